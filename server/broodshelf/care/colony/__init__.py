@@ -1,0 +1,1 @@
+"""The colony itself: species, stages, brood, growth, rest and climate."""

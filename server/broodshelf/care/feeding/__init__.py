@@ -1,0 +1,1 @@
+"""What to offer: appetite, portions, prey, foods and where they come from."""

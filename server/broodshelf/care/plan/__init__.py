@@ -1,0 +1,1 @@
+"""From a colony and an instant to gauges and tasks."""

@@ -1,0 +1,91 @@
+"""What is known about a colony: the only input of a plan besides the instant.
+
+Built from records by ``rounds.colony_state``; pure data here. Instants are ms since 1970 UTC, calendar days
+ISO strings in the household's zone.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+
+@dataclass(frozen=True, slots=True)
+class Event:
+    """One un-voided, counted event of the log. ``values`` are the record's fields by name."""
+
+    id: str
+    kind: str
+    happened_ms: int
+    values: Mapping[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class Vessel:
+    """Where the colony lives: a catalogue code and, where the keeper gave them, its own sizes."""
+
+    code: str | None = None
+    bore_mm: float | None = None
+    length_mm: float | None = None
+    volume_ml: float | None = None
+    reservoir_ml: float | None = None
+    reservoir_length_mm: float | None = None
+    has_outworld: bool | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Day and night temperature and relative humidity around the vessel; None where unknown."""
+
+    place_type: str | None = None
+    day_temp_c: float | None = None
+    night_temp_c: float | None = None
+    humidity_pct: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Lot:
+    """A food in the house, as far as a suggestion needs it."""
+
+    id: str
+    food_code: str
+    origin: str
+    got_on: str | None = None
+    hold_until: str | None = None
+    use_by: str | None = None
+    percent_ww: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """The keeper's own rhythm for one need; it rules over every model."""
+
+    need: str
+    every_days: float | None = None
+    paused_until: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ColonyState:
+    """Everything a plan may look at. ``events`` are in the order in which they happened."""
+
+    id: str
+    species_code: str | None
+    worker_length_mm: float | None = None
+    founding_mode: str | None = None
+    stage: str | None = None
+    condition: str | None = None
+    condition_until: str | None = None
+    founded_on: str | None = None
+    acquired_on: str | None = None
+    queens: int | None = None
+    interval_days: Mapping[str, float] = field(default_factory=dict)
+    rules: tuple[Rule, ...] = ()
+    vessel: Vessel = Vessel()
+    place: Place = Place()
+    lots: tuple[Lot, ...] = ()
+    events: tuple[Event, ...] = ()
+    refused_foods: frozenset[str] = frozenset()
+    utc_offset_min: int = 0
+    latitude_sign: int = 1

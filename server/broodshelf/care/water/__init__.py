@@ -1,0 +1,1 @@
+"""Water: how fast a reservoir empties, and whether it leaks."""

@@ -1,0 +1,1 @@
+"""The iCalendar feed of a household or a pass."""

@@ -1,0 +1,1 @@
+"""Who hears what when: the occurrence queue, nudges and their delivery."""

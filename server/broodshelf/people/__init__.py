@@ -1,0 +1,1 @@
+"""Households, persons, devices, pairing and passes, and who may do what."""

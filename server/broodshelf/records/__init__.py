@@ -1,0 +1,1 @@
+"""What a household keeps: kinds of records, their tables, merging and history."""

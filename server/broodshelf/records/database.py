@@ -1,0 +1,74 @@
+"""The database: engine, short transactions and the one metadata that every room's tables hang on.
+
+SQLite is the default, PostgreSQL the engine for many households. A write transaction takes its lock at its
+first statement (``BEGIN IMMEDIATE`` on SQLite), because a read that later upgrades to a write fails at once
+on SQLite however long the timeout is.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
+from typing import Any
+
+from flask import Flask
+from flask_sqlalchemy import SQLAlchemy
+from sqlalchemy import Connection, Engine, MetaData, event
+
+NAMING = {
+    "ix": "ix_%(table_name)s_%(column_0_N_name)s",
+    "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+    "fk": "fk_%(table_name)s_%(column_0_N_name)s",
+    "pk": "pk_%(table_name)s",
+}
+
+metadata = MetaData(naming_convention=NAMING)
+"""All tables of all rooms; alembic compares the database against it."""
+
+db = SQLAlchemy(metadata=metadata)
+"""Binds the engine to an app; the tables themselves are SQLAlchemy Core."""
+
+SQLITE_BUSY_TIMEOUT_MS = 10_000
+
+
+def prepare(app: Flask) -> None:
+    """Attach the engine to ``app`` and set what SQLite needs on every connection."""
+    db.init_app(app)
+    with app.app_context():
+        if db.engine.dialect.name == "sqlite":
+            _prepare_sqlite(db.engine)
+
+
+def _prepare_sqlite(engine: Engine) -> None:
+    @event.listens_for(engine, "connect")
+    def _connect(connection: sqlite3.Connection, _record: Any) -> None:
+        connection.isolation_level = None  # we say BEGIN ourselves
+        cursor = connection.cursor()
+        for pragma in (
+            "journal_mode=WAL",
+            "synchronous=FULL",  # an acknowledged log must survive a power cut
+            f"busy_timeout={SQLITE_BUSY_TIMEOUT_MS}",
+            "foreign_keys=ON",
+        ):
+            cursor.execute(f"PRAGMA {pragma}")
+        cursor.close()
+
+    @event.listens_for(engine, "begin")
+    def _begin(connection: Connection) -> None:
+        immediate = connection.get_execution_options().get("writes", False)
+        connection.exec_driver_sql("BEGIN IMMEDIATE" if immediate else "BEGIN")
+
+
+@contextmanager
+def writing() -> Iterator[Connection]:
+    """Open a write transaction; commit when the block ends, roll back when it raises."""
+    with db.engine.connect().execution_options(writes=True) as connection, connection.begin():
+        yield connection
+
+
+@contextmanager
+def reading() -> Iterator[Connection]:
+    """Open a read transaction: one consistent snapshot."""
+    with db.engine.connect() as connection, connection.begin():
+        yield connection

@@ -1,0 +1,69 @@
+"""The tables of a household's records. Instants are milliseconds since 1970 UTC (``*_ms``)."""
+
+from __future__ import annotations
+
+from sqlalchemy import BigInteger, Boolean, Column, ForeignKey, Index, Integer, String, Table, Text
+
+from .database import metadata
+
+households = Table(
+    "households",
+    metadata,
+    Column("id", String(36), primary_key=True),
+    Column("rev", BigInteger, nullable=False, default=0),
+    Column("epoch", String(36), nullable=False),
+    Column("purged_rev", BigInteger, nullable=False, default=0),
+    Column("created_ms", BigInteger, nullable=False),
+)
+"""One row a household. Its lock serialises writes; ``rev`` numbers every change; see docs/sync.md."""
+
+records = Table(
+    "records",
+    metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
+    Column("id", String(36), primary_key=True),
+    Column("kind", String(20), nullable=False),
+    Column("rev", BigInteger, nullable=False),
+    Column("gone", Boolean, nullable=False, default=False),
+    Column("colony_id", String(36)),
+    Column("happened_ms", BigInteger),
+    Column("made_ms", BigInteger, nullable=False),
+    Column("person_id", String(36)),
+    Column("device_id", String(36)),
+    Column("fields", Text, nullable=False),
+    Column("stamps", Text, nullable=False),
+    Index("ix_records_feed", "household_id", "rev"),
+    Index("ix_records_log", "household_id", "colony_id", "kind", "happened_ms"),
+    Index("ix_records_kind", "household_id", "kind"),
+)
+"""Every record, its present fields as JSON, and for each field who set it last (``stamps``)."""
+
+revisions = Table(
+    "revisions",
+    metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
+    Column("rev", BigInteger, primary_key=True),
+    Column("part", Integer, primary_key=True, default=0),
+    Column("record_id", String(36), nullable=False),
+    Column("op_id", String(36)),
+    Column("person_id", String(36)),
+    Column("device_id", String(36)),
+    Column("at_ms", BigInteger, nullable=False),
+    Column("asked", Text, nullable=False),
+    Column("before", Text, nullable=False),
+    Column("lost", Text, nullable=False),
+    Index("ix_revisions_record", "household_id", "record_id", "rev"),
+)
+"""The history: what each operation asked for, what stood there before, and which fields it did not win."""
+
+operations = Table(
+    "operations",
+    metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
+    Column("op_id", String(36), primary_key=True),
+    Column("device_id", String(36)),
+    Column("verdict", String(10), nullable=False),
+    Column("answer", Text, nullable=False),
+    Column("received_ms", BigInteger, nullable=False),
+)
+"""The verdict on each operation, so that one sent twice gets its original answer."""

@@ -1,0 +1,153 @@
+"""Settings: the environment (``BROODSHELF_*``), read once. A bad value stops the start and is named."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+from urllib.parse import urlsplit
+
+from .errors import BadSetting
+
+PREFIX = "BROODSHELF_"
+LOOPBACK = ("127.0.0.1", "localhost", "::1")
+KNOWN = frozenset(
+    {
+        "PUBLIC_URL",
+        "DATA",
+        "DATABASE_URL",
+        "VAPID_SUBJECT",
+        "HOST",
+        "PORT",
+        "TRUSTED_PROXY_HOPS",
+        "PUSH_EXTRA_HOSTS",
+        "SIGNUP",
+    }
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Settings:
+    """What the operator decides. See docs/self-hosting.md for each."""
+
+    data: Path
+    public_url: str
+    database_url: str
+    vapid_subject: str
+    host: str = "127.0.0.1"
+    port: int = 8080
+    trusted_proxy_hops: int = 0
+    push_extra_hosts: tuple[str, ...] = ()
+    signup_open: bool = False
+    extra: Mapping[str, str] = field(default_factory=dict)
+
+    @property
+    def secure(self) -> bool:
+        """Whether the public address is https, so that cookies are Secure and carry the host prefix."""
+        return self.public_url.startswith("https://")
+
+
+def from_environment(environment: Mapping[str, str]) -> Settings:
+    """Read the settings; raise ``BadSetting`` naming the first one that cannot be used."""
+    get = _Reader(environment)
+    get.refuse_unknown()
+    port = get.whole("PORT", 8080, 1, 65535)
+    data = Path(get.text("DATA", "data")).expanduser().resolve()
+    public_url = get.url("PUBLIC_URL", f"http://127.0.0.1:{port}")
+    return Settings(
+        data=data,
+        public_url=public_url,
+        database_url=get.database_url("DATABASE_URL", f"sqlite:///{data / 'broodshelf.sqlite3'}"),
+        vapid_subject=get.vapid_subject("VAPID_SUBJECT", public_url),
+        host=get.text("HOST", "127.0.0.1"),
+        port=port,
+        trusted_proxy_hops=get.whole("TRUSTED_PROXY_HOPS", 0, 0, 10),
+        push_extra_hosts=get.hosts("PUSH_EXTRA_HOSTS"),
+        signup_open=get.flag("SIGNUP"),
+    )
+
+
+class _Reader:
+    """Typed access to the environment; every refusal names the variable."""
+
+    def __init__(self, environment: Mapping[str, str]) -> None:
+        self._given = {
+            key.removeprefix(PREFIX): value for key, value in environment.items() if key.startswith(PREFIX)
+        }
+
+    def refuse_unknown(self) -> None:
+        for name in sorted(self._given.keys() - KNOWN):
+            raise BadSetting(
+                PREFIX + name,
+                self._given[name],
+                f"there is no such setting; known are {', '.join(sorted(KNOWN))}",
+            )
+
+    def text(self, name: str, default: str) -> str:
+        return self._given.get(name, "").strip() or default
+
+    def whole(self, name: str, default: int, low: int, high: int) -> int:
+        value = self.text(name, str(default))
+        if not (value.isascii() and value.isdigit() and low <= int(value) <= high):
+            raise BadSetting(PREFIX + name, value, f"give a whole number from {low} to {high}")
+        return int(value)
+
+    def flag(self, name: str) -> bool:
+        value = self.text(name, "closed").lower()
+        if value not in {"open", "closed"}:
+            raise BadSetting(PREFIX + name, value, "give open or closed")
+        return value == "open"
+
+    def url(self, name: str, default: str) -> str:
+        value = self.text(name, default).rstrip("/")
+        parts = urlsplit(value)
+        if (
+            parts.scheme not in {"http", "https"}
+            or not parts.hostname
+            or parts.path
+            or parts.query
+            or parts.fragment
+        ):
+            raise BadSetting(
+                PREFIX + name, value, "give an address without a path, e.g. https://shelf.example.org"
+            )
+        if parts.scheme == "http" and parts.hostname not in LOOPBACK:
+            raise BadSetting(PREFIX + name, value, "a phone needs https; see docs/self-hosting.md")
+        return value
+
+    def database_url(self, name: str, default: str) -> str:
+        value = self.text(name, default)
+        if value.startswith("postgresql://"):
+            value = value.replace("postgresql://", "postgresql+psycopg://", 1)
+        if not value.startswith(("sqlite:///", "postgresql+psycopg://")):
+            raise BadSetting(
+                PREFIX + name, _without_password(value), "give sqlite:///PATH or postgresql://USER@HOST/NAME"
+            )
+        return value
+
+    def vapid_subject(self, name: str, public_url: str) -> str:
+        """Refuse a subject on a private name: push vendors do so too, and later."""
+        value = self.text(name, "")
+        if not value:
+            return public_url if public_url.startswith("https://") else "mailto:keeper@broodshelf.example.org"
+        parts = urlsplit(value)
+        host = parts.path.rpartition("@")[2] if parts.scheme == "mailto" else (parts.hostname or "")
+        private = "." not in host or host.endswith((".local", ".invalid", ".localhost", ".internal"))
+        if parts.scheme not in {"mailto", "https"} or private or any(c.isspace() for c in value):
+            raise BadSetting(PREFIX + name, value, "give mailto:you@your.domain or https://your.domain")
+        return value
+
+    def hosts(self, name: str) -> tuple[str, ...]:
+        value = self.text(name, "")
+        hosts = tuple(h.strip().lower() for h in value.split(",") if h.strip())
+        for host in hosts:
+            if "/" in host or ":" in host or "." not in host:
+                raise BadSetting(
+                    PREFIX + name, value, "give host names separated by commas, without https:// or ports"
+                )
+        return hosts
+
+
+def _without_password(url: str) -> str:
+    head, at, tail = url.rpartition("@")
+    return f"{head.partition(':')[0]}:…@{tail}" if at else url

@@ -1,0 +1,1 @@
+"""HTTP only: blueprints, headers, the problem body and the app shell."""
