@@ -1,0 +1,42 @@
+"""Forgetting gone rows after 400 days. A phone whose cursor is older gets everything anew."""
+
+from __future__ import annotations
+
+from sqlalchemy import Connection, delete, func, select, update
+
+from .tables import households, records, revisions
+
+KEPT_MS = 400 * 24 * 3600 * 1000
+"""How long a gone row is kept: longer than any phone stays away (docs/sync.md)."""
+
+
+def purge_gone(connection: Connection, household_id: str, now_ms: int) -> int:
+    """Delete the rows that went more than 400 days ago, remember up to which revision; return how many."""
+    last_change = (
+        select(func.max(revisions.c.at_ms))
+        .where(revisions.c.household_id == records.c.household_id, revisions.c.record_id == records.c.id)
+        .scalar_subquery()
+    )
+    old = connection.execute(
+        select(records.c.id, records.c.rev).where(
+            records.c.household_id == household_id, records.c.gone.is_(True), last_change < now_ms - KEPT_MS
+        )
+    ).all()
+    if not old:
+        return 0
+    ids = [row.id for row in old]
+    for start in range(0, len(ids), 500):
+        part = ids[start : start + 500]
+        connection.execute(
+            delete(records).where(records.c.household_id == household_id, records.c.id.in_(part))
+        )
+        connection.execute(
+            delete(revisions).where(revisions.c.household_id == household_id, revisions.c.record_id.in_(part))
+        )
+    purged = max(row.rev for row in old)
+    connection.execute(
+        update(households)
+        .where(households.c.id == household_id, households.c.purged_rev < purged)
+        .values(purged_rev=purged)
+    )
+    return len(ids)

@@ -1,0 +1,275 @@
+"""Reading and writing records inside a caller's transaction, under the household's lock.
+
+``rev`` numbers are only given out by a ``Ledger``, which exists only while the household row is locked, so a
+reader's cursor can never miss a row.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import Any
+
+from sqlalchemy import Connection, Row, and_, bindparam, insert, select, update
+
+from ..errors import NotFound
+from .kinds import KINDS, happened_ms
+from .merge import Stamp
+from .tables import households, records, revisions
+
+_CHUNK = 500
+
+
+@dataclass(slots=True)
+class Record:
+    """A record as it stands. ``values`` are its fields by name; instants in ms since 1970 UTC."""
+
+    id: str
+    kind: str
+    rev: int
+    gone: bool
+    colony_id: str | None
+    happened_ms: int | None
+    made_ms: int
+    person_id: str | None
+    device_id: str | None
+    values: dict[str, Any]
+    stamps: dict[str, Stamp] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Revision:
+    """One line of history: what was asked, what stood there before, what did not win."""
+
+    record_id: str
+    op_id: str | None
+    person_id: str | None
+    device_id: str | None
+    at_ms: int
+    asked: Mapping[str, Any]
+    before: Mapping[str, Any]
+    lost: Mapping[str, Any]
+
+
+class Ledger:
+    """The household's row, locked: gives out revisions and gathers what will be written by ``flush``.
+
+    Many writes of one request become three statements, whatever their number.
+    """
+
+    def __init__(self, connection: Connection, household_id: str) -> None:
+        row = connection.execute(
+            select(households.c.rev, households.c.epoch, households.c.purged_rev)
+            .where(households.c.id == household_id)
+            .with_for_update()
+        ).one_or_none()
+        if row is None:
+            raise NotFound("There is no such household on this server.")
+        self.connection = connection
+        self.household_id = household_id
+        self.rev: int = row.rev
+        self.epoch: str = row.epoch
+        self.purged_rev: int = row.purged_rev
+        self._first_rev = row.rev
+        self._known: dict[str, Record | None] = {}
+        self._new: dict[str, Record] = {}
+        self._changed: dict[str, Record] = {}
+        self._history: list[dict[str, Any]] = []
+
+    def load(self, ids: Iterable[str]) -> None:
+        """Read the records with these ids, so that ``get`` answers without a query each."""
+        missing = [i for i in dict.fromkeys(ids) if i not in self._known]
+        for start in range(0, len(missing), _CHUNK):
+            part = missing[start : start + _CHUNK]
+            self._known.update(dict.fromkeys(part))
+            for row in self.connection.execute(
+                select(records).where(records.c.household_id == self.household_id, records.c.id.in_(part))
+            ):
+                self._known[row.id] = _record(row)
+
+    def get(self, record_id: str) -> Record | None:
+        """Return a record as this transaction has it, or None."""
+        if record_id not in self._known:
+            self.load([record_id])
+        return self._known[record_id]
+
+    def write(self, record: Record, revision: Revision | None = None) -> int:
+        """Number ``record`` with the next revision, remember it for ``flush`` and return the revision."""
+        self.rev += 1
+        if self.get(record.id) is None or record.id in self._new:
+            self._new[record.id] = record
+        else:
+            self._changed[record.id] = record
+        record.rev = self.rev
+        record.gone = bool(record.values.get("gone"))
+        record.colony_id = _colony_of(record)
+        happened = record.values.get("happened_at")
+        record.happened_ms = happened_ms(happened) if happened else None
+        self._known[record.id] = record
+        if revision is not None:
+            self._history.append(
+                {
+                    "household_id": self.household_id,
+                    "rev": self.rev,
+                    "part": 0,
+                    "record_id": revision.record_id,
+                    "op_id": revision.op_id,
+                    "person_id": revision.person_id,
+                    "device_id": revision.device_id,
+                    "at_ms": revision.at_ms,
+                    "asked": _json(revision.asked),
+                    "before": _json(revision.before),
+                    "lost": _json(revision.lost),
+                }
+            )
+        return self.rev
+
+    def flush(self) -> None:
+        """Write what was gathered and the household's new revision."""
+        if self._new:
+            self.connection.execute(insert(records), [self._row(r) for r in self._new.values()])
+        if self._changed:
+            self.connection.execute(_UPDATE, [_bound(self._row(r)) for r in self._changed.values()])
+        if self._history:
+            self.connection.execute(insert(revisions), self._history)
+        if self.rev != self._first_rev:
+            self.connection.execute(
+                update(households).where(households.c.id == self.household_id).values(rev=self.rev)
+            )
+        self._first_rev = self.rev
+        self._new, self._changed, self._history = {}, {}, []
+
+    def put(
+        self,
+        record_id: str,
+        kind: str,
+        values: Mapping[str, Any],
+        *,
+        now_ms: int,
+        person_id: str | None = None,
+        device_id: str | None = None,
+    ) -> Record:
+        """Create or change a record on the server's own account; write nothing when nothing differs.
+
+        Derived kinds leave no history: they can be computed again from the log.
+        """
+        record = self.get(record_id)
+        before = dict(record.values) if record else {}
+        changed = {k: v for k, v in values.items() if record is None or before.get(k) != v}
+        if record is not None and not changed:
+            return record
+        if record is None:
+            record = Record(record_id, kind, 0, False, None, None, now_ms, person_id, device_id, {})
+        record.values.update(changed)
+        record.stamps.update(dict.fromkeys(changed, (self.rev + 1, now_ms, device_id)))
+        if KINDS[kind].group == "derived":
+            record.stamps = {}
+            self.write(record)
+        else:
+            previous = {k: before.get(k) for k in changed}
+            self.write(record, Revision(record_id, None, person_id, device_id, now_ms, changed, previous, {}))
+        return record
+
+    def _row(self, record: Record) -> dict[str, Any]:
+        return {
+            "household_id": self.household_id,
+            "id": record.id,
+            "kind": record.kind,
+            "rev": record.rev,
+            "gone": record.gone,
+            "colony_id": record.colony_id,
+            "happened_ms": record.happened_ms,
+            "made_ms": record.made_ms,
+            "person_id": record.person_id,
+            "device_id": record.device_id,
+            "fields": _json(record.values),
+            "stamps": _json(record.stamps),
+        }
+
+
+_MUTABLE = ("rev", "gone", "colony_id", "happened_ms", "fields", "stamps")
+_UPDATE = (
+    update(records)
+    .where(and_(records.c.household_id == bindparam("b_household_id"), records.c.id == bindparam("b_id")))
+    .values({name: bindparam(f"b_{name}") for name in _MUTABLE})
+)
+
+
+def _bound(row: Mapping[str, Any]) -> dict[str, Any]:
+    return {f"b_{name}": row[name] for name in ("household_id", "id", *_MUTABLE)}
+
+
+def read_kind(connection: Connection, household_id: str, kind: str, *, gone: bool = False) -> list[Record]:
+    """Return the records of one kind in the order of their ids (for UUIDv7: of their making)."""
+    query = select(records).where(records.c.household_id == household_id, records.c.kind == kind)
+    if not gone:
+        query = query.where(records.c.gone.is_(False))
+    return [_record(row) for row in connection.execute(query.order_by(records.c.id))]
+
+
+def read_record(connection: Connection, household_id: str, record_id: str) -> Record | None:
+    """Return one record, gone or not, or None."""
+    row = connection.execute(
+        select(records).where(records.c.household_id == household_id, records.c.id == record_id)
+    ).one_or_none()
+    return _record(row) if row is not None else None
+
+
+def read_log(
+    connection: Connection,
+    household_id: str,
+    colony_ids: Iterable[str],
+    kinds: Sequence[str] | None = None,
+    since_ms: int | None = None,
+) -> list[Record]:
+    """Return the un-voided events of these colonies in the order in which they happened."""
+    query = select(records).where(
+        records.c.household_id == household_id,
+        records.c.colony_id.in_(sorted(colony_ids)),
+        records.c.gone.is_(False),
+        records.c.happened_ms.is_not(None),
+    )
+    if kinds is not None:
+        query = query.where(records.c.kind.in_(kinds))
+    if since_ms is not None:
+        query = query.where(records.c.happened_ms >= since_ms)
+    query = query.order_by(records.c.happened_ms, records.c.id)
+    return [_record(row) for row in connection.execute(query)]
+
+
+def read_history(connection: Connection, household_id: str, record_id: str) -> list[dict[str, Any]]:
+    """Return a record's revisions, newest first, in the shape of docs/http-api.md."""
+    rows = connection.execute(
+        select(revisions)
+        .where(revisions.c.household_id == household_id, revisions.c.record_id == record_id)
+        .order_by(revisions.c.rev.desc())
+    )
+    return [
+        {
+            "rev": row.rev,
+            "at_ms": row.at_ms,
+            "by": row.person_id,
+            "op_id": row.op_id,
+            "asked": json.loads(row.asked),
+            "before": json.loads(row.before),
+            "lost": json.loads(row.lost),
+        }
+        for row in rows
+    ]
+
+
+def _record(row: Row[Any]) -> Record:
+    stamps: dict[str, Stamp] = {name: tuple(stamp) for name, stamp in json.loads(row.stamps).items()}
+    return Record(
+        row.id, row.kind, row.rev, row.gone, row.colony_id, row.happened_ms, row.made_ms,
+        row.person_id, row.device_id, json.loads(row.fields), stamps,
+    )  # fmt: skip
+
+
+def _colony_of(record: Record) -> str | None:
+    return record.id if record.kind == "colony" else record.values.get("colony_id")
+
+
+def _json(value: Any) -> str:
+    return json.dumps(value, ensure_ascii=False, separators=(",", ":"))

@@ -1,0 +1,137 @@
+"""The request of ``/api/sync``, parsed strictly: what is wrong at this level is a 400 that names the field.
+
+What is wrong inside one operation's ``set`` is that operation's own verdict, not a failure of the request.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any, Final
+
+from ..errors import BadRequest, TooLarge, UpgradeRequired
+from ..records.kinds import is_uuid
+
+SCHEMA: Final = 1
+OLDEST_SCHEMA: Final = max(1, SCHEMA - 1)
+MOST_OPERATIONS: Final = 500
+MOST_ROWS: Final = 2000
+USUAL_ROWS: Final = 1000
+LARGEST_MS: Final = 7_258_118_400_000  # the year 2200
+MOST_FIELDS: Final = 60
+
+
+@dataclass(frozen=True, slots=True)
+class Operation:
+    """One change as a phone made it (docs/sync.md, "Operations"). Instants in ms since 1970 UTC."""
+
+    op_id: str
+    kind: str
+    id: str
+    set: Mapping[str, Any]
+    made_at: int
+    skew_ms: int
+    base_rev: int
+    base_epoch: str | None
+    n: int
+    adopt: bool
+
+
+@dataclass(frozen=True, slots=True)
+class SyncRequest:
+    """A parsed request."""
+
+    device: str
+    epoch: str | None
+    cursor: str | None
+    operations: tuple[Operation, ...]
+    limit: int
+
+
+def parse(body: Mapping[str, Any]) -> SyncRequest:
+    """Parse the body; raise ``BadRequest`` naming the field, ``TooLarge`` or ``UpgradeRequired``."""
+    schema = _whole(body, "schema", 1, 1_000_000)
+    if schema < OLDEST_SCHEMA:
+        raise UpgradeRequired
+    if schema > SCHEMA:
+        raise BadRequest(
+            "This phone's app is newer than the server; update the server.", fields={"schema": schema}
+        )
+    ops = body.get("ops", [])
+    if not isinstance(ops, list):
+        raise BadRequest("'ops' must be a list.", fields={"ops": "not a list"})
+    if len(ops) > MOST_OPERATIONS:
+        raise TooLarge(f"At most {MOST_OPERATIONS} operations a request; send the rest in the next one.")
+    return SyncRequest(
+        device=_id(body, "device"),
+        epoch=_id(body, "epoch", optional=True),
+        cursor=_cursor(body),
+        operations=tuple(_operation(op, f"ops[{i}]") for i, op in enumerate(ops)),
+        limit=_whole(body, "limit", 1, MOST_ROWS, default=USUAL_ROWS),
+    )
+
+
+def _operation(op: object, where: str) -> Operation:
+    if not isinstance(op, Mapping):
+        raise BadRequest(f"{where} must be an object.", fields={where: "not an object"})
+    values = op.get("set")
+    if not isinstance(values, Mapping) or not values:
+        raise BadRequest(
+            f"{where}.set must be an object with at least one field.", fields={f"{where}.set": "empty"}
+        )
+    if len(values) > MOST_FIELDS:
+        raise BadRequest(
+            f"{where}.set has more than {MOST_FIELDS} fields.", fields={f"{where}.set": "too many"}
+        )
+    kind = op.get("kind")
+    if not isinstance(kind, str) or len(kind) > 40:
+        raise BadRequest(f"{where}.kind must be a short text.", fields={f"{where}.kind": "not a text"})
+    adopt = op.get("adopt", False)
+    if not isinstance(adopt, bool):
+        raise BadRequest(f"{where}.adopt must be true or false.", fields={f"{where}.adopt": "not a flag"})
+    return Operation(
+        op_id=_id(op, "op_id", where),
+        kind=kind,
+        id=_id(op, "id", where),
+        set=values,
+        made_at=_whole(op, "made_at", 0, LARGEST_MS, where=where),
+        skew_ms=_whole(op, "skew_ms", -LARGEST_MS, LARGEST_MS, default=0, where=where),
+        base_rev=_whole(op, "base_rev", 0, 2**53, default=0, where=where),
+        base_epoch=_id(op, "base_epoch", where, optional=True),
+        n=_whole(op, "n", 0, 2**53, default=0, where=where),
+        adopt=adopt,
+    )
+
+
+def _id(body: Mapping[str, Any], name: str, where: str = "", *, optional: bool = False) -> Any:
+    value = body.get(name)
+    if value is None and optional:
+        return None
+    if not is_uuid(value):
+        full = f"{where}.{name}" if where else name
+        raise BadRequest(f"'{full}' must be a UUID in lower case.", fields={full: "not a UUID"})
+    return value
+
+
+def _whole(
+    body: Mapping[str, Any], name: str, low: int, high: int, *, default: int | None = None, where: str = ""
+) -> int:
+    value = body.get(name, default)
+    full = f"{where}.{name}" if where else name
+    number = isinstance(value, (int, float)) and not isinstance(value, bool)
+    if not number or not math.isfinite(value) or value != int(value) or not low <= value <= high:
+        raise BadRequest(
+            f"'{full}' must be a whole number from {low} to {high}.",
+            fields={full: "out of range or not a number"},
+        )
+    return int(value)
+
+
+def _cursor(body: Mapping[str, Any]) -> str | None:
+    value = body.get("cursor")
+    if value is not None and (not isinstance(value, str) or len(value) > 100):
+        raise BadRequest(
+            "'cursor' must be what the last answer gave, or null.", fields={"cursor": "not a text"}
+        )
+    return value

@@ -1,0 +1,79 @@
+"""One round trip: answer the phone's operations, then give it what is new. One write transaction."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from sqlalchemy import Connection
+
+from ..errors import WrongDevice
+from ..people.actor import Actor
+from ..records.store import Ledger
+from . import envelope
+from .feed import Cursor, Page, read_page
+from .operations import answer_operations
+from .scope import known_colonies, scope_of
+
+Recompute = Callable[[Ledger, set[str], int], None]
+"""Makes the plans of these colonies again: ``rounds.recompute.touched``."""
+
+
+def exchange(
+    connection: Connection, actor: Actor, body: Mapping[str, Any], now_ms: int, recompute: Recompute
+) -> str:
+    """Answer a ``/api/sync`` body as JSON text. The caller owns the write transaction.
+
+    Raises ``BadRequest``, ``TooLarge``, ``UpgradeRequired`` or ``WrongDevice``; then nothing is stored.
+    """
+    request = envelope.parse(body)
+    if request.device != actor.device_id:
+        raise WrongDevice
+    ledger = Ledger(connection, actor.household_id)
+    outcome = answer_operations(ledger, actor, request.operations, now_ms)
+    ledger.flush()
+    touched = outcome.touched
+    if outcome.touches_all:
+        touched = touched | known_colonies(connection, actor.household_id)
+    if touched:
+        recompute(ledger, touched, now_ms)
+        ledger.flush()
+    page = _page(connection, actor, request, ledger)
+    return _answer(ledger, outcome.answers, page, actor, now_ms)
+
+
+def _page(connection: Connection, actor: Actor, request: envelope.SyncRequest, ledger: Ledger) -> Page:
+    if actor.window is not None and actor.window.state == "ended":
+        return Page([], [], request.cursor or "", more=False, reset=False)
+    return read_page(
+        connection,
+        actor.household_id,
+        scope_of(connection, actor),
+        Cursor.read(request.cursor),
+        household_rev=ledger.rev,
+        purged_rev=ledger.purged_rev,
+        limit=request.limit,
+        start_over=request.epoch != ledger.epoch,
+    )
+
+
+def _answer(ledger: Ledger, answers: list[dict[str, Any]], page: Page, actor: Actor, now_ms: int) -> str:
+    window = actor.window
+    head = json.dumps(
+        {
+            "epoch": ledger.epoch,
+            "cursor": page.cursor,
+            "more": page.more,
+            "reset": page.reset,
+            "schema": envelope.SCHEMA,
+            "server_time": now_ms,
+            "pass": {"state": window.state, "starts_on": window.starts_on, "ends_on": window.ends_on}
+            if window
+            else None,
+            "answers": answers,
+        },
+        ensure_ascii=False,
+        separators=(",", ":"),
+    )
+    return f'{head[:-1]},"rows":[{",".join(page.rows)}],"gone":[{",".join(page.gone)}]}}'

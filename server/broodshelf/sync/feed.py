@@ -1,0 +1,101 @@
+"""The change feed: rows after a cursor, in the order of their revisions, in pages.
+
+Rows go out as JSON text put together from columns: their fields are stored as JSON already.
+"""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+
+from sqlalchemy import Connection, select
+
+from ..records.tables import records
+from .scope import Scope
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One page: rows and gone rows as JSON texts, the cursor behind them, and whether there is more."""
+
+    rows: list[str]
+    gone: list[str]
+    cursor: str
+    more: bool
+    reset: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Cursor:
+    """What a phone has: all up to ``rev`` of a scope. ``refilling``: a reset is being paged through."""
+
+    rev: int
+    scope: str
+    refilling: bool = False
+
+    def text(self) -> str:
+        """Return the opaque text that travels."""
+        return f"{self.rev}.{self.scope}{'.refill' if self.refilling else ''}"
+
+    @classmethod
+    def read(cls, text: str | None) -> Cursor | None:
+        """Parse a cursor; None for no cursor or one that is not ours (the phone then gets everything)."""
+        parts = (text or "").split(".")
+        if len(parts) not in (2, 3) or not (parts[0].isascii() and parts[0].isdigit()):
+            return None
+        if len(parts) == 3 and parts[2] != "refill":
+            return None
+        return cls(int(parts[0]), parts[1], len(parts) == 3)
+
+
+def read_page(
+    connection: Connection,
+    household_id: str,
+    scope: Scope,
+    cursor: Cursor | None,
+    *,
+    household_rev: int,
+    purged_rev: int,
+    limit: int,
+    start_over: bool,
+) -> Page:
+    """Return the page after ``cursor``; from the start, marked ``reset``, when the cursor cannot be used."""
+    usable = (
+        cursor is not None
+        and not start_over
+        and cursor.scope == scope.version
+        and cursor.rev <= household_rev
+        and (cursor.refilling or cursor.rev >= purged_rev)
+    )
+    after = cursor.rev if cursor is not None and usable else 0
+    reset = not usable or (cursor is not None and cursor.refilling)
+    c = records.c
+    query = (
+        select(c.id, c.kind, c.rev, c.gone, c.person_id, c.made_ms, c.fields)
+        .where(c.household_id == household_id, c.rev > after, scope.where)
+        .order_by(c.rev)
+        .limit(limit + 1)
+    )
+    found = connection.execute(query).all()
+    more = len(found) > limit
+    rows: list[str] = []
+    gone: list[str] = []
+    last = after
+    for row_id, kind, rev, is_gone, person_id, made_ms, fields in found[:limit]:
+        last = rev
+        if is_gone:
+            gone.append(f'{{"id":"{row_id}","kind":"{kind}","rev":{rev}}}')
+            continue
+        by = f'"{person_id}"' if person_id else "null"
+        shown = _without(fields, scope.hidden_fields.get(kind))
+        rows.append(
+            f'{{"id":"{row_id}","kind":"{kind}","rev":{rev},"by":{by},"made_ms":{made_ms},"set":{shown}}}'
+        )
+    end = last if more else household_rev
+    return Page(rows, gone, Cursor(end, scope.version, refilling=more and reset).text(), more, reset)
+
+
+def _without(fields: str, hidden: frozenset[str] | None) -> str:
+    if not hidden:
+        return fields
+    return json.dumps({k: v for k, v in json.loads(fields).items() if k not in hidden}, ensure_ascii=False)

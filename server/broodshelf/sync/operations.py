@@ -1,0 +1,253 @@
+"""Answering operations, one by one: a verdict for each, and the records that change by them.
+
+The guard, the validation and the merge all follow from the registry (records/kinds.py).
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from typing import Any, Final
+
+from sqlalchemy import insert, select
+
+from ..people.actor import Actor
+from ..records.kinds import KINDS, Kind, happened_ms, required_fields
+from ..records.merge import Merged, corrected_ms, merge
+from ..records.schemas import check_fields
+from ..records.store import Ledger, Record, Revision
+from ..records.tables import operations as operations_table
+from ..records.tables import records
+from .envelope import Operation
+
+LARGEST_SET_BYTES: Final = 32_768
+HOUSE_WIDE: Final = frozenset({"household", "place", "vessel", "lot", "rule", "tasting"})
+"""Kinds whose change can alter the plan of colonies that the record does not name."""
+
+
+@dataclass(slots=True)
+class Outcome:
+    """The answers in the order of the operations, and which colonies' plans have to be made again."""
+
+    answers: list[dict[str, Any]] = field(default_factory=list)
+    touched: set[str] = field(default_factory=set)
+    touches_all: bool = False
+
+
+class _Refused(Exception):  # noqa: N818 - an answer, not a failure
+    def __init__(self, code: str, **args: Any) -> None:
+        self.code, self.args_ = code, args
+
+
+class _Deferred(Exception):  # noqa: N818
+    def __init__(self, missing: str) -> None:
+        self.missing = missing
+
+
+def answer_operations(ledger: Ledger, actor: Actor, operations: Sequence[Operation], now_ms: int) -> Outcome:
+    """Apply what can be applied; return a verdict for every operation. Flushing the ledger writes."""
+    outcome = Outcome()
+    before = _earlier_answers(ledger, [op.op_id for op in operations])
+    ledger.load(_mentioned_ids(operations))
+    repeats = _task_keys(ledger, operations)
+    recorded: list[dict[str, Any]] = []
+    for op in operations:
+        if op.op_id in before:
+            outcome.answers.append(before[op.op_id])
+            continue
+        try:
+            answer = _apply(ledger, actor, op, now_ms, repeats, outcome)
+        except _Refused as refusal:
+            answer = {"op_id": op.op_id, "verdict": "rejected", "code": refusal.code, "args": refusal.args_}
+        except _Deferred as wait:
+            outcome.answers.append(
+                {"op_id": op.op_id, "verdict": "deferred", "args": {"missing": wait.missing}}
+            )
+            continue
+        outcome.answers.append(answer)
+        before[op.op_id] = answer
+        recorded.append(
+            {
+                "household_id": ledger.household_id,
+                "op_id": op.op_id,
+                "device_id": actor.device_id,
+                "verdict": answer["verdict"],
+                "answer": json.dumps(answer, ensure_ascii=False, separators=(",", ":")),
+                "received_ms": now_ms,
+            }
+        )
+    if recorded:
+        ledger.connection.execute(insert(operations_table), recorded)
+    return outcome
+
+
+def _earlier_answers(ledger: Ledger, op_ids: Sequence[str]) -> dict[str, dict[str, Any]]:
+    rows = ledger.connection.execute(
+        select(operations_table.c.op_id, operations_table.c.answer).where(
+            operations_table.c.household_id == ledger.household_id, operations_table.c.op_id.in_(op_ids)
+        )
+    )
+    return {row.op_id: json.loads(row.answer) for row in rows}
+
+
+def _mentioned_ids(operations: Sequence[Operation]) -> list[str]:
+    ids = [op.id for op in operations]
+    for op in operations:
+        if op.kind in KINDS:
+            specs = KINDS[op.kind].fields
+            ids += [v for k, v in op.set.items() if isinstance(v, str) and k in specs and specs[k].refers_to]
+    return ids
+
+
+def _apply(
+    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, repeats: dict[str, str | None], outcome: Outcome
+) -> dict[str, Any]:
+    kind = KINDS.get(op.kind)
+    if kind is None:
+        raise _Refused("unknown_kind", kind=op.kind)
+    if kind.group == "derived":
+        raise _Refused("not_allowed")
+    if len(json.dumps(op.set, ensure_ascii=False)) > LARGEST_SET_BYTES:
+        raise _Refused("too_large", bytes=LARGEST_SET_BYTES)
+    values, error = check_fields(op.kind, op.set)
+    if error is not None:
+        raise _Refused(error.code, field=error.field, why=error.why)
+    record = ledger.get(op.id)
+    if record is not None and record.kind != op.kind:
+        raise _Refused("kind_differs", kind=record.kind)
+    _guard(actor, kind, op, values, record)
+    if record is None:
+        _require_whole(kind, values)
+    elif op.adopt:
+        return {"op_id": op.op_id, "verdict": "applied", "rev": record.rev, "conflicts": []}
+    _require_parents(ledger, actor, kind, values)
+    return _store(ledger, actor, kind, op, values, record, now_ms, repeats, outcome)
+
+
+def _guard(actor: Actor, kind: Kind, op: Operation, values: dict[str, Any], record: Record | None) -> None:
+    """Refuse what this actor may not write; for a stand-in also what lies outside the pass."""
+    for name in values:
+        writers = kind.fields[name].writers
+        if actor.role not in writers and not (op.adopt and actor.role == "keeper"):
+            raise _Refused("not_allowed", field=name)
+    if actor.window is None:
+        return
+    if kind.group != "event" or (record is not None and record.person_id != actor.person_id):
+        raise _Refused("not_allowed")
+    stood = record.values if record is not None else {}
+    whole = {**stood, **values}
+    happened = whole.get("happened_at")
+    if whole.get("colony_id") not in actor.window.colony_ids or (
+        happened and not actor.window.starts_ms <= happened_ms(happened) < actor.window.ends_ms
+    ):
+        raise _Refused("outside_pass")
+
+
+def _require_whole(kind: Kind, values: dict[str, Any]) -> None:
+    """A record that is not here needs all that makes one; a lone change waits for the record itself."""
+    missing = required_fields(kind) - values.keys()
+    if not missing:
+        return
+    if missing == required_fields(kind) or values.keys() <= {"gone"}:
+        raise _Deferred("itself")
+    raise _Refused("missing_field", field=min(missing))
+
+
+def _require_parents(ledger: Ledger, actor: Actor, kind: Kind, values: dict[str, Any]) -> None:
+    for name, value in values.items():
+        target = kind.fields[name].refers_to
+        if target is None or value is None:
+            continue
+        parent = ledger.get(value)
+        if parent is None:
+            raise _Deferred(value)
+        if parent.kind != target:
+            raise _Refused("bad_value", field=name, why=f"Names a {parent.kind}, not a {target}.")
+
+
+def _store(
+    ledger: Ledger,
+    actor: Actor,
+    kind: Kind,
+    op: Operation,
+    values: dict[str, Any],
+    record: Record | None,
+    now_ms: int,
+    repeats: dict[str, str | None],
+    outcome: Outcome,
+) -> dict[str, Any]:
+    made = corrected_ms(op.made_at, op.skew_ms, now_ms)
+    if record is None:
+        record = Record(op.id, op.kind, 0, False, None, None, made, actor.person_id, actor.device_id, {})
+        merged = Merged(wins=dict(values))
+        if kind.group == "event" and _is_repeat(op, values, actor, repeats):
+            merged.wins["possible_repeat"] = True
+    else:
+        base = op.base_rev if op.base_epoch == ledger.epoch else None
+        merged = merge(
+            record.values, record.stamps, values, base_rev=base, made_ms=made, device_id=actor.device_id
+        )
+    outcome.touched |= _colonies(record)
+    before = {name: record.values.get(name) for name in merged.wins}
+    beaten = {m.field: m.mine if m.winner == "theirs" else m.theirs for m in merged.meetings}
+    changed = any(record.values.get(k, _ABSENT) != v for k, v in merged.wins.items())
+    conflicts = [
+        {
+            "field": m.field,
+            "winner": m.winner,
+            "mine": m.mine,
+            "theirs": m.theirs,
+            "by": m.device_id,
+            "at_ms": m.at_ms,
+        }
+        for m in merged.meetings
+    ]
+    if not changed and not conflicts and record.rev:
+        return {"op_id": op.op_id, "verdict": "applied", "rev": record.rev, "conflicts": []}
+    record.values.update(merged.wins)
+    record.stamps.update(dict.fromkeys(merged.wins, (ledger.rev + 1, made, actor.device_id)))
+    revision = Revision(op.id, op.op_id, actor.person_id, actor.device_id, now_ms, values, before, beaten)
+    rev = ledger.write(record, revision)
+    outcome.touched |= _colonies(record)
+    outcome.touches_all = outcome.touches_all or op.kind in HOUSE_WIDE
+    return {"op_id": op.op_id, "verdict": "applied", "rev": rev, "conflicts": conflicts}
+
+
+_ABSENT: Final = object()
+
+
+def _colonies(record: Record) -> set[str]:
+    found = {record.id} if record.kind == "colony" else {record.values.get("colony_id")}
+    return {colony for colony in found if colony}
+
+
+def _task_keys(ledger: Ledger, operations: Sequence[Operation]) -> dict[str, str | None]:
+    """Return, for the task keys of these operations, the device that already answered each task."""
+    keys = {op.set["task_key"] for op in operations if isinstance(op.set.get("task_key"), str)}
+    if not keys:
+        return {}
+    colonies = {op.set["colony_id"] for op in operations if isinstance(op.set.get("colony_id"), str)}
+    found: dict[str, str | None] = {}
+    for row in ledger.connection.execute(
+        select(records.c.device_id, records.c.kind, records.c.colony_id, records.c.fields).where(
+            records.c.household_id == ledger.household_id,
+            records.c.colony_id.in_(sorted(colonies)),
+            records.c.kind.in_(("feeding", "water")),
+            records.c.gone.is_(False),
+        )
+    ):
+        key = json.loads(row.fields).get("task_key")
+        if key in keys:
+            found[f"{row.colony_id}/{row.kind}/{key}"] = row.device_id
+    return found
+
+
+def _is_repeat(op: Operation, values: dict[str, Any], actor: Actor, repeats: dict[str, str | None]) -> bool:
+    """Two people who answered the same task: both logs stay, the second is marked and not counted."""
+    key = values.get("task_key")
+    if not key or op.kind not in {"feeding", "water"}:
+        return False
+    name = f"{values.get('colony_id')}/{op.kind}/{key}"
+    first = repeats.setdefault(name, actor.device_id)
+    return first != actor.device_id

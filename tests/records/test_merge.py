@@ -1,0 +1,35 @@
+"""The field merge, case by case. Rules: docs/sync.md, "Merge"."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+
+from broodshelf.records.merge import corrected_ms, merge
+
+VECTORS = json.loads((Path(__file__).parents[2] / "fixtures/conformance/merge.json").read_text())
+
+
+@pytest.mark.parametrize("case", VECTORS["cases"], ids=lambda case: case["name"])
+def test_vector(case):
+    merged = merge(
+        case["present"],
+        {name: tuple(stamp) for name, stamp in case["stamps"].items()},
+        case["asked"],
+        base_rev=case["base_rev"],
+        made_ms=case["made_ms"],
+        device_id=case["device"],
+    )
+
+    assert case["wins"] == merged.wins
+    assert case["meets"] == {m.field: m.winner for m in merged.meetings}
+
+
+def test_a_time_in_the_future_is_clamped_to_the_servers():
+    assert corrected_ms(made_at_ms=5_000, skew_ms=0, server_now_ms=2_000) == 2_000
+
+
+def test_skew_is_server_minus_device_and_is_added():
+    assert corrected_ms(made_at_ms=5_000, skew_ms=-4_000, server_now_ms=2_000) == 1_000

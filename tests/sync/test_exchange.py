@@ -1,0 +1,395 @@
+"""One round trip: verdicts, merging, paging, scope. On SQLite and on PostgreSQL."""
+
+from __future__ import annotations
+
+import json
+
+import pytest
+from tests.support.households import HAPPENED, NOON_MS, ModelPhone, no_plans
+
+from broodshelf.errors import BadRequest, TooLarge, UpgradeRequired, WrongDevice
+from broodshelf.people.actor import PassWindow
+from broodshelf.records.database import reading, writing
+from broodshelf.records.ids import uuid7
+from broodshelf.records.store import Ledger, read_history
+from broodshelf.sync.exchange import exchange
+
+DAY_MS = 24 * 3600 * 1000
+
+
+@pytest.fixture
+def phone(household_id: str) -> ModelPhone:
+    return ModelPhone(household_id)
+
+
+@pytest.fixture
+def other(household_id: str) -> ModelPhone:
+    return ModelPhone(household_id)
+
+
+def colony(phone: ModelPhone, name: str = "Amber") -> str:
+    return phone.write("colony", {"name": name})["id"]
+
+
+def feeding(phone: ModelPhone, colony_id: str, **values) -> dict:
+    return phone.write(
+        "feeding", {"colony_id": colony_id, "happened_at": HAPPENED, "need": "protein", **values}
+    )
+
+
+def test_a_log_reaches_the_other_phone_with_who_did_it(phone, other):
+    log = feeding(phone, colony(phone))
+    phone.sync()
+    other.sync()
+
+    assert phone.values() == other.values()
+    assert other.rows[log["id"]]["by"] == phone.person_id
+    assert phone.outbox == []
+
+
+def test_an_operation_sent_again_gets_its_original_verdict_and_is_stored_once(phone, other):
+    log = feeding(phone, colony(phone))
+    first = phone.sync(lose_answer=True)
+    second = phone.sync()
+    other.sync()
+
+    assert first["answers"] == second["answers"]
+    assert [row["id"] for row in other.rows.values() if row["kind"] == "feeding"] == [log["id"]]
+
+
+def test_a_rejected_operation_blocks_nothing_and_names_its_reason(phone):
+    bad = phone.write("colony", {"name": "Amber", "queens": -1})
+    good = colony(phone, "Birch")
+    phone.sync()
+
+    assert phone.verdicts[bad["op_id"]]["verdict"] == "rejected"
+    assert phone.verdicts[bad["op_id"]]["code"] == "bad_value"
+    assert phone.verdicts[bad["op_id"]]["args"]["field"] == "queens"
+    assert good in phone.rows
+
+
+@pytest.mark.parametrize(
+    ("kind", "values", "code"),
+    [
+        ("cloud", {"name": "x"}, "unknown_kind"),
+        ("colony", {"name": "x", "wings": 2}, "unknown_field"),
+        ("colony", {"name": None}, "bad_value"),
+        ("colony", {"name": "x", "worker_length_mm": "long"}, "bad_value"),
+        ("household", {"zone": "Mars/Base", "name": "x"}, "bad_value"),
+        ("note", {"text": "hello", "happened_at": HAPPENED}, "missing_field"),
+        ("plan", {"gauges": []}, "not_allowed"),
+        ("person", {"name": "x", "role": "keeper"}, "not_allowed"),
+        ("note", {"text": "x" * 5000, "happened_at": HAPPENED, "colony_id": uuid7(1)}, "bad_value"),
+        ("feeding", {"need": "protein", "happened_at": "yesterday", "colony_id": uuid7(1)}, "bad_value"),
+        (
+            "feeding",
+            {"need": "protein", "happened_at": "2026-05-01T12:00:00", "colony_id": uuid7(1)},
+            "bad_value",
+        ),
+    ],
+)
+def test_what_can_never_be_accepted_is_rejected_with_its_code(phone, kind, values, code):
+    op = phone.write(kind, values)
+    phone.sync()
+
+    assert phone.verdicts[op["op_id"]] | {"args": None} == {
+        "op_id": op["op_id"],
+        "verdict": "rejected",
+        "code": code,
+        "args": None,
+    }
+
+
+def test_a_log_whose_colony_is_not_here_yet_waits_and_is_applied_later(phone, other):
+    colony_op = other.write("colony", {"name": "Amber"})
+    log = feeding(phone, colony_op["id"])
+    answer = phone.sync()
+    waiting = phone.outbox[0]["op_id"]
+    other.sync()
+    phone.sync()
+
+    assert answer["answers"][0]["verdict"] == "deferred"
+    assert answer["answers"][0]["args"] == {"missing": colony_op["id"]}
+    assert waiting == log["op_id"]
+    assert log["id"] in phone.rows
+
+
+def test_changes_of_different_fields_both_stand(phone, other):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    phone.write("colony", {"name": "Birch"}, colony_id)
+    other.write("colony", {"queens": 2}, colony_id)
+    phone.sync()
+    other.sync()
+    phone.sync()
+
+    assert phone.values()[colony_id] == {"name": "Birch", "queens": 2}
+    assert phone.values() == other.values()
+
+
+@pytest.mark.parametrize("ahead_ms", [0, DAY_MS, -DAY_MS])
+def test_the_later_edit_of_a_field_wins_whatever_the_phones_clock_says(phone, other, ahead_ms):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    phone.clock_ahead_ms = ahead_ms
+    phone.now_ms = NOON_MS + 1_000
+    phone.write("colony", {"name": "Earlier"}, colony_id)
+    other.now_ms = NOON_MS + 2_000
+    other.write("colony", {"name": "Later"}, colony_id)
+    other.now_ms = phone.now_ms = NOON_MS + 60_000
+    other.sync()
+    answer = phone.sync()
+    other.sync()
+
+    assert phone.values()[colony_id]["name"] == other.values()[colony_id]["name"] == "Later"
+    assert answer["answers"][0]["conflicts"] == [
+        {
+            "field": "name",
+            "winner": "theirs",
+            "mine": "Earlier",
+            "theirs": "Later",
+            "by": other.device_id,
+            "at_ms": NOON_MS + 2_000,
+        }
+    ]
+
+
+def test_the_value_that_lost_stays_in_the_history(phone, other):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    phone.write("colony", {"name": "Mine"}, colony_id)
+    other.now_ms += 1_000
+    other.write("colony", {"name": "Theirs"}, colony_id)
+    other.sync()
+    phone.now_ms += 5_000
+    phone.sync()
+    with reading() as connection:
+        newest = read_history(connection, phone.household_id, colony_id)[0]
+
+    assert newest["lost"] == {"name": "Mine"}
+    assert newest["by"] == phone.person_id
+
+
+def test_a_deletion_does_not_erase_and_can_be_taken_back(phone, other):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    phone.write("colony", {"gone": True}, colony_id)
+    phone.sync()
+    other.sync()
+    seen_gone = colony_id not in other.rows
+    phone.write("colony", {"gone": False}, colony_id)
+    phone.sync()
+    other.sync()
+
+    assert seen_gone
+    assert other.values()[colony_id]["name"] == "Amber"
+
+
+def test_pages_of_any_size_give_the_same_rows(phone, household_id):
+    colony_id = colony(phone)
+    for _ in range(25):
+        feeding(phone, colony_id)
+    phone.sync()
+    small, large = ModelPhone(household_id), ModelPhone(household_id)
+    small.sync(limit=3)
+    large.sync()
+
+    assert len(small.rows) == 26
+    assert small.rows == large.rows
+
+
+def test_a_row_that_changes_while_a_phone_pages_is_not_missed(phone, household_id):
+    colony_id = colony(phone)
+    logs = [feeding(phone, colony_id) for _ in range(6)]
+    phone.sync()
+    reader = ModelPhone(household_id)
+    with writing() as connection:
+        first = json.loads(exchange(connection, reader.actor, reader.request(limit=3), NOON_MS, no_plans))
+    reader.take(first)
+    phone.write("feeding", {"remark": "changed"}, logs[0]["id"])
+    phone.sync()
+    reader.sync(limit=3)
+
+    assert reader.values()[logs[0]["id"]]["remark"] == "changed"
+    assert len(reader.rows) == 7
+
+
+def test_two_people_answering_one_task_are_both_kept_and_the_second_is_marked(phone, other):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    first = feeding(phone, colony_id, task_key="protein:start")
+    second = feeding(other, colony_id, task_key="protein:start")
+    phone.sync()
+    other.sync()
+    phone.sync()
+
+    assert "possible_repeat" not in phone.values()[first["id"]]
+    assert phone.values()[second["id"]]["possible_repeat"] is True
+
+
+def test_a_new_epoch_gives_everything_anew_and_keeps_what_waits(phone, household_id):
+    colony_id = colony(phone)
+    phone.sync()
+    phone.epoch = uuid7(NOON_MS)
+    log = feeding(phone, colony_id)
+    answer = phone.sync()
+
+    assert answer["reset"] is True
+    assert phone.verdicts[log["op_id"]]["verdict"] == "applied"
+    assert log["id"] in phone.rows
+
+
+def test_an_adopted_record_is_inserted_if_absent_and_otherwise_without_effect(phone):
+    colony_id = colony(phone)
+    phone.sync()
+    phone.write("colony", {"name": "Old name"}, colony_id, adopt=True)
+    lost = phone.write("colony", {"name": "Lost in the restore"}, adopt=True)
+    phone.sync()
+
+    assert phone.values()[colony_id]["name"] == "Amber"
+    assert phone.values()[lost["id"]]["name"] == "Lost in the restore"
+
+
+def pass_for(colony_id: str, state: str = "active") -> PassWindow:
+    return PassWindow(
+        uuid7(1),
+        frozenset({colony_id}),
+        "2026-04-30",
+        "2026-05-02",
+        NOON_MS - DAY_MS,
+        NOON_MS + DAY_MS,
+        state,
+    )
+
+
+def test_a_stand_in_sees_and_feeds_only_the_colonies_of_the_pass(phone, household_id):
+    mine, hidden = colony(phone, "Amber"), colony(phone, "Birch")
+    secret = phone.write("note", {"colony_id": hidden, "happened_at": HAPPENED, "text": "secret"})
+    phone.sync()
+    guest = ModelPhone(household_id, role="stand_in", window=pass_for(mine))
+    allowed, foreign = feeding(guest, mine), feeding(guest, hidden)
+    rename = guest.write("colony", {"name": "Mine now"}, mine)
+    early = feeding(guest, mine, happened_at="2026-04-01T12:00:00+00:00")
+    guest.sync()
+
+    assert guest.verdicts[allowed["op_id"]]["verdict"] == "applied"
+    assert guest.verdicts[foreign["op_id"]]["code"] == "outside_pass"
+    assert guest.verdicts[rename["op_id"]]["code"] == "not_allowed"
+    assert guest.verdicts[early["op_id"]]["code"] == "outside_pass"
+    assert mine in guest.rows
+    assert not {hidden, secret["id"]} & guest.rows.keys()
+
+
+def test_a_pass_that_gains_a_colony_leads_to_a_full_pull(phone, household_id):
+    first, second = colony(phone, "Amber"), colony(phone, "Birch")
+    phone.sync()
+    guest = ModelPhone(household_id, role="stand_in", window=pass_for(first))
+    guest.sync()
+    window = pass_for(first)
+    guest.window = PassWindow(
+        window.pass_id, frozenset({first, second}), window.starts_on, window.ends_on,
+        window.starts_ms, window.ends_ms, "active",
+    )  # fmt: skip
+    answer = guest.sync()
+
+    assert answer["reset"] is True
+    assert {first, second} <= guest.rows.keys()
+
+
+def test_an_ended_pass_takes_what_was_logged_in_its_dates_and_gives_no_rows(phone, household_id):
+    mine = colony(phone)
+    phone.sync()
+    guest = ModelPhone(household_id, role="stand_in", window=pass_for(mine, "ended"))
+    log = feeding(guest, mine)
+    answer = guest.sync()
+    phone.sync()
+
+    assert answer["rows"] == []
+    assert answer["pass"]["state"] == "ended"
+    assert log["id"] in phone.rows
+
+
+def test_a_body_of_another_device_is_refused_and_nothing_is_stored(phone, other):
+    colony_id = colony(phone)
+    body = phone.request() | {"device": other.device_id}
+    with pytest.raises(WrongDevice), writing() as connection:
+        exchange(connection, phone.actor, body, NOON_MS, no_plans)
+    other.sync()
+
+    assert colony_id not in other.rows
+
+
+@pytest.mark.parametrize(
+    ("change", "error", "field"),
+    [
+        ({"ops": {}}, BadRequest, "ops"),
+        ({"ops": [1]}, BadRequest, "ops[0]"),
+        ({"ops": [{}]}, BadRequest, "ops[0].set"),
+        ({"device": "me"}, BadRequest, "device"),
+        ({"device": 7}, BadRequest, "device"),
+        ({"schema": "1"}, BadRequest, "schema"),
+        ({"schema": 99}, BadRequest, "schema"),
+        ({"schema": True}, BadRequest, "schema"),
+        ({"limit": 0}, BadRequest, "limit"),
+        ({"limit": float("nan")}, BadRequest, "limit"),
+        ({"limit": float("inf")}, BadRequest, "limit"),
+        ({"cursor": 5}, BadRequest, "cursor"),
+        ({"epoch": "x"}, BadRequest, "epoch"),
+        ({"schema": 0}, BadRequest, "schema"),
+    ],
+)
+def test_a_malformed_envelope_names_the_field(phone, change, error, field):
+    with pytest.raises(error) as caught, writing() as connection:
+        exchange(connection, phone.actor, phone.request() | change, NOON_MS, no_plans)
+
+    assert field in caught.value.fields
+
+
+def test_more_operations_than_the_limit_are_refused_whole(phone):
+    op = phone.write("colony", {"name": "Amber"})
+    with pytest.raises(TooLarge), writing() as connection:
+        exchange(connection, phone.actor, phone.request() | {"ops": [op] * 501}, NOON_MS, no_plans)
+
+
+def test_a_phone_of_a_schema_before_the_last_is_told_to_upgrade(phone, monkeypatch):
+    monkeypatch.setattr("broodshelf.sync.envelope.OLDEST_SCHEMA", 2)
+    with pytest.raises(UpgradeRequired), writing() as connection:
+        exchange(connection, phone.actor, phone.request(), NOON_MS, no_plans)
+
+
+def test_a_cursor_from_before_a_purge_gets_everything_anew(phone, household_id):
+    from broodshelf.records.purge import KEPT_MS, purge_gone
+
+    kept, lost = colony(phone), colony(phone, "Birch")
+    phone.sync()
+    reader = ModelPhone(household_id)
+    reader.sync()
+    phone.write("colony", {"gone": True}, lost)
+    phone.sync()
+    with writing() as connection:
+        purged = purge_gone(connection, household_id, NOON_MS + KEPT_MS + DAY_MS)
+    answer = reader.sync()
+
+    assert purged == 1
+    assert answer["reset"] is True
+    assert set(reader.rows) == {kept}
+
+
+def test_plans_are_made_for_the_colonies_that_changed_and_travel_in_the_same_answer(phone):
+    asked: list[set[str]] = []
+
+    def recompute(ledger: Ledger, colonies: set[str], now_ms: int) -> None:
+        asked.append(colonies)
+        ledger.put(uuid7(now_ms), "plan", {"colony_id": min(colonies), "gauges": []}, now_ms=now_ms)
+
+    colony_id = colony(phone)
+    feeding(phone, colony_id)
+    answer = phone.sync(recompute=recompute)
+
+    assert asked == [{colony_id}]
+    assert [row["kind"] for row in answer["rows"]].count("plan") == 1
