@@ -1,1 +1,124 @@
-"""Species, foods, vessels and cautions: data with sources, read from the TOML files beside this one."""
+"""Species, foods, vessels, origins and words: data with sources, read from the TOML files beside this one."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache
+from importlib import resources
+from typing import Any
+
+
+@dataclass(frozen=True, slots=True)
+class Rest:
+    """A winter rest: temperature and length, as a range (common practice, no source)."""
+
+    low_c: float
+    high_c: float
+    low_months: float
+    high_months: float
+
+
+@dataclass(frozen=True, slots=True)
+class Species:
+    """What the plan needs to know of a species or group. ``worker_mm``: shortest and longest worker."""
+
+    code: str | None
+    name: str
+    worker_mm: tuple[float, float]
+    guild: str
+    founding: str
+    majors: bool = False
+    climbs: bool = True
+    stings: bool = False
+    slow: bool = False
+    hunts_by_sight: bool = False
+    spins_cocoons: bool = False
+    rest: Rest | None = None
+    length_source: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Food:
+    """A food: the need it serves, how it is offered, how long it may lie, and for which guilds."""
+
+    code: str
+    need: str
+    unit: str
+    form: str
+    serves: frozenset[str]
+    remove_after_h: float | None = None
+    mass_mg: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class VesselKind:
+    """A kind of vessel: its reservoir in mL and how many small workers it has room for."""
+
+    code: str
+    reservoir_ml: float
+    room_workers: int
+    tube: bool
+
+
+@cache
+def _table(name: str) -> Mapping[str, Any]:
+    return tomllib.loads(resources.files(__package__).joinpath(f"{name}.toml").read_text("utf-8"))
+
+
+@cache
+def species() -> Mapping[str, Species]:
+    """Return the species by code."""
+    return {
+        code: Species(
+            code=code,
+            **{
+                **row,
+                "worker_mm": (float(row["worker_mm"][0]), float(row["worker_mm"][1])),
+                "rest": Rest(**row["rest"]) if "rest" in row else None,
+            },
+        )
+        for code, row in _table("species")["species"].items()
+    }
+
+
+@cache
+def foods() -> Mapping[str, Food]:
+    """Return the foods by code."""
+    known = ("need", "unit", "form", "remove_after_h", "mass_mg")
+    return {
+        code: Food(code=code, serves=frozenset(row["serves"]), **{k: row[k] for k in known if k in row})
+        for code, row in _table("foods")["food"].items()
+    }
+
+
+@cache
+def vessels() -> Mapping[str, VesselKind]:
+    """Return the kinds of vessels by code."""
+    return {
+        code: VesselKind(code, float(row["reservoir_ml"]), int(row["room_workers"]), bool(row["tube"]))
+        for code, row in _table("vessels")["vessel"].items()
+    }
+
+
+def origins() -> Mapping[str, Mapping[str, Any]]:
+    """Return the rule for each origin: ``verdict`` and, for a hold, ``hold_days``."""
+    rules: Mapping[str, Mapping[str, Any]] = _table("origins")["origin"]
+    return rules
+
+
+def words() -> Mapping[str, Mapping[str, str]]:
+    """Return the word table: section, code, template."""
+    return _table("words")
+
+
+def as_json() -> dict[str, Any]:
+    """Return everything that the phone needs, ready for JSON."""
+    return {
+        "species": _table("species")["species"],
+        "foods": _table("foods")["food"],
+        "vessels": _table("vessels")["vessel"],
+        "origins": origins(),
+        "words": words(),
+    }

@@ -1,0 +1,44 @@
+"""Joining the parts: the only place where settings, clock, database, shell and routes meet."""
+
+from __future__ import annotations
+
+import json
+import time
+from collections.abc import Callable
+
+from flask import Flask
+from werkzeug.middleware.proxy_fix import ProxyFix
+
+from . import migrations
+from .care import catalogue
+from .records import database
+from .settings import Settings
+from .web import access, headers, health, passes, problem, request_log, shell_routes, sync_routes
+from .web.parts import Parts
+from .web.shell import Shell, find_folder
+
+
+def system_clock() -> int:
+    """Return the time in ms since 1970 UTC."""
+    return time.time_ns() // 1_000_000
+
+
+def create_app(settings: Settings, clock: Callable[[], int] = system_clock) -> Flask:
+    """Make the app. Creates the data folder and brings the database to the present schema."""
+    settings.data.mkdir(parents=True, exist_ok=True)
+    app = Flask("broodshelf", static_folder=None)
+    app.config["SQLALCHEMY_DATABASE_URI"] = settings.database_url
+    database.prepare(app)
+    with app.app_context():
+        migrations.upgrade(database.db.engine)
+    words = json.dumps(catalogue.as_json(), ensure_ascii=False, separators=(",", ":")).encode()
+    app.extensions["broodshelf"] = Parts(settings, clock, Shell(find_folder(), {"catalogue.json": words}))
+    if settings.trusted_proxy_hops:
+        hops = settings.trusted_proxy_hops
+        app.wsgi_app = ProxyFix(app.wsgi_app, x_for=hops, x_proto=hops, x_host=hops)  # type: ignore[method-assign]
+    request_log.install(app)
+    problem.install(app)
+    headers.install(app)
+    for room in (shell_routes, access, passes, sync_routes, health):
+        app.register_blueprint(room.blueprint)
+    return app

@@ -1,0 +1,98 @@
+"""The gauge: a store that runs down at a rate, is filled by what the keeper does, and is due at a level.
+
+The same arithmetic stands in ``pwa/care/gauges.js``; ``fixtures/conformance/gauges.json`` holds both to it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, fields, replace
+from typing import Any, Final
+
+from .quantities import within
+
+DAY_MS: Final = 86_400_000
+READINGS: Final[Mapping[str, float]] = {
+    "full": 1.0,
+    "three_quarters": 0.75,
+    "half": 0.5,
+    "quarter": 0.25,
+    "empty": 0.0,
+}
+"""A water reading as a share of the full reservoir."""
+
+Reason = dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class Gauge:
+    """A level in ``unit``; rates in unit per day (best, low, high); ``as_of_ms`` in ms since 1970 UTC.
+
+    ``gain_per_portion`` is what one feeding adds; None: it fills the gauge.
+    """
+
+    need: str
+    unit: str
+    level: float
+    capacity: float
+    rate_per_day: float
+    rate_low: float
+    rate_high: float
+    as_of_ms: int
+    due_level: float
+    basis: str
+    gain_per_portion: float | None = None
+    reasons: tuple[Reason, ...] = ()
+
+    def __post_init__(self) -> None:
+        within("capacity", self.capacity, self.unit, 1e-9, 1e9)
+        within("level", self.level, self.unit, 0, self.capacity)
+        within("due_level", self.due_level, self.unit, 0, self.capacity)
+        within("rate_low", self.rate_low, f"{self.unit}/day", 0, 1e9)
+        within("rate_high", self.rate_high, f"{self.unit}/day", self.rate_low, 1e9)
+        within("rate_per_day", self.rate_per_day, f"{self.unit}/day", self.rate_low, self.rate_high)
+
+    def as_json(self) -> dict[str, Any]:
+        """Return the shape of docs/http-api.md, "A plan"."""
+        return {field.name: getattr(self, field.name) for field in fields(self)} | {
+            "reasons": list(self.reasons)
+        }
+
+
+def level_at(gauge: Gauge, now_ms: int) -> float:
+    """Return the level at an instant: ``clamp(level - rate x days since as_of, 0, capacity)``."""
+    days = max(0, now_ms - gauge.as_of_ms) / DAY_MS
+    return min(gauge.capacity, max(0.0, gauge.level - gauge.rate_per_day * days))
+
+
+def due_at_ms(gauge: Gauge) -> int | None:
+    """Return when the level meets the due level; ``as_of_ms`` if it is there already, None if it never falls."""
+    if gauge.level <= gauge.due_level:
+        return gauge.as_of_ms
+    if gauge.rate_per_day == 0:
+        return None
+    return round(gauge.as_of_ms + (gauge.level - gauge.due_level) / gauge.rate_per_day * DAY_MS)
+
+
+def apply_event(gauge: Gauge, kind: str, happened_ms: int, values: Mapping[str, Any]) -> Gauge:
+    """Return the gauge after an event. What happened before ``as_of_ms`` is in the gauge already."""
+    if happened_ms < gauge.as_of_ms:
+        return gauge
+    level = _level_after(gauge, kind, level_at(gauge, happened_ms), values)
+    return gauge if level is None else replace(gauge, level=level, as_of_ms=happened_ms)
+
+
+def _level_after(gauge: Gauge, kind: str, level: float, values: Mapping[str, Any]) -> float | None:
+    if kind == "feeding" and values.get("need") == gauge.need:
+        gain = gauge.capacity if gauge.gain_per_portion is None else gauge.gain_per_portion
+        return min(gauge.capacity, level + gain)
+    if kind == "water" and gauge.need == "water":
+        if values.get("action") in ("refill", "new_tube"):
+            return gauge.capacity
+        share = READINGS.get(str(values.get("reading")))
+        return None if share is None else share * gauge.capacity
+    if kind == "move" and (gauge.need == "room" or (gauge.need == "water" and values.get("fresh_reservoir"))):
+        return gauge.capacity
+    if kind == "check" and gauge.need == values.get("need") == "barrier":
+        return gauge.capacity
+    return None

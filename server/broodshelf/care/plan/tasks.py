@@ -1,0 +1,119 @@
+"""Tasks: what is due, when, with a portion and reasons. Gauges give some; faults and leftovers give others."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from ..catalogue import Species, foods
+from .state import Event
+
+HOUR_MS = 3_600_000
+
+
+@dataclass(frozen=True, slots=True)
+class Task:
+    """One thing to do. ``suggested`` is the log that 'as suggested' makes, without colony and time."""
+
+    key: str
+    need: str
+    due_at_ms: int
+    urgent: bool = False
+    from_gauge: bool = False
+    portion: Mapping[str, Any] | None = None
+    suggested: Mapping[str, Any] | None = None
+    reasons: tuple[Mapping[str, Any], ...] = ()
+    cautions: tuple[Mapping[str, Any], ...] = ()
+
+    def as_json(self) -> dict[str, Any]:
+        """Return the shape of docs/http-api.md, "A plan"."""
+        return {
+            "key": self.key,
+            "need": self.need,
+            "due_at_ms": self.due_at_ms,
+            "urgent": self.urgent,
+            "from_gauge": self.from_gauge,
+            "portion": self.portion,
+            "suggested": self.suggested,
+            "reasons": list(self.reasons),
+            "cautions": list(self.cautions),
+        }
+
+
+def reason(code: str, **args: Any) -> dict[str, Any]:
+    """Return a reason, notice or caution: a code of the word table and its arguments."""
+    return {"code": code, "args": args}
+
+
+_FAULT_NEED: Mapping[str, str] = {
+    "leak": "water",
+    "flood": "water",
+    "mould": "room",
+    "escape": "barrier",
+    "mites": "glance",
+    "many_dead": "glance",
+    "heater": "glance",
+}
+
+
+def fault_tasks(events: tuple[Event, ...]) -> list[Task]:
+    """Every fault that is not resolved is urgent at once, with first steps as its reason."""
+    return [
+        Task(
+            f"fault:{event.id}",
+            _FAULT_NEED[event.values["fault"]],
+            event.happened_ms,
+            urgent=True,
+            reasons=(reason(event.values["fault"], fault=event.values["fault"]),),
+        )
+        for event in events
+        if event.kind == "fault" and not event.values.get("resolved_at")
+    ]
+
+
+def leftovers_tasks(events: tuple[Event, ...]) -> list[Task]:
+    """Every feeding makes its own removal task, until a check says that it was eaten or taken out."""
+    cleared = {
+        e.values.get("feeding_id")
+        for e in events
+        if e.kind == "check" and (e.values.get("leftovers_removed") or e.values.get("outcome") == "all")
+    }
+    last_clear_ms = max(
+        (e.happened_ms for e in events if e.kind == "check" and e.values.get("leftovers_removed")), default=-1
+    )
+    tasks = []
+    known = foods()
+    for event in events[-60:]:
+        food = known.get(str(event.values.get("food_code"))) if event.kind == "feeding" else None
+        if food is None or food.remove_after_h is None:
+            continue
+        if event.id in cleared or event.happened_ms <= last_clear_ms:
+            continue
+        due = event.happened_ms + round(food.remove_after_h * HOUR_MS)
+        check = {
+            "kind": "check",
+            "set": {"feeding_id": event.id, "need": "leftovers", "leftovers_removed": True},
+        }
+        why = reason("leftovers", at_ms=event.happened_ms, after=round(food.remove_after_h))
+        tasks.append(Task(f"leftovers:{event.id}", "leftovers", due, suggested=check, reasons=(why,)))
+    return tasks[-3:]
+
+
+def rest_notice(species: Species, today: str, latitude_sign: int) -> list[dict[str, Any]]:
+    """Around autumn say what rest the species takes: a range, not a rule."""
+    month = dt.date.fromisoformat(today).month
+    autumn = (9, 10, 11, 12) if latitude_sign >= 0 else (3, 4, 5, 6)
+    if species.rest is None or month not in autumn:
+        return []
+    rest = species.rest
+    return [
+        reason(
+            "rest_window",
+            low_months=rest.low_months,
+            high_months=rest.high_months,
+            low_c=rest.low_c,
+            high_c=rest.high_c,
+        )
+    ]

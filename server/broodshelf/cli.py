@@ -1,0 +1,97 @@
+"""The command line: ``broodshelf serve | pair | migrate``."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+
+import segno
+import waitress
+from flask import Flask
+
+from . import __version__
+from .app import create_app, system_clock
+from .errors import BroodshelfError
+from .logs import say, start_logging
+from .people.households import count_households, make_claim_code
+from .records.database import reading, writing
+from .records.store import read_kind
+from .records.tables import households
+from .settings import Settings, from_environment
+
+
+def main(arguments: list[str] | None = None) -> int:
+    """Run a command; return the exit status."""
+    parser = argparse.ArgumentParser(prog="broodshelf", description="Care for a shelf of ant colonies.")
+    parser.add_argument("--version", action="version", version=__version__)
+    commands = parser.add_subparsers(dest="command", required=True)
+    commands.add_parser("serve", help="start the server")
+    commands.add_parser("pair", help="print a one-time link back into a household")
+    commands.add_parser("migrate", help="bring the database to the present schema")
+    chosen = parser.parse_args(arguments)
+    try:
+        settings = from_environment(os.environ)
+        return {"serve": serve, "pair": pair, "migrate": migrate}[chosen.command](settings)
+    except BroodshelfError as error:
+        print(f"broodshelf: {error}", file=sys.stderr)
+        return 2
+
+
+def serve(settings: Settings) -> int:
+    """Serve until stopped; print the claim link while nobody has claimed the server."""
+    start_logging()
+    app = create_app(settings)
+    with app.app_context():
+        _print_claim(settings)
+    say("serving", url=settings.public_url, host=settings.host, port=settings.port, data=str(settings.data))
+    waitress.serve(
+        app,
+        host=settings.host,
+        port=settings.port,
+        threads=8,
+        ident=None,
+        max_request_body_size=2 * 1024 * 1024,
+    )
+    return 0
+
+
+def pair(settings: Settings) -> int:
+    """Print a link that signs a phone in as the first keeper of a household."""
+    app = create_app(settings)
+    with app.app_context(), writing() as connection:
+        found = connection.execute(households.select().order_by(households.c.created_ms)).all()
+        if not found:
+            print("There is no household yet; 'broodshelf serve' prints the link that makes one.")
+            return 1
+        for household in found:
+            people = read_kind(connection, household.id, "person")
+            keeper = next(person for person in people if person.values.get("role") == "keeper")
+            code = make_claim_code(connection, system_clock(), household.id, keeper.id)
+            print(f"For {keeper.values['name']}:")
+            _print_link(settings, code)
+    return 0
+
+
+def migrate(settings: Settings) -> int:
+    """Bring the database to the present schema, which every start does too."""
+    app: Flask = create_app(settings)
+    print(f"The database is at the present schema: {app.config['SQLALCHEMY_DATABASE_URI'].split(':')[0]}")
+    return 0
+
+
+def _print_claim(settings: Settings) -> None:
+    with reading() as connection:
+        if count_households(connection) and not settings.signup_open:
+            return
+    with writing() as connection:
+        code = make_claim_code(connection, system_clock())
+    print("Nobody has claimed this shelf yet. Open this on your phone or here:")
+    _print_link(settings, code)
+
+
+def _print_link(settings: Settings, code: str) -> None:
+    link = f"{settings.public_url}/#/claim/{code}"
+    print(f"  {link}\n  code: {code} (works once, for 24 hours)", flush=True)
+    segno.make(link, error="l").terminal(out=sys.stdout, compact=True)
+    sys.stdout.flush()

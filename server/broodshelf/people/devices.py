@@ -1,0 +1,136 @@
+"""Devices and their sessions: a 256-bit token in a cookie, hashed at rest, ended by time or by a keeper."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from sqlalchemy import Connection, insert, select, update
+
+from ..errors import BadRequest, NotFound, SignedOut
+from .actor import Actor, ActorRole
+from .passes import window_of
+from .secrets import hash_token, new_token
+from .tables import devices
+
+DAY_MS = 24 * 3600 * 1000
+IDLE_MS = 90 * DAY_MS
+"""A phone that was not used for 90 days asks to be paired again: longer than a winter rest without looks."""
+ABSOLUTE_MS = 400 * DAY_MS
+"""The longest that browsers keep a cookie."""
+SEEN_EVERY_MS = 10 * 60_000
+
+
+@dataclass(frozen=True, slots=True)
+class Session:
+    """A new session: the token goes into the cookie and is not kept."""
+
+    token: str
+    device_id: str
+
+
+def sign_in(
+    connection: Connection,
+    *,
+    device_id: str,
+    device_name: str,
+    household_id: str,
+    person_id: str,
+    role: ActorRole,
+    now_ms: int,
+    pass_id: str | None = None,
+) -> Session:
+    """Make or renew a device's session. A device id that belongs to another household is refused."""
+    token = new_token()
+    row = connection.execute(select(devices).where(devices.c.id == device_id)).one_or_none()
+    values: dict[str, Any] = {
+        "household_id": household_id,
+        "person_id": person_id,
+        "pass_id": pass_id,
+        "role": role,
+        "name": device_name,
+        "token_hash": hash_token(token),
+        "created_ms": now_ms,
+        "last_seen_ms": now_ms,
+        "revoked_ms": None,
+    }
+    if row is None:
+        connection.execute(insert(devices).values(id=device_id, **values))
+    elif row.household_id == household_id and row.revoked_ms is None:
+        connection.execute(update(devices).where(devices.c.id == device_id).values(**values))
+    else:
+        raise BadRequest(
+            "This device id is taken; the phone should make a new one.",
+            code="device_id_taken",
+            fields={"device.id": "taken"},
+        )
+    return Session(token, device_id)
+
+
+def actor_of(connection: Connection, token: str | None, now_ms: int) -> Actor:
+    """Return who is behind a session token. Raises ``SignedOut`` with the reason in its code."""
+    if not token:
+        raise SignedOut
+    row = connection.execute(select(devices).where(devices.c.token_hash == hash_token(token))).one_or_none()
+    if row is None:
+        raise SignedOut
+    if row.revoked_ms is not None:
+        raise SignedOut(
+            "A keeper has signed this phone out. What it has not sent can be exported.", code="device_revoked"
+        )
+    if now_ms - row.last_seen_ms > IDLE_MS or now_ms - row.created_ms > ABSOLUTE_MS:
+        raise SignedOut(
+            "This session has ended because it was not used for long. Pair the phone again.",
+            code="session_old",
+        )
+    window = window_of(connection, row.household_id, row.pass_id, now_ms) if row.pass_id else None
+    return Actor(row.household_id, row.person_id, row.id, row.role, window)
+
+
+def mark_seen(connection: Connection, device_id: str, now_ms: int) -> None:
+    """Note that a device was here; at most every ten minutes, so that reads stay reads."""
+    connection.execute(
+        update(devices)
+        .where(devices.c.id == device_id, devices.c.last_seen_ms < now_ms - SEEN_EVERY_MS)
+        .values(last_seen_ms=now_ms)
+    )
+
+
+def list_devices(connection: Connection, actor: Actor) -> list[dict[str, Any]]:
+    """Return a household's devices that are not revoked, newest use first."""
+    rows = connection.execute(
+        select(devices)
+        .where(devices.c.household_id == actor.household_id, devices.c.revoked_ms.is_(None))
+        .order_by(devices.c.last_seen_ms.desc())
+    )
+    return [
+        {
+            "id": row.id,
+            "name": row.name,
+            "person_id": row.person_id,
+            "role": row.role,
+            "pass_id": row.pass_id,
+            "created_ms": row.created_ms,
+            "last_seen_ms": row.last_seen_ms,
+            "here": row.id == actor.device_id,
+        }
+        for row in rows
+    ]
+
+
+def revoke_device(connection: Connection, household_id: str, device_id: str, now_ms: int) -> None:
+    """End a device's session for good. Raises ``NotFound`` for another household's device."""
+    done = connection.execute(
+        update(devices)
+        .where(devices.c.id == device_id, devices.c.household_id == household_id)
+        .values(revoked_ms=now_ms)
+    )
+    if done.rowcount != 1:
+        raise NotFound("There is no such phone in this household.")
+
+
+def sign_out(connection: Connection, device_id: str) -> None:
+    """End a session at the phone's own wish: the token stops working, the device may sign in again."""
+    connection.execute(
+        update(devices).where(devices.c.id == device_id).values(token_hash=hash_token(new_token()))
+    )

@@ -1,0 +1,101 @@
+"""Claiming a household with the one-time code that the server prints, and the way back into one."""
+
+from __future__ import annotations
+
+from sqlalchemy import Connection, func, insert, select, update
+
+from ..errors import Gone
+from ..records.ids import uuid7
+from ..records.store import Ledger
+from ..records.tables import households
+from .secrets import hash_code, new_code
+from .tables import claim_codes
+
+CLAIM_LASTS_MS = 24 * 3600 * 1000
+STARTING_HOUSEHOLD = {
+    "care_hours": ["08:00", "18:30"],
+    "quiet_from": "21:30",
+    "quiet_to": "07:30",
+    "patience_hours": 6.0,
+}
+
+
+def count_households(connection: Connection) -> int:
+    """Return how many households the server keeps."""
+    return connection.execute(select(func.count()).select_from(households)).scalar_one()
+
+
+def make_claim_code(
+    connection: Connection, now_ms: int, household_id: str | None = None, person_id: str | None = None
+) -> str:
+    """Make a one-time code for a new household or, with ids, for a person's way back. Lasts 24 hours."""
+    code = new_code()
+    connection.execute(
+        insert(claim_codes).values(
+            code_hash=hash_code(code),
+            household_id=household_id,
+            person_id=person_id,
+            created_ms=now_ms,
+            expires_ms=now_ms + CLAIM_LASTS_MS,
+        )
+    )
+    return code
+
+
+def claim(
+    connection: Connection, code: str, *, person_name: str, household_name: str, zone: str, now_ms: int
+) -> tuple[str, str]:
+    """Use a code up; return ``(household_id, person_id)``. Raises ``Gone`` for a code that is not good."""
+    row = connection.execute(
+        select(claim_codes).where(claim_codes.c.code_hash == hash_code(code))
+    ).one_or_none()
+    if row is None or row.used_ms is not None or row.expires_ms < now_ms:
+        raise Gone(
+            "This code is not known, was used, or is older than 24 hours. "
+            "Start the server again, or run 'broodshelf pair', for a new one.",
+            code="claim_code_ended",
+        )
+    used = connection.execute(
+        update(claim_codes)
+        .where(claim_codes.c.code_hash == row.code_hash, claim_codes.c.used_ms.is_(None))
+        .values(used_ms=now_ms)
+    )
+    if used.rowcount != 1:
+        raise Gone("This code was used a moment ago.", code="claim_code_ended")
+    if row.household_id is not None and row.person_id is not None:
+        return row.household_id, row.person_id
+    return found_household(connection, person_name, household_name, zone, now_ms)
+
+
+def found_household(
+    connection: Connection, person_name: str, household_name: str, zone: str, now_ms: int
+) -> tuple[str, str]:
+    """Make a household with its first keeper; return both ids."""
+    household_id, person_id = uuid7(now_ms), uuid7(now_ms)
+    connection.execute(
+        insert(households).values(
+            id=household_id, rev=0, epoch=uuid7(now_ms), purged_rev=0, created_ms=now_ms
+        )
+    )
+    ledger = Ledger(connection, household_id)
+    values = {"name": household_name, "zone": zone, **STARTING_HOUSEHOLD}
+    ledger.put(household_id, "household", values, now_ms=now_ms, person_id=person_id)
+    add_person(ledger, person_name, "keeper", now_ms, person_id=person_id)
+    ledger.flush()
+    return household_id, person_id
+
+
+def add_person(
+    ledger: Ledger,
+    name: str,
+    role: str,
+    now_ms: int,
+    *,
+    person_id: str | None = None,
+    pass_id: str | None = None,
+) -> str:
+    """Add a person to a household (the caller flushes) and return the id."""
+    person_id = person_id or uuid7(now_ms)
+    values = {"name": name, "role": role, **({"pass_id": pass_id} if pass_id else {})}
+    ledger.put(person_id, "person", values, now_ms=now_ms, person_id=person_id)
+    return person_id

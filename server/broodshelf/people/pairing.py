@@ -1,0 +1,121 @@
+"""Pairing a new phone: it shows a code, a signed-in keeper looks at it and approves."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from sqlalchemy import Connection, insert, select, update
+
+from ..errors import Gone, NotFound
+from ..records.ids import uuid7
+from ..records.store import Ledger, read_record
+from .actor import Actor
+from .households import add_person
+from .secrets import hash_code, hash_token, new_code, new_token
+from .tables import pairings
+
+LASTS_MS = 10 * 60_000
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What the new phone gets: the code to show and the secret with which only it can collect."""
+
+    pairing_id: str
+    code: str
+    collect_secret: str
+    expires_ms: int
+
+
+@dataclass(frozen=True, slots=True)
+class Collected:
+    """An approved pairing, ready to sign the device in."""
+
+    device_id: str
+    device_name: str
+    household_id: str
+    person_id: str
+
+
+def ask(connection: Connection, device_id: str, device_name: str, now_ms: int) -> Asked:
+    """Open a pairing for a new phone. Lasts ten minutes, works once."""
+    asked = Asked(uuid7(now_ms), new_code(), new_token(), now_ms + LASTS_MS)
+    connection.execute(
+        insert(pairings).values(
+            id=asked.pairing_id,
+            code_hash=hash_code(asked.code),
+            collect_hash=hash_token(asked.collect_secret),
+            device_id=device_id,
+            device_name=device_name,
+            asked_ms=now_ms,
+            expires_ms=asked.expires_ms,
+        )
+    )
+    return asked
+
+
+def look(connection: Connection, code: str, now_ms: int) -> dict[str, Any]:
+    """Return which phone shows this code, so that the keeper can compare."""
+    row = _open(connection, code, now_ms)
+    return {"device_name": row.device_name, "asked_ms": row.asked_ms}
+
+
+def approve(
+    connection: Connection,
+    actor: Actor,
+    code: str,
+    now_ms: int,
+    *,
+    person_id: str | None,
+    person_name: str | None,
+) -> None:
+    """Let the phone with this code in, as a known person or a new keeper of that name."""
+    row = _open(connection, code, now_ms)
+    if person_id is None:
+        ledger = Ledger(connection, actor.household_id)
+        person_id = add_person(ledger, person_name or "", "keeper", now_ms)
+        ledger.flush()
+    else:
+        person = read_record(connection, actor.household_id, person_id)
+        if person is None or person.kind != "person" or person.values.get("role") != "keeper":
+            raise NotFound("There is no such keeper in this household.")
+    connection.execute(
+        update(pairings)
+        .where(pairings.c.id == row.id)
+        .values(household_id=actor.household_id, person_id=person_id)
+    )
+
+
+def collect(connection: Connection, pairing_id: str, collect_secret: str, now_ms: int) -> Collected | None:
+    """Return the approved pairing once, or None while it waits. Raises ``Gone`` when it is over."""
+    row = connection.execute(
+        select(pairings).where(
+            pairings.c.id == pairing_id, pairings.c.collect_hash == hash_token(collect_secret)
+        )
+    ).one_or_none()
+    if row is None or row.collected_ms is not None or row.expires_ms < now_ms:
+        raise Gone("This code has run out. Show a new one.", code="pairing_ended")
+    if row.person_id is None:
+        return None
+    done = connection.execute(
+        update(pairings)
+        .where(pairings.c.id == row.id, pairings.c.collected_ms.is_(None))
+        .values(collected_ms=now_ms)
+    )
+    if done.rowcount != 1:
+        raise Gone("This code was used already.", code="pairing_ended")
+    return Collected(row.device_id, row.device_name, row.household_id, row.person_id)
+
+
+def _open(connection: Connection, code: str, now_ms: int) -> Any:
+    row = connection.execute(
+        select(pairings).where(
+            pairings.c.code_hash == hash_code(code),
+            pairings.c.expires_ms >= now_ms,
+            pairings.c.person_id.is_(None),
+        )
+    ).one_or_none()
+    if row is None:
+        raise Gone("No phone shows this code now. Codes last ten minutes.", code="pairing_ended")
+    return row

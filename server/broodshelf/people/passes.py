@@ -1,0 +1,160 @@
+"""Passes: what lets a stand-in look after some colonies for some days, without an account."""
+
+from __future__ import annotations
+
+import datetime as dt
+import zoneinfo
+from dataclasses import dataclass
+from typing import Any
+
+from sqlalchemy import Connection, delete, func, insert, select
+
+from ..errors import Gone, NotAllowed, NotFound, SignedOut
+from ..records.store import Ledger, Record, read_record
+from .actor import PassState, PassWindow
+from .households import add_person
+from .secrets import hash_code, hash_token, new_code, new_token
+from .tables import devices, pass_secrets
+
+MOST_DEVICES = 2
+"""A pass admits two phones unless the keeper makes it more: the stand-in's and a spare."""
+
+GRACE_MS = 7 * 24 * 3600 * 1000
+"""How long after its end a pass still takes what was logged inside its dates, offline."""
+
+
+@dataclass(frozen=True, slots=True)
+class PassLink:
+    """Shown once: the secret goes behind the ``#`` of a link, the code is for typing."""
+
+    secret: str
+    code: str
+
+
+def window_of(connection: Connection, household_id: str, pass_id: str, now_ms: int) -> PassWindow:
+    """Return a pass's colonies and dates. Raises ``SignedOut`` when it was revoked or ended long ago."""
+    record = read_record(connection, household_id, pass_id)
+    if record is None or record.gone or record.values.get("revoked_at_ms"):
+        raise SignedOut(
+            "The keeper has taken this pass back. What this phone has not sent can be exported.",
+            code="pass_revoked",
+        )
+    window = _window(connection, household_id, record, now_ms)
+    if now_ms > window.ends_ms + GRACE_MS:
+        raise SignedOut(f"This pass ended on {window.ends_on}.", code="pass_ended")
+    return window
+
+
+def _window(connection: Connection, household_id: str, record: Record, now_ms: int) -> PassWindow:
+    household = read_record(connection, household_id, household_id)
+    zone = zoneinfo.ZoneInfo(household.values["zone"] if household else "UTC")
+    starts_ms = _midnight_ms(record.values["starts_on"], zone)
+    ends_ms = _midnight_ms(record.values["ends_on"], zone, days=1)
+    state: PassState = "not_yet" if now_ms < starts_ms else "active" if now_ms < ends_ms else "ended"
+    return PassWindow(
+        record.id,
+        frozenset(record.values["colony_ids"] or ()),
+        record.values["starts_on"],
+        record.values["ends_on"],
+        starts_ms,
+        ends_ms,
+        state,
+    )
+
+
+def _midnight_ms(day: str, zone: zoneinfo.ZoneInfo, days: int = 0) -> int:
+    midnight = dt.datetime.combine(dt.date.fromisoformat(day) + dt.timedelta(days=days), dt.time(), zone)
+    return round(midnight.timestamp() * 1000)
+
+
+def make_link(connection: Connection, household_id: str, pass_id: str, now_ms: int) -> PassLink:
+    """Make a new link and code for a pass; the old ones stop working, phones already admitted stay."""
+    record = read_record(connection, household_id, pass_id)
+    if record is None or record.kind != "pass":
+        raise NotFound("There is no such pass. Let this phone sync first, then try again.")
+    if record.gone or record.values.get("revoked_at_ms"):
+        raise NotAllowed("This pass was taken back; make a new one.", code="pass_revoked")
+    link = PassLink(new_token(), new_code())
+    connection.execute(delete(pass_secrets).where(pass_secrets.c.pass_id == pass_id))
+    connection.execute(
+        insert(pass_secrets).values(
+            pass_id=pass_id,
+            household_id=household_id,
+            secret_hash=hash_token(link.secret),
+            code_hash=hash_code(link.code),
+            made_ms=now_ms,
+            most_devices=MOST_DEVICES,
+        )
+    )
+    return link
+
+
+def find_pass(
+    connection: Connection, now_ms: int, *, secret: str | None = None, code: str | None = None
+) -> tuple[str, Record, PassWindow]:
+    """Return ``(household_id, pass record, window)`` for a secret or code. Raises ``Gone`` when not good."""
+    hashed = (
+        pass_secrets.c.secret_hash == hash_token(secret)
+        if secret
+        else pass_secrets.c.code_hash == hash_code(code or "")
+    )
+    row = connection.execute(select(pass_secrets).where(hashed)).one_or_none()
+    record = read_record(connection, row.household_id, row.pass_id) if row is not None else None
+    if row is None or record is None or record.gone or record.values.get("revoked_at_ms"):
+        raise Gone(
+            "This pass is not known or was taken back. Ask the keeper for a new link.", code="pass_revoked"
+        )
+    window = _window(connection, row.household_id, record, now_ms)
+    if window.state == "ended":
+        raise Gone(f"This pass ended on {window.ends_on}.", code="pass_ended")
+    return row.household_id, record, window
+
+
+def admit(connection: Connection, household_id: str, record: Record, now_ms: int) -> str:
+    """Make the stand-in that a phone signs in as and return the person's id. Raises beyond the cap."""
+    ledger = Ledger(connection, household_id)
+    admitted = connection.execute(
+        select(func.count())
+        .select_from(devices)
+        .where(devices.c.pass_id == record.id, devices.c.revoked_ms.is_(None))
+    ).scalar_one()
+    if admitted >= MOST_DEVICES:
+        raise NotAllowed(
+            f"{MOST_DEVICES} phones have opened this pass already. The keeper can remove one of them.",
+            code="pass_full",
+        )
+    person_id = add_person(ledger, str(record.values["name"]), "stand_in", now_ms, pass_id=record.id)
+    ledger.flush()
+    return person_id
+
+
+def revoke_pass(connection: Connection, household_id: str, pass_id: str, now_ms: int) -> None:
+    """Take a pass back: its link and its phones stop working at once."""
+    ledger = Ledger(connection, household_id)
+    record = ledger.get(pass_id)
+    if record is None or record.kind != "pass":
+        raise NotFound("There is no such pass.")
+    ledger.put(pass_id, "pass", {"revoked_at_ms": now_ms}, now_ms=now_ms)
+    connection.execute(delete(pass_secrets).where(pass_secrets.c.pass_id == pass_id))
+    ledger.flush()
+
+
+def pass_status(connection: Connection, household_id: str, pass_id: str, now_ms: int) -> dict[str, Any]:
+    """Return a pass's state, when its link was made, and the phones that opened it."""
+    record = read_record(connection, household_id, pass_id)
+    if record is None or record.kind != "pass":
+        raise NotFound("There is no such pass.")
+    revoked = record.gone or record.values.get("revoked_at_ms")
+    state = "revoked" if revoked else _window(connection, household_id, record, now_ms).state
+    made = connection.execute(
+        select(pass_secrets.c.made_ms).where(pass_secrets.c.pass_id == pass_id)
+    ).scalar_one_or_none()
+    phones = connection.execute(
+        select(devices).where(devices.c.pass_id == pass_id, devices.c.revoked_ms.is_(None))
+    ).all()
+    return {
+        "state": state,
+        "link_made_ms": made,
+        "devices": [{"id": d.id, "name": d.name, "last_seen_ms": d.last_seen_ms} for d in phones],
+        "last_used_ms": max((d.last_seen_ms for d in phones), default=None),
+    }

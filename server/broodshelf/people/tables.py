@@ -1,0 +1,73 @@
+"""The tables of people and access. Secrets are stored as SHA-256 only; instants are ms since 1970 UTC."""
+
+from __future__ import annotations
+
+from sqlalchemy import BigInteger, Column, ForeignKey, Index, Integer, String, Table
+
+from ..records.database import metadata
+
+devices = Table(
+    "devices",
+    metadata,
+    Column("id", String(36), primary_key=True),
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), nullable=False),
+    Column("person_id", String(36), nullable=False),
+    Column("pass_id", String(36)),
+    Column("role", String(10), nullable=False),
+    Column("name", String(80), nullable=False),
+    Column("token_hash", String(64), nullable=False, unique=True),
+    Column("created_ms", BigInteger, nullable=False),
+    Column("last_seen_ms", BigInteger, nullable=False),
+    Column("revoked_ms", BigInteger),
+    Index("ix_devices_household", "household_id"),
+)
+"""A phone that is or was signed in. ``token_hash`` is replaced at every sign-in."""
+
+claim_codes = Table(
+    "claim_codes",
+    metadata,
+    Column("code_hash", String(64), primary_key=True),
+    Column("household_id", String(36)),
+    Column("person_id", String(36)),
+    Column("created_ms", BigInteger, nullable=False),
+    Column("expires_ms", BigInteger, nullable=False),
+    Column("used_ms", BigInteger),
+)
+"""One-time codes that the server's owner prints: a new household, or the way back into one."""
+
+pairings = Table(
+    "pairings",
+    metadata,
+    Column("id", String(36), primary_key=True),
+    Column("code_hash", String(64), nullable=False, unique=True),
+    Column("collect_hash", String(64), nullable=False),
+    Column("device_id", String(36), nullable=False),
+    Column("device_name", String(80), nullable=False),
+    Column("asked_ms", BigInteger, nullable=False),
+    Column("expires_ms", BigInteger, nullable=False),
+    Column("household_id", String(36)),
+    Column("person_id", String(36)),
+    Column("collected_ms", BigInteger),
+)
+"""A new phone that shows a code and waits for a signed-in keeper."""
+
+pass_secrets = Table(
+    "pass_secrets",
+    metadata,
+    Column("pass_id", String(36), primary_key=True),
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), nullable=False),
+    Column("secret_hash", String(64), nullable=False, unique=True),
+    Column("code_hash", String(64), nullable=False, unique=True),
+    Column("made_ms", BigInteger, nullable=False),
+    Column("most_devices", Integer, nullable=False),
+)
+"""What opens a pass: a link's secret and a short code. Made anew whenever the keeper asks for a link."""
+
+attempts = Table(
+    "attempts",
+    metadata,
+    Column("bucket", String(100), primary_key=True),
+    Column("window_ms", BigInteger, primary_key=True),
+    Column("count", Integer, nullable=False),
+)
+"""Counted tries, so that codes cannot be guessed by any number of server processes."""

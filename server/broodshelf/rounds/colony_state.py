@@ -1,0 +1,137 @@
+"""From records to what the care core looks at: the state of each colony."""
+
+from __future__ import annotations
+
+import datetime as dt
+import zoneinfo
+from collections import defaultdict
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from sqlalchemy import Connection
+
+from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Vessel
+from ..records.store import Record, read_kind, read_log
+
+KEPT_DAYS = 400
+LATELY_MS = 60 * 86_400_000
+"""For how long a refusal keeps a food from being suggested."""
+
+
+def colony_states(
+    connection: Connection, household_id: str, colony_ids: Iterable[str], now_ms: int
+) -> list[ColonyState]:
+    """Return the states of these colonies (gone ones are left out), from a fixed number of queries."""
+    wanted = set(colony_ids)
+    colonies = [r for r in read_kind(connection, household_id, "colony") if r.id in wanted]
+    vessels = {r.id: r.values for r in read_kind(connection, household_id, "vessel")}
+    places = {r.id: r.values for r in read_kind(connection, household_id, "place")}
+    lots = tuple(
+        _lot(r) for r in read_kind(connection, household_id, "lot") if not r.values.get("finished_on")
+    )
+    rules = read_kind(connection, household_id, "rule")
+    offset_min = _offset_min(connection, household_id, now_ms)
+    log: dict[str, list[Record]] = defaultdict(list)
+    since_ms = now_ms - KEPT_DAYS * 86_400_000
+    for record in read_log(connection, household_id, [c.id for c in colonies], since_ms=since_ms):
+        if record.colony_id is not None and _counts(record):
+            log[record.colony_id].append(record)
+    return [
+        _state(
+            colony,
+            vessels.get(colony.values.get("vessel_id") or "", {}),
+            places.get(colony.values.get("place_id") or "", {}),
+            lots,
+            tuple(_rule(r) for r in rules if r.values.get("colony_id") == colony.id),
+            log[colony.id],
+            offset_min,
+            now_ms,
+        )
+        for colony in colonies
+    ]
+
+
+def _counts(record: Record) -> bool:
+    """A possible repeat is kept but not counted until somebody confirms it."""
+    return not record.values.get("possible_repeat") or bool(record.values.get("confirmed"))
+
+
+def _state(
+    colony: Record,
+    vessel: Mapping[str, Any],
+    place: Mapping[str, Any],
+    lots: tuple[Lot, ...],
+    rules: tuple[Rule, ...],
+    log: list[Record],
+    offset_min: int,
+    now_ms: int,
+) -> ColonyState:
+    values = colony.values
+    return ColonyState(
+        id=colony.id,
+        species_code=values.get("species_code"),
+        worker_length_mm=values.get("worker_length_mm"),
+        founding_mode=values.get("founding_mode"),
+        stage=values.get("stage"),
+        condition=values.get("condition"),
+        condition_until=values.get("condition_until"),
+        founded_on=values.get("founded_on"),
+        acquired_on=values.get("acquired_on"),
+        queens=values.get("queens"),
+        interval_days=values.get("interval_days") or {},
+        rules=rules,
+        vessel=Vessel(
+            vessel.get("vessel_code"),
+            vessel.get("bore_mm"),
+            vessel.get("length_mm"),
+            vessel.get("volume_ml"),
+            vessel.get("reservoir_ml"),
+            vessel.get("reservoir_length_mm"),
+            vessel.get("has_outworld"),
+        ),
+        place=Place(
+            place.get("place_type"),
+            place.get("day_temp_c"),
+            place.get("night_temp_c"),
+            place.get("humidity_pct"),
+        ),
+        lots=lots,
+        events=tuple(Event(r.id, r.kind, r.happened_ms or 0, r.values) for r in log),
+        refused_foods=_refused(log, now_ms),
+        utc_offset_min=offset_min,
+    )
+
+
+def _refused(log: list[Record], now_ms: int) -> frozenset[str]:
+    """Foods whose last check in the last 60 days says that they were ignored."""
+    food_of = {r.id: r.values.get("food_code") for r in log if r.kind == "feeding"}
+    verdict: dict[str, str] = {}
+    for record in log:
+        outcome, food = record.values.get("outcome"), food_of.get(record.values.get("feeding_id") or "")
+        if record.kind == "check" and outcome and food and (record.happened_ms or 0) >= now_ms - LATELY_MS:
+            verdict[food] = outcome
+    return frozenset(food for food, outcome in verdict.items() if outcome == "ignored")
+
+
+def _lot(record: Record) -> Lot:
+    v = record.values
+    return Lot(
+        record.id,
+        v["food_code"],
+        v["origin"],
+        v.get("got_on"),
+        v.get("hold_until"),
+        v.get("use_by"),
+        v.get("percent_ww"),
+    )
+
+
+def _rule(record: Record) -> Rule:
+    return Rule(record.values["need"], record.values.get("every_days"), record.values.get("paused_until"))
+
+
+def _offset_min(connection: Connection, household_id: str, now_ms: int) -> int:
+    household = next(iter(read_kind(connection, household_id, "household")), None)
+    zone = zoneinfo.ZoneInfo(household.values["zone"]) if household else dt.UTC
+    offset = dt.datetime.fromtimestamp(now_ms / 1000, zone).utcoffset()
+    return round(offset.total_seconds() / 60) if offset else 0

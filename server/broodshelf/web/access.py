@@ -1,0 +1,232 @@
+"""Signing in and out: claim, me, pairing, devices."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import segno
+from flask import Blueprint, Response, jsonify, request
+from marshmallow import fields, validate
+
+from ..errors import BadRequest
+from ..people import devices, households, limits, pairing
+from ..people.actor import Actor, ActorRole
+from ..people.devices import Session
+from ..records.database import reading, writing
+from ..records.kinds import KINDS
+from ..records.store import read_record
+from ..records.tables import households as households_table
+from ..sync.envelope import SCHEMA
+from . import parts as p
+
+blueprint = Blueprint("access", __name__, url_prefix="/api")
+COOKIE_DAYS = 400
+
+
+def _zone(value: str) -> None:
+    KINDS["household"].fields["zone"].make().deserialize(value)
+
+
+@blueprint.post("/claim")
+def claim() -> Response:
+    """Claim a household with the printed code, or come back into one."""
+    body = p.checked(
+        {
+            "code": p.text(40),
+            "device": p.device_field(),
+            "person_name": p.text(60),
+            "household_name": p.text(80),
+            "zone": fields.String(required=True, validate=_zone),
+        },
+        p.json_body(),
+    )
+    now = p.now_ms()
+    _count_try("claim")
+    with writing() as connection:
+        household_id, person_id = households.claim(
+            connection,
+            body["code"],
+            person_name=body["person_name"],
+            household_name=body["household_name"],
+            zone=body["zone"],
+            now_ms=now,
+        )
+        session = devices.sign_in(
+            connection,
+            device_id=body["device"]["id"],
+            device_name=body["device"]["name"],
+            household_id=household_id,
+            person_id=person_id,
+            role="keeper",
+            now_ms=now,
+        )
+    return signed_in(session, household_id, person_id, "keeper")
+
+
+@blueprint.get("/me")
+def me() -> Response:
+    """Say who this phone is."""
+    return jsonify(describe(p.actor()))
+
+
+@blueprint.post("/logout")
+def logout() -> Response:
+    """End this phone's session at its own wish."""
+    p.json_body()
+    with writing() as connection:
+        devices.sign_out(connection, p.actor().device_id)
+    response = jsonify({})
+    response.delete_cookie(
+        p.cookie_name(), path="/", secure=p.parts().settings.secure, httponly=True, samesite="Lax"
+    )
+    return response
+
+
+@blueprint.post("/pairings")
+def ask_pairing() -> Response:
+    """Open a pairing for the new phone that asks."""
+    body = p.checked({"device": p.device_field()}, p.json_body())
+    _count_try("pair")
+    with writing() as connection:
+        asked = pairing.ask(connection, body["device"]["id"], body["device"]["name"], p.now_ms())
+    link = f"{p.parts().settings.public_url}/#/approve/{asked.code}"
+    return jsonify(
+        pairing_id=asked.pairing_id,
+        code=asked.code,
+        collect_secret=asked.collect_secret,
+        expires_ms=asked.expires_ms,
+        qr_svg=qr_svg(link),
+    )
+
+
+@blueprint.post("/pairings/collect")
+def collect_pairing() -> Response:
+    """Sign the new phone in once a keeper has approved it."""
+    body = p.checked({"pairing_id": p.uuid_field(), "collect_secret": p.text(100)}, p.json_body())
+    with writing() as connection:
+        got = pairing.collect(connection, body["pairing_id"], body["collect_secret"], p.now_ms())
+        if got is None:
+            return jsonify(state="waiting")
+        session = devices.sign_in(
+            connection,
+            device_id=got.device_id,
+            device_name=got.device_name,
+            household_id=got.household_id,
+            person_id=got.person_id,
+            role="keeper",
+            now_ms=p.now_ms(),
+        )
+    return signed_in(session, got.household_id, got.person_id, "keeper")
+
+
+@blueprint.post("/pairings/look")
+def look_pairing() -> Response:
+    """Show the keeper which phone shows this code."""
+    p.keeper()
+    body = p.checked({"code": p.text(40)}, p.json_body())
+    _count_try("look")
+    with reading() as connection:
+        return jsonify(pairing.look(connection, body["code"], p.now_ms()))
+
+
+@blueprint.post("/pairings/approve")
+def approve_pairing() -> Response:
+    """Let the phone with this code in."""
+    actor = p.keeper()
+    body = p.checked(
+        {
+            "code": p.text(40),
+            "person_id": p.uuid_field(required=False),
+            "person_name": fields.String(validate=validate.Length(min=1, max=60)),
+        },
+        p.json_body(),
+    )
+    if ("person_id" in body) == ("person_name" in body):
+        raise BadRequest("Give either person_id or person_name.", fields={"person_id": "one of the two"})
+    with writing() as connection:
+        pairing.approve(
+            connection,
+            actor,
+            body["code"],
+            p.now_ms(),
+            person_id=body.get("person_id"),
+            person_name=body.get("person_name"),
+        )
+    return jsonify({})
+
+
+@blueprint.get("/devices")
+def list_devices() -> Response:
+    """List the household's phones."""
+    actor = p.keeper()
+    with reading() as connection:
+        return jsonify(devices=devices.list_devices(connection, actor))
+
+
+@blueprint.post("/devices/<device_id>/revoke")
+def revoke_device(device_id: str) -> Response:
+    """Sign a phone out for good."""
+    actor = p.keeper()
+    p.json_body()
+    with writing() as connection:
+        devices.revoke_device(connection, actor.household_id, p.check_id(device_id), p.now_ms())
+    return jsonify({})
+
+
+def describe(actor: Actor) -> dict[str, Any]:
+    """Return what a phone is told about itself (docs/http-api.md, ``/api/me``)."""
+    with reading() as connection:
+        epoch = (
+            connection.execute(households_table.select().where(households_table.c.id == actor.household_id))
+            .one()
+            .epoch
+        )
+        person = read_record(connection, actor.household_id, actor.person_id)
+    window = actor.window
+    return {
+        "household_id": actor.household_id,
+        "person_id": actor.person_id,
+        "device_id": actor.device_id,
+        "role": actor.role,
+        "name": person.values.get("name") if person else None,
+        "epoch": epoch,
+        "schema": SCHEMA,
+        "server_time": p.now_ms(),
+        "build": p.parts().shell.build,
+        "vapid_public_key": None,
+        "pass": {
+            "id": window.pass_id,
+            "state": window.state,
+            "starts_on": window.starts_on,
+            "ends_on": window.ends_on,
+        }
+        if window
+        else None,
+    }
+
+
+def signed_in(session: Session, household_id: str, person_id: str, role: ActorRole) -> Response:
+    """Answer a sign-in: who this phone now is, and the cookie."""
+    with reading() as connection:
+        actor = devices.actor_of(connection, session.token, p.now_ms())
+    response = jsonify(describe(actor))
+    response.set_cookie(
+        p.cookie_name(),
+        session.token,
+        max_age=COOKIE_DAYS * 24 * 3600,
+        path="/",
+        secure=p.parts().settings.secure,
+        httponly=True,
+        samesite="Lax",
+    )
+    return response
+
+
+def qr_svg(text: str) -> str:
+    """Return a QR code as an SVG text."""
+    return str(segno.make(text, error="m").svg_inline(scale=6, border=2))
+
+
+def _count_try(purpose: str) -> None:
+    with writing() as connection:
+        limits.count_try(connection, purpose, request.remote_addr or "unknown", p.now_ms())

@@ -1,0 +1,55 @@
+"""Security headers on every response, and the guard of unsafe methods."""
+
+from __future__ import annotations
+
+from flask import Flask, Response, request
+
+from ..errors import NotAllowed
+from .parts import parts
+
+SAFE_METHODS = frozenset({"GET", "HEAD", "OPTIONS"})
+
+
+def install(app: Flask) -> None:
+    """Put the guard before and the headers after every request."""
+    app.before_request(refuse_foreign_origins)
+    app.after_request(add_headers)
+
+
+def refuse_foreign_origins() -> None:
+    """Let only our own pages change anything: by Fetch Metadata, else by Origin."""
+    if request.method in SAFE_METHODS:
+        return
+    site = request.headers.get("Sec-Fetch-Site")
+    origin = request.headers.get("Origin")
+    if site == "same-origin" and origin in (None, parts().settings.public_url):
+        return
+    if site is None and origin is not None and origin == parts().settings.public_url:
+        return
+    raise NotAllowed(
+        f"This request does not come from {parts().settings.public_url}. "
+        "Open the app at that address, or set BROODSHELF_PUBLIC_URL to the one you use.",
+        code="foreign_origin",
+    )
+
+
+def add_headers(response: Response) -> Response:
+    """Set what browsers need to keep other sites and scripts out."""
+    made = parts()
+    policy = (
+        f"default-src 'none'; script-src 'self' '{made.shell.import_map_hash}'; style-src 'self'; "
+        "img-src 'self' blob: data:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; font-src 'self'; "
+        "form-action 'self'; frame-ancestors 'none'; base-uri 'none'; object-src 'none'"
+    )
+    headers = response.headers
+    headers["Content-Security-Policy"] = policy
+    headers["X-Content-Type-Options"] = "nosniff"
+    headers["Referrer-Policy"] = "no-referrer"
+    headers["Cross-Origin-Opener-Policy"] = "same-origin"
+    headers["Cross-Origin-Resource-Policy"] = "same-origin"
+    headers["Permissions-Policy"] = "camera=(self), geolocation=(), microphone=(), payment=(), usb=()"
+    if made.settings.secure:
+        headers["Strict-Transport-Security"] = "max-age=31536000"
+    if request.path.startswith("/api/"):
+        headers["Cache-Control"] = "no-store"
+    return response

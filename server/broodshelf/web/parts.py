@@ -1,0 +1,166 @@
+"""What the blueprints get from ``create_app`` and from the request: settings, clock, shell, actor, body."""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import Any, cast
+
+from flask import current_app, g, request
+from marshmallow import Schema, ValidationError, fields, validate
+
+from ..errors import BadRequest, NotAllowed, SignedOut, TooLarge, WrongMediaType
+from ..people.actor import Actor
+from ..people.devices import actor_of, mark_seen
+from ..records.database import reading, writing
+from ..records.kinds import is_uuid
+from ..settings import Settings
+from .shell import Shell
+
+SMALL_BODY_BYTES = 64 * 1024
+SYNC_BODY_BYTES = 1024 * 1024
+DEEPEST = 20
+
+
+@dataclass(frozen=True, slots=True)
+class Parts:
+    """The parts that ``create_app`` joined; kept in ``app.extensions``."""
+
+    settings: Settings
+    clock: Callable[[], int]
+    shell: Shell
+
+
+def parts() -> Parts:
+    """Return the joined parts of the running app."""
+    return cast(Parts, current_app.extensions["broodshelf"])
+
+
+def now_ms() -> int:
+    """Return the server's time in ms since 1970 UTC, the same for the whole request."""
+    if "now_ms" not in g:
+        g.now_ms = parts().clock()
+    return int(g.now_ms)
+
+
+def cookie_name() -> str:
+    """Return the session cookie's name; browsers drop the host prefix without https."""
+    return "__Host-session" if parts().settings.secure else "broodshelf_session"
+
+
+def actor() -> Actor:
+    """Return who is asking, or raise ``SignedOut``."""
+    if "actor" not in g:
+        with reading() as connection:
+            g.actor = actor_of(connection, request.cookies.get(cookie_name()), now_ms())
+        with writing() as connection:
+            mark_seen(connection, g.actor.device_id, now_ms())
+    return cast(Actor, g.actor)
+
+
+def actor_or_none() -> Actor | None:
+    """Return who is asking, or None for nobody."""
+    try:
+        return actor()
+    except SignedOut:
+        return None
+
+
+def keeper() -> Actor:
+    """Return the keeper who is asking; a stand-in is refused."""
+    found = actor()
+    if found.role != "keeper":
+        raise NotAllowed("Only a keeper of this household can do this.")
+    return found
+
+
+def json_body(limit_bytes: int = SMALL_BODY_BYTES) -> dict[str, Any]:
+    """Return the JSON object of the request. Raises for other types, sizes, doubled keys and non-finite numbers."""
+    if request.mimetype != "application/json":
+        raise WrongMediaType
+    length = request.content_length
+    if length is not None and length > limit_bytes:
+        raise TooLarge(f"At most {limit_bytes} bytes are taken here.")
+    raw = request.stream.read(limit_bytes + 1)
+    if len(raw) > limit_bytes:
+        raise TooLarge(f"At most {limit_bytes} bytes are taken here.")
+    try:
+        body = json.loads(
+            raw, object_pairs_hook=_no_doubles, parse_constant=_no_constant, parse_float=_finite
+        )
+    except RecursionError:
+        raise BadRequest("The JSON is nested too deeply.") from None
+    except (ValueError, UnicodeDecodeError) as error:
+        raise BadRequest(f"The body is not the JSON that this address takes: {error}") from None
+    if not isinstance(body, dict):
+        raise BadRequest("The body must be a JSON object.", fields={"": "not an object"})
+    _check_depth(body)
+    return body
+
+
+def checked(schema: Mapping[str, fields.Field[Any]], body: Mapping[str, Any]) -> dict[str, Any]:
+    """Return ``body`` loaded by a small schema; a 400 names every field that is wrong."""
+    try:
+        loaded = Schema.from_dict(dict(schema))().load(body)
+    except ValidationError as error:
+        raise BadRequest(
+            f"These fields are wrong or missing: {', '.join(sorted(map(str, error.messages_dict)))}.",
+            fields=error.messages_dict,
+        ) from None
+    return dict(loaded)
+
+
+def text(most: int, *, least: int = 1, required: bool = True) -> fields.Field[Any]:
+    """Return a text field of ``least`` to ``most`` characters, trimmed of nothing."""
+    return fields.String(required=required, validate=validate.Length(min=least, max=most))
+
+
+def device_field() -> fields.Field[Any]:
+    """Return the field with which a phone introduces itself: ``{id, name}``."""
+    made = Schema.from_dict({"id": uuid_field(), "name": text(80)})
+    return fields.Nested(made, required=True)
+
+
+def uuid_field(*, required: bool = True) -> fields.Field[Any]:
+    """Return a field for a UUID in lower case."""
+
+    def check(value: str) -> None:
+        if not is_uuid(value):
+            raise ValidationError("Not a UUID in lower case.")
+
+    return fields.String(required=required, validate=check)
+
+
+def check_id(value: str) -> str:
+    """Return an id from the path; one that is not a UUID cannot exist."""
+    if not is_uuid(value):
+        raise BadRequest("The id in the address is not a UUID.", fields={"id": "not a UUID"})
+    return value
+
+
+def _no_doubles(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    found = dict(pairs)
+    if len(found) != len(pairs):
+        raise ValueError("a key stands twice in one object")
+    return found
+
+
+def _no_constant(name: str) -> Any:
+    raise ValueError(f"{name} is not a number that JSON knows")
+
+
+def _finite(literal: str) -> float:
+    value = float(literal)
+    if not math.isfinite(value):
+        raise ValueError("a number is too large")
+    return value
+
+
+def _check_depth(value: Any, depth: int = 0) -> None:
+    if depth > DEEPEST:
+        raise BadRequest("The JSON is nested too deeply.")
+    children = value.values() if isinstance(value, dict) else value if isinstance(value, list) else ()
+    for child in children:
+        _check_depth(child, depth + 1)

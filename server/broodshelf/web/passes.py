@@ -1,0 +1,80 @@
+"""Passes: link, status, taking back, and opening one without an account."""
+
+from __future__ import annotations
+
+from flask import Blueprint, Response, jsonify, request
+from marshmallow import fields, validate
+
+from ..errors import BadRequest
+from ..people import devices, limits, passes
+from ..records.database import reading, writing
+from . import parts as p
+from .access import qr_svg, signed_in
+
+blueprint = Blueprint("passes", __name__, url_prefix="/api/passes")
+
+
+@blueprint.post("/<pass_id>/link")
+def make_link(pass_id: str) -> Response:
+    """Make a new link and code; shown once."""
+    actor = p.keeper()
+    p.json_body()
+    with writing() as connection:
+        made = passes.make_link(connection, actor.household_id, p.check_id(pass_id), p.now_ms())
+    link = f"{p.parts().settings.public_url}/#/pass/{made.secret}"
+    return jsonify(link=link, code=made.code, qr_svg=qr_svg(link))
+
+
+@blueprint.get("/<pass_id>")
+def status(pass_id: str) -> Response:
+    """Say how a pass stands and which phones opened it."""
+    actor = p.keeper()
+    with reading() as connection:
+        return jsonify(passes.pass_status(connection, actor.household_id, p.check_id(pass_id), p.now_ms()))
+
+
+@blueprint.post("/<pass_id>/revoke")
+def revoke(pass_id: str) -> Response:
+    """Take a pass back."""
+    actor = p.keeper()
+    p.json_body()
+    with writing() as connection:
+        passes.revoke_pass(connection, actor.household_id, p.check_id(pass_id), p.now_ms())
+    return jsonify({})
+
+
+@blueprint.post("/open")
+def open_pass() -> Response:
+    """Open a pass by secret or code. A signed-in keeper sees a preview and stays who they are."""
+    short = validate.Length(min=4, max=100)
+    body = p.checked(
+        {
+            "secret": fields.String(validate=short),
+            "code": fields.String(validate=short),
+            "device": p.device_field(),
+        },
+        p.json_body(),
+    )
+    if ("secret" in body) == ("code" in body):
+        raise BadRequest("Give either secret or code.", fields={"secret": "one of the two"})
+    with writing() as connection:
+        limits.count_try(connection, "pass", request.remote_addr or "unknown", p.now_ms())
+    visitor = p.actor_or_none()
+    with writing() as connection:
+        household_id, record, window = passes.find_pass(
+            connection, p.now_ms(), secret=body.get("secret"), code=body.get("code")
+        )
+        if visitor is not None and visitor.role == "keeper":
+            return jsonify(preview={"id": record.id, "state": window.state, **record.values})
+        person_id = passes.admit(connection, household_id, record, p.now_ms())
+        session = devices.sign_in(
+            connection,
+            device_id=body["device"]["id"],
+            device_name=body["device"]["name"],
+            household_id=household_id,
+            person_id=person_id,
+            role="stand_in",
+            now_ms=p.now_ms(),
+            pass_id=record.id,
+        )
+    return signed_in(session, household_id, person_id, "stand_in")

@@ -1,0 +1,69 @@
+"""Every failure as application/problem+json (RFC 9457), built in one place."""
+
+from __future__ import annotations
+
+import json
+import logging
+import uuid
+
+from flask import Flask, Response, request
+from werkzeug.exceptions import HTTPException
+
+from ..errors import BadRequest, NotFound, Problem, TooLarge
+from ..logs import say
+
+_BY_STATUS: dict[int, type[Problem]] = {400: BadRequest, 404: NotFound, 413: TooLarge}
+
+
+def install(app: Flask) -> None:
+    """Answer our own problems, werkzeug's errors and anything unforeseen with one body."""
+    app.register_error_handler(Problem, answer)
+    app.register_error_handler(HTTPException, _from_http)
+    app.register_error_handler(Exception, _unforeseen)
+
+
+def answer(problem: Problem) -> Response:
+    """Return the response for a problem."""
+    response = _response(problem.body(), problem.status)
+    if problem.retry_after_s is not None:
+        response.headers["Retry-After"] = str(problem.retry_after_s)
+    return response
+
+
+def _from_http(error: HTTPException) -> Response:
+    status = error.code or 500
+    known = _BY_STATUS.get(status)
+    if known is not None:
+        return answer(known())
+    body = {
+        "type": "about:blank",
+        "title": error.name,
+        "status": status,
+        "detail": error.description or error.name,
+        "code": error.name.lower().replace(" ", "_"),
+    }
+    response = _response(body, status)
+    if status == 405 and error.get_response().headers.get("Allow"):
+        response.headers["Allow"] = error.get_response().headers["Allow"]
+    return response
+
+
+def _unforeseen(error: Exception) -> Response:
+    reference = uuid.uuid4().hex[:12]
+    say("unforeseen error", logging.ERROR, reference=reference, path=request.path, error=type(error).__name__)
+    logging.getLogger("broodshelf").error("traceback %s", reference, exc_info=error)
+    return _response(
+        {
+            "type": "urn:broodshelf:problem:failed",
+            "title": "Something went wrong on the server.",
+            "status": 500,
+            "detail": f"Nothing was stored. Try again; if it stays, tell whoever runs the server: {reference}.",
+            "code": "failed",
+            "reference": reference,
+        },
+        500,
+    )
+
+
+def _response(body: dict[str, object], status: int) -> Response:
+    return Response(json.dumps(body, ensure_ascii=False), status, content_type="application/problem+json")

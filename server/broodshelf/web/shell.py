@@ -1,0 +1,141 @@
+"""The app shell: the phone's files under one build id, with what the worker precaches.
+
+No bundler: ``index.html`` gets an import map for the vendored libraries and a ``modulepreload`` link for each
+module of the start path, read from the import lines, so that the browser asks for all of them at once.
+"""
+
+from __future__ import annotations
+
+import base64
+import gzip
+import hashlib
+import json
+import posixpath
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from pathlib import Path
+from typing import Final
+
+TYPES: Final[Mapping[str, str]] = {
+    ".html": "text/html; charset=utf-8",
+    ".js": "text/javascript; charset=utf-8",
+    ".mjs": "text/javascript; charset=utf-8",
+    ".css": "text/css; charset=utf-8",
+    ".svg": "image/svg+xml",
+    ".png": "image/png",
+    ".json": "application/json",
+    ".webmanifest": "application/manifest+json",
+}
+LIBRARIES: Final[Mapping[str, str]] = {
+    "preact": "vendor/preact.mjs",
+    "preact/hooks": "vendor/hooks.mjs",
+    "htm": "vendor/htm.module.js",
+    "@preact/signals": "vendor/signals.module.js",
+    "@preact/signals-core": "vendor/signals-core.module.js",
+}
+AT_ROOT: Final = frozenset({"index.html", "worker.js", "manifest.webmanifest"})
+NOT_SHIPPED: Final = (".d.ts", ".md", "jsconfig.json")
+_IMPORT: Final = re.compile(
+    r"""^\s*(?:import|export)\b[^'"();]*?from\s*['"]([^'"]+)['"]|^\s*import\s*['"]([^'"]+)['"]""", re.M
+)
+
+
+@dataclass(frozen=True, slots=True)
+class File:
+    """A static file: its body, its compressed body where that is smaller, and its type."""
+
+    body: bytes
+    gzipped: bytes | None
+    media_type: str
+
+
+class Shell:
+    """The phone's files, read once. ``folder`` is ``pwa/`` of the checkout or of the installed package."""
+
+    def __init__(self, folder: Path, extra: Mapping[str, bytes]) -> None:
+        self.folder = folder
+        files = {
+            p.relative_to(folder).as_posix(): p.read_bytes() for p in sorted(folder.rglob("*")) if p.is_file()
+        }
+        files = {
+            name: body for name, body in files.items() if not name.endswith(NOT_SHIPPED) and name[0] != "."
+        }
+        self._sources = {**files, **extra}
+        digest = hashlib.sha256()
+        for name, body in sorted(self._sources.items()):
+            digest.update(f"{name}\0{len(body)}\0".encode() + body)
+        self.build = digest.hexdigest()[:16]
+        self.files = {name: _file(name, body) for name, body in self._sources.items() if name not in AT_ROOT}
+
+    @cached_property
+    def import_map(self) -> str:
+        """The only inline script of the app; the content security policy allows it by its hash."""
+        imports = {name: f"/static/{self.build}/{path}" for name, path in LIBRARIES.items()}
+        return json.dumps({"imports": imports}, separators=(",", ":"))
+
+    @property
+    def import_map_hash(self) -> str:
+        """The hash for ``script-src``."""
+        return "sha256-" + base64.b64encode(hashlib.sha256(self.import_map.encode()).digest()).decode()
+
+    @cached_property
+    def start_path(self) -> list[str]:
+        """The modules that ``main.js`` needs before it can run, in the order found."""
+        found: list[str] = []
+        queue = ["main.js"]
+        while queue:
+            name = queue.pop(0)
+            if name in found or name not in self._sources:
+                continue
+            found.append(name)
+            for match in _IMPORT.finditer(self._sources[name].decode()):
+                target = match[1] or match[2]
+                relative = posixpath.normpath(posixpath.join(posixpath.dirname(name), target))
+                queue.append(LIBRARIES.get(target, relative))
+        return found
+
+    @cached_property
+    def index(self) -> File:
+        """The page."""
+        preloads = "\n".join(
+            f'<link rel="modulepreload" href="/static/{self.build}/{name}">' for name in self.start_path
+        )
+        page = self._sources["index.html"].decode()
+        page = page.replace("{{import_map}}", self.import_map).replace("{{preloads}}", preloads)
+        return _file("index.html", page.replace("{{build}}", self.build).encode())
+
+    @cached_property
+    def worker(self) -> File:
+        """The service worker, always at the same address, with its build id and precache list."""
+        precache = [
+            "/",
+            "/manifest.webmanifest",
+            *(f"/static/{self.build}/{name}" for name in sorted(self.files)),
+        ]
+        script = self._sources["worker.js"].decode().replace("{{build}}", self.build)
+        return _file("worker.js", script.replace("'{{precache}}'", json.dumps(precache)).encode())
+
+    @cached_property
+    def manifest(self) -> File:
+        """The web app manifest."""
+        script = self._sources["manifest.webmanifest"].decode().replace("{{build}}", self.build)
+        return _file("manifest.webmanifest", script.encode())
+
+
+def find_folder() -> Path:
+    """Return the folder of the phone's files: beside ``server/`` in a checkout, inside the package in a wheel."""
+    package = Path(__file__).resolve().parents[1]
+    for folder in (package / "pwa", package.parents[1] / "pwa"):
+        if (folder / "index.html").is_file():
+            return folder
+    raise FileNotFoundError(
+        "The phone's files (pwa/) are not where this package expects them; install it again."
+    )
+
+
+def _file(name: str, body: bytes) -> File:
+    media_type = TYPES.get(posixpath.splitext(name)[1], "application/octet-stream")
+    gzipped = gzip.compress(body, 9, mtime=0) if not media_type.startswith("image/png") else None
+    return File(body, gzipped if gzipped and len(gzipped) < len(body) else None, media_type)
