@@ -1,0 +1,55 @@
+// The gauge's arithmetic, the same as server/broodshelf/care/gauges.py; fixtures/conformance holds both to it.
+
+/**
+ * @typedef {{need: string, unit: string, level: number, capacity: number, rate_per_day: number, rate_low: number,
+ *   rate_high: number, as_of_ms: number, due_level: number, basis: string, gain_per_portion: number | null,
+ *   reasons: Array<{code: string, args: Record<string, unknown>}>}} Gauge
+ */
+
+export const DAY_MS = 86_400_000;
+/** A water reading as a share of the full reservoir. @type {Record<string, number>} */
+export const READINGS = { full: 1, three_quarters: 0.75, half: 0.5, quarter: 0.25, empty: 0 };
+
+/** The level at an instant. @param {Gauge} gauge @param {number} nowMs @returns {number} */
+export function levelAt(gauge, nowMs) {
+  const days = Math.max(0, nowMs - gauge.as_of_ms) / DAY_MS;
+  return Math.min(gauge.capacity, Math.max(0, gauge.level - gauge.rate_per_day * days));
+}
+
+/** When the level meets the due level; null if it never falls. @param {Gauge} gauge @returns {number | null} */
+export function dueAtMs(gauge) {
+  if (gauge.level <= gauge.due_level) return gauge.as_of_ms;
+  if (gauge.rate_per_day === 0) return null;
+  return Math.round(gauge.as_of_ms + ((gauge.level - gauge.due_level) / gauge.rate_per_day) * DAY_MS);
+}
+
+/**
+ * The gauge after an event; what happened before `as_of_ms` is in the gauge already.
+ * @param {Gauge} gauge @param {string} kind @param {number} happenedMs @param {Record<string, any>} values
+ * @returns {Gauge}
+ */
+export function applyEvent(gauge, kind, happenedMs, values) {
+  if (happenedMs < gauge.as_of_ms) return gauge;
+  const level = levelAfter(gauge, kind, levelAt(gauge, happenedMs), values);
+  return level === null ? gauge : { ...gauge, level, as_of_ms: happenedMs };
+}
+
+/**
+ * @param {Gauge} gauge @param {string} kind @param {number} level @param {Record<string, any>} values
+ * @returns {number | null}
+ */
+function levelAfter(gauge, kind, level, values) {
+  if (kind === 'feeding' && values.need === gauge.need) {
+    return Math.min(gauge.capacity, level + (gauge.gain_per_portion ?? gauge.capacity));
+  }
+  if (kind === 'water' && gauge.need === 'water') {
+    if (values.action === 'refill' || values.action === 'new_tube') return gauge.capacity;
+    const share = READINGS[values.reading];
+    return share === undefined ? null : share * gauge.capacity;
+  }
+  if (kind === 'move' && (gauge.need === 'room' || (gauge.need === 'water' && values.fresh_reservoir))) {
+    return gauge.capacity;
+  }
+  if (kind === 'check' && gauge.need === 'barrier' && values.need === 'barrier') return gauge.capacity;
+  return null;
+}

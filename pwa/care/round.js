@@ -1,0 +1,141 @@
+// The round: what is due now, today and next, from the plans and this phone's own logs. Pure.
+import { DAY_MS, applyEvent, dueAtMs, levelAt } from './gauges.js';
+
+/**
+ * @typedef {import('./overlay.js').ShownRow} ShownRow
+ * @typedef {import('./gauges.js').Gauge} Gauge
+ * @typedef {{key: string, colony_id: string, need: string, due_at_ms: number, urgent: boolean, gauge: Gauge | null,
+ *   share: number | null, portion: any, suggested: any, reasons: any[], cautions: any[],
+ *   group: 'now' | 'today' | 'next'}} Item
+ * @typedef {{items: Item[], done: ShownRow[]}} Round
+ */
+
+const NEXT_DAYS = 3;
+
+/**
+ * @param {Map<string, ShownRow>} rows @param {number} nowMs @param {number} endOfTodayMs @param {Record<string, any>} foods
+ * @returns {Round}
+ */
+export function buildRound(rows, nowMs, endOfTodayMs, foods) {
+  const byColony = eventsByColony(rows);
+  /** @type {Item[]} */
+  const items = [];
+  for (const plan of rows.values()) {
+    if (plan.kind !== 'plan' || !rows.has(plan.set.colony_id)) continue;
+    const events = byColony.get(plan.set.colony_id) ?? [];
+    const fresh = events.filter((e) => !e.rev || e.rev > plan.set.inputs_rev);
+    items.push(...planItems(plan, fresh, events, rows, nowMs), ...freshItems(plan, fresh, foods));
+  }
+  const kept = items
+    .map((item) => ({ ...item, group: groupOf(item, nowMs, endOfTodayMs) }))
+    .filter((item) => item.due_at_ms < nowMs + NEXT_DAYS * DAY_MS);
+  kept.sort((a, b) => Number(b.urgent) - Number(a.urgent) || a.due_at_ms - b.due_at_ms || (a.key < b.key ? -1 : 1));
+  return { items: kept, done: doneLately(rows, nowMs) };
+}
+
+/** The gauges of a plan moved by what this phone knows and the plan does not. @param {ShownRow} plan @param {ShownRow[]} fresh */
+export function movedGauges(plan, fresh) {
+  /** @type {Gauge[]} */
+  const gauges = plan.set.gauges ?? [];
+  return gauges.map((gauge) => fresh.reduce((g, e) => applyEvent(g, e.kind, e.happened_ms ?? 0, e.set), gauge));
+}
+
+/** @param {Map<string, ShownRow>} rows @returns {Map<string, ShownRow[]>} */
+export function eventsByColony(rows) {
+  /** @type {Map<string, ShownRow[]>} */
+  const found = new Map();
+  for (const row of rows.values()) {
+    if (row.happened_ms === null || (row.set.possible_repeat && !row.set.confirmed)) continue;
+    const list = found.get(row.set.colony_id);
+    if (list) list.push(row);
+    else found.set(row.set.colony_id, [row]);
+  }
+  for (const list of found.values()) list.sort((a, b) => (a.happened_ms ?? 0) - (b.happened_ms ?? 0));
+  return found;
+}
+
+/**
+ * @param {ShownRow} plan @param {ShownRow[]} fresh @param {ShownRow[]} events @param {Map<string, ShownRow>} rows
+ * @param {number} nowMs @returns {Item[]}
+ */
+function planItems(plan, fresh, events, rows, nowMs) {
+  const gauges = new Map(movedGauges(plan, fresh).map((gauge) => [gauge.need, gauge]));
+  const cleared = new Set(
+    fresh.filter((e) => e.kind === 'check' && (e.set.leftovers_removed || e.set.outcome === 'all'))
+      .map((e) => e.set.feeding_id),
+  );
+  const later = laterUntil(events);
+  /** @type {Item[]} */
+  const items = [];
+  for (const task of plan.set.tasks ?? []) {
+    const about = String(task.key).split(':')[1] ?? '';
+    if (task.need === 'leftovers' && cleared.has(about)) continue;
+    if (String(task.key).startsWith('fault:') && (rows.get(about)?.set.resolved_at || !rows.has(about))) continue;
+    const gauge = task.from_gauge ? gauges.get(task.need) ?? null : null;
+    const due = gauge ? dueAtMs(gauge) : task.due_at_ms;
+    if (due === null) continue;
+    items.push({
+      key: `${plan.set.colony_id}/${task.key}`, colony_id: plan.set.colony_id, need: task.need,
+      due_at_ms: task.urgent ? due : Math.max(due, later.get(task.need) ?? 0), urgent: task.urgent, gauge,
+      share: gauge ? levelAt(gauge, nowMs) / gauge.capacity : null, portion: task.portion,
+      suggested: task.suggested, reasons: task.reasons, cautions: task.cautions, group: 'next',
+    });
+  }
+  return items;
+}
+
+/** What this phone's own logs make due before the server has seen them. @param {ShownRow} plan @param {ShownRow[]} fresh @param {Record<string, any>} foods @returns {Item[]} */
+function freshItems(plan, fresh, foods) {
+  /** @type {Item[]} */
+  const items = [];
+  const known = new Set((plan.set.tasks ?? []).map((/** @type {any} */ t) => t.key));
+  for (const event of fresh) {
+    const base = {
+      colony_id: plan.set.colony_id, gauge: null, share: null, portion: null, cautions: plan.set.cautions ?? [],
+      group: /** @type {const} */ ('next'),
+    };
+    if (event.kind === 'fault' && !event.set.resolved_at && !known.has(`fault:${event.id}`)) {
+      items.push({
+        ...base, key: `${plan.set.colony_id}/fault:${event.id}`, need: FAULT_NEED[event.set.fault] ?? 'glance',
+        due_at_ms: event.happened_ms ?? 0, urgent: true, suggested: null,
+        reasons: [{ code: event.set.fault, args: { fault: event.set.fault } }],
+      });
+    }
+    const removeAfterH = event.kind === 'feeding' ? foods[event.set.food_code]?.remove_after_h : undefined;
+    if (removeAfterH && !known.has(`leftovers:${event.id}`)) {
+      items.push({
+        ...base, key: `${plan.set.colony_id}/leftovers:${event.id}`, need: 'leftovers', urgent: false,
+        due_at_ms: (event.happened_ms ?? 0) + removeAfterH * 3_600_000,
+        suggested: { kind: 'check', set: { feeding_id: event.id, need: 'leftovers', leftovers_removed: true } },
+        reasons: [{ code: 'leftovers', args: { at_ms: event.happened_ms, after: removeAfterH } }],
+      });
+    }
+  }
+  return items;
+}
+
+/** @type {Record<string, string>} */
+const FAULT_NEED = { leak: 'water', flood: 'water', mould: 'room', escape: 'barrier' };
+
+/** Until when each need was put off. @param {ShownRow[]} events @returns {Map<string, number>} */
+function laterUntil(events) {
+  /** @type {Map<string, number>} */
+  const until = new Map();
+  for (const event of events) {
+    if (event.kind === 'later') until.set(event.set.need, Date.parse(event.set.until));
+  }
+  return until;
+}
+
+/** @param {Item} item @param {number} nowMs @param {number} endOfTodayMs @returns {'now' | 'today' | 'next'} */
+function groupOf(item, nowMs, endOfTodayMs) {
+  if (item.due_at_ms <= nowMs) return 'now';
+  return item.due_at_ms < endOfTodayMs ? 'today' : 'next';
+}
+
+/** What was done in the last twelve hours, newest first. @param {Map<string, ShownRow>} rows @param {number} nowMs */
+function doneLately(rows, nowMs) {
+  return [...rows.values()]
+    .filter((row) => row.happened_ms !== null && row.happened_ms > nowMs - DAY_MS / 2 && row.kind !== 'later')
+    .sort((a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0));
+}

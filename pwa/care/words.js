@@ -1,0 +1,41 @@
+// Codes into words with the one word table of the catalogue; the same as server/broodshelf/care/wording.py.
+
+/** @typedef {Record<string, Record<string, string>>} Words */
+/** @typedef {{amount: number, unit: string, food_code: string, form?: string, size_class?: string}} Portion */
+
+/** Fill `{name}` and `[n|one|other]`. @param {string} template @param {Record<string, any>} args */
+export function fill(template, args) {
+  return template
+    .replace(/\[(\w+)\|([^|\]]*)\|([^\]]*)\]/g, (_all, name, one, other) => (args[name] === 1 ? one : other))
+    .replace(/\{(\w+)\}/g, (_all, name) => shown(args[name] ?? '?'));
+}
+
+/**
+ * The words for a code of a section; the code itself if the table lacks it.
+ * @param {Words} words @param {string} section @param {string} code @param {Record<string, any>} [args]
+ */
+export function say(words, section, code, args = {}) {
+  const template = words[section]?.[code];
+  return template === undefined ? code.replaceAll('_', ' ') : fill(template, args);
+}
+
+/** A portion in words. @param {Words} words @param {Portion} portion */
+export function sayPortion(words, portion) {
+  let food = say(words, 'food', portion.food_code);
+  if (portion.unit === 'piece' && portion.amount !== 1) food = plural(food);
+  const size = portion.size_class ? say(words, 'size', portion.size_class) : '';
+  const form = portion.form ? say(words, 'form', portion.form) : '';
+  const parts = [shown(portion.amount), say(words, 'unit', portion.unit, { n: portion.amount }), size, food];
+  return parts.filter(Boolean).join(' ') + (form ? `, ${form}` : '');
+}
+
+/** @param {string} food */
+function plural(food) {
+  if (food.endsWith('fly')) return `${food.slice(0, -1)}ies`;
+  return ['fruit', 'boiled egg', 'protein jelly'].includes(food) ? food : `${food}s`;
+}
+
+/** @param {unknown} value */
+function shown(value) {
+  return typeof value === 'number' && !Number.isInteger(value) ? String(Number(value.toFixed(2))) : String(value);
+}

@@ -1,0 +1,111 @@
+// The only module that opens IndexedDB. One database per device id, and a tiny one that says which.
+import { openDB } from '../vendor/idb.js';
+
+const WHICH = 'broodshelf';
+const VERSION = 1;
+
+/** @typedef {import('../vendor/idb.js').Database} Database */
+/** @typedef {import('../vendor/idb.js').Transaction} Transaction */
+
+/** @type {Map<string, Promise<Database>>} */
+const handles = new Map();
+
+/** A write that did not reach the disk. Nothing of it is stored; the screen says "not saved". */
+export class NotSaved extends Error {
+  /** @param {unknown} cause */
+  constructor(cause) {
+    super('Not saved: this phone could not store it. Free some space or close other tabs, then try again.');
+    this.name = 'NotSaved';
+    this.cause = cause;
+  }
+}
+
+/** @param {string} name @returns {Promise<Database>} */
+function open(name) {
+  const known = handles.get(name);
+  if (known) return known;
+  const drop = () => handles.delete(name);
+  const opened = openDB(name, VERSION, {
+    upgrade(db) {
+      if (name === WHICH) {
+        db.createObjectStore('which');
+        return;
+      }
+      const rows = db.createObjectStore('rows', { keyPath: 'id' });
+      rows.createIndex('by_kind', 'kind');
+      rows.createIndex('by_colony', ['set.colony_id', 'happened_ms']);
+      const outbox = db.createObjectStore('outbox', { keyPath: 'op_id' });
+      outbox.createIndex('by_n', 'n');
+      db.createObjectStore('journal', { keyPath: 'op_id' });
+      db.createObjectStore('conflicts', { keyPath: 'op_id' });
+      db.createObjectStore('meta');
+    },
+    blocking(_current, _blocked, event) {
+      drop(); // a newer tab wants to upgrade: let go at once
+      event?.target?.close?.();
+    },
+    terminated: drop,
+  });
+  handles.set(name, opened);
+  opened.catch(drop);
+  return opened;
+}
+
+/**
+ * Run `work` in one transaction and resolve only when it is complete. A dead handle is dropped, opened anew and the
+ * work tried once more.
+ * @template T
+ * @param {string} name @param {string[]} stores @param {'readonly' | 'readwrite'} mode
+ * @param {(tx: Transaction) => Promise<T>} work awaits nothing but the transaction's own requests
+ * @returns {Promise<T>}
+ */
+export async function inTransaction(name, stores, mode, work) {
+  try {
+    return await once(name, stores, mode, work);
+  } catch (error) {
+    const gone = error instanceof DOMException && ['InvalidStateError', 'UnknownError', 'AbortError'].includes(error.name);
+    if (!gone) throw mode === 'readwrite' ? new NotSaved(error) : error;
+    handles.delete(name);
+  }
+  try {
+    return await once(name, stores, mode, work);
+  } catch (error) {
+    throw mode === 'readwrite' ? new NotSaved(error) : error;
+  }
+}
+
+/**
+ * @template T
+ * @param {string} name @param {string[]} stores @param {'readonly' | 'readwrite'} mode
+ * @param {(tx: Transaction) => Promise<T>} work @returns {Promise<T>}
+ */
+async function once(name, stores, mode, work) {
+  const db = await open(name);
+  // strict: the default lets the browser call a write done before it is on the disk
+  const tx = db.transaction(stores, mode, { durability: mode === 'readwrite' ? 'strict' : 'default' });
+  const failed = tx.done.then(() => null, (error) => error);
+  let result;
+  try {
+    result = await work(tx);
+  } catch (error) {
+    try { tx.abort(); } catch { /* already over */ }
+    await failed;
+    throw error;
+  }
+  const error = await failed;
+  if (error) throw error;
+  return result;
+}
+
+/** The device that this browser is, or null before the first sign-in. @returns {Promise<string | null>} */
+export async function currentDevice() {
+  return (await inTransaction(WHICH, ['which'], 'readonly', (tx) => tx.objectStore('which').get('device'))) ?? null;
+}
+
+/** @param {string} deviceId */
+export async function setCurrentDevice(deviceId) {
+  await inTransaction(WHICH, ['which'], 'readwrite', (tx) => tx.objectStore('which').put(deviceId, 'device'));
+}
+
+/** The database's name of a device. @param {string} deviceId */
+export const nameOf = (deviceId) => `broodshelf-${deviceId}`;

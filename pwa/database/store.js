@@ -1,0 +1,163 @@
+// What the phone keeps: rows, outbox, journal, conflicts, meta (docs/sync.md, "On the phone").
+import { uuid7 } from './ids.js';
+import { inTransaction, nameOf } from './open.js';
+
+/** @typedef {import('../care/overlay.js').Row} Row */
+/** @typedef {import('../care/overlay.js').Entry} Entry */
+/** @typedef {import('../care/overlay.js').Operation} Operation */
+
+const JOURNAL_MS = 30 * 86_400_000;
+
+/** The store of one device. */
+export class Store {
+  /** @param {string} deviceId */
+  constructor(deviceId) {
+    this.deviceId = deviceId;
+    this.name = nameOf(deviceId);
+  }
+
+  /** @param {string} name @returns {Promise<any>} */
+  meta(name) {
+    return inTransaction(this.name, ['meta'], 'readonly', (tx) => tx.objectStore('meta').get(name));
+  }
+
+  /** @param {Record<string, unknown>} values */
+  setMeta(values) {
+    return inTransaction(this.name, ['meta'], 'readwrite', async (tx) => {
+      const meta = tx.objectStore('meta');
+      await Promise.all(Object.entries(values).map(([name, value]) => meta.put(value, name)));
+    });
+  }
+
+  /** Everything a screen starts from, in one snapshot. @returns {Promise<{rows: Row[], entries: Entry[], meta: Record<string, any>}>} */
+  snapshot() {
+    return inTransaction(this.name, ['rows', 'outbox', 'meta'], 'readonly', async (tx) => {
+      const meta = tx.objectStore('meta');
+      const names = ['me', 'last_sync_ms', 'skew_ms', 'ended'];
+      const [rows, entries, ...values] = await Promise.all([
+        tx.objectStore('rows').getAll(), tx.objectStore('outbox').index('by_n').getAll(),
+        ...names.map((name) => meta.get(name)),
+      ]);
+      return { rows, entries, meta: Object.fromEntries(names.map((name, i) => [name, values[i]])) };
+    });
+  }
+
+  /**
+   * Write operations to the outbox: all of them or, with `NotSaved`, none.
+   * @param {Array<{kind: string, id: string, set: Record<string, any>, adopt?: boolean}>} changes @param {number} nowMs
+   * @returns {Promise<Operation[]>}
+   */
+  enqueue(changes, nowMs = Date.now()) {
+    return inTransaction(this.name, ['outbox', 'meta', 'rows'], 'readwrite', async (tx) => {
+      const meta = tx.objectStore('meta');
+      const [n = 0, epoch = null, skew = 0] = await Promise.all([meta.get('n'), meta.get('epoch'), meta.get('skew_ms')]);
+      const under = await Promise.all(changes.map((change) => tx.objectStore('rows').get(change.id)));
+      const operations = changes.map((change, i) => ({
+        op_id: uuid7(nowMs), kind: change.kind, id: change.id, set: change.set, made_at: nowMs, skew_ms: skew,
+        base_rev: under[i]?.rev ?? 0, base_epoch: epoch, n: n + i + 1, adopt: change.adopt ?? false,
+      }));
+      const outbox = tx.objectStore('outbox');
+      await Promise.all([
+        ...operations.map((op) => outbox.put({ op_id: op.op_id, op, state: 'waiting', answer: null, n: op.n })),
+        meta.put(n + operations.length, 'n'),
+      ]);
+      return operations;
+    });
+  }
+
+  /** What waits to be sent, oldest first. @param {number} most @returns {Promise<Operation[]>} */
+  waiting(most) {
+    return inTransaction(this.name, ['outbox'], 'readonly', async (tx) => {
+      const entries = await tx.objectStore('outbox').index('by_n').getAll();
+      return entries.filter((e) => e.state === 'waiting' && isWhole(e.op)).slice(0, most).map((e) => e.op);
+    });
+  }
+
+  /** Mark entries that cannot be sent as they are, so that they are shown and can be exported. */
+  markDamaged() {
+    return inTransaction(this.name, ['outbox'], 'readwrite', async (tx) => {
+      const outbox = tx.objectStore('outbox');
+      const bad = (await outbox.getAll()).filter((e) => e.state === 'waiting' && !isWhole(e.op));
+      await Promise.all(bad.map((e) => outbox.put({ ...e, state: 'damaged' })));
+      return bad.length;
+    });
+  }
+
+  /**
+   * Store an answer: verdicts, rows and cursor in one transaction. An entry leaves the outbox here and nowhere else.
+   * @param {any} answer @param {{rows: Row[], gone: string[]} | null} refill the pages of a reset, with the last one
+   */
+  take(answer, refill) {
+    const stores = ['rows', 'outbox', 'journal', 'conflicts', 'meta'];
+    return inTransaction(this.name, stores, 'readwrite', async (tx) => {
+      const rows = tx.objectStore('rows');
+      const meta = tx.objectStore('meta');
+      /** @type {Array<Promise<unknown>>} */
+      const writes = [this.#takeVerdicts(tx, answer)];
+      const swap = answer.reset && refill && !answer.more;
+      if (swap) writes.push(rows.clear());
+      if (swap || !answer.reset) {
+        for (const row of swap ? refill.rows : answer.rows) writes.push(rows.put(withHappened(row)));
+        for (const id of swap ? refill.gone : answer.gone.map((/** @type {Row} */ row) => row.id)) writes.push(rows.delete(id));
+        writes.push(meta.put(answer.cursor, 'cursor'), meta.put(answer.epoch, 'epoch'));
+      }
+      writes.push(meta.put(Date.now(), 'last_sync_ms'), meta.put(answer.server_time - Date.now(), 'skew_ms'));
+      await Promise.all(writes);
+    });
+  }
+
+  /** @param {import('../vendor/idb.js').Transaction} tx @param {any} answer */
+  async #takeVerdicts(tx, answer) {
+    const outbox = tx.objectStore('outbox');
+    for (const verdict of answer.answers) {
+      const entry = await outbox.get(verdict.op_id);
+      if (!entry || verdict.verdict === 'deferred') continue;
+      if (verdict.verdict === 'rejected') {
+        await outbox.put({ ...entry, state: 'rejected', answer: verdict });
+        continue;
+      }
+      await tx.objectStore('journal').put({ op_id: verdict.op_id, op: entry.op, at_ms: Date.now() });
+      if (verdict.conflicts?.length) {
+        await tx.objectStore('conflicts').put({ op_id: verdict.op_id, op: entry.op, conflicts: verdict.conflicts });
+      }
+      await outbox.delete(verdict.op_id);
+    }
+  }
+
+  /** Put the acknowledged operations of the last 30 days back, for a server that was restored. */
+  requeueJournal() {
+    return inTransaction(this.name, ['journal', 'outbox'], 'readwrite', async (tx) => {
+      const outbox = tx.objectStore('outbox');
+      const recent = (await tx.objectStore('journal').getAll()).filter((e) => e.at_ms > Date.now() - JOURNAL_MS);
+      await Promise.all(recent.map((e) => outbox.put({ op_id: e.op_id, op: e.op, state: 'waiting', answer: null, n: e.op.n })));
+      return recent.length;
+    });
+  }
+
+  /** All rows as the server gave them last. @returns {Promise<Row[]>} */
+  allRows() {
+    return inTransaction(this.name, ['rows'], 'readonly', (tx) => tx.objectStore('rows').getAll());
+  }
+
+  /** Drop an entry that needs attention, after the person said so. @param {string} opId */
+  discard(opId) {
+    return inTransaction(this.name, ['outbox'], 'readwrite', (tx) => tx.objectStore('outbox').delete(opId));
+  }
+
+  /** Everything unsent, for a file. @returns {Promise<Entry[]>} */
+  unsent() {
+    return inTransaction(this.name, ['outbox'], 'readonly', (tx) => tx.objectStore('outbox').getAll());
+  }
+}
+
+/** @param {any} op */
+function isWhole(op) {
+  return Boolean(op && typeof op.op_id === 'string' && typeof op.kind === 'string' && typeof op.id === 'string'
+    && op.set && typeof op.set === 'object' && Number.isFinite(op.made_at));
+}
+
+/** @param {Row} row */
+function withHappened(row) {
+  const ms = typeof row.set.happened_at === 'string' ? Date.parse(row.set.happened_at) : 0;
+  return { ...row, happened_ms: Number.isNaN(ms) ? 0 : ms };
+}

@@ -1,0 +1,36 @@
+// The start: show what this phone holds, then fetch words, register the worker and sync.
+import { h, render } from 'preact';
+import { App } from './screens/app.js';
+import { catalogue, patchSaving, start } from './signals/shelf.js';
+
+const build = document.body.dataset.build ?? '';
+const look = localStorage.getItem('look');
+if (look) document.documentElement.dataset.look = look;
+
+async function loadCatalogue() {
+  const response = await fetch(`/static/${build}/catalogue.json`);
+  catalogue.value = await response.json();
+}
+
+async function registerWorker() {
+  if (!('serviceWorker' in navigator)) return;
+  try {
+    const registration = await navigator.serviceWorker.register('/worker.js', { type: 'module', updateViaCache: 'none' });
+    const announce = () => patchSaving({ update_ready: Boolean(registration.waiting && navigator.serviceWorker.controller) });
+    registration.addEventListener('updatefound', () => registration.installing?.addEventListener('statechange', announce));
+    announce();
+    let controlled = Boolean(navigator.serviceWorker.controller);
+    navigator.serviceWorker.addEventListener('controllerchange', () => {
+      if (controlled) location.reload(); // a new build took over: never mix two
+      controlled = true;
+    });
+  } catch { /* without a worker the app works online */ }
+}
+
+await Promise.all([loadCatalogue(), start()]);
+const place = document.getElementById('app');
+if (place) {
+  place.textContent = '';
+  render(h(App, null), place);
+}
+void registerWorker();

@@ -1,0 +1,83 @@
+// The frame: what is saved, where we are, and the screen itself.
+import { html } from '../components/html.js';
+import { Icon } from '../components/icon.js';
+import { toast } from '../signals/actions.js';
+import { route } from '../signals/route.js';
+import { saving, session, unsent } from '../signals/shelf.js';
+import { t } from '../text/en.js';
+import { Lazy } from './lazy.js';
+import { RoundScreen } from './round.js';
+
+export function App() {
+  const me = session.value;
+  const { name, id } = route.value;
+  if (me === undefined) return null;
+  if (me === null || ['claim', 'pass', 'join'].includes(name)) return html`<${Lazy} from="start" name="StartScreen" />`;
+  const stand_in = me.role === 'stand_in';
+  return html`<div class="frame">
+    <${Top} /><${Banners} />
+    <main class="screen" id="screen">${screen(name, id, stand_in)}</main>
+    ${!stand_in && html`<${Navigation} here=${name} />`}
+    <${Toast} />
+  </div>`;
+}
+
+/** @param {string} name @param {string} id @param {boolean} stand_in */
+function screen(name, id, stand_in) {
+  if (stand_in) return name === 'attention' ? html`<${Lazy} from="attention" name="AttentionScreen" />` : html`<${Lazy} from="standin" name="StandInScreen" />`;
+  switch (name) {
+    case 'shelf': return html`<${Lazy} from="shelf" name="ShelfScreen" />`;
+    case 'colony': return html`<${Lazy} from="colony" name="ColonyScreen" props=${{ id }} key=${id} />`;
+    case 'larder': return html`<${Lazy} from="larder" name="LarderScreen" />`;
+    case 'handover': return html`<${Lazy} from="handover" name="HandOverScreen" />`;
+    case 'settings': case 'approve': return html`<${Lazy} from="settings" name="SettingsScreen" props=${{ code: name === 'approve' ? id : '' }} />`;
+    case 'attention': return html`<${Lazy} from="attention" name="AttentionScreen" />`;
+    default: return html`<${RoundScreen} />`;
+  }
+}
+
+function Top() {
+  const { waiting, attention } = unsent.value;
+  const { online, syncing } = saving.value;
+  const words = [
+    attention ? t.saving.attention(attention) : '', waiting ? t.saving.waiting(waiting) : '',
+    !online ? t.saving.offline : syncing && waiting ? t.saving.syncing : !waiting && !attention ? t.saving.synced : '',
+  ].filter(Boolean).join(' · ');
+  return html`<header class="top"><span class="mark">${t.name}</span>
+    ${attention ? html`<a class="state" href="#/attention" role="status">${words}</a>` : html`<span class="state" role="status">${words}</span>`}
+  </header>`;
+}
+
+function Banners() {
+  const { problem, update_ready, clock_off_min } = saving.value;
+  const ended = session.value?.ended;
+  return html`
+    ${ended && html`<div class="banner" role="alert"><span>${ENDED[ended] ?? 'This phone is signed out. What it has not sent stays here.'}</span><a class="button" href="#/attention">Unsent logs</a></div>`}
+    ${problem && !ended && html`<div class="banner" role="alert"><span>${problem.detail}</span></div>`}
+    ${Math.abs(clock_off_min) >= 5 && html`<div class="banner calm"><span>This phone's clock is ${Math.abs(clock_off_min)} minutes ${clock_off_min > 0 ? 'ahead' : 'behind'}. Logs are kept in the right order all the same.</span></div>`}
+    ${update_ready && html`<div class="banner calm"><span>A new version is ready.</span><button type="button" class="button" onClick=${update}>Use it now</button></div>`}`;
+}
+
+/** @type {Record<string, string>} */
+const ENDED = {
+  pass_revoked: 'The keeper has taken this pass back. What this phone has not sent stays here for export.',
+  pass_ended: 'This pass has ended. Thank you. What this phone has not sent stays here for export.',
+  device_revoked: 'A keeper has signed this phone out. What it has not sent stays here for export.',
+};
+
+async function update() {
+  const registration = await navigator.serviceWorker.getRegistration();
+  registration?.waiting?.postMessage('skip-waiting');
+}
+
+/** @param {{here: string}} props */
+const Navigation = ({ here }) => html`<nav class="bottom" aria-label="Screens"><ul>
+  ${Object.entries(t.nav).map(([name, words]) => html`<li><a href=${`#/${name}`} aria-current=${name === here || (name === 'shelf' && here === 'colony') ? 'page' : null}><${Icon} name=${name} />${words}</a></li>`)}
+</ul></nav>`;
+
+function Toast() {
+  const shown = toast.value;
+  if (!shown) return null;
+  return html`<div class="toast" role="status"><span>${shown.text}</span>
+    ${shown.undo && html`<button type="button" class="button" onClick=${() => { const { undo } = shown; toast.value = null; void undo?.(); }}>${t.round.undo}</button>`}</div>`;
+}

@@ -1,0 +1,91 @@
+// What a person does: each writes operations to the outbox first and shows them at once; sending comes after.
+import { signal } from '@preact/signals';
+import { withOffset } from '../care/instants.js';
+import { uuid7 } from '../database/ids.js';
+import { openStore, reload, rows, syncNow } from './shelf.js';
+
+/** The last thing done, for ten seconds: `{text, undo}`. @type {import('@preact/signals').Signal<null | {text: string, undo: (() => Promise<void>) | null}>} */
+export const toast = signal(null);
+/** @type {ReturnType<typeof setTimeout> | undefined} */
+let toastTimer;
+
+/** @param {string} text @param {(() => Promise<void>) | null} undo */
+export function say(text, undo = null) {
+  clearTimeout(toastTimer);
+  toast.value = { text, undo };
+  toastTimer = setTimeout(() => { toast.value = null; }, 10_000);
+}
+
+/** @param {Array<{kind: string, id: string, set: Record<string, any>}>} changes */
+async function write(changes) {
+  const operations = await openStore().enqueue(changes);
+  await reload();
+  void syncNow();
+  void navigator.storage?.persist?.();
+  return operations;
+}
+
+/** Log that something happened. @param {string} kind @param {Record<string, any>} set @returns {Promise<string>} its id */
+export async function log(kind, set) {
+  const id = uuid7();
+  await write([{ kind, id, set: { happened_at: withOffset(new Date()), ...set } }]);
+  return id;
+}
+
+/** Make or change a thing. @param {string} kind @param {Record<string, any>} set @param {string} [id] @returns {Promise<string>} */
+export async function keep(kind, set, id = uuid7()) {
+  await write([{ kind, id, set }]);
+  return id;
+}
+
+/** Delete or void; restorable. @param {string} kind @param {string} id */
+export async function remove(kind, id) {
+  await write([{ kind, id, set: { gone: true } }]);
+}
+
+/** Do what the plan suggests. @param {import('../care/round.js').Item[]} items @returns {Promise<string[]>} */
+export async function logAsSuggested(items) {
+  const changes = items.filter((item) => item.suggested).map((item) => ({
+    kind: item.suggested.kind, id: uuid7(),
+    set: {
+      ...item.suggested.set, colony_id: item.colony_id, happened_at: withOffset(new Date()),
+      task_key: item.key.split('/')[1], suggested: true,
+    },
+  }));
+  await write(changes);
+  const ids = changes.map((change) => change.id);
+  const kinds = changes.map((change) => change.kind);
+  say(changes.length === 1 ? 'Saved on this phone' : `${changes.length} saved on this phone`, async () => {
+    await write(ids.map((id, i) => ({ kind: kinds[i] ?? 'feeding', id, set: { gone: true } })));
+    say('Taken back');
+  });
+  return ids;
+}
+
+/** Put a need off. @param {import('../care/round.js').Item} item @param {number} untilMs */
+export async function later(item, untilMs) {
+  await log('later', { colony_id: item.colony_id, need: item.need, until: withOffset(new Date(untilMs)) });
+}
+
+/** Say that a fault is over. @param {string} faultId */
+export async function resolve(faultId) {
+  const fault = rows.peek().get(faultId);
+  if (fault) await keep('fault', { resolved_at: withOffset(new Date()) }, faultId);
+}
+
+/** Everything that was not sent, as a file. */
+export async function exportUnsent() {
+  const entries = await openStore().unsent();
+  const file = new Blob([JSON.stringify({ about: 'Unsent logs of Broodshelf', entries }, null, 1)], { type: 'application/json' });
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(file);
+  link.download = 'broodshelf-unsent.json';
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+}
+
+/** Drop an entry that needs attention. @param {string} opId */
+export async function discard(opId) {
+  await openStore().discard(opId);
+  await reload();
+}

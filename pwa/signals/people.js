@@ -1,0 +1,53 @@
+// Signing in: claim, pairing, passes. Each makes this browser a device with a database of its own.
+import { setCurrentDevice } from '../database/open.js';
+import { uuid7 } from '../database/ids.js';
+import { get, post } from '../sync/api.js';
+import { enter, session } from './shelf.js';
+
+export { get, post };
+
+/** How this phone calls itself. */
+function deviceName() {
+  const agent = navigator.userAgent;
+  const system = ['iPhone', 'iPad', 'Android', 'Mac', 'Windows', 'Linux'].find((name) => agent.includes(name)) ?? 'Browser';
+  return `${system} phone or browser`.replace('Mac phone or browser', 'Mac');
+}
+
+const newDevice = () => ({ id: uuid7(), name: deviceName() });
+
+/** @param {any} me */
+async function become(me) {
+  await setCurrentDevice(me.device_id);
+  await enter(me);
+}
+
+/** @param {{code: string, person_name: string, household_name: string, zone: string}} what */
+export async function claim(what) {
+  await become(await post('/api/claim', { ...what, device: newDevice() }));
+}
+
+/** Open a pairing: this phone shows the code. */
+export async function askToPair() {
+  return post('/api/pairings', { device: newDevice() });
+}
+
+/** @param {{pairing_id: string, collect_secret: string}} asked @returns {Promise<boolean>} whether a keeper has approved */
+export async function collectPairing({ pairing_id, collect_secret }) {
+  const answer = await post('/api/pairings/collect', { pairing_id, collect_secret });
+  if (answer.state === 'waiting') return false;
+  await become(answer);
+  return true;
+}
+
+/** @param {{secret: string} | {code: string}} key @returns {Promise<any>} a preview for a signed-in keeper, else null */
+export async function openPass(key) {
+  const answer = await post('/api/passes/open', { ...key, device: newDevice() });
+  if (answer.preview) return answer.preview;
+  await become(answer);
+  return null;
+}
+
+export async function logout() {
+  await post('/api/logout');
+  session.value = null;
+}

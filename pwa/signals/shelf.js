@@ -1,0 +1,125 @@
+// The state that screens show: rows laid over with the outbox, the session, and how saving stands.
+import { batch, computed, signal } from '@preact/signals';
+import { dayOf, endOfDayMs } from '../care/instants.js';
+import { overlayRows } from '../care/overlay.js';
+import { buildRound, eventsByColony } from '../care/round.js';
+import { currentDevice } from '../database/open.js';
+import { Store } from '../database/store.js';
+import { drain } from '../sync/drain.js';
+import { ApiProblem } from '../sync/api.js';
+
+/** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
+/** @typedef {import('../care/overlay.js').Entry} Entry */
+
+/** Now, in ms; ticks while the app is in view. */
+export const now = signal(Date.now());
+/** undefined while loading, null signed out. @type {import('@preact/signals').Signal<any>} */
+export const session = signal(undefined);
+/** @type {import('@preact/signals').Signal<Map<string, ShownRow>>} */
+export const rows = signal(new Map());
+/** @type {import('@preact/signals').Signal<Entry[]>} */
+export const outbox = signal([]);
+/** Species, foods, vessels, origins and words. @type {import('@preact/signals').Signal<any>} */
+export const catalogue = signal(null);
+export const saving = signal({
+  syncing: false, online: globalThis.navigator?.onLine ?? true, last_sync_ms: 0,
+  problem: /** @type {null | {code: string, detail: string}} */ (null), clock_off_min: 0, update_ready: false,
+});
+
+export const events = computed(() => eventsByColony(rows.value));
+export const round = computed(() => buildRound(rows.value, now.value, endOfDayMs(new Date(now.value)), catalogue.value?.foods ?? {}));
+export const today = computed(() => dayOf(new Date(now.value)));
+/** How many logs wait on this phone, and how many need a person. */
+export const unsent = computed(() => ({
+  waiting: outbox.value.filter((e) => e.state === 'waiting').length,
+  attention: outbox.value.filter((e) => e.state !== 'waiting').length,
+}));
+
+/** @type {Store | null} */
+let store = null;
+const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('broodshelf') : null;
+
+/** The rows of a kind, in the order of their making. @param {string} kind @returns {ShownRow[]} */
+export const rowsOf = (kind) => [...rows.value.values()].filter((row) => row.kind === kind).sort((a, b) => (a.id < b.id ? -1 : 1));
+
+/** The open store. @returns {Store} */
+export function openStore() {
+  if (!store) throw new Error('This phone is not signed in.');
+  return store;
+}
+
+/** Open the store of the device that this browser is, if it is one, and show what it holds. */
+export async function start() {
+  const device = await currentDevice();
+  if (device) {
+    store = new Store(device);
+    await reload();
+  } else {
+    session.value = null;
+  }
+  channel?.addEventListener('message', () => void reload());
+  globalThis.addEventListener('online', () => void syncNow());
+  globalThis.addEventListener('offline', () => patchSaving({ online: false }));
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') {
+      now.value = Date.now();
+      void syncNow();
+    }
+  });
+  setInterval(() => { now.value = Date.now(); }, 30_000);
+  setInterval(() => { if (document.visibilityState === 'visible') void syncNow(); }, 60_000);
+  void syncNow();
+}
+
+/** Sign this browser in as a device. @param {any} me the server's answer */
+export async function enter(me) {
+  store = new Store(me.device_id);
+  await store.setMeta({ me, ended: null });
+  await reload();
+  await syncNow();
+}
+
+/** Show what the store holds now. */
+export async function reload() {
+  if (!store) return;
+  const { rows: stored, entries, meta } = await store.snapshot();
+  batch(() => {
+    rows.value = overlayRows(stored, entries, meta.me?.person_id ?? null);
+    outbox.value = entries;
+    session.value = meta.me ? { ...meta.me, ended: meta.ended ?? null } : null;
+    now.value = Date.now();
+    patchSaving({ last_sync_ms: meta.last_sync_ms ?? 0, clock_off_min: Math.round(-(meta.skew_ms ?? 0) / 60_000) });
+  });
+}
+
+/** @type {Promise<void> | null} */
+let running = null;
+
+/** Make both sides even; safe to call at any time. @returns {Promise<void>} */
+export function syncNow() {
+  if (!store || session.peek() === null) return Promise.resolve();
+  running ??= run(store).finally(() => { running = null; });
+  return running;
+}
+
+/** @param {Store} mine */
+async function run(mine) {
+  patchSaving({ syncing: true });
+  try {
+    await drain(mine);
+    patchSaving({ online: true, problem: null });
+  } catch (error) {
+    const problem = error instanceof ApiProblem ? error : new ApiProblem(0, 'failed', String(error));
+    patchSaving({ online: problem.code !== 'offline', problem: problem.code === 'offline' ? null : { code: problem.code, detail: problem.message } });
+    if (problem.status === 401 && problem.code !== 'signed_out') await mine.setMeta({ ended: problem.code });
+  } finally {
+    patchSaving({ syncing: false });
+    await reload();
+    channel?.postMessage('changed');
+  }
+}
+
+/** @param {Partial<typeof saving.value>} values */
+export function patchSaving(values) {
+  saving.value = { ...saving.peek(), ...values };
+}

@@ -1,0 +1,63 @@
+// Sending what waits and taking what is new: round trips until both sides are even (docs/sync.md).
+// Used by the page and by the worker; under a Web Lock where there is one, correct without.
+import { post } from './api.js';
+
+const SCHEMA = 1;
+const MOST_OPERATIONS = 500;
+const MOST_ROUND_TRIPS = 200;
+
+/** @typedef {import('../database/store.js').Store} Store */
+/** @typedef {import('../care/overlay.js').Row} Row */
+
+/** @param {Store} store @returns {Promise<void>} rejects with an ApiProblem or NotSaved */
+export function drain(store) {
+  if (globalThis.navigator?.locks) {
+    return navigator.locks.request(`broodshelf-sync-${store.deviceId}`, () => roundTrips(store));
+  }
+  return roundTrips(store);
+}
+
+/** @param {Store} store */
+async function roundTrips(store) {
+  await store.markDamaged();
+  let [epoch, cursor] = await Promise.all([store.meta('epoch'), store.meta('cursor')]);
+  /** @type {{rows: Row[], gone: string[]} | null} */
+  let refill = null;
+  let deferred = new Set();
+  for (let trip = 0; trip < MOST_ROUND_TRIPS; trip += 1) {
+    const ops = (await store.waiting(MOST_OPERATIONS + deferred.size)).filter((op) => !deferred.has(op.op_id));
+    const answer = await post('/api/sync', {
+      device: store.deviceId, epoch: epoch ?? null, cursor: cursor ?? null, schema: SCHEMA, device_time: Date.now(),
+      ops: ops.slice(0, MOST_OPERATIONS),
+    });
+    const restored = epoch && answer.epoch !== epoch;
+    if (answer.reset) {
+      refill ??= { rows: [], gone: [] };
+      refill.rows.push(...answer.rows);
+      refill.gone.push(...answer.gone.map((/** @type {Row} */ row) => row.id));
+    }
+    if (answer.reset && !answer.more && (await store.meta('epoch'))) await offerWhatIsLacking(store, answer, refill);
+    await store.take(answer, refill);
+    ({ epoch, cursor } = answer);
+    if (restored) await store.requeueJournal();
+    deferred = new Set([
+      ...deferred, ...answer.answers.filter((/** @type {any} */ a) => a.verdict === 'deferred').map((/** @type {any} */ a) => a.op_id),
+    ]);
+    const left = (await store.waiting(MOST_OPERATIONS + deferred.size)).some((op) => !deferred.has(op.op_id));
+    if (!answer.more && !left) return;
+  }
+}
+
+/**
+ * After a restore: before this phone's rows are replaced, offer those that the server lacks. Keepers only.
+ * @param {Store} store @param {any} answer @param {{rows: Row[], gone: string[]} | null} refill
+ */
+async function offerWhatIsLacking(store, answer, refill) {
+  const before = await store.meta('epoch');
+  const me = await store.meta('me');
+  if (before === answer.epoch || me?.role !== 'keeper') return;
+  const there = new Set([...(refill?.rows ?? []).map((row) => row.id), ...(refill?.gone ?? [])]);
+  const lacking = (await store.allRows()).filter((row) => !there.has(row.id) && row.kind !== 'plan');
+  if (!lacking.length) return;
+  await store.enqueue(lacking.map((row) => ({ kind: row.kind, id: row.id, set: row.set, adopt: true })));
+}

@@ -1,0 +1,31 @@
+// The part of idb (vendored as idb.js) that the database room uses.
+export interface Store {
+  get(key: any): Promise<any>;
+  getAll(query?: any, count?: number): Promise<any[]>;
+  put(value: any, key?: any): Promise<any>;
+  delete(key: any): Promise<void>;
+  clear(): Promise<void>;
+  count(): Promise<number>;
+  index(name: string): { getAll(query?: any, count?: number): Promise<any[]> };
+}
+export interface Transaction {
+  objectStore(name: string): Store;
+  done: Promise<void>;
+  abort(): void;
+}
+export interface Database {
+  transaction(stores: string[], mode: 'readonly' | 'readwrite', options?: { durability?: 'strict' | 'relaxed' | 'default' }): Transaction;
+  createObjectStore(name: string, options?: any): any;
+  close(): void;
+}
+export function openDB(
+  name: string,
+  version: number,
+  callbacks: {
+    upgrade?(db: Database, oldVersion: number): void;
+    blocked?(): void;
+    blocking?(current: number, blocked: number | null, event: any): void;
+    terminated?(): void;
+  },
+): Promise<Database>;
+export function deleteDB(name: string): Promise<void>;

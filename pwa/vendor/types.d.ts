@@ -1,0 +1,26 @@
+// What the type checker needs to know of the vendored libraries: only what we use.
+declare module 'preact' {
+  export type VNode = any;
+  export type ComponentChildren = any;
+  export function h(type: any, props?: any, ...children: any[]): VNode;
+  export function render(node: VNode, parent: Element): void;
+  export const Fragment: any;
+}
+declare module 'preact/hooks' {
+  export function useState<T>(initial: T | (() => T)): [T, (next: T | ((before: T) => T)) => void];
+  export function useEffect(effect: () => void | (() => void), inputs?: any[]): void;
+  export function useRef<T>(initial: T): { current: T };
+  export function useMemo<T>(make: () => T, inputs: any[]): T;
+}
+declare module 'htm' {
+  const htm: { bind(h: any): (strings: TemplateStringsArray, ...values: any[]) => any };
+  export default htm;
+}
+declare module '@preact/signals' {
+  export interface Signal<T> { value: T; peek(): T }
+  export interface ReadonlySignal<T> { readonly value: T; peek(): T }
+  export function signal<T>(value: T): Signal<T>;
+  export function computed<T>(make: () => T): ReadonlySignal<T>;
+  export function effect(run: () => void): () => void;
+  export function batch<T>(run: () => T): T;
+}

@@ -1,0 +1,19 @@
+// The service worker. This address never changes and is never cached by HTTP; the rest comes under one build id.
+// @ts-nocheck: the addresses below are filled in by the server; what it imports is checked.
+import { install, activate, answer } from '/static/{{build}}/worker/shell.js';
+import { onPush, onClick, onSync } from '/static/{{build}}/worker/events.js';
+
+const BUILD = '{{build}}';
+/** @type {string[]} */
+const PRECACHE = /** @type {any} */ ('{{precache}}');
+const worker = /** @type {any} */ (self);
+
+worker.addEventListener('install', (/** @type {any} */ event) => event.waitUntil(install(BUILD, PRECACHE)));
+worker.addEventListener('activate', (/** @type {any} */ event) => event.waitUntil(activate(BUILD)));
+worker.addEventListener('fetch', (/** @type {any} */ event) => answer(event, BUILD, PRECACHE));
+worker.addEventListener('push', (/** @type {any} */ event) => event.waitUntil(onPush(event)));
+worker.addEventListener('notificationclick', (/** @type {any} */ event) => event.waitUntil(onClick(event)));
+worker.addEventListener('sync', (/** @type {any} */ event) => event.waitUntil(onSync()));
+worker.addEventListener('message', (/** @type {any} */ event) => {
+  if (event.data === 'skip-waiting') worker.skipWaiting();
+});

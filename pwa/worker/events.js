@@ -1,0 +1,73 @@
+// Nudges and background sync. Every push shows a notification, whatever fails; a tap opens the round.
+import { currentDevice } from '../database/open.js';
+import { Store } from '../database/store.js';
+import { uuid7 } from '../database/ids.js';
+import { drain } from '../sync/drain.js';
+import { withOffset } from '../care/instants.js';
+
+const worker = /** @type {any} */ (self);
+const LATER_MS = 3_600_000;
+
+/** @param {any} event */
+export async function onPush(event) {
+  const nudge = read(event);
+  await worker.registration.showNotification(nudge.title, nudge.options);
+}
+
+/** @param {any} event */
+function read(event) {
+  try {
+    const payload = event.data.json();
+    const { title, body, navigate, tag } = payload.notification;
+    const data = { ...payload.broodshelf, navigate };
+    const actions = data.items?.length ? [{ action: 'log', title: 'Done as suggested' }, { action: 'later', title: 'In an hour' }] : [];
+    return { title: String(title), options: { body: String(body ?? ''), tag, data, actions } };
+  } catch {
+    return { title: 'Broodshelf', options: { body: 'Something on the shelf is due.', data: { navigate: '/#/round' } } };
+  }
+}
+
+/** @param {any} event */
+export async function onClick(event) {
+  event.notification.close();
+  const data = event.notification.data ?? {};
+  if (event.action === 'log' || event.action === 'later') {
+    await write(event.action, data.items ?? []);
+    await onSync();
+    return;
+  }
+  const url = data.navigate ?? '/#/round';
+  const pages = await worker.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  const page = pages[0];
+  if (page) {
+    page.postMessage({ open: url });
+    await page.focus();
+  } else {
+    await worker.clients.openWindow(url);
+  }
+}
+
+/** @param {'log' | 'later'} action @param {any[]} items */
+async function write(action, items) {
+  const device = await currentDevice();
+  if (!device) return;
+  const happened_at = withOffset(new Date());
+  const changes = items.filter((item) => action === 'later' || item.suggested).map((item) => ({
+    kind: action === 'later' ? 'later' : item.suggested.kind, id: uuid7(),
+    set: action === 'later'
+      ? { colony_id: item.colony_id, happened_at, need: item.need, until: withOffset(new Date(Date.now() + LATER_MS)) }
+      : { ...item.suggested.set, colony_id: item.colony_id, happened_at, task_key: item.task_key, suggested: true },
+  }));
+  if (changes.length) await new Store(device).enqueue(changes);
+  new BroadcastChannel('broodshelf').postMessage('changed');
+}
+
+/** Send what waits; a failure leaves it for the next time. */
+export async function onSync() {
+  const device = await currentDevice();
+  if (!device) return;
+  try {
+    await drain(new Store(device));
+    new BroadcastChannel('broodshelf').postMessage('changed');
+  } catch { /* it stays in the outbox */ }
+}
