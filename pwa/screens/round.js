@@ -43,7 +43,7 @@ export function Task({ item, onOther }) {
   const words = catalogue.value?.words ?? {};
   const isFault = item.key.includes('/fault:');
   const faultId = item.key.split('fault:')[1] ?? '';
-  const title = isFault ? say(words, 'fault', item.reasons[0]?.code) : item.portion ? sayPortion(words, item.portion) : say(words, 'need', item.need);
+  const title = isFault ? say(words, 'fault', item.reasons[0]?.code) : item.portion ? sayPortion(words, item.portion) : say(words, 'todo', item.need);
   return html`<article class=${`card ${item.urgent ? 'urgent' : ''}`}>
     <div class="row top-align">${item.gauge && html`<${Tube} gauge=${item.gauge} small />`}
       <div class="grow stack">

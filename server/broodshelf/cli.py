@@ -95,3 +95,7 @@ def _print_link(settings: Settings, code: str) -> None:
     print(f"  {link}\n  code: {code} (works once, for 24 hours)", flush=True)
     segno.make(link, error="l").terminal(out=sys.stdout, compact=True)
     sys.stdout.flush()
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -9,6 +9,8 @@ Three groups of kinds:
 * ``event``: something that happened (a feeding, a fault). Never conflicts; amended or voided by later
   operations on the same id.
 * ``derived``: written by the server only (a colony's plan).
+
+Longer than 300 lines because it is one table, read from top to bottom.
 """
 
 from __future__ import annotations

@@ -72,9 +72,10 @@ def me() -> Response:
 @blueprint.post("/logout")
 def logout() -> Response:
     """End this phone's session at its own wish."""
+    actor = p.actor()
     p.json_body()
     with writing() as connection:
-        devices.sign_out(connection, p.actor().device_id)
+        devices.sign_out(connection, actor.device_id)
     response = jsonify({})
     response.delete_cookie(
         p.cookie_name(), path="/", secure=p.parts().settings.secure, httponly=True, samesite="Lax"

@@ -106,7 +106,7 @@ def _food(
         reasons.append(reason("never_fed"))
     if ignored:
         reasons.append(reason("ignored_did_not_count"))
-    start_ms = last.happened_ms if last is not None else now_ms
+    start_ms = last.happened_ms if last is not None else _known_since_ms(state, now_ms)
     level = days if last is not None else 0.0
     gauge = Gauge(
         need, "days", level, days, 1.0, days / high, days / low, start_ms, 0.0,
@@ -130,7 +130,7 @@ def _upkeep(
     state: ColonyState, kind: Species, workers: float, switched: Switches, now_ms: int
 ) -> list[tuple[Gauge, Task]]:
     """Return the needs that are not food: water, room, barrier, glance."""
-    start_ms = state.events[0].happened_ms if state.events else now_ms
+    start_ms = _known_since_ms(state, now_ms)
     water = water_gauge(state.events, state.vessel.reservoir_length_mm, start_ms)
     latest = max((e.happened_ms for e in state.events if e.kind == "water"), default=None)
     share_now = max(0.0, water.level - water.rate_per_day * max(0, now_ms - water.as_of_ms) / DAY_MS)
@@ -200,6 +200,11 @@ def _last_counted_feeding(need: str, events: tuple[Event, ...]) -> tuple[Event |
                 return event, ignored
             ignored = True
     return None, ignored
+
+
+def _known_since_ms(state: ColonyState, now_ms: int) -> int:
+    """Return since when we know the colony: a log of today, whatever its minute, must count after it."""
+    return min(state.events[0].happened_ms, now_ms) if state.events else now_ms - DAY_MS
 
 
 def _species_of(state: ColonyState) -> Species:

@@ -1,0 +1,60 @@
+// Runs fixtures/conformance against the phone's pure modules; the catalogue comes on standard input.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import test from 'node:test';
+
+const root = new URL('../../', import.meta.url);
+const read = (name) => JSON.parse(readFileSync(fileURLToPath(new URL(`fixtures/conformance/${name}.json`, root))));
+const load = (name) => import(new URL(`pwa/care/${name}.js`, root).href);
+const catalogue = JSON.parse(readFileSync(process.env.CATALOGUE));
+const { applyEvent, dueAtMs, levelAt } = await load('gauges');
+const { originVerdict } = await load('origin');
+const { fill, sayPortion } = await load('words');
+const { overlayRows } = await load('overlay');
+const { buildRound } = await load('round');
+
+const gauges = read('gauges');
+for (const c of gauges.cases) {
+  test(`gauge: ${c.name}`, () => {
+    const gauge = c.events.reduce((g, e) => applyEvent(g, e.kind, e.happened_ms, e.values), { ...gauges.gauge, ...c.change });
+    assert.equal(levelAt(gauge, c.at_ms), c.level);
+    assert.equal(dueAtMs(gauge), c.due_at_ms);
+  });
+}
+for (const c of read('origin').cases) {
+  test(`origin: ${c.origin} of ${c.got_on} on ${c.today}`, () => {
+    const got = originVerdict(catalogue.origins, c.origin, c);
+    assert.deepEqual([got.verdict, got.until], [c.verdict, c.until]);
+  });
+}
+const words = read('words');
+for (const c of words.portions) test(`words: ${c.words}`, () => assert.equal(sayPortion(catalogue.words, c.portion), c.words));
+for (const c of words.templates) test(`template: ${c.template} ${JSON.stringify(c.args)}`, () => assert.equal(fill(c.template, c.args), c.words));
+
+// The phone's overlay on an old plan must agree with the server's plan after the same log.
+for (const c of JSON.parse(readFileSync(process.env.PLANS))) {
+  test(`the phone's round agrees with the server's plan: ${c.name}`, () => {
+    const entries = c.log.map((op, i) => ({ op_id: op.id, op: { ...op, made_at: 0 }, state: 'waiting', answer: null, n: i }));
+    const rowsBefore = [
+      { id: c.colony, kind: 'colony', rev: 1, by: null, made_ms: 0, set: { name: 'A' } },
+      { id: 'plan', kind: 'plan', rev: 2, by: null, made_ms: 0, set: { ...c.before, inputs_rev: 1 } },
+    ];
+    const counted = c.log.map((op) => ({ id: op.id, kind: op.kind, rev: 1, by: null, made_ms: 0, set: op.set }));
+    const rowsAfter = [rowsBefore[0], { ...rowsBefore[1], set: { ...c.after, inputs_rev: 1 } }, ...counted];
+    const due = (rows, outbox) => buildRound(overlayRows(rows, outbox, 'me'), c.now_ms, c.now_ms, catalogue.foods).items
+      .map((item) => [item.need, item.due_at_ms, item.urgent]).sort();
+    assert.deepEqual(due(rowsBefore, entries), due(rowsAfter, []));
+  });
+}
+test('a rejected change does not hide what the server says', () => {
+  const rows = [{ id: 'c', kind: 'colony', rev: 1, by: null, made_ms: 0, set: { name: 'A' } }];
+  const op = { op_id: 'o', kind: 'colony', id: 'c', set: { name: 'B' }, made_at: 1 };
+  const shown = overlayRows(rows, [{ op_id: 'o', op, state: 'rejected', answer: {}, n: 1 }], null);
+  assert.equal(shown.get('c').set.name, 'A');
+});
+test('a waiting deletion hides the row at once', () => {
+  const rows = [{ id: 'c', kind: 'colony', rev: 1, by: null, made_ms: 0, set: { name: 'A' } }];
+  const op = { op_id: 'o', kind: 'colony', id: 'c', set: { gone: true }, made_at: 1 };
+  assert.equal(overlayRows(rows, [{ op_id: 'o', op, state: 'waiting', answer: null, n: 1 }], null).has('c'), false);
+});

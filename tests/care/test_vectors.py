@@ -1,0 +1,120 @@
+"""fixtures/conformance against Python, and against the phone's modules under Node."""
+
+from __future__ import annotations
+
+import json
+import os
+import shutil
+import subprocess
+from pathlib import Path
+
+import pytest
+
+from broodshelf.care import catalogue
+from broodshelf.care.feeding.food_origin import origin_verdict
+from broodshelf.care.gauges import Gauge, apply_event, due_at_ms, level_at
+from broodshelf.care.plan.make import make_plan
+from broodshelf.care.plan.state import ColonyState, Event, Vessel
+from broodshelf.care.wording import fill, say_portion
+
+ROOT = Path(__file__).parents[2]
+NOW_MS = 1_777_636_800_000
+HOUR_MS = 3_600_000
+
+
+def vectors(name: str) -> dict:
+    return json.loads((ROOT / f"fixtures/conformance/{name}.json").read_text())
+
+
+GAUGES = vectors("gauges")
+
+
+@pytest.mark.parametrize("case", GAUGES["cases"], ids=lambda case: case["name"])
+def test_gauge(case):
+    gauge = Gauge(**{**GAUGES["gauge"], "reasons": (), **case["change"]})
+    for event in case["events"]:
+        gauge = apply_event(gauge, event["kind"], event["happened_ms"], event["values"])
+
+    assert case["level"] == level_at(gauge, case["at_ms"])
+    assert case["due_at_ms"] == due_at_ms(gauge)
+
+
+@pytest.mark.parametrize(
+    "case", vectors("origin")["cases"], ids=lambda case: f"{case['origin']} {case['today']}"
+)
+def test_origin(case):
+    got = origin_verdict(case["origin"], got_on=case["got_on"], today=case["today"])
+
+    assert (case["verdict"], case["until"]) == (got.verdict, got.until)
+
+
+@pytest.mark.parametrize("case", vectors("words")["portions"], ids=lambda case: case["words"])
+def test_portion_in_words(case):
+    assert case["words"] == say_portion(case["portion"])
+
+
+@pytest.mark.parametrize("case", vectors("words")["templates"], ids=lambda case: case["template"])
+def test_template(case):
+    assert case["words"] == fill(case["template"], case["args"])
+
+
+def plan_cases() -> list[dict]:
+    """Plans before and after a log, from Python: the phone's overlay on the first must equal the second."""
+    logs = {
+        "protein": [("feeding", {"need": "protein", "food_code": "fruit_fly", "amount": 1, "unit": "piece"})],
+        "sugar": [("feeding", {"need": "sugar", "food_code": "sugar_water", "amount": 1, "unit": "drop"})],
+        "water read": [("water", {"action": "read", "reading": "half"})],
+        "water filled": [("water", {"action": "refill"})],
+        "a leak": [("fault", {"fault": "leak"})],
+        "two feedings": [
+            ("feeding", {"need": "protein", "food_code": "cricket", "amount": 1, "unit": "leg"}),
+            ("feeding", {"need": "sugar", "food_code": "honey", "amount": 1, "unit": "drop"}),
+        ],
+    }
+    start = Event("count", "count", NOW_MS - 48 * HOUR_MS, {"workers": 12, "larvae": "some"})
+    made = []
+    for name, log in logs.items():
+        events = [
+            Event(
+                f"e{i}",
+                kind,
+                NOW_MS - HOUR_MS,
+                {"colony_id": "colony", "happened_at": "2026-05-01T11:00:00Z", **values},
+            )
+            for i, (kind, values) in enumerate(log)
+        ]
+        before = ColonyState(
+            "colony", "lasius_niger", stage="growing", vessel=Vessel("tube_16x150"), events=(start,)
+        )
+        after = ColonyState(
+            "colony", "lasius_niger", stage="growing", vessel=Vessel("tube_16x150"), events=(start, *events)
+        )
+        made.append(
+            {
+                "name": name,
+                "colony": "colony",
+                "now_ms": NOW_MS,
+                "before": make_plan(before, NOW_MS).as_json(),
+                "after": make_plan(after, NOW_MS).as_json(),
+                "log": [{"id": e.id, "kind": e.kind, "set": dict(e.values)} for e in events],
+            }
+        )
+    return made
+
+
+def test_the_phone_passes_the_same_vectors(tmp_path):
+    node = shutil.which("node")
+    assert node, "Node is not installed; ./deploy/test installs it (it is a tool for tests only)."
+    (tmp_path / "catalogue.json").write_text(json.dumps(catalogue.as_json()))
+    (tmp_path / "plans.json").write_text(json.dumps(plan_cases()))
+    environment = {
+        **os.environ,
+        "CATALOGUE": str(tmp_path / "catalogue.json"),
+        "PLANS": str(tmp_path / "plans.json"),
+    }
+    script = str(Path(__file__).with_name("run_vectors.mjs"))
+    done = subprocess.run(
+        [node, "--test", script], env=environment, capture_output=True, text=True, timeout=60
+    )
+
+    assert done.returncode == 0, done.stdout[-6000:] + done.stderr[-2000:]

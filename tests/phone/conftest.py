@@ -1,0 +1,85 @@
+"""Real Chromium at phone size, and a real server behind it. A missing browser is a failure, not a skip."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, BrowserContext, Page, Playwright, expect, sync_playwright
+from tests.support.server import Server
+
+CHROMIUM = Path("/usr/bin/chromium")
+ARGUMENTS = [
+    "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+    "--disable-component-update", "--disable-sync",
+]  # fmt: skip
+
+
+@pytest.fixture(scope="session")
+def playwright() -> Iterator[Playwright]:
+    with sync_playwright() as made:
+        yield made
+
+
+@pytest.fixture(scope="session")
+def chromium(playwright: Playwright) -> Iterator[Browser]:
+    assert CHROMIUM.exists(), (
+        "Chromium is not installed; ./deploy/test installs it (Debian package chromium)."
+    )
+    browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
+    yield browser
+    browser.close()
+
+
+@pytest.fixture
+def server(tmp_path: Path) -> Iterator[Server]:
+    made = Server(tmp_path / "data").start()
+    yield made
+    made.stop()
+
+
+@pytest.fixture
+def phone(chromium: Browser, server: Server) -> Iterator[Callable[[], Page]]:
+    """Make phones: each a context of its own, with its own storage."""
+    contexts: list[BrowserContext] = []
+
+    def make() -> Page:
+        context = chromium.new_context(
+            viewport={"width": 390, "height": 844},
+            has_touch=True,
+            timezone_id="Europe/Vienna",
+            locale="en-GB",
+        )
+        contexts.append(context)
+        page = context.new_page()
+        page.set_default_timeout(15_000)
+        return page
+
+    expect.set_options(timeout=15_000)
+    yield make
+    for context in contexts:
+        context.close()
+
+
+def claim(page: Page, server: Server) -> None:
+    """Claim the server's household as Mira and add a colony in a test tube."""
+    page.goto(f"{server.url}/#/claim/{server.claim_code()}")
+    page.get_by_label("Your name").fill("Mira")
+    page.get_by_role("button", name="Claim it").click()
+    add_colony(page, "Amber")
+
+
+def add_colony(page: Page, name: str) -> None:
+    page.get_by_role("textbox", name="Name", exact=True).fill(name)
+    page.get_by_role("combobox", name="Species").fill("Lasius niger")
+    page.get_by_role("button", name="Add the colony").click()
+    expect(page.get_by_role("heading", name="The plan")).to_be_visible()
+
+
+def worker_ready(page: Page) -> None:
+    """Wait until the worker controls the page, so that a reload works offline."""
+    page.evaluate(
+        "() => navigator.serviceWorker.ready.then(() => navigator.serviceWorker.controller ? null :"
+        " new Promise((done) => navigator.serviceWorker.addEventListener('controllerchange', done, {once: true})))"
+    )

@@ -1,0 +1,185 @@
+"""The keeper's evening in a real browser: log offline, close, reopen, come back; hand over; take back."""
+
+from __future__ import annotations
+
+import json
+import re
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Page, expect
+from tests.phone.conftest import add_colony, claim, worker_ready
+from tests.support.server import Server
+
+pytestmark = pytest.mark.browser
+
+
+def go(page: Page, server: Server, hash_: str) -> None:
+    page.goto(f"{server.url}/{hash_}")
+
+
+def online_again(page: Page) -> None:
+    page.context.set_offline(False)
+    page.evaluate("() => window.dispatchEvent(new Event('online'))")
+    expect(page.get_by_text("All synced")).to_be_visible()
+
+
+def report_leak(page: Page) -> None:
+    page.get_by_role("button", name="Something is wrong").click()
+    expect(page.get_by_text("First steps: stand the tube over a saucer")).to_be_visible()
+    page.get_by_role("button", name="Report it").click()
+
+
+def pair(new: Page, keeper: Page, server: Server) -> None:
+    """Let a second phone in by the code that it shows."""
+    go(new, server, "")
+    new.get_by_role("button", name="Join a shelf that exists").click()
+    code = new.locator(".code").inner_text()
+    go(keeper, server, "#/settings")
+    keeper.get_by_label("Let a new phone in").fill(code)
+    keeper.get_by_role("button", name="Look", exact=True).click()
+    keeper.get_by_role("button", name="Mira").click()
+    expect(new.get_by_role("heading", name="The round")).to_be_visible()
+
+
+def test_a_log_made_offline_survives_a_restart_and_reaches_the_other_phone_once(phone, server):
+    mine = phone()
+    claim(mine, server)
+    worker_ready(mine)
+    mine.context.set_offline(True)
+    go(mine, server, "#/round")
+    protein = mine.get_by_role("article").filter(has_text="Protein")
+    protein.get_by_role("button", name="Done as suggested").click()
+    expect(mine.get_by_text("1 saved on this phone")).to_be_visible()
+    mine.get_by_role("link", name="Amber").first.click()
+    report_leak(mine)
+    expect(mine.get_by_text("2 saved on this phone")).to_be_visible()
+    context = mine.context
+    mine.close()
+    mine = context.new_page()
+    mine.set_default_timeout(15_000)
+    go(mine, server, "#/round")
+
+    expect(mine.get_by_text("2 saved on this phone")).to_be_visible()
+    expect(mine.get_by_role("article").filter(has_text="leaking reservoir")).to_contain_text("urgent")
+    expect(mine.get_by_role("region", name="Done")).to_contain_text("Saved on this phone")
+
+    online_again(mine)
+    other = phone()
+    pair(other, mine, server)
+    expect(other.get_by_role("article").filter(has_text="leaking reservoir")).to_contain_text("urgent")
+    done = other.get_by_role("region", name="Done")
+    expect(done.get_by_text("fruit fly")).to_have_count(1)
+    expect(done).to_contain_text("by Mira")
+    expect(other.get_by_role("article").filter(has_text="1 fruit fly")).to_have_count(0)
+
+
+def test_undo_takes_a_log_back_on_both_sides(phone, server):
+    page = phone()
+    claim(page, server)
+    go(page, server, "#/round")
+    sugar = page.get_by_role("article").filter(has_text="sugar water")
+    sugar.get_by_role("button", name="Done as suggested").click()
+    expect(sugar).to_have_count(0)
+    page.get_by_role("status").get_by_role("button", name="Undo").click()
+
+    expect(sugar).to_have_count(1)
+    expect(page.get_by_text("All synced")).to_be_visible()
+
+
+def test_a_server_killed_between_request_and_answer_loses_and_doubles_nothing(phone, server):
+    page = phone()
+    claim(page, server)
+
+    def swallow(route):
+        answer = route.fetch()  # the server has stored it …
+        assert answer.status == 200
+        server.kill()  # … and dies before the phone hears of it
+        route.abort()
+
+    page.route("**/api/sync", swallow, times=1)
+    go(page, server, "#/round")
+    page.get_by_role("article").filter(has_text="sugar water").get_by_role(
+        "button", name="Done as suggested"
+    ).click()
+    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    server.start()
+    page.evaluate("() => window.dispatchEvent(new Event('online'))")
+    expect(page.get_by_text("All synced")).to_be_visible()
+    go(page, server, "#/shelf")
+    page.get_by_role("link", name="Amber").click()
+
+    expect(page.get_by_role("region", name="Diary").get_by_text("1 drop of sugar water")).to_have_count(1)
+
+
+def test_a_pass_lets_a_stand_in_feed_two_colonies_until_it_is_taken_back(phone, server):
+    keeper = phone()
+    claim(keeper, server)
+    for name in ("Birch", "Cedar"):
+        go(keeper, server, "#/colony/new")
+        add_colony(keeper, name)
+    go(keeper, server, "#/handover")
+    keeper.get_by_label("Who").fill("Grandpa")
+    for name in ("Amber", "Birch"):
+        keeper.get_by_role("button", name=name, exact=True).click()
+    keeper.get_by_label("What they should know").fill("The flies are in the fridge door.")
+    keeper.get_by_role("button", name="Make the pass").click()
+    keeper.get_by_role("button", name="Make the link").click()
+    link = keeper.get_by_role("link", name=re.compile("#/pass/")).inner_text()
+
+    guest = phone()
+    guest.goto(link)
+    expect(guest).not_to_have_url(re.compile("#/pass/"))
+    guest.get_by_role("button", name="Open the pass").click()
+    expect(guest.get_by_text("The flies are in the fridge door.")).to_be_visible()
+    expect(guest.get_by_role("heading", name="Cedar")).to_have_count(0)
+    worker_ready(guest)
+    guest.context.set_offline(True)
+    guest.get_by_role("article").filter(has_text="Birch").filter(has_text="sugar water").get_by_role(
+        "button", name="Done as suggested"
+    ).click()
+    expect(guest.get_by_text("1 saved on this phone")).to_be_visible()
+    online_again(guest)
+    go(keeper, server, "#/round")
+    keeper.evaluate("() => window.dispatchEvent(new Event('online'))")
+    expect(keeper.get_by_role("region", name="Done")).to_contain_text("by Grandpa")
+
+    guest.context.set_offline(True)
+    guest.get_by_role("article").filter(has_text="Amber").filter(has_text="sugar water").get_by_role(
+        "button", name="Done as suggested"
+    ).click()
+    expect(guest.get_by_text("1 saved on this phone")).to_be_visible()
+    go(keeper, server, "#/handover")
+    keeper.on("dialog", lambda dialog: dialog.accept())
+    keeper.get_by_role("button", name="Take it back").click()
+    expect(keeper.get_by_text("taken back")).to_be_visible()
+    guest.context.set_offline(False)
+    guest.evaluate("() => window.dispatchEvent(new Event('online'))")
+    expect(guest.get_by_text("The keeper has taken this pass back.")).to_be_visible()
+    guest.get_by_role("link", name="Unsent logs").click()
+    with guest.expect_download() as download:
+        guest.get_by_role("button", name="Export all of these").click()
+    kept = json.loads(Path(download.value.path()).read_text())
+
+    assert [entry["op"]["set"]["need"] for entry in kept["entries"]] == ["sugar"]
+
+
+def test_no_screen_breaks_axe_rules_or_says_errors_in_the_console(phone, server):
+    page = phone()
+    errors: list[str] = []
+    page.on("pageerror", lambda error: errors.append(str(error)))
+    claim(page, server)
+    axe = Path(__file__).parents[1] / "support/node/node_modules/axe-core/axe.min.js"
+    source = axe.read_text()
+    for look in ("light", "dark", "red"):
+        for name in ("round", "shelf", "larder", "handover", "settings", "colony/new"):
+            go(page, server, f"#/{name}")
+            expect(page.get_by_role("heading", level=1)).to_be_visible()
+            page.evaluate("(look) => { document.documentElement.dataset.look = look; }", look)
+            page.evaluate(source)
+            found = page.evaluate(
+                "() => axe.run().then((r) => r.violations.map((v) => [v.id, v.nodes[0].html]))"
+            )
+            assert found == [], f"{name} in {look}"
+
+    assert errors == []
