@@ -49,13 +49,13 @@ export function ColonyForm({ colony, onDone }) {
   }
 
   return html`<form class="stack" onSubmit=${save}>
-    <label>Name<input name="name" required maxlength="60" value=${was.name ?? ''} autocomplete="off" /></label>
-    <label>Number on the vessel <small>(optional)</small><input name="number" inputmode="numeric" pattern="[0-9]*" value=${was.number ?? ''} /></label>
-    <label>Species <small>from the list, or your own words</small><input name="species" list="species" autocomplete="off" value=${species[was.species_code]?.name ?? was.species_name ?? ''} /></label>
+    <label>Name<input name="name" required maxlength="60" defaultValue=${was.name ?? ''} autocomplete="off" /></label>
+    <label>Number on the vessel <small>(optional)</small><input name="number" inputmode="numeric" pattern="[0-9]*" defaultValue=${was.number ?? ''} /></label>
+    <label>Species <small>from the list, or your own words</small><input name="species" list="species" autocomplete="off" defaultValue=${species[was.species_code]?.name ?? was.species_name ?? ''} /></label>
     <datalist id="species">${names.map(([, name]) => html`<option value=${name} />`)}</datalist>
-    <label>Worker length in mm <small>(needed only for a species that is not in the list)</small><input name="length" inputmode="decimal" value=${was.worker_length_mm ?? ''} /></label>
+    <label>Worker length in mm <small>(needed only for a species that is not in the list)</small><input name="length" inputmode="decimal" defaultValue=${was.worker_length_mm ?? ''} /></label>
     <label>Lives in<select name="vessel"><option value="">not in the list</option>${Object.keys(vessels).map((code) => html`<option value=${code} selected=${code === (vessel.vessel_code ?? 'tube_16x150')}>${catalogue.value.words.vessel[code]}</option>`)}</select></label>
-    <label class="chip"><input type="checkbox" name="outworld" checked=${Boolean(vessel.has_outworld)} style=${{ width: '1.5rem', minHeight: '1.5rem' }} /> It has an outworld</label>
+    <label class="chip"><input type="checkbox" name="outworld" defaultChecked=${Boolean(vessel.has_outworld)} style=${{ width: '1.5rem', minHeight: '1.5rem' }} /> It has an outworld</label>
     <${Choice} label="Stage" options=${Object.entries(t.stages)} value=${stage} onPick=${setStage} />
     ${colony && html`<${Choice} label="Condition" options=${Object.entries(t.conditions)} value=${condition} onPick=${setCondition} />`}
     ${!colony && stage !== 'founding' && html`<${Choice} label="Workers, roughly" options=${[['few', 'Few (under 20)'], ['some', 'Some (20 to 100)'], ['many', 'Many']]} value=${workers} onPick=${setWorkers} />

@@ -63,8 +63,8 @@ function PassForm() {
   return html`<form class="card" onSubmit=${save}><h2>A new pass</h2>
     <label>Who<input name="name" required maxlength="60" autocomplete="off" /></label>
     <div role="group" aria-label="Colonies" class="wrap">${colonies.map((colony) => html`<button type="button" class="chip" aria-pressed=${String(chosen.includes(colony.id))} onClick=${() => toggle(colony.id)}>${colony.set.name}${stings(colony) ? ' (stings)' : ''}</button>`)}</div>
-    <label>First day<input name="starts_on" type="date" required value=${today.value} /></label>
-    <label>Last day<input name="ends_on" type="date" required value=${dayOf(new Date(now.peek() + 7 * 86_400_000))} /></label>
+    <label>First day<input name="starts_on" type="date" required defaultValue=${today.value} /></label>
+    <label>Last day<input name="ends_on" type="date" required defaultValue=${dayOf(new Date(now.peek() + 7 * 86_400_000))} /></label>
     <label>What they should know<textarea name="instructions" maxlength="4000"></textarea></label>
     <label>Whom to call<input name="emergency_contact" maxlength="200" inputmode="tel" /></label>
     ${error && html`<p role="alert" class="caution">${error}</p>`}

@@ -35,12 +35,12 @@ function House() {
     }
   }
   return html`<form class="card" onSubmit=${save}><h2>Names and hours</h2>
-    <label>Name of the shelf<input name="name" required value=${v.name} /></label>
-    <label>Time zone<input name="zone" required value=${v.zone} /></label>
-    <label>First care hour<input name="first" type="time" value=${v.care_hours?.[0] ?? ''} /></label>
-    <label>Second care hour<input name="second" type="time" value=${v.care_hours?.[1] ?? ''} /></label>
-    <label>Quiet from<input name="quiet_from" type="time" value=${v.quiet_from ?? ''} /></label>
-    <label>Quiet to<input name="quiet_to" type="time" value=${v.quiet_to ?? ''} /></label>
+    <label>Name of the shelf<input name="name" required defaultValue=${v.name} /></label>
+    <label>Time zone<input name="zone" required defaultValue=${v.zone} /></label>
+    <label>First care hour<input name="first" type="time" defaultValue=${v.care_hours?.[0] ?? ''} /></label>
+    <label>Second care hour<input name="second" type="time" defaultValue=${v.care_hours?.[1] ?? ''} /></label>
+    <label>Quiet from<input name="quiet_from" type="time" defaultValue=${v.quiet_from ?? ''} /></label>
+    <label>Quiet to<input name="quiet_to" type="time" defaultValue=${v.quiet_to ?? ''} /></label>
     ${error && html`<p role="alert" class="caution">${error}</p>`}<button class="button main">Save</button></form>`;
 }
 
@@ -71,7 +71,7 @@ function Phones({ code }) {
   return html`<section class="card"><h2>Phones</h2>
     <ul class="diary">${list.map((phone) => html`<li class="row" key=${phone.id}><div class="grow"><strong>${phone.name}</strong>${phone.here ? ' (this one)' : ''}<p class="soft">last seen ${new Date(phone.last_seen_ms).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}</p></div>
       ${!phone.here && html`<button type="button" class="button warn" onClick=${() => confirm(`Sign out ${phone.name}?`) && attempt(async () => { await post(`/api/devices/${phone.id}/revoke`); await load(); })}>Sign out</button>`}</li>`)}</ul>
-    <form class="stack" onSubmit=${look}><label>Let a new phone in <small>type the code that it shows</small><input name="code" required value=${code} autocapitalize="characters" autocomplete="off" /></label><button class="button">Look</button></form>
+    <form class="stack" onSubmit=${look}><label>Let a new phone in <small>type the code that it shows</small><input name="code" required defaultValue=${code} autocapitalize="characters" autocomplete="off" /></label><button class="button">Look</button></form>
     ${found && html`<p><strong>${found.device_name}</strong> asks to join. Whose is it?</p><div class="wrap">${people.map((person) => html`<button type="button" class="button" onClick=${() => approve({ person_id: person.id })}>${person.set.name}</button>`)}
       <button type="button" class="button" onClick=${() => { const name = prompt('Name of the new keeper'); if (name) void approve({ person_name: name }); }}>Somebody new</button></div>`}
     ${error && html`<p role="alert" class="caution">${error}</p>`}</section>`;

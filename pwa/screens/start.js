@@ -55,10 +55,10 @@ function Claim({ code }) {
     setBusy(false);
   }
   return html`<h1>Claim this shelf</h1><form class="stack" onSubmit=${submit}>
-    <label>Code <small>the server printed it when it started</small><input name="code" required value=${code} autocomplete="one-time-code" autocapitalize="characters" /></label>
+    <label>Code <small>the server printed it when it started</small><input name="code" required defaultValue=${code} autocomplete="one-time-code" autocapitalize="characters" /></label>
     <label>Your name<input name="person" required maxlength="60" autocomplete="given-name" /></label>
-    <label>Name of the shelf<input name="household" required maxlength="80" value="Our shelf" /></label>
-    <label>Time zone<input name="zone" required value=${Intl.DateTimeFormat().resolvedOptions().timeZone} /></label>
+    <label>Name of the shelf<input name="household" required maxlength="80" defaultValue="Our shelf" /></label>
+    <label>Time zone<input name="zone" required defaultValue=${Intl.DateTimeFormat().resolvedOptions().timeZone} /></label>
     ${error && html`<p role="alert" class="caution">${error}</p>`}
     <button class="button main wide" disabled=${busy}>Claim it</button></form>`;
 }

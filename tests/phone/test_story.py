@@ -102,7 +102,7 @@ def test_a_server_killed_between_request_and_answer_loses_and_doubles_nothing(ph
     page.get_by_role("article").filter(has_text="sugar water").get_by_role(
         "button", name="Done as suggested"
     ).click()
-    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    expect(page.get_by_text("1 saved on this phone · No connection")).to_be_visible()
     server.start()
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
     expect(page.get_by_text("All synced")).to_be_visible()
@@ -119,13 +119,13 @@ def test_a_pass_lets_a_stand_in_feed_two_colonies_until_it_is_taken_back(phone, 
         go(keeper, server, "#/colony/new")
         add_colony(keeper, name)
     go(keeper, server, "#/handover")
-    keeper.get_by_label("Who").fill("Grandpa")
+    keeper.get_by_role("textbox", name="Who", exact=True).fill("Grandpa")
     for name in ("Amber", "Birch"):
         keeper.get_by_role("button", name=name, exact=True).click()
     keeper.get_by_label("What they should know").fill("The flies are in the fridge door.")
     keeper.get_by_role("button", name="Make the pass").click()
     keeper.get_by_role("button", name="Make the link").click()
-    link = keeper.get_by_role("link", name=re.compile("#/pass/")).inner_text()
+    link = keeper.get_by_role("link", name="#/pass/").inner_text()
 
     guest = phone()
     guest.goto(link)
@@ -183,3 +183,16 @@ def test_no_screen_breaks_axe_rules_or_says_errors_in_the_console(phone, server)
             assert found == [], f"{name} in {look}"
 
     assert errors == []
+
+
+def test_what_is_typed_into_a_form_survives_a_sync_and_a_choice(phone, server):
+    page = phone()
+    claim(page, server)
+    go(page, server, "#/colony/new")
+    name = page.get_by_role("textbox", name="Name", exact=True)
+    name.fill("Birch")
+    page.get_by_role("button", name="Growing").click()
+    page.evaluate("() => window.dispatchEvent(new Event('online'))")
+    expect(page.get_by_text("All synced")).to_be_visible()
+
+    expect(name).to_have_value("Birch")
