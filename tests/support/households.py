@@ -108,7 +108,8 @@ class ModelPhone:
             if lose_answer:
                 return answer
             self.take(answer)
-            if not answer["more"]:
+            settled = any(a["verdict"] != "deferred" for a in answer["answers"])
+            if not answer["more"] and not (self.outbox and settled):
                 return answer
 
     def take(self, answer: dict[str, Any]) -> None:

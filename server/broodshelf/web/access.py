@@ -73,7 +73,7 @@ def me() -> Response:
 def logout() -> Response:
     """End this phone's session at its own wish."""
     actor = p.actor()
-    p.json_body()
+    p.empty_body()
     with writing() as connection:
         devices.sign_out(connection, actor.device_id)
     response = jsonify({})
@@ -168,7 +168,7 @@ def list_devices() -> Response:
 def revoke_device(device_id: str) -> Response:
     """Sign a phone out for good."""
     actor = p.keeper()
-    p.json_body()
+    p.empty_body()
     with writing() as connection:
         devices.revoke_device(connection, actor.household_id, p.check_id(device_id), p.now_ms())
     return jsonify({})

@@ -100,6 +100,11 @@ def json_body(limit_bytes: int = SMALL_BODY_BYTES) -> dict[str, Any]:
     return body
 
 
+def empty_body() -> None:
+    """Take ``{}`` and nothing else, for addresses that say it all by themselves."""
+    checked({}, json_body())
+
+
 def checked(schema: Mapping[str, fields.Field[Any]], body: Mapping[str, Any]) -> dict[str, Any]:
     """Return ``body`` loaded by a small schema; a 400 names every field that is wrong."""
     try:
