@@ -19,6 +19,8 @@ from .merge import Stamp
 from .tables import households, records, revisions
 
 _CHUNK = 500
+_json = json.JSONEncoder(ensure_ascii=False, separators=(",", ":")).encode
+_WITHOUT_STAMPS = tuple(column for column in records.c if column.name != "stamps")
 
 
 @dataclass(slots=True)
@@ -223,8 +225,8 @@ def read_log(
     kinds: Sequence[str] | None = None,
     since_ms: int | None = None,
 ) -> list[Record]:
-    """Return the un-voided events of these colonies in the order in which they happened."""
-    query = select(records).where(
+    """Return the un-voided events of these colonies in the order in which they happened, without stamps."""
+    query = select(*_WITHOUT_STAMPS).where(
         records.c.household_id == household_id,
         records.c.colony_id.in_(sorted(colony_ids)),
         records.c.gone.is_(False),
@@ -235,7 +237,7 @@ def read_log(
     if since_ms is not None:
         query = query.where(records.c.happened_ms >= since_ms)
     query = query.order_by(records.c.happened_ms, records.c.id)
-    return [_record(row) for row in connection.execute(query)]
+    return [_log_record(row) for row in connection.execute(query)]
 
 
 def read_history(connection: Connection, household_id: str, record_id: str) -> list[dict[str, Any]]:
@@ -260,16 +262,18 @@ def read_history(connection: Connection, household_id: str, record_id: str) -> l
 
 
 def _record(row: Row[Any]) -> Record:
-    stamps: dict[str, Stamp] = {name: tuple(stamp) for name, stamp in json.loads(row.stamps).items()}
+    record = _log_record(row)
+    record.stamps = {name: tuple(stamp) for name, stamp in json.loads(row.stamps).items()}
+    return record
+
+
+def _log_record(row: Row[Any]) -> Record:
+    """Make a record without its stamps: nobody merges a log that is only read."""
     return Record(
         row.id, row.kind, row.rev, row.gone, row.colony_id, row.happened_ms, row.made_ms,
-        row.person_id, row.device_id, json.loads(row.fields), stamps,
+        row.person_id, row.device_id, json.loads(row.fields),
     )  # fmt: skip
 
 
 def _colony_of(record: Record) -> str | None:
     return record.id if record.kind == "colony" else record.values.get("colony_id")
-
-
-def _json(value: Any) -> str:
-    return json.dumps(value, ensure_ascii=False, separators=(",", ":"))
