@@ -1,4 +1,4 @@
-"""The command line: ``broodshelf serve | pair | migrate``."""
+"""The command line: ``broodshelf serve | pair | demo | migrate``."""
 
 from __future__ import annotations
 
@@ -12,6 +12,7 @@ from flask import Flask
 
 from . import __version__
 from .app import create_app, system_clock
+from .demo.fill import fill
 from .errors import BroodshelfError
 from .logs import say, start_logging
 from .people.households import count_households, make_claim_code
@@ -28,11 +29,12 @@ def main(arguments: list[str] | None = None) -> int:
     commands = parser.add_subparsers(dest="command", required=True)
     commands.add_parser("serve", help="start the server")
     commands.add_parser("pair", help="print a one-time link back into a household")
+    commands.add_parser("demo", help="add an invented shelf and print a link into it")
     commands.add_parser("migrate", help="bring the database to the present schema")
     chosen = parser.parse_args(arguments)
     try:
         settings = from_environment(os.environ)
-        return {"serve": serve, "pair": pair, "migrate": migrate}[chosen.command](settings)
+        return {"serve": serve, "pair": pair, "demo": demo, "migrate": migrate}[chosen.command](settings)
     except BroodshelfError as error:
         print(f"broodshelf: {error}", file=sys.stderr)
         return 2
@@ -71,6 +73,18 @@ def pair(settings: Settings) -> int:
             print(f"For {keeper.values['name']}:")
             _print_link(settings, code)
     return 0
+
+
+def demo(settings: Settings) -> int:
+    """Add the invented shelf to an empty server and print a link into it; on a used one only the link."""
+    app = create_app(settings)
+    with app.app_context(), writing() as connection:
+        if not count_households(connection):
+            print(
+                "Making an invented shelf: five colonies, four months of history. Nothing of it is real."
+            )
+            fill(connection, system_clock())
+    return pair(settings)
 
 
 def migrate(settings: Settings) -> int:

@@ -1,0 +1,1 @@
+"""An invented shelf with four months of history, to look around in."""
