@@ -8,7 +8,7 @@ import { catalogue, events, rows, rowsOf } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 
 export function ShelfScreen() {
-  const colonies = rowsOf('colony');
+  const colonies = rowsOf('colony').sort((a, b) => (a.set.number ?? Infinity) - (b.set.number ?? Infinity) || (a.id < b.id ? -1 : 1));
   return html`<h1>The shelf</h1>
     ${colonies.map((colony) => html`<${Colony} key=${colony.id} colony=${colony} />`)}
     ${!colonies.length && html`<p class="lead">${t.round.empty_shelf}</p>`}
