@@ -80,9 +80,7 @@ def demo(settings: Settings) -> int:
     app = create_app(settings)
     with app.app_context(), writing() as connection:
         if not count_households(connection):
-            print(
-                "Making an invented shelf: five colonies, four months of history. Nothing of it is real."
-            )
+            print("Making an invented shelf: five colonies, four months of history. Nothing of it is real.")
             fill(connection, system_clock())
     return pair(settings)
 

@@ -8,7 +8,7 @@ from ..care.plan.make import make_plan
 from ..care.plan.state import ColonyState
 from ..logs import say
 from ..records.ids import plan_id
-from ..records.store import Ledger, read_kind
+from ..records.store import Ledger
 from .colony_state import colony_states
 
 
@@ -26,18 +26,6 @@ def touched(ledger: Ledger, colony_ids: set[str], now_ms: int) -> None:
             _log_failure(state, error)
             continue
         ledger.put(plan_id(state.id), "plan", {**plan, "inputs_rev": inputs_rev}, now_ms=now_ms)
-
-
-def stale(ledger: Ledger, now_ms: int) -> set[str]:
-    """Make the plans anew whose time has run out; return the colonies."""
-    old = {
-        record.values["colony_id"]
-        for record in read_kind(ledger.connection, ledger.household_id, "plan")
-        if record.values["valid_until_ms"] <= now_ms
-    }
-    if old:
-        touched(ledger, old, now_ms)
-    return old
 
 
 def _log_failure(state: ColonyState, error: Exception) -> None:
