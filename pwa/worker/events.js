@@ -19,9 +19,10 @@ function read(event) {
   try {
     const payload = event.data.json();
     const { title, body, navigate, tag } = payload.notification;
+    if (typeof title !== 'string') throw new TypeError('a nudge without a title');
     const data = { ...payload.broodshelf, navigate };
     const actions = data.items?.length ? [{ action: 'log', title: 'Done as suggested' }, { action: 'later', title: 'In an hour' }] : [];
-    return { title: String(title), options: { body: String(body ?? ''), tag, data, actions } };
+    return { title, options: { body: String(body ?? ''), tag, data, actions } };
   } catch {
     return { title: 'Broodshelf', options: { body: 'Something on the shelf is due.', data: { navigate: '/#/round' } } };
   }

@@ -1,0 +1,98 @@
+"""The service worker in real Chromium: every push shows one notification; an action on it logs offline."""
+
+from __future__ import annotations
+
+import json
+
+import pytest
+from playwright.sync_api import Page, expect
+from tests.phone.conftest import claim, worker_ready
+from tests.support.server import Server
+
+pytestmark = pytest.mark.browser
+
+MALFORMED = [
+    "", "not json", "null", "[]", "{}", '{"notification": null}', '{"notification": 7}', '{"broodshelf": {}}',
+    '{"notification": {"title": "x"}, "broodshelf": {"items": 3}}', '{"notification": {}}',
+]  # fmt: skip
+
+
+class Push:
+    """Delivers push messages to the page's worker by the browser's own debugging protocol."""
+
+    def __init__(self, page: Page, server: Server) -> None:
+        self.page, self.origin = page, server.url
+        page.context.grant_permissions(["notifications"], origin=server.url)
+        self.session = page.context.new_cdp_session(page)
+        self.registrations: list[str] = []
+        self.session.on(
+            "ServiceWorker.workerRegistrationUpdated",
+            lambda event: self.registrations.extend(r["registrationId"] for r in event["registrations"]),
+        )
+        self.session.send("ServiceWorker.enable")
+        page.evaluate("() => navigator.serviceWorker.ready.then(() => null)")
+
+    def deliver(self, data: str) -> list[str]:
+        """Deliver one message and return the titles of the notifications that are then shown."""
+        self.page.evaluate(
+            "() => navigator.serviceWorker.ready.then((r) => r.getNotifications())"
+            ".then((all) => all.forEach((n) => n.close()))"
+        )
+        self.session.send(
+            "ServiceWorker.deliverPushMessage",
+            {"origin": self.origin, "registrationId": self.registrations[-1], "data": data},
+        )
+        self.page.wait_for_function(
+            "() => navigator.serviceWorker.ready.then((r) => r.getNotifications()).then((all) => all.length > 0)"
+        )
+        titles: list[str] = self.page.evaluate(
+            "() => navigator.serviceWorker.ready.then((r) => r.getNotifications())"
+            ".then((all) => all.map((n) => n.title))"
+        )
+        return titles
+
+
+def test_every_push_shows_exactly_one_notification_however_malformed(phone, server):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    push = Push(page, server)
+
+    titles = [push.deliver(data) for data in MALFORMED]
+
+    assert titles == [["x"] if '"x"' in data else ["Broodshelf"] for data in MALFORMED]
+
+
+def test_done_on_a_nudge_logs_offline_and_reaches_the_server_once(phone, server):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    push = Push(page, server)
+    colony_id = page.url.rpartition("/")[2]
+    feeding = {"need": "protein", "food_code": "fruit_fly", "amount": 1, "unit": "piece"}
+    item = {
+        "colony_id": colony_id,
+        "need": "protein",
+        "task_key": "protein:start",
+        "suggested": {"kind": "feeding", "set": feeding},
+    }
+    nudge = {"notification": {"title": "Protein for Amber"}, "broodshelf": {"items": [item]}}
+    assert push.deliver(json.dumps(nudge)) == ["Protein for Amber"]
+    page.context.set_offline(True)
+    page.context.service_workers[0].evaluate(
+        """async () => {
+          const [notification] = await self.registration.getNotifications();
+          const event = new NotificationEvent('notificationclick', { notification, action: 'log' });
+          const waits = [];
+          event.waitUntil = (promise) => waits.push(promise);
+          self.dispatchEvent(event);
+          await Promise.all(waits);
+        }"""
+    )
+    page.goto(f"{server.url}/#/round")
+    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    page.context.set_offline(False)
+    page.evaluate("() => window.dispatchEvent(new Event('online'))")
+    expect(page.get_by_text("All synced")).to_be_visible()
+
+    expect(page.get_by_role("region", name="Done").get_by_text("1 fruit fly")).to_have_count(1)
