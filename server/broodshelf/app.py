@@ -11,7 +11,10 @@ from werkzeug.middleware.proxy_fix import ProxyFix
 
 from . import migrations
 from .care import catalogue
+from .logs import say
+from .people.ledger import Revocations, apply_revocations
 from .records import database
+from .records.epochs import Marks, notice_restores
 from .settings import Settings
 from .web import access, headers, health, passes, problem, request_log, shell_routes, sync_routes
 from .web.parts import Parts
@@ -31,8 +34,15 @@ def create_app(settings: Settings, clock: Callable[[], int] = system_clock) -> F
     database.prepare(app)
     with app.app_context():
         migrations.upgrade(database.db.engine)
+        marks, revocations = Marks(settings.data / "marks"), Revocations(settings.data / "revoked.jsonl")
+        with database.writing() as connection:
+            for household_id in notice_restores(connection, marks, clock()):
+                say("restored database noticed", household_id=household_id)
+            apply_revocations(connection, revocations)
     words = json.dumps(catalogue.as_json(), ensure_ascii=False, separators=(",", ":")).encode()
-    app.extensions["broodshelf"] = Parts(settings, clock, Shell(find_folder(), {"catalogue.json": words}))
+    app.extensions["broodshelf"] = Parts(
+        settings, clock, Shell(find_folder(), {"catalogue.json": words}), marks, revocations
+    )
     if settings.trusted_proxy_hops:
         hops = settings.trusted_proxy_hops
         app.wsgi_app = ProxyFix(app.wsgi_app, x_for=hops, x_proto=hops, x_host=hops)  # type: ignore[method-assign]

@@ -1,22 +1,26 @@
-"""The command line: ``broodshelf serve | pair | demo | migrate``."""
+"""The command line: ``broodshelf serve | pair | demo | backup | restore | migrate``."""
 
 from __future__ import annotations
 
 import argparse
 import os
 import sys
+from pathlib import Path
 
 import segno
 import waitress
 from flask import Flask
+from sqlalchemy import select
 
 from . import __version__
 from .app import create_app, system_clock
 from .demo.fill import fill
 from .errors import BroodshelfError
+from .keeping import backup, restore
 from .logs import say, start_logging
 from .people.households import count_households, make_claim_code
 from .records.database import reading, writing
+from .records.epochs import Marks, start_epoch
 from .records.store import read_kind
 from .records.tables import households
 from .settings import Settings, from_environment
@@ -30,10 +34,14 @@ def main(arguments: list[str] | None = None) -> int:
     commands.add_parser("serve", help="start the server")
     commands.add_parser("pair", help="print a one-time link back into a household")
     commands.add_parser("demo", help="add an invented shelf and print a link into it")
+    for name, what in (("backup", "write everything into one archive"), ("restore", "put an archive back")):
+        commands.add_parser(name, help=what).add_argument("file", type=Path)
     commands.add_parser("migrate", help="bring the database to the present schema")
     chosen = parser.parse_args(arguments)
     try:
         settings = from_environment(os.environ)
+        if chosen.command in ("backup", "restore"):
+            return {"backup": keep, "restore": put_back}[chosen.command](settings, chosen.file)
         return {"serve": serve, "pair": pair, "demo": demo, "migrate": migrate}[chosen.command](settings)
     except BroodshelfError as error:
         print(f"broodshelf: {error}", file=sys.stderr)
@@ -83,6 +91,26 @@ def demo(settings: Settings) -> int:
             print("Making an invented shelf: five colonies, four months of history. Nothing of it is real.")
             fill(connection, system_clock())
     return pair(settings)
+
+
+def keep(settings: Settings, target: Path) -> int:
+    """Write a backup while the server may be running."""
+    size = backup(settings, target)
+    print(f"Wrote {target} ({size / 1024:.0f} KiB). It holds keys: keep it where only you can read it.")
+    return 0
+
+
+def put_back(settings: Settings, source: Path) -> int:
+    """Restore a backup and begin a new epoch for every household in it."""
+    settings.data.mkdir(parents=True, exist_ok=True)
+    restore(settings, source)
+    app = create_app(settings)
+    with app.app_context(), writing() as connection:
+        marks = Marks(settings.data / "marks")
+        for household_id in connection.execute(select(households.c.id)).scalars().all():
+            start_epoch(connection, marks, household_id, system_clock())
+    print("Restored. Start the server; phones send what the backup lacks when they next connect.")
+    return 0
 
 
 def migrate(settings: Settings) -> int:

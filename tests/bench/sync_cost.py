@@ -113,7 +113,9 @@ def main() -> None:
                 more, got = True, 0
                 while more:
                     with database.writing() as connection:
-                        text = exchange(connection, reader.actor, reader.request(1000), NOON_MS, no_plans)
+                        text = exchange(
+                            connection, reader.actor, reader.request(1000), NOON_MS, no_plans
+                        ).text
                     answer = json.loads(text)
                     reader.epoch, reader.cursor, more = answer["epoch"], answer["cursor"], answer["more"]
                     got += len(answer["rows"])

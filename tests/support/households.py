@@ -103,7 +103,7 @@ class ModelPhone:
         while True:
             with writing() as connection:
                 answer = json.loads(
-                    exchange(connection, self.actor, self.request(limit), self.now_ms, recompute)
+                    exchange(connection, self.actor, self.request(limit), self.now_ms, recompute).text
                 )
             if lose_answer:
                 return answer

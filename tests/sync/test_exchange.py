@@ -208,7 +208,9 @@ def test_a_row_that_changes_while_a_phone_pages_is_not_missed(phone, household_i
     phone.sync()
     reader = ModelPhone(household_id)
     with writing() as connection:
-        first = json.loads(exchange(connection, reader.actor, reader.request(limit=3), NOON_MS, no_plans))
+        first = json.loads(
+            exchange(connection, reader.actor, reader.request(limit=3), NOON_MS, no_plans).text
+        )
     reader.take(first)
     phone.write("feeding", {"remark": "changed"}, logs[0]["id"])
     phone.sync()

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Mapping
+from dataclasses import dataclass
 from typing import Any
 
 from sqlalchemy import Connection
@@ -20,10 +21,19 @@ Recompute = Callable[[Ledger, set[str], int], None]
 """Makes the plans of these colonies again: ``rounds.recompute.touched``."""
 
 
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """The JSON text for the phone, and where the household stands after it."""
+
+    text: str
+    rev: int
+    epoch: str
+
+
 def exchange(
     connection: Connection, actor: Actor, body: Mapping[str, Any], now_ms: int, recompute: Recompute
-) -> str:
-    """Answer a ``/api/sync`` body as JSON text. The caller owns the write transaction.
+) -> Answer:
+    """Answer a ``/api/sync`` body. The caller owns the write transaction.
 
     Raises ``BadRequest``, ``TooLarge``, ``UpgradeRequired`` or ``WrongDevice``; then nothing is stored.
     """
@@ -40,7 +50,7 @@ def exchange(
         recompute(ledger, touched, now_ms)
         ledger.flush()
     page = _page(connection, actor, request, ledger)
-    return _answer(ledger, outcome.answers, page, actor, now_ms)
+    return Answer(_text(ledger, outcome.answers, page, actor, now_ms), ledger.rev, ledger.epoch)
 
 
 def _page(connection: Connection, actor: Actor, request: envelope.SyncRequest, ledger: Ledger) -> Page:
@@ -58,7 +68,7 @@ def _page(connection: Connection, actor: Actor, request: envelope.SyncRequest, l
     )
 
 
-def _answer(ledger: Ledger, answers: list[dict[str, Any]], page: Page, actor: Actor, now_ms: int) -> str:
+def _text(ledger: Ledger, answers: list[dict[str, Any]], page: Page, actor: Actor, now_ms: int) -> str:
     window = actor.window
     head = json.dumps(
         {

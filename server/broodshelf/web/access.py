@@ -171,6 +171,7 @@ def revoke_device(device_id: str) -> Response:
     p.empty_body()
     with writing() as connection:
         devices.revoke_device(connection, actor.household_id, p.check_id(device_id), p.now_ms())
+        p.parts().revocations.add("device", actor.household_id, device_id, p.now_ms())
     return jsonify({})
 
 

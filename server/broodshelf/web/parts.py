@@ -14,7 +14,9 @@ from marshmallow import Schema, ValidationError, fields, validate
 from ..errors import BadRequest, NotAllowed, SignedOut, TooLarge, WrongMediaType
 from ..people.actor import Actor
 from ..people.devices import actor_of, mark_seen
+from ..people.ledger import Revocations
 from ..records.database import reading, writing
+from ..records.epochs import Marks
 from ..records.kinds import is_uuid
 from ..settings import Settings
 from .shell import Shell
@@ -31,6 +33,8 @@ class Parts:
     settings: Settings
     clock: Callable[[], int]
     shell: Shell
+    marks: Marks
+    revocations: Revocations
 
 
 def parts() -> Parts:

@@ -40,6 +40,7 @@ def revoke(pass_id: str) -> Response:
     p.empty_body()
     with writing() as connection:
         passes.revoke_pass(connection, actor.household_id, p.check_id(pass_id), p.now_ms())
+        p.parts().revocations.add("pass", actor.household_id, pass_id, p.now_ms())
     return jsonify({})
 
 

@@ -23,7 +23,8 @@ def sync() -> Response:
     body = p.json_body(p.SYNC_BODY_BYTES)
     with writing() as connection:
         answer = exchange(connection, actor, body, p.now_ms(), touched)
-    return Response(answer, content_type="application/json")
+    p.parts().marks.note(actor.household_id, answer.rev, answer.epoch)
+    return Response(answer.text, content_type="application/json")
 
 
 @blueprint.get("/records/<record_id>/history")

@@ -1,0 +1,175 @@
+"""Backup and restore: one archive with the database, the keys and what was revoked.
+
+A backup is consistent while the server runs: SQLite's online backup, or ``pg_dump``. A restore begins a new
+epoch for every household, so that phones send what the backup lacks.
+"""
+
+from __future__ import annotations
+
+import io
+import json
+import os
+import sqlite3
+import subprocess
+import tarfile
+import tempfile
+from pathlib import Path
+
+from sqlalchemy.engine import make_url
+
+from . import __version__
+from .errors import BroodshelfError
+from .settings import Settings
+
+FORMAT = 1
+BESIDE = ("vapid.pem", "vapid_private.pem", "revoked.jsonl")
+"""Files of the data folder that belong into a backup. The marks do not: they must outlive a restore."""
+
+
+class CannotKeep(BroodshelfError):  # noqa: N818 - the tree reads as plain words
+    """The backup or restore could not be done; nothing was changed."""
+
+
+def backup(settings: Settings, target: Path) -> int:
+    """Write an archive to ``target`` (readable by its owner only) and return its size in bytes."""
+    with tempfile.TemporaryDirectory(dir=_folder(target)) as scratch:
+        dumped = Path(scratch) / "database"
+        _dump(settings, dumped)
+        manifest = {"format": FORMAT, "version": __version__, "engine": _engine(settings)}
+        packed = Path(scratch) / "archive"
+        with tarfile.open(packed, "w:gz") as archive:
+            _add_text(archive, "manifest.json", json.dumps(manifest))
+            archive.add(dumped, "database")
+            for name in BESIDE:
+                if (settings.data / name).is_file():
+                    archive.add(settings.data / name, f"data/{name}")
+        packed.chmod(0o600)
+        packed.replace(target)
+    return target.stat().st_size
+
+
+def restore(settings: Settings, source: Path) -> None:
+    """Put the database of an archive in place of the present one. The server must not be running.
+
+    What was revoked since the backup stays revoked: the present file of revocations is kept and added to.
+    """
+    with tempfile.TemporaryDirectory(dir=_folder(settings.data / "x")) as scratch:
+        _unpack(source, Path(scratch))
+        manifest = json.loads((Path(scratch) / "manifest.json").read_text("utf-8"))
+        if manifest.get("format") != FORMAT or manifest.get("engine") != _engine(settings):
+            raise CannotKeep(
+                f"This backup is of the kind {manifest.get('engine')!r}, format {manifest.get('format')!r}; "
+                f"this server uses {_engine(settings)!r}, format {FORMAT}."
+            )
+        _load(settings, Path(scratch) / "database")
+        for name in BESIDE:
+            kept, saved = settings.data / name, Path(scratch) / "data" / name
+            if not saved.is_file():
+                continue
+            if name.endswith(".jsonl") and kept.exists():
+                merged = dict.fromkeys(
+                    saved.read_text("utf-8").splitlines() + kept.read_text("utf-8").splitlines()
+                )
+                saved.write_text("".join(f"{line}\n" for line in merged), "utf-8")
+            saved.chmod(0o600)
+            saved.replace(kept)
+
+
+def _engine(settings: Settings) -> str:
+    return make_url(settings.database_url).get_backend_name()
+
+
+def _sqlite_path(settings: Settings) -> Path:
+    return Path(make_url(settings.database_url).database or "")
+
+
+def _dump(settings: Settings, target: Path) -> None:
+    if _engine(settings) == "postgresql":
+        _run("pg_dump", "--format=custom", f"--file={target}", f"--dbname={_libpq(settings)}")
+        return
+    path = _sqlite_path(settings)
+    if not path.is_file():
+        raise CannotKeep(f"There is no database at {path} yet; nothing to back up.")
+    source, copy = sqlite3.connect(path), sqlite3.connect(target)
+    try:
+        source.backup(copy)
+        copy.execute("PRAGMA journal_mode=DELETE")
+    finally:
+        copy.close()
+        source.close()
+
+
+def _load(settings: Settings, dumped: Path) -> None:
+    if _engine(settings) == "postgresql":
+        _run(
+            "pg_restore", "--clean", "--if-exists", "--no-owner", "--single-transaction",
+            f"--dbname={_libpq(settings)}", str(dumped),
+        )  # fmt: skip
+        return
+    path = _sqlite_path(settings)
+    check = sqlite3.connect(dumped)
+    try:
+        if check.execute("PRAGMA integrity_check").fetchone() != ("ok",):
+            raise CannotKeep("The database in this backup is damaged; nothing was changed.")
+    except sqlite3.DatabaseError as error:
+        raise CannotKeep(f"The database in this backup is damaged ({error}); nothing was changed.") from error
+    finally:
+        check.close()
+    _refuse_running(path)
+    for ending in ("-wal", "-shm"):
+        path.with_name(path.name + ending).unlink(missing_ok=True)
+    dumped.chmod(0o600)
+    dumped.replace(path)
+
+
+def _refuse_running(path: Path) -> None:
+    """A server that still holds the old file would write into nothing."""
+    if not path.exists():
+        return
+    present = sqlite3.connect(path, timeout=0.2)
+    try:
+        present.execute("PRAGMA locking_mode=EXCLUSIVE")
+        present.execute("BEGIN EXCLUSIVE")
+        present.execute("ROLLBACK")
+    except sqlite3.OperationalError as error:
+        raise CannotKeep("The server is running; stop it first, then restore.") from error
+    except sqlite3.DatabaseError:
+        return  # a damaged database is what a restore is for
+    finally:
+        present.close()
+
+
+def _unpack(source: Path, folder: Path) -> None:
+    try:
+        with tarfile.open(source, "r:gz") as archive:
+            archive.extractall(folder, filter="data")
+    except (OSError, tarfile.TarError, EOFError) as error:
+        raise CannotKeep(f"{source} is not a backup of Broodshelf, or it is cut off: {error}") from error
+    if not (folder / "manifest.json").is_file() or not (folder / "database").is_file():
+        raise CannotKeep(f"{source} is not a backup of Broodshelf.")
+
+
+def _add_text(archive: tarfile.TarFile, name: str, text: str) -> None:
+    entry = tarfile.TarInfo(name)
+    entry.size = len(text.encode())
+    archive.addfile(entry, io.BytesIO(text.encode()))
+
+
+def _folder(path: Path) -> Path:
+    path.parent.mkdir(parents=True, exist_ok=True)
+    return path.parent
+
+
+def _libpq(settings: Settings) -> str:
+    return make_url(settings.database_url).set(drivername="postgresql").render_as_string(hide_password=False)
+
+
+def _run(*command: str) -> None:
+    try:
+        done = subprocess.run(command, capture_output=True, text=True, env=os.environ)  # noqa: S603 - our own words
+    except FileNotFoundError:
+        raise CannotKeep(
+            f"{command[0]} is not installed; it comes with PostgreSQL's client programs."
+        ) from None
+    if done.returncode:
+        raise CannotKeep(f"{command[0]} failed: {done.stderr.strip()[-500:]}")

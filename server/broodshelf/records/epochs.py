@@ -1,0 +1,82 @@
+"""Epochs: how a phone learns that the server was put back to an earlier state.
+
+The highest revision of each household is also noted in a small file beside the database. A database that knows
+less than its note was restored, by our own command or by copying a file: it gets a new epoch, and its revisions
+go on above the note, so that no cursor of an earlier epoch can ever be mistaken for a present one.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import tempfile
+from dataclasses import dataclass
+from pathlib import Path
+
+from sqlalchemy import Connection, select, update
+
+from .ids import uuid7
+from .tables import households
+
+GAP = 1_000
+"""How far above the noted revision a restored household goes on: room for writes that were never noted."""
+
+
+@dataclass(frozen=True, slots=True)
+class Marks:
+    """The notes, one file a household, in a folder outside the database."""
+
+    folder: Path
+
+    def note(self, household_id: str, rev: int, epoch: str) -> None:
+        """Note a household's revision if it is higher than the note of the same epoch. Atomic."""
+        known = self.read(household_id)
+        if known is not None and known[1] == epoch and known[0] >= rev:
+            return
+        self.folder.mkdir(parents=True, exist_ok=True)
+        write_whole(self.folder / f"{household_id}.json", json.dumps({"rev": rev, "epoch": epoch}))
+
+    def read(self, household_id: str) -> tuple[int, str] | None:
+        """Return ``(rev, epoch)`` as noted, or None. A note that cannot be read counts as none."""
+        try:
+            noted = json.loads((self.folder / f"{household_id}.json").read_text("utf-8"))
+            return int(noted["rev"]), str(noted["epoch"])
+        except (OSError, ValueError, KeyError, TypeError):
+            return None
+
+
+def notice_restores(connection: Connection, marks: Marks, now_ms: int) -> list[str]:
+    """Give a new epoch to every household that stands behind its note; return their ids."""
+    restored = []
+    for household_id, rev in connection.execute(select(households.c.id, households.c.rev)).all():
+        noted = marks.read(household_id)
+        if noted is not None and noted[0] > rev:
+            start_epoch(connection, marks, household_id, now_ms)
+            restored.append(household_id)
+    return restored
+
+
+def start_epoch(connection: Connection, marks: Marks, household_id: str, now_ms: int) -> str:
+    """Begin a new epoch above everything that was ever noted or stands in the database; return its id."""
+    rev = connection.execute(select(households.c.rev).where(households.c.id == household_id)).scalar_one()
+    noted = marks.read(household_id)
+    epoch = uuid7(now_ms)
+    rev = max(rev, noted[0] if noted else 0) + GAP
+    connection.execute(update(households).where(households.c.id == household_id).values(rev=rev, epoch=epoch))
+    marks.note(household_id, rev, epoch)
+    return epoch
+
+
+def write_whole(path: Path, text: str, mode: int = 0o600) -> None:
+    """Write a small file so that it is either the old one or the new one, never half of it."""
+    handle, temporary = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
+    try:
+        with os.fdopen(handle, "w", encoding="utf-8") as file:
+            file.write(text)
+            file.flush()
+            os.fsync(file.fileno())
+        Path(temporary).chmod(mode)
+        Path(temporary).replace(path)
+    except BaseException:
+        Path(temporary).unlink(missing_ok=True)
+        raise
