@@ -29,16 +29,16 @@ export class Store {
     });
   }
 
-  /** Everything a screen starts from, in one snapshot. @returns {Promise<{rows: Row[], entries: Entry[], meta: Record<string, any>}>} */
+  /** Everything a screen starts from, in one snapshot. @returns {Promise<{rows: Row[], entries: Entry[], conflicts: any[], meta: Record<string, any>}>} */
   snapshot() {
-    return inTransaction(this.name, ['rows', 'outbox', 'meta'], 'readonly', async (tx) => {
+    return inTransaction(this.name, ['rows', 'outbox', 'conflicts', 'meta'], 'readonly', async (tx) => {
       const meta = tx.objectStore('meta');
       const names = ['me', 'last_sync_ms', 'skew_ms', 'ended'];
-      const [rows, entries, ...values] = await Promise.all([
-        tx.objectStore('rows').getAll(), tx.objectStore('outbox').index('by_n').getAll(),
+      const [rows, entries, conflicts, ...values] = await Promise.all([
+        tx.objectStore('rows').getAll(), tx.objectStore('outbox').index('by_n').getAll(), tx.objectStore('conflicts').getAll(),
         ...names.map((name) => meta.get(name)),
       ]);
-      return { rows, entries, meta: Object.fromEntries(names.map((name, i) => [name, values[i]])) };
+      return { rows, entries, conflicts, meta: Object.fromEntries(names.map((name, i) => [name, values[i]])) };
     });
   }
 
@@ -142,6 +142,25 @@ export class Store {
   /** Drop an entry that needs attention, after the person said so. @param {string} opId */
   discard(opId) {
     return inTransaction(this.name, ['outbox'], 'readwrite', (tx) => tx.objectStore('outbox').delete(opId));
+  }
+
+  /**
+   * Put a mended operation in the place of one that was rejected: both or neither.
+   * @param {string} opId @param {Record<string, any>} set @param {number} [nowMs]
+   */
+  mend(opId, set, nowMs = Date.now()) {
+    return inTransaction(this.name, ['outbox'], 'readwrite', async (tx) => {
+      const outbox = tx.objectStore('outbox');
+      const entry = await outbox.get(opId);
+      if (!entry) return;
+      const op = { ...entry.op, op_id: uuid7(nowMs), set };
+      await Promise.all([outbox.delete(opId), outbox.put({ op_id: op.op_id, op, state: 'waiting', answer: null, n: entry.n })]);
+    });
+  }
+
+  /** Forget a conflict that a person has seen. @param {string} opId */
+  settle(opId) {
+    return inTransaction(this.name, ['conflicts'], 'readwrite', (tx) => tx.objectStore('conflicts').delete(opId));
   }
 
   /** Everything unsent, for a file. @returns {Promise<Entry[]>} */

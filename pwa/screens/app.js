@@ -44,7 +44,7 @@ function Top() {
     !online ? t.saving.offline : syncing && waiting ? t.saving.syncing : !waiting && !attention ? t.saving.synced : '',
   ].filter(Boolean).join(' · ');
   return html`<header class="top"><span class="mark">${t.name}</span>
-    ${attention ? html`<a class="state" href="#/attention" role="status">${words}</a>` : html`<span class="state" role="status">${words}</span>`}
+    <span class="state" role="status">${attention ? html`<a href="#/attention">${words}</a>` : words}</span>
   </header>`;
 }
 

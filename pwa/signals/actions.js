@@ -89,3 +89,21 @@ export async function discard(opId) {
   await openStore().discard(opId);
   await reload();
 }
+
+/** Send a rejected log again with one field changed. @param {import('../care/overlay.js').Entry} entry @param {string} field @param {unknown} value */
+export async function mend(entry, field, value) {
+  await openStore().mend(entry.op_id, { ...entry.op.set, [field]: value });
+  await reload();
+  void syncNow();
+}
+
+/** Leave a conflict as it stands, or bring this phone's values back. @param {any} met @param {boolean} mine */
+export async function settle(met, mine) {
+  if (mine) {
+    const set = Object.fromEntries(met.conflicts.map((/** @type {any} */ c) => [c.field, c.mine]));
+    await openStore().enqueue([{ kind: met.op.kind, id: met.op.id, set }]);
+  }
+  await openStore().settle(met.op_id);
+  await reload();
+  void syncNow();
+}

@@ -19,6 +19,8 @@ export const session = signal(undefined);
 export const rows = signal(new Map());
 /** @type {import('@preact/signals').Signal<Entry[]>} */
 export const outbox = signal([]);
+/** Where two phones met and what became of it, until somebody has seen it. @type {import('@preact/signals').Signal<any[]>} */
+export const conflicts = signal([]);
 /** Species, foods, vessels, origins and words. @type {import('@preact/signals').Signal<any>} */
 export const catalogue = signal(null);
 export const saving = signal({
@@ -32,7 +34,7 @@ export const today = computed(() => dayOf(new Date(now.value)));
 /** How many logs wait on this phone, and how many need a person. */
 export const unsent = computed(() => ({
   waiting: outbox.value.filter((e) => e.state === 'waiting').length,
-  attention: outbox.value.filter((e) => e.state !== 'waiting').length,
+  attention: outbox.value.filter((e) => e.state !== 'waiting').length + conflicts.value.length,
 }));
 
 /** @type {Store | null} */
@@ -82,10 +84,11 @@ export async function enter(me) {
 /** Show what the store holds now. */
 export async function reload() {
   if (!store) return;
-  const { rows: stored, entries, meta } = await store.snapshot();
+  const { rows: stored, entries, conflicts: met, meta } = await store.snapshot();
   batch(() => {
     rows.value = overlayRows(stored, entries, meta.me?.person_id ?? null);
     outbox.value = entries;
+    conflicts.value = met;
     session.value = meta.me ? { ...meta.me, ended: meta.ended ?? null } : null;
     now.value = Date.now();
     patchSaving({ last_sync_ms: meta.last_sync_ms ?? 0, clock_off_min: Math.round(-(meta.skew_ms ?? 0) / 60_000) });

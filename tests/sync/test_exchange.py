@@ -9,6 +9,7 @@ from tests.support.households import HAPPENED, NOON_MS, ModelPhone, no_plans
 
 from broodshelf.errors import BadRequest, TooLarge, UpgradeRequired, WrongDevice
 from broodshelf.people.actor import PassWindow
+from broodshelf.people.devices import sign_in
 from broodshelf.records.database import reading, writing
 from broodshelf.records.ids import uuid7
 from broodshelf.records.store import Ledger, read_history
@@ -29,6 +30,15 @@ def other(household_id: str) -> ModelPhone:
 
 def colony(phone: ModelPhone, name: str = "Amber") -> str:
     return phone.write("colony", {"name": name})["id"]
+
+
+def sign_in_as(phone: ModelPhone) -> None:
+    """Give the phone its row among the household's devices."""
+    with writing() as connection:
+        sign_in(
+            connection, device_id=phone.device_id, device_name="a phone", household_id=phone.household_id,
+            person_id=phone.person_id, role="keeper", now_ms=NOON_MS,
+        )  # fmt: skip
 
 
 def feeding(phone: ModelPhone, colony_id: str, **values) -> dict:
@@ -133,6 +143,7 @@ def test_the_later_edit_of_a_field_wins_whatever_the_phones_clock_says(phone, ot
     colony_id = colony(phone)
     phone.sync()
     other.sync()
+    sign_in_as(other)
     phone.clock_ahead_ms = ahead_ms
     phone.now_ms = NOON_MS + 1_000
     phone.write("colony", {"name": "Earlier"}, colony_id)
@@ -150,7 +161,7 @@ def test_the_later_edit_of_a_field_wins_whatever_the_phones_clock_says(phone, ot
             "winner": "theirs",
             "mine": "Earlier",
             "theirs": "Later",
-            "by": other.device_id,
+            "by": other.person_id,
             "at_ms": NOON_MS + 2_000,
         }
     ]

@@ -13,6 +13,7 @@ from typing import Any, Final
 from sqlalchemy import insert, select
 
 from ..people.actor import Actor
+from ..people.tables import devices
 from ..records.kinds import KINDS, Kind, happened_ms, required_fields
 from ..records.merge import Merged, corrected_ms, merge
 from ..records.schemas import check_fields
@@ -52,6 +53,7 @@ def answer_operations(ledger: Ledger, actor: Actor, operations: Sequence[Operati
     ledger.load(_mentioned_ids(operations))
     repeats = _task_keys(ledger, operations)
     recorded: list[dict[str, Any]] = []
+    fresh: list[dict[str, Any]] = []
     for op in operations:
         if op.op_id in before:
             outcome.answers.append(before[op.op_id])
@@ -66,6 +68,7 @@ def answer_operations(ledger: Ledger, actor: Actor, operations: Sequence[Operati
             )
             continue
         outcome.answers.append(answer)
+        fresh.append(answer)
         before[op.op_id] = answer
         recorded.append(
             {
@@ -73,13 +76,30 @@ def answer_operations(ledger: Ledger, actor: Actor, operations: Sequence[Operati
                 "op_id": op.op_id,
                 "device_id": actor.device_id,
                 "verdict": answer["verdict"],
-                "answer": json.dumps(answer, ensure_ascii=False, separators=(",", ":")),
                 "received_ms": now_ms,
             }
         )
+    _name_rivals(ledger, outcome.answers)
+    for row, answer in zip(recorded, fresh, strict=True):
+        row["answer"] = json.dumps(answer, ensure_ascii=False, separators=(",", ":"))
     if recorded:
         ledger.connection.execute(insert(operations_table), recorded)
     return outcome
+
+
+def _name_rivals(ledger: Ledger, answers: Sequence[dict[str, Any]]) -> None:
+    """Say who the other one was: stamps know the device, people know each other by name."""
+    met = [conflict for answer in answers for conflict in answer.get("conflicts", ()) if "device" in conflict]
+    if not met:
+        return
+    rows = ledger.connection.execute(
+        select(devices.c.id, devices.c.person_id).where(
+            devices.c.household_id == ledger.household_id, devices.c.id.in_({c["device"] for c in met})
+        )
+    )
+    person_of = {row.id: row.person_id for row in rows}
+    for conflict in met:
+        conflict["by"] = person_of.get(conflict.pop("device"))
 
 
 def _earlier_answers(ledger: Ledger, op_ids: Sequence[str]) -> dict[str, dict[str, Any]]:
@@ -198,7 +218,7 @@ def _store(
             "winner": m.winner,
             "mine": m.mine,
             "theirs": m.theirs,
-            "by": m.device_id,
+            "device": m.device_id,
             "at_ms": m.at_ms,
         }
         for m in merged.meetings

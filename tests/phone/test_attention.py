@@ -1,0 +1,67 @@
+"""What needs a person: two phones that met, and a log that the server refused, mended and sent again."""
+
+from __future__ import annotations
+
+import pytest
+from playwright.sync_api import expect
+from tests.phone.conftest import claim
+from tests.phone.test_story import go, online_again, pair
+
+pytestmark = pytest.mark.browser
+
+
+def rename(page, name):
+    page.get_by_role("button", name="Change").click()
+    page.get_by_role("textbox", name="Name", exact=True).fill(name)
+    page.get_by_role("button", name="Save").click()
+    expect(page.get_by_role("heading", name=name, exact=True)).to_be_visible()
+
+
+def test_two_phones_that_renamed_one_colony_see_it_and_can_bring_theirs_back(phone, server):
+    mine = phone()
+    claim(mine, server)
+    other = phone()
+    pair(other, mine, server)
+    for page in (mine, other):
+        go(page, server, "#/shelf")
+        page.get_by_role("link", name="Amber").click()
+        expect(page.get_by_role("button", name="Change")).to_be_visible()
+    mine.context.set_offline(True)
+    rename(mine, "Mine")
+    rename(other, "Theirs, later")
+    expect(other.get_by_text("All synced")).to_be_visible()
+    mine.context.set_offline(False)
+    mine.evaluate("() => window.dispatchEvent(new Event('online'))")
+    mine.get_by_role("link", name="1 needs attention").click()
+    card = mine.get_by_role("article").filter(has_text="changed on two phones")
+    expect(card).to_contain_text("The other one was later and stands.")
+    expect(card).to_contain_text("Mira “Theirs, later”")
+    card.get_by_role("button", name="Bring mine back").click()
+    expect(mine.get_by_text("All synced")).to_be_visible()
+    other.evaluate("() => window.dispatchEvent(new Event('online'))")
+
+    expect(other.get_by_role("heading", name="Mine", exact=True)).to_be_visible()
+
+
+def test_a_refused_log_is_shown_with_its_reason_mended_and_sent(phone, server):
+    page = phone()
+    claim(page, server)
+    page.context.set_offline(True)
+    colony_id = page.url.rpartition("/")[2]
+    page.evaluate(
+        """async (colony) => {
+          const build = document.body.dataset.build;
+          const { keep } = await import(`/static/${build}/signals/actions.js`);
+          await keep('colony', { queens: -3 }, colony);
+        }""",
+        colony_id,
+    )
+    page.context.set_offline(False)
+    page.evaluate("() => window.dispatchEvent(new Event('online'))")
+    page.get_by_role("link", name="1 needs attention").click()
+    expect(page.get_by_text("Must be greater than or equal to 0")).to_be_visible()
+    page.get_by_label("Queens").fill("1")
+    page.get_by_role("button", name="Send it again").click()
+
+    expect(page.get_by_text("Everything on this phone has been sent.")).to_be_visible()
+    online_again(page)
