@@ -1,0 +1,52 @@
+"""WebKit: the app starts, logs, and opens again with the server stopped, without push, sync events or storage API."""
+
+from __future__ import annotations
+
+import pytest
+from selenium.webdriver.common.by import By
+from selenium.webdriver.support.ui import WebDriverWait
+from tests.support.webkit import webkit
+
+pytestmark = [
+    pytest.mark.browser,
+    # selenium's own WebKitGTK driver still calls itself the old way
+    pytest.mark.filterwarnings("ignore:setting remote_server_addr:DeprecationWarning"),
+]
+
+
+def test_webkit_logs_with_the_server_stopped_and_sends_it_when_it_is_back(server):
+    with webkit() as browser:
+        wait = WebDriverWait(browser, 30)
+
+        def shows(text: str) -> bool:
+            return wait.until(lambda b: text in b.execute_script("return document.body.innerText"))
+
+        def press(name: str) -> None:
+            wait.until(lambda b: b.find_elements(By.XPATH, f"//button[normalize-space()='{name}']"))[
+                0
+            ].click()
+
+        browser.get(f"{server.url}/#/claim/{server.claim_code()}")
+        wait.until(lambda b: b.find_elements(By.NAME, "person"))[0].send_keys("Mira")
+        press("Claim it")
+        wait.until(lambda b: b.find_elements(By.NAME, "name"))[0].send_keys("Amber")
+        press("Add the colony")
+        assert shows("The plan")
+        assert shows("All synced")
+        browser.execute_async_script(
+            "const done = arguments[0]; navigator.serviceWorker.ready.then(() =>"
+            " navigator.serviceWorker.controller ? done() :"
+            " navigator.serviceWorker.addEventListener('controllerchange', () => done(), {once: true}))"
+        )
+        server.kill()
+        browser.get(f"{server.url}/#/round")
+        browser.refresh()
+        assert shows("The round")
+        press("Done as suggested")
+        assert shows("1 saved on this phone")
+        browser.refresh()
+        assert shows("1 saved on this phone")
+        server.start()
+        browser.execute_script("window.dispatchEvent(new Event('online'))")
+
+        assert shows("All synced")
