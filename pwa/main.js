@@ -1,7 +1,7 @@
 // The start: show what this phone holds, then fetch words, register the worker and sync.
 import { h, render } from 'preact';
 import { App } from './screens/app.js';
-import { catalogue, patchSaving, start } from './signals/shelf.js';
+import { catalogue, patchSaving, session, start } from './signals/shelf.js';
 
 const build = document.body.dataset.build ?? '';
 const look = localStorage.getItem('look');
@@ -33,4 +33,5 @@ if (place) {
   place.textContent = '';
   render(h(App, null), place);
 }
-void registerWorker();
+await registerWorker();
+if (session.peek()) void import('./signals/push.js').then((push) => push.refreshPush()).catch(() => undefined);

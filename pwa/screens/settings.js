@@ -4,11 +4,12 @@ import { Choice } from '../components/choice.js';
 import { html } from '../components/html.js';
 import { exportUnsent, keep, say } from '../signals/actions.js';
 import { get, logout, post } from '../signals/people.js';
+import { Nudges } from './nudges.js';
 import { rowsOf, saving, session, syncNow, unsent } from '../signals/shelf.js';
 
 /** @param {{code: string}} props */
 export function SettingsScreen({ code }) {
-  return html`<h1>The house</h1><${House} /><${Phones} code=${code} /><${Look} /><${Stored} />
+  return html`<h1>The house</h1><${Nudges} /><${House} /><${Phones} code=${code} /><${Look} /><${Stored} />
     <section class="card"><h2>Good to know</h2><p>Broodshelf gives general husbandry advice, not veterinary or medical advice.</p>
     <p>Never release ants or feeder insects. Keeping and moving species is a matter of local law: ask the authority.</p>
     <p class="soft">Build ${document.body.dataset.build}</p></section>`;

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { html } from '../components/html.js';
 import { round, rowsOf, session } from '../signals/shelf.js';
 import { LogSheet } from './log.js';
+import { Nudges } from './nudges.js';
 import { Task } from './round.js';
 
 export function StandInScreen() {
@@ -20,6 +21,7 @@ export function StandInScreen() {
     ${due.map((item) => html`<${Task} key=${item.key} item=${item} onOther=${() => setOther(item)} />`)}
     <section class="stack"><h2>Your colonies</h2>${colonies.map((colony) => html`<article class="card" key=${colony.id}><h3>${colony.set.number ? `${colony.set.number} · ` : ''}${colony.set.name}</h3>
       <button type="button" class="button warn" onClick=${() => setWrong(colony.id)}>Something is wrong</button></article>`)}</section>
+    <${Nudges} />
     ${wrong && html`<${LogSheet} colonyId=${wrong} kind="fault" onClose=${() => setWrong('')} />`}
     ${other && html`<${LogSheet} colonyId=${other.colony_id} need=${other.need} item=${other} onClose=${() => setOther(null)} />`}`;
 }

@@ -3,6 +3,7 @@ import { currentDevice } from '../database/open.js';
 import { Store } from '../database/store.js';
 import { uuid7 } from '../database/ids.js';
 import { drain } from '../sync/drain.js';
+import { post } from '../sync/api.js';
 import { withOffset } from '../care/instants.js';
 
 const worker = /** @type {any} */ (self);
@@ -11,7 +12,14 @@ const LATER_MS = 3_600_000;
 /** @param {any} event */
 export async function onPush(event) {
   const nudge = read(event);
-  await worker.registration.showNotification(nudge.title, nudge.options);
+  const delivery_id = nudge.options.data.delivery_id;
+  let shown = true;
+  try {
+    await worker.registration.showNotification(nudge.title, nudge.options);
+  } catch {
+    shown = false;
+  }
+  if (typeof delivery_id === 'string') await post('/api/push/ack', { delivery_id, shown }).catch(() => undefined);
 }
 
 /** @param {any} event */

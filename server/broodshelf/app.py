@@ -12,12 +12,17 @@ from werkzeug.middleware.proxy_fix import ProxyFix
 from . import migrations
 from .care import catalogue
 from .logs import say
+from .nudges import vapid
+from .nudges.push_hosts import PushHosts
+from .nudges.runner import Nudger
+from .nudges.sender import Sender, WebPushSender
+from .nudges.subscriptions import anybody_listens
 from .people.ledger import Revocations, apply_revocations
 from .records import database
 from .records.epochs import Marks, notice_restores
 from .settings import Settings
-from .web import access, headers, health, passes, problem, request_log, shell_routes, sync_routes
-from .web.parts import Parts
+from .web import access, headers, health, passes, problem, push, request_log, shell_routes, sync_routes
+from .web.parts import Parts, Pusher
 from .web.shell import Shell, find_folder
 
 
@@ -26,8 +31,17 @@ def system_clock() -> int:
     return time.time_ns() // 1_000_000
 
 
-def create_app(settings: Settings, clock: Callable[[], int] = system_clock) -> Flask:
-    """Make the app. Creates the data folder and brings the database to the present schema."""
+def create_app(
+    settings: Settings,
+    clock: Callable[[], int] = system_clock,
+    hosts: PushHosts | None = None,
+    sender: Sender | None = None,
+) -> Flask:
+    """Make the app. Creates the data folder and keys and brings the database to the present schema.
+
+    ``hosts`` and ``sender`` replace the policy of push hosts and the sender; tests pass ones that stay on
+    this machine. No setting reaches them.
+    """
     settings.data.mkdir(parents=True, exist_ok=True)
     app = Flask("broodshelf", static_folder=None)
     app.config["SQLALCHEMY_DATABASE_URI"] = settings.database_url
@@ -39,9 +53,12 @@ def create_app(settings: Settings, clock: Callable[[], int] = system_clock) -> F
             for household_id in notice_restores(connection, marks, clock()):
                 say("restored database noticed", household_id=household_id)
             apply_revocations(connection, revocations)
+            key = vapid.load_or_make(settings.data, in_use=anybody_listens(connection))
+    hosts = hosts or PushHosts(settings.push_extra_hosts)
+    pusher = Pusher(key, hosts, sender or WebPushSender(hosts, key, settings.vapid_subject))
     words = json.dumps(catalogue.as_json(), ensure_ascii=False, separators=(",", ":")).encode()
     app.extensions["broodshelf"] = Parts(
-        settings, clock, Shell(find_folder(), {"catalogue.json": words}), marks, revocations
+        settings, clock, Shell(find_folder(), {"catalogue.json": words}), marks, revocations, pusher
     )
     if settings.trusted_proxy_hops:
         hops = settings.trusted_proxy_hops
@@ -49,6 +66,15 @@ def create_app(settings: Settings, clock: Callable[[], int] = system_clock) -> F
     request_log.install(app)
     problem.install(app)
     headers.install(app)
-    for room in (shell_routes, access, passes, sync_routes, health):
+    for room in (shell_routes, access, passes, sync_routes, push, health):
         app.register_blueprint(room.blueprint)
     return app
+
+
+def create_nudger(app: Flask) -> Nudger:
+    """Make the nudger of an app: it ticks in a thread of ``serve`` or in a process of its own."""
+    made: Parts = app.extensions["broodshelf"]
+    pusher = made.pusher
+    return Nudger(
+        app, pusher.sender, key_id=pusher.key.key_id, public_url=made.settings.public_url, clock=made.clock
+    )

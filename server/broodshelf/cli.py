@@ -1,4 +1,4 @@
-"""The command line: ``broodshelf serve | pair | demo | backup | restore | migrate``."""
+"""The command line: ``broodshelf serve | nudger | pair | demo | backup | restore | migrate``."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ from flask import Flask
 from sqlalchemy import select
 
 from . import __version__
-from .app import create_app, system_clock
+from .app import create_app, create_nudger, system_clock
 from .demo.fill import fill
 from .errors import BroodshelfError
 from .keeping import backup, restore
@@ -32,6 +32,7 @@ def main(arguments: list[str] | None = None) -> int:
     parser.add_argument("--version", action="version", version=__version__)
     commands = parser.add_subparsers(dest="command", required=True)
     commands.add_parser("serve", help="start the server")
+    commands.add_parser("nudger", help="send nudges from a process of their own")
     commands.add_parser("pair", help="print a one-time link back into a household")
     commands.add_parser("demo", help="add an invented shelf and print a link into it")
     for name, what in (("backup", "write everything into one archive"), ("restore", "put an archive back")):
@@ -42,7 +43,9 @@ def main(arguments: list[str] | None = None) -> int:
         settings = from_environment(os.environ)
         if chosen.command in ("backup", "restore"):
             return {"backup": keep, "restore": put_back}[chosen.command](settings, chosen.file)
-        return {"serve": serve, "pair": pair, "demo": demo, "migrate": migrate}[chosen.command](settings)
+        return {"serve": serve, "nudger": nudger, "pair": pair, "demo": demo, "migrate": migrate}[
+            chosen.command
+        ](settings)
     except BroodshelfError as error:
         print(f"broodshelf: {error}", file=sys.stderr)
         return 2
@@ -55,14 +58,27 @@ def serve(settings: Settings) -> int:
     with app.app_context():
         _print_claim(settings)
     say("serving", url=settings.public_url, host=settings.host, port=settings.port, data=str(settings.data))
-    waitress.serve(
-        app,
-        host=settings.host,
-        port=settings.port,
-        threads=8,
-        ident=None,
-        max_request_body_size=2 * 1024 * 1024,
-    )
+    stop = create_nudger(app).start()
+    try:
+        waitress.serve(
+            app,
+            host=settings.host,
+            port=settings.port,
+            threads=8,
+            ident=None,
+            max_request_body_size=2 * 1024 * 1024,
+        )
+    finally:
+        stop()
+    return 0
+
+
+def nudger(settings: Settings) -> int:
+    """Send nudges until stopped; any number of these may run beside the servers."""
+    start_logging()
+    app = create_app(settings)
+    say("nudging", data=str(settings.data))
+    create_nudger(app).run()
     return 0
 
 

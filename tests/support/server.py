@@ -13,12 +13,14 @@ import urllib.error
 import urllib.request
 from pathlib import Path
 
+ROOT = Path(__file__).parents[2]
+
 
 class Server:
     """``start()`` waits until /healthz answers; ``kill()`` is SIGKILL; the next ``start()`` uses the same data."""
 
-    def __init__(self, data: Path) -> None:
-        self.data = data
+    def __init__(self, data: Path, module: str = "broodshelf.cli") -> None:
+        self.data, self.module = data, module
         with socket.socket() as probe:
             probe.bind(("127.0.0.1", 0))
             self.port = probe.getsockname()[1]
@@ -34,7 +36,11 @@ class Server:
         }
         with self.output.open("ab") as log:
             self.process = subprocess.Popen(
-                [sys.executable, "-m", "broodshelf.cli", "serve"], env=environment, stdout=log, stderr=log
+                [sys.executable, "-m", self.module, "serve"],
+                env=environment,
+                cwd=ROOT,
+                stdout=log,
+                stderr=log,
             )
         deadline = time.monotonic() + 30
         while time.monotonic() < deadline:

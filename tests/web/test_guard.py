@@ -8,8 +8,10 @@ import pytest
 from tests.support.households import HAPPENED
 
 OPEN = {"/", "/worker.js", "/manifest.webmanifest", "/static/<build>/<path:name>", "/healthz"}
-FOR_ALL = {"/api/claim", "/api/pairings", "/api/pairings/collect", "/api/passes/open"}
-FOR_SESSIONS = {"/api/me", "/api/logout", "/api/sync"}
+FOR_ALL = {"/api/push/ack", "/api/claim", "/api/pairings", "/api/pairings/collect", "/api/passes/open"}
+FOR_SESSIONS = {
+    "/api/me", "/api/logout", "/api/sync", "/api/push/subscription", "/api/push/test", "/api/push/health",
+}  # fmt: skip
 ID = "019dd000-0000-7000-8000-000000000001"
 
 

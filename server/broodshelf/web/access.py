@@ -9,6 +9,7 @@ from flask import Blueprint, Response, jsonify, request
 from marshmallow import fields, validate
 
 from ..errors import BadRequest
+from ..nudges.subscriptions import forget_device
 from ..people import devices, households, limits, pairing
 from ..people.actor import Actor, ActorRole
 from ..people.devices import Session
@@ -76,6 +77,7 @@ def logout() -> Response:
     p.empty_body()
     with writing() as connection:
         devices.sign_out(connection, actor.device_id)
+        forget_device(connection, actor.household_id, actor.device_id)
     response = jsonify({})
     response.delete_cookie(
         p.cookie_name(), path="/", secure=p.parts().settings.secure, httponly=True, samesite="Lax"
@@ -171,6 +173,7 @@ def revoke_device(device_id: str) -> Response:
     p.empty_body()
     with writing() as connection:
         devices.revoke_device(connection, actor.household_id, p.check_id(device_id), p.now_ms())
+        forget_device(connection, actor.household_id, device_id)
         p.parts().revocations.add("device", actor.household_id, device_id, p.now_ms())
     return jsonify({})
 
@@ -195,7 +198,7 @@ def describe(actor: Actor) -> dict[str, Any]:
         "schema": SCHEMA,
         "server_time": p.now_ms(),
         "build": p.parts().shell.build,
-        "vapid_public_key": None,
+        "vapid_public_key": p.parts().pusher.key.public,
         "pass": {
             "id": window.pass_id,
             "state": window.state,

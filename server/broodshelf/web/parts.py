@@ -12,6 +12,9 @@ from flask import current_app, g, request
 from marshmallow import Schema, ValidationError, fields, validate
 
 from ..errors import BadRequest, NotAllowed, SignedOut, TooLarge, WrongMediaType
+from ..nudges.push_hosts import PushHosts
+from ..nudges.sender import Sender
+from ..nudges.vapid import VapidKey
 from ..people.actor import Actor
 from ..people.devices import actor_of, mark_seen
 from ..people.ledger import Revocations
@@ -27,6 +30,15 @@ DEEPEST = 20
 
 
 @dataclass(frozen=True, slots=True)
+class Pusher:
+    """What sends nudges: the server's key, the hosts it may send to, and the sender."""
+
+    key: VapidKey
+    hosts: PushHosts
+    sender: Sender
+
+
+@dataclass(frozen=True, slots=True)
 class Parts:
     """The parts that ``create_app`` joined; kept in ``app.extensions``."""
 
@@ -35,6 +47,7 @@ class Parts:
     shell: Shell
     marks: Marks
     revocations: Revocations
+    pusher: Pusher
 
 
 def parts() -> Parts:

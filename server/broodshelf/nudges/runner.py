@@ -1,0 +1,190 @@
+"""The nudger: a tick every few seconds that renews stale plans, tells what is due and sends the messages.
+
+APScheduler does nothing but tick; everything else is in the database, so any number of nudgers may run, embedded
+in ``serve`` or as processes of their own, and one that dies is made good by the next tick of any.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+import logging
+from collections.abc import Callable
+from typing import Any, Final
+
+from apscheduler.schedulers.background import BackgroundScheduler
+from apscheduler.schedulers.base import BaseScheduler
+from apscheduler.schedulers.blocking import BlockingScheduler
+from flask import Flask
+from sqlalchemy import Connection, func, select, update
+
+from ..logs import say
+from ..records.database import reading, writing
+from ..records.store import Ledger
+from ..rounds.recompute import RETRY_MS, all_stale, stale, stale_households
+from ..rounds.tables import occurrences, plan_times
+from .lanes import Lanes
+from .making import due_households, make_nudges
+from .queue import oldest_waiting_ms
+from .sender import Sender
+from .tables import nudger_state, put_row
+from .tidying import tidy_when_due
+
+TICK_S: Final = 5
+AT_ONCE: Final = 200
+"""Rows looked at in one go; a tick takes as many goes as it needs."""
+NOTED_EVERY_MS: Final = 15_000
+SET_BACK_MS: Final = 3_600_000
+"""A clock that jumps back further than this makes all plans anew; less is what two machines may differ by."""
+HEALTHY_TICK_MS: Final = 30_000
+HEALTHY_WAIT_MS: Final = 60_000
+
+
+class Nudger:
+    """Ticks for one process. A slow push service holds up its own lanes only."""
+
+    def __init__(
+        self, app: Flask, sender: Sender, *, key_id: str, public_url: str, clock: Callable[[], int]
+    ) -> None:
+        self._app, self._key_id, self._clock = app, key_id, clock
+        self._lanes = Lanes(app, sender, public_url)
+
+    def start(self) -> Callable[[], None]:
+        """Tick in a thread of this process; return what stops it."""
+        scheduler = BackgroundScheduler(**_SCHEDULER)
+        self._add_to(scheduler)
+        scheduler.start()
+
+        def stop() -> None:
+            scheduler.shutdown(wait=True)
+            self.close()
+
+        return stop
+
+    def run(self) -> None:
+        """Tick in this thread until the process is told to stop."""
+        scheduler = BlockingScheduler(**_SCHEDULER)
+        self._add_to(scheduler)
+        try:
+            scheduler.start()
+        except (KeyboardInterrupt, SystemExit):
+            self.close()
+
+    def tick(self, now_ms: int) -> None:
+        """Do all that is due now. Messages are sent in lanes of their own; ``finish`` waits for them."""
+        with self._app.app_context():
+            _remember_tick(now_ms)
+            self._each(stale_households, self._renew, now_ms)
+            self._each(due_households, self._tell, now_ms)
+            self._lanes.open(now_ms)
+            tidy_when_due(now_ms)
+
+    def finish(self) -> None:
+        """Wait until every message that was begun is sent or put off."""
+        self._lanes.finish()
+
+    def close(self) -> None:
+        """Finish what was begun and end the sending threads."""
+        self._lanes.close()
+
+    def _add_to(self, scheduler: BaseScheduler) -> None:
+        scheduler.add_job(
+            self._tick_now,
+            "interval",
+            seconds=TICK_S,
+            next_run_time=dt.datetime.now(dt.UTC),
+        )
+
+    def _tick_now(self) -> None:
+        """Tick; a failure (a database that is away) is logged and the next tick tries again."""
+        try:
+            self.tick(self._clock())
+        except Exception as error:
+            say("tick failed", logging.ERROR, error=type(error).__name__)
+            logging.getLogger("broodshelf").exception("traceback of a tick")
+
+    def _each(
+        self,
+        find: Callable[[Connection, int, int], list[str]],
+        work: Callable[[str, int], None],
+        now_ms: int,
+    ) -> None:
+        """Do ``work`` once for every household that ``find`` names; one that fails does not stop the others."""
+        seen: set[str] = set()
+        while True:
+            with reading() as connection:
+                found = [h for h in find(connection, now_ms, AT_ONCE) if h not in seen]
+            if not found:
+                return
+            for household_id in found:
+                seen.add(household_id)
+                try:
+                    work(household_id, now_ms)
+                except Exception as error:  # noqa: BLE001 - whatever it is, the other households come first
+                    self._put_aside(household_id, error, now_ms)
+            self._lanes.open(now_ms)  # the first messages need not wait for the last household
+
+    def _renew(self, household_id: str, now_ms: int) -> None:
+        with writing() as connection:
+            ledger = Ledger(connection, household_id)
+            stale(ledger, now_ms)
+            ledger.flush()
+
+    def _tell(self, household_id: str, now_ms: int) -> None:
+        with writing() as connection:
+            made = make_nudges(Ledger(connection, household_id), self._key_id, now_ms)
+        if made:
+            say("nudges made", household_id=household_id, count=made)
+
+    def _put_aside(self, household_id: str, error: Exception, now_ms: int) -> None:
+        """Let a household that fails rest for an hour, so that it cannot keep the nudger busy with failing."""
+        say("nudges failed", logging.ERROR, household_id=household_id, error=type(error).__name__)
+        logging.getLogger("broodshelf").error("traceback of household %s", household_id, exc_info=error)
+        later_ms = now_ms + RETRY_MS
+        with writing() as connection:
+            connection.execute(
+                update(plan_times)
+                .where(plan_times.c.household_id == household_id, plan_times.c.valid_until_ms <= now_ms)
+                .values(valid_until_ms=later_ms)
+            )
+            connection.execute(
+                update(occurrences)
+                .where(occurrences.c.household_id == household_id, occurrences.c.wake_ms <= now_ms)
+                .values(wake_ms=later_ms)
+            )
+
+
+def _remember_tick(now_ms: int) -> None:
+    """Note the tick at most every 15 s: a small machine's card need not be written every 5 s."""
+    with reading() as connection:
+        last_ms = connection.scalar(select(nudger_state.c.at_ms).where(nudger_state.c.name == "tick"))
+    if last_ms is None or not 0 <= now_ms - last_ms < NOTED_EVERY_MS:
+        with writing() as connection:
+            if last_ms is not None and last_ms - now_ms > SET_BACK_MS:
+                say("the clock was set back", logging.WARNING, seconds=(last_ms - now_ms) // 1000)
+                all_stale(connection)
+            put_row(connection, nudger_state, {"name": "tick"}, {"at_ms": now_ms})
+
+
+def nudger_health(connection: Connection, now_ms: int) -> dict[str, Any]:
+    """Return ``{ok, last_tick_ms, waiting_ms}`` for /healthz: when any nudger last ticked, how long the oldest waits.
+
+    Well is: a tick in the last 30 s and nothing due that nobody took for 60 s.
+    """
+    last_tick_ms = connection.scalar(select(nudger_state.c.at_ms).where(nudger_state.c.name == "tick"))
+    oldest = [
+        connection.scalar(select(func.min(occurrences.c.wake_ms))),
+        oldest_waiting_ms(connection, now_ms),
+    ]
+    waiting_ms = max(0, *(now_ms - at for at in oldest if at is not None), 0)
+    ticking = last_tick_ms is not None and now_ms - last_tick_ms <= HEALTHY_TICK_MS
+    return {
+        "ok": ticking and waiting_ms <= HEALTHY_WAIT_MS,
+        "last_tick_ms": last_tick_ms,
+        "waiting_ms": waiting_ms,
+    }
+
+
+_SCHEDULER: Final[dict[str, Any]] = {
+    "timezone": dt.UTC,
+    "job_defaults": {"coalesce": True, "max_instances": 1, "misfire_grace_time": None},
+}

@@ -1,0 +1,194 @@
+"""Sending one encrypted message to one phone's push service (RFC 8030, 8188, 8291, 8292).
+
+The address of a subscription never reaches a log; its SHA-256 prefix does.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import threading
+from base64 import urlsafe_b64encode
+from dataclasses import dataclass
+from email.utils import parsedate_to_datetime
+from typing import Any, Final, Protocol, cast
+
+import requests
+from requests.adapters import HTTPAdapter
+from urllib3 import HTTPSConnectionPool
+from urllib3.connection import HTTPSConnection
+
+from ..logs import say
+from .answers import Outcome, Refused, RetryLater, read_answer
+from .push_hosts import Blocked, PushHosts, wrong_key
+from .vapid import VapidKey
+
+TIMEOUT_S: Final = (3.0, 10.0)
+"""To connect, and for each wait for an answer."""
+TOKEN_KEPT_MS: Final = 6 * 3_600_000
+"""Vendors ask that a token be used for at least an hour; half of its 12 hours leaves a margin."""
+CLOCK_OFF_S: Final = 60
+SHORTEST_TTL_S: Final = 300
+LONGEST_TTL_S: Final = 86_400
+
+
+@dataclass(frozen=True, slots=True)
+class Target:
+    """A phone's subscription: where to send and what to encrypt for."""
+
+    endpoint: str
+    p256dh: str
+    auth: str
+
+    @property
+    def mark(self) -> str:
+        """What logs may say of the address."""
+        return hashlib.sha256(self.endpoint.encode()).hexdigest()[:12]
+
+
+@dataclass(frozen=True, slots=True)
+class Message:
+    """``body`` is plain text of at most 3000 bytes; ``topic`` lets a newer message replace one still queued."""
+
+    body: bytes
+    ttl_s: int
+    urgent: bool
+    topic: str
+
+
+class Sender(Protocol):
+    """Whoever can send a message; tests and other channels bring their own."""
+
+    def send(self, target: Target, message: Message, now_ms: int) -> Outcome:
+        """Send and say what came of it; never raises for what a push service or the network does."""
+
+
+class WebPushSender:
+    """The real one. Safe to use from several threads: each has its own connections."""
+
+    def __init__(self, hosts: PushHosts, key: VapidKey, subject: str) -> None:
+        self._hosts, self._key, self._subject = hosts, key, subject
+        self._tokens: dict[str, tuple[str, int]] = {}
+        self._lock = threading.Lock()
+        self._own = threading.local()
+
+    def send(self, target: Target, message: Message, now_ms: int) -> Outcome:
+        """Encrypt, sign and send; return what the push service's answer means."""
+        try:
+            endpoint = self._hosts.read(target.endpoint)
+        except Blocked as error:
+            return self._said(target, Refused("blocked_host", suspect=True), str(error))
+        try:
+            body = encrypt(target, message.body)
+        except ValueError as error:
+            return self._said(target, Refused("bad_keys", suspect=True), type(error).__name__)
+        headers = {
+            "Authorization": self._token(endpoint.origin, now_ms),
+            "Content-Encoding": "aes128gcm",
+            "Content-Type": "application/octet-stream",
+            "TTL": str(max(SHORTEST_TTL_S, min(LONGEST_TTL_S, message.ttl_s))),
+            "Urgency": "high" if message.urgent else "normal",
+            "Topic": message.topic,
+        }
+        if endpoint.host.endswith("notify.windows.com"):
+            headers["X-WNS-Cache-Policy"] = "cache"  # it refuses a TTL without this header
+        try:
+            with self._session().post(endpoint.url, data=body, headers=headers, stream=True) as answer:
+                self._compare_clocks(answer.headers.get("Date"), now_ms)
+                _let_go(answer)
+                outcome = read_answer(answer.status_code, answer.headers.get("Retry-After"), now_ms)
+                why = answer.headers.get("X-WNS-Error-Description", "")[:200]
+                return self._said(target, outcome, why)
+        except Blocked as error:
+            return self._said(target, Refused("blocked_address", suspect=True), str(error))
+        except (requests.RequestException, OSError) as error:  # their text holds the address
+            return self._said(target, RetryLater("network", vendor=True), type(error).__name__)
+
+    def _session(self) -> requests.Session:
+        if not hasattr(self._own, "session"):
+            self._own.session = PushSession(self._hosts)
+        return cast(requests.Session, self._own.session)
+
+    def _token(self, origin: str, now_ms: int) -> str:
+        with self._lock:
+            token, made_ms = self._tokens.get(origin, ("", 0))
+            if not token or not 0 <= now_ms - made_ms < TOKEN_KEPT_MS:
+                token = self._key.authorization(origin, self._subject, now_ms)
+                self._tokens[origin] = (token, now_ms)
+            return token
+
+    def _said(self, target: Target, outcome: Outcome, why: str) -> Outcome:
+        reason = getattr(outcome, "reason", None)
+        if reason is not None:
+            say("push not taken", phone=target.mark, reason=reason, why=why)
+        return outcome
+
+    def _compare_clocks(self, date: str | None, now_ms: int) -> None:
+        """Warn when a push service's clock and ours differ: its tokens and our care hours would suffer."""
+        try:
+            off_s = round(parsedate_to_datetime(date or "").timestamp() - now_ms / 1000)
+        except ValueError:
+            return
+        if abs(off_s) > CLOCK_OFF_S:
+            say("clock differs from the push service's", seconds=off_s)
+
+
+def encrypt(target: Target, body: bytes) -> bytes:
+    """Return ``body`` encrypted for a phone (RFC 8291). Raises ``ValueError`` for keys that cannot encrypt."""
+    from pywebpush import WebPusher  # here, because it brings an HTTP client that slows every start
+
+    if wrong_key(target.p256dh, target.auth) is not None:
+        raise ValueError("keys that cannot encrypt")
+    keys = {"endpoint": target.endpoint, "keys": {"p256dh": target.p256dh, "auth": target.auth}}
+    return cast(bytes, WebPusher(keys).encode(body)["body"])
+
+
+def topic_of(name: str) -> str:
+    """Return a ``Topic`` (RFC 8030, section 5.4: at most 32 base64url characters) for a name."""
+    return urlsafe_b64encode(hashlib.sha256(name.encode()).digest()).decode()[:32]
+
+
+class PushSession(requests.Session):
+    """A session that follows no redirect, reads no proxy or password from its surroundings, and never hangs."""
+
+    def __init__(self, hosts: PushHosts) -> None:
+        super().__init__()
+        self.trust_env = False
+        self.mount("https://", _CheckedAdapter(hosts))
+        if not hosts.loopback:
+            self.adapters.pop("http://")
+
+    def request(self, *args: Any, **kwargs: Any) -> requests.Response:
+        """Send with our limits, whatever the caller says."""
+        return super().request(*args, **{**kwargs, "allow_redirects": False, "timeout": TIMEOUT_S})
+
+
+class _CheckedAdapter(HTTPAdapter):
+    """Connects to the address that the policy has checked, not to whatever the name says a moment later."""
+
+    def __init__(self, hosts: PushHosts) -> None:
+        class Connection(HTTPSConnection):
+            def _new_conn(self) -> Any:
+                name = self._dns_host
+                self._dns_host = hosts.address_for(name.rstrip("."), self.port or 443)
+                try:
+                    return super()._new_conn()
+                finally:
+                    self._dns_host = name  # the certificate is checked against the name
+
+        class Pool(HTTPSConnectionPool):
+            ConnectionCls = Connection
+
+        self._pool = Pool
+        super().__init__(max_retries=0)
+
+    def init_poolmanager(self, *args: Any, **kwargs: Any) -> None:
+        """Make the pool manager with our own connections."""
+        super().init_poolmanager(*args, **kwargs)
+        self.poolmanager.pool_classes_by_scheme = {"https": self._pool}
+
+
+def _let_go(answer: requests.Response) -> None:
+    """Read a short answer so that its connection can be used again; leave a long or endless one unread."""
+    length = answer.headers.get("Content-Length", "")
+    if length.isdigit() and int(length) <= 4096:
+        answer.content  # noqa: B018 - reading it frees the connection

@@ -1,0 +1,123 @@
+"""The tables of nudges: who listens where, what was told, each message on its way. Instants in ms since 1970 UTC."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from sqlalchemy import (
+    BigInteger,
+    Boolean,
+    Column,
+    Connection,
+    ForeignKey,
+    Index,
+    Integer,
+    String,
+    Table,
+    Text,
+    UniqueConstraint,
+)
+from sqlalchemy.dialects import postgresql, sqlite
+
+from ..records.database import metadata
+
+subscriptions = Table(
+    "push_subscriptions",
+    metadata,
+    Column("id", String(36), primary_key=True),
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), nullable=False),
+    Column("person_id", String(36), nullable=False),
+    Column("device_id", String(36), nullable=False, unique=True),
+    Column("endpoint", Text, nullable=False),
+    Column("host", String(255), nullable=False),
+    Column("p256dh", String(100), nullable=False),
+    Column("auth", String(40), nullable=False),
+    Column("key_id", String(32), nullable=False),
+    Column("created_ms", BigInteger, nullable=False),
+    Column("seen_ms", BigInteger, nullable=False),
+    Column("delivered_ms", BigInteger),
+    Column("acked_ms", BigInteger),
+    Column("outcome", String(40)),
+    Column("failures", Integer, nullable=False, default=0),
+    Column("suspect_since_ms", BigInteger),
+    Index("ix_push_subscriptions_person", "household_id", "person_id"),
+    Index("ix_push_subscriptions_host", "host"),
+)
+"""Where a phone listens. One a device; ``key_id`` names the server key that it was made for."""
+
+nudges = Table(
+    "nudges",
+    metadata,
+    Column("id", String(36), primary_key=True),
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), nullable=False),
+    Column("person_id", String(36), nullable=False),
+    Column("local_date", String(10), nullable=False),
+    Column("slot", String(120), nullable=False),
+    Column("step", Integer, nullable=False),
+    Column("urgent", Boolean, nullable=False),
+    Column("made_ms", BigInteger, nullable=False),
+    UniqueConstraint("person_id", "local_date", "slot", "step"),
+)
+"""What one person is told about one round; ``step`` 1 is the first time, 2 after the household's patience."""
+
+nudge_items = Table(
+    "nudge_items",
+    metadata,
+    Column("nudge_id", ForeignKey("nudges.id", ondelete="CASCADE"), primary_key=True),
+    Column("occurrence_id", ForeignKey("occurrences.id", ondelete="CASCADE"), primary_key=True),
+    Column("position", Integer, nullable=False),
+    Column("item", Text, nullable=False),
+    Index("ix_nudge_items_occurrence_id", "occurrence_id"),
+)
+"""The occurrences of a nudge, each with what the message says of it (JSON, ``nudges.grouping.Item``)."""
+
+deliveries = Table(
+    "deliveries",
+    metadata,
+    Column("id", String(43), primary_key=True),
+    Column("nudge_id", ForeignKey("nudges.id", ondelete="CASCADE")),
+    Column("subscription_id", ForeignKey("push_subscriptions.id", ondelete="CASCADE"), nullable=False),
+    Column("state", String(10), nullable=False),
+    Column("wake_ms", BigInteger),
+    Column("owner", String(36)),
+    Column("attempts", Integer, nullable=False, default=0),
+    Column("short", Boolean, nullable=False, default=False),
+    Column("made_ms", BigInteger, nullable=False),
+    Column("useless_ms", BigInteger, nullable=False),
+    Column("done_ms", BigInteger),
+    Column("outcome", String(40)),
+    Column("acked_ms", BigInteger),
+    Column("shown", Boolean),
+    UniqueConstraint("nudge_id", "subscription_id"),
+    Index("ix_deliveries_wake_ms", "wake_ms"),
+    Index("ix_deliveries_subscription_id", "subscription_id"),
+)
+"""One message to one phone. The id is unguessable: whoever has it may acknowledge.
+
+``state``: waiting, sent, gone, refused or dropped. While it waits, ``wake_ms`` is when it may be tried or, once
+claimed by ``owner``, when that claim runs out. A test message has no nudge.
+"""
+
+vendor_pauses = Table(
+    "vendor_pauses",
+    metadata,
+    Column("host", String(255), primary_key=True),
+    Column("until_ms", BigInteger, nullable=False),
+)
+"""Push hosts that asked us to wait: for all their subscriptions, whoever sends."""
+
+nudger_state = Table(
+    "nudger_state",
+    metadata,
+    Column("name", String(20), primary_key=True),
+    Column("at_ms", BigInteger, nullable=False),
+)
+"""When the nudger last ticked and last tidied up, whichever process did it."""
+
+
+def put_row(connection: Connection, table: Table, key: Mapping[str, Any], values: Mapping[str, Any]) -> None:
+    """Insert a row or, where its key is there already, change it; safe however many do so at once."""
+    made = postgresql if connection.dialect.name == "postgresql" else sqlite
+    statement = made.insert(table).values(**key, **values)
+    connection.execute(statement.on_conflict_do_update(index_elements=list(key), set_=dict(values)))

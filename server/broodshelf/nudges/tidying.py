@@ -1,0 +1,37 @@
+"""Forgetting what was told long ago, once a day."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from sqlalchemy import delete, select
+
+from ..records.database import reading, writing
+from ..rounds.tables import occurrences
+from .tables import deliveries, nudger_state, nudges, put_row
+
+DAY_MS: Final = 86_400_000
+KEPT_MS: Final = 90 * DAY_MS
+"""How long nudges and closed occurrences are kept: three times as long as a late log can reach back."""
+
+
+def tidy_when_due(now_ms: int) -> None:
+    """Delete nudges, messages and told occurrences older than 90 days, unless it was done in the last day."""
+    with reading() as connection:
+        last_ms = connection.scalar(select(nudger_state.c.at_ms).where(nudger_state.c.name == "tidy"))
+    if last_ms is not None and 0 <= now_ms - last_ms < DAY_MS:
+        return
+    before_ms = now_ms - KEPT_MS
+    with writing() as connection:
+        put_row(connection, nudger_state, {"name": "tidy"}, {"at_ms": now_ms})
+        connection.execute(delete(nudges).where(nudges.c.made_ms < before_ms))
+        connection.execute(
+            delete(deliveries).where(deliveries.c.nudge_id.is_(None), deliveries.c.made_ms < before_ms)
+        )
+        connection.execute(
+            delete(occurrences).where(
+                occurrences.c.at_ms < before_ms,
+                occurrences.c.state.in_(("sent", "missed", "done")),
+                occurrences.c.wake_ms.is_(None),
+            )
+        )

@@ -1,0 +1,117 @@
+"""Wall-clock times of a household as instants: care hours, quiet hours, in any IANA zone. Pure.
+
+A wall time that the zone leaves out (clocks go forward) is the first instant after the gap; one that comes
+twice (clocks go back) is the first of the two. So every local date has each care hour exactly once. A date
+that a zone leaves out altogether has none.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+import zoneinfo
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from typing import Any, Final
+
+DAY: Final = dt.timedelta(days=1)
+DEFAULT_CARE_HOURS: Final = ("18:30",)
+"""For a household that has cleared both of its care hours: nudges are never lost for want of one."""
+
+
+@dataclass(frozen=True, slots=True)
+class CareHour:
+    """One round: its local date, its wall time as ``HH:MM`` and its instant in ms since 1970 UTC."""
+
+    local_date: dt.date
+    slot: str
+    at_ms: int
+
+
+@dataclass(frozen=True, slots=True)
+class CareClock:
+    """When a household looks after its ants and when it wants silence. Wall times are ``HH:MM``."""
+
+    zone: zoneinfo.ZoneInfo
+    care_hours: tuple[str, ...] = DEFAULT_CARE_HOURS
+    quiet_from: str | None = None
+    quiet_to: str | None = None
+
+    @classmethod
+    def of(cls, household: Mapping[str, Any]) -> CareClock:
+        """Return the clock of a household record's fields."""
+        return cls(
+            zoneinfo.ZoneInfo(household.get("zone") or "UTC"),
+            tuple(sorted(set(household.get("care_hours") or ()))) or DEFAULT_CARE_HOURS,
+            household.get("quiet_from"),
+            household.get("quiet_to"),
+        )
+
+    def local(self, now_ms: int) -> dt.datetime:
+        """Return the household's wall clock at an instant."""
+        return dt.datetime.fromtimestamp(now_ms // 1000, self.zone)
+
+    def local_date(self, now_ms: int) -> dt.date:
+        """Return the household's calendar day at an instant."""
+        return self.local(now_ms).date()
+
+    def instant_ms(self, day: dt.date, at: str) -> int:
+        """Return the first instant at which the wall clock shows or has passed ``at`` on ``day``."""
+        return _first_instant_s(dt.datetime.combine(day, dt.time.fromisoformat(at)), self.zone) * 1000
+
+    def care_hours_from(self, now_ms: int, after: dt.date | None = None) -> Iterator[CareHour]:
+        """Yield the care hours at or after ``now_ms``, in order, without end; with ``after`` only of later dates."""
+        day = self.local_date(now_ms) - DAY  # a gap at midnight can carry yesterday's hour into today
+        if after is not None:
+            day = max(day, after + DAY)
+        while True:
+            if self._exists(day):
+                hours = [CareHour(day, slot, self.instant_ms(day, slot)) for slot in self.care_hours]
+                yield from (hour for hour in hours if hour.at_ms >= now_ms)
+            day += DAY
+
+    def next_care_hour(self, now_ms: int, after: dt.date | None = None) -> CareHour:
+        """Return the first care hour at or after ``now_ms``; with ``after`` the first one of a later date."""
+        return next(self.care_hours_from(now_ms, after))
+
+    def is_quiet(self, now_ms: int) -> bool:
+        """Say whether an instant lies in the quiet hours, which may span midnight."""
+        start, end = self.quiet_from, self.quiet_to
+        if not start or not end:
+            return False
+        at = self.local(now_ms).strftime("%H:%M")
+        return start <= at < end if start <= end else at >= start or at < end
+
+    def after_quiet(self, now_ms: int) -> int:
+        """Return the instant itself, or the end of the quiet hours that it lies in."""
+        if not self.is_quiet(now_ms):
+            return now_ms
+        today = self.local_date(now_ms)
+        end = dt.time.fromisoformat(self.quiet_to or "")
+        walls = [dt.datetime.combine(today + n * DAY, end) for n in (0, 1, 2)]
+        ends = [_first_instant_s(w, self.zone) * 1000 for w in walls]
+        ends += [round(w.replace(tzinfo=self.zone, fold=1).timestamp()) * 1000 for w in walls]
+        return min(e for e in ends if e > now_ms and not self.is_quiet(e))
+
+    def _exists(self, day: dt.date) -> bool:
+        return self.local_date(self.instant_ms(day, "00:00")) == day
+
+
+def _first_instant_s(wall: dt.datetime, zone: zoneinfo.ZoneInfo) -> int:
+    """Return the first instant of a wall time, or the end of the gap that swallows it, in s since 1970 UTC."""
+    late = round(wall.replace(tzinfo=zone).timestamp())
+    if dt.datetime.fromtimestamp(late, zone).replace(tzinfo=None) == wall:
+        return late
+    # In a gap fold=0 reads the wall time with the old offset and lands behind the jump, fold=1 before it.
+    early = round(wall.replace(tzinfo=zone, fold=1).timestamp())
+    old = _offset(early, zone)
+    while late - early > 1:
+        middle = (early + late) // 2
+        if _offset(middle, zone) == old:
+            early = middle
+        else:
+            late = middle
+    return late
+
+
+def _offset(at_s: int, zone: zoneinfo.ZoneInfo) -> dt.timedelta | None:
+    return dt.datetime.fromtimestamp(at_s, zone).utcoffset()

@@ -1,0 +1,164 @@
+"""Firefox ESR over WebDriver BiDi, without a driver program."""
+
+from __future__ import annotations
+
+import itertools
+import json
+import re
+import shutil
+import subprocess
+import tempfile
+import threading
+import time
+from collections.abc import Mapping
+from contextlib import ExitStack
+from pathlib import Path
+from types import TracebackType
+from typing import Any
+
+from websockets.sync.client import connect
+
+BINARY = Path("/usr/bin/firefox-esr")
+QUIET: Mapping[str, Any] = {
+    "remote.prefs.recommended": False,
+    "permissions.default.desktop-notification": 1,
+    "alerts.useSystemBackend": False,
+    "browser.shell.checkDefaultBrowser": False,
+    "datareporting.policy.dataSubmissionEnabled": False,
+    "app.update.disabledForTesting": True,
+    "browser.aboutwelcome.enabled": False,
+    "services.settings.server": "data:,#remote-settings-dummy/v1",
+    "browser.safebrowsing.malware.enabled": False,
+    "browser.safebrowsing.phishing.enabled": False,
+    "toolkit.telemetry.enabled": False,
+    "network.captive-portal-service.enabled": False,
+    "network.connectivity-service.enabled": False,
+    "browser.region.network.url": "",
+    "extensions.update.enabled": False,
+    "network.disable-localhost-when-offline": True,
+}
+
+
+def push_preferences(port: int) -> dict[str, Any]:
+    """Let Firefox use the push service on this port of the loopback."""
+    return {
+        "dom.push.enabled": True,
+        "dom.push.connection.enabled": True,
+        "dom.push.serverURL": f"ws://127.0.0.1:{port}/",
+        "dom.push.testing.allowInsecureServerURL": True,
+    }
+
+
+class Firefox:
+    """``with Firefox(preferences) as browser``. ``js`` evaluates in the page and waits for promises."""
+
+    def __init__(self, preferences: Mapping[str, Any]) -> None:
+        if not BINARY.exists():
+            raise RuntimeError(
+                "Firefox is not installed; ./deploy/test installs it (Debian package firefox-esr)."
+            )
+        self.profile = Path(tempfile.mkdtemp(prefix="bs-ff-"))
+        lines = (f"user_pref({json.dumps(k)}, {json.dumps(v)});" for k, v in {**QUIET, **preferences}.items())
+        (self.profile / "user.js").write_text("\n".join(lines))
+        self.numbers = itertools.count(1)
+
+    def __enter__(self) -> Firefox:
+        self.process = subprocess.Popen(
+            [
+                BINARY, "--headless", "--no-remote", "--profile", self.profile, "--remote-debugging-port", "0",
+                "--remote-allow-system-access", "about:blank",
+            ],
+            stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True,
+        )  # fmt: skip
+        assert self.process.stdout is not None
+        found = None
+        for line in self.process.stdout:
+            found = re.search(r"WebDriver BiDi listening on (ws://\S+)", line)
+            if found:
+                break
+        assert found, "Firefox did not start"
+        self.drain = threading.Thread(target=lambda: [None for _ in self.process.stdout or ()], daemon=True)
+        self.drain.start()
+        self.stack = ExitStack()
+        self.socket = self.stack.enter_context(connect(f"{found[1]}/session", max_size=None))
+        self.command("session.new", capabilities={})
+        self.context = self.command("browsingContext.getTree")["contexts"][0]["context"]
+        return self
+
+    def __exit__(
+        self, kind: type[BaseException] | None, error: BaseException | None, tb: TracebackType | None
+    ) -> None:
+        try:
+            self.command("browser.close")
+        except Exception:  # noqa: BLE001 - whatever its state, it is ended below
+            self.process.terminate()
+        self.stack.close()
+        try:
+            self.process.wait(15)
+        except subprocess.TimeoutExpired:
+            self.process.kill()
+            self.process.wait(5)
+        self.drain.join(5)
+        if self.process.stdout is not None:
+            self.process.stdout.close()
+        shutil.rmtree(self.profile, ignore_errors=True)
+
+    def command(self, method: str, **parameters: Any) -> Any:
+        number = next(self.numbers)
+        self.socket.send(json.dumps({"id": number, "method": method, "params": parameters}))
+        while True:
+            message = json.loads(self.socket.recv(timeout=60))
+            if message.get("id") == number:
+                if message["type"] == "error":
+                    raise RuntimeError(f"{message['error']}: {message['message']}")
+                return message["result"]
+
+    def goto(self, url: str) -> None:
+        self.command("browsingContext.navigate", context=self.context, url=url, wait="complete")
+
+    def js(self, expression: str, context: str | None = None) -> Any:
+        """Evaluate an expression (awaited) and return its JSON value."""
+        answer = self.command(
+            "script.evaluate",
+            expression=f"(async () => JSON.stringify(await ({expression})))()",
+            target={"context": context or self.context},
+            awaitPromise=True,
+            userActivation=True,
+        )
+        if answer["type"] == "exception":
+            raise RuntimeError(answer["exceptionDetails"]["text"])
+        value = answer["result"].get("value")
+        return None if value is None else json.loads(value)
+
+    def until(self, expression: str, timeout_s: float = 20) -> Any:
+        """Evaluate again and again until the value is truthy; fail with the page's text otherwise."""
+        deadline = time.monotonic() + timeout_s
+        while time.monotonic() < deadline:
+            value = self.js(expression)
+            if value:
+                return value
+            time.sleep(0.1)
+        raise AssertionError(f"never true: {expression}\n{self.js('document.body.innerText')}")
+
+    def shows(self, text: str) -> None:
+        self.until(f"document.body.innerText.includes({json.dumps(text)})")
+
+    def press(self, name: str, within: str = "document") -> None:
+        """Press the first button or link with this text."""
+        find = f"[...{within}.querySelectorAll('button, a')].find((e) => e.innerText.trim() === {json.dumps(name)})"
+        self.until(f"Boolean({find})")
+        self.js(f"({find}).click()")
+
+    def type(self, field: str, text: str) -> None:
+        """Fill the form field with this ``name`` attribute."""
+        self.until(f"Boolean(document.querySelector('[name={field}]'))")
+        self.js(f"(document.querySelector('[name={field}]').value = {json.dumps(text)})")
+
+    def chrome(self, part: str) -> str:
+        """Return the browser's own context whose address holds ``part``."""
+        tree = self.command("browsingContext.getTree", **{"moz:scope": "chrome"})["contexts"]
+        return str(next(c["context"] for c in tree if part in c["url"]))
+
+    def offline(self, value: bool) -> None:
+        """Cut page, worker and push service off, or let them back."""
+        self.js(f"void (Services.io.offline = {json.dumps(value)}) ?? true", self.chrome("browser.xhtml"))
