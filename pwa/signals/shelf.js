@@ -97,11 +97,21 @@ export async function reload() {
 
 /** @type {Promise<void> | null} */
 let running = null;
+let asked_again = false;
 
 /** Make both sides even; safe to call at any time. @returns {Promise<void>} */
 export function syncNow() {
   if (!store || session.peek() === null) return Promise.resolve();
-  running ??= run(store).finally(() => { running = null; });
+  if (running) {
+    asked_again = true; // what is under way may be failing already: whoever asks now gets a try of its own
+    return running;
+  }
+  running = run(store).finally(() => {
+    running = null;
+    if (!asked_again) return undefined;
+    asked_again = false;
+    return syncNow();
+  });
   return running;
 }
 
