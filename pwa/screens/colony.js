@@ -5,7 +5,7 @@ import { Notices, Reasons } from '../components/reasons.js';
 import { SaveState } from '../components/save-state.js';
 import { Tube, levelInWords } from '../components/tube.js';
 import { remove } from '../signals/actions.js';
-import { catalogue, events, rows } from '../signals/shelf.js';
+import { catalogue, events, planOf, rows } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { ColonyForm } from './colony-form.js';
 import { eventInWords } from './event-words.js';
@@ -22,7 +22,7 @@ export function ColonyScreen({ id }) {
   const colony = rows.value.get(id);
   if (!colony) return html`<h1>Not here</h1><p>This colony is not on this phone. It may have been deleted, or this phone has not synced yet.</p>`;
   if (sheet === 'edit') return html`<h1>Change ${colony.set.name}</h1><${ColonyForm} colony=${colony} onDone=${() => setSheet('')} />`;
-  const plan = [...rows.value.values()].find((row) => row.kind === 'plan' && row.set.colony_id === id);
+  const plan = planOf(id);
   const log = [...(events.value.get(id) ?? [])].reverse();
   const kinds = /** @type {const} */ (['feeding', 'check', 'water', 'fault', 'count', 'move', 'note']);
   return html`<div class="row"><h1 class="grow">${colony.set.name}</h1><button type="button" class="button" onClick=${() => setSheet('edit')}>Change</button></div>

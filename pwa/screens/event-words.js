@@ -29,4 +29,4 @@ export function eventInWords(row) {
 /** @type {Record<string, string>} */ const COARSE = t.coarse;
 
 /** @param {string} text */
-const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);
+export const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);

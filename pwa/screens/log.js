@@ -7,7 +7,7 @@ import { Sheet } from '../components/sheet.js';
 import { originVerdict } from '../care/origin.js';
 import { say as inTable } from '../care/words.js';
 import { log, say } from '../signals/actions.js';
-import { catalogue, events, rows, today } from '../signals/shelf.js';
+import { catalogue, events, planOf, today } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { eventInWords, nameOf } from './event-words.js';
 
@@ -38,7 +38,7 @@ export function LogSheet({ colonyId, kind, need, item, onClose }) {
 function FeedingForm({ colonyId, need, item, save }) {
   const foods = catalogue.value?.foods ?? {};
   const words = catalogue.value?.words ?? {};
-  const plan = [...rows.value.values()].find((row) => row.kind === 'plan' && row.set.colony_id === colonyId);
+  const plan = planOf(colonyId);
   const tasks = (plan?.set.tasks ?? []).filter((/** @type {any} */ task) => task.portion);
   const task = item ?? tasks.find((/** @type {any} */ each) => each.need === need) ?? tasks[0];
   const [food, setFood] = useState(task?.portion?.food_code ?? 'sugar_water');
@@ -107,7 +107,7 @@ function CountForm({ save }) {
 
 /** @param {any} props */
 function MoveForm({ save }) {
-  return html`<p class="soft">Offer the new tube beside the old one, darken it and light the old. Give them 1 to 4 weeks. Never shake them out unless the old one is flooded or dry.</p>
+  return html`<p class="soft">Offer the new tube beside the old one, darken it and light the old. Give them 1 to 4 weeks (common practice). Never shake them out unless the old one is flooded or dry.</p>
     <div class="wrap"><button type="button" class="button" onClick=${() => save('move', { how: 'offered' })}>New nest offered</button>
     <button type="button" class="button main" onClick=${() => save('move', { how: 'finished', fresh_reservoir: true })}>They have moved</button></div>`;
 }

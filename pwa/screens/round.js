@@ -8,7 +8,7 @@ import { sayPortion, say } from '../care/words.js';
 import { later, logAsSuggested, remove, resolve } from '../signals/actions.js';
 import { catalogue, round, rows, rowsOf } from '../signals/shelf.js';
 import { t } from '../text/en.js';
-import { eventInWords, nameOf } from './event-words.js';
+import { capital, eventInWords, nameOf } from './event-words.js';
 import { Lazy } from './lazy.js';
 
 export function RoundScreen() {
@@ -43,7 +43,7 @@ export function Task({ item, onOther }) {
   const words = catalogue.value?.words ?? {};
   const isFault = item.key.includes('/fault:');
   const faultId = item.key.split('fault:')[1] ?? '';
-  const title = isFault ? say(words, 'fault', item.reasons[0]?.code) : item.portion ? sayPortion(words, item.portion) : say(words, 'todo', item.need);
+  const title = isFault ? capital(say(words, 'fault', item.reasons[0]?.code)) : item.portion ? sayPortion(words, item.portion) : say(words, 'todo', item.need);
   return html`<article class=${`card ${item.urgent ? 'urgent' : ''}`}>
     <div class="row top-align">${item.gauge && html`<${Tube} gauge=${item.gauge} small />`}
       <div class="grow stack">

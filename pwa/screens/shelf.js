@@ -4,7 +4,7 @@ import { Icon } from '../components/icon.js';
 import { Tube } from '../components/tube.js';
 import { movedGauges } from '../care/round.js';
 import { say } from '../care/words.js';
-import { catalogue, events, rows, rowsOf } from '../signals/shelf.js';
+import { catalogue, events, planOf, rowsOf } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 
 export function ShelfScreen() {
@@ -17,7 +17,7 @@ export function ShelfScreen() {
 
 /** A colony's gauges as this phone knows them. @param {string} colonyId */
 export function gaugesOf(colonyId) {
-  const plan = [...rows.value.values()].find((row) => row.kind === 'plan' && row.set.colony_id === colonyId);
+  const plan = planOf(colonyId);
   if (!plan) return [];
   const fresh = (events.value.get(colonyId) ?? []).filter((e) => !e.rev || e.rev > plan.set.inputs_rev);
   return movedGauges(plan, fresh).filter((gauge) => !['glance', 'room'].includes(gauge.need));

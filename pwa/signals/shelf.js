@@ -44,6 +44,9 @@ const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('broodsh
 /** The rows of a kind, in the order of their making. @param {string} kind @returns {ShownRow[]} */
 export const rowsOf = (kind) => [...rows.value.values()].filter((row) => row.kind === kind).sort((a, b) => (a.id < b.id ? -1 : 1));
 
+/** The plan of a colony, once the server has made one. @param {string} colonyId @returns {ShownRow | undefined} */
+export const planOf = (colonyId) => [...rows.value.values()].find((row) => row.kind === 'plan' && row.set.colony_id === colonyId);
+
 /** The open store. @returns {Store} */
 export function openStore() {
   if (!store) throw new Error('This phone is not signed in.');

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from pathlib import Path
 from urllib.parse import urlsplit
 
@@ -39,7 +39,6 @@ class Settings:
     trusted_proxy_hops: int = 0
     push_extra_hosts: tuple[str, ...] = ()
     signup_open: bool = False
-    extra: Mapping[str, str] = field(default_factory=dict)
 
     @property
     def secure(self) -> bool:

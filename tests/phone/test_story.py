@@ -61,13 +61,13 @@ def test_a_log_made_offline_survives_a_restart_and_reaches_the_other_phone_once(
     go(mine, server, "#/round")
 
     expect(mine.get_by_text("2 saved on this phone")).to_be_visible()
-    expect(mine.get_by_role("article").filter(has_text="leaking reservoir")).to_contain_text("urgent")
+    expect(mine.get_by_role("article").filter(has_text="Leaking reservoir")).to_contain_text("urgent")
     expect(mine.get_by_role("region", name="Done")).to_contain_text("Saved on this phone")
 
     online_again(mine)
     other = phone()
     pair(other, mine, server)
-    expect(other.get_by_role("article").filter(has_text="leaking reservoir")).to_contain_text("urgent")
+    expect(other.get_by_role("article").filter(has_text="Leaking reservoir")).to_contain_text("urgent")
     done = other.get_by_role("region", name="Done")
     expect(done.get_by_text("fruit fly")).to_have_count(1)
     expect(done).to_contain_text("by Mira")

@@ -123,13 +123,15 @@ def mark(connection: Connection, message: Claimed, owner: str, outcome: Outcome,
             connection.execute(delete(subscriptions).where(subscriptions.c.id == message.subscription_id))
         case RetryLater(reason, after_s, vendor):
             wait_ms = 1000 * (after_s if after_s is not None else back_off_s(message.attempts))
-            if not _try_again(connection, message, owner, reason, now_ms, wait_ms):
+            if not _mark_ours(connection, message.id, owner, wake_ms=now_ms + wait_ms, outcome=reason):
                 return False
             _note(connection, message, outcome=reason)
             if vendor:
                 _pause(connection, message.host, now_ms + 1000 * (after_s or PAUSE_S))
         case Refused() if outcome == TOO_LARGE and not message.short:
-            return _again_short(connection, message, owner, now_ms)
+            return _mark_ours(
+                connection, message.id, owner, wake_ms=now_ms, short=True, outcome=TOO_LARGE.reason
+            )
         case Refused(reason, suspect):
             if not _finish(connection, message.id, owner, "refused", reason, now_ms):
                 return False
@@ -216,36 +218,21 @@ def _open_items(connection: Connection, ids: Sequence[str]) -> dict[str, list[It
     return found
 
 
-def _finish(
-    connection: Connection, delivery_id: str, owner: str, state: str, outcome: str, now_ms: int
-) -> bool:
+def _mark_ours(connection: Connection, delivery_id: str, owner: str, **values: object) -> bool:
+    """Change a message and let go of it, if the claim is still ours: the compare-and-set of all marks."""
     done = connection.execute(
         update(deliveries)
         .where(deliveries.c.id == delivery_id, deliveries.c.owner == owner, deliveries.c.state == "waiting")
-        .values(state=state, outcome=outcome, done_ms=now_ms, wake_ms=None, owner=None)
+        .values(owner=None, **values)
     )
     return done.rowcount == 1
 
 
-def _try_again(
-    connection: Connection, message: Claimed, owner: str, reason: str, now_ms: int, wait_ms: int
+def _finish(
+    connection: Connection, delivery_id: str, owner: str, state: str, outcome: str, now_ms: int
 ) -> bool:
-    """Let a message wait; the claim that comes after its usefulness drops it."""
-    done = connection.execute(
-        update(deliveries)
-        .where(deliveries.c.id == message.id, deliveries.c.owner == owner, deliveries.c.state == "waiting")
-        .values(owner=None, wake_ms=now_ms + wait_ms, outcome=reason)
-    )
-    return done.rowcount == 1
-
-
-def _again_short(connection: Connection, message: Claimed, owner: str, now_ms: int) -> bool:
-    done = connection.execute(
-        update(deliveries)
-        .where(deliveries.c.id == message.id, deliveries.c.owner == owner, deliveries.c.state == "waiting")
-        .values(owner=None, wake_ms=now_ms, short=True, outcome=TOO_LARGE.reason)
-    )
-    return done.rowcount == 1
+    ended = {"state": state, "outcome": outcome, "done_ms": now_ms, "wake_ms": None}
+    return _mark_ours(connection, delivery_id, owner, **ended)
 
 
 def _note(connection: Connection, message: Claimed, **values: object) -> None:

@@ -87,13 +87,15 @@ def actor_of(connection: Connection, token: str | None, now_ms: int) -> Actor:
     return Actor(row.household_id, row.person_id, row.id, row.role, window)
 
 
+def seen_lately(connection: Connection, device_id: str, now_ms: int) -> bool:
+    """Say whether a device was marked as seen in the last ten minutes, so that a read stays a read."""
+    seen = connection.execute(select(devices.c.last_seen_ms).where(devices.c.id == device_id)).scalar_one()
+    return bool(seen >= now_ms - SEEN_EVERY_MS)
+
+
 def mark_seen(connection: Connection, device_id: str, now_ms: int) -> None:
-    """Note that a device was here; at most every ten minutes, so that reads stay reads."""
-    connection.execute(
-        update(devices)
-        .where(devices.c.id == device_id, devices.c.last_seen_ms < now_ms - SEEN_EVERY_MS)
-        .values(last_seen_ms=now_ms)
-    )
+    """Note that a device was here."""
+    connection.execute(update(devices).where(devices.c.id == device_id).values(last_seen_ms=now_ms))
 
 
 def list_devices(connection: Connection, actor: Actor) -> list[dict[str, Any]]:

@@ -17,7 +17,7 @@ from .secrets import hash_code, hash_token, new_code, new_token
 from .tables import devices, pass_secrets
 
 MOST_DEVICES = 2
-"""A pass admits two phones unless the keeper makes it more: the stand-in's and a spare."""
+"""How many phones a pass admits: the stand-in's and a spare."""
 
 GRACE_MS = 7 * 24 * 3600 * 1000
 """How long after its end a pass still takes what was logged inside its dates, offline."""
@@ -83,7 +83,6 @@ def make_link(connection: Connection, household_id: str, pass_id: str, now_ms: i
             secret_hash=hash_token(link.secret),
             code_hash=hash_code(link.code),
             made_ms=now_ms,
-            most_devices=MOST_DEVICES,
         )
     )
     return link

@@ -59,7 +59,6 @@ pass_secrets = Table(
     Column("secret_hash", String(64), nullable=False, unique=True),
     Column("code_hash", String(64), nullable=False, unique=True),
     Column("made_ms", BigInteger, nullable=False),
-    Column("most_devices", Integer, nullable=False),
 )
 """What opens a pass: a link's secret and a short code. Made anew whenever the keeper asks for a link."""
 

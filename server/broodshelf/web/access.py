@@ -11,7 +11,7 @@ from marshmallow import fields, validate
 from ..errors import BadRequest
 from ..nudges.subscriptions import forget_device
 from ..people import devices, households, limits, pairing
-from ..people.actor import Actor, ActorRole
+from ..people.actor import Actor
 from ..people.devices import Session
 from ..records.database import reading, writing
 from ..records.kinds import KINDS
@@ -61,7 +61,7 @@ def claim() -> Response:
             role="keeper",
             now_ms=now,
         )
-    return signed_in(session, household_id, person_id, "keeper")
+    return signed_in(session)
 
 
 @blueprint.get("/me")
@@ -119,7 +119,7 @@ def collect_pairing() -> Response:
             role="keeper",
             now_ms=p.now_ms(),
         )
-    return signed_in(session, got.household_id, got.person_id, "keeper")
+    return signed_in(session)
 
 
 @blueprint.post("/pairings/look")
@@ -210,7 +210,7 @@ def describe(actor: Actor) -> dict[str, Any]:
     }
 
 
-def signed_in(session: Session, household_id: str, person_id: str, role: ActorRole) -> Response:
+def signed_in(session: Session) -> Response:
     """Answer a sign-in: who this phone now is, and the cookie."""
     with reading() as connection:
         actor = devices.actor_of(connection, session.token, p.now_ms())

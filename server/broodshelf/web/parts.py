@@ -16,7 +16,7 @@ from ..nudges.push_hosts import PushHosts
 from ..nudges.sender import Sender
 from ..nudges.vapid import VapidKey
 from ..people.actor import Actor
-from ..people.devices import actor_of, mark_seen
+from ..people.devices import actor_of, mark_seen, seen_lately
 from ..people.ledger import Revocations
 from ..records.database import reading, writing
 from ..records.epochs import Marks
@@ -72,8 +72,10 @@ def actor() -> Actor:
     if "actor" not in g:
         with reading() as connection:
             g.actor = actor_of(connection, request.cookies.get(cookie_name()), now_ms())
-        with writing() as connection:
-            mark_seen(connection, g.actor.device_id, now_ms())
+            lately = seen_lately(connection, g.actor.device_id, now_ms())
+        if not lately:
+            with writing() as connection:
+                mark_seen(connection, g.actor.device_id, now_ms())
     return cast(Actor, g.actor)
 
 

@@ -78,4 +78,4 @@ def open_pass() -> Response:
             now_ms=p.now_ms(),
             pass_id=record.id,
         )
-    return signed_in(session, household_id, person_id, "stand_in")
+    return signed_in(session)

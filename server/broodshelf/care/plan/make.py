@@ -9,7 +9,7 @@ from typing import Any, Final
 
 from ..catalogue import Species, species, vessels
 from ..colony.stages import Switches, switches
-from ..gauges import DAY_MS, Gauge, due_at_ms
+from ..gauges import DAY_MS, Gauge, due_at_ms, level_at
 from ..water.reservoir import is_urgent, water_gauge
 from .bands import interval
 from .portions import portion, suggested
@@ -133,8 +133,7 @@ def _upkeep(
     start_ms = _known_since_ms(state, now_ms)
     water = water_gauge(state.events, state.vessel.reservoir_length_mm, start_ms)
     latest = max((e.happened_ms for e in state.events if e.kind == "water"), default=None)
-    share_now = max(0.0, water.level - water.rate_per_day * max(0, now_ms - water.as_of_ms) / DAY_MS)
-    urgent = latest is not None and is_urgent(share_now, water.rate_per_day)
+    urgent = latest is not None and is_urgent(level_at(water, now_ms), water.rate_per_day)
     made = [
         (
             water,

@@ -10,7 +10,6 @@ from ..feeding.food_origin import origin_verdict
 from .state import ColonyState, Lot
 
 FEEDER_FROM_WORKERS = 300
-DROP_ML = 0.05
 SMALL_WORKER_MM = 4.0
 """Below this length prey is always freshly killed and cut (common practice, no source)."""
 

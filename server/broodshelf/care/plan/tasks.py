@@ -11,6 +11,10 @@ from ..catalogue import Species, foods
 from .state import Event
 
 HOUR_MS = 3_600_000
+LATELY_EVENTS = 60
+"""Leftovers older than so many events are gone one way or another, logged or not."""
+MOST_LEFTOVERS = 3
+"""More reminders than this for one colony would only be noise."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,7 +89,7 @@ def leftovers_tasks(events: tuple[Event, ...]) -> list[Task]:
     )
     tasks = []
     known = foods()
-    for event in events[-60:]:
+    for event in events[-LATELY_EVENTS:]:
         food = known.get(str(event.values.get("food_code"))) if event.kind == "feeding" else None
         if food is None or food.remove_after_h is None:
             continue
@@ -98,7 +102,7 @@ def leftovers_tasks(events: tuple[Event, ...]) -> list[Task]:
         }
         why = reason("leftovers", at_ms=event.happened_ms, after=round(food.remove_after_h))
         tasks.append(Task(f"leftovers:{event.id}", "leftovers", due, suggested=check, reasons=(why,)))
-    return tasks[-3:]
+    return tasks[-MOST_LEFTOVERS:]
 
 
 def rest_notice(species: Species, today: str, latitude_sign: int) -> list[dict[str, Any]]:

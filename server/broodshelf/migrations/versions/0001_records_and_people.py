@@ -95,7 +95,6 @@ def upgrade() -> None:
         sa.Column("secret_hash", sa.String(length=64), nullable=False),
         sa.Column("code_hash", sa.String(length=64), nullable=False),
         sa.Column("made_ms", sa.BigInteger(), nullable=False),
-        sa.Column("most_devices", sa.Integer(), nullable=False),
         sa.ForeignKeyConstraint(
             ["household_id"], ["households.id"], name=op.f("fk_pass_secrets_household_id"), ondelete="CASCADE"
         ),
