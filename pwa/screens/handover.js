@@ -1,5 +1,6 @@
 // Handing the shelf over: passes for stand-ins, with their link, their dates and what they did.
 import { useState } from 'preact/hooks';
+import { CalendarAddress } from '../components/calendar-address.js';
 import { html } from '../components/html.js';
 import { keep, say } from '../signals/actions.js';
 import { post } from '../signals/people.js';
@@ -9,7 +10,8 @@ import { eventInWords, nameOf } from './event-words.js';
 
 export function HandOverScreen() {
   return html`<h1>Hand over</h1><p class="soft">A pass lets a family member or friend look after some colonies for some days, without an account.</p>
-    ${rowsOf('pass').reverse().map((row) => html`<${Pass} key=${row.id} row=${row} />`)}<${PassForm} />`;
+    ${rowsOf('pass').reverse().map((row) => html`<${Pass} key=${row.id} row=${row} />`)}<${PassForm} />
+    <section class="card"><h2>Calendar of the whole shelf</h2><${CalendarAddress} passId=${null} /></section>`;
 }
 
 /** @param {{row: import('../care/overlay.js').ShownRow}} props */
@@ -28,7 +30,7 @@ function Pass({ row }) {
       ${'share' in navigator && html`<button type="button" class="button" onClick=${() => navigator.share({ title: `Pass for ${v.name}`, url: link.link }).catch(() => undefined)}>Share</button>`}`}
     ${error && html`<p role="alert" class="caution">${error}</p>`}
     ${!v.revoked_at_ms && html`<div class="wrap"><button type="button" class="button main" onClick=${() => attempt(async () => { await syncNow(); setLink(await post(`/api/passes/${row.id}/link`)); })}>${link ? 'Make a new link' : 'Make the link'}</button>
-      <button type="button" class="button warn" onClick=${() => confirm(`Take the pass of ${v.name} back? Their phone stops at once.`) && attempt(async () => { await post(`/api/passes/${row.id}/revoke`); await syncNow(); })}>Take it back</button></div>`}
+      <button type="button" class="button warn" onClick=${() => confirm(`Take the pass of ${v.name} back? Their phone stops at once.`) && attempt(async () => { await post(`/api/passes/${row.id}/revoke`); await syncNow(); })}>Take it back</button></div><${CalendarAddress} passId=${row.id} />`}
   </article>`;
 }
 

@@ -21,7 +21,7 @@ from .people.ledger import Revocations, apply_revocations
 from .records import database
 from .records.epochs import Marks, notice_restores
 from .settings import Settings
-from .web import access, headers, health, passes, problem, push, request_log, shell_routes, sync_routes
+from .web import access, feed, headers, health, passes, problem, push, request_log, shell_routes, sync_routes
 from .web.parts import Parts, Pusher
 from .web.shell import Shell, find_folder
 
@@ -66,7 +66,7 @@ def create_app(
     request_log.install(app)
     problem.install(app)
     headers.install(app)
-    for room in (shell_routes, access, passes, sync_routes, push, health):
+    for room in (shell_routes, access, passes, sync_routes, push, feed, health):
         app.register_blueprint(room.blueprint)
     return app
 

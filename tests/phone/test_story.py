@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import json
 import re
+import urllib.error
+import urllib.request
 from pathlib import Path
 
 import pytest
@@ -126,6 +128,10 @@ def test_a_pass_lets_a_stand_in_feed_two_colonies_until_it_is_taken_back(phone, 
     keeper.get_by_role("button", name="Make the pass").click()
     keeper.get_by_role("button", name="Make the link").click()
     link = keeper.get_by_role("link", name="#/pass/").inner_text()
+    of_pass = keeper.get_by_role("article").filter(has_text="Grandpa")
+    of_pass.get_by_text("Show the rounds in a calendar").click()
+    of_pass.get_by_role("button", name="Make the address").click()
+    address = of_pass.get_by_role("link", name=".ics").inner_text()
 
     guest = phone()
     guest.goto(link)
@@ -144,6 +150,9 @@ def test_a_pass_lets_a_stand_in_feed_two_colonies_until_it_is_taken_back(phone, 
     keeper.evaluate("() => window.dispatchEvent(new Event('online'))")
     expect(keeper.get_by_role("region", name="Done")).to_contain_text("by Grandpa")
 
+    calendar = urllib.request.urlopen(address, timeout=10).read().decode()
+    assert "Amber" in calendar and "Birch" in calendar and "Cedar" not in calendar
+
     guest.context.set_offline(True)
     guest.get_by_role("article").filter(has_text="Amber").filter(has_text="sugar water").get_by_role(
         "button", name="Done as suggested"
@@ -156,6 +165,8 @@ def test_a_pass_lets_a_stand_in_feed_two_colonies_until_it_is_taken_back(phone, 
     guest.context.set_offline(False)
     guest.evaluate("() => window.dispatchEvent(new Event('online'))")
     expect(guest.get_by_text("The keeper has taken this pass back.")).to_be_visible()
+    with pytest.raises(urllib.error.HTTPError, match="404"):
+        urllib.request.urlopen(address, timeout=10)
     guest.get_by_role("link", name="Unsent logs").click()
     with guest.expect_download() as download:
         guest.get_by_role("button", name="Export all of these").click()

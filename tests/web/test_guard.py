@@ -7,7 +7,14 @@ import json
 import pytest
 from tests.support.households import HAPPENED
 
-OPEN = {"/", "/worker.js", "/manifest.webmanifest", "/static/<build>/<path:name>", "/healthz"}
+OPEN = {
+    "/",
+    "/worker.js",
+    "/manifest.webmanifest",
+    "/static/<build>/<path:name>",
+    "/healthz",
+    "/feed/<token>.ics",
+}
 FOR_ALL = {"/api/push/ack", "/api/claim", "/api/pairings", "/api/pairings/collect", "/api/passes/open"}
 FOR_SESSIONS = {
     "/api/me", "/api/logout", "/api/sync", "/api/push/subscription", "/api/push/test", "/api/push/health",

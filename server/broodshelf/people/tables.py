@@ -62,6 +62,19 @@ pass_secrets = Table(
 )
 """What opens a pass: a link's secret and a short code. Made anew whenever the keeper asks for a link."""
 
+feed_tokens = Table(
+    "feed_tokens",
+    metadata,
+    Column("id", String(36), primary_key=True),
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), nullable=False),
+    Column("pass_id", String(36)),
+    Column("token_hash", String(64), nullable=False, unique=True),
+    Column("made_ms", BigInteger, nullable=False),
+    Column("expires_ms", BigInteger, nullable=False),
+    Index("ix_feed_tokens_household", "household_id"),
+)
+"""What opens a calendar feed: of the household (``pass_id`` null) or of a pass. At most one each."""
+
 attempts = Table(
     "attempts",
     metadata,

@@ -1,0 +1,67 @@
+"""The secret addresses of calendar feeds: one for the household and one for each pass."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from sqlalchemy import Connection, delete, insert, select
+
+from ..errors import NotAllowed, NotFound
+from ..people.secrets import hash_token, new_token
+from ..people.tables import feed_tokens
+from ..records.ids import uuid7
+from ..records.store import read_record
+
+LASTS_MS = 365 * 24 * 3600 * 1000
+"""A feed's address ends after a year, so that one that was given away and forgotten does not live for ever."""
+
+
+@dataclass(frozen=True, slots=True)
+class Feed:
+    """A feed that may be read. ``pass_id`` is None for the whole household."""
+
+    id: str
+    household_id: str
+    pass_id: str | None
+
+
+def make_feed(connection: Connection, household_id: str, pass_id: str | None, now_ms: int) -> str:
+    """Make a feed's token and return it; the old one of the same feed ends. Raises for a pass taken back."""
+    if pass_id is not None:
+        record = read_record(connection, household_id, pass_id)
+        if record is None or record.kind != "pass":
+            raise NotFound("There is no such pass. Let this phone sync first, then try again.")
+        if record.gone or record.values.get("revoked_at_ms"):
+            raise NotAllowed("This pass was taken back; make a new one.", code="pass_revoked")
+    revoke_feed(connection, household_id, pass_id)
+    token = new_token()
+    connection.execute(
+        insert(feed_tokens).values(
+            id=uuid7(now_ms),
+            household_id=household_id,
+            pass_id=pass_id,
+            token_hash=hash_token(token),
+            made_ms=now_ms,
+            expires_ms=now_ms + LASTS_MS,
+        )
+    )
+    return token
+
+
+def revoke_feed(connection: Connection, household_id: str, pass_id: str | None) -> None:
+    """End a feed's address. Nothing happens if there is none."""
+    connection.execute(
+        delete(feed_tokens).where(
+            feed_tokens.c.household_id == household_id, feed_tokens.c.pass_id.is_not_distinct_from(pass_id)
+        )
+    )
+
+
+def find_feed(connection: Connection, token: str, now_ms: int) -> Feed:
+    """Return the feed of a token. Raises ``NotFound`` for one that is unknown, ended or revoked."""
+    row = connection.execute(
+        select(feed_tokens).where(feed_tokens.c.token_hash == hash_token(token))
+    ).one_or_none()
+    if row is None or row.expires_ms < now_ms:
+        raise NotFound("This calendar address is not known or has ended. Make a new one in the app.")
+    return Feed(row.id, row.household_id, row.pass_id)

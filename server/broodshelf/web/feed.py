@@ -1,0 +1,59 @@
+"""Calendar feeds: making and ending their addresses, and serving them to calendars."""
+
+from __future__ import annotations
+
+from flask import Blueprint, Response, jsonify, request
+from marshmallow import fields
+
+from ..errors import NotFound
+from ..feed import tokens
+from ..feed.render import render
+from ..feed.rounds import rounds_of
+from ..people import limits
+from ..records.database import reading, writing
+from . import parts as p
+
+blueprint = Blueprint("feed", __name__)
+
+
+def _pass_id() -> str | None:
+    body = p.checked({"pass_id": fields.String(required=True, allow_none=True)}, p.json_body())
+    return None if body["pass_id"] is None else p.check_id(body["pass_id"])
+
+
+@blueprint.post("/api/feeds")
+def make() -> Response:
+    """Make a feed's address; shown once. The old address of the same feed ends."""
+    actor, pass_id = p.keeper(), _pass_id()
+    with writing() as connection:
+        token = tokens.make_feed(connection, actor.household_id, pass_id, p.now_ms())
+    return jsonify(url=f"{p.parts().settings.public_url}/feed/{token}.ics")
+
+
+@blueprint.post("/api/feeds/revoke")
+def revoke() -> Response:
+    """End a feed's address."""
+    actor, pass_id = p.keeper(), _pass_id()
+    with writing() as connection:
+        tokens.revoke_feed(connection, actor.household_id, pass_id)
+    return jsonify({})
+
+
+@blueprint.get("/feed/<token>.ics")
+def read(token: str) -> Response:
+    """Serve a feed: the same bytes and the same strong ETag until something changes."""
+    try:
+        with reading() as connection:
+            feed = tokens.find_feed(connection, token, p.now_ms())
+            name, rounds = rounds_of(connection, feed, p.now_ms())
+    except NotFound:
+        with writing() as connection:
+            limits.count_try(connection, "feed", request.remote_addr or "unknown", p.now_ms())
+        raise
+    body = render(feed.id, name, p.parts().settings.public_url, rounds)
+    response = Response(body, content_type="text/calendar; charset=utf-8")
+    response.headers["Cache-Control"] = "private, no-cache"
+    response.headers["X-Robots-Tag"] = "noindex"
+    response.add_etag()
+    response.make_conditional(request)
+    return response
