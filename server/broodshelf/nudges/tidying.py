@@ -1,4 +1,4 @@
-"""Forgetting what was told long ago, once a day."""
+"""Forgetting what was told and what went long ago, once a day."""
 
 from __future__ import annotations
 
@@ -7,6 +7,9 @@ from typing import Final
 from sqlalchemy import delete, select
 
 from ..records.database import reading, writing
+from ..records.purge import purge_gone
+from ..records.store import Ledger
+from ..records.tables import households
 from ..rounds.tables import occurrences
 from .tables import deliveries, nudger_state, nudges, put_row
 
@@ -16,7 +19,7 @@ KEPT_MS: Final = 90 * DAY_MS
 
 
 def tidy_when_due(now_ms: int) -> None:
-    """Delete nudges, messages and told occurrences older than 90 days, unless it was done in the last day."""
+    """Delete what was told over 90 days ago and rows gone for over 400, unless it was done in the last day."""
     with reading() as connection:
         last_ms = connection.scalar(select(nudger_state.c.at_ms).where(nudger_state.c.name == "tidy"))
     if last_ms is not None and 0 <= now_ms - last_ms < DAY_MS:
@@ -35,3 +38,8 @@ def tidy_when_due(now_ms: int) -> None:
                 occurrences.c.wake_ms.is_(None),
             )
         )
+        ids = connection.scalars(select(households.c.id)).all()
+    for household_id in ids:
+        with writing() as connection:
+            Ledger(connection, household_id)  # holds the household's lock, as every change of it does
+            purge_gone(connection, household_id, now_ms)
