@@ -6,6 +6,7 @@ import { SaveState } from '../components/save-state.js';
 import { Tube, dueInWords } from '../components/tube.js';
 import { sayPortion, say } from '../care/words.js';
 import { later, logAsSuggested, remove, resolve } from '../signals/actions.js';
+import { route } from '../signals/route.js';
 import { catalogue, round, rows, rowsOf } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { capital, eventInWords, nameOf } from './event-words.js';
@@ -19,14 +20,18 @@ export function RoundScreen() {
   }
   const now = items.filter((item) => item.group === 'now');
   const easy = now.filter((item) => item.suggested && !item.urgent);
+  const all = html`<button type="button" class="button main wide" onClick=${() => logAsSuggested(easy)}>${t.round.all(easy.length)}${easy.length === 1 ? `: ${nameOf(easy[0]?.colony_id ?? '')}` : ''}</button>`;
+  // some systems show a nudge without buttons: then its one tap is the first thing on the page that it opens
+  const nudged = route.value.nudge && easy.length > 0;
   return html`<h1>${t.round.title}</h1>
+    ${nudged && all}
     ${!now.length && html`<p class="lead">${quietWords(items)}</p>`}
     ${/** @type {const} */ (['now', 'today', 'next']).map((group) => {
       const part = items.filter((item) => item.group === group);
       return part.length > 0 && html`<section class="stack" aria-label=${t.round[group]}><h2>${t.round[group]}</h2>
         ${part.map((item) => html`<${Task} key=${item.key} item=${item} onOther=${() => setSheet(item)} />`)}</section>`;
     })}
-    ${easy.length > 1 && html`<button type="button" class="button main wide" onClick=${() => logAsSuggested(easy)}>${t.round.all(easy.length)}</button>`}
+    ${!nudged && easy.length > 1 && all}
     ${done.length > 0 && html`<section class="stack" aria-label=${t.round.done}><h2>${t.round.done}</h2><ul class="diary">${done.map((row) => html`<${Done} key=${row.id} row=${row} />`)}</ul></section>`}
     ${sheet && html`<${Lazy} from="log" name="LogSheet" props=${{ colonyId: sheet.colony_id, need: sheet.need, item: sheet, onClose: () => setSheet(null) }} />`}`;
 }

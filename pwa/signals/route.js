@@ -1,12 +1,13 @@
 // Where in the app we are: a small router over the fragment, so that it works offline and secrets stay off the wire.
 import { signal } from '@preact/signals';
 
-/** @type {import('@preact/signals').Signal<{name: string, id: string}>} */
+/** @type {import('@preact/signals').Signal<{name: string, id: string, nudge: boolean}>} */
 export const route = signal(read());
 
 function read() {
-  const [name = '', id = ''] = globalThis.location?.hash.replace(/^#\//, '').split('?')[0]?.split('/') ?? [];
-  return { name: name || 'round', id: decodeURIComponent(id) };
+  const [path = '', query = ''] = globalThis.location?.hash.replace(/^#\//, '').split('?') ?? [];
+  const [name = '', id = ''] = path.split('/');
+  return { name: name || 'round', id: decodeURIComponent(id), nudge: new URLSearchParams(query).has('nudge') };
 }
 
 /** @param {string} hash e.g. `#/shelf` */

@@ -22,7 +22,7 @@ export const t = {
     title: 'The round', now: 'Now', today: 'Later today', next: 'Next days', done: 'Done',
     quiet: 'Nothing is due now.', next_at: (/** @type {string} */ day) => `Nothing until ${day}.`,
     as_suggested: 'Done as suggested', other: 'Other', later: 'In an hour', resolved: 'It is mended',
-    all: (/** @type {number} */ n) => `All ${n} done as suggested`,
+    all: (/** @type {number} */ n) => (n === 1 ? 'Done as suggested' : `All ${n} done as suggested`),
     by: (/** @type {string} */ who) => `by ${who}`, undo: 'Undo', empty_shelf: 'The shelf is empty. Add the first colony.',
   },
   kinds: {

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim
@@ -65,3 +67,14 @@ def test_a_refused_log_is_shown_with_its_reason_mended_and_sent(phone, server):
 
     expect(page.get_by_text("Everything on this phone has been sent.")).to_be_visible()
     online_again(page)
+
+
+def test_what_a_nudge_opens_begins_with_its_one_tap(phone, server):
+    page = phone()
+    claim(page, server)
+    page.goto(f"{server.url}/#/round?nudge=019dd000-0000-7000-8000-000000000001")
+    first = page.get_by_role("main").locator("button, a").first
+    expect(first).to_have_text(re.compile("^All [0-9]+ done as suggested$"))
+    first.click()
+    expect(page.get_by_role("region", name="Done").get_by_role("listitem")).not_to_have_count(0)
+    expect(first).not_to_have_text(re.compile("done as suggested", re.IGNORECASE))
