@@ -1,4 +1,4 @@
-"""The command line: ``broodshelf serve | nudger | pair | demo | backup | restore | migrate``."""
+"""The command line: ``broodshelf serve | nudger | pair | demo | backup | restore | doctor | migrate``."""
 
 from __future__ import annotations
 
@@ -15,6 +15,7 @@ from sqlalchemy import select
 from . import __version__
 from .app import create_app, create_nudger, system_clock
 from .demo.fill import fill
+from .doctor import examine
 from .errors import BroodshelfError
 from .keeping import backup, restore
 from .logs import say, start_logging
@@ -37,15 +38,21 @@ def main(arguments: list[str] | None = None) -> int:
     commands.add_parser("demo", help="add an invented shelf and print a link into it")
     for name, what in (("backup", "write everything into one archive"), ("restore", "put an archive back")):
         commands.add_parser(name, help=what).add_argument("file", type=Path)
+    commands.add_parser("doctor", help="say what is wrong with this server, changing nothing")
     commands.add_parser("migrate", help="bring the database to the present schema")
     chosen = parser.parse_args(arguments)
     try:
         settings = from_environment(os.environ)
         if chosen.command in ("backup", "restore"):
             return {"backup": keep, "restore": put_back}[chosen.command](settings, chosen.file)
-        return {"serve": serve, "nudger": nudger, "pair": pair, "demo": demo, "migrate": migrate}[
-            chosen.command
-        ](settings)
+        return {
+            "serve": serve,
+            "nudger": nudger,
+            "pair": pair,
+            "demo": demo,
+            "doctor": doctor,
+            "migrate": migrate,
+        }[chosen.command](settings)
     except BroodshelfError as error:
         print(f"broodshelf: {error}", file=sys.stderr)
         return 2
@@ -127,6 +134,15 @@ def put_back(settings: Settings, source: Path) -> int:
             start_epoch(connection, marks, household_id, system_clock())
     print("Restored. Start the server; phones send what the backup lacks when they next connect.")
     return 0
+
+
+def doctor(settings: Settings) -> int:
+    """Print how the server stands; status 1 if something keeps it from working."""
+    marks = {"good": "  good", "look": "  look", "bad": "  BAD "}
+    found = examine(settings, system_clock())
+    for finding in found:
+        print(f"{marks[finding.level]}  {finding.about}: {finding.words}")
+    return 1 if any(finding.level == "bad" for finding in found) else 0
 
 
 def migrate(settings: Settings) -> int:

@@ -1,0 +1,94 @@
+"""The doctor names each fault that was made on purpose, and changes nothing."""
+
+from __future__ import annotations
+
+import pytest
+from tests.support.server import Server
+
+from broodshelf.app import create_app
+from broodshelf.cli import main
+from broodshelf.doctor import examine
+from broodshelf.nudges.tables import nudger_state
+from broodshelf.records.database import db, writing
+from broodshelf.settings import from_environment
+
+NOW_MS = 1_777_636_800_000
+
+
+@pytest.fixture
+def settings(tmp_path):
+    return from_environment({"BROODSHELF_DATA": str(tmp_path / "data"), "BROODSHELF_PORT": "9"})
+
+
+def started(settings):
+    app = create_app(settings, lambda: NOW_MS)
+    with app.app_context():
+        db.engine.dispose()
+    return app
+
+
+def levels(settings, now_ms=NOW_MS):
+    return {finding.about: finding.level for finding in examine(settings, now_ms)}
+
+
+def test_on_an_empty_folder_it_says_what_the_first_start_will_make_and_makes_nothing(settings):
+    assert levels(settings) == {
+        "data folder": "look", "database": "look", "public address": "look", "server": "look",
+    }  # fmt: skip
+    assert not settings.data.exists()
+
+
+def test_a_started_server_is_well_but_for_what_does_not_run(settings):
+    started(settings)
+    found = levels(settings)
+    assert {about for about, level in found.items() if level == "good"} == {
+        "data folder", "disk", "database", "households", "push key",
+    }  # fmt: skip
+    assert found["nudger"] == found["server"] == "look"
+
+
+def test_a_key_that_others_can_read_and_one_that_is_no_key_are_bad(settings):
+    started(settings)
+    (settings.data / "vapid.pem").chmod(0o644)
+    assert levels(settings)["push key"] == "bad"
+    (settings.data / "vapid.pem").chmod(0o600)
+    (settings.data / "vapid.pem").write_text("nonsense")
+    assert levels(settings)["push key"] == "bad"
+
+
+def test_an_older_schema_and_a_damaged_file_are_bad(settings):
+    app = started(settings)
+    with app.app_context():
+        with writing() as connection:
+            connection.exec_driver_sql("UPDATE alembic_version SET version_num = '0001'")
+        db.engine.dispose()
+    assert levels(settings)["database"] == "bad"
+    for leftover in settings.data.glob("broodshelf.sqlite3*"):
+        leftover.write_bytes(b"not a database" * 500)
+    assert levels(settings)["database"] == "bad"
+
+
+def test_a_nudger_that_stands_still_or_ran_in_the_future_is_bad(settings):
+    app = started(settings)
+    with app.app_context():
+        with writing() as connection:
+            connection.execute(nudger_state.insert().values(name="tick", at_ms=NOW_MS))
+        db.engine.dispose()
+    assert levels(settings, NOW_MS + 5_000)["nudger"] == "good"
+    assert levels(settings, NOW_MS + 3_600_000)["nudger"] == "bad"
+    assert levels(settings, NOW_MS - 86_400_000)["nudger"] == "bad"
+
+
+def test_the_command_says_so_of_a_running_server(tmp_path, monkeypatch, capsys):
+    server = Server(tmp_path)
+    server.start()
+    try:
+        monkeypatch.setenv("BROODSHELF_DATA", str(tmp_path))
+        monkeypatch.setenv("BROODSHELF_PUBLIC_URL", server.url)
+        status = main(["doctor"])
+    finally:
+        server.stop()
+    said = capsys.readouterr().out
+
+    assert "version" in said and "answers at" in said and "good  clock" in said
+    assert (status, "BAD" in said) == (0, False), said
