@@ -1,8 +1,9 @@
-"""Numbers with a range: the one error for input that lies outside what a formula is valid for."""
+"""Numbers with a range: estimates with their spread, and the one error for input outside a formula's range."""
 
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 
 class OutOfRange(ValueError):  # noqa: N818 - named after what is wrong, like the rest of the tree
@@ -18,3 +19,32 @@ def within(name: str, value: float, unit: str, low: float, high: float) -> float
     if not math.isfinite(value) or not low <= value <= high:
         raise OutOfRange(name, value, unit, low, high)
     return value
+
+
+@dataclass(frozen=True, slots=True)
+class Estimate:
+    """A best value with the low and high that it may well have; all in one unit, named by the variable."""
+
+    low: float
+    best: float
+    high: float
+
+    def __post_init__(self) -> None:
+        if not all(map(math.isfinite, (self.low, self.best, self.high))):
+            raise ValueError(f"an estimate must be finite, not {self}")
+        if not self.low <= self.best <= self.high:
+            raise ValueError(f"an estimate must be in order, not {self}")
+
+    @classmethod
+    def exactly(cls, value: float) -> Estimate:
+        """Return a value that is known."""
+        return cls(value, value, value)
+
+    def times(self, other: Estimate | float) -> Estimate:
+        """Return the product of two estimates of quantities that are not negative."""
+        by = other if isinstance(other, Estimate) else Estimate.exactly(other)
+        return Estimate(self.low * by.low, self.best * by.best, self.high * by.high)
+
+    def plus(self, other: Estimate) -> Estimate:
+        """Return the sum, with the spreads added: neither is assumed to cancel the other."""
+        return Estimate(self.low + other.low, self.best + other.best, self.high + other.high)

@@ -22,7 +22,12 @@ class Rest:
 
 @dataclass(frozen=True, slots=True)
 class Species:
-    """What the plan needs to know of a species or group. ``worker_mm``: shortest and longest worker."""
+    """What the plan needs to know of a species or group.
+
+    ``worker_mm``: shortest and longest worker; ``fresh_mg``: fresh mass of the smallest, usual and largest
+    worker (None: estimated from length); ``temp_c``: kept well between; ``yearly_clock``: slows down from late
+    summer even when kept warm.
+    """
 
     code: str | None
     name: str
@@ -36,6 +41,9 @@ class Species:
     hunts_by_sight: bool = False
     spins_cocoons: bool = False
     rest: Rest | None = None
+    fresh_mg: tuple[float, float, float] | None = None
+    temp_c: tuple[float, float] | None = None
+    yearly_clock: bool = False
     length_source: str | None = None
 
 
@@ -77,6 +85,8 @@ def species() -> Mapping[str, Species]:
                 **row,
                 "worker_mm": (float(row["worker_mm"][0]), float(row["worker_mm"][1])),
                 "rest": Rest(**row["rest"]) if "rest" in row else None,
+                "fresh_mg": tuple(row["fresh_mg"]) if "fresh_mg" in row else None,
+                "temp_c": tuple(row["temp_c"]) if "temp_c" in row else None,
             },
         )
         for code, row in _table("species")["species"].items()
