@@ -13,7 +13,7 @@ async function loadCatalogue() {
 }
 
 async function registerWorker() {
-  if (!('serviceWorker' in navigator)) return;
+  if (!('serviceWorker' in navigator) || document.body.dataset.worker === 'off') return;
   try {
     const registration = await navigator.serviceWorker.register('/worker.js', { type: 'module', updateViaCache: 'none' });
     const announce = () => patchSaving({ update_ready: Boolean(registration.waiting && navigator.serviceWorker.controller) });

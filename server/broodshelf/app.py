@@ -23,6 +23,7 @@ from .records.epochs import Marks, notice_restores
 from .settings import Settings
 from .web import access, feed, headers, health, passes, problem, push, request_log, shell_routes, sync_routes
 from .web.parts import Parts, Pusher
+from .web.past_builds import PastBuilds
 from .web.shell import Shell, find_folder
 
 
@@ -57,9 +58,10 @@ def create_app(
     hosts = hosts or PushHosts(settings.push_extra_hosts)
     pusher = Pusher(key, hosts, sender or WebPushSender(hosts, key, settings.vapid_subject))
     words = json.dumps(catalogue.as_json(), ensure_ascii=False, separators=(",", ":")).encode()
-    app.extensions["broodshelf"] = Parts(
-        settings, clock, Shell(find_folder(), {"catalogue.json": words}), marks, revocations, pusher
-    )
+    shell = Shell(find_folder(), {"catalogue.json": words}, worker_on=settings.worker_on)
+    past_builds = PastBuilds(settings.data / "builds")
+    past_builds.keep(shell, clock())
+    app.extensions["broodshelf"] = Parts(settings, clock, shell, past_builds, marks, revocations, pusher)
     if settings.trusted_proxy_hops:
         hops = settings.trusted_proxy_hops
         app.wsgi_app = ProxyFix(app.wsgi_app, x_for=hops, x_proto=hops, x_host=hops)  # type: ignore[method-assign]

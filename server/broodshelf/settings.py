@@ -22,6 +22,7 @@ KNOWN = frozenset(
         "TRUSTED_PROXY_HOPS",
         "PUSH_EXTRA_HOSTS",
         "SIGNUP",
+        "WORKER",
     }
 )
 
@@ -39,6 +40,7 @@ class Settings:
     trusted_proxy_hops: int = 0
     push_extra_hosts: tuple[str, ...] = ()
     signup_open: bool = False
+    worker_on: bool = True
 
     @property
     def secure(self) -> bool:
@@ -62,7 +64,8 @@ def from_environment(environment: Mapping[str, str]) -> Settings:
         port=port,
         trusted_proxy_hops=get.whole("TRUSTED_PROXY_HOPS", 0, 0, 10),
         push_extra_hosts=get.hosts("PUSH_EXTRA_HOSTS"),
-        signup_open=get.flag("SIGNUP"),
+        signup_open=get.flag("SIGNUP", "open", "closed", default=False),
+        worker_on=get.flag("WORKER", "on", "off", default=True),
     )
 
 
@@ -91,11 +94,11 @@ class _Reader:
             raise BadSetting(PREFIX + name, value, f"give a whole number from {low} to {high}")
         return int(value)
 
-    def flag(self, name: str) -> bool:
-        value = self.text(name, "closed").lower()
-        if value not in {"open", "closed"}:
-            raise BadSetting(PREFIX + name, value, "give open or closed")
-        return value == "open"
+    def flag(self, name: str, yes: str, no: str, *, default: bool) -> bool:
+        value = self.text(name, yes if default else no).lower()
+        if value not in {yes, no}:
+            raise BadSetting(PREFIX + name, value, f"give {yes} or {no}")
+        return value == yes
 
     def url(self, name: str, default: str) -> str:
         value = self.text(name, default).rstrip("/")

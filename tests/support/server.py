@@ -17,9 +17,13 @@ ROOT = Path(__file__).parents[2]
 
 
 class Server:
-    """``start()`` waits until /healthz answers; ``kill()`` is SIGKILL; the next ``start()`` uses the same data."""
+    """``start()`` waits until /healthz answers; ``kill()`` is SIGKILL; the next ``start()`` uses the same data.
+
+    ``settings`` are environment variables for the next start.
+    """
 
     def __init__(self, data: Path, module: str = "broodshelf.cli") -> None:
+        self.settings: dict[str, str] = {}
         self.data, self.module = data, module
         with socket.socket() as probe:
             probe.bind(("127.0.0.1", 0))
@@ -33,6 +37,7 @@ class Server:
             **{k: v for k, v in os.environ.items() if not k.startswith("BROODSHELF_")},
             "BROODSHELF_DATA": str(self.data),
             "BROODSHELF_PORT": str(self.port),
+            **self.settings,
         }
         with self.output.open("ab") as log:
             self.process = subprocess.Popen(

@@ -16,7 +16,7 @@ from broodshelf.settings import from_environment
         ("PUBLIC_URL", "http://192.0.2.7:8080"), ("PUBLIC_URL", "https://shelf.example.org/app"),
         ("DATABASE_URL", "mysql://x"), ("VAPID_SUBJECT", "mailto:me@localhost"), ("VAPID_SUBJECT", "me"),
         ("TRUSTED_PROXY_HOPS", "-1"), ("PUSH_EXTRA_HOSTS", "https://push.example.org"), ("SIGNUP", "maybe"),
-        ("PORTT", "8080"),
+        ("WORKER", "no"), ("PORTT", "8080"),
     ],
 )  # fmt: skip
 def test_a_bad_value_is_refused_by_name(name, value):

@@ -22,6 +22,7 @@ from ..records.database import reading, writing
 from ..records.epochs import Marks
 from ..records.kinds import is_uuid
 from ..settings import Settings
+from .past_builds import PastBuilds
 from .shell import Shell
 
 SMALL_BODY_BYTES = 64 * 1024
@@ -45,6 +46,7 @@ class Parts:
     settings: Settings
     clock: Callable[[], int]
     shell: Shell
+    past_builds: PastBuilds
     marks: Marks
     revocations: Revocations
     pusher: Pusher

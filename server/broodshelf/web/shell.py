@@ -52,10 +52,15 @@ class File:
 
 
 class Shell:
-    """The phone's files, read once. ``folder`` is ``pwa/`` of the checkout or of the installed package."""
+    """The phone's files, read once. ``folder`` is ``pwa/`` of the checkout or of the installed package.
 
-    def __init__(self, folder: Path, extra: Mapping[str, bytes]) -> None:
+    With ``worker_on`` False the page registers no worker and the worker's address serves one that takes
+    itself away.
+    """
+
+    def __init__(self, folder: Path, extra: Mapping[str, bytes], *, worker_on: bool = True) -> None:
         self.folder = folder
+        self._worker_on = worker_on
         files = {
             p.relative_to(folder).as_posix(): p.read_bytes() for p in sorted(folder.rglob("*")) if p.is_file()
         }
@@ -67,7 +72,9 @@ class Shell:
         for name, body in sorted(self._sources.items()):
             digest.update(f"{name}\0{len(body)}\0".encode() + body)
         self.build = digest.hexdigest()[:16]
-        self.files = {name: _file(name, body) for name, body in self._sources.items() if name not in AT_ROOT}
+        self.files = {
+            name: make_file(name, body) for name, body in self._sources.items() if name not in AT_ROOT
+        }
 
     @cached_property
     def import_map(self) -> str:
@@ -103,25 +110,28 @@ class Shell:
             f'<link rel="modulepreload" href="/static/{self.build}/{name}">' for name in self.start_path
         )
         page = self._sources["index.html"].decode()
+        page = page.replace("{{worker}}", "on" if self._worker_on else "off")
         page = page.replace("{{import_map}}", self.import_map).replace("{{preloads}}", preloads)
-        return _file("index.html", page.replace("{{build}}", self.build).encode())
+        return make_file("index.html", page.replace("{{build}}", self.build).encode())
 
     @cached_property
     def worker(self) -> File:
         """The service worker, always at the same address, with its build id and precache list."""
+        if not self._worker_on:
+            return make_file("worker.js", Path(__file__).with_name("worker_off.js").read_bytes())
         precache = [
             "/",
             "/manifest.webmanifest",
             *(f"/static/{self.build}/{name}" for name in sorted(self.files)),
         ]
         script = self._sources["worker.js"].decode().replace("{{build}}", self.build)
-        return _file("worker.js", script.replace("'{{precache}}'", json.dumps(precache)).encode())
+        return make_file("worker.js", script.replace("'{{precache}}'", json.dumps(precache)).encode())
 
     @cached_property
     def manifest(self) -> File:
         """The web app manifest."""
         script = self._sources["manifest.webmanifest"].decode().replace("{{build}}", self.build)
-        return _file("manifest.webmanifest", script.encode())
+        return make_file("manifest.webmanifest", script.encode())
 
 
 def find_folder() -> Path:
@@ -135,7 +145,8 @@ def find_folder() -> Path:
     )
 
 
-def _file(name: str, body: bytes) -> File:
+def make_file(name: str, body: bytes) -> File:
+    """Return a file with its type and, where that is smaller, its compressed body."""
     media_type = TYPES.get(posixpath.splitext(name)[1], "application/octet-stream")
     gzipped = gzip.compress(body, 9, mtime=0) if not media_type.startswith("image/png") else None
     return File(body, gzipped if gzipped and len(gzipped) < len(body) else None, media_type)

@@ -34,11 +34,11 @@ def manifest() -> Response:
 
 @blueprint.get("/static/<build>/<path:name>")
 def static_file(build: str, name: str) -> Response:
-    """Serve a file of the present build."""
+    """Serve a file of the present build, or of one that a page may still have open."""
     shell = parts().shell
-    found = shell.files.get(name) if build == shell.build else None
+    found = shell.files.get(name) if build == shell.build else parts().past_builds.find(build, name)
     if found is None:
-        raise NotFound("This file is not part of the present build; reload the app.")
+        raise NotFound("This file is not part of a build that is kept here; reload the app.")
     return _send(found, FOR_EVER)
 
 

@@ -1,0 +1,40 @@
+"""The way out when a build on the phones is broken: the worker leaves, the log stays."""
+
+from __future__ import annotations
+
+import pytest
+from playwright.sync_api import expect
+from tests.phone.conftest import claim, worker_ready
+
+pytestmark = pytest.mark.browser
+
+LEFT = """async () => {
+  for (let tries = 0; tries < 200; tries += 1) {
+    const workers = await navigator.serviceWorker.getRegistrations();
+    const copies = await caches.keys();
+    if (!workers.length && !copies.length) return true;
+    await new Promise((done) => setTimeout(done, 50));
+  }
+  return false;
+}"""
+
+
+def test_with_the_worker_off_the_copy_leaves_the_phone_and_the_log_stays(phone, server):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    server.kill()
+    page.goto(f"{server.url}/#/round")
+    page.get_by_role("button", name="Done as suggested").first.click()
+    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    server.settings["BROODSHELF_WORKER"] = "off"
+    server.start()
+
+    page.evaluate("() => navigator.serviceWorker.ready.then((r) => r.update()).then(() => null, () => null)")
+    page.wait_for_load_state()
+    assert page.evaluate(LEFT)
+
+    page.reload()
+    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_role("region", name="Done")).to_be_visible()
+    assert page.evaluate(LEFT)  # the page did not register it again
