@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import datetime as dt
 import json
+import zoneinfo
 from collections.abc import Iterator
 
 import pytest
@@ -57,16 +59,56 @@ def test_a_test_nudge_reaches_firefox_and_its_worker_says_so(service, nudging):
         assert sent["authorization"].startswith("vapid ")
 
 
+def keep_household(browser: Firefox, values: dict[str, object]) -> None:
+    browser.js(
+        "import(`/static/${document.body.dataset.build}/signals/actions.js`).then(async (actions) => {"
+        " const shelf = await import(`/static/${document.body.dataset.build}/signals/shelf.js`);"
+        f" await actions.keep('household', {json.dumps(values)}, shelf.rowsOf('household')[0].id); }})"
+    )
+
+
+def test_what_is_due_at_the_care_hour_is_told_once_and_not_again_when_it_was_done(service, nudging):
+    with Firefox(push_preferences(service.port)) as browser:
+        claim(browser, nudging)
+        zone = zoneinfo.ZoneInfo(browser.js("Intl.DateTimeFormat().resolvedOptions().timeZone"))
+        soon = dt.datetime.now(zone) + dt.timedelta(minutes=5)
+        care_hour = {"care_hours": [f"{soon:%H:%M}"], "quiet_from": None, "quiet_to": None}
+        keep_household(browser, care_hour | {"patience_hours": 2})
+        browser.js("(location.hash = '#/settings')")
+        browser.press("Tell me when something is due")
+        browser.shows("Nudges come to this phone.")
+        browser.shows("All synced")
+        nudging.move_clock(60_000)
+        assert not service.taken
+
+        nudging.move_clock(6 * 60_000)
+        shown = browser.until(f"{NOTIFICATIONS}.then((all) => all.length && all)")
+        assert "Amber" in shown[0]["title"] + shown[0]["body"]
+        assert shown[0]["items"] >= 1
+
+        browser.offline(True)
+        browser.js("(location.hash = '#/round?nudge=1')")
+        browser.until(
+            "[...document.querySelectorAll('button')].some((b) => b.innerText.includes('done as suggested'))"
+        )
+        browser.js(
+            "[...document.querySelectorAll('button')].find((b) => b.innerText.includes('done as suggested')).click()"
+        )
+        browser.shows("saved on this phone")
+        browser.offline(False)
+        browser.js("window.dispatchEvent(new Event('online'))")
+        browser.shows("All synced")
+        sent = len(service.taken)
+        nudging.move_clock(3 * 3_600_000)  # past the household's patience: nothing was left undone
+
+        assert len(service.taken) == sent == 1
+
+
 def test_a_leak_flagged_on_one_phone_nudges_the_other_keeper_at_once_and_the_flagger_not(service, nudging):
     with Firefox(push_preferences(service.port)) as listener, Firefox({}) as flagger:
         claim(listener, nudging)
         # quiet hours would hold an urgent nudge back; this household has none
-        listener.js(
-            "import(`/static/${document.body.dataset.build}/signals/actions.js`).then(async (a) => {"
-            " const s = await import(`/static/${document.body.dataset.build}/signals/shelf.js`);"
-            " const house = s.rowsOf('household')[0];"
-            " await a.keep('household', {quiet_from: null, quiet_to: null}, house.id); })"
-        )
+        keep_household(listener, {"quiet_from": None, "quiet_to": None})
         listener.js("(location.hash = '#/settings')")
         listener.press("Tell me when something is due")
         listener.shows("Nudges come to this phone.")

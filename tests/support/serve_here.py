@@ -1,8 +1,12 @@
-"""Serve as ``broodshelf serve`` does, but let pushes go to this machine: ``python -m tests.support.serve_here``."""
+"""Serve as ``broodshelf serve`` does, but let pushes go to this machine: ``python -m tests.support.serve_here``.
+
+The server's clock runs ahead by the ms that stand in the file ``clock-ahead`` of its data folder.
+"""
 
 from __future__ import annotations
 
 import os
+from pathlib import Path
 
 import waitress
 
@@ -13,10 +17,17 @@ from broodshelf.people.households import make_claim_code
 from broodshelf.records.database import writing
 from broodshelf.settings import from_environment
 
+
+def clock_ahead(data: Path) -> int:
+    """Return the time in ms since 1970 UTC, moved on by what the test wrote."""
+    moved = data / "clock-ahead"
+    return system_clock() + (int(moved.read_text()) if moved.exists() else 0)
+
+
 if __name__ == "__main__":
     settings = from_environment(os.environ)
     start_logging()
-    app = create_app(settings, hosts=PushHosts(loopback=True))
+    app = create_app(settings, lambda: clock_ahead(settings.data), hosts=PushHosts(loopback=True))
     with app.app_context(), writing() as connection:
         print(f"code: {make_claim_code(connection, system_clock())}", flush=True)
     create_nudger(app).start()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import os
 import re
 import signal
@@ -12,6 +13,7 @@ import time
 import urllib.error
 import urllib.request
 from pathlib import Path
+from typing import Any
 
 ROOT = Path(__file__).parents[2]
 
@@ -57,6 +59,25 @@ class Server:
             except (urllib.error.URLError, OSError):
                 time.sleep(0.05)
         raise RuntimeError(f"The server did not start:\n{self.output.read_text()[-3000:]}")
+
+    def move_clock(self, ahead_ms: int) -> None:
+        """Let the clock of ``tests.support.serve_here`` run ahead, and wait until the nudger has seen it."""
+        scratch = self.data / "clock-ahead.new"
+        scratch.write_text(str(ahead_ms))
+        scratch.replace(self.data / "clock-ahead")
+        wanted_ms = time.time() * 1000 + ahead_ms + 6_000  # the tick after the one that found the new time
+        for _ in range(600):
+            if (self._health()["nudger"]["last_tick_ms"] or 0) > wanted_ms:
+                return
+            time.sleep(0.05)
+        raise RuntimeError("The nudger did not tick after its clock was moved.")
+
+    def _health(self) -> Any:
+        try:
+            with urllib.request.urlopen(f"{self.url}/healthz", timeout=2) as answer:
+                return json.load(answer)
+        except urllib.error.HTTPError as error:  # 503 until the nudger has ticked
+            return json.load(error)
 
     def kill(self) -> None:
         assert self.process is not None
