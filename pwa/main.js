@@ -1,7 +1,9 @@
 // The start: show what this phone holds, then fetch words, register the worker and sync.
+import { effect } from '@preact/signals';
 import { h, render } from 'preact';
 import { App } from './screens/app.js';
-import { catalogue, patchSaving, session, start } from './signals/shelf.js';
+import { say } from './signals/actions.js';
+import { catalogue, patchSaving, saving, session, start } from './signals/shelf.js';
 
 const build = document.body.dataset.build ?? '';
 const look = localStorage.getItem('look');
@@ -27,6 +29,13 @@ async function registerWorker() {
   } catch { /* without a worker the app works online */ }
 }
 
+// whatever wrote: a log that did not reach the disk is never passed over in silence
+addEventListener('unhandledrejection', (event) => {
+  if (event.reason?.name !== 'NotSaved') return;
+  event.preventDefault();
+  say(event.reason.message);
+});
+
 await Promise.all([loadCatalogue(), start()]);
 const place = document.getElementById('app');
 if (place) {
@@ -34,4 +43,7 @@ if (place) {
   render(h(App, null), place);
 }
 await registerWorker();
+effect(() => {
+  if (saving.value.problem?.code === 'upgrade_required') void navigator.serviceWorker?.getRegistration().then((found) => found?.update()).catch(() => undefined);
+});
 if (session.peek()) void import('./signals/push.js').then((push) => push.refreshPush()).catch(() => undefined);

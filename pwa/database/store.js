@@ -35,7 +35,7 @@ export class Store {
       const meta = tx.objectStore('meta');
       const names = ['me', 'last_sync_ms', 'skew_ms', 'ended'];
       const [rows, entries, conflicts, ...values] = await Promise.all([
-        tx.objectStore('rows').getAll(), tx.objectStore('outbox').index('by_n').getAll(), tx.objectStore('conflicts').getAll(),
+        tx.objectStore('rows').getAll(), entriesInOrder(tx), tx.objectStore('conflicts').getAll(),
         ...names.map((name) => meta.get(name)),
       ]);
       return { rows, entries, conflicts, meta: Object.fromEntries(names.map((name, i) => [name, values[i]])) };
@@ -68,7 +68,7 @@ export class Store {
   /** What waits to be sent, oldest first. @param {number} most @returns {Promise<Operation[]>} */
   waiting(most) {
     return inTransaction(this.name, ['outbox'], 'readonly', async (tx) => {
-      const entries = await tx.objectStore('outbox').index('by_n').getAll();
+      const entries = await entriesInOrder(tx);
       return entries.filter((e) => e.state === 'waiting' && isWhole(e.op)).slice(0, most).map((e) => e.op);
     });
   }
@@ -167,6 +167,15 @@ export class Store {
   unsent() {
     return inTransaction(this.name, ['outbox'], 'readonly', (tx) => tx.objectStore('outbox').getAll());
   }
+}
+
+/**
+ * The outbox in the order of `n`. Not through the index: it would pass over a damaged entry that has lost its `n`.
+ * @param {import('../vendor/idb.js').Transaction} tx @returns {Promise<Entry[]>}
+ */
+async function entriesInOrder(tx) {
+  const entries = await tx.objectStore('outbox').getAll();
+  return entries.sort((a, b) => (Number(a.n) || 0) - (Number(b.n) || 0));
 }
 
 /** @param {any} op */

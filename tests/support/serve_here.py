@@ -1,12 +1,14 @@
 """Serve as ``broodshelf serve`` does, but let pushes go to this machine: ``python -m tests.support.serve_here``.
 
-The server's clock runs ahead by the ms that stand in the file ``clock-ahead`` of its data folder.
+The server's clock runs ahead by the ms that stand in the file ``clock-ahead`` of its data folder; a file
+``login-page`` puts a proxy in front.
 """
 
 from __future__ import annotations
 
 import os
 from pathlib import Path
+from typing import Any
 
 import waitress
 
@@ -24,6 +26,19 @@ def clock_ahead(data: Path) -> int:
     return system_clock() + (int(moved.read_text()) if moved.exists() else 0)
 
 
+def behind_a_login(app: Any, data: Path) -> Any:
+    """Answer paths that begin with what stands in the file ``login-page`` as a proxy that wants a sign-in does."""
+
+    def answer(environ: Any, start_response: Any) -> Any:
+        page = data / "login-page"
+        if not page.exists() or not environ["PATH_INFO"].startswith(page.read_text()):
+            return app(environ, start_response)
+        start_response("200 OK", [("Content-Type", "text/html")])
+        return [b"<!doctype html><title>Sign in</title><h1>Sign in to the network</h1>"]
+
+    return answer
+
+
 if __name__ == "__main__":
     settings = from_environment(os.environ)
     start_logging()
@@ -31,4 +46,5 @@ if __name__ == "__main__":
     with app.app_context(), writing() as connection:
         print(f"code: {make_claim_code(connection, system_clock())}", flush=True)
     create_nudger(app).start()
+    app.wsgi_app = behind_a_login(app.wsgi_app, settings.data)  # type: ignore[method-assign]
     waitress.serve(app, host=settings.host, port=settings.port, threads=8)

@@ -1,0 +1,164 @@
+"""When the phone itself fails: damaged entries, dead handles, a full disk, a login page, an app that is too old."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Page, expect
+from tests.phone.conftest import claim, worker_ready
+from tests.phone.test_story import go, online_again
+from tests.support.server import Server
+
+pytestmark = pytest.mark.browser
+
+PUT = """async (entry) => {
+  const name = (await indexedDB.databases()).map((d) => d.name).find((n) => n.startsWith('broodshelf-'));
+  const db = await new Promise((done) => { indexedDB.open(name).onsuccess = (e) => done(e.target.result); });
+  const tx = db.transaction('outbox', 'readwrite');
+  tx.objectStore('outbox').put(entry);
+  await new Promise((done) => { tx.oncomplete = done; });
+  db.close();
+}"""
+FAIL = """([name, times]) => {
+  const real = IDBDatabase.prototype.transaction;
+  let left = times;
+  IDBDatabase.prototype.transaction = function (stores, mode, options) {
+    if (mode === 'readwrite' && left > 0) { left -= 1; throw new DOMException('made by a test', name); }
+    return real.call(this, stores, mode, options);
+  };
+}"""
+
+
+def one_tap(page: Page) -> None:
+    protein = page.get_by_role("article").filter(has_text="Protein")
+    protein.get_by_role("button", name="Done as suggested").click()
+
+
+@pytest.mark.parametrize("lost", ["op", "n", "set"])
+def test_a_damaged_entry_is_shown_and_exported_and_holds_nothing_up(phone, server, lost, tmp_path):
+    page = phone()
+    claim(page, server)
+    entry = {
+        "op_id": "x",
+        "n": 1,
+        "state": "waiting",
+        "op": {"op_id": "x", "kind": "note", "id": "y", "set": {"text": "hm"}, "made_at": 1},
+    }
+    (entry["op"] if lost == "set" else entry).pop(lost)
+    if lost == "n":
+        entry["op"].pop("id")
+    page.evaluate(PUT, entry)
+    page.reload()
+    page.get_by_role("link", name="1 needs attention").click()
+    expect(page.get_by_role("article")).to_contain_text("Needs attention")
+    with page.expect_download() as download:
+        page.get_by_role("button", name="Export all of these").click()
+    download.value.save_as(tmp_path / "kept.json")
+    go(page, server, "#/round")
+    one_tap(page)
+
+    assert [e["op_id"] for e in json.loads((tmp_path / "kept.json").read_text())["entries"]] == ["x"]
+    expect(page.get_by_role("region", name="Done")).to_contain_text("Synced")
+    expect(page.get_by_role("link", name="1 needs attention")).to_be_visible()
+
+
+def test_a_dead_handle_is_opened_anew_and_the_log_is_saved(phone, server):
+    page = phone()
+    claim(page, server)
+    go(page, server, "#/round")
+    page.evaluate(FAIL, ["InvalidStateError", 1])
+    one_tap(page)
+
+    expect(page.get_by_role("region", name="Done")).to_contain_text("Synced")
+
+
+def test_a_full_disk_is_said_and_the_need_stays_until_it_is_saved(phone, server):
+    page = phone()
+    claim(page, server)
+    go(page, server, "#/round")
+    page.context.set_offline(True)
+    page.evaluate(FAIL, ["QuotaExceededError", 1])
+    one_tap(page)
+    expect(page.get_by_text("Not saved: this phone could not store it.")).to_be_visible()
+    expect(page.get_by_role("article").filter(has_text="Protein")).to_be_visible()
+    one_tap(page)
+    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    online_again(page)
+
+
+def test_an_app_that_is_too_old_says_so_and_keeps_its_logs(phone, server):
+    page = phone()
+    claim(page, server)
+    too_old = {
+        "code": "upgrade_required",
+        "detail": "This copy of the app is too old for the server; reload it.",
+    }
+    page.context.route(
+        "**/api/sync",
+        lambda route: route.fulfill(
+            status=426, content_type="application/problem+json", body=json.dumps(too_old)
+        ),
+    )
+    go(page, server, "#/round")
+    one_tap(page)
+    expect(page.get_by_role("alert")).to_contain_text("too old")
+    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    page.context.unroute_all()
+    online_again(page)
+
+
+@pytest.fixture
+def proxied(tmp_path: Path) -> Iterator[Server]:
+    made = Server(tmp_path / "proxied", "tests.support.serve_here").start()
+    yield made
+    made.stop()
+
+
+CACHED = """async () => {
+  const texts = [];
+  for (const name of await caches.keys()) {
+    const cache = await caches.open(name);
+    for (const request of await cache.keys()) texts.push(await (await cache.match(request)).text());
+  }
+  return texts;
+}"""
+INSTALLED = """async () => {
+  for (let tries = 0; tries < 100; tries += 1) {
+    const found = await navigator.serviceWorker.getRegistration();
+    if (found?.active) return 'active';
+    if (!found && tries > 5) return (await caches.keys()).length ? 'left something' : 'nothing';
+    await new Promise((done) => setTimeout(done, 100));
+  }
+  return 'never settled';
+}"""
+
+
+def test_a_login_page_in_between_is_never_stored_as_the_app_and_loses_nothing(phone, proxied):
+    page = phone()
+    claim(page, proxied)
+    worker_ready(page)
+    login = proxied.data / "login-page"
+    login.write_text("/")
+    go(page, proxied, "#/round")
+    page.reload()
+    one_tap(page)
+    expect(page.get_by_role("alert")).to_contain_text("asks for a sign-in")
+    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    assert not any("Sign in to the network" in text for text in page.evaluate(CACHED))
+    login.unlink()
+    online_again(page)
+
+
+@pytest.mark.parametrize(("behind_a_login", "installed"), [(True, "nothing"), (False, "active")])
+def test_a_shell_with_a_login_page_in_it_is_not_installed_at_all(phone, proxied, behind_a_login, installed):
+    page = phone()
+    build = page.request.get(f"{proxied.url}/healthz").json()["build"]
+    if behind_a_login:
+        (proxied.data / "login-page").write_text(f"/static/{build}/screens/larder.js")
+    page.goto(proxied.url)
+    expect(page.get_by_role("button", name="Join a shelf that exists")).to_be_visible()
+
+    assert page.evaluate(INSTALLED) == installed
