@@ -20,8 +20,10 @@ from .nudges.subscriptions import anybody_listens
 from .people.ledger import Revocations, apply_revocations
 from .records import database
 from .records.epochs import Marks, notice_restores
+from .records.photo_files import PhotoFiles
 from .settings import Settings
 from .web import access, feed, headers, health, passes, problem, push, request_log, shell_routes, sync_routes
+from .web import photos as photo_routes
 from .web.parts import Parts, Pusher
 from .web.past_builds import PastBuilds
 from .web.shell import Shell, find_folder
@@ -59,16 +61,21 @@ def create_app(
     pusher = Pusher(key, hosts, sender or WebPushSender(hosts, key, settings.vapid_subject))
     words = json.dumps(catalogue.as_json(), ensure_ascii=False, separators=(",", ":")).encode()
     shell = Shell(find_folder(), {"catalogue.json": words}, worker_on=settings.worker_on)
+    photos = PhotoFiles(settings.data / "photos")
+    with app.app_context(), database.reading() as connection:
+        photos.sweep(connection, clock())
     past_builds = PastBuilds(settings.data / "builds")
     past_builds.keep(shell, clock())
-    app.extensions["broodshelf"] = Parts(settings, clock, shell, past_builds, marks, revocations, pusher)
+    app.extensions["broodshelf"] = Parts(
+        settings, clock, shell, past_builds, photos, marks, revocations, pusher
+    )
     if settings.trusted_proxy_hops:
         hops = settings.trusted_proxy_hops
         app.wsgi_app = ProxyFix(app.wsgi_app, x_for=hops, x_proto=hops, x_host=hops)  # type: ignore[method-assign]
     request_log.install(app)
     problem.install(app)
     headers.install(app)
-    for room in (shell_routes, access, passes, sync_routes, push, feed, health):
+    for room in (shell_routes, access, passes, sync_routes, photo_routes, push, feed, health):
         app.register_blueprint(room.blueprint)
     return app
 

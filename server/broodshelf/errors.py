@@ -12,7 +12,8 @@
         ├── TooLarge          413  the body exceeds its limit
         ├── WrongMediaType    415  not JSON
         ├── UpgradeRequired   426  the phone's build is too old
-        └── TooMany           429  slow down
+        ├── TooMany           429  slow down
+        └── StoreFull         507  the disk or a household's share of it is full
 
 The class docstring is the default message, so message, class and documentation cannot drift apart.
 """
@@ -123,6 +124,12 @@ class UpgradeRequired(Problem):
     """This copy of the app is too old for the server; reload it. Nothing on the phone is lost."""
 
     status, code = 426, "upgrade_required"
+
+
+class StoreFull(Problem):
+    """There is no room left on the server; nothing was stored."""
+
+    status, code = 507, "store_full"
 
 
 class TooMany(Problem):

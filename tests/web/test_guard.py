@@ -18,6 +18,7 @@ OPEN = {
 FOR_ALL = {"/api/push/ack", "/api/claim", "/api/pairings", "/api/pairings/collect", "/api/passes/open"}
 FOR_SESSIONS = {
     "/api/me", "/api/logout", "/api/sync", "/api/push/subscription", "/api/push/test", "/api/push/health",
+    "/api/photos/<record_id>",
 }  # fmt: skip
 ID = "019dd000-0000-7000-8000-000000000001"
 

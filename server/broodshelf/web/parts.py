@@ -21,6 +21,7 @@ from ..people.ledger import Revocations
 from ..records.database import reading, writing
 from ..records.epochs import Marks
 from ..records.kinds import is_uuid
+from ..records.photo_files import PhotoFiles
 from ..settings import Settings
 from .past_builds import PastBuilds
 from .shell import Shell
@@ -47,6 +48,7 @@ class Parts:
     clock: Callable[[], int]
     shell: Shell
     past_builds: PastBuilds
+    photos: PhotoFiles
     marks: Marks
     revocations: Revocations
     pusher: Pusher

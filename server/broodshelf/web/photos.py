@@ -1,0 +1,46 @@
+"""Pictures: sent after their record, once, whole; seen by whoever sees the record."""
+
+from __future__ import annotations
+
+from flask import Blueprint, Response, jsonify, request
+
+from ..errors import NotFound, WrongMediaType
+from ..people.actor import Actor
+from ..records.database import reading
+from ..records.photo_files import MOST_BYTES
+from ..records.store import read_record
+from . import parts as p
+
+blueprint = Blueprint("photos", __name__)
+
+
+@blueprint.put("/api/photos/<record_id>")
+def send(record_id: str) -> Response:
+    """Take the picture of a photo record; the body is the JPEG whose hash the record holds."""
+    actor = p.actor()
+    if request.mimetype != "image/jpeg":
+        raise WrongMediaType("Send the picture itself (Content-Type: image/jpeg).")
+    sha256 = _sha256_of(actor, record_id)
+    p.parts().photos.keep(actor.household_id, sha256, request.stream.read(MOST_BYTES + 1))
+    return jsonify(stored=True)
+
+
+@blueprint.get("/api/photos/<record_id>")
+def read(record_id: str) -> Response:
+    """Return the picture of a photo record."""
+    actor = p.actor()
+    found = p.parts().photos.path(actor.household_id, _sha256_of(actor, record_id))
+    if found is None:
+        raise NotFound("This picture has not been sent by its phone yet.", code="not_sent_yet")
+    return Response(found.read_bytes(), content_type="image/jpeg")
+
+
+def _sha256_of(actor: Actor, record_id: str) -> str:
+    """Return the hash that the photo record holds; ``NotFound`` for whoever may not see the record."""
+    with reading() as connection:
+        record = read_record(connection, actor.household_id, p.check_id(record_id))
+    if record is None or record.kind != "photo" or record.gone:
+        raise NotFound("There is no such picture in this household.")
+    if actor.window is not None and record.values.get("colony_id") not in actor.window.colony_ids:
+        raise NotFound("There is no such picture in this household.")
+    return str(record.values.get("sha256"))

@@ -1,0 +1,150 @@
+"""Pictures: only pixels are kept, once a hash, for whoever sees their record."""
+
+from __future__ import annotations
+
+import hashlib
+import io
+import random
+
+import pytest
+from PIL import Image
+from tests.support.households import HAPPENED
+
+from broodshelf.records.database import reading
+
+DAY_MS = 86_400_000
+
+
+def jpeg(size=(640, 480), exif: bool = False, seed: int = 1, kind: str = "JPEG") -> bytes:
+    drawn, out = Image.new("RGB", size, (40, 80, seed)), io.BytesIO()
+    options = {}
+    if exif:
+        data = Image.Exif()
+        data[0x0112] = 6  # lies on its side
+        data.get_ifd(0x8825)[2] = (48.0, 12.0, 0.0)  # where it was taken
+        options["exif"] = data
+    drawn.save(out, kind, **options)
+    return out.getvalue()
+
+
+def put(browser, record_id, body, media_type="image/jpeg"):
+    return browser.client.put(
+        f"/api/photos/{record_id}",
+        data=body,
+        content_type=media_type,
+        headers={"Sec-Fetch-Site": "same-origin"},
+    )
+
+
+@pytest.fixture
+def photo(keeper):
+    """Log a picture of a colony; return its record's id."""
+
+    def log(body: bytes, browser=keeper, colony_id: str | None = None) -> str:
+        colony = keeper.op("colony", {"name": "Amber"})
+        values = {
+            "colony_id": colony_id or colony["id"],
+            "happened_at": HAPPENED,
+            "sha256": hashlib.sha256(body).hexdigest(),
+            "width_px": 640,
+            "height_px": 480,
+        }
+        made = keeper.op("photo", values)
+        keeper.sync(*([] if colony_id else [colony]), made)
+        return str(made["id"])
+
+    return log
+
+
+def test_a_picture_comes_back_upright_and_without_the_place_it_was_taken_at(keeper, photo):
+    body = jpeg((640, 480), exif=True)
+    record_id = photo(body)
+
+    assert keeper.get(f"/api/photos/{record_id}").json["code"] == "not_sent_yet"
+    assert put(keeper, record_id, body).json == {"stored": True}
+    answer = keeper.get(f"/api/photos/{record_id}")
+    with Image.open(io.BytesIO(answer.data)) as kept:
+        assert kept.size == (480, 640)
+        assert not kept.getexif()
+    assert answer.content_type == "image/jpeg"
+
+
+def test_sent_twice_it_is_kept_once(app, keeper, photo, tmp_path):
+    body = jpeg()
+    for record_id in (photo(body), photo(body)):
+        assert put(keeper, record_id, body).status_code == 200
+        assert put(keeper, record_id, body).status_code == 200
+
+    assert len(list((tmp_path / "photos").rglob("*.jpg"))) == 1
+
+
+@pytest.mark.parametrize(
+    ("body", "media_type", "status", "code"),
+    [
+        (b"", "image/jpeg", 400, "not_a_photo"),
+        (b"<svg onload=alert(1)>", "image/jpeg", 400, "not_a_photo"),
+        (jpeg(kind="PNG"), "image/jpeg", 400, "not_a_photo"),
+        (jpeg()[:400], "image/jpeg", 400, "not_a_photo"),
+        (jpeg((4000, 2100)), "image/jpeg", 400, "not_a_photo"),
+        (jpeg(), "image/png", 415, "wrong_media_type"),
+        (b"x" * 300_001, "image/jpeg", 413, "too_large"),
+    ],
+    ids=["empty", "svg", "png", "cut", "too many pixels", "other type", "too large"],
+)
+def test_what_is_no_photo_is_refused_and_not_kept(keeper, photo, tmp_path, body, media_type, status, code):
+    answer = put(keeper, photo(body), body, media_type)
+
+    assert (answer.status_code, answer.json["code"]) == (status, code)
+    assert not list((tmp_path / "photos").rglob("*.*"))
+
+
+def test_a_picture_that_arrived_damaged_is_refused(keeper, photo):
+    assert put(keeper, photo(jpeg()), jpeg(seed=2)).json["code"] == "damaged_photo"
+
+
+def test_only_who_sees_the_record_sees_the_picture(browser, keeper, photo):
+    body = jpeg()
+    record_id = photo(body)
+    put(keeper, record_id, body)
+    other = browser().claim("Ada")
+    colony = keeper.op("colony", {"name": "Birch"})
+    made = keeper.op(
+        "pass",
+        {"name": "G", "colony_ids": [colony["id"]], "starts_on": "2026-05-01", "ends_on": "2026-05-02"},
+    )
+    keeper.sync(colony, made)
+    link = keeper.post(f"/api/passes/{made['id']}/link").json
+    guest = browser()
+    guest.me = guest.post("/api/passes/open", {"code": link["code"], "device": guest.device()}).json
+    theirs = photo(body, colony_id=colony["id"])
+
+    assert other.get(f"/api/photos/{record_id}").status_code == 404
+    assert put(other, record_id, body).status_code == 404
+    assert guest.get(f"/api/photos/{record_id}").status_code == 404
+    assert guest.get(f"/api/photos/{theirs}").status_code == 200  # a picture of a colony of the pass
+
+
+def test_pictures_without_a_record_go_after_four_hundred_days_and_others_stay(app, keeper, photo, clock):
+    body = jpeg()
+    put(keeper, photo(body), body)
+    files = app.extensions["broodshelf"].photos
+    household_id = keeper.me["household_id"]
+    stray = jpeg(seed=3)
+    files.keep(household_id, hashlib.sha256(stray).hexdigest(), stray)
+    real_ms = files.path(household_id, hashlib.sha256(stray).hexdigest()).stat().st_mtime * 1000
+    with app.app_context(), reading() as connection:
+        early = files.sweep(connection, round(real_ms) + 399 * DAY_MS)
+        late = files.sweep(connection, round(real_ms) + 401 * DAY_MS)
+
+    assert (early, late) == (0, 1)
+    assert files.path(household_id, hashlib.sha256(body).hexdigest()) is not None
+
+
+def test_random_bytes_never_break_it(keeper, photo):
+    chance = random.Random(4)
+    whole = bytearray(jpeg((64, 64)))
+    for _ in range(25):
+        body = bytearray(whole)
+        for _ in range(6):
+            body[chance.randrange(len(body))] = chance.randrange(256)
+        assert put(keeper, photo(bytes(body)), bytes(body)).status_code in (200, 400)
