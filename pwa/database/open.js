@@ -2,7 +2,7 @@
 import { openDB } from '../vendor/idb.js';
 
 const WHICH = 'broodshelf';
-const VERSION = 1;
+const VERSION = 2;
 
 /** @typedef {import('../vendor/idb.js').Database} Database */
 /** @typedef {import('../vendor/idb.js').Transaction} Transaction */
@@ -26,11 +26,13 @@ function open(name) {
   if (known) return known;
   const drop = () => handles.delete(name);
   const opened = openDB(name, VERSION, {
-    upgrade(db) {
+    upgrade(db, from) {
       if (name === WHICH) {
-        db.createObjectStore('which');
+        if (from < 1) db.createObjectStore('which');
         return;
       }
+      if (from < 2) db.createObjectStore('photos', { keyPath: 'id' }).createIndex('by_sent', 'sent');
+      if (from >= 1) return;
       const rows = db.createObjectStore('rows', { keyPath: 'id' });
       rows.createIndex('by_kind', 'kind');
       rows.createIndex('by_colony', ['set.colony_id', 'happened_ms']);

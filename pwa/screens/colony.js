@@ -10,6 +10,7 @@ import { t } from '../text/en.js';
 import { ColonyForm } from './colony-form.js';
 import { eventInWords } from './event-words.js';
 import { LogSheet } from './log.js';
+import { Photos } from './photos.js';
 import { gaugesOf } from './shelf.js';
 
 const SHOWN_FIRST = 30;
@@ -33,6 +34,7 @@ export function ColonyScreen({ id }) {
       ${kinds.map((kind) => html`<button type="button" class=${`button ${kind === 'fault' ? 'warn' : kind === 'feeding' ? 'main' : ''}`} onClick=${() => setSheet(kind)}>${t.kinds[kind]}</button>`)}</div></section>
     ${plan && html`<section class="stack" aria-label="The plan"><h2>The plan</h2><${Notices} items=${plan.set.notices ?? []} />
       ${gaugesOf(id).map((gauge) => html`<details class="card"><summary>${levelInWords(gauge)}</summary><${Reasons} items=${gauge.reasons} /></details>`)}</section>`}
+    <${Photos} colonyId=${id} name=${colony.set.name} />
     <section aria-label="Diary"><h2>Diary</h2><ul class="diary">${log.slice(0, most).map((row) => html`<li key=${row.id} class="row"><div class="grow"><p>${eventInWords(row)}</p>
       <p class="soft">${new Date(row.happened_ms ?? 0).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })} ${row.by ? t.round.by(rows.value.get(row.by)?.set.name ?? '?') : ''} · <${SaveState} state=${row.state} /></p></div>
       <button type="button" class="button" aria-label=${`Void: ${eventInWords(row)}`} onClick=${() => remove(row.kind, row.id)}>Void</button></li>`)}</ul>

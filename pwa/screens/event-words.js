@@ -19,6 +19,7 @@ export function eventInWords(row) {
     case 'count': return `Counted: ${v.workers ?? COARSE[v.workers_coarse] ?? 'brood'}${v.workers !== undefined || v.workers_coarse ? ' workers' : ''}${v.larvae ? `, larvae: ${v.larvae}` : ''}`;
     case 'note': return v.text;
     case 'move': return 'Nest move';
+    case 'photo': return t.kinds.photo;
     case 'later': return `${say(words, 'need', v.need)} put off`;
     default: return row.kind;
   }

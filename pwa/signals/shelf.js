@@ -7,6 +7,7 @@ import { currentDevice } from '../database/open.js';
 import { Store } from '../database/store.js';
 import { drain } from '../sync/drain.js';
 import { ApiProblem } from '../sync/api.js';
+import { sendPhotos } from '../sync/photos.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
 /** @typedef {import('../care/overlay.js').Entry} Entry */
@@ -123,6 +124,7 @@ async function run(mine) {
   patchSaving({ syncing: true });
   try {
     await drain(mine);
+    await sendPhotos(mine.deviceId);
     patchSaving({ online: true, problem: null });
   } catch (error) {
     const problem = error instanceof ApiProblem ? error : new ApiProblem(0, 'failed', String(error));

@@ -13,13 +13,18 @@ export class ApiProblem extends Error {
 }
 
 /** @param {'GET' | 'POST' | 'PUT' | 'DELETE'} method @param {string} path @param {unknown} [body] @returns {Promise<any>} */
-export async function call(method, path, body) {
+export function call(method, path, body) {
+  return send(path, method === 'GET' ? { method } : { method, headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body ?? {}) });
+}
+
+/** Send a picture as it is. @param {string} path @param {Blob} blob */
+export const putPicture = (path, blob) => send(path, { method: 'PUT', headers: { 'Content-Type': 'image/jpeg' }, body: blob });
+
+/** @param {string} path @param {RequestInit} options @returns {Promise<any>} */
+async function send(path, options) {
   let response;
   try {
-    response = await fetch(path, {
-      method, credentials: 'same-origin', redirect: 'manual', cache: 'no-store',
-      ...(method === 'GET' ? {} : { headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body ?? {}) }),
-    });
+    response = await fetch(path, { credentials: 'same-origin', redirect: 'manual', cache: 'no-store', ...options });
   } catch {
     throw new ApiProblem(0, 'offline', 'No connection to the server. What you log stays on this phone.');
   }

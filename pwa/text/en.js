@@ -41,4 +41,9 @@ export const t = {
     well: 'Well', settling: 'Settling', resting: 'In winter rest', queenless_suspected: 'Queen in doubt',
     quarantine: 'Quarantine', given_away: 'Given away', dead: 'Dead',
   },
+  photos: {
+    title: 'Pictures', take: 'Take a picture', busy: 'One moment…', remove: 'Take this picture out',
+    unreadable: 'This picture could not be read. Try another, or take it again.',
+    of: (/** @type {string} */ name, /** @type {string} */ day) => `${name} on ${day}`,
+  },
 };

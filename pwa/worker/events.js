@@ -3,6 +3,7 @@ import { currentDevice } from '../database/open.js';
 import { Store } from '../database/store.js';
 import { uuid7 } from '../database/ids.js';
 import { drain } from '../sync/drain.js';
+import { sendPhotos } from '../sync/photos.js';
 import { post } from '../sync/api.js';
 import { withOffset } from '../care/instants.js';
 
@@ -77,6 +78,7 @@ export async function onSync() {
   if (!device) return;
   try {
     await drain(new Store(device));
+    await sendPhotos(device);
     new BroadcastChannel('broodshelf').postMessage('changed');
   } catch { /* it stays in the outbox */ }
 }

@@ -1,0 +1,83 @@
+"""A picture taken at the shelf without a connection: small, freed of its place, sent later, seen elsewhere."""
+
+from __future__ import annotations
+
+import io
+import random
+from pathlib import Path
+
+import pytest
+from PIL import Image
+from playwright.sync_api import Page, expect
+from tests.phone.conftest import claim, worker_ready
+from tests.phone.test_story import go, online_again, pair
+
+pytestmark = pytest.mark.browser
+
+WAIT_SHOWN = """async (image) => {
+  for (let tries = 0; tries < 200 && !(image.complete && image.naturalWidth); tries += 1) {
+    await new Promise((done) => setTimeout(done, 50));
+  }
+  return [image.naturalWidth, image.naturalHeight];
+}"""
+
+
+@pytest.fixture
+def picture(tmp_path: Path) -> Path:
+    """A picture as a camera makes it: large, on its side, with the place where it was taken."""
+    chance = random.Random(5)
+    tiles = Image.frombytes("RGB", (60, 40), chance.randbytes(60 * 40 * 3)).resize((3000, 2000))
+    exif = Image.Exif()
+    exif[0x0112] = 6
+    exif.get_ifd(0x8825)[2] = (48.0, 12.0, 0.0)
+    tiles.save(tmp_path / "shelf.jpg", "JPEG", quality=95, exif=exif)
+    return tmp_path / "shelf.jpg"
+
+
+def take(page: Page, picture: Path) -> None:
+    page.get_by_label("Take a picture").set_input_files(picture)
+    expect(page.get_by_role("region", name="Pictures").locator("img")).to_have_count(1)
+
+
+def test_a_picture_taken_offline_is_seen_at_once_and_on_the_other_phone_later(phone, server, picture):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    colony = page.url.rpartition("#")[2]
+    page.context.set_offline(True)
+    take(page, picture)
+    mine = page.get_by_role("region", name="Pictures").locator("img")
+    assert mine.evaluate(WAIT_SHOWN) == [1067, 1600]  # upright, the longest side 1,600 px
+    page.reload()
+    assert mine.evaluate(WAIT_SHOWN) == [1067, 1600]
+
+    cut = []
+    page.context.route(
+        "**/api/photos/*", lambda route: (cut.append(1), route.abort()) if not cut else route.continue_()
+    )
+    page.context.set_offline(False)
+    page.evaluate("() => window.dispatchEvent(new Event('online'))")
+    expect(page.get_by_text("No connection")).to_be_visible()  # cut in the middle: again, whole
+    online_again(page)
+    kept = list((server.data / "photos").rglob("*.jpg"))
+    other = phone()
+    pair(other, page, server)
+    go(other, server, f"#{colony}")
+    theirs = other.get_by_role("region", name="Pictures").locator("img")
+
+    assert theirs.evaluate(WAIT_SHOWN) == [1067, 1600]
+    assert len(kept) == 1
+    assert kept[0].stat().st_size <= 300_000
+    with Image.open(io.BytesIO(kept[0].read_bytes())) as sent:
+        assert not sent.getexif()
+
+
+def test_a_file_that_is_no_picture_is_said_and_logs_nothing(phone, server, tmp_path):
+    page = phone()
+    claim(page, server)
+    (tmp_path / "broken.jpg").write_bytes(b"not a picture")
+    page.get_by_label("Take a picture").set_input_files(tmp_path / "broken.jpg")
+
+    expect(page.get_by_text("This picture could not be read.")).to_be_visible()
+    expect(page.get_by_role("region", name="Pictures").locator("img")).to_have_count(0)
+    expect(page.get_by_text("All synced")).to_be_visible()
