@@ -7,5 +7,6 @@ async function leave() {
   await Promise.all(names.filter((name) => name.startsWith('shell-')).map((name) => caches.delete(name)));
   const pages = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
   await self.registration.unregister();
-  await Promise.all(pages.map((page) => page.navigate(page.url).catch(() => undefined)));
+  // not to page.url: that is where the page was first opened, perhaps a link that is used up
+  await Promise.all(pages.map((page) => page.navigate('/').catch(() => undefined)));
 }
