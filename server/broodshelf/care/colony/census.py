@@ -1,0 +1,167 @@
+"""How many workers and how much brood: from what the keeper saw last, as coarse as it was seen.
+
+A field that a count leaves open keeps what an earlier count said. All coarse figures: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any, Final
+
+from ..gauges import DAY_MS, Reason
+from ..plan.state import Event
+from ..quantities import Estimate, within
+
+MOST_WORKERS: Final = 1_000_000.0
+OLD_CENSUS_DAYS: Final = 60.0
+"""After this a count is called old: a young colony may well have doubled since (common practice, no source)."""
+
+_COARSE_WORKERS: Final[Mapping[str, Estimate]] = {
+    "none": Estimate.exactly(0),
+    "few": Estimate(2, 8, 20),
+    "some": Estimate(15, 35, 100),
+    "many": Estimate(80, 200, 1_000),
+}
+_STAGE_WORKERS: Final[Mapping[str, Estimate]] = {
+    "founding": Estimate.exactly(0),
+    "nanitics": Estimate(3, 8, 20),
+    "growing": Estimate(20, 60, 300),
+    "mature": Estimate(100, 500, 5_000),
+}
+_UNKNOWN_WORKERS: Final = Estimate(0, 0, 20)
+_BROOD_PER_WORKER: Final[Mapping[str, Estimate]] = {
+    "none": Estimate.exactly(0),
+    "few": Estimate(0.03, 0.1, 0.2),
+    "some": Estimate(0.15, 0.3, 0.6),
+    "many": Estimate(0.4, 0.7, 1.5),
+}
+_LEAST_BROOD: Final[Mapping[str, Estimate]] = {
+    "none": Estimate.exactly(0),
+    "few": Estimate(1, 3, 6),
+    "some": Estimate(4, 8, 15),
+    "many": Estimate(10, 18, 40),
+}
+"""What the words mean beside a queen alone or a handful of workers."""
+_BROOD: Final = ("eggs", "larvae", "pupae")
+
+
+@dataclass(frozen=True, slots=True)
+class Brood:
+    """Brood as it was seen (``none`` to ``many``, None: nobody looked) and how many that may be."""
+
+    eggs: str | None
+    larvae: str | None
+    pupae: str | None
+    eggs_n: Estimate
+    larvae_n: Estimate
+    pupae_n: Estimate
+
+    @property
+    def all_pupae(self) -> bool:
+        """Say whether pupae were seen and no larvae: such a colony may refuse protein in good health."""
+        return self.larvae == "none" and self.pupae not in (None, "none")
+
+
+@dataclass(frozen=True, slots=True)
+class Census:
+    """The colony as last seen.
+
+    ``basis`` is ``exact``, ``range``, ``coarse``, ``stage`` or ``unknown``; ``counted_ms`` when workers were
+    last seen (None: never); ``fell_to_zero``: workers were seen before and the last look found none.
+    """
+
+    workers: Estimate
+    brood: Brood
+    basis: str
+    counted_ms: int | None = None
+    fell_to_zero: bool = False
+
+    def age_days(self, now_ms: int) -> float | None:
+        """Return the age of the workers' count in days, at least 0; None if there is none."""
+        return None if self.counted_ms is None else max(0, now_ms - self.counted_ms) / DAY_MS
+
+    def reasons(self, now_ms: int) -> tuple[Reason, ...]:
+        """Return what a person should know about the count: that it is old, guessed or fell to nothing."""
+        made: list[Reason] = []
+        age = self.age_days(now_ms)
+        if age is None:
+            made.append({"code": "census_guessed", "args": {"workers": round(self.workers.best)}})
+        elif age > OLD_CENSUS_DAYS:
+            made.append({"code": "census_old", "args": {"days": round(age)}})
+        if self.fell_to_zero:
+            made.append({"code": "workers_fell_to_zero", "args": {}})
+        return tuple(made)
+
+
+def census_of(events: Sequence[Event], stage: str | None) -> Census:
+    """Return the census from the log (in the order in which things happened), else from the stage.
+
+    One pass from the latest event, ended as soon as nothing is open. A last look that found no workers is
+    believed, and ``fell_to_zero`` tells that there were some. Raises ``OutOfRange`` for counts that are
+    negative, not finite or above a million.
+    """
+    workers: Estimate | None = None
+    basis, counted_ms, fell_to_zero = "stage", None, False
+    seen: dict[str, str] = {}
+    for event in reversed(events):
+        if event.kind != "count":
+            continue
+        values = event.values
+        if workers is None:
+            if (found := _workers_in(values)) is not None:
+                (workers, basis), counted_ms = found, event.happened_ms
+        elif workers.high == 0 and not fell_to_zero:
+            earlier = _workers_in(values)
+            fell_to_zero = earlier is not None and earlier[0].best > 0
+        for field in _BROOD:
+            if field not in seen and values.get(field) in _LEAST_BROOD:
+                seen[field] = values[field]
+        if len(seen) == len(_BROOD) and workers is not None and (workers.high > 0 or fell_to_zero):
+            break
+    if workers is None:
+        workers = _STAGE_WORKERS.get(stage or "", _UNKNOWN_WORKERS)
+        basis = "stage" if stage in _STAGE_WORKERS else "unknown"
+    return Census(workers, _brood(seen, workers), basis, counted_ms, fell_to_zero)
+
+
+def workers_of(events: Sequence[Event], stage: str | None) -> Estimate:
+    """Return the number of workers; see ``census_of``."""
+    return census_of(events, stage).workers
+
+
+def brood_of(events: Sequence[Event], stage: str | None) -> Brood:
+    """Return the brood, its numbers scaled by the number of workers; see ``census_of``."""
+    return census_of(events, stage).brood
+
+
+def _workers_in(values: Mapping[str, Any]) -> tuple[Estimate, str] | None:
+    exact = values.get("workers")
+    if exact is not None:
+        return Estimate.exactly(within("workers", float(exact), "workers", 0, MOST_WORKERS)), "exact"
+    one_end, other_end = values.get("workers_low"), values.get("workers_high")
+    if one_end is not None and other_end is not None:
+        ends = (within("workers", float(end), "workers", 0, MOST_WORKERS) for end in (one_end, other_end))
+        low, high = sorted(ends)
+        return Estimate(low, (low + high) / 2, high), "range"
+    coarse = _COARSE_WORKERS.get(str(values.get("workers_coarse")))
+    return None if coarse is None else (coarse, "coarse")
+
+
+def _brood(seen: Mapping[str, str], workers: Estimate) -> Brood:
+    eggs, larvae, pupae = (seen.get(field) for field in _BROOD)
+    return Brood(
+        eggs, larvae, pupae, _number(eggs, workers), _number(larvae, workers), _number(pupae, workers)
+    )
+
+
+def _number(coarse: str | None, workers: Estimate) -> Estimate:
+    """Return how many a word stands for in this colony; unseen brood may be anything from none to many."""
+    if coarse is None:
+        return Estimate(0, _number("some", workers).best, _number("many", workers).high)
+    share, least = _BROOD_PER_WORKER[coarse], _LEAST_BROOD[coarse]
+    return Estimate(
+        max(least.low, share.low * workers.low),
+        max(least.best, share.best * workers.best),
+        max(least.high, share.high * workers.high),
+    )
