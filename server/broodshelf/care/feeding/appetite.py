@@ -115,6 +115,6 @@ def protein_mg_per_day(
 
 
 def _checked(number: Estimate) -> Estimate:
-    within("number", number.low, "ants", 0, MOST_WORKERS)
-    within("number", number.high, "ants", 0, 2 * MOST_WORKERS)
+    for end in (number.low, number.high):
+        within("number", end, "ants", 0, 2 * MOST_WORKERS)  # twice: brood may outnumber the workers
     return number

@@ -22,6 +22,7 @@ from ..plan.state import Event
 from ..quantities import Estimate, within
 
 MOST_PER_CHECK: Final = 1.5
+MOST_SURPRISE: Final = 2.0
 REMEMBERED_CHECKS: Final = 16
 KEPT_DAYS, FADED_DAYS = 7.0, 28.0
 """Without a check nothing fades for a week; after four weeks the prior is back (common practice, no source)."""
@@ -110,8 +111,9 @@ def learnt(events: Sequence[Event], need: str, now_ms: int, share_of: Share | No
         if as_of_ms is not None:
             posterior, multiplier = _faded(posterior, multiplier, event.happened_ms - as_of_ms)
         share = share_of(feeding) if share_of is not None and feeding is not None else None
-        chances = _chances(multiplier if share is None else share, event.values.get("after_h"))
-        column = chances[0] if outcome == "all" else chances[1]
+        column = _chances(
+            outcome, multiplier if share is None else share, multiplier, event.values.get("after_h")
+        )
         posterior = _normalised([p * chance for p, chance in zip(posterior, column, strict=True)])
         wanted = _quantile(posterior, 0.5)
         multiplier = min(multiplier * MOST_PER_CHECK, max(multiplier / MOST_PER_CHECK, wanted))
@@ -189,15 +191,21 @@ class _Refusals:
         return False
 
 
-def _chances(share: float, after_h: float | None) -> tuple[Sequence[float], Sequence[float]]:
-    """Return along the grid the chances that an offer is gone and that it is not."""
+def _chances(outcome: str, share: float, multiplier: float, after_h: float | None) -> Sequence[float]:
+    """Return along the grid the chance of this outcome.
+
+    The threshold is the appetite that would just carry the offer off in that time. An offer that is gone speaks
+    for at most twice what was known: a larger surprise may be spilling, drying or hoarding.
+    """
     within("share offered", share, "of the usual", 0, 1e6)
     hours = within("hours after the feeding", USUAL_AFTER_H if after_h is None else after_h, "h", 0, 1e5)
-    eaten_by_then = 1 - math.exp(-max(hours, 0.1) / EATING_H)
-    threshold = round(math.log(max(share, 1e-6) / eaten_by_then) * _FINE / _STEP)
-    start = _FARTHEST - min(_FARTHEST, max(-_FARTHEST, threshold))
-    grid = slice(start, start + 2 * _HALF * _FINE + 1, _FINE)
-    return _GONE[grid], _LEFT[grid]
+    threshold = max(share, 1e-6) / (1 - math.exp(-max(hours, 0.1) / EATING_H))
+    if outcome == "all":
+        threshold = min(threshold, MOST_SURPRISE * multiplier)
+    offset = round(math.log(threshold) * _FINE / _STEP)
+    start = _FARTHEST - min(_FARTHEST, max(-_FARTHEST, offset))
+    chances = _GONE if outcome == "all" else _LEFT
+    return chances[start : start + 2 * _HALF * _FINE + 1 : _FINE]
 
 
 def _faded(posterior: Sequence[float], multiplier: float, gap_ms: int) -> tuple[Sequence[float], float]:

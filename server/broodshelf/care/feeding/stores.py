@@ -171,7 +171,8 @@ def protein_interval(
     ]
     if eaten_mg is None:
         usual = Estimate(band[0], (band[0] + band[1]) / 2, band[1])
-        lasting, ruled = _shorter(usual, bank), "usual_rhythm"
+        lasting, ruled = _shorter(usual, bank), "interval_band"
+        reasons.append(_reason("interval_band", low=band[0], high=band[1]))
     else:
         within("protein eaten", eaten_mg, "mg", 0, 1e8)
         need = need_mg_per_day
