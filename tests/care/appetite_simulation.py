@@ -79,7 +79,7 @@ def main() -> None:
         "eats slower (12 h)": {"pace_h": 12.0},
         "portions in quarters": {"steps": 4},
         "as believed, 4 checks": {"checks": 4},
-        "as believed, 16 checks": {"checks": 16},
+        "as believed, 12 checks": {"checks": 12},
     }
     sys.stdout.write("| true appetite | " + " | ".join(f"{a:g}" for a in APPETITES) + " | all |\n")
     for name, model in models.items():

@@ -62,6 +62,14 @@ def test_the_latest_word_on_a_field_wins():
     assert brood_of(log, None).all_pupae
 
 
+def test_brood_seen_two_months_before_the_last_look_counts_as_not_seen():
+    """Common practice, no source: by then it has hatched or gone."""
+    log = [count(0, workers=40, larvae="many"), count(61, pupae="few")]
+
+    assert brood_of(log, None).larvae is None
+    assert workers_of(log, None).best == 40
+
+
 def test_a_count_that_falls_to_zero_is_believed_and_told():
     fallen = census_of([count(1, workers=40), count(2, larvae="few"), count(3, workers=0)], "growing")
 

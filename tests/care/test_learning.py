@@ -60,7 +60,7 @@ def test_before_learning_none_of_the_unusual_colonies_is_within_a_fifth():
 def test_more_checks_make_it_surer():
     dice = random.Random(7)
     spreads = []
-    for checks in (1, 4, 16):
+    for checks in (1, 4, 12):
         runs = [learnt_after(1.0, dice, checks).multiplier for _ in range(20)]
         spreads.append(sum(math.log(m.high / m.low) for m in runs))
 
@@ -157,6 +157,15 @@ def test_a_refusal_is_the_states_before_it_is_anything_else(state):
     assert refused.reasons == ({"code": "refusal_state", "args": {}},)
 
 
+def test_a_refusal_before_the_rest_is_excused_and_one_before_that_is_not():
+    log = checked(*["ignored"] * 4, foods=("cricket", "fruit_fly"))
+    now_ms = log[-1].happened_ms
+
+    assert learnt(log, "protein", now_ms, excused_since_ms=0).checks == 0
+    assert learnt(log, "protein", now_ms, excused_since_ms=now_ms).checks == 1
+    assert learnt(log, "protein", now_ms).checks == 2
+
+
 def test_only_checks_of_the_need_teach_and_a_check_may_leave_its_need_open():
     log = checked("all", "all")
     bare = [
@@ -218,4 +227,4 @@ def test_whatever_the_checks_say_the_appetite_stays_finite_and_in_order(checks, 
     known = learnt(log, "protein", now_ms, lambda feeding: shares[feeding.id])
 
     assert 0.1 < known.multiplier.low <= known.multiplier.best <= known.multiplier.high < 10
-    assert known.checks <= 16
+    assert known.checks <= 12

@@ -97,28 +97,34 @@ class Census:
 def census_of(events: Sequence[Event], stage: str | None) -> Census:
     """Return the census from the log (in the order in which things happened), else from the stage.
 
-    One pass from the latest event, ended as soon as nothing is open. A last look that found no workers is
-    believed, and ``fell_to_zero`` tells that there were some. Raises ``OutOfRange`` for counts that are
+    One pass from the latest event, ended as soon as nothing is open. Brood seen more than 60 days before the last
+    look counts as not seen: it has hatched or gone. A last look that found no workers is believed, and
+    ``fell_to_zero`` tells that there were some. Raises ``OutOfRange`` for counts that are
     negative, not finite or above a million.
     """
     workers: Estimate | None = None
     basis, counted_ms, fell_to_zero = "stage", None, False
     seen: dict[str, str] = {}
+    oldest_brood_ms: float | None = None
     for event in reversed(events):
         if event.kind != "count":
             continue
         values = event.values
+        if oldest_brood_ms is None:
+            oldest_brood_ms = event.happened_ms - OLD_CENSUS_DAYS * DAY_MS
+        brood_is_closed = len(seen) == len(_BROOD) or event.happened_ms < oldest_brood_ms
+        if brood_is_closed and workers is not None and (workers.high > 0 or fell_to_zero):
+            break
         if workers is None:
             if (found := _workers_in(values)) is not None:
                 (workers, basis), counted_ms = found, event.happened_ms
         elif workers.high == 0 and not fell_to_zero:
             earlier = _workers_in(values)
             fell_to_zero = earlier is not None and earlier[0].best > 0
-        for field in _BROOD:
-            if field not in seen and values.get(field) in _LEAST_BROOD:
-                seen[field] = values[field]
-        if len(seen) == len(_BROOD) and workers is not None and (workers.high > 0 or fell_to_zero):
-            break
+        if not brood_is_closed:
+            for field in _BROOD:
+                if field not in seen and values.get(field) in _LEAST_BROOD:
+                    seen[field] = values[field]
     if workers is None:
         workers = _STAGE_WORKERS.get(stage or "", _UNKNOWN_WORKERS)
         basis = "stage" if stage in _STAGE_WORKERS else "unknown"
