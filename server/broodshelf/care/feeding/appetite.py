@@ -57,7 +57,6 @@ _UPKEEP_PER_DAY: Final = Estimate(0.0002, 0.0004, 0.0008)
 """mg of protein per mg of worker and day without brood: about 0.2 % of its body protein (no source)."""
 
 
-@lru_cache(maxsize=512)
 def resting_rate_uw(mass_g: float, temp_c: float) -> Estimate:
     """Return the resting rate [microwatt] of one ant of ``mass_g`` fresh [2e-5..0.5] at ``temp_c`` [10..40].
 
@@ -71,6 +70,7 @@ def resting_rate_uw(mass_g: float, temp_c: float) -> Estimate:
     return Estimate(ends[0], at_25_c * _Q10.best**tens, ends[1])
 
 
+@lru_cache(maxsize=512)
 def sugar_mg_per_worker_day(worker_mg: Estimate, temp_c: float) -> Estimate:
     """Return the sugar [mg sucrose per day] that one worker of ``worker_mg`` fresh uses. Raises ``OutOfRange``."""
     to_mg = _DAY_S / (SUCROSE_J_PER_MG * 1e6)

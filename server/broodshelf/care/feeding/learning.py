@@ -14,6 +14,7 @@ import math
 from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import accumulate
 from operator import mul
 from typing import Final
@@ -79,6 +80,8 @@ class Learnt:
         return float(min(1.0, FIRST_SHARE * MOST_PER_CHECK**self.taken))
 
 
+_Seen = tuple[int, bool, float | None, float | None]
+"""A check that counts: when, whether the offer was gone, the share offered, after how many hours."""
 Share = Callable[[Event], float | None]
 """Returns what a feeding offered over what a usual colony of this size takes of it; None: not known."""
 
@@ -98,8 +101,8 @@ def learnt(
     colony's condition explains a refusal (settling, slowing down before its rest). Raises ``OutOfRange`` for a
     share or ``after_h`` that is negative or not finite.
     """
-    belief, refusals = _Belief(), _Refusals(excused_since_ms)
-    checks, taken, as_of_ms = 0, 0, None
+    refusals = _Refusals(excused_since_ms)
+    seen: list[_Seen] = []
     feedings: dict[object, Event] = {}
     for event in _latest(events, need, now_ms):
         if event.kind == "feeding":
@@ -107,24 +110,28 @@ def learnt(
         elif event.kind != "check":
             refusals.note(event)
         else:
-            feeding, outcome = feedings.get(event.values.get("feeding_id")), event.values["outcome"]
-            if refusals.excuse(event, feeding):
-                continue
-            if as_of_ms is not None:
-                belief.fade(event.happened_ms - as_of_ms)
-            share = share_of(feeding) if share_of is not None and feeding is not None else None
-            belief.see(outcome == "all", share, event.values.get("after_h"))
-            checks, taken, as_of_ms = checks + 1, taken + (outcome == "all"), event.happened_ms
-    if as_of_ms is not None:
-        belief.fade(now_ms - as_of_ms)
-    spread = belief.spread()
+            feeding = feedings.get(event.values.get("feeding_id"))
+            if not refusals.excuse(event, feeding):
+                share = share_of(feeding) if share_of is not None and feeding is not None else None
+                gone = event.values["outcome"] == "all"
+                seen.append((event.happened_ms, gone, share, event.values.get("after_h")))
+    weights, multiplier = _believed(tuple(seen))
+    if seen:
+        weights, multiplier = _faded(weights, multiplier, now_ms - seen[-1][0])
+    low, high = _quantile(weights, 0.1), _quantile(weights, 0.9)
     reasons: list[Reason] = []
-    if checks:
-        args = {"checks": checks, "times": round(spread.best, 2)}
+    if seen:
+        args = {"checks": len(seen), "times": round(multiplier, 2)}
         reasons.append({"code": "appetite_learnt", "args": args})
     if refusals.excused:
         reasons.append({"code": refusals.excused, "args": {}})
-    return Learnt(spread, checks, taken, as_of_ms, tuple(reasons))
+    return Learnt(
+        Estimate(min(low, multiplier), multiplier, max(high, multiplier)),
+        len(seen),
+        sum(gone for _, gone, _, _ in seen),
+        seen[-1][0] if seen else None,
+        tuple(reasons),
+    )
 
 
 def _latest(events: Sequence[Event], need: str, now_ms: int) -> list[Event]:
@@ -195,47 +202,48 @@ class _Refusals:
         return self.excused is not None
 
 
-class _Belief:
-    """The posterior of the appetite along the grid, and the multiplier that follows its median."""
+@lru_cache(maxsize=1024)
+def _believed(seen: tuple[_Seen, ...]) -> tuple[Sequence[float], float]:
+    """Return posterior and multiplier after these checks, as of the last; kept, since a plan asks again and again.
 
-    def __init__(self) -> None:
-        self._weights: Sequence[float] = _PRIOR
-        self._multiplier = 1.0
-
-    def see(self, gone: bool, share: float | None, after_h: float | None) -> None:
-        """Take in a check: was the offer gone after ``after_h``? By Bayes' rule.
-
-        The threshold is the appetite that would just carry the offer off in that time. An offer that is gone
-        speaks for at most twice what was known: a larger surprise may be spilling, drying or hoarding.
-        """
-        known = self._multiplier
-        offered = known if share is None else within("share offered", share, "of the usual", 0, 1e6)
+    The threshold of a check is the appetite that would just carry the offer off in that time. An offer that is
+    gone speaks for at most twice what was known: a larger surprise may be spilling, drying or hoarding.
+    """
+    weights: Sequence[float] = _PRIOR
+    multiplier, last_ms = 1.0, seen[0][0] if seen else 0
+    for at_ms, gone, share, after_h in seen:
+        weights, multiplier = _faded(weights, multiplier, at_ms - last_ms)
+        offered = multiplier if share is None else within("share offered", share, "of the usual", 0, 1e6)
         hours = within("hours after the feeding", USUAL_AFTER_H if after_h is None else after_h, "h", 0, 1e5)
         threshold = max(offered, 1e-6) / (1 - math.exp(-max(hours, 0.1) / EATING_H))
         if gone:
-            threshold = min(threshold, MOST_SURPRISE * known)
-        offset = round(math.log(threshold) * _FINE / _STEP)
-        start = _FARTHEST - min(_FARTHEST, max(-_FARTHEST, offset))
-        chances = (_GONE if gone else _LEFT)[start : start + 2 * _HALF * _FINE + 1 : _FINE]
-        self._weights = list(map(mul, self._weights, chances))
-        self._multiplier = min(known * MOST_PER_CHECK, max(known / MOST_PER_CHECK, self._quantile(0.5)))
+            threshold = min(threshold, MOST_SURPRISE * multiplier)
+        weights = list(map(mul, weights, _chances(gone, threshold)))
+        median = _quantile(weights, 0.5)
+        multiplier = min(multiplier * MOST_PER_CHECK, max(multiplier / MOST_PER_CHECK, median))
+        last_ms = at_ms
+    return weights, multiplier
 
-    def fade(self, gap_ms: int) -> None:
-        """Draw the belief back to the prior, in the logarithm, for a gap without checks."""
-        kept = min(1.0, max(0.0, (FADED_DAYS - gap_ms / DAY_MS) / (FADED_DAYS - KEPT_DAYS)))
-        if kept < 1.0:
-            self._weights = [p**kept * q ** (1 - kept) for p, q in zip(self._weights, _PRIOR, strict=True)]
-            self._multiplier **= kept
 
-    def spread(self) -> Estimate:
-        """Return the multiplier with the 10 % and 90 % points of the posterior."""
-        best = self._multiplier
-        return Estimate(min(self._quantile(0.1), best), best, max(self._quantile(0.9), best))
+def _chances(gone: bool, threshold: float) -> Sequence[float]:
+    """Return along the grid the chance that an offer at this threshold is gone, or that it is not."""
+    offset = round(math.log(threshold) * _FINE / _STEP)
+    start = _FARTHEST - min(_FARTHEST, max(-_FARTHEST, offset))
+    return (_GONE if gone else _LEFT)[start : start + 2 * _HALF * _FINE + 1 : _FINE]
 
-    def _quantile(self, share: float) -> float:
-        """Return the multiplier below which ``share`` of the posterior lies, between the points of the grid."""
-        below = list(accumulate(self._weights))
-        wanted = share * below[-1]
-        i = bisect_left(below, wanted)
-        within_cell = (wanted - below[i]) / self._weights[i] + 0.5
-        return math.exp(_LOGS[i] + within_cell * _STEP)
+
+def _faded(weights: Sequence[float], multiplier: float, gap_ms: int) -> tuple[Sequence[float], float]:
+    """Return posterior and multiplier after a gap without checks: drawn back to the prior, in the logarithm."""
+    kept = min(1.0, max(0.0, (FADED_DAYS - gap_ms / DAY_MS) / (FADED_DAYS - KEPT_DAYS)))
+    if kept == 1.0:
+        return weights, multiplier
+    return [p**kept * q ** (1 - kept) for p, q in zip(weights, _PRIOR, strict=True)], multiplier**kept
+
+
+def _quantile(weights: Sequence[float], share: float) -> float:
+    """Return the multiplier below which ``share`` of the posterior lies, between the points of the grid."""
+    below = list(accumulate(weights))
+    wanted = share * below[-1]
+    i = bisect_left(below, wanted)
+    within_cell = (wanted - below[i]) / weights[i] + 0.5
+    return math.exp(_LOGS[i] + within_cell * _STEP)

@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any, Final
 
 from ..colony.census import Brood
@@ -77,6 +78,7 @@ def store_mg(workers: Estimate, worker_mg: Estimate, percent_ww: float = USUAL_P
     return workers.times(crop_mg(worker_mg, percent_ww))
 
 
+@lru_cache(maxsize=512)
 def crop_days(
     worker_mg: Estimate, temp_c: float, multiplier: Estimate, percent_ww: float = USUAL_PERCENT_WW
 ) -> Estimate:
@@ -209,8 +211,5 @@ def _reason(code: str, **args: Any) -> Reason:
 
 def _shown(value: float) -> float:
     """Round to two significant digits: more would claim a precision that nobody has."""
-    if value == 0:
-        return 0
-    digits = 1 - math.floor(math.log10(abs(value)))
-    rounded = round(value, digits)
-    return int(rounded) if rounded == int(rounded) else rounded
+    rounded = float(f"{value:.2g}")
+    return int(rounded) if rounded.is_integer() else rounded
