@@ -121,7 +121,7 @@ def test_dry_mass_follows_rogers_1977_with_the_other_authors_around(length_mm, m
 
 def test_black_garden_ants_weigh_what_was_derived_for_them():
     """Lasius niger: dry 0.58 mg (Jensen & Nielsen 1975), fresh about 1.5-2.0 mg."""
-    mass = worker_fresh_mg(replace(species()["lasius_niger"], fresh_mg=None), nanitic=False)
+    mass = worker_fresh_mg(replace(species()["lasius_niger"], worker_mm=(3, 5), fresh_mg=None), nanitic=False)
 
     assert 1.5 <= mass.best <= 2.0
     assert dry_mg(4).low <= 0.58 <= dry_mg(4).high

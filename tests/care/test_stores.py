@@ -138,6 +138,12 @@ def test_a_small_prey_lasts_as_long_as_its_protein():
     assert scant.low_days <= 1.25
 
 
+def test_a_colony_whose_brood_nobody_saw_still_gets_an_interval():
+    unseen = protein(brood=brood(None, workers=0), need_mg_per_day=Estimate(0, 0.2, 0.4), eaten_mg=0.5)
+
+    assert (unseen.days, unseen.high_days) == (2.5, 4)
+
+
 def test_without_a_known_prey_the_usual_rhythm_is_the_plan():
     assert (protein().days, protein().ruled) == (3, "interval_band")
 

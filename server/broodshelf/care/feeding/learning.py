@@ -49,8 +49,6 @@ _LAPSE: Final = 0.02
 """The share of checks that tell nothing: a crumb overlooked, a spider that came by."""
 _LOGS: Final = tuple(i * _STEP for i in range(-_HALF, _HALF + 1))
 _FARTHEST: Final = 40 * _FINE
-
-
 _PRIOR: Final = tuple(math.exp(-0.5 * (x / PRIOR_SD) ** 2) for x in _LOGS)
 """Weights along the grid; nothing here is normalised, since only shares of the whole are read."""
 _GONE: Final = tuple(

@@ -178,10 +178,14 @@ def protein_interval(
     else:
         within("protein eaten", eaten_mg, "mg", 0, 1e8)
         need = need_mg_per_day
-        within("protein need", need.low, "mg/day", 1e-9, 1e8)
-        in_hand = Estimate(eaten_mg / need.high, eaten_mg / need.best, eaten_mg / need.low)
-        lasting, ruled = _shorter(in_hand, bank), "prey_rules"
-        reasons.append(_reason("prey_rules", mg=eaten_mg, days=in_hand.best))
+        within("protein need", need.best, "mg/day", 1e-9, 1e8)
+        # A need of nothing at the low end: nobody looked, and there may be no brood.
+        ends = (
+            min(BANKED_DAYS, eaten_mg / mg) if mg > 0 else BANKED_DAYS
+            for mg in (need.high, need.best, need.low)
+        )
+        lasting, ruled = Estimate(*ends), "prey_rules"
+        reasons.append(_reason("prey_rules", mg=eaten_mg, days=eaten_mg / need.best))
     if lasting.best == BANKED_DAYS:
         ruled = "bank_rules"
         reasons.append(_reason("bank_rules", days=BANKED_DAYS))
