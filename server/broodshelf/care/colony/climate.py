@@ -1,0 +1,139 @@
+"""The temperature and humidity in which a colony lives: readings, else the place's settings, else a default.
+
+Spreads and defaults are common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import Final
+
+from ..gauges import DAY_MS
+from ..plan.state import Event, Place
+from ..plan.tasks import Task, reason
+from ..quantities import Estimate, within
+
+LOWEST_C, HIGHEST_C = -10.0, 45.0
+"""A place cannot be set outside this range; a reading outside it is a fault of the heater or the thermometer."""
+TOO_HOT_C: Final = 32.0
+DAY_HOURS: Final = range(8, 20)
+"""The half of the day that the day temperature stands for."""
+FRESH_DAYS: Final = 14
+"""How long a reading speaks for a place."""
+READING_SPREAD_C, SETTING_SPREAD_C, DROP_C, DROP_SPREAD_C = 1.0, 2.0, 2.0, 2.0
+READING_SPREAD_PCT, SETTING_SPREAD_PCT = 5.0, 10.0
+USUAL: Final[Mapping[str, tuple[float, float, float]]] = {
+    "cabinet": (24.0, 21.0, 3.0),
+    "room": (22.0, 20.0, 3.0),
+    "cellar": (13.0, 12.0, 4.0),
+    "fridge": (6.0, 6.0, 2.0),
+}
+"""Day, night and spread in °C where nobody gave a temperature."""
+USUAL_HUMIDITY_PCT: Final = Estimate(30, 50, 70)
+
+
+@dataclass(frozen=True, slots=True)
+class Climate:
+    """Day and night temperature, the mean of the two, and relative humidity.
+
+    ``basis``: ``reading``, ``place`` or ``common_practice``, by what the day temperature rests on.
+    """
+
+    day_c: Estimate
+    night_c: Estimate
+    humidity_pct: Estimate
+    basis: str
+
+    @property
+    def mean_c(self) -> Estimate:
+        """The mean over a day of twelve warm and twelve cool hours."""
+        return self.day_c.plus(self.night_c).times(0.5)
+
+
+def climate_of(
+    place: Place, readings: Iterable[Event] = (), *, now_ms: int, utc_offset_min: int = 0
+) -> Climate:
+    """Return the climate of a place from its settings and its ``climate`` events, oldest first.
+
+    The latest reading of the day half and of the night half, at most 14 days old, go before the settings.
+    Raises ``OutOfRange`` for a setting outside -10..45 °C or 0..100 %; such a reading is left out here and
+    is a task of ``heat_tasks``.
+    """
+    day, night, humidity = _latest(readings, now_ms, utc_offset_min)
+    usual_day, usual_night, spread = USUAL.get(place.place_type or "room", USUAL["room"])
+    basis = "reading"
+    if day is not None:
+        day_c = _around(day, READING_SPREAD_C)
+    elif place.day_temp_c is not None:
+        basis = "place"
+        day_c = _around(within("day_temp_c", place.day_temp_c, "°C", LOWEST_C, HIGHEST_C), SETTING_SPREAD_C)
+    elif night is not None:
+        day_c = _around(night + DROP_C, READING_SPREAD_C + DROP_SPREAD_C)
+    else:
+        basis, day_c = "common_practice", _around(usual_day, spread)
+    if night is not None:
+        night_c = _around(night, READING_SPREAD_C)
+    elif place.night_temp_c is not None:
+        setting = within("night_temp_c", place.night_temp_c, "°C", LOWEST_C, HIGHEST_C)
+        night_c = _around(setting, SETTING_SPREAD_C)
+    elif basis == "common_practice":
+        night_c = _around(usual_night, spread)
+    else:
+        night_c = _around(day_c.best - DROP_C, DROP_SPREAD_C)
+    return Climate(day_c, night_c, _humidity(place, humidity), basis)
+
+
+def heat_tasks(place: Place, readings: Iterable[Event] = (), *, now_ms: int) -> list[Task]:
+    """Return an urgent task if the place is over 32 °C by its latest reading of the last day, or by its setting.
+
+    A heater that is flagged as faulty is a task of its own, like every fault.
+    """
+    latest = max(
+        (e for e in readings if e.values.get("temperature_c") is not None and e.happened_ms <= now_ms),
+        key=lambda e: e.happened_ms,
+        default=None,
+    )
+    if latest is not None and now_ms - latest.happened_ms <= DAY_MS:
+        key, temperature_c, at_ms = latest.id, float(latest.values["temperature_c"]), latest.happened_ms
+    elif place.day_temp_c is not None:
+        key, temperature_c, at_ms = "place", place.day_temp_c, now_ms - now_ms % DAY_MS
+    else:
+        return []
+    if temperature_c <= TOO_HOT_C:
+        return []
+    why = reason("too_hot", temperature_c=round(temperature_c, 1), limit_c=round(TOO_HOT_C))
+    return [Task(f"too_hot:{key}", "glance", at_ms, urgent=True, reasons=(why,))]
+
+
+def _latest(
+    readings: Iterable[Event], now_ms: int, offset_min: int
+) -> tuple[float | None, float | None, float | None]:
+    day = night = humidity = None
+    for event in readings:
+        if not now_ms - FRESH_DAYS * DAY_MS <= event.happened_ms <= now_ms:
+            continue
+        temperature_c, humidity_pct = event.values.get("temperature_c"), event.values.get("humidity_pct")
+        if temperature_c is not None and LOWEST_C <= temperature_c <= HIGHEST_C:
+            hour = (event.happened_ms // 60_000 + offset_min) // 60 % 24
+            if hour in DAY_HOURS:
+                day = float(temperature_c)
+            else:
+                night = float(temperature_c)
+        if humidity_pct is not None and 0 <= humidity_pct <= 100:
+            humidity = float(humidity_pct)
+    return day, night, humidity
+
+
+def _humidity(place: Place, reading_pct: float | None) -> Estimate:
+    if reading_pct is not None:
+        best, spread = reading_pct, READING_SPREAD_PCT
+    elif place.humidity_pct is not None:
+        best, spread = within("humidity_pct", place.humidity_pct, "%", 0, 100), SETTING_SPREAD_PCT
+    else:
+        return USUAL_HUMIDITY_PCT
+    return Estimate(max(0.0, best - spread), best, min(100.0, best + spread))
+
+
+def _around(best: float, spread: float) -> Estimate:
+    return Estimate(best - spread, best, best + spread)

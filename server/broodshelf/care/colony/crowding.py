@@ -1,0 +1,127 @@
+"""Room: how full a vessel is, when a nest move is due, how to go about it, and how bad mould is.
+
+All figures here are common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any, Final, Literal
+
+from ..gauges import Gauge
+from ..plan.tasks import reason
+from ..quantities import Estimate, within
+from .growth import Growth
+
+SMALL_MM: Final = 4.0
+SIZE_EXPONENT: Final = 1.2
+"""A tube that holds 50 to 100 workers of 4 mm holds 20 to 30 of 10 mm: (10 / 4)^1.2 = 3."""
+ROOM_LOW, ROOM_HIGH = 2 / 3, 4 / 3
+"""50 to 100 about a middle of 75."""
+FULL_SHARE: Final = 0.1
+"""The move is due when a tenth of the room is left: it takes 1 to 4 weeks."""
+LOW_WATER_SHARE, LOW_WATER_DAYS = 0.25, 14.0
+FORCE_FAULTS: Final = frozenset({"flood"})
+
+MouldGrade = Literal["nothing", "watch", "offer"]
+
+
+@dataclass(frozen=True, slots=True)
+class MoveAdvice:
+    """Whether a nest move is due, whether it may be forced, why, and what to do, in order."""
+
+    due: bool
+    force: bool
+    reasons: tuple[Mapping[str, Any], ...]
+    checklist: tuple[Mapping[str, Any], ...]
+
+
+def room_for(room_small_workers: float, worker_mm: float) -> Estimate:
+    """Return for how many workers of a length a vessel has room; ``room_small_workers``: of 4 mm.
+
+    Room falls with (length / 4 mm)^1.2, for 1 to 40 mm (outside: ``OutOfRange``). Example: a tube for 75 small
+    workers has room for 25 of 10 mm, 17 to 33.
+    """
+    within("room_small_workers", room_small_workers, "workers", 1, 1e7)
+    best = room_small_workers * (SMALL_MM / within("worker_mm", worker_mm, "mm", 1, 40)) ** SIZE_EXPONENT
+    return Estimate(best * ROOM_LOW, best, best * ROOM_HIGH)
+
+
+def room_gauge(workers: Estimate, room: Estimate, as_of_ms: int, growth: Growth | None = None) -> Gauge:
+    """Return the gauge of free room in shares; it falls as the colony grows, if growth is known."""
+    within("workers", workers.best, "workers", 0, 1e7)
+    level = min(1.0, max(0.0, 1 - workers.best / room.best))
+    low = best = high = 0.0
+    basis = "common_practice"
+    reasons = [reason("room_full", workers=round(workers.best), room=round(room.best))]
+    if growth is not None:
+        low, best, high = _rates(workers, room, growth)
+        basis = "learnt"
+        doubling = growth.doubling_days()
+        if doubling is not None:
+            reasons.append(reason("room_growth", doubling=round(doubling.best), counts=growth.counts))
+    return Gauge(
+        "room", "share", level, 1.0, best, low, high, as_of_ms, FULL_SHARE, basis, None, tuple(reasons)
+    )
+
+
+def move_advice(
+    *,
+    workers: Estimate,
+    room: Estimate,
+    in_tube: bool,
+    guild: str = "omnivore",
+    water_share: float | None = None,
+    water_days: float | None = None,
+    mould: MouldGrade = "nothing",
+    open_faults: frozenset[str] = frozenset(),
+) -> MoveAdvice:
+    """Return whether a move is due. ``water_share``: of the full reservoir; ``water_days``: that it lasts.
+
+    Only a dry or flooded nest may be emptied by force. Low water means a move in a tube only: a nest is filled up.
+    """
+    dry = water_share is not None and within("water_share", water_share, "", 0, 1) == 0
+    force = dry or bool(FORCE_FAULTS & open_faults)
+    reasons = []
+    if workers.best >= room.best * (1 - FULL_SHARE):
+        reasons.append(reason("room_full", workers=round(workers.best), room=round(room.best)))
+    if in_tube and _low(water_share, water_days):
+        reasons.append(reason("move_water_low"))
+    if mould == "offer":
+        reasons.append(reason("move_mould"))
+    if "flood" in open_faults:
+        reasons.append(reason("move_flood"))
+    if dry:
+        reasons.append(reason("move_dry"))
+    steps = ["move_beside", "move_darken", "move_light", "move_wait"]
+    steps.append("move_force" if force else "move_no_shaking")
+    if guild == "honeypot":
+        steps.append("never_tilt")
+    return MoveAdvice(bool(reasons), force, tuple(reasons), tuple(reason(step) for step in steps))
+
+
+def mould_grade(*, yellow_only: bool, near_brood: bool, plug_share: float) -> MouldGrade:
+    """Return ``nothing`` for yellow cotton alone, ``watch`` for distant spots, ``offer`` for a tube today.
+
+    ``plug_share``: the part of the plug that is overgrown, 0..1; a third, or mould nearing the brood, means today.
+    """
+    share = within("plug_share", plug_share, "", 0, 1)
+    if yellow_only:
+        return "nothing"
+    if near_brood or share >= 1 / 3:
+        return "offer"
+    return "watch" if share > 0 else "nothing"
+
+
+def _low(share: float | None, days: float | None) -> bool:
+    return (share is not None and share <= LOW_WATER_SHARE) or (days is not None and days <= LOW_WATER_DAYS)
+
+
+def _rates(workers: Estimate, room: Estimate, growth: Growth) -> tuple[float, float, float]:
+    """Share of the room that a day of growth takes; a shrinking colony frees none in the gauge."""
+    slow, usual, fast = (
+        max(0.0, rate) * workers.best / room.best
+        for rate in (growth.rate_per_day.low, growth.rate_per_day.best, growth.rate_per_day.high)
+    )
+    return slow, usual, fast

@@ -1,0 +1,54 @@
+"""Founding: a queen left in peace, when her first workers are fed, and how long workers stay nanitics.
+
+Common practice, no source, but for the choice to feed her: claustral queens of Lasius niger that were fed raised
+more pupae and workers ("Claustral colony founding is limited by body condition", abstract).
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+from typing import Any, Final
+
+from ..plan.state import ColonyState
+from ..plan.tasks import reason
+from .history import History, local_day
+
+QUIET_LOOK_DAYS: Final = 7
+"""At most one quiet look a week."""
+FIRST_FOOD_DAYS: Final = (2, 7)
+"""The first food comes so many days after the first workers."""
+NANITICS_UP_TO: Final = 25
+"""As many workers as a founding queen raises by herself, at most."""
+
+
+def left_in_peace(state: ColonyState, history: History, today: dt.date) -> tuple[dict[str, Any], ...]:
+    """Return the notices for a claustral queen without workers: the rule, the next quiet look, the choice to feed."""
+    quiet_days = 0
+    if history.looked_ms is not None:
+        since_days = (today - local_day(history.looked_ms, state.utc_offset_min)).days
+        quiet_days = max(0, QUIET_LOOK_DAYS - since_days)
+    look = reason("quiet_for", days=quiet_days) if quiet_days else reason("quiet_look")
+    return (reason("claustral"), look, reason("fed_queens_choice"))
+
+
+def first_food_days(state: ColonyState, history: History, today: dt.date) -> tuple[dt.date, dt.date] | None:
+    """Return from and until which day the first food is due, or None once that is over or nobody saw the start.
+
+    The start is seen when a count without workers comes before the first with some, or the stage is still founding.
+    """
+    watched = state.stage == "founding"
+    for count in history.counts:
+        if count.any_workers is False:
+            watched = True
+        elif count.any_workers:
+            first = local_day(count.at_ms, state.utc_offset_min)
+            low, high = (first + dt.timedelta(days=days) for days in FIRST_FOOD_DAYS)
+            return (low, high) if watched and today <= high else None
+    return None
+
+
+def has_nanitics(state: ColonyState, workers: float | None) -> bool:
+    """Say whether the workers are nanitics: by the stage, or by their number while the colony is founding."""
+    if state.stage == "nanitics":
+        return True
+    return state.stage == "founding" and workers is not None and 0 < workers <= NANITICS_UP_TO

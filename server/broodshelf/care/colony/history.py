@@ -1,0 +1,81 @@
+"""What the log says about the life of a colony, gathered in one pass so that nobody reads it twice."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import Any, Final
+
+from ..gauges import DAY_MS
+from ..plan.state import Event
+
+EPOCH_DAY: Final = dt.date(1970, 1, 1).toordinal()
+LOOKS: Final = frozenset({"count", "check", "photo", "move"})
+"""Events for which somebody looked into the nest."""
+
+
+@dataclass(frozen=True, slots=True)
+class Count:
+    """One count: workers (None: not counted or only coarse) and what brood was seen, coarse or None."""
+
+    at_ms: int
+    workers: float | None
+    any_workers: bool | None
+    eggs: str | None
+    larvae: str | None
+    pupae: str | None
+    males_only: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class History:
+    """The counts in order, when things last happened (ms since 1970 UTC), and the faults that are open."""
+
+    counts: tuple[Count, ...] = ()
+    looked_ms: int | None = None
+    moved_ms: int | None = None
+    watered_ms: int | None = None
+    aired_ms: int | None = None
+    open_faults: tuple[Event, ...] = ()
+
+
+def read_history(events: Iterable[Event]) -> History:
+    """Return the history of a log whose events are in the order in which they happened. One pass."""
+    counts: list[Count] = []
+    faults: list[Event] = []
+    looked_ms = moved_ms = watered_ms = aired_ms = None
+    for event in events:
+        kind = event.kind
+        if kind == "feeding":
+            continue
+        if kind in LOOKS:
+            looked_ms = event.happened_ms
+        if kind == "count":
+            counts.append(_count(event.happened_ms, event.values))
+        elif kind == "check" and event.values.get("need") == "rest":
+            aired_ms = event.happened_ms
+        elif kind == "water":
+            watered_ms = event.happened_ms
+        elif kind == "move":
+            moved_ms = event.happened_ms
+        elif kind == "fault" and not event.values.get("resolved_at"):
+            faults.append(event)
+    return History(tuple(counts), looked_ms, moved_ms, watered_ms, aired_ms, tuple(faults))
+
+
+def local_day(at_ms: int, utc_offset_min: int) -> dt.date:
+    """Return the calendar day of an instant in a zone that is so many minutes ahead of UTC."""
+    return dt.date.fromordinal(EPOCH_DAY + (at_ms + utc_offset_min * 60_000) // DAY_MS)
+
+
+def _count(at_ms: int, values: Mapping[str, Any]) -> Count:
+    get = values.get
+    workers = get("workers")
+    low, high = get("workers_low"), get("workers_high")
+    if workers is None and low is not None and high is not None:
+        workers = (low + high) / 2
+    coarse = get("workers_coarse")
+    seen = workers > 0 if workers is not None else None if coarse is None else coarse != "none"
+    number = None if workers is None else float(workers)
+    return Count(at_ms, number, seen, get("eggs"), get("larvae"), get("pupae"), bool(get("males_only")))

@@ -1,0 +1,147 @@
+"""Winter rest: when it may begin and end, what to look at in it, and when to wake the colony.
+
+A range, not a rule, and a state of the colony: the household's hemisphere only says where the dark season lies.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+from dataclasses import dataclass
+from typing import Any, Final
+
+from ..catalogue import Rest, Species
+from ..gauges import DAY_MS
+from ..plan.tasks import Task, reason
+from .day_length import day_length_hours, shortest_day_near
+from .history import History
+
+MONTH_DAYS: Final = 30.44
+RAMP_DAYS: Final = 15
+"""Days to cool down and to warm up: the ramps of the laboratory rest in preprint 10.22541/au.157963861.14279623."""
+WATER_CHECK_DAYS: Final = (14, 28)
+AIRING_DAYS: Final = 7
+"""Water every 2 to 4 weeks, fresh air once a week in a fridge (common practice, no source)."""
+USUAL_LATITUDE_DEG: Final = 45.0
+"""Where the latitude is not known; it changes the hours named in the reasons, not the window."""
+SUMMER_RESTERS: Final = frozenset({"prenolepis"})
+
+
+@dataclass(frozen=True, slots=True)
+class RestWindow:
+    """Between which days (ISO) a rest may begin and end, its temperature and length, and hours of daylight.
+
+    ``begin_hours`` and ``shortest_hours``: day length on the first day of the window and on the shortest day.
+    """
+
+    begin_from: str
+    begin_until: str
+    end_from: str
+    end_until: str
+    rest: Rest
+    begin_hours: float
+    shortest_hours: float
+
+    def holds(self, today: str) -> bool:
+        """Say whether a day lies in the longest rest that the window allows."""
+        return self.begin_from <= today <= self.end_until
+
+
+def rest_window(
+    species: Species, today: str, latitude_sign: int, latitude_deg: float | None = None
+) -> RestWindow | None:
+    """Return the window nearest to a day, or None for a species without a winter rest.
+
+    The rest is laid around the shortest day, so that it takes the darkest months: a rest of 3 to 5 months
+    begins 2.5 to 1.5 months before it and ends as long after it. Months and temperatures are the species'
+    (common practice, no source). A summer rester is laid around the longest day.
+    """
+    if species.rest is None:
+        return None
+    sign = 1 if (latitude_deg if latitude_deg is not None else latitude_sign) >= 0 else -1
+    flip = -1 if (species.code or "") in SUMMER_RESTERS else 1
+    middle = shortest_day_near(dt.date.fromisoformat(today), sign * flip)
+    long = dt.timedelta(days=round(species.rest.high_months * MONTH_DAYS / 2))
+    short = dt.timedelta(days=round(species.rest.low_months * MONTH_DAYS / 2))
+    latitude = latitude_deg if latitude_deg is not None else USUAL_LATITUDE_DEG * sign
+    return RestWindow(
+        (middle - long).isoformat(),
+        (middle - short).isoformat(),
+        (middle + short).isoformat(),
+        (middle + long).isoformat(),
+        species.rest,
+        day_length_hours(latitude, middle - long),
+        day_length_hours(latitude, middle),
+    )
+
+
+def rest_notices(window: RestWindow | None, today: str, *, resting: bool) -> list[dict[str, Any]]:
+    """Return what to say: the ramp that comes before the rest, or that the rest may end."""
+    if window is None:
+        return []
+    day = dt.date.fromisoformat(today)
+    ramp = dt.timedelta(days=RAMP_DAYS)
+    begin_from, begin_until = map(dt.date.fromisoformat, (window.begin_from, window.begin_until))
+    rest = window.rest
+    if not resting and begin_from - ramp <= day <= begin_until:
+        return [
+            reason(
+                "rest_begins",
+                low=max(0, (begin_from - day).days),
+                high=(begin_until - day).days,
+                hours=round(window.begin_hours, 1),
+                low_c=rest.low_c,
+                high_c=rest.high_c,
+                ramp_days=RAMP_DAYS,
+            )
+        ]
+    if resting and window.end_from <= today:
+        left = max(0, (dt.date.fromisoformat(window.end_until) - day).days)
+        return [reason("rest_may_end", days=left, ramp_days=RAMP_DAYS)]
+    return []
+
+
+def rest_tasks(
+    rest: Rest | None, history: History, resting_since_ms: int, wake_on_ms: int | None, *, in_fridge: bool
+) -> list[Task]:
+    """Return the tasks of a resting colony: the water, the air of a fridge, and the wake-up.
+
+    Times in ms since 1970 UTC. An airing is logged as a check of the need ``rest``; any water event counts
+    as a look at the water. A wake-up is due when the longest usual rest is over if no day was set.
+    """
+    looked = max(resting_since_ms, history.watered_ms or 0)
+    low, high = WATER_CHECK_DAYS
+    tasks = [
+        Task(
+            f"rest_water:{looked}",
+            "water",
+            looked + low * DAY_MS,
+            suggested={"kind": "water", "set": {"action": "read"}},
+            reasons=(reason("rest_water", at_ms=looked, low=low, high=high),),
+        )
+    ]
+    if in_fridge:
+        aired = max(resting_since_ms, history.aired_ms or 0)
+        log = {"kind": "check", "set": {"need": "rest"}}
+        why = reason("rest_airing", at_ms=aired)
+        tasks.append(
+            Task(f"rest_air:{aired}", "rest", aired + AIRING_DAYS * DAY_MS, suggested=log, reasons=(why,))
+        )
+    if wake_on_ms is None and rest is not None:
+        wake_on_ms = resting_since_ms + round(rest.high_months * MONTH_DAYS * DAY_MS)
+    if wake_on_ms is not None:
+        why = reason("wake_up", ramp_days=RAMP_DAYS)
+        tasks.append(Task(f"wake_up:{resting_since_ms}", "rest", wake_on_ms, reasons=(why,)))
+    return tasks
+
+
+def rest_days_between(first: dt.date, last: dt.date, species: Species, latitude_sign: int) -> int:
+    """Return how many days of ``first..last`` (both included) lie in the species' longest rest."""
+    if species.rest is None or last < first:
+        return 0
+    inside = 0
+    for year in range(first.year - 1, last.year + 2):
+        window = rest_window(species, dt.date(year, 12, 21).isoformat(), latitude_sign)
+        if window is not None:
+            begin, end = dt.date.fromisoformat(window.begin_from), dt.date.fromisoformat(window.end_until)
+            inside += max(0, (min(end, last) - max(begin, first)).days + 1)
+    return inside

@@ -1,0 +1,125 @@
+"""Holidays and journeys: what to top up before, which colonies need nobody, and how to carry a colony.
+
+How long a colony can do without is common practice, no source; the water is the gauge's own, at its faster rate.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any, Final
+
+from ..gauges import DAY_MS, Gauge, level_at
+from ..quantities import OutOfRange
+from .tasks import reason
+
+FOODS: Final = frozenset({"sugar", "protein", "seeds", "leaves"})
+ALONE_DAYS: Final = (7.0, 10.0)
+"""Most small colonies need nobody for so long."""
+SMALL_UP_TO_WORKERS: Final = 100
+STRETCH: Final = 2.0
+"""Larger colonies wait at most twice their usual interval: the plan's own outer limit."""
+URGENT_WATER_SHARE: Final = 0.10
+TRAVEL_C: Final = (15, 25)
+QUIET_DAYS: Final = (3, 7)
+LONGEST_DAYS: Final = 365
+
+
+@dataclass(frozen=True, slots=True)
+class ColonyHoliday:
+    """What one colony needs for the time away.
+
+    ``verdict``: ``nobody``, ``nobody_after_top_up`` or ``visit``; ``top_up``: the needs to see to on the last
+    day, with portions where the plan has one; ``visit_every_days``: for a stand-in, None where nobody is needed.
+    """
+
+    colony_id: str
+    verdict: str
+    top_up: tuple[Mapping[str, Any], ...]
+    visit_every_days: int | None
+    reasons: tuple[Mapping[str, Any], ...]
+
+
+def plan_holiday(
+    plans: Sequence[Mapping[str, Any]],
+    workers: Mapping[str, float | None],
+    leave_ms: int,
+    return_ms: int,
+) -> tuple[ColonyHoliday, ...]:
+    """Return what to do for each colony; ``plans`` in the shape of docs/http-api.md or with ``Gauge`` objects.
+
+    ``workers``: by colony id, None or absent where unknown (then the colony counts as large). Instants in ms
+    since 1970 UTC. Raises ``OutOfRange`` for a journey that ends before it begins or takes over a year.
+    """
+    away_days = (return_ms - leave_ms) / DAY_MS
+    if not 0 < away_days <= LONGEST_DAYS:
+        raise OutOfRange("days away", away_days, "days", 0, LONGEST_DAYS)
+    return tuple(_colony(plan, workers.get(plan["colony_id"]), leave_ms, away_days) for plan in plans)
+
+
+def travel_rules(*, honeypot: bool = False, stings: bool = False) -> tuple[Mapping[str, Any], ...]:
+    """Return the rules for carrying a colony, in order, as codes of the word table's section ``travel``."""
+    rules = [
+        reason("no_loose_liquid"),
+        reason("plugs_tight"),
+        reason("dark_and_calm"),
+        reason("travel_warmth", low_c=TRAVEL_C[0], high_c=TRAVEL_C[1]),
+        reason("quiet_after", low=QUIET_DAYS[0], high=QUIET_DAYS[1]),
+    ]
+    if honeypot:
+        rules.append(reason("never_tilt"))
+    if stings:
+        rules.append(reason("double_lid"))
+    return tuple(rules)
+
+
+def _colony(
+    plan: Mapping[str, Any], workers: float | None, leave_ms: int, away_days: float
+) -> ColonyHoliday:
+    colony_id, tasks = plan["colony_id"], plan["tasks"]
+    portions = {_field(task, "need"): _field(task, "portion") for task in tasks}
+    small = workers is not None and workers <= SMALL_UP_TO_WORKERS
+    reasons = [
+        reason("mend_before", need=_field(task, "need"))
+        for task in tasks
+        if _field(task, "urgent") and not _field(task, "from_gauge")
+    ]
+    top_up: list[Mapping[str, Any]] = []
+    every_days = away_days
+    for gauge in map(_gauge, plan["gauges"]):
+        if gauge.need not in FOODS and gauge.need != "water":
+            continue
+        if _untouched_days(gauge, level_at(gauge, leave_ms)) >= away_days:
+            continue
+        top_up.append({"need": gauge.need, "portion": portions.get(gauge.need)})
+        lasts_days = _untouched_days(gauge, gauge.capacity)
+        if gauge.need in FOODS:
+            lasts_days = max(lasts_days * STRETCH, ALONE_DAYS[1] if small else 0.0)
+        if lasts_days < away_days:
+            every_days = min(every_days, lasts_days)
+            reasons.append(reason("lasts_too_short", need=gauge.need, lasts=int(lasts_days)))
+    if every_days < away_days:
+        return ColonyHoliday(colony_id, "visit", tuple(top_up), max(1, int(every_days)), tuple(reasons))
+    sure = not top_up or away_days <= ALONE_DAYS[0]
+    reasons.append(reason("needs_nobody" if sure else "mostly_nobody", days=round(away_days)))
+    verdict = "nobody_after_top_up" if top_up else "nobody"
+    return ColonyHoliday(colony_id, verdict, tuple(top_up), None, tuple(reasons))
+
+
+def _untouched_days(gauge: Gauge, level: float) -> float:
+    """Return how many days a gauge takes from ``level`` until somebody must come.
+
+    Water by its faster rate, down to the urgent tenth; food by its usual rate, down to its due level.
+    """
+    water = gauge.need == "water"
+    rate = gauge.rate_high if water else gauge.rate_per_day
+    spare = level - (URGENT_WATER_SHARE * gauge.capacity if water else gauge.due_level)
+    return max(0.0, spare) / rate if rate > 0 else float(LONGEST_DAYS)
+
+
+def _gauge(row: Gauge | Mapping[str, Any]) -> Gauge:
+    return row if isinstance(row, Gauge) else Gauge(**{**row, "reasons": tuple(row.get("reasons", ()))})
+
+
+def _field(task: Any, name: str) -> Any:
+    return task[name] if isinstance(task, Mapping) else getattr(task, name)
