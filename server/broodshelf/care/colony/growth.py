@@ -11,6 +11,7 @@ import datetime as dt
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final
 
 from ..gauges import DAY_MS
@@ -22,6 +23,8 @@ from .least_squares import fit_line, gauss_newton, student_t_80
 FEWEST_COUNTS: Final = 3
 LOGISTIC_COUNTS: Final = 6
 """AICc for a curve with three parameters and a variance needs six counts."""
+BENT_SHARE: Final = 0.8
+"""A logistic is tried when the later half of the counts grows at less than this share of the earlier half's pace."""
 COUNT_NOISE: Final = 0.05
 """A count of moving ants errs by a twentieth at least (common practice, no source), however smooth the fit."""
 LONGEST_DAYS: Final = 3650.0
@@ -93,7 +96,7 @@ class Growth:
 
 def season_points(
     counts: Sequence[Count], now_ms: int, *, rests: bool, latitude_sign: int = 1
-) -> list[Point]:
+) -> tuple[Point, ...]:
     """Return the counted numbers of the season: since the shortest day for a species that rests, else of a year.
 
     Coarse counts are no numbers and are left out; of two within an hour the later one stands. A count of zero
@@ -116,18 +119,34 @@ def season_points(
         if points and count.at_ms - points[-1][0] < DAY_MS / 24:
             points.pop()
         points.append((count.at_ms, within("workers", count.workers, "workers", 0, MOST_WORKERS)))
-    return points
+    return tuple(points)
 
 
-def fit_growth(points: Sequence[Point]) -> Growth | None:
-    """Return the better fit to counts in time order, or None with fewer than three or within one week."""
+@lru_cache(maxsize=1024)
+def fit_growth(points: tuple[Point, ...]) -> Growth | None:
+    """Return the better fit to counts in time order, or None with fewer than three or within one week.
+
+    Remembered by its points: a plan is made anew with every log, but counts are few.
+    """
     if len(points) < FEWEST_COUNTS or points[-1][0] - points[0][0] < 7 * DAY_MS:
         return None
     line = fit_log_line(points)
-    if len(points) < LOGISTIC_COUNTS:
+    if len(points) < LOGISTIC_COUNTS or not _bends(points):
         return line[0]
     curve = fit_logistic(points)
     return curve[0] if curve is not None and curve[1] < line[1] else line[0]
+
+
+def _bends(points: Sequence[Point]) -> bool:
+    """Say whether the later half grows slower than the earlier one: without that a ceiling is not to be seen."""
+    half = (len(points) + 1) // 2
+    early, late = points[:half], points[half - 1 :]
+    return _slope(late) < BENT_SHARE * _slope(early)
+
+
+def _slope(points: Sequence[Point]) -> float:
+    first_ms = points[0][0]
+    return fit_line([(at - first_ms) / DAY_MS for at, _ in points], [math.log(n) for _, n in points]).slope
 
 
 def fit_log_line(points: Sequence[Point]) -> tuple[Growth, float]:

@@ -11,8 +11,6 @@ from ..gauges import DAY_MS
 from ..plan.state import Event
 
 EPOCH_DAY: Final = dt.date(1970, 1, 1).toordinal()
-LOOKS: Final = frozenset({"count", "check", "photo", "move"})
-"""Events for which somebody looked into the nest."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +28,10 @@ class Count:
 
 @dataclass(frozen=True, slots=True)
 class History:
-    """The counts in order, when things last happened (ms since 1970 UTC), and the faults that are open."""
+    """The counts in order, when things last happened (ms since 1970 UTC), and the faults that are open.
+
+    ``looked_ms``: a count, check, photo or move, for which somebody looked into the nest.
+    """
 
     counts: tuple[Count, ...] = ()
     looked_ms: int | None = None
@@ -49,16 +50,19 @@ def read_history(events: Iterable[Event]) -> History:
         kind = event.kind
         if kind == "feeding":
             continue
-        if kind in LOOKS:
+        if kind == "check":
             looked_ms = event.happened_ms
-        if kind == "count":
-            counts.append(_count(event.happened_ms, event.values))
-        elif kind == "check" and event.values.get("need") == "rest":
-            aired_ms = event.happened_ms
+            if event.values.get("need") == "rest":
+                aired_ms = looked_ms
         elif kind == "water":
             watered_ms = event.happened_ms
+        elif kind == "count":
+            looked_ms = event.happened_ms
+            counts.append(_count(looked_ms, event.values))
+        elif kind == "photo":
+            looked_ms = event.happened_ms
         elif kind == "move":
-            moved_ms = event.happened_ms
+            looked_ms = moved_ms = event.happened_ms
         elif kind == "fault" and not event.values.get("resolved_at"):
             faults.append(event)
     return History(tuple(counts), looked_ms, moved_ms, watered_ms, aired_ms, tuple(faults))

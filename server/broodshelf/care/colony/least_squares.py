@@ -83,7 +83,7 @@ def gauss_newton(
         tried = tuple(p + s for p, s in zip(parameters, step, strict=True))
         new_squares, new_normal, new_gradient = _normal(model, tried, xs, ys)
         if math.isfinite(new_squares) and new_squares <= squares:
-            settled = squares - new_squares <= 1e-12 * (1e-12 + squares)
+            settled = squares - new_squares <= 1e-9 * (1e-12 + squares)
             parameters, squares, normal, gradient = tried, new_squares, new_normal, new_gradient
             damping = max(1e-9, damping / 10)
             if settled:

@@ -73,9 +73,7 @@ def travel_rules(*, honeypot: bool = False, stings: bool = False) -> tuple[Mappi
     return tuple(rules)
 
 
-def _colony(
-    plan: Mapping[str, Any], workers: float | None, leave_ms: int, away_days: float
-) -> ColonyHoliday:
+def _colony(plan: Mapping[str, Any], workers: float | None, leave_ms: int, away_days: float) -> ColonyHoliday:
     colony_id, tasks = plan["colony_id"], plan["tasks"]
     portions = {_field(task, "need"): _field(task, "portion") for task in tasks}
     small = workers is not None and workers <= SMALL_UP_TO_WORKERS

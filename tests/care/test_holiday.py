@@ -1,0 +1,95 @@
+"""Time away: what to top up, who needs nobody, how to travel. Common practice, no source."""
+
+from __future__ import annotations
+
+import pytest
+
+from broodshelf.care.catalogue import words
+from broodshelf.care.gauges import Gauge
+from broodshelf.care.plan.holiday import plan_holiday, travel_rules
+from broodshelf.care.plan.make import make_plan
+from broodshelf.care.plan.state import ColonyState, Event, Vessel
+from broodshelf.care.quantities import OutOfRange
+
+DAY_MS = 86_400_000
+NOW_MS = 1_779_278_400_000
+
+
+def gauge(need: str, level: float, capacity: float, rate: float, due: float = 0.0) -> Gauge:
+    return Gauge(need, "days", level, capacity, rate, rate, rate, NOW_MS, due, "common_practice")
+
+
+def plan(*gauges: Gauge, tasks=()) -> dict:
+    return {"colony_id": "c", "gauges": [g.as_json() for g in gauges], "tasks": list(tasks)}
+
+
+def away(days: float, made: dict, workers: float | None = 15.0):
+    (colony,) = plan_holiday([made], {"c": workers}, NOW_MS, NOW_MS + round(days * DAY_MS))
+    return colony
+
+
+WATER = gauge("water", 0.8, 1.0, 0.01, 0.25)
+
+
+def test_a_small_colony_needs_nobody_for_ten_days_after_a_top_up():
+    made = plan(gauge("sugar", 2, 5, 1), gauge("protein", 1, 4, 1), WATER)
+
+    week, ten = away(7, made), away(10, made)
+    assert week.verdict == ten.verdict == "nobody_after_top_up"
+    assert [t["need"] for t in week.top_up] == ["sugar", "protein"]
+    assert week.reasons[-1]["code"] == "needs_nobody"
+    assert ten.reasons[-1]["code"] == "mostly_nobody"
+    assert away(11, made).verdict == "visit"
+
+
+def test_a_large_colony_is_visited_at_twice_its_interval_at_most():
+    made = away(10, plan(gauge("sugar", 2, 3, 1), WATER), workers=900)
+
+    assert made.verdict == "visit"
+    assert made.visit_every_days == 6
+    assert made.reasons[0] == {"code": "lasts_too_short", "args": {"need": "sugar", "lasts": 6}}
+
+
+def test_an_unknown_number_of_workers_counts_as_many():
+    assert away(9, plan(gauge("sugar", 2, 4, 1), WATER), workers=None).verdict == "visit"
+
+
+def test_water_is_never_stretched():
+    low = gauge("water", 0.3, 1.0, 0.05, 0.25)  # urgent at a tenth: in 4 days; full: in 18
+    assert [t["need"] for t in away(10, plan(low)).top_up] == ["water"]
+    assert away(10, plan(low)).verdict == "nobody_after_top_up"
+    assert away(20, plan(low)).verdict == "visit"
+    assert away(20, plan(WATER)).verdict == "nobody"
+
+
+def test_what_is_wrong_is_put_right_before_leaving():
+    leak = {"need": "water", "urgent": True, "from_gauge": False, "portion": None}
+
+    assert "mend_before" in [r["code"] for r in away(3, plan(WATER, tasks=[leak])).reasons]
+
+
+def test_real_plans_go_in_as_objects_or_as_json_with_their_portions():
+    count = Event("n", "count", NOW_MS - DAY_MS, {"workers": 12, "larvae": "some"})
+    made = make_plan(ColonyState("c", "lasius_niger", vessel=Vessel("tube_16x150"), events=(count,)), NOW_MS)
+    as_objects = {"colony_id": "c", "gauges": made.gauges, "tasks": made.tasks}
+
+    colony = away(8, made.as_json(), 12)
+    assert colony == away(8, as_objects, 12)
+    assert all(top["portion"] for top in colony.top_up if top["need"] == "protein")
+
+
+@pytest.mark.parametrize("days", [0, -2, 400])
+def test_a_journey_that_ends_before_it_begins_is_refused(days):
+    with pytest.raises(OutOfRange):
+        away(days, plan(WATER))
+
+
+def test_travel_rules_are_worded_and_fit_the_colony():
+    rules = travel_rules(honeypot=True, stings=True)
+
+    assert [r["code"] for r in rules][:3] == ["no_loose_liquid", "plugs_tight", "dark_and_calm"]
+    assert {"never_tilt", "double_lid"} <= {r["code"] for r in rules}
+    assert {r["code"] for r in rules} <= words()["travel"].keys()
+    assert len(travel_rules()) == 5
+    used = {r["code"] for d in (5, 9, 30) for r in away(d, plan(gauge("sugar", 1, 3, 1), WATER)).reasons}
+    assert used <= words()["reason"].keys()
