@@ -194,3 +194,10 @@ def test_every_group_names_its_source():
     for group in GROUPS.values():
         assert "common practice" in group.source or any(ch.isdigit() for ch in group.source), group.code
         assert group.low_share < 1 < group.high_share
+
+
+def test_the_table_in_the_docs_is_the_one_in_the_code():
+    docs = (Path(__file__).parents[2] / "docs/care-model/colony.md").read_text()
+    for code, group in GROUPS.items():
+        days = round(days_to_worker(group, 25, 25).best)
+        assert f"| {code} | {group.low_c:g}–{group.high_c:g} | {days} |" in docs

@@ -7,6 +7,8 @@ import random
 
 import numpy as np
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 from scipy import optimize, stats
 
 from broodshelf.care.colony.growth import (
@@ -201,3 +203,17 @@ def test_a_shrinking_colony_has_no_doubling_and_never_fills_its_vessel():
 def test_a_line_through_one_instant_is_refused():
     with pytest.raises(OutOfRange):
         fit_line([1.0, 1.0, 1.0], [1.0, 2.0, 3.0])
+
+
+@given(st.lists(st.tuples(st.floats(0, 300), st.integers(0, 1_000_000)), max_size=20))
+def test_any_log_of_counts_gives_a_sound_growth_or_none(rows):
+    rows = sorted(rows)
+    growth = fit_growth(season_points(counts(*rows), START_MS + 300 * DAY_MS, rests=False))
+    if growth is None:
+        return
+    assert 0 < growth.workers_now.low <= growth.workers_now.high
+    assert growth.ceiling is None or growth.ceiling > 0
+    doubling, full = growth.doubling_days(), growth.full_in_days(5_000)
+    assert doubling is None or 0 < doubling.low <= doubling.high <= 3650
+    assert full is None or 0 <= full.low <= full.high <= 3650
+    assert growth.workers_at(growth.as_of_ms + 30 * DAY_MS).low >= 0
