@@ -154,6 +154,13 @@ def test_brood_watched_from_the_start_hatches_when_the_data_say():
     assert next_workers(ARGENTINE, climate(28), eggs, NOW_MS).best == pytest.approx(58.0, rel=0.03)
 
 
+def test_brood_that_came_between_two_counts_is_taken_to_have_come_midway():
+    # hand calculation: 99.9 / (28 - 17.31) = 9.35 days of pupa, less (4 + 2) / 2
+    pupae = BroodSeen("pupae", NOW_MS - 2 * DAY_MS, NOW_MS - 4 * DAY_MS)
+
+    assert next_workers(ARGENTINE, climate(28), pupae, NOW_MS).best == pytest.approx(6.35, abs=0.01)
+
+
 def test_an_interval_is_narrower_the_closer_the_watch_and_never_below_zero():
     close = next_workers(ARGENTINE, climate(26), BroodSeen("pupae", NOW_MS, NOW_MS - 2 * DAY_MS), NOW_MS)
     loose = next_workers(ARGENTINE, climate(26), BroodSeen("pupae", NOW_MS, None), NOW_MS)

@@ -77,6 +77,24 @@ def test_the_logistic_agrees_with_scipy():
     assert growth.workers_now.low == pytest.approx(math.exp(model(0.0, *known) - spread), rel=1e-3)
 
 
+def test_fits_are_weighed_by_aicc():
+    # AICc = n ln(RSS/n) + 2k + 2k(k+1)/(n-k-1), the variance counted in k (Burnham & Anderson 2002, from memory)
+    data = noisy(logistic(900, 0.06, 70), range(0, 180, 12), 0.2, seed=5)
+    days = np.array([(at - data[-1][0]) / DAY_MS for at, _ in data])
+    logs = np.log([w for _, w in data])
+
+    def model(x, log_k, rate, mid):
+        return log_k - np.log1p(np.exp(-rate * (x - mid)))
+
+    known, _ = optimize.curve_fit(model, days, logs, p0=(7, 0.05, -100))
+    n, left = len(data), float(((logs - model(days, *known)) ** 2).sum())
+    made = fit_logistic(data)
+    assert made is not None
+    assert made[1] == pytest.approx(n * math.log(left / n) + 8 + 40 / (n - 5), abs=1e-4)
+    left = float(((logs - np.polyval(np.polyfit(days, logs, 1), days)) ** 2).sum())
+    assert fit_log_line(data)[1] == pytest.approx(n * math.log(left / n) + 6 + 24 / (n - 4), abs=1e-6)
+
+
 @pytest.mark.parametrize("freedom", [1, 2, 5, 10, 11, 15, 40, 200])
 def test_students_quantile_is_the_tables(freedom):
     assert student_t_80(freedom) == pytest.approx(stats.t.ppf(0.9, freedom), abs=2e-3)

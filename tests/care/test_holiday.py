@@ -62,6 +62,13 @@ def test_water_is_never_stretched():
     assert away(20, plan(WATER)).verdict == "nobody"
 
 
+def test_water_is_taken_at_its_faster_rate():
+    unsure = Gauge("water", "share", 0.8, 1.0, 0.02, 0.01, 0.1, NOW_MS, 0.25, "learnt")
+
+    assert away(8, plan(unsure)).top_up  # at the faster rate a tenth is left after 7 days
+    assert away(10, plan(unsure)).verdict == "visit"  # a full one lasts 9
+
+
 def test_what_is_wrong_is_put_right_before_leaving():
     leak = {"need": "water", "urgent": True, "from_gauge": False, "portion": None}
 

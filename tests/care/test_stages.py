@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 
 import pytest
 
 from broodshelf.care.catalogue import species, words
 from broodshelf.care.colony.climate import climate_of
+from broodshelf.care.colony.founding import workers_from_eggs
 from broodshelf.care.colony.history import local_day, read_history
 from broodshelf.care.colony.stages import ALL_FOOD, switches
 from broodshelf.care.plan.state import ColonyState, Event, Place
+from broodshelf.care.quantities import OutOfRange
 
 DAY_MS = 86_400_000
 TODAY = "2026-05-20"
@@ -79,6 +82,18 @@ def test_semi_claustral_and_parasitic_queens_are_fed_and_the_host_is_asked_for()
 )
 def test_the_first_workers_are_nanitics(stage, workers, nanitics):
     assert switched(workers=workers, stage=stage).nanitics is nanitics
+
+
+def test_of_a_hundred_eggs_about_55_become_workers():
+    # Ito 1988, Camponotus kiusiuensis: total loss 44.9 ± 7.5 %; its four stages multiply to 44.6 %
+    made = workers_from_eggs(100)
+
+    assert 100 - made.best == pytest.approx(44.6, abs=0.05)
+    assert 100 - made.best == pytest.approx(44.9, abs=1)
+    assert made.high - made.best == pytest.approx(7.5)
+    for eggs in (-1, math.nan, math.inf):
+        with pytest.raises(OutOfRange):
+            workers_from_eggs(eggs)
 
 
 def test_refusals_mean_nothing_for_a_week_after_a_move_or_a_journey():
