@@ -1,4 +1,4 @@
-"""The command line: ``broodshelf serve | nudger | pair | demo | backup | restore | doctor | migrate``."""
+"""The command line: ``broodshelf serve | nudger | pair | demo | backup | restore | doctor | migrate | reckon``."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ import argparse
 import os
 import sys
 from pathlib import Path
+from typing import Any
 
 import segno
 import waitress
@@ -14,6 +15,7 @@ from sqlalchemy import select
 
 from . import __version__
 from .app import create_app, create_nudger, system_clock
+from .care.calculators import CALCULATORS, Calculator
 from .demo.fill import fill
 from .doctor import examine
 from .errors import BroodshelfError
@@ -40,7 +42,11 @@ def main(arguments: list[str] | None = None) -> int:
         commands.add_parser(name, help=what).add_argument("file", type=Path)
     commands.add_parser("doctor", help="say what is wrong with this server, changing nothing")
     commands.add_parser("migrate", help="bring the database to the present schema")
+    reckoning = commands.add_parser("reckon", help="sugar water, cooling, prey: calculators by themselves")
+    _add_calculators(reckoning.add_subparsers(dest="calculator", required=True))
     chosen = parser.parse_args(arguments)
+    if chosen.command == "reckon":
+        return reckon(CALCULATORS[chosen.calculator.replace("-", "_")], vars(chosen))
     try:
         settings = from_environment(os.environ)
         if chosen.command in ("backup", "restore"):
@@ -150,6 +156,46 @@ def migrate(settings: Settings) -> int:
     app: Flask = create_app(settings)
     print(f"The database is at the present schema: {app.config['SQLALCHEMY_DATABASE_URI'].split(':')[0]}")
     return 0
+
+
+def reckon(calculator: Calculator, given: dict[str, Any]) -> int:
+    """Print what a calculator says, with its formula, source and limits; status 2 for input outside them."""
+    inputs = {each.name: given[each.name] for each in calculator.inputs}
+    try:
+        lines = calculator.run(inputs)
+    except ValueError as error:
+        print(f"broodshelf: {error}", file=sys.stderr)
+        return 2
+    print(calculator.title, *(f"  {line}" for line in lines), sep="\n")
+    for each in calculator.inputs:
+        value = each.default if inputs[each.name] is None else inputs[each.name]
+        if value not in (None, False):
+            shown = (
+                f"{value:g} {each.unit}" if isinstance(value, float) else "yes" if value is True else value
+            )
+            print(f"    with {each.what}: {shown}")
+    for head, text in (
+        ("how", calculator.formula),
+        ("from", calculator.source),
+        ("limits", calculator.limits),
+    ):
+        print(f"    {head}: {text}")
+    return 0
+
+
+def _add_calculators(commands: Any) -> None:
+    for code, calculator in CALCULATORS.items():
+        parser = commands.add_parser(code.replace("_", "-"), help=calculator.title)
+        for each in calculator.inputs:
+            flag = f"--{each.name.replace('_', '-')}"
+            usual = "" if each.default in (None, False) else f" (else {each.default})"
+            what = f"{each.what}{f', {each.unit}' if each.unit else ''}{usual}".replace("%", "%%")
+            if each.kind == "yes_no":
+                parser.add_argument(flag, action="store_true", default=None, help=what)
+            elif each.kind == "choice":
+                parser.add_argument(flag, choices=each.choices, help=what)
+            else:
+                parser.add_argument(flag, type=float, help=what, metavar=each.unit or "N")
 
 
 def _print_claim(settings: Settings) -> None:

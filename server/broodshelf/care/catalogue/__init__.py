@@ -9,6 +9,8 @@ from functools import cache
 from importlib import resources
 from typing import Any
 
+from ..quantities import Estimate
+
 
 @dataclass(frozen=True, slots=True)
 class Rest:
@@ -48,8 +50,36 @@ class Species:
 
 
 @dataclass(frozen=True, slots=True)
+class Composition:
+    """What 100 g of a food hold, in g and kcal; None where its source reports nothing, which is not 0."""
+
+    water_g: float | None = None
+    protein_g: float | None = None
+    fat_g: float | None = None
+    carbohydrate_g: float | None = None
+    fibre_g: float | None = None
+    sugars_g: float | None = None
+    ash_g: float | None = None
+    kcal: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class PreySize:
+    """A size class of a prey: shortest and longest in mm, fresh mass in mg, and what it is made of."""
+
+    code: str
+    length_mm: tuple[float, float]
+    mass_mg: Estimate
+    composition: Composition | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Food:
-    """A food: the need it serves, how it is offered, how long it may lie, and for which guilds."""
+    """A food: the need it serves, how it is offered, how long it may lie, and for which guilds.
+
+    ``sizes``: from small to large; ``leg_share``: mass of a leg over that of the body; ``keeps_days``: how long
+    a lot keeps; ``source``: of the composition.
+    """
 
     code: str
     need: str
@@ -58,6 +88,12 @@ class Food:
     serves: frozenset[str]
     remove_after_h: float | None = None
     mass_mg: float | None = None
+    mass_source: str | None = None
+    keeps_days: float | None = None
+    composition: Composition | None = None
+    source: str | None = None
+    sizes: tuple[PreySize, ...] = ()
+    leg_share: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,11 +132,39 @@ def species() -> Mapping[str, Species]:
 @cache
 def foods() -> Mapping[str, Food]:
     """Return the foods by code."""
-    known = ("need", "unit", "form", "remove_after_h", "mass_mg")
+    known = (
+        "need",
+        "unit",
+        "form",
+        "remove_after_h",
+        "mass_mg",
+        "mass_source",
+        "keeps_days",
+        "source",
+        "leg_share",
+    )
     return {
-        code: Food(code=code, serves=frozenset(row["serves"]), **{k: row[k] for k in known if k in row})
+        code: Food(
+            code=code,
+            serves=frozenset(row["serves"]),
+            composition=_composition(row, "composition"),
+            sizes=tuple(_prey_size(row, size, values) for size, values in row.get("size", {}).items()),
+            **{k: row[k] for k in known if k in row},
+        )
         for code, row in _table("foods")["food"].items()
     }
+
+
+def _composition(row: Mapping[str, Any], key: str) -> Composition | None:
+    return Composition(**row[key]) if key in row else None
+
+
+def _prey_size(row: Mapping[str, Any], code: str, values: Mapping[str, Any]) -> PreySize:
+    shortest, longest = values["length_mm"]
+    made_of = _composition(row, "nymph_composition" if values.get("nymph") else "composition")
+    return PreySize(
+        code, (float(shortest), float(longest)), Estimate(*map(float, values["mass_mg"])), made_of
+    )
 
 
 @cache
