@@ -115,7 +115,7 @@ def _dilute(given: Mapping[str, Any]) -> tuple[Line, ...]:
 def _mixed(made: sugar_water.Recipe) -> tuple[Line, ...]:
     strength = made.solution
     shown = {"percent": round(strength.percent_ww, 1), "g_per_l": round(strength.sugar_g_per_l, 1),
-             "mol_per_l": round(strength.mol_per_l, 3), "density": f"{strength.density_g_per_ml:.4f}"}  # fmt: skip
+             "mol_per_l": f"{strength.mol_per_l:.3f}", "density": f"{strength.density_g_per_ml:.4f}"}  # fmt: skip
     water_ml = made.water_g / sugar_water.WATER_G_PER_ML
     return (
         Line("weigh_water", {"g": round(made.water_g, 1), "ml": round(water_ml, 1)}),
@@ -134,13 +134,12 @@ def _batch(*, honey: bool) -> tuple[Line, ...]:
 
 
 def _cooling(given: Mapping[str, Any]) -> tuple[Line, ...]:
+    start_c, room_c = given["from_c"], given["room_c"]
+    k: Estimate | float = cooling.VESSELS_PER_MIN[given["vessel"]]
     if given["later_c"] is not None and given["later_min"] is not None:
-        k: Estimate | float = cooling.k_from_two_readings(
-            given["from_c"], given["later_c"], given["room_c"], given["later_min"]
-        )
-    else:
-        k = cooling.VESSELS_PER_MIN[given["vessel"]]
-    wait = cooling.minutes_until(given["from_c"], given["room_c"], k, given["to_c"])
+        k = cooling.k_from_two_readings(start_c, given["later_c"], room_c, given["later_min"])
+        start_c = given["later_c"]
+    wait = cooling.minutes_until(start_c, room_c, k, given["to_c"])
     shown = {"low": math.ceil(wait.low), "best": math.ceil(wait.best), "high": math.ceil(wait.high)}
     first = Line("wait", shown) if wait.high > 0 else Line("cool_already", {})
     return (first, Line("cooling_check", {}, "reason"), Line("cooling_spread", {}, "reason"))
@@ -202,9 +201,7 @@ CALCULATORS: Final[Mapping[str, Calculator]] = {
                 _ML,
                 Input("sugar_parts", "parts of sugar, instead of a strength", "parts", None, 0, 1_000_000),
                 Input("water_parts", "parts of water, 1 if nothing is said", "parts", None, 1e-6, 1_000_000),
-                Input(
-                    "parts_by", "what the parts are", "", "mass", choices=("mass", "volume"), kind="choice"
-                ),
+                Input("parts_by", "what the parts are by", choices=BY, kind="choice"),
             ),
             _sugar_water,
             "sugar = strength x mass; mass = volume x density(strength); mol/L = g/L / 342.2965",
@@ -227,13 +224,13 @@ CALCULATORS: Final[Mapping[str, Calculator]] = {
         Calculator(
             "cooling",
             (
-                Input("from_c", "temperature now", "°C", 90.0, -10, 110),
+                Input("from_c", "temperature now, or at the first of two readings", "°C", 90.0, -10, 110),
                 Input("room_c", "temperature of the room", "°C", 21.0, -10, 50),
                 Input("to_c", "temperature to offer at", "°C", cooling.SAFE_TO_OFFER_C, 0, 40),
                 Input(
                     "vessel", "open vessel", "", "cup", choices=tuple(cooling.VESSELS_PER_MIN), kind="choice"
                 ),
-                Input("later_c", "a second reading of your own vessel", "°C", None, -10, 110),
+                Input("later_c", "a later reading of your own vessel", "°C", None, -10, 110),
                 Input("later_min", "minutes between the two readings", "min", None, 0.1, 10_000),
             ),
             _cooling,

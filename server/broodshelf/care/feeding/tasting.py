@@ -20,9 +20,11 @@ from ..quantities import Estimate, within
 TAKEN_BY_OUTCOME: Final[Mapping[str, float]] = {"all": 1.0, "some": 0.5, "ignored": 0.0}
 """How far an outcome counts as accepted (common practice, no source)."""
 GRID_POINTS: Final = 1024
+_REDRAWS: Final = 100
 _MEANS: Final = tuple((i + 0.5) / 20 for i in range(20))
-_LIKENESS: Final = (0.5, 1, 2, 4, 8, 16, 32)
-"""Grid of the group: mean acceptance x how many offers' worth of knowledge a colony's likes give it."""
+_LIKENESS: Final = (2, 4, 8, 16, 32)
+"""Grid of the group: mean acceptance x how many offers' worth of knowledge a colony's likes give it; not below 2,
+where a beta distribution says that a food is taken always or never."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,9 +94,12 @@ def pooled_prior(likes: Sequence[Tally]) -> Acceptance:
     A grid over the group's mean and likeness, weighed by the beta-binomial probability of every colony's tally;
     the prior is the beta with the mean and variance of the mixture. No other colonies: ``NOTHING_KNOWN``.
     """
-    told = [tally for tally in likes if tally.offered]
-    if not told:
-        return NOTHING_KNOWN
+    told = tuple(tally for tally in likes if tally.offered)
+    return _pooled(told) if told else NOTHING_KNOWN
+
+
+@lru_cache(maxsize=256)
+def _pooled(told: tuple[Tally, ...]) -> Acceptance:
     cells = [(m * k, (1 - m) * k) for m in _MEANS for k in _LIKENESS]
     logs = [sum(_log_beta_binomial(a, b, tally) for tally in told) for a, b in cells]
     weights = [math.exp(log - max(logs)) for log in logs]
@@ -125,13 +130,25 @@ def chance_of_being_best(foods: Mapping[str, Acceptance], points: int = GRID_POI
     return {food: chance / total for food, chance in chances.items()}
 
 
-def drawn_best(foods: Mapping[str, Acceptance], rng: random.Random) -> str:
-    """Return the food with the highest acceptance in one draw from each (Thompson sampling; Thompson 1933).
+def drawn(foods: Mapping[str, Acceptance], rng: random.Random) -> str:
+    """Return the food to learn about next: top-two Thompson sampling (Thompson 1933; Russo 2020, from memory).
 
-    Deterministic for a given generator: foods are drawn in the order of their codes.
+    One draw from each acceptance; the highest wins. Every second time, by the toss of a coin, it is drawn again
+    until another food wins: a plain winner would be offered for ever and its rival never settled. Deterministic for
+    a given generator; foods are drawn in the order of their codes.
     """
     if not foods:
         raise ValueError("there is no food to choose from")
+    first = _winner(foods, rng)
+    if len(foods) == 1 or rng.random() < 0.5:
+        return first
+    for _ in range(_REDRAWS):
+        if (other := _winner(foods, rng)) != first:
+            return other
+    return max(sorted(set(foods) - {first}), key=lambda food: foods[food].mean)
+
+
+def _winner(foods: Mapping[str, Acceptance], rng: random.Random) -> str:
     draws = {food: rng.betavariate(foods[food].a, foods[food].b) for food in sorted(foods)}
     return max(draws, key=lambda food: draws[food])
 

@@ -14,7 +14,7 @@ from dataclasses import dataclass, field
 from typing import Any, Final
 
 from .food_origin import origin_verdict
-from .tasting import Acceptance, Tally, drawn_best, pooled_prior
+from .tasting import Acceptance, Tally, drawn, pooled_prior
 
 NEW_FOOD_EVERY_DAYS: Final = 7
 _NOT_WHILE: Final[frozenset[str]] = frozenset(
@@ -99,7 +99,7 @@ def suggest(trial: Trial | None, *, today: str, states: frozenset[str], rng: ran
         return _nothing("tasting_wait", until=new_from) if new_from else _nothing("tasting_check_first")
     allowed = safe if may_be_new else known
     rated = {food: rating for food, rating in acceptances(trial).items() if food in allowed}
-    chosen = drawn_best(rated, rng)
+    chosen = drawn(rated, rng)
     if chosen not in known:
         return Suggestion(chosen, ({"code": "tasting_new_food", "args": {"days": NEW_FOOD_EVERY_DAYS}},))
     offered = sum(1 for o in trial.offers if o.food_code == chosen and o.outcome is not None)
