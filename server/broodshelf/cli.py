@@ -188,7 +188,8 @@ def _add_calculators(commands: Any) -> None:
         parser = commands.add_parser(code.replace("_", "-"), help=calculator.title)
         for each in calculator.inputs:
             flag = f"--{each.name.replace('_', '-')}"
-            usual = "" if each.default in (None, False) else f" (else {each.default})"
+            usual = each.left_out if each.default in (None, False) else each.default
+            usual = f" (else {usual})" if usual else ""
             what = f"{each.what}{f', {each.unit}' if each.unit else ''}{usual}".replace("%", "%%")
             if each.kind == "yes_no":
                 parser.add_argument(flag, action="store_true", default=None, help=what)

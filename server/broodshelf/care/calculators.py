@@ -24,7 +24,10 @@ Kind = Literal["number", "choice", "yes_no"]
 
 @dataclass(frozen=True, slots=True)
 class Input:
-    """One thing to fill in. ``default`` None: it may be left out; ``low`` and ``high`` in ``unit``, both allowed."""
+    """One thing to fill in. ``low`` and ``high`` in ``unit``, both allowed.
+
+    ``default`` None: it may be left out, and ``left_out`` says what is taken then.
+    """
 
     name: str
     what: str
@@ -34,6 +37,7 @@ class Input:
     high: float = math.inf
     choices: tuple[str, ...] = ()
     kind: Kind = "number"
+    left_out: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -197,10 +201,10 @@ CALCULATORS: Final[Mapping[str, Calculator]] = {
         Calculator(
             "sugar_water",
             (
-                replace(_PERCENT, what="strength, 25 if nothing is said", default=None),
+                replace(_PERCENT, default=None, left_out="25"),
                 _ML,
                 Input("sugar_parts", "parts of sugar, instead of a strength", "parts", None, 0, 1_000_000),
-                Input("water_parts", "parts of water, 1 if nothing is said", "parts", None, 1e-6, 1_000_000),
+                Input("water_parts", "parts of water", "parts", None, 1e-6, 1_000_000, left_out="1"),
                 Input("parts_by", "what the parts are by", choices=BY, kind="choice"),
             ),
             _sugar_water,
@@ -244,8 +248,8 @@ CALCULATORS: Final[Mapping[str, Calculator]] = {
                 Input("worker_mm", "length of a usual worker", "mm", 4.0, 0.8, 40),
                 Input("workers", "workers", "workers", 50.0, 1, 1_000_000),
                 Input("days", "days until the next serving", "d", 3.0, 0.5, 14),
-                Input("protein_mg", "protein need, if you know it", "mg/d", None, 0, 10_000),
-                Input("worker_mg", "fresh mass of a worker, if you know it", "mg", None, 0.02, 500),
+                Input("protein_mg", "protein need", "mg/d", None, 0, 10_000, left_out="by mass"),
+                Input("worker_mg", "fresh mass of a worker", "mg", None, 0.02, 500, left_out="by length"),
                 Input("food", "only this food", "", None, choices=_PREY_FOODS, kind="choice"),
                 _yes_no("majors", "the species has majors"),
                 _yes_no("hunts_by_sight", "it hunts by sight"),

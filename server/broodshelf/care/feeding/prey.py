@@ -32,6 +32,8 @@ UNCUT_MM: Final = 3.0
 """Up to this length nobody cuts prey: a fruit fly."""
 LEG_FROM_MM: Final = 6.0
 """Shorter prey has legs too small to hold in tweezers."""
+CUT_ANYTHING: Final = 1_000
+"""From here on a colony empties any prey that is cut open."""
 MOST_PIECES: Final = 40
 USUAL_OPTIONS: Final = ("cricket", "fruit_fly", "mealworm", "roach_nymph")
 _HANDLED_LENGTHS: Final = ((20, 1.0), (100, 2.0), (1_000, 3.0), (math.inf, 4.0))
@@ -85,7 +87,7 @@ class _Serving:
             miss
             + 0.12 * math.log(n)
             + 0.1 * (self.form == "cut")
-            + 0.15 * self.rank
+            + 0.3 * self.rank
             + 0.1 * (self.unit == "leg")
         )
 
@@ -188,7 +190,7 @@ def _servings(
 ) -> Iterator[_Serving]:
     """Yield every serving that a colony can handle: whole, cut up to twice as long, and legs.
 
-    Where every prey of the list is too long for that, the shortest of each, cut open.
+    A large colony gets any length cut open; where every prey of a food is too long, the shortest, cut open.
     """
     for rank, food in enumerate(listed):
         if not food.sizes:
@@ -201,7 +203,7 @@ def _servings(
             if protein is None:
                 continue
             code = size.code if len(food.sizes) > 1 else None
-            if middle_mm <= max(2 * handled_mm, shortest):
+            if middle_mm <= max(2 * handled_mm, shortest) or workers > CUT_ANYTHING:
                 form = _dead_form(middle_mm, handled_mm, worker_mm, workers, slow)
                 yield _Serving(food, code, middle_mm, "piece", protein, form, rank)
             if food.leg_share is not None and middle_mm >= LEG_FROM_MM:

@@ -1,0 +1,78 @@
+"""The calculators: the same registry for the command line and the app."""
+
+from __future__ import annotations
+
+import pytest
+
+from broodshelf.care.calculators import CALCULATORS, calculator
+from broodshelf.care.catalogue import words
+from broodshelf.care.quantities import OutOfRange
+from broodshelf.cli import main
+
+
+@pytest.mark.parametrize("code", CALCULATORS)
+def test_every_calculator_works_with_what_it_begins_with_and_says_where_it_comes_from(code):
+    each = CALCULATORS[code]
+    lines = each.run({})
+
+    assert (bool(each.formula), bool(each.source), bool(each.limits)) == (True, True, True)
+    assert code in words()["reckon"]
+    assert lines
+    assert all(line.code in words()[line.section] for line in lines)
+    assert not any("?" in str(line) or "{" in str(line) for line in lines)
+
+
+@pytest.mark.parametrize("code", CALCULATORS)
+def test_numbers_outside_their_limits_are_refused_by_name(code):
+    for each in CALCULATORS[code].inputs:
+        if each.kind == "number":
+            for wrong in (each.low - 1, each.high + 1, float("nan")):
+                with pytest.raises(OutOfRange, match=each.what[:12]):
+                    CALCULATORS[code].run({each.name: wrong})
+
+
+def test_parts_must_say_by_what():
+    with pytest.raises(ValueError, match=r"25\.0 %.*22\.1 %"):
+        CALCULATORS["sugar_water"].run({"sugar_parts": 1, "water_parts": 3})
+
+
+@pytest.mark.parametrize("given", [{"food": "gravel"}, {"strngth": 20.0}])
+def test_an_unknown_choice_or_input_is_refused(given):
+    with pytest.raises(ValueError, match=r"must be one of|has no input"):
+        CALCULATORS["dilute"].run(given)
+
+
+def test_an_unknown_calculator_is_refused_with_the_list():
+    assert calculator("sugar-water") is CALCULATORS["sugar_water"]
+    with pytest.raises(ValueError, match="sugar_water"):
+        calculator("horoscope")
+
+
+def test_two_readings_of_ones_own_vessel_replace_the_estimate():
+    # k = ln((95-20)/(61-20))/30 = 0.02013; from 61 to 30 °C: ln(41/10)/k = 70.1 min
+    lines = CALCULATORS["cooling"].run({"from_c": 95.0, "room_c": 20.0, "later_c": 61.0, "later_min": 30.0})
+
+    assert lines[0].args == {"low": 71, "best": 71, "high": 71}
+
+
+def test_the_command_line_prints_result_formula_source_and_limits(capsys):
+    status = main(["reckon", "sugar-water", "--percent", "25", "--ml", "100"])
+    out = capsys.readouterr().out
+
+    assert status == 0
+    assert "Sugar: 27.6 g" in out  # 100 mL x 1.1036 g/mL (CRC, mean of 24 and 26 %) x 25 %
+    assert "how:" in out
+    assert "from: CRC Handbook" in out
+    assert "limits:" in out
+
+
+def test_the_command_line_refuses_what_is_out_of_range_in_words(capsys):
+    status = main(["reckon", "sugar-water", "--percent", "80"])
+
+    assert status == 2
+    assert "strength is 80 % by mass; it must lie between" in capsys.readouterr().err
+
+
+def test_prey_for_a_colony_comes_in_words(capsys):
+    assert main(["reckon", "prey", "--workers", "200", "--worker-mm", "4", "--in-tube"]) == 0
+    assert "medium crickets, killed" in capsys.readouterr().out
