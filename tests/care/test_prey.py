@@ -13,10 +13,10 @@ from broodshelf.care.feeding.prey import (
     BANKED_DAYS_SMALL,
     MOST_PIECES,
     prey_portion,
-    protein_mg_of,
     seed_form,
     stepped_need_mg,
 )
+from broodshelf.care.feeding.servings import protein_mg_of
 from broodshelf.care.quantities import Estimate, OutOfRange
 from broodshelf.care.wording import say_portion
 from broodshelf.records.schemas import check_fields

@@ -10,31 +10,39 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy import integrate, stats
-from tests.bench.tasting_offers import BEST, by_tasting, compare, in_turn, one_trial
+from tests.bench.tasting_offers import by_tasting, compare, in_turn, one_trial
 
-from broodshelf.care.catalogue import origins
+from broodshelf.care.catalogue import origins, words
 from broodshelf.care.feeding.tasting import (
     NOTHING_KNOWN,
     Acceptance,
     Tally,
+    Tasted,
     chance_of_being_best,
     drawn,
+    likes_of,
     pooled_prior,
 )
 from broodshelf.care.feeding.trial import Candidate, Offer, Trial, acceptances, suggest
 from broodshelf.care.quantities import OutOfRange
+from broodshelf.care.wording import say
 
 GOOD = "bought_or_bred"
 FIVE = ("cricket", "egg", "fruit_fly", "mealworm", "waxworm")
+ALL_FIVE = tuple(Candidate(food, GOOD) for food in FIVE)
 parameters = st.floats(0.5, 60)
 
 
-def trial(*offers: Offer, candidates=tuple(Candidate(food, GOOD) for food in FIVE), **values) -> Trial:
+def trial(*offers: Offer, candidates=ALL_FIVE, **values) -> Trial:
     return Trial("2026-05-01", candidates, offers, **values)
 
 
 def next_food(a_trial, today="2026-05-20", states=frozenset({"growing"}), seed=1):
-    return suggest(a_trial, today=today, states=states, rng=random.Random(seed))
+    suggestion = suggest(a_trial, today=today, states=states, rng=random.Random(seed))
+    for reason in suggestion.reasons:
+        assert "?" not in say("reason", reason["code"], reason["args"])
+        assert reason["code"] in words()["reason"]
+    return suggestion
 
 
 def test_the_placenta_praevia_posterior_is_the_published_one():
@@ -111,6 +119,22 @@ def test_a_colony_leans_on_its_likes_until_its_own_record_speaks():
     assert 0.75 < prior.mean < 0.95
     assert NOTHING_KNOWN.after(Tally(0, 2)).mean < prior.after(Tally(0, 2)).mean
     assert prior.after(Tally(0, 40)).mean < 0.25  # forty refusals of its own outweigh its likes
+
+
+def test_the_same_species_tells_more_than_the_same_guild_and_another_guild_nothing():
+    # a quarter for the guild: no source
+    others = [
+        Tasted("lasius_niger", "omnivore", "egg", Tally(8, 8)),
+        Tasted("formica_fusca", "omnivore", "egg", Tally(0, 8)),
+        Tasted("harpegnathos", "predator", "egg", Tally(0, 8)),
+        Tasted(None, "omnivore", "cricket", Tally(4, 8)),
+    ]
+
+    assert likes_of("lasius_niger", "omnivore", others) == {
+        "egg": [Tally(8, 8), Tally(0, 2)],
+        "cricket": [Tally(1, 2)],
+    }
+    assert likes_of(None, "predator", others) == {"egg": [Tally(0, 2)]}
 
 
 def test_unlike_colonies_say_less_than_colonies_that_agree():
@@ -225,7 +249,7 @@ def test_the_best_of_five_foods_is_found_with_fewer_offers_than_in_turn():
 
     assert offers["by tasting, three likes known"] < 0.5 * offers["by tasting"]
     assert offers["by tasting"] < 0.85 * offers["in turn"]
-    assert all(sum(each.food == BEST for each in trials) >= 27 for trials in found.values())
+    assert all(sum(each.right for each in trials) >= 27 for trials in found.values())
 
 
 def test_a_trial_can_be_run_again():

@@ -9,12 +9,13 @@ smallest serving is a fruit fly or a leg; what is more than a small colony can b
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Final, Literal
 
-from ..catalogue import Food, PreySize, foods
+from ..catalogue import foods
 from ..quantities import Estimate, within
+from .servings import Serving, servings_of
 
 Form = Literal["whole_dead", "cut", "stunned", "live", "piece"]
 
@@ -30,11 +31,10 @@ HUNTER_WORKER_MM: Final = 8.0
 """From this length on, workers that hunt by sight may get prey that still twitches."""
 UNCUT_MM: Final = 3.0
 """Up to this length nobody cuts prey: a fruit fly."""
-LEG_FROM_MM: Final = 6.0
-"""Shorter prey has legs too small to hold in tweezers."""
 CUT_ANYTHING: Final = 1_000
 """From here on a colony empties any prey that is cut open."""
 MOST_PIECES: Final = 40
+MOST_LEGS: Final = 6
 USUAL_OPTIONS: Final = ("cricket", "fruit_fly", "mealworm", "roach_nymph")
 _HANDLED_LENGTHS: Final = ((20, 1.0), (100, 2.0), (1_000, 3.0), (math.inf, 4.0))
 """Up to so many workers: the longest prey that they clear away whole, in worker lengths; majors manage half more."""
@@ -66,39 +66,51 @@ class Prey:
 
 
 @dataclass(frozen=True, slots=True)
-class _Serving:
-    food: Food
-    size_class: str | None
-    length_mm: float
-    unit: Literal["piece", "leg"]
-    protein_mg: Estimate
-    form: Form
-    rank: int
+class _Eaters:
+    """The colony as far as prey is concerned."""
 
-    def count(self, needed_mg: float) -> int:
-        most = 6 if self.unit == "leg" else MOST_PIECES
-        return max(1, min(most, round(needed_mg / self.protein_mg.best)))
+    worker_mm: float
+    workers: float
+    majors: bool
+    slow: bool
+    hunter: bool
 
-    def cost(self, needed_mg: float) -> float:
-        """Say how far from ideal this serving is: off the need, many pieces, cut, far down the list."""
-        n = self.count(needed_mg)
-        miss = abs(math.log(n * self.protein_mg.best / needed_mg))
-        return (
-            miss
-            + 0.12 * math.log(n)
-            + 0.1 * (self.form == "cut")
-            + 0.3 * self.rank
-            + 0.1 * (self.unit == "leg")
-        )
+    @property
+    def handled_mm(self) -> float:
+        """The longest prey that they clear away whole."""
+        lengths = next(times for most, times in _HANDLED_LENGTHS if self.workers <= most)
+        return self.worker_mm * lengths * (1.5 if self.majors else 1)
 
+    def can_empty(self, serving: Serving) -> bool:
+        """Say whether they can empty it, whole or cut; what is too long in every size is cut all the same."""
+        reach_mm = math.inf if self.workers > CUT_ANYTHING else 2 * self.handled_mm
+        return serving.unit == "leg" or serving.shortest or serving.length_mm <= reach_mm
 
-def protein_mg_of(food: Food, size: PreySize | None = None) -> Estimate | None:
-    """Return the crude protein (N x 6.25) in one piece, mg; None where mass or composition is unknown."""
-    made_of = size.composition if size else food.composition
-    mass = size.mass_mg if size else Estimate.exactly(food.mass_mg) if food.mass_mg else None
-    if mass is None or made_of is None or made_of.protein_g is None:
-        return None
-    return mass.times(made_of.protein_g / 100)
+    def dead_form(self, serving: Serving) -> Form:
+        """Return how they get it when it is dead."""
+        if serving.length_mm == 0:
+            return "piece"
+        if serving.unit == "leg":
+            return "cut"
+        if serving.length_mm <= UNCUT_MM:
+            return "whole_dead"
+        few = self.workers <= FEW_WORKERS and serving.length_mm > self.worker_mm
+        small = self.worker_mm < SMALL_WORKER_MM
+        return "cut" if self.slow or few or small or serving.length_mm > self.handled_mm else "whole_dead"
+
+    def form(self, serving: Serving, *, live_allowed: bool) -> Form:
+        """Return how they get it: hunters twitching or live, if it is no longer than a worker and stays whole."""
+        dead = self.dead_form(serving)
+        if self.hunter and dead == "whole_dead" and serving.length_mm <= self.worker_mm:
+            return "live" if live_allowed else "stunned"
+        return dead
+
+    def distance(self, serving: Serving, needed_mg: float) -> float:
+        """Say how far from ideal a serving is: off the need, many pieces, legs, cutting, far down the list."""
+        n = _count(serving, needed_mg)
+        miss = abs(math.log(n * serving.protein_mg.best / needed_mg))
+        fiddly = 0.1 * (serving.unit == "leg") + 0.1 * (self.dead_form(serving) == "cut")
+        return miss + 0.12 * math.log(n) + fiddly + 0.3 * serving.rank
 
 
 def stepped_need_mg(full_mg: float, last_offered_mg: float | None, *, all_taken: bool) -> float:
@@ -149,23 +161,18 @@ def prey_portion(
     within("days", for_days, "d", 0.1, 60)
     per_day = max(needed.best / for_days, 1e-6)
     aim = max(needed.best * (FIRST_SHARE if first_third else 1), 1e-6)
-    known = foods()
-    listed = [known[code] for code in options if code in known and known[code].need == "protein"]
-    if not listed:
-        raise ValueError(f"none of {', '.join(options) or 'no options'} is a protein food of the catalogue")
-    handled_mm = _handled_mm(worker_length_mm, workers, majors)
-    servings = list(_servings(listed, handled_mm, worker_length_mm, workers, slow))
-    if not servings:
-        return _uncounted(listed[0])
-    chosen = min(servings, key=lambda serving: serving.cost(aim))
-    n = chosen.count(aim)
+    hunter = hunts_by_sight and not in_tube and worker_length_mm >= HUNTER_WORKER_MM
+    eaters = _Eaters(worker_length_mm, workers, majors, slow, hunter)
+    fitting = [serving for serving in servings_of(tuple(options)) if eaters.can_empty(serving)]
+    if not fitting:
+        return _uncounted(options)
+    chosen = min(fitting, key=lambda serving: eaters.distance(serving, aim))
+    n = _count(chosen, aim)
     served = chosen.protein_mg.times(n)
     lasts = served.best / per_day
-    small = workers <= SMALL_COLONY
-    days = min(lasts, BANKED_DAYS_SMALL) if small else lasts
-    hunter = hunts_by_sight and not in_tube and worker_length_mm >= HUNTER_WORKER_MM
-    form = _form(chosen, hunter, live_allowed, worker_length_mm)
-    reasons = [_reason("prey_size", longest_mm=round(handled_mm, 1), worker_mm=worker_length_mm)]
+    days = min(lasts, BANKED_DAYS_SMALL) if workers <= SMALL_COLONY else lasts
+    form = eaters.form(chosen, live_allowed=live_allowed)
+    reasons = [_reason("prey_size", longest_mm=round(eaters.handled_mm, 1), worker_mm=worker_length_mm)]
     if first_third:
         reasons.append(_reason("prey_first_third"))
     if served.best > 1.5 * aim:
@@ -176,56 +183,13 @@ def prey_portion(
         reasons.append(_reason("prey_banked", days=BANKED_DAYS_SMALL))
     reasons.append(_reason(_why_form(form, hunter, in_tube, worker_length_mm)))
     return Prey(
-        chosen.food.code, chosen.size_class, n, chosen.unit, form, served, tuple(reasons), round(days, 2)
+        chosen.food_code, chosen.size_class, n, chosen.unit, form, served, tuple(reasons), round(days, 2)
     )  # fmt: skip
 
 
-def _handled_mm(worker_length_mm: float, workers: float, majors: bool) -> float:
-    lengths = next(times for most, times in _HANDLED_LENGTHS if workers <= most)
-    return worker_length_mm * lengths * (1.5 if majors else 1)
-
-
-def _servings(
-    listed: Sequence[Food], handled_mm: float, worker_mm: float, workers: float, slow: bool
-) -> Iterator[_Serving]:
-    """Yield every serving that a colony can handle: whole, cut up to twice as long, and legs.
-
-    A large colony gets any length cut open; where every prey of a food is too long, the shortest, cut open.
-    """
-    for rank, food in enumerate(listed):
-        if not food.sizes:
-            if (crumb := protein_mg_of(food)) is not None:
-                yield _Serving(food, None, 0.0, "piece", crumb, "piece", rank)
-            continue
-        shortest = min(_middle_mm(size) for size in food.sizes)
-        for size in food.sizes:
-            protein, middle_mm = protein_mg_of(food, size), _middle_mm(size)
-            if protein is None:
-                continue
-            code = size.code if len(food.sizes) > 1 else None
-            if middle_mm <= max(2 * handled_mm, shortest) or workers > CUT_ANYTHING:
-                form = _dead_form(middle_mm, handled_mm, worker_mm, workers, slow)
-                yield _Serving(food, code, middle_mm, "piece", protein, form, rank)
-            if food.leg_share is not None and middle_mm >= LEG_FROM_MM:
-                leg = protein.times(food.leg_share)
-                yield _Serving(food, code, middle_mm, "leg", leg, "cut", rank)
-
-
-def _dead_form(middle_mm: float, handled_mm: float, worker_mm: float, workers: float, slow: bool) -> Form:
-    if middle_mm <= UNCUT_MM:
-        return "whole_dead"
-    small = worker_mm < SMALL_WORKER_MM or (workers <= FEW_WORKERS and middle_mm > worker_mm)
-    return "cut" if slow or small or middle_mm > handled_mm else "whole_dead"
-
-
-def _middle_mm(size: PreySize) -> float:
-    return sum(size.length_mm) / 2
-
-
-def _form(chosen: _Serving, hunter: bool, live_allowed: bool, worker_mm: float) -> Form:
-    if hunter and chosen.form == "whole_dead" and chosen.length_mm <= worker_mm:
-        return "live" if live_allowed else "stunned"
-    return chosen.form
+def _count(serving: Serving, needed_mg: float) -> int:
+    most = MOST_LEGS if serving.unit == "leg" else MOST_PIECES
+    return max(1, min(most, round(needed_mg / serving.protein_mg.best)))
 
 
 def _why_form(form: Form, hunter: bool, in_tube: bool, worker_mm: float) -> str:
@@ -238,9 +202,13 @@ def _why_form(form: Form, hunter: bool, in_tube: bool, worker_mm: float) -> str:
     return "prey_too_big_alive" if hunter else "prey_dead"
 
 
-def _uncounted(food: Food) -> Prey:
-    """Return one piece of a food whose protein nobody reports."""
-    return Prey(food.code, None, 1, "piece", "piece", None, (_reason("prey_uncounted"),), 1.0)
+def _uncounted(options: Sequence[str]) -> Prey:
+    """Return one piece of the first food whose protein nobody reports."""
+    known = foods()
+    code = next((code for code in options if code in known and known[code].need == "protein"), None)
+    if code is None:
+        raise ValueError(f"none of {', '.join(options) or 'no options'} is a protein food of the catalogue")
+    return Prey(code, None, 1, "piece", "piece", None, (_reason("prey_uncounted"),), 1.0)
 
 
 def _reason(code: str, **args: Any) -> Mapping[str, Any]:

@@ -19,6 +19,8 @@ from ..quantities import Estimate, within
 
 TAKEN_BY_OUTCOME: Final[Mapping[str, float]] = {"all": 1.0, "some": 0.5, "ignored": 0.0}
 """How far an outcome counts as accepted (common practice, no source)."""
+GUILD_WEIGHT: Final = 0.25
+"""What an offer to another species of the same guild tells, beside one to the same species (no source)."""
 GRID_POINTS: Final = 1024
 _REDRAWS: Final = 100
 _MEANS: Final = tuple((i + 0.5) / 20 for i in range(20))
@@ -82,6 +84,31 @@ class Acceptance:
         upper = next(i for i, edge in enumerate(edges) if edge >= share or i == points)
         inside = (share - edges[upper - 1]) / max(edges[upper] - edges[upper - 1], 1e-300)
         return math.sin((upper - 1 + inside) * math.pi / 2 / points) ** 2
+
+
+@dataclass(frozen=True, slots=True)
+class Tasted:
+    """What another colony did with a food: its species (None: unknown), guild and tally."""
+
+    species_code: str | None
+    guild: str
+    food_code: str
+    tally: Tally
+
+
+def likes_of(species_code: str | None, guild: str, others: Iterable[Tasted]) -> dict[str, list[Tally]]:
+    """Return by food what colonies of the same species took, in full, and of the same guild, at a quarter."""
+    likes: dict[str, list[Tally]] = {}
+    for other in others:
+        if species_code is not None and other.species_code == species_code:
+            weight = 1.0
+        elif other.guild == guild:
+            weight = GUILD_WEIGHT
+        else:
+            continue
+        told = Tally(other.tally.taken * weight, other.tally.offered * weight)
+        likes.setdefault(other.food_code, []).append(told)
+    return likes
 
 
 NOTHING_KNOWN: Final = Acceptance(1, 1)
