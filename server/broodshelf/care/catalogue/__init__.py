@@ -98,12 +98,14 @@ class Food:
 
 @dataclass(frozen=True, slots=True)
 class VesselKind:
-    """A kind of vessel: its reservoir in mL and how many small workers it has room for."""
+    """A kind of vessel: its reservoir in mL, how many small workers it has room for, and a tube's inner sizes."""
 
     code: str
     reservoir_ml: float
     room_workers: int
     tube: bool
+    bore_mm: float | None = None
+    length_mm: float | None = None
 
 
 @cache
@@ -171,7 +173,14 @@ def _prey_size(row: Mapping[str, Any], code: str, values: Mapping[str, Any]) -> 
 def vessels() -> Mapping[str, VesselKind]:
     """Return the kinds of vessels by code."""
     return {
-        code: VesselKind(code, float(row["reservoir_ml"]), int(row["room_workers"]), bool(row["tube"]))
+        code: VesselKind(
+            code,
+            float(row["reservoir_ml"]),
+            int(row["room_workers"]),
+            bool(row["tube"]),
+            row.get("bore_mm"),
+            row.get("length_mm"),
+        )
         for code, row in _table("vessels")["vessel"].items()
     }
 

@@ -9,7 +9,7 @@ from typing import Any, Final
 
 from ..catalogue import Species, species, vessels
 from ..colony.stages import Switches, switches
-from ..gauges import DAY_MS, Gauge, due_at_ms, level_at
+from ..gauges import DAY_MS, Gauge, due_at_ms
 from ..water.reservoir import is_urgent, water_gauge
 from .bands import interval
 from .portions import portion, suggested
@@ -131,9 +131,9 @@ def _upkeep(
 ) -> list[tuple[Gauge, Task]]:
     """Return the needs that are not food: water, room, barrier, glance."""
     start_ms = _known_since_ms(state, now_ms)
-    water = water_gauge(state.events, state.vessel.reservoir_length_mm, start_ms)
+    water = water_gauge(state.events, state.vessel, state.place, start_ms)
     latest = max((e.happened_ms for e in state.events if e.kind == "water"), default=None)
-    urgent = latest is not None and is_urgent(level_at(water, now_ms), water.rate_per_day)
+    urgent = latest is not None and is_urgent(water, now_ms)
     made = [
         (
             water,

@@ -1,74 +1,120 @@
-"""The water gauge: how full a reservoir is and how long it lasts, from readings and common practice."""
+"""The reservoir: how full, how fast it goes, how many days are left, whether it leaks; and its gauge."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Any, Final
 
-from ..gauges import DAY_MS, READINGS, Gauge
-from ..plan.state import Event
+from ..gauges import Gauge, level_at
+from ..plan.state import Event, Place, Vessel
+from ..quantities import Estimate
+from .leak import LOOK_TODAY, leak_probability
+from .loss_rate import UNREAD, Belief, after, anew, begins_anew, noise_of, ratio
+from .readings import Reading, readings_of
+from .vessel_sizes import WaterSizes, water_sizes
 
-USUAL_DAYS = (60.0, 90.0, 120.0)
-"""How long a test tube's reservoir lasts: low, best, high (common practice, no source)."""
 LOW_SHARE, LOW_DAYS = 0.25, 14.0
 """Low: a quarter full, or 14 days left (common practice, no source)."""
 URGENT_SHARE, URGENT_DAYS = 0.10, 4.0
-SHORTEST_DAYS, LONGEST_DAYS = 3.0, 400.0
-"""A rate learnt from two readings stays between these lifetimes of a full reservoir."""
+MOST_READINGS: Final = 10
+"""So many readings teach the rate; older ones have had their say (the loss changes with the seasons)."""
 
 
-def water_gauge(events: Sequence[Event], reservoir_mm: float | None, as_of_start_ms: int) -> Gauge:
-    """Return the gauge in shares of the full reservoir, as of the latest reading (or the start, full).
+@dataclass(frozen=True, slots=True)
+class Reservoir:
+    """What is known about a reservoir as of ``as_of_ms``, the latest reading (or the start, taken as full).
 
-    ``reservoir_mm`` is the length of the full reservoir, which turns a reading in mm into a share.
+    ``level_share`` and ``rate_per_day`` (80 % interval) in shares of the full reservoir, ``days_left`` until it is dry;
+    ``leak_probability`` 0 to 1. ``learnt``: readings have told something about the rate. ``latest_id``: the reading.
     """
-    readings = [(e.happened_ms, share) for e in events if (share := _share(e, reservoir_mm)) is not None]
-    at_ms, level = readings[-1] if readings else (as_of_start_ms, 1.0)
-    low, best, high = (1 / days for days in reversed(USUAL_DAYS))
-    learnt = _learnt_rate(readings)
-    reasons = []
-    if learnt is not None:
-        low, best, high = learnt / 1.5, learnt, learnt * 1.5
-        reasons.append({"code": "water_learnt", "args": {}})
-    last = round(1 / best)
-    if readings:
-        reading = f"{round(level * 100)} %"
-        reasons.insert(0, {"code": "water_read", "args": {"reading": reading, "at_ms": at_ms, "last": last}})
-    else:
+
+    level_share: float
+    rate_per_day: Estimate
+    days_left: Estimate
+    leak_probability: float
+    as_of_ms: int
+    learnt: bool
+    latest_id: str | None
+    tube: bool
+    reasons: tuple[dict[str, Any], ...]
+
+    @property
+    def look_today(self) -> bool:
+        """Say whether the latest loss asks for a look today."""
+        return self.leak_probability >= LOOK_TODAY
+
+
+def reservoir(events: Iterable[Event], vessel: Vessel, place: Place, start_ms: int) -> Reservoir:
+    """Return what the log says about the water. Odd readings follow the rules of ``readings``; nothing raises."""
+    sizes = water_sizes(vessel, place)
+    readings, left_out = readings_of(events, sizes)
+    u, learnt, leak = _learn(readings[-MOST_READINGS:], sizes.usual_per_day, noise_of(sizes))
+    per_day = Estimate(*(sizes.usual_per_day * value for value in (u.low, u.best, u.high)))
+    latest = readings[-1] if readings else None
+    level = latest.share if latest else 1.0
+    days_left = Estimate(*(level / rate for rate in (per_day.high, per_day.best, per_day.low)))
+    last = round(1 / per_day.best)
+    reasons: list[dict[str, Any]] = []
+    if latest is None:
         reasons.append({"code": "water_unread", "args": {"last": last}})
-    due = min(1.0, max(LOW_SHARE, LOW_DAYS * best))
-    basis = "learnt" if learnt is not None else "common_practice"
-    return Gauge("water", "share", level, 1.0, best, low, high, at_ms, due, basis, None, tuple(reasons))
+    else:
+        args = {"reading": f"{round(level * 100)} %", "at_ms": latest.at_ms, "last": last}
+        reasons.append({"code": "water_read", "args": args})
+    if learnt:
+        low, high = round(1 / per_day.high), round(1 / per_day.low)
+        reasons.append({"code": "water_learnt", "args": {"low": low, "high": high}})
+    elif sizes.tube:
+        reasons.append({"code": "water_physics", "args": {}})
+    else:
+        reasons.append({"code": "water_nest", "args": {}})
+    if leak >= LOOK_TODAY:
+        reasons.append({"code": "leak_suspected", "args": {"chance": round(100 * leak)}})
+    return Reservoir(
+        level, per_day, days_left, leak, latest.at_ms if latest else start_ms, learnt,
+        latest.event_id if latest else None, sizes.tube, (*reasons, *left_out),
+    )  # fmt: skip
 
 
-def is_urgent(share: float, rate_per_day: float) -> bool:
-    """Say whether a reservoir is nearly dry: at most a tenth, or at most four days."""
-    return share <= URGENT_SHARE or (rate_per_day > 0 and share / rate_per_day <= URGENT_DAYS)
+def water_gauge(events: Iterable[Event], vessel: Vessel, place: Place, start_ms: int) -> Gauge:
+    """Return the gauge in shares of the full reservoir, as of the latest reading (or the start, full)."""
+    return gauge_of(reservoir(events, vessel, place, start_ms))
 
 
-def _share(event: Event, reservoir_mm: float | None) -> float | None:
-    if event.kind == "move":
-        return 1.0 if event.values.get("fresh_reservoir") else None
-    if event.kind != "water":
-        return None
-    if event.values.get("action") in ("refill", "new_tube"):
-        return 1.0
-    level_mm = event.values.get("level_mm")
-    if level_mm is not None and reservoir_mm:
-        return float(min(1.0, max(0.0, level_mm / reservoir_mm)))
-    return READINGS.get(str(event.values.get("reading")))
+def gauge_of(known: Reservoir) -> Gauge:
+    """Return the gauge: due at a quarter, in a tube also when 14 days are left."""
+    rate = known.rate_per_day
+    due = min(1.0, max(LOW_SHARE, LOW_DAYS * rate.best)) if known.tube else LOW_SHARE
+    basis = "learnt" if known.learnt else "physics" if known.tube else "common_practice"
+    return Gauge(
+        "water", "share", known.level_share, 1.0, rate.best, rate.low, rate.high, known.as_of_ms, due, basis,
+        None, known.reasons,
+    )  # fmt: skip
 
 
-def _learnt_rate(readings: Sequence[tuple[int, float]]) -> float | None:
-    """Return share per day over the latest falling run of readings that spans at least a week; else None."""
-    if not readings:
-        return None
-    end_ms, end = readings[-1]
-    start_ms, start = end_ms, end
-    for at_ms, share in reversed(readings[:-1]):
-        if share < start:
-            break  # before this the reservoir was refilled
-        start_ms, start = at_ms, share
-    days = (end_ms - start_ms) / DAY_MS
-    if days < 7 or start <= end:
-        return None
-    return min(1 / SHORTEST_DAYS, max(1 / LONGEST_DAYS, (start - end) / days))
+def is_urgent(gauge: Gauge, now_ms: int) -> bool:
+    """Say whether a reservoir is nearly dry: at most a tenth, in a tube also at most four days.
+
+    A nest that is watered every few days has no four-day rule; its due level is the bare quarter.
+    """
+    share = level_at(gauge, now_ms)
+    soon = gauge.due_level > LOW_SHARE and share <= URGENT_DAYS * gauge.rate_per_day
+    return share <= URGENT_SHARE or soon
+
+
+@lru_cache(maxsize=1024)
+def _learn(readings: tuple[Reading, ...], usual_per_day: float, noise: float) -> tuple[Estimate, bool, float]:
+    """Return the rate as a multiple of the usual, whether anything was learnt, and the leak probability.
+
+    Most plans are made again because of another need, so what the same readings said is kept.
+    """
+    belief = UNREAD
+    run: list[tuple[Belief, Reading]] = []
+    for reading in readings:
+        if begins_anew(belief, reading, noise):
+            belief, run = anew(belief, reading, noise), []
+        else:
+            run.append((belief, reading))
+            belief = after(belief, reading, usual_per_day, noise)
+    return ratio(belief), belief.learnt, leak_probability(run, belief, usual_per_day, noise)

@@ -1,0 +1,161 @@
+"""What the readings say about how fast this tube loses water: a posterior on a grid, one reading at a time.
+
+The unknown is u, the loss rate as a multiple of what physics and practice expect for this tube and place. The prior
+is log-normal around 1. For each u of the grid the level is normal with mean ``start - used x u`` and one common
+variance (a Kalman filter, whose mean stays linear in u), so a reading costs one pass over the grid:
+
+* a reading in mm has the normal likelihood of a point, about 1 mm of noise;
+* a reading by eye has the probability of its range, blurred by the eye;
+* no reading counts for more than ``WORST``: a slip of the pen must not outweigh all others.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from typing import Final, NamedTuple
+
+from ..gauges import DAY_MS
+from ..quantities import Estimate
+from .readings import Reading
+from .vessel_sizes import WaterSizes
+
+PRIOR_LOG_SD: Final = 0.46
+"""80 % of tubes lie within a factor 1.8 of what is expected: ``evaporation.IN_USE`` (common practice, no source)."""
+GRID: Final = 32
+LOG_RATIOS: Final = tuple(math.log(7) * (2 * i / (GRID - 1) - 1) for i in range(GRID))
+"""Candidates from a seventh of the expected rate to seven times, evenly on a log scale, 13 % apart."""
+RATIOS: Final = tuple(map(math.exp, LOG_RATIOS))
+LOG_PRIOR: Final = tuple(-0.5 * (x / PRIOR_LOG_SD) ** 2 for x in LOG_RATIOS)
+NOISE_MM: Final = 1.0
+NOISE_SHARE: Final = 0.02
+"""Standard deviation of a reading in mm; as a share where the reservoir's length is unknown (common practice)."""
+EYE_SHARE: Final = 0.05
+FILL_SHARE: Final = 0.03
+"""Standard deviations of judging quarters by eye, and of what 'filled up' means (common practice, no source)."""
+WANDER: Final = 0.15
+"""The loss of one interval differs so much from the tube's own usual, with warmth and opening (common practice)."""
+LEAK_WANDER: Final = 0.35
+"""How much the extra loss of a leak differs from an assumed multiple, as a share of it: leaks come in all sizes."""
+WORST: Final = -8.0
+"""Log likelihood, relative to a perfect fit, below which a reading says no more: about 4 standard deviations."""
+SETTLES_MS: Final = DAY_MS
+"""A reading within a day of a filling says how full it was made, not what was lost since."""
+RISE_SD: Final = 3.0
+"""A reading this far above the level before it is a step: water was added or the tube was tilted."""
+KEPT_BY_NEW_TUBE: Final = 0.3
+"""The weight that old readings keep in a new tube: same keeper and place, another plug (common practice)."""
+_ROOT2: Final = math.sqrt(2)
+
+
+class Belief(NamedTuple):
+    """Level at ``at_ms`` is normal around ``start - used x u`` with ``variance``; ``logs`` weigh u on the grid.
+
+    ``learnt``: at least one reading has told something about the rate. ``filled``: nothing was read since a filling.
+    """
+
+    at_ms: int
+    start: float
+    used: float
+    variance: float
+    logs: Sequence[float]
+    learnt: bool = False
+    filled: bool = False
+
+
+UNREAD: Final = Belief(0, 1.0, 0.0, 1.0, (0.0,) * GRID)
+
+
+def noise_of(sizes: WaterSizes) -> float:
+    """Return the standard deviation of a reading in mm, as a share of the full reservoir."""
+    return NOISE_MM / sizes.reservoir_mm if sizes.reservoir_mm else NOISE_SHARE
+
+
+def begins_anew(belief: Belief, reading: Reading, noise: float) -> bool:
+    """Say whether a reading is a step that says nothing about the rate: a filling, its level, a rise."""
+    if reading.fill or belief is UNREAD:
+        return True
+    if belief.filled and reading.at_ms - belief.at_ms < SETTLES_MS:
+        return True
+    blur = noise if reading.measured else EYE_SHARE
+    seen = reading.share if reading.measured else reading.low
+    return seen > belief.start + RISE_SD * math.sqrt(belief.variance + blur * blur)
+
+
+def anew(belief: Belief, reading: Reading, noise: float) -> Belief:
+    """Return the belief at a step: the level is what was read or filled, the rate is what it was."""
+    logs, learnt = belief.logs, belief.learnt
+    if reading.fill == "new_tube":
+        logs = [KEPT_BY_NEW_TUBE * log for log in logs]
+    middle, variance = _as_normal(reading, noise)
+    return Belief(reading.at_ms, middle, 0.0, variance, logs, learnt, filled=bool(reading.fill))
+
+
+def after(belief: Belief, reading: Reading, usual_per_day: float, noise: float, haste: float = 1.0) -> Belief:
+    """Return the belief after a reading, losing ``haste`` times as fast since the last one (1: no leak)."""
+    expected = usual_per_day * (reading.at_ms - belief.at_ms) / DAY_MS
+    used = belief.used + haste * expected
+    variance = belief.variance + (WANDER * expected) ** 2 + (LEAK_WANDER * (haste - 1) * expected) ** 2
+    middle, blur = _as_normal(reading, noise)
+    if reading.measured:
+        spread, off = variance + blur, middle - belief.start
+        factor, height = -0.5 / spread, -0.5 * math.log(spread)
+        logs = [
+            log + height + (fit if (fit := factor * (off + used * u) ** 2) > WORST else WORST)
+            for log, u in zip(belief.logs, RATIOS, strict=True)
+        ]
+    else:
+        logs = _ranged(belief, reading, used, variance)
+    gain = variance / (variance + blur)
+    return Belief(
+        reading.at_ms,
+        belief.start + gain * (middle - belief.start),
+        used * (1 - gain),
+        variance * (1 - gain),
+        logs,
+        learnt=True,
+    )
+
+
+def evidence(belief: Belief) -> float:
+    """Return the weight of everything read, summed over the grid and the prior; only ratios of it mean anything."""
+    return sum([math.exp(log + prior) for log, prior in zip(belief.logs, LOG_PRIOR, strict=True)])
+
+
+def ratio(belief: Belief) -> Estimate:
+    """Return u as median and 80 % interval."""
+    weights = [math.exp(log + prior) for log, prior in zip(belief.logs, LOG_PRIOR, strict=True)]
+    total = sum(weights)
+    low, best, high = (math.exp(_quantile(weights, share * total)) for share in (0.1, 0.5, 0.9))
+    return Estimate(low, best, high)
+
+
+def _as_normal(reading: Reading, noise: float) -> tuple[float, float]:
+    """Return mean and variance of the level that a reading by itself speaks of."""
+    if reading.fill:
+        return 1.0, FILL_SHARE**2
+    if reading.measured:
+        return reading.share, noise * noise
+    low, high = max(0.0, reading.low), min(1.0, reading.high)
+    return (low + high) / 2, (high - low) ** 2 / 12 + EYE_SHARE**2
+
+
+def _ranged(belief: Belief, reading: Reading, used: float, variance: float) -> list[float]:
+    scale = 1 / (_ROOT2 * math.sqrt(variance + EYE_SHARE**2))
+    high, low = (reading.high - belief.start) * scale, (reading.low - belief.start) * scale
+    step, floor, erf, log_of = used * scale, 2 * math.exp(WORST), math.erf, math.log
+    return [
+        log + log_of(0.5 * max(floor, erf(high + step * u) - erf(low + step * u)))
+        for log, u in zip(belief.logs, RATIOS, strict=True)
+    ]
+
+
+def _quantile(weights: Sequence[float], wanted: float) -> float:
+    """Return the log ratio below which ``wanted`` weight lies; each weight is spread evenly over its step."""
+    step = LOG_RATIOS[1] - LOG_RATIOS[0]
+    reached = 0.0
+    for weight, log_ratio in zip(weights, LOG_RATIOS, strict=True):
+        if reached + weight >= wanted:
+            return log_ratio + step * ((wanted - reached) / weight - 0.5)
+        reached += weight
+    return LOG_RATIOS[-1]
