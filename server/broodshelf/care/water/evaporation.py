@@ -61,9 +61,7 @@ def stefan_flux_mol_m2_s(
 
 def path_through_mm(air_mm: float, plug_mm: float) -> float:
     """Return the way through air and a cotton plug, in mm of air that would hold vapour up as much."""
-    return (
-        within("air_mm", air_mm, "mm", 0, 1000) + within("plug_mm", plug_mm, "mm", 0, 200) * COTTON_PATH
-    )
+    return within("air_mm", air_mm, "mm", 0, 1000) + within("plug_mm", plug_mm, "mm", 0, 200) * COTTON_PATH
 
 
 def evaporation_mg_mm2_day(temp_c: float, humidity_pct: float, path_mm: float) -> float:

@@ -32,7 +32,9 @@ def hydration_days(temp_c: float, humidity_pct: float) -> Estimate:
 
 def hydration_ml(reservoir_ml: float, level_share: float) -> float:
     """Return how many mL fill a nest's reservoir up, in steps of half a mL that a syringe can do; at least half."""
-    missing = within("reservoir_ml", reservoir_ml, "mL", 0, 5000) * (1 - within("level", level_share, "", 0, 1))
+    missing = within("reservoir_ml", reservoir_ml, "mL", 0, 5000) * (
+        1 - within("level", level_share, "", 0, 1)
+    )
     return max(SMALLEST_ML, math.floor(missing / SMALLEST_ML) * SMALLEST_ML)
 
 

@@ -15,7 +15,9 @@ from .loss_rate import Belief, after, evidence
 from .readings import Reading
 
 LEAKS_PER_DAY: Final = 0.002
-"""How often leaks begin, before any reading: one in about 500 days of a tube (common practice, no source)."""
+LONGEST_DAYS: Final = 14.0
+"""How often leaks begin, before any reading: one in about 500 days of a tube (common practice, no source). A longer
+interval counts as 14 days, so that a long absence alone never suspects a leak."""
 HASTES: Final = (3.0, 8.0)
 """How many times faster a leaking tube may lose, give or take ``LEAK_WANDER``; equally likely beforehand."""
 LOOK_BACK: Final = 3
@@ -35,7 +37,7 @@ def leak_probability(
     leaking = 0.0
     for begins in range(1, min(LOOK_BACK, len(run)) + 1):
         before, first = run[-begins]
-        days = (first.at_ms - before.at_ms) / DAY_MS
+        days = min(LONGEST_DAYS, (first.at_ms - before.at_ms) / DAY_MS)
         for haste in HASTES:
             belief = before
             for _, reading in run[-begins:]:

@@ -84,6 +84,8 @@ def begins_anew(belief: Belief, reading: Reading, noise: float) -> bool:
 
 def anew(belief: Belief, reading: Reading, noise: float) -> Belief:
     """Return the belief at a step: the level is what was read or filled, the rate is what it was."""
+    if belief.filled and reading.share == 1 and not reading.fill:
+        return belief._replace(at_ms=reading.at_ms)  # 'full' after a filling: nothing new
     logs, learnt = belief.logs, belief.learnt
     if reading.fill == "new_tube":
         logs = [KEPT_BY_NEW_TUBE * log for log in logs]

@@ -13,7 +13,7 @@ from ..quantities import Estimate
 from .leak import LOOK_TODAY, leak_probability
 from .loss_rate import UNREAD, Belief, after, anew, begins_anew, noise_of, ratio
 from .readings import Reading, readings_of
-from .vessel_sizes import WaterSizes, water_sizes
+from .vessel_sizes import water_sizes
 
 LOW_SHARE, LOW_DAYS = 0.25, 14.0
 """Low: a quarter full, or 14 days left (common practice, no source)."""

@@ -56,4 +56,4 @@ def diffusivity_m2_s(temp_c: float, pressure_pa: float = ATMOSPHERE_PA) -> float
     """
     kelvin = within("temp_c", temp_c, "°C", COLDEST_C, WARMEST_C) + ZERO_C_K
     within("pressure_pa", pressure_pa, "Pa", 50_000, 110_000)
-    return _MASSMAN_M2_S * (kelvin / ZERO_C_K) ** _MASSMAN_EXPONENT * ATMOSPHERE_PA / pressure_pa
+    return _MASSMAN_M2_S * math.pow(kelvin / ZERO_C_K, _MASSMAN_EXPONENT) * ATMOSPHERE_PA / pressure_pa
