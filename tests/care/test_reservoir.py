@@ -201,7 +201,7 @@ def test_a_nest_is_due_at_a_quarter_and_not_always_urgent():
 
 def test_a_tube_is_due_at_14_days_and_urgent_at_4():
     gauge = water_gauge(
-        log((0, REFILL), (3, mm(44)), (6, mm(36)), (9, mm(28)), (12, mm(20))), TUBE, ROOM, START_MS
+        log((0, REFILL), (6, mm(44)), (12, mm(36)), (18, mm(28)), (24, mm(20))), TUBE, ROOM, START_MS
     )
     at_ms = gauge.as_of_ms
     days_left = gauge.level / gauge.rate_per_day
@@ -209,6 +209,13 @@ def test_a_tube_is_due_at_14_days_and_urgent_at_4():
     assert gauge.due_level == pytest.approx(14 * gauge.rate_per_day)
     assert not is_urgent(gauge, at_ms + round((days_left - 4.5) * DAY_MS))
     assert is_urgent(gauge, at_ms + round((days_left - 3.9) * DAY_MS))
+
+
+def test_a_tube_that_never_lasts_14_days_is_not_due_while_more_than_half_full():
+    gauge = water_gauge([], Vessel("tube_10x70"), Place(day_temp_c=30, humidity_pct=30), START_MS)
+
+    assert 1 / gauge.rate_per_day < 28
+    assert gauge.due_level == 0.5
 
 
 LEAKING = [*STEADY, (35, mm(20))]

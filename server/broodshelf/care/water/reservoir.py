@@ -17,6 +17,8 @@ from .vessel_sizes import water_sizes
 
 LOW_SHARE, LOW_DAYS = 0.25, 14.0
 """Low: a quarter full, or 14 days left (common practice, no source)."""
+HALF_SHARE: Final = 0.5
+"""More than half is never low, however fast it goes: a tube that lasts three weeks would be due all the time."""
 URGENT_SHARE, URGENT_DAYS = 0.10, 4.0
 MOST_READINGS: Final = 10
 """So many readings teach the rate; older ones have had their say (the loss changes with the seasons)."""
@@ -83,9 +85,9 @@ def water_gauge(events: Iterable[Event], vessel: Vessel, place: Place, start_ms:
 
 
 def gauge_of(known: Reservoir) -> Gauge:
-    """Return the gauge: due at a quarter, in a tube also when 14 days are left."""
+    """Return the gauge: due at a quarter, in a tube also when 14 days are left and it is at most half full."""
     rate = known.rate_per_day
-    due = min(1.0, max(LOW_SHARE, LOW_DAYS * rate.best)) if known.tube else LOW_SHARE
+    due = min(HALF_SHARE, max(LOW_SHARE, LOW_DAYS * rate.best)) if known.tube else LOW_SHARE
     basis = "learnt" if known.learnt else "physics" if known.tube else "common_practice"
     return Gauge(
         "water", "share", known.level_share, 1.0, rate.best, rate.low, rate.high, known.as_of_ms, due, basis,
@@ -96,7 +98,8 @@ def gauge_of(known: Reservoir) -> Gauge:
 def is_urgent(gauge: Gauge, now_ms: int) -> bool:
     """Say whether a reservoir is nearly dry: at most a tenth, in a tube also at most four days.
 
-    A nest that is watered every few days has no four-day rule; its due level is the bare quarter.
+    A nest that is watered every few days has no four-day rule; its due level is the bare quarter. (In a tube with that
+    due level a tenth comes before the last four days.)
     """
     share = level_at(gauge, now_ms)
     soon = gauge.due_level > LOW_SHARE and share <= URGENT_DAYS * gauge.rate_per_day

@@ -30,8 +30,8 @@ _MASSMAN_EXPONENT: Final = 1.81
 def saturation_pressure_pa(temp_c: float) -> float:
     """Return the pressure of vapour that is in balance with water, in Pa, for 0 to 50 °C.
 
-    Wagner and Pruss 1993, J. Phys. Chem. Ref. Data 22:783: ``ln(p/pc) = Tc/T x sum(a_i x tau^n_i)`` with
-    ``tau = 1 - T/Tc`` (coefficients from memory, held to two libraries in the tests).
+    Wagner and Pruss 2002, J. Phys. Chem. Ref. Data 31:387, eq. 2.5: ``ln(p/pc) = Tc/T x sum(a_i x tau^n_i)`` with
+    ``tau = 1 - T/Tc``. Coefficients second-hand, from public code; the tests hold them to two libraries.
     """
     kelvin = within("temp_c", temp_c, "°C", COLDEST_C, WARMEST_C) + ZERO_C_K
     tau = 1 - kelvin / _CRITICAL_K
@@ -51,8 +51,9 @@ def deficit_pa(temp_c: float, humidity_pct: float) -> float:
 def diffusivity_m2_s(temp_c: float, pressure_pa: float = ATMOSPHERE_PA) -> float:
     """Return how fast water vapour spreads through still air, in m²/s, for 0 to 50 °C and 50 to 110 kPa.
 
-    Massman 1998, Atmos. Environ. 32:1111: ``2.178e-5 (T/273.15)^1.81`` at one atmosphere (from memory), inversely
-    with pressure. Published formulas differ by 3 to 4 %; no result built on this one can be surer than that.
+    Massman 1998, Atmos. Environ. 32:1111: ``2.178e-5 (T/273.15)^1.81`` at one atmosphere, 0 to 100 °C (second-hand,
+    from public code), inversely with pressure. Published formulas differ by 3 to 4 %:
+    no result built on this one can be surer than that.
     """
     kelvin = within("temp_c", temp_c, "°C", COLDEST_C, WARMEST_C) + ZERO_C_K
     within("pressure_pa", pressure_pa, "Pa", 50_000, 110_000)
