@@ -27,6 +27,7 @@ from broodshelf.care.water import reservoir
 WAYS = {
     "mm every 4 days": Keeper(4),
     "mm every week": Keeper(7),
+    "mm every week, 2 mm of noise": Keeper(7, noise_mm=2),
     "mm every 2 weeks": Keeper(14),
     "by eye every week": Keeper(7, by_eye=True),
     "by eye every 2 weeks": Keeper(14, by_eye=True),
