@@ -117,7 +117,7 @@ def test_a_first_reading_moves_the_level_but_not_the_rate():
 def test_a_rise_is_a_step_and_not_a_trend(name, step):
     before, after = water(*STEADY), water(*STEADY, step)
 
-    assert after.rate_per_day.best == pytest.approx(before.rate_per_day.best, rel=1e-6)
+    assert after.rate_per_day.best == pytest.approx(before.rate_per_day.best, rel=0.01)
     assert after.leak_probability == 0
 
 
@@ -179,7 +179,8 @@ def test_more_than_the_full_reservoir_but_within_the_tube_is_full():
 def test_a_slip_of_the_pen_does_not_outweigh_the_other_readings():
     slip = water(*STEADY, (35, mm(2)), (42, mm(28)))
 
-    assert slip.rate_per_day.best == pytest.approx(water(*STEADY).rate_per_day.best, rel=0.1)
+    assert slip.rate_per_day.low < 16 / 28 / FULL_MM < slip.rate_per_day.high
+    assert slip.rate_per_day.best == pytest.approx(16 / 28 / FULL_MM, rel=0.2)
     assert slip.leak_probability < 0.5
 
 
@@ -292,10 +293,16 @@ def test_eight_readings_by_eye_every_two_weeks_do_too():
 
 
 def test_a_leak_of_three_times_is_flagged_within_two_weekly_readings():
-    _, second, third = leaks_found(80, Keeper(every_days=7), 3, seed=3, at_a_reading=True)
+    _, second, third = leaks_found(150, Keeper(every_days=7), 3, seed=3, at_a_reading=True)
 
     assert second >= 0.9
     assert third >= 0.95
+
+
+def test_a_hasty_reader_is_noticed_and_not_taken_for_a_leak():
+    alarms, months = false_alarms(50, Keeper(7, noise_mm=2), 182, seed=5)
+
+    assert alarms / months < 0.03  # 11 in 100 tube-months if every reader were thought careful
 
 
 @pytest.mark.parametrize("keeper", [Keeper(7), Keeper(14, by_eye=True)], ids=["mm", "by eye"])

@@ -14,9 +14,9 @@ from ..gauges import DAY_MS
 from .loss_rate import Belief, after, evidence
 from .readings import Reading
 
-LEAKS_PER_DAY: Final = 0.002
+LEAKS_PER_DAY: Final = 0.003
 LONGEST_DAYS: Final = 14.0
-"""How often leaks begin, before any reading: one in about 500 days of a tube (common practice, no source). A longer
+"""How often leaks begin, before any reading: about one in a year of a tube (common practice, no source). A longer
 interval counts as 14 days, so that a long absence alone never suspects a leak."""
 HASTES: Final = (3.0, 8.0)
 """How many times faster a leaking tube may lose, give or take ``LEAK_WANDER``; equally likely beforehand."""
@@ -25,15 +25,11 @@ LOOK_TODAY: Final = 0.5
 """From this probability on somebody should look."""
 
 
-def leak_probability(
-    run: Sequence[tuple[Belief, Reading]], now: Belief, usual_per_day: float, noise: float
-) -> float:
-    """Return the probability, 0 to 1, that the tube leaks.
+def leak_evidence(run: Sequence[tuple[Belief, Reading]], usual_per_day: float, noise: float) -> float:
+    """Return the weight of 'a leak began lately', to be held against ``evidence`` of the belief without one.
 
-    ``run``: the readings since the last step, each with the belief before it; ``now``: the belief after all of them.
+    ``run``: the readings since the last step, each with the belief before it.
     """
-    if not run:
-        return 0.0
     leaking = 0.0
     for begins in range(1, min(LOOK_BACK, len(run)) + 1):
         before, first = run[-begins]
@@ -43,6 +39,4 @@ def leak_probability(
             for _, reading in run[-begins:]:
                 belief = after(belief, reading, usual_per_day, noise, haste)
             leaking += evidence(belief) * days / len(HASTES)
-    leaking *= LEAKS_PER_DAY
-    sound = evidence(now)
-    return leaking / (leaking + sound)
+    return leaking * LEAKS_PER_DAY

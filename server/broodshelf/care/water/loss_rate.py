@@ -18,7 +18,6 @@ from typing import Final, NamedTuple
 from ..gauges import DAY_MS
 from ..quantities import Estimate
 from .readings import Reading
-from .vessel_sizes import WaterSizes
 
 PRIOR_LOG_SD: Final = 0.46
 """80 % of tubes lie within a factor 1.8 of what is expected: ``evaporation.IN_USE`` (common practice, no source)."""
@@ -27,9 +26,8 @@ LOG_RATIOS: Final = tuple(math.log(7) * (2 * i / (GRID - 1) - 1) for i in range(
 """Candidates from a seventh of the expected rate to seven times, evenly on a log scale, 13 % apart."""
 RATIOS: Final = tuple(map(math.exp, LOG_RATIOS))
 LOG_PRIOR: Final = tuple(-0.5 * (x / PRIOR_LOG_SD) ** 2 for x in LOG_RATIOS)
-NOISE_MM: Final = 1.0
-NOISE_SHARE: Final = 0.02
-"""Standard deviation of a reading in mm; as a share where the reservoir's length is unknown (common practice)."""
+READERS: Final = ((1.0, 0.8), (2.5, 0.2))
+"""Standard deviation in mm of careful and of hasty readers, and how common they are (common practice, no source)."""
 EYE_SHARE: Final = 0.05
 FILL_SHARE: Final = 0.03
 """Standard deviations of judging quarters by eye, and of what 'filled up' means (common practice, no source)."""
@@ -43,6 +41,8 @@ SETTLES_MS: Final = DAY_MS
 """A reading within a day of a filling says how full it was made, not what was lost since."""
 RISE_SD: Final = 3.0
 """A reading this far above the level before it is a step: water was added or the tube was tilted."""
+UNTOLD: Final = -4.0
+"""Log likelihood of a step that nobody logged; without it a careless reading would cost nothing."""
 KEPT_BY_NEW_TUBE: Final = 0.3
 """The weight that old readings keep in a new tube: same keeper and place, another plug (common practice)."""
 _ROOT2: Final = math.sqrt(2)
@@ -66,11 +66,6 @@ class Belief(NamedTuple):
 UNREAD: Final = Belief(0, 1.0, 0.0, 1.0, (0.0,) * GRID)
 
 
-def noise_of(sizes: WaterSizes) -> float:
-    """Return the standard deviation of a reading in mm, as a share of the full reservoir."""
-    return NOISE_MM / sizes.reservoir_mm if sizes.reservoir_mm else NOISE_SHARE
-
-
 def begins_anew(belief: Belief, reading: Reading, noise: float) -> bool:
     """Say whether a reading is a step that says nothing about the rate: a filling, its level, a rise."""
     if reading.fill or belief is UNREAD:
@@ -89,6 +84,8 @@ def anew(belief: Belief, reading: Reading, noise: float) -> Belief:
     logs, learnt = belief.logs, belief.learnt
     if reading.fill == "new_tube":
         logs = [KEPT_BY_NEW_TUBE * log for log in logs]
+    elif not reading.fill and not belief.filled:
+        logs = [log + UNTOLD for log in logs]
     middle, variance = _as_normal(reading, noise)
     return Belief(reading.at_ms, middle, 0.0, variance, logs, learnt, filled=bool(reading.fill))
 
@@ -119,14 +116,18 @@ def after(belief: Belief, reading: Reading, usual_per_day: float, noise: float, 
     )
 
 
+def weights_of(belief: Belief) -> list[float]:
+    """Return the posterior weight of each u of the grid; only ratios mean anything."""
+    return [math.exp(log + prior) for log, prior in zip(belief.logs, LOG_PRIOR, strict=True)]
+
+
 def evidence(belief: Belief) -> float:
-    """Return the weight of everything read, summed over the grid and the prior; only ratios of it mean anything."""
-    return sum([math.exp(log + prior) for log, prior in zip(belief.logs, LOG_PRIOR, strict=True)])
+    """Return how well everything read was foretold, averaged over the prior; only ratios mean anything."""
+    return sum(weights_of(belief))
 
 
-def ratio(belief: Belief) -> Estimate:
+def ratio(weights: Sequence[float]) -> Estimate:
     """Return u as median and 80 % interval."""
-    weights = [math.exp(log + prior) for log, prior in zip(belief.logs, LOG_PRIOR, strict=True)]
     total = sum(weights)
     low, best, high = (math.exp(_quantile(weights, share * total)) for share in (0.1, 0.5, 0.9))
     return Estimate(low, best, high)

@@ -10,8 +10,8 @@ from typing import Any, Final
 from ..gauges import Gauge, level_at
 from ..plan.state import Event, Place, Vessel
 from ..quantities import Estimate
-from .leak import LOOK_TODAY, leak_probability
-from .loss_rate import UNREAD, Belief, after, anew, begins_anew, noise_of, ratio
+from .leak import LOOK_TODAY, leak_evidence
+from .loss_rate import EYE_SHARE, GRID, READERS, UNREAD, Belief, after, anew, begins_anew, ratio, weights_of
 from .readings import Reading, readings_of
 from .vessel_sizes import water_sizes
 
@@ -52,7 +52,7 @@ def reservoir(events: Iterable[Event], vessel: Vessel, place: Place, start_ms: i
     """Return what the log says about the water. Odd readings follow the rules of ``readings``; nothing raises."""
     sizes = water_sizes(vessel, place)
     readings, left_out = readings_of(events, sizes)
-    u, learnt, leak = _learn(readings[-MOST_READINGS:], sizes.usual_per_day, noise_of(sizes))
+    u, learnt, leak = _learn(readings[-MOST_READINGS:], sizes.usual_per_day, sizes.reservoir_mm)
     per_day = Estimate(*(sizes.usual_per_day * value for value in (u.low, u.best, u.high)))
     latest = readings[-1] if readings else None
     level = latest.share if latest else 1.0
@@ -107,17 +107,27 @@ def is_urgent(gauge: Gauge, now_ms: int) -> bool:
 
 
 @lru_cache(maxsize=1024)
-def _learn(readings: tuple[Reading, ...], usual_per_day: float, noise: float) -> tuple[Estimate, bool, float]:
+def _learn(
+    readings: tuple[Reading, ...], usual_per_day: float, reservoir_mm: float | None
+) -> tuple[Estimate, bool, float]:
     """Return the rate as a multiple of the usual, whether anything was learnt, and the leak probability.
 
+    Careful and hasty readers are both thought of, each as far as it explains the readings.
     Most plans are made again because of another need, so what the same readings said is kept.
     """
-    belief = UNREAD
-    run: list[tuple[Belief, Reading]] = []
-    for reading in readings:
-        if begins_anew(belief, reading, noise):
-            belief, run = anew(belief, reading, noise), []
-        else:
-            run.append((belief, reading))
-            belief = after(belief, reading, usual_per_day, noise)
-    return ratio(belief), belief.learnt, leak_probability(run, belief, usual_per_day, noise)
+    readers = READERS if any(r.measured and not r.fill for r in readings) else READERS[:1]
+    weights, leaking, learnt = [0.0] * GRID, 0.0, False
+    for noise_mm, chance in readers:
+        noise = noise_mm / reservoir_mm if reservoir_mm else EYE_SHARE
+        belief = UNREAD
+        run: list[tuple[Belief, Reading]] = []
+        for reading in readings:
+            if begins_anew(belief, reading, noise):
+                belief, run = anew(belief, reading, noise), []
+            else:
+                run.append((belief, reading))
+                belief = after(belief, reading, usual_per_day, noise)
+        weights = [w + chance * more for w, more in zip(weights, weights_of(belief), strict=True)]
+        leaking += chance * leak_evidence(run, usual_per_day, noise)
+        learnt = learnt or belief.learnt
+    return ratio(weights), learnt, leaking / (leaking + sum(weights))
