@@ -124,7 +124,7 @@ def test_every_code_has_words():
     made.append(advice())
 
     assert {c for a in made for c in codes(a.reasons)} <= words()["reason"].keys()
-    assert {c for a in made for c in codes(a.checklist)} <= words()["checklist"].keys()
+    assert {c for a in made for c in codes(a.checklist)} <= words()["reason"].keys()
     growth = Growth("log_linear", Estimate(0.01, 0.02, 0.03), Estimate.exactly(45), NOW_MS, 4)
     gauge = room_gauge(Estimate.exactly(45), ROOM, NOW_MS, growth)
     assert set(codes(gauge.reasons)) <= words()["reason"].keys()

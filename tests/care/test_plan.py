@@ -127,14 +127,61 @@ def test_without_larvae_protein_can_wait_a_week_or_two():
 
 
 @pytest.mark.parametrize(
-    ("workers", "sugar_days", "protein_days"),
-    [(12, 5, 4), (60, 4, 3), (500, 3, 2.5), (5_000, 2.5, 1.5)],
+    ("workers", "sugar", "protein"),
+    [(12, (3, 7), (3, 5)), (60, (3, 5), (2, 4)), (500, (2, 4), (2, 3)), (5_000, (2, 3), (1, 2))],
 )
-def test_omnivores_follow_the_bands_by_size(workers, sugar_days, protein_days):
-    # the middles of the bands 3-7/3-5, 3-5/2-4, 2-4/2-3, 2-3/1-2: common practice, no source
+def test_omnivores_stay_within_half_to_twice_the_band_of_their_size(workers, sugar, protein):
+    # the bands: common practice, no source
     gauges = {g.need: g.capacity for g in make_plan(state(events=(count(workers),)), NOW_MS).gauges}
 
-    assert (sugar_days, protein_days) == (gauges["sugar"], gauges["protein"])
+    assert sugar[0] / 2 <= gauges["sugar"] <= sugar[1] * 2
+    assert protein[0] / 2 <= gauges["protein"] <= protein[1] * 2
+
+
+def test_the_plan_names_the_ruling_figure():
+    plan = make_plan(state(events=(count(60), fed("sugar", 1, food="sugar_water"))), NOW_MS)
+    codes = [r["code"] for r in task(plan, "sugar").reasons]
+
+    assert {"crop_lasts", "freshness_rules", "last_fed"} <= set(codes)
+
+
+def test_what_was_learnt_from_checks_changes_the_next_plan():
+    def after(outcome):
+        events = [count(60, "some", 40)]
+        for i in range(6):
+            offer = {
+                "need": "protein",
+                "food_code": "cricket",
+                "size_class": "extra_small",
+                "amount": 2,
+                "unit": "piece",
+            }
+            feeding = Event(f"f{i}", "feeding", NOW_MS - (20 - 3 * i) * DAY_MS, offer)
+            check = {"need": "protein", "feeding_id": f"f{i}", "outcome": outcome, "after_h": 24}
+            events += [feeding, Event(f"c{i}", "check", feeding.happened_ms + DAY_MS, check)]
+        return make_plan(state(events=tuple(events)), NOW_MS)
+
+    eager, dainty = after("all"), after("some")
+    gauge = {g.need: g for g in eager.gauges}["protein"]
+
+    assert gauge.basis == "learnt"
+    assert "appetite_learnt" in [r["code"] for r in gauge.reasons]
+    assert gauge.capacity < {g.need: g for g in dainty.gauges}["protein"].capacity
+
+
+def test_a_first_serving_is_a_third_and_grows_with_what_was_eaten_up():
+    first = task(make_plan(state(events=(count(300, "many"),)), NOW_MS), "protein")
+
+    assert "prey_first_third" in [r["code"] for r in first.reasons]
+
+
+def test_nanitics_are_planned_with_nanitic_mass():
+    grown = make_plan(state(stage="growing", events=(count(40),)), NOW_MS)
+    small = make_plan(state(stage="nanitics", events=(count(8),)), NOW_MS)
+    size = {r["code"]: r["args"] for r in task(small, "protein").reasons}["prey_size"]
+
+    assert size["worker_mm"] == 3  # the shortest worker of the species
+    assert {r["code"]: r["args"] for r in task(grown, "protein").reasons}["prey_size"]["worker_mm"] > 3
 
 
 def test_the_keepers_own_rhythm_rules():
@@ -217,7 +264,7 @@ def test_below_twelve_degrees_there_is_no_protein():
 def test_a_food_that_was_refused_lately_is_not_suggested_again():
     plan = make_plan(state(events=(count(200),), refused_foods=frozenset({"cricket"})), NOW_MS)
 
-    assert task(plan, "protein").portion["food_code"] == "mealworm"
+    assert task(plan, "protein").portion["food_code"] in {"mealworm", "fruit_fly"}
 
 
 def test_a_lot_of_the_household_is_suggested_unless_it_is_on_hold():

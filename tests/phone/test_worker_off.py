@@ -31,7 +31,9 @@ def test_with_the_worker_off_the_copy_leaves_the_phone_and_the_log_stays(phone, 
     server.start()
 
     page.evaluate("() => navigator.serviceWorker.ready.then((r) => r.update()).then(() => null, () => null)")
-    expect(page.locator("body[data-worker=off]")).to_be_attached()  # the worker has sent the page away from itself
+    expect(
+        page.locator("body[data-worker=off]")
+    ).to_be_attached()  # the worker has sent the page away from itself
     expect(page.get_by_text("All synced")).to_be_visible()
     assert page.evaluate(LEFT)
 

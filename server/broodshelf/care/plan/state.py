@@ -68,7 +68,8 @@ class Rule:
 
 @dataclass(frozen=True, slots=True)
 class ColonyState:
-    """Everything a plan may look at. ``events`` are in the order in which they happened."""
+    """Everything a plan may look at. ``events`` are in the order in which they happened; ``climate_readings`` are
+    those of its place."""
 
     id: str
     species_code: str | None
@@ -89,3 +90,5 @@ class ColonyState:
     refused_foods: frozenset[str] = frozenset()
     utc_offset_min: int = 0
     latitude_sign: int = 1
+    latitude_deg: float | None = None
+    climate_readings: tuple[Event, ...] = ()

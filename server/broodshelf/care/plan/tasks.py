@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import datetime as dt
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from ..catalogue import Species, foods
+from ..catalogue import foods
 from .state import Event
 
 HOUR_MS = 3_600_000
@@ -63,7 +62,7 @@ _FAULT_NEED: Mapping[str, str] = {
 
 
 def fault_tasks(events: tuple[Event, ...]) -> list[Task]:
-    """Every fault that is not resolved is urgent at once, with first steps as its reason."""
+    """Every fault that is not resolved is urgent at once, with first steps as its reason. ``events``: open faults."""
     return [
         Task(
             f"fault:{event.id}",
@@ -73,23 +72,23 @@ def fault_tasks(events: tuple[Event, ...]) -> list[Task]:
             reasons=(reason(event.values["fault"], fault=event.values["fault"]),),
         )
         for event in events
-        if event.kind == "fault" and not event.values.get("resolved_at")
     ]
 
 
 def leftovers_tasks(events: tuple[Event, ...]) -> list[Task]:
     """Every feeding makes its own removal task, until a check says that it was eaten or taken out."""
+    lately = events[-LATELY_EVENTS:]
     cleared = {
         e.values.get("feeding_id")
-        for e in events
+        for e in lately
         if e.kind == "check" and (e.values.get("leftovers_removed") or e.values.get("outcome") == "all")
     }
     last_clear_ms = max(
-        (e.happened_ms for e in events if e.kind == "check" and e.values.get("leftovers_removed")), default=-1
+        (e.happened_ms for e in lately if e.kind == "check" and e.values.get("leftovers_removed")), default=-1
     )
     tasks = []
     known = foods()
-    for event in events[-LATELY_EVENTS:]:
+    for event in lately:
         food = known.get(str(event.values.get("food_code"))) if event.kind == "feeding" else None
         if food is None or food.remove_after_h is None:
             continue
@@ -103,21 +102,3 @@ def leftovers_tasks(events: tuple[Event, ...]) -> list[Task]:
         why = reason("leftovers", at_ms=event.happened_ms, after=round(food.remove_after_h))
         tasks.append(Task(f"leftovers:{event.id}", "leftovers", due, suggested=check, reasons=(why,)))
     return tasks[-MOST_LEFTOVERS:]
-
-
-def rest_notice(species: Species, today: str, latitude_sign: int) -> list[dict[str, Any]]:
-    """Around autumn say what rest the species takes: a range, not a rule."""
-    month = dt.date.fromisoformat(today).month
-    autumn = (9, 10, 11, 12) if latitude_sign >= 0 else (3, 4, 5, 6)
-    if species.rest is None or month not in autumn:
-        return []
-    rest = species.rest
-    return [
-        reason(
-            "rest_window",
-            low_months=rest.low_months,
-            high_months=rest.high_months,
-            low_c=rest.low_c,
-            high_c=rest.high_c,
-        )
-    ]

@@ -1,0 +1,204 @@
+"""The food needs: how long the last feeding lasts, what to offer next, and why."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Any
+
+from ..colony.census import Brood
+from ..feeding.appetite import protein_mg_per_day, sugar_mg_per_day
+from ..feeding.content import content_mg
+from ..feeding.learning import Learnt, learnt
+from ..feeding.stores import (
+    FRESH_DAYS,
+    KEPT_IN_HAND,
+    FoodInterval,
+    protein_interval,
+    store_mg,
+    sugar_interval,
+)
+from ..gauges import Gauge, due_at_ms
+from ..quantities import Estimate
+from .bands import Interval, interval
+from .known import Known
+from .portions import FEEDER_FROM_WORKERS, Appetite, portion, suggested
+from .state import Event
+from .tasks import Task, reason
+
+FOOD_NEEDS = ("sugar", "protein", "seeds", "leaves")
+EATEN = {"all": 1.0, "some": 0.5}
+"""Of a feeding that was checked: common practice, no source. One that nobody checked counts as eaten."""
+
+
+def food_need(need: str, known: Known) -> tuple[Gauge, Task] | None:
+    """Return the gauge and the task of a food need, or None where the keeper paused it."""
+    state, switched = known.state, known.switched
+    rule = next((r for r in state.rules if r.need == need), None)
+    if rule is not None and rule.paused_until and known.today < rule.paused_until:
+        return None
+    last, ignored = last_counted_feeding(need, state.events)
+    usual = _band(need, known)
+    taught = _learnt(need, known, usual)
+    appetite = _appetite(need, known, taught)
+    model = _interval(need, known, usual, taught, appetite, last)
+    own = (rule.every_days if rule else None) or state.interval_days.get(need)
+    if own:
+        days, low, high = own, own, own
+        reasons = [reason("interval_keeper", days=own), *model.reasons]
+    else:
+        days, low, high = (d * switched.slower for d in (model.days, model.low_days, model.high_days))
+        reasons = [*model.reasons]
+    reasons += [reason(code, low=usual.low_days, high=usual.high_days) for code in usual.reason_codes[1:]]
+    reasons += taught.reasons if taught is not None else ()
+    reasons.append(reason("last_fed", at_ms=last.happened_ms) if last is not None else reason("never_fed"))
+    if ignored:
+        reasons.append(reason("ignored_did_not_count"))
+    start_ms = last.happened_ms if last is not None else known.since_ms
+    basis = "keeper" if own else "learnt" if taught is not None and taught.checks else "model"
+    served, why_served = portion(need, known, appetite, days)
+    gauge = Gauge(
+        need, "days", days if last is not None else 0.0, days, 1.0, days / high, days / low, start_ms, 0.0, basis,
+        None, tuple(reasons),
+    )  # fmt: skip
+    cautions = []
+    if need == "protein":
+        cautions += [reason("dead_only")] if known.in_tube else []
+        cautions += [reason("blade")] if served.get("form") == "cut" else []
+    due = due_at_ms(gauge)
+    return gauge, Task(
+        f"{need}:{last.id if last else 'start'}", need, start_ms if due is None else due, from_gauge=True,
+        portion=served, suggested=suggested(need, served), reasons=(*reasons, *why_served), cautions=tuple(cautions),
+    )  # fmt: skip
+
+
+def last_counted_feeding(need: str, events: tuple[Event, ...]) -> tuple[Event | None, bool]:
+    """Return the last feeding that was taken, and whether a later one was ignored."""
+    ignored_ids: set[object] = set()
+    ignored = False
+    for event in reversed(events):
+        if event.kind == "check" and event.values.get("outcome") == "ignored":
+            ignored_ids.add(event.values.get("feeding_id"))
+        elif event.kind == "feeding" and event.values.get("need") == need:
+            if event.id not in ignored_ids or need != "protein":
+                return event, ignored
+            ignored = True
+    return None, ignored
+
+
+def _band(need: str, known: Known) -> Interval:
+    kind, state = known.species, known.state
+    founding = (state.founding_mode or kind.founding) == "semi_claustral" and known.workers == 0
+    larvae = _brood(known).larvae
+    return interval(
+        need,
+        kind,
+        known.workers,
+        has_larvae=None if larvae is None else larvae != "none",
+        semi_claustral_founding=founding,
+    )
+
+
+def _brood(known: Known) -> Brood:
+    """Return the brood that protein is for: in the quiet part of its year a colony only keeps itself."""
+    brood = known.census.brood
+    return (
+        replace(brood, larvae="none", larvae_n=Estimate.exactly(0))
+        if known.switched.protein_maintenance
+        else brood
+    )
+
+
+def _appetite(need: str, known: Known, taught: Learnt | None) -> Appetite | None:
+    """Return what the colony uses of sugar or protein a day, as far as it is learnt."""
+    if taught is None:
+        return None
+    if need == "sugar":
+        usual = sugar_mg_per_day(known.census.workers, known.worker_mg, known.temp_c)
+    else:
+        usual = _protein_mg_per_day(known)
+    return Appetite(usual.times(taught.multiplier), taught.serving_share)
+
+
+def _protein_mg_per_day(known: Known) -> Estimate:
+    sugar_too = "sugar" not in known.switched.off
+    return protein_mg_per_day(
+        _brood(known), known.census.workers, known.brood_mg, known.temp_c, sugar_offered=sugar_too
+    )
+
+
+def _learnt(need: str, known: Known, usual: Interval) -> Learnt | None:
+    if need not in ("sugar", "protein"):
+        return None
+    if need == "sugar":
+        use = sugar_mg_per_day(known.census.workers, known.worker_mg, known.temp_c).best
+        filled = store_mg(known.census.workers, known.worker_mg).best * KEPT_IN_HAND
+        takes_mg = filled + use * FRESH_DAYS["drop"].best
+    else:
+        takes_mg = _protein_mg_per_day(known).best * (usual.low_days + usual.high_days) / 2
+
+    def share_of(feeding: Event) -> float | None:
+        offered = _content(known, feeding)[0 if need == "protein" else 1]
+        return None if offered is None or takes_mg <= 0 else offered / takes_mg
+
+    excused = known.now_ms if known.switched.refusals_mean_nothing else None
+    return learnt(known.state.events, need, known.now_ms, share_of, excused_since_ms=excused)
+
+
+def _interval(
+    need: str,
+    known: Known,
+    usual: Interval,
+    taught: Learnt | None,
+    appetite: Appetite | None,
+    last: Event | None,
+) -> FoodInterval:
+    band = (usual.low_days, usual.high_days)
+    seeds_feed_the_brood = need == "protein" and known.species.guild == "harvester"
+    if taught is None or appetite is None or seeds_feed_the_brood:
+        why = reason("interval_band", low=usual.low_days, high=usual.high_days)
+        return FoodInterval(usual.days, usual.low_days, usual.high_days, "interval_band", (why,))
+    protein, sugar = _content(known, last) if last is not None else (None, None)
+    if need == "sugar":
+        values: Mapping[str, Any] = last.values if last is not None else {}
+        form = values.get("form")
+        if form not in FRESH_DAYS:
+            form = "feeder" if known.workers > FEEDER_FROM_WORKERS else "drop"
+        return sugar_interval(
+            workers=known.census.workers, worker_mg=known.worker_mg, temp_c=known.temp_c, band=band,
+            form=str(form), offered_mg=sugar, multiplier=taught.multiplier,
+        )  # fmt: skip
+    eaten = None
+    if last is not None and protein is not None and appetite.mg_per_day.best > 0:
+        eaten = protein * EATEN.get(_outcome(last, known.state.events), 1.0)
+    return protein_interval(
+        brood=_brood(known),
+        need_mg_per_day=appetite.mg_per_day,
+        temp_c=known.temp_c,
+        band=band,
+        eaten_mg=eaten,
+    )
+
+
+def _outcome(feeding: Event, events: tuple[Event, ...]) -> str:
+    for event in reversed(events):
+        if event.happened_ms < feeding.happened_ms:
+            break
+        if (
+            event.kind == "check"
+            and event.values.get("feeding_id") == feeding.id
+            and event.values.get("outcome")
+        ):
+            return str(event.values["outcome"])
+    return ""
+
+
+def _content(known: Known, feeding: Event) -> tuple[float | None, float | None]:
+    lot = next((lot for lot in known.state.lots if lot.id == feeding.values.get("lot_id")), None)
+    return content_mg(feeding.values, lot.percent_ww if lot else None)
+
+
+def feeding_content(known: Known, feeding: Event) -> tuple[float, float] | None:
+    """Return protein and sugar [mg] of a feeding, or None where one of them is not known."""
+    protein, sugar = _content(known, feeding)
+    return None if protein is None or sugar is None else (protein, sugar)

@@ -1,0 +1,88 @@
+"""What a plan goes by: everything that several needs ask for, worked out once from the state."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+
+from ..catalogue import Species, species, vessels
+from ..colony.body import worker_fresh_mg
+from ..colony.census import Census, census_of
+from ..colony.climate import Climate, climate_of
+from ..colony.history import History, local_day, read_history
+from ..colony.stages import Switches, switches
+from ..feeding.appetite import TEMP_C
+from ..gauges import DAY_MS
+from ..quantities import Estimate
+from .state import ColonyState
+
+OTHER_LENGTH_MM = 4.0
+"""Taken where neither species nor length is known (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Known:
+    """A colony at an instant.
+
+    ``temp_c``: the mean temperature held inside what the rates are known for; ``worker_mg``, ``worker_mm``: of a
+    worker as they are now; ``brood_mg``: what the brood will weigh; ``since_ms``: since when the colony is known.
+    """
+
+    state: ColonyState
+    now_ms: int
+    today: str
+    species: Species
+    census: Census
+    history: History
+    climate: Climate
+    switched: Switches
+    temp_c: float
+    worker_mg: Estimate
+    brood_mg: Estimate
+    worker_mm: float
+    in_tube: bool
+    since_ms: int
+
+    @property
+    def workers(self) -> float:
+        """The best guess at how many workers there are."""
+        return self.census.workers.best
+
+
+def know(state: ColonyState, now_ms: int) -> Known:
+    """Return what is known. Raises ``OutOfRange`` for counts, lengths or places that cannot be."""
+    today = local_day(now_ms, state.utc_offset_min).isoformat()
+    kind = species_of(state)
+    census = census_of(state.events, state.stage)
+    history = read_history(state.events)
+    climate = climate_of(
+        state.place, state.climate_readings, now_ms=now_ms, utc_offset_min=state.utc_offset_min
+    )
+    workers = census.workers.best if census.basis != "unknown" else None
+    switched = switches(state, kind, workers, today, history=history, climate=climate)
+    shortest, longest = kind.worker_mm
+    vessel = vessels().get(state.vessel.code or "")
+    return Known(
+        state, now_ms, today, kind, census, history, climate, switched,
+        temp_c=min(TEMP_C[1], max(TEMP_C[0], climate.mean_c.best)),
+        worker_mg=worker_fresh_mg(kind, nanitic=switched.nanitics),
+        brood_mg=worker_fresh_mg(kind, nanitic=False),
+        worker_mm=shortest if switched.nanitics else math.sqrt(shortest * longest),
+        in_tube=vessel.tube if vessel is not None else True,
+        since_ms=_known_since_ms(state, now_ms),
+    )  # fmt: skip
+
+
+def species_of(state: ColonyState) -> Species:
+    """Return the species with the keeper's own length, or what length, guild and founding alone say."""
+    known = species().get(state.species_code or "")
+    length = state.worker_length_mm
+    if known is None:
+        usual = length or OTHER_LENGTH_MM
+        return Species(None, "", (usual, usual), "omnivore", state.founding_mode or "claustral")
+    return replace(known, worker_mm=(length, length), fresh_mg=None) if length else known
+
+
+def _known_since_ms(state: ColonyState, now_ms: int) -> int:
+    """Return since when we know the colony: a log of today, whatever its minute, must count after it."""
+    return min(state.events[0].happened_ms, now_ms) if state.events else now_ms - DAY_MS

@@ -1,0 +1,133 @@
+"""The needs that are not food: water, room, barrier, glance, and the looks that a winter rest asks for."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Any, Final
+
+from ..catalogue import vessels
+from ..colony.crowding import move_advice, room_for, room_gauge
+from ..colony.growth import fit_growth, season_points
+from ..colony.winter_rest import rest_tasks
+from ..gauges import Gauge, due_at_ms, level_at
+from ..quantities import Estimate
+from ..water.hydration import hydration_ml, hydration_reasons
+from ..water.look_today import look_today_task
+from ..water.reservoir import Reservoir, gauge_of, is_urgent, reservoir
+from ..water.vessel_sizes import water_sizes
+from .known import Known
+from .state import Event
+from .tasks import Task, reason
+
+BARRIER_DAYS: Final = 7.0
+GLANCE_DAYS: Final = 30.0
+"""Common practice, no source, both."""
+CROWDED: Final = 100
+"""From so many workers a weekly look at the barrier, whatever climbs (common practice, no source)."""
+
+GaugeTask = tuple[Gauge, Task]
+
+
+def upkeep(known: Known) -> tuple[list[GaugeTask], list[Task]]:
+    """Return the gauges with their tasks, and the tasks that no gauge gives."""
+    water = reservoir(known.state.events, known.state.vessel, known.state.place, known.since_ms)
+    pairs = [_water(water, known)]
+    tasks = [] if (look := look_today_task(water, known.state.events)) is None else [look]
+    if known.state.condition == "resting":
+        tasks += _rest(known)
+    off = known.switched.off
+    if "room" not in off:
+        pairs += _room(water, known)
+    escapes = known.species.climbs or known.workers > CROWDED
+    if known.state.vessel.has_outworld and escapes and "barrier" not in off:
+        pairs.append(_rhythm("barrier", BARRIER_DAYS, known, known.now_ms))
+    if "glance" not in off:
+        pairs.append(_rhythm("glance", GLANCE_DAYS, known, known.now_ms))
+    return pairs, tasks
+
+
+def _water(water: Reservoir, known: Known) -> GaugeTask:
+    gauge = gauge_of(water)
+    urgent = water.latest_id is not None and is_urgent(gauge, known.now_ms)
+    if water.tube:
+        log: dict[str, Any] = {"kind": "water", "set": {"action": "new_tube"}}
+        due = level_at(gauge, known.now_ms) <= gauge.due_level
+        steps = move_advice(
+            workers=known.census.workers, room=Estimate.exactly(1e6), in_tube=True, guild=known.species.guild,
+            water_share=level_at(gauge, known.now_ms),
+        ).checklist if due else ()  # fmt: skip
+        task = _gauge_task(gauge, known.state.events, log, urgent=urgent)
+        return gauge, replace(task, reasons=(*task.reasons, *steps), cautions=known.switched.cautions)
+    held_ml = water_sizes(known.state.vessel, known.state.place).reservoir_ml
+    fill = {} if held_ml is None else {"amount_ml": hydration_ml(held_ml, level_at(gauge, known.now_ms))}
+    task = _gauge_task(
+        gauge, known.state.events, {"kind": "water", "set": {"action": "refill", **fill}}, urgent=urgent
+    )
+    why = [reason("water_fill", ml=fill["amount_ml"])] if fill else []
+    return gauge, replace(task, reasons=(*task.reasons, *why, *hydration_reasons(known.workers)))
+
+
+def _rest(known: Known) -> list[Task]:
+    until = known.state.condition_until
+    wake_ms = None
+    if until:
+        midnight = dt.datetime.fromisoformat(until).replace(tzinfo=dt.UTC)
+        wake_ms = round(midnight.timestamp() * 1000) - known.state.utc_offset_min * 60_000
+    since_ms = known.history.looked_ms or known.since_ms
+    in_fridge = known.state.place.place_type == "fridge"
+    return rest_tasks(known.species.rest, known.history, since_ms, wake_ms, in_fridge=in_fridge)
+
+
+def _room(water: Reservoir, known: Known) -> list[GaugeTask]:
+    vessel = vessels().get(known.state.vessel.code or "")
+    if vessel is None or known.workers <= 0:
+        return []
+    room = room_for(vessel.room_workers, max(1.0, known.worker_mm))
+    growth = None
+    if not known.switched.forecasts_off:
+        points = season_points(
+            known.history.counts, known.now_ms, rests=known.species.rest is not None,
+            latitude_sign=known.state.latitude_sign,
+        )  # fmt: skip
+        growth = fit_growth(points)
+    gauge = room_gauge(known.census.workers, room, known.now_ms, growth)
+    faults = frozenset(str(f.values.get("fault")) for f in known.history.open_faults)
+    advice = move_advice(
+        workers=known.census.workers, room=room, in_tube=vessel.tube, guild=known.species.guild,
+        water_share=None if water.latest_id is None else level_at(gauge_of(water), known.now_ms), open_faults=faults,
+    )  # fmt: skip
+    if not advice.due:
+        return []
+    task = _gauge_task(gauge, known.state.events, None)
+    return [
+        (gauge, replace(task, reasons=(*advice.reasons, *advice.checklist), cautions=known.switched.cautions))
+    ]
+
+
+def _rhythm(need: str, days: float, known: Known, now_ms: int) -> GaugeTask:
+    """Return a need that comes back every so many days since it was last seen to."""
+    seen = next(
+        (
+            e for e in reversed(known.state.events)
+            if need == "glance" or (e.kind == "check" and e.values.get("need") == need)
+        ),
+        None,
+    )  # fmt: skip
+    start_ms = seen.happened_ms if seen is not None else now_ms
+    reasons = (reason(need, days=days, at_ms=start_ms),)
+    gauge = Gauge(need, "days", days, days, 1.0, 1.0, 1.0, start_ms, 0.0, "common_practice", None, reasons)
+    log = {"kind": "check", "set": {"need": need}}
+    return gauge, _gauge_task(gauge, (seen,) if seen is not None else (), log)
+
+
+def _gauge_task(
+    gauge: Gauge, events: tuple[Event, ...], log: Mapping[str, Any] | None, *, urgent: bool = False
+) -> Task:
+    begun = next((e.id for e in reversed(events) if e.happened_ms == gauge.as_of_ms), "start")
+    due = due_at_ms(gauge)
+    return Task(
+        f"{gauge.need}:{begun}", gauge.need, gauge.as_of_ms if due is None else due, urgent=urgent, from_gauge=True,
+        suggested=log, reasons=gauge.reasons,
+    )  # fmt: skip
