@@ -164,14 +164,15 @@ def test_the_same_seed_gives_the_same_suggestion():
     assert len({next_food(offers, seed=seed).food_code for seed in range(40)}) > 1
 
 
-def test_drawing_favours_what_is_taken_but_still_tries_its_rival():
-    foods = {"egg": Acceptance(30, 2), "cricket": Acceptance(20, 12), "waxworm": Acceptance(1, 30)}
+def test_drawing_favours_what_is_taken_and_still_tries_its_rival():
+    # P(best) by quadrature is how often a food is drawn, within four standard errors of 2,000 draws
+    foods = {"egg": Acceptance(9, 2), "cricket": Acceptance(6, 4), "waxworm": Acceptance(1, 30)}
     rng = random.Random(3)
-    drawn_foods = [drawn(foods, rng) for _ in range(400)]
+    drawn_foods = [drawn(foods, rng) for _ in range(2000)]
 
-    assert drawn_foods.count("egg") > 150
-    assert drawn_foods.count("cricket") > 100
-    assert drawn_foods.count("waxworm") < 40
+    for food, chance in chance_of_being_best(foods).items():
+        error = 4 * (chance * (1 - chance) / 2000) ** 0.5
+        assert drawn_foods.count(food) / 2000 == pytest.approx(chance, abs=error + 1e-3)
 
 
 @pytest.mark.parametrize("when", [None, "2026-04-30", "2026-06-01"])

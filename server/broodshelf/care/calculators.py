@@ -18,6 +18,9 @@ from .wording import say, say_portion
 
 BY: Final[tuple[Literal["mass", "volume"], ...]] = ("mass", "volume")
 USUAL_PERCENT: Final = 25.0
+PROTEIN_MG_PER_G_WORKERS: Final = 20.0
+"""Macom & Porter 1995: 0.106 g of dry cricket per g of colony and week, two thirds of it protein, is 10 mg of protein
+per g and day; half of such a colony's mass is brood (Porter et al. 2015), so twice that per g of workers."""
 Value = float | str | bool
 Kind = Literal["number", "choice", "yes_no"]
 
@@ -170,11 +173,6 @@ def _prey(given: Mapping[str, Any]) -> tuple[Line, ...]:
         Line("lasts", {"days": round(served.share_over_days, 1)}),
         *(Line(reason["code"], reason["args"], "reason") for reason in served.reasons),
     )
-
-
-PROTEIN_MG_PER_G_WORKERS: Final = 20.0
-"""Macom & Porter 1995: 0.106 g of dry cricket per g of colony and week, two thirds of it protein, is 10 mg of protein
-per g and day; half of such a colony's mass is brood (Porter et al. 2015), so twice that per g of workers."""
 
 
 def _fresh_mg(length_mm: float) -> float:

@@ -22,7 +22,6 @@ TAKEN_BY_OUTCOME: Final[Mapping[str, float]] = {"all": 1.0, "some": 0.5, "ignore
 GUILD_WEIGHT: Final = 0.25
 """What an offer to another species of the same guild tells, beside one to the same species (no source)."""
 GRID_POINTS: Final = 1024
-_REDRAWS: Final = 100
 _MEANS: Final = tuple((i + 0.5) / 20 for i in range(20))
 _LIKENESS: Final = (2, 4, 8, 16, 32)
 """Grid of the group: mean acceptance x how many offers' worth of knowledge a colony's likes give it; not below 2,
@@ -158,24 +157,13 @@ def chance_of_being_best(foods: Mapping[str, Acceptance], points: int = GRID_POI
 
 
 def drawn(foods: Mapping[str, Acceptance], rng: random.Random) -> str:
-    """Return the food to learn about next: top-two Thompson sampling (Thompson 1933; Russo 2020, from memory).
+    """Return the food to offer next: the highest of one draw from each acceptance (Thompson 1933).
 
-    One draw from each acceptance; the highest wins. Every second time, by the toss of a coin, it is drawn again
-    until another food wins: a plain winner would be offered for ever and its rival never settled. Deterministic for
-    a given generator; foods are drawn in the order of their codes.
+    Foods that are taken come often, unsure ones sometimes, refused ones hardly ever. Deterministic for a given
+    generator; foods are drawn in the order of their codes.
     """
     if not foods:
         raise ValueError("there is no food to choose from")
-    first = _winner(foods, rng)
-    if len(foods) == 1 or rng.random() < 0.5:
-        return first
-    for _ in range(_REDRAWS):
-        if (other := _winner(foods, rng)) != first:
-            return other
-    return max(sorted(set(foods) - {first}), key=lambda food: foods[food].mean)
-
-
-def _winner(foods: Mapping[str, Acceptance], rng: random.Random) -> str:
     draws = {food: rng.betavariate(foods[food].a, foods[food].b) for food in sorted(foods)}
     return max(draws, key=lambda food: draws[food])
 

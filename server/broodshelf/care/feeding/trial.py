@@ -74,7 +74,7 @@ def acceptances(trial: Trial) -> dict[str, Acceptance]:
 
 
 def suggest(trial: Trial | None, *, today: str, states: frozenset[str], rng: random.Random) -> Suggestion:
-    """Return the next food of a trial. ``states``: the colony's stage and condition; ``rng`` decides ties.
+    """Return the next food of a trial. ``states``: the colony's stage and condition; ``rng`` makes the draw.
 
     The same arguments and generator state give the same suggestion.
     """
