@@ -1,7 +1,7 @@
 // One colony: its gauges, what the plan says, the diary, and the forms to add or change it.
 import { useState } from 'preact/hooks';
 import { html } from '../components/html.js';
-import { Notices, Reasons } from '../components/reasons.js';
+import { Cautions, Notices, Reasons } from '../components/reasons.js';
 import { SaveState } from '../components/save-state.js';
 import { Tube, levelInWords } from '../components/tube.js';
 import { remove } from '../signals/actions.js';
@@ -32,7 +32,7 @@ export function ColonyScreen({ id }) {
     ${!plan && html`<p class="soft">The plan comes with the next connection to the server. Logging works at once.</p>`}
     <section class="stack" aria-label="Log"><h2>Log</h2><div class="wrap">
       ${kinds.map((kind) => html`<button type="button" class=${`button ${kind === 'fault' ? 'warn' : kind === 'feeding' ? 'main' : ''}`} onClick=${() => setSheet(kind)}>${t.kinds[kind]}</button>`)}</div></section>
-    ${plan && html`<section class="stack" aria-label="The plan"><h2>The plan</h2><${Notices} items=${plan.set.notices ?? []} />
+    ${plan && html`<section class="stack" aria-label="The plan"><h2>The plan</h2><${Cautions} items=${plan.set.cautions ?? []} /><${Notices} items=${plan.set.notices ?? []} />
       ${gaugesOf(id).map((gauge) => html`<details class="card"><summary>${levelInWords(gauge)}</summary><${Reasons} items=${gauge.reasons} /></details>`)}</section>`}
     <${Photos} colonyId=${id} name=${colony.set.name} />
     <section aria-label="Diary"><h2>Diary</h2><ul class="diary">${log.slice(0, most).map((row) => html`<li key=${row.id} class="row"><div class="grow"><p>${eventInWords(row)}</p>

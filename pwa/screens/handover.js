@@ -38,7 +38,7 @@ function PassForm() {
   const colonies = rowsOf('colony');
   const [chosen, setChosen] = useState(/** @type {string[]} */ ([]));
   const [error, setError] = useState('');
-  const stings = (/** @type {any} */ colony) => Boolean(catalogue.value?.species?.[colony.set.species_code]?.stings);
+  const stings = (/** @type {any} */ colony) => Boolean(catalogue.value?.species?.[colony.set.species_code]?.stings ?? colony.set.stings);
   /** @param {any} event */
   async function save(event) {
     event.preventDefault();

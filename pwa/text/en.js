@@ -31,11 +31,13 @@ export const t = {
   },
   outcomes: { all: 'All taken', some: 'Some taken', ignored: 'Ignored' },
   readings: { full: 'Full', three_quarters: '¾', half: '½', quarter: '¼', empty: 'Empty' },
+  guilds: { omnivore: 'Sugar and insects', predator: 'Mostly insects', harvester: 'Seeds', honeypot: 'Stores sugar in repletes', fungus_grower: 'Leaves for its fungus' },
+  foundings: { claustral: 'Alone, without food', semi_claustral: 'Goes out for food', parasitic: 'With host workers' },
   coarse: { none: 'None', few: 'Few', some: 'Some', many: 'Many' },
   stages: { founding: 'Founding queen', nanitics: 'Nanitics', growing: 'Growing', mature: 'Mature' },
   fields: {
     name: 'Name', stage: 'Stage', condition: 'Condition', number: 'Number', species_code: 'Species', queens: 'Queens', gone: 'Deleted',
-    worker_length_mm: 'Worker length in mm', vessel_id: 'Vessel', amount: 'Amount', text: 'Text', zone: 'Time zone', care_hours: 'Care hours',
+    worker_length_mm: 'Worker length in mm', guild: 'What it eats', founding_mode: 'How its queen founds', stings: 'Stings', vessel_id: 'Vessel', amount: 'Amount', text: 'Text', zone: 'Time zone', care_hours: 'Care hours',
   },
   conditions: {
     well: 'Well', settling: 'Settling', resting: 'In winter rest', queenless_suspected: 'Queen in doubt',

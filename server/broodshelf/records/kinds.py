@@ -76,6 +76,7 @@ FAULTS: Final = ("leak", "flood", "mould", "escape", "mites", "many_dead", "heat
 OUTCOMES: Final = ("all", "some", "ignored")
 COARSE: Final = ("none", "few", "some", "many")
 PLACE_TYPES: Final = ("cabinet", "room", "cellar", "fridge")
+GUILDS: Final = ("omnivore", "predator", "harvester", "honeypot", "fungus_grower")
 FOUNDING_MODES: Final = ("claustral", "semi_claustral", "parasitic")
 
 _UUID: Final = re.compile(r"^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$")
@@ -301,6 +302,8 @@ KINDS: Final[Mapping[str, Kind]] = {
             species_name=_keeper(_text(80)),
             worker_length_mm=_keeper(_number(0.8, 40)),
             founding_mode=_keeper(_choice(FOUNDING_MODES)),
+            guild=_keeper(_choice(GUILDS)),
+            stings=_keeper(_flag),
             stage=_keeper(_choice(STAGES)),
             condition=_keeper(_choice(CONDITIONS)),
             condition_until=_keeper(_day),

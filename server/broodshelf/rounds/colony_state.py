@@ -72,6 +72,8 @@ def _state(
         species_code=values.get("species_code"),
         worker_length_mm=values.get("worker_length_mm"),
         founding_mode=values.get("founding_mode"),
+        guild=values.get("guild"),
+        stings=values.get("stings"),
         stage=values.get("stage"),
         condition=values.get("condition"),
         condition_until=values.get("condition_until"),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import tomllib
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cache
 from importlib import resources
 from typing import Any
@@ -28,7 +28,8 @@ class Species:
 
     ``worker_mm``: shortest and longest worker; ``fresh_mg``: fresh mass of the smallest, usual and largest
     worker (None: estimated from length); ``temp_c``: kept well between; ``yearly_clock``: slows down from late
-    summer even when kept warm.
+    summer even when kept warm; ``cautions``: codes beside the one for stings; ``sources``: where single fields
+    come from, as far as they have a source (``source_of`` answers for all).
     """
 
     code: str | None
@@ -46,7 +47,9 @@ class Species:
     fresh_mg: tuple[float, float, float] | None = None
     temp_c: tuple[float, float] | None = None
     yearly_clock: bool = False
-    length_source: str | None = None
+    continents: frozenset[str] = frozenset()
+    cautions: tuple[str, ...] = ()
+    sources: Mapping[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,14 +101,25 @@ class Food:
 
 @dataclass(frozen=True, slots=True)
 class VesselKind:
-    """A kind of vessel: its reservoir in mL, how many small workers it has room for, and a tube's inner sizes."""
+    """A kind of vessel: its reservoir in mL and how many small workers it has room for.
+
+    ``kind``: tube, nest or outworld. Tubes have a bore, length and brimful volume; the others ``size_mm``,
+    inner length, width and height.
+    """
 
     code: str
+    kind: str
     reservoir_ml: float
     room_workers: int
-    tube: bool
     bore_mm: float | None = None
     length_mm: float | None = None
+    volume_ml: float | None = None
+    size_mm: tuple[float, float, float] | None = None
+
+    @property
+    def tube(self) -> bool:
+        """Say whether this is a test tube, into which nothing live goes."""
+        return self.kind == "tube"
 
 
 @cache
@@ -123,12 +137,30 @@ def species() -> Mapping[str, Species]:
                 **row,
                 "worker_mm": (float(row["worker_mm"][0]), float(row["worker_mm"][1])),
                 "rest": Rest(**row["rest"]) if "rest" in row else None,
-                "fresh_mg": tuple(row["fresh_mg"]) if "fresh_mg" in row else None,
+                "fresh_mg": tuple(map(float, row["fresh_mg"])) if "fresh_mg" in row else None,
                 "temp_c": tuple(row["temp_c"]) if "temp_c" in row else None,
+                "continents": frozenset(row["continents"]),
+                "cautions": tuple(row.get("cautions", ())),
             },
         )
         for code, row in _table("species")["species"].items()
     }
+
+
+def source_of(kind: Species, field_name: str) -> str:
+    """Return where a field of a species comes from: its own source, else the one that holds for the file."""
+    default: str = _table("species")["default_source"][field_name]
+    return kind.sources.get(field_name, default)
+
+
+def cautions_of(kind: Species) -> tuple[str, ...]:
+    """Return the caution codes of a species: those its traits bring, then its own."""
+    by_trait = (code for code, row in _table("cautions")["caution"].items() if _has(kind, row.get("trait")))
+    return (*by_trait, *kind.cautions)
+
+
+def _has(kind: Species, trait: str | None) -> bool:
+    return trait is not None and bool(getattr(kind, trait))
 
 
 @cache
@@ -172,17 +204,21 @@ def _prey_size(row: Mapping[str, Any], code: str, values: Mapping[str, Any]) -> 
 @cache
 def vessels() -> Mapping[str, VesselKind]:
     """Return the kinds of vessels by code."""
+    known = ("kind", "reservoir_ml", "room_workers", "bore_mm", "length_mm", "volume_ml")
     return {
         code: VesselKind(
-            code,
-            float(row["reservoir_ml"]),
-            int(row["room_workers"]),
-            bool(row["tube"]),
-            row.get("bore_mm"),
-            row.get("length_mm"),
+            code=code,
+            size_mm=tuple(row["size_mm"]) if "size_mm" in row else None,
+            **{name: row[name] for name in known if name in row},
         )
         for code, row in _table("vessels")["vessel"].items()
     }
+
+
+def cautions() -> Mapping[str, Mapping[str, str]]:
+    """Return the cautions by code: the trait that brings each, if one does, and its source."""
+    rules: Mapping[str, Mapping[str, str]] = _table("cautions")["caution"]
+    return rules
 
 
 def origins() -> Mapping[str, Mapping[str, Any]]:
@@ -200,8 +236,10 @@ def as_json() -> dict[str, Any]:
     """Return everything that the phone needs, ready for JSON."""
     return {
         "species": _table("species")["species"],
+        "default_source": _table("species")["default_source"],
         "foods": _table("foods")["food"],
         "vessels": _table("vessels")["vessel"],
+        "cautions": cautions(),
         "origins": origins(),
         "words": words(),
     }

@@ -79,7 +79,10 @@ def species_of(state: ColonyState) -> Species:
     length = state.worker_length_mm
     if known is None:
         usual = length or OTHER_LENGTH_MM
-        return Species(None, "", (usual, usual), "omnivore", state.founding_mode or "claustral")
+        return Species(
+            None, "", (usual, usual), state.guild or "omnivore", state.founding_mode or "claustral",
+            stings=bool(state.stings),
+        )  # fmt: skip
     return replace(known, worker_mm=(length, length), fresh_mg=None) if length else known
 
 

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any, Final
 
-from ..catalogue import species
+from ..catalogue import cautions_of, species
 from ..colony.brood import brood_notice
 from ..colony.brood_groups import brood_group
 from ..colony.climate import heat_tasks
@@ -68,7 +68,8 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     )
     tasks.sort(key=lambda task: (not task.urgent, task.due_at_ms, task.key))
     gauges = tuple(gauge for gauge, _ in pairs)
-    return Plan(state.id, now_ms, valid_until, gauges, tuple(tasks), tuple(_notices(known)), cautions)
+    shown = tuple(reason(code) for code in cautions_of(known.species))
+    return Plan(state.id, now_ms, valid_until, gauges, tuple(tasks), tuple(_notices(known)), shown)
 
 
 def _notices(known: Known) -> list[Mapping[str, Any]]:

@@ -68,13 +68,18 @@ class Rule:
 
 @dataclass(frozen=True, slots=True)
 class ColonyState:
-    """Everything a plan may look at. ``events`` are in the order in which they happened; ``climate_readings`` are
-    those of its place."""
+    """Everything a plan may look at. ``events`` are in the order in which they happened, as are
+    ``climate_readings``, those of its place.
+
+    ``guild`` and ``stings`` are the keeper's word on a species that the catalogue does not have.
+    """
 
     id: str
     species_code: str | None
     worker_length_mm: float | None = None
     founding_mode: str | None = None
+    guild: str | None = None
+    stings: bool | None = None
     stage: str | None = None
     condition: str | None = None
     condition_until: str | None = None

@@ -11,7 +11,7 @@ from ..plan.state import Place, Vessel
 from .evaporation import path_through_mm, tube_loss_mm_day
 from .hydration import MOISTEST_PCT, hydration_days
 
-USUAL_TUBE: Final = VesselKind("", 8.0, 80, True, 14.0, 150.0)
+USUAL_TUBE: Final = VesselKind("", "tube", 8.0, 80, 14.0, 150.0)
 """Taken where a vessel is not described: a 16 x 150 mm tube with a third of water."""
 INNER_COTTON_MM, OUTER_PLUG_MM, SHORTEST_AIR_MM = 15.0, 20.0, 10.0
 """The cotton at the water, the plug at the mouth, the least air between (common practice, no source)."""

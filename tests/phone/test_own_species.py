@@ -1,0 +1,32 @@
+"""The colony form asks more only of a species and a vessel that the lists do not have."""
+
+from __future__ import annotations
+
+import pytest
+from playwright.sync_api import expect
+from tests.phone.conftest import claim
+
+pytestmark = pytest.mark.browser
+
+
+def test_a_species_of_ones_own_is_described_by_length_food_founding_and_sting(phone, server):
+    page = phone()
+    claim(page, server)
+    page.goto(f"{server.url}/#/colony/new")
+    own = page.get_by_role("group", name="Your own species")
+    page.get_by_role("textbox", name="Name", exact=True).fill("Birch")
+    species = page.get_by_role("combobox", name="Species")
+    species.fill("Messor barbarus")
+    expect(own).to_have_count(0)
+    species.fill("Seen once in a hedge")
+    own.get_by_label("Worker length in mm").fill("6,5")
+    own.get_by_role("button", name="Seeds", exact=True).click()
+    own.get_by_label("It stings").check()
+    page.get_by_role("combobox", name="Lives in").select_option("")
+    page.get_by_role("group", name="Your own vessel").get_by_label("Length in mm").fill("120")
+    page.get_by_role("button", name="Add the colony").click()
+
+    expect(page.get_by_role("heading", name="The plan")).to_be_visible()
+    expect(page.get_by_text("Seen once in a hedge")).to_be_visible()
+    expect(page.get_by_role("region", name="The plan").get_by_text("Seeds").first).to_be_visible()
+    expect(page.get_by_text("This species stings").first).to_be_visible()
