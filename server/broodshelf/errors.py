@@ -2,6 +2,7 @@
 
     BroodshelfError
     ├── BadSetting            the environment holds a value we cannot start with
+    ├── CannotKeep            a backup, restore, export or import that could not be done
     └── Problem               answered as application/problem+json (RFC 9457)
         ├── BadRequest        400  the body or a field is wrong; ``fields`` names it
         ├── SignedOut         401  no session, or one that has ended
@@ -37,6 +38,10 @@ class BadSetting(BroodshelfError):  # noqa: N818 - the tree above reads as plain
     def __init__(self, name: str, value: str, advice: str) -> None:
         super().__init__(f"{name}={value!r}: {advice}")
         self.name = name
+
+
+class CannotKeep(BroodshelfError):  # noqa: N818
+    """The backup, restore, export or import could not be done; nothing was changed."""
 
 
 class Problem(BroodshelfError):  # noqa: N818

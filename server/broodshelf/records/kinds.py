@@ -97,6 +97,10 @@ class Happened(fields.String):
         return text
 
 
+class Day(fields.String):
+    """A calendar day in the household's zone, e.g. ``2026-05-01``."""
+
+
 def happened_ms(text: str) -> int:
     """Turn an ISO 8601 instant with offset into milliseconds since 1970 UTC.
 
@@ -150,7 +154,7 @@ def _ref() -> fields.Field[Any]:
 
 
 def _day() -> fields.Field[Any]:
-    return fields.String(
+    return Day(
         validate=validate.Regexp(
             r"^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$", error="Not a date, e.g. 2026-05-01."
         ),

@@ -17,17 +17,13 @@ from pathlib import Path
 
 from sqlalchemy.engine import make_url
 
-from . import __version__
-from .errors import BroodshelfError
-from .settings import Settings
+from .. import __version__
+from ..errors import CannotKeep
+from ..settings import Settings
 
 FORMAT = 1
 BESIDE = ("vapid.pem", "vapid_private.pem", "revoked.jsonl")
 """Files of the data folder that belong into a backup. The marks do not: they must outlive a restore."""
-
-
-class CannotKeep(BroodshelfError):  # noqa: N818 - the tree reads as plain words
-    """The backup or restore could not be done; nothing was changed."""
 
 
 def backup(settings: Settings, target: Path) -> int:

@@ -13,7 +13,8 @@ from tests.support.households import HAPPENED, NOON_MS, ModelPhone
 
 from broodshelf.app import create_app
 from broodshelf.cli import main
-from broodshelf.keeping import CannotKeep, backup, restore
+from broodshelf.errors import CannotKeep
+from broodshelf.keeping.backup import backup, restore
 from broodshelf.records.database import db, writing
 from broodshelf.records.store import Ledger, read_record
 from broodshelf.settings import from_environment

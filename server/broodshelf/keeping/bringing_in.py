@@ -1,0 +1,134 @@
+"""Entries into a household, through the operations of sync: validated, numbered, with history and plans.
+
+Insert if absent: a record that is there already, gone or not, stays as it is. The caller owns the transaction
+and rolls it back for a dry run.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, field
+from itertools import groupby
+from typing import Any
+
+from sqlalchemy import Connection, insert
+
+from ..errors import CannotKeep
+from ..people.actor import Actor
+from ..records.ids import uuid7
+from ..records.kinds import KINDS, required_fields
+from ..records.store import Ledger, read_kind
+from ..records.tables import households
+from ..sync.envelope import MOST_OPERATIONS, Operation
+from ..sync.exchange import Recompute
+from ..sync.operations import answer_operations
+from ..sync.scope import known_colonies
+from .entries import EXPORTED, BadRow, Entry, Export
+
+
+@dataclass(slots=True)
+class Report:
+    """What an import did or, in a dry run, would do: counts by kind, and the rows that cannot be taken."""
+
+    added: Counter[str] = field(default_factory=Counter)
+    present: Counter[str] = field(default_factory=Counter)
+    bad: list[BadRow] = field(default_factory=list)
+
+
+def bring_in(
+    connection: Connection, household_id: str, entries: Iterable[Entry], now_ms: int, recompute: Recompute
+) -> Report:
+    """Add what the household lacks. ``by`` of an entry stays; without one the first keeper is named."""
+    ledger = Ledger(connection, household_id)
+    report = Report()
+    importer = first_keeper(connection, household_id)
+    device_id = uuid7(now_ms)
+    touched: set[str] = set()
+    touches_all = False
+    for by, batch in _batches(_fitting(household_id, entries, report)):
+        ledger.load(entry.id for entry in batch)
+        absent = {entry.id for entry in batch if ledger.get(entry.id) is None}
+        actor = Actor(household_id, by or importer, device_id, "keeper")
+        asked = [_operation(entry, number, now_ms) for number, entry in enumerate(batch)]
+        outcome = answer_operations(ledger, actor, asked, now_ms)
+        ledger.flush()
+        touched |= outcome.touched
+        touches_all = touches_all or outcome.touches_all
+        for entry, answer in zip(batch, outcome.answers, strict=True):
+            if answer["verdict"] != "applied":
+                report.bad.append(BadRow(entry.where, _why(entry, answer)))
+            else:
+                (report.added if entry.id in absent else report.present)[entry.kind] += 1
+    if touches_all:
+        touched |= known_colonies(connection, household_id)
+    if touched:
+        recompute(ledger, touched, now_ms)
+        ledger.flush()
+    return report
+
+
+def make_household(connection: Connection, export: Export, now_ms: int) -> str:
+    """Make the household of an export on a server that has none; return its id.
+
+    Raises ``CannotKeep`` when the export lacks the household's own record or a keeper to sign in.
+    """
+    if not any(e.kind == "household" and e.id == export.household_id for e in export.entries):
+        raise CannotKeep("The export lacks its household's own record; claim the shelf first, then import.")
+    if not any(e.kind == "person" and e.values.get("role") == "keeper" for e in export.entries):
+        raise CannotKeep("The export names no keeper; claim the shelf first, then import.")
+    connection.execute(
+        insert(households).values(
+            id=export.household_id, rev=0, epoch=uuid7(now_ms), purged_rev=0, created_ms=now_ms
+        )
+    )
+    return export.household_id
+
+
+def first_keeper(connection: Connection, household_id: str) -> str:
+    """Return the id of the household's first keeper, or an empty text while it has nobody."""
+    people = read_kind(connection, household_id, "person")
+    return next((person.id for person in people if person.values.get("role") == "keeper"), "")
+
+
+def _fitting(household_id: str, entries: Iterable[Entry], report: Report) -> list[Entry]:
+    """Leave out another household's settings and what stands twice; parents come before what names them."""
+    fitting: dict[str, Entry] = {}
+    for entry in entries:
+        if entry.kind == "household" and entry.id != household_id:
+            report.present["household"] += 1  # this shelf has settings of its own
+        elif entry.id in fitting:
+            report.bad.append(BadRow(entry.where, f"has the same id as {fitting[entry.id].where}"))
+        else:
+            fitting[entry.id] = entry
+    return sorted(fitting.values(), key=lambda e: (EXPORTED.index(e.kind), e.by or ""))
+
+
+def _batches(entries: Sequence[Entry]) -> Iterator[tuple[str | None, list[Entry]]]:
+    for by, group in groupby(entries, key=lambda entry: entry.by):
+        run = list(group)
+        for start in range(0, len(run), MOST_OPERATIONS):
+            yield by, run[start : start + MOST_OPERATIONS]
+
+
+def _operation(entry: Entry, number: int, now_ms: int) -> Operation:
+    made_ms = now_ms if entry.made_ms is None else entry.made_ms
+    return Operation(
+        uuid7(now_ms), entry.kind, entry.id, dict(entry.values),
+        made_at=made_ms, skew_ms=0, base_rev=0, base_epoch=None, n=number, adopt=True,
+    )  # fmt: skip
+
+
+def _why(entry: Entry, answer: dict[str, Any]) -> str:
+    """Say in words what the operation was refused for."""
+    args = answer["args"]
+    missing = sorted(required_fields(KINDS[entry.kind]) - entry.values.keys())
+    if args.get("missing") == "itself" or answer.get("code") == "missing_field":
+        return f"lacks {' and '.join(missing)}"
+    if answer["verdict"] == "deferred":
+        return f"names {args['missing']}, which is neither in the file nor on the shelf"
+    if answer["code"] == "kind_differs":
+        return f"has the id of a {args['kind']} of this shelf"
+    if answer["code"] == "too_large":
+        return f"is larger than {args['bytes']} bytes"
+    return f"{args.get('field', entry.kind)}: {args.get('why', answer['code'])}"

@@ -1,0 +1,219 @@
+"""An export as a file: one JSON document, a folder of CSV files, or a zip of them (docs/export-format.md)."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+import tempfile
+import zipfile
+from collections.abc import Iterable, Iterator, Mapping
+from itertools import chain
+from pathlib import Path
+from typing import Any, Final
+
+from .. import __version__
+from ..errors import CannotKeep
+from ..records.epochs import write_whole
+from ..records.kinds import KINDS, is_uuid
+from .cells import read_cell, write_cell
+from .entries import EXPORTED, FORMAT, BadRow, Entry, Export, instant_ms, instant_text
+
+MANIFEST: Final = "manifest.json"
+OWN_COLUMNS: Final = ("id", "made_at", "by")
+MOST_BYTES: Final = 512 * 1024 * 1024
+"""An export of this size is not one: a shelf of 100,000 events takes about 40 MB."""
+
+
+def write(export: Export, target: Path, at_ms: int) -> None:
+    """Write an export, readable by its owner only: JSON for ``.json``, a zip for ``.zip``, else a folder."""
+    head = {
+        "format": FORMAT,
+        "version": __version__,
+        "exported_at": instant_text(at_ms),
+        "household_id": export.household_id,
+    }
+    target.parent.mkdir(parents=True, exist_ok=True)
+    if target.suffix == ".json":
+        whole = {**head, "records": {kind: _rows(export, kind) for kind in EXPORTED}}
+        write_whole(target, json.dumps(whole, ensure_ascii=False, indent=1) + "\n")
+        return
+    tables = {f"{kind}.csv": _table(export, kind) for kind in EXPORTED}
+    tables[MANIFEST] = json.dumps(head, indent=1) + "\n"
+    if target.suffix == ".zip":
+        _write_zip(target, tables)
+    else:
+        _write_folder(target, tables)
+
+
+def read(source: Path) -> tuple[Export, list[BadRow]]:
+    """Read an export of any of the three shapes, and which rows of it cannot be read.
+
+    Raises ``CannotKeep`` when the whole is not an export.
+    """
+    try:
+        if source.is_dir():
+            texts = {
+                p.name: p.read_bytes().decode("utf-8-sig") for p in sorted(source.iterdir()) if p.is_file()
+            }
+            return _from_tables(source, texts)
+        if zipfile.is_zipfile(source):
+            return _from_tables(source, _unzip(source))
+        return _from_json(source, json.loads(source.read_text("utf-8-sig")))
+    except (OSError, ValueError, zipfile.BadZipFile, RecursionError) as error:
+        raise CannotKeep(f"{source} is not an export of Broodshelf: {error}") from error
+
+
+def _rows(export: Export, kind: str) -> list[dict[str, Any]]:
+    return [
+        {"id": e.id, "made_at": instant_text(e.made_ms or 0), "by": e.by, "set": dict(e.values)}
+        for e in export.entries
+        if e.kind == kind
+    ]
+
+
+def _table(export: Export, kind: str) -> str:
+    names = list(KINDS[kind].fields)
+    text = io.StringIO(newline="")
+    table = csv.writer(text)
+    table.writerow([*OWN_COLUMNS, *names])
+    for e in export.entries:
+        if e.kind == kind:
+            cells = [write_cell(e.values.get(name)) for name in names]
+            table.writerow([e.id, instant_text(e.made_ms or 0), e.by or "", *cells])
+    return text.getvalue()
+
+
+def _write_zip(target: Path, tables: Mapping[str, str]) -> None:
+    with tempfile.TemporaryDirectory(dir=target.parent) as scratch:
+        packed = Path(scratch) / "export"
+        with zipfile.ZipFile(packed, "w", zipfile.ZIP_DEFLATED) as archive:
+            for name, text in tables.items():
+                archive.writestr(name, _encoded(name, text))
+        packed.chmod(0o600)
+        packed.replace(target)
+
+
+def _write_folder(target: Path, tables: Mapping[str, str]) -> None:
+    if target.exists() and (not target.is_dir() or any(target.iterdir())):
+        raise CannotKeep(f"{target} is there already and not empty; name a new folder.")
+    with tempfile.TemporaryDirectory(dir=target.parent) as scratch:
+        made = Path(scratch) / "export"
+        made.mkdir(mode=0o700)
+        for name, text in tables.items():
+            (made / name).write_bytes(_encoded(name, text))
+        made.replace(target)
+
+
+def _encoded(name: str, text: str) -> bytes:
+    """Tables begin with a byte order mark: without it some spreadsheets take them for another encoding."""
+    return text.encode("utf-8-sig" if name.endswith(".csv") else "utf-8")
+
+
+def _unzip(source: Path) -> dict[str, str]:
+    with zipfile.ZipFile(source) as archive:
+        members = [m for m in archive.infolist() if m.filename == MANIFEST or m.filename.endswith(".csv")]
+        if sum(member.file_size for member in members) > MOST_BYTES:
+            raise ValueError("it is larger than any shelf")
+        return {m.filename: archive.read(m).decode("utf-8-sig") for m in members}
+
+
+def _from_tables(source: Path, texts: Mapping[str, str]) -> tuple[Export, list[BadRow]]:
+    if MANIFEST not in texts:
+        raise CannotKeep(f"{source} has no {MANIFEST}; for a table of your own name its columns (--map).")
+    household_id = _household_id(json.loads(texts[MANIFEST]))
+    tables = (_read_table(kind, texts[f"{kind}.csv"]) for kind in EXPORTED if f"{kind}.csv" in texts)
+    return _sorted(household_id, chain.from_iterable(tables))
+
+
+def _read_table(kind: str, text: str) -> Iterator[Entry | BadRow]:
+    name = f"{kind}.csv"
+    rows = csv.reader(io.StringIO(text, newline=""), strict=True)
+    try:
+        heading = next(rows, [])
+        _check_heading(kind, heading)
+        for number, row in enumerate(rows, 2):
+            if any(row):
+                yield _read_row(kind, f"{name} row {number}", heading, row)
+    except csv.Error as error:
+        raise CannotKeep(f"{name}, line {rows.line_num}: {error}; save it as CSV again.") from error
+
+
+def _check_heading(kind: str, heading: list[str]) -> None:
+    unknown = [h for h in heading if h not in OWN_COLUMNS and h not in KINDS[kind].fields]
+    if unknown or "id" not in heading or len(set(heading)) != len(heading):
+        what = (
+            f"the column {unknown[0]!r} is not known" if unknown else "the columns must differ, one is 'id'"
+        )
+        raise CannotKeep(f"{kind}.csv: {what}.")
+
+
+def _read_row(kind: str, where: str, heading: list[str], row: list[str]) -> Entry | BadRow:
+    if len(row) != len(heading):
+        return BadRow(where, f"has {len(row)} cells under {len(heading)} columns")
+    own, values = {}, {}
+    for name, cell in zip(heading, row, strict=True):
+        if name in OWN_COLUMNS:
+            own[name] = cell
+        elif cell or KINDS[kind].fields[name].required:
+            try:
+                values[name] = read_cell(cell, KINDS[kind].fields[name])
+            except ValueError as error:
+                return BadRow(where, f"{name}: {error}")
+    return _entry(where, kind, {**own, "by": own.get("by") or None, "set": values})
+
+
+def _from_json(source: Path, whole: Any) -> tuple[Export, list[BadRow]]:
+    household_id = _household_id(whole)
+    records = whole.get("records")
+    if not isinstance(records, dict):
+        raise CannotKeep(f"{source} has no 'records'.")
+    unknown = sorted(records.keys() - set(EXPORTED))
+    if unknown:
+        raise CannotKeep(f"{source} has records of an unknown kind: {unknown[0]!r}.")
+    return _sorted(
+        household_id,
+        (
+            _entry(f"{kind} {number}", kind, row)
+            for kind in EXPORTED
+            for number, row in enumerate(_list(records.get(kind, []), kind), 1)
+        ),
+    )
+
+
+def _sorted(household_id: str, rows: Iterable[Entry | BadRow]) -> tuple[Export, list[BadRow]]:
+    entries: list[Entry] = []
+    bad: list[BadRow] = []
+    for row in rows:
+        if isinstance(row, Entry):
+            entries.append(row)
+        else:
+            bad.append(row)
+    return Export(household_id, tuple(entries)), bad
+
+
+def _list(rows: object, kind: str) -> Iterable[object]:
+    if not isinstance(rows, list):
+        raise CannotKeep(f"The records of kind {kind!r} must be a list.")
+    return rows
+
+
+def _entry(where: str, kind: str, row: object) -> Entry | BadRow:
+    if not isinstance(row, dict) or not isinstance(row.get("set"), dict):
+        return BadRow(where, "is not a record with 'id' and 'set'")
+    by, made_at = row.get("by"), row.get("made_at")
+    if not is_uuid(row.get("id")) or not (by is None or is_uuid(by)):
+        return BadRow(where, "'id' and 'by' must be UUIDs in lower case")
+    try:
+        made_ms = instant_ms(str(made_at)) if made_at else None
+    except ValueError as error:
+        return BadRow(where, f"made_at: {error}")
+    return Entry(where, kind, str(row["id"]), made_ms, by, row["set"])
+
+
+def _household_id(head: Any) -> str:
+    if not isinstance(head, dict) or not is_uuid(head.get("household_id")):
+        raise ValueError("it does not name its household")
+    if head.get("format") != FORMAT:
+        raise ValueError(f"it has format {head.get('format')!r}; this server reads {FORMAT}")
+    return str(head["household_id"])

@@ -1,0 +1,208 @@
+"""A keeper's own table: which column is which field, then every row an entry or a named fault.
+
+The mapping is a TOML file (docs/export-format.md shows one) or options of the command. Ids follow from the
+rows' contents, so the same table twice adds nothing.
+"""
+
+from __future__ import annotations
+
+import csv
+import datetime as dt
+import io
+import json
+import tomllib
+import uuid
+import zoneinfo
+from collections import Counter, defaultdict
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any, Final
+
+from marshmallow import fields, validate
+from sqlalchemy import Connection
+
+from ..errors import CannotKeep
+from ..records.kinds import KINDS, Day, FieldSpec, Happened, is_uuid, required_fields
+from ..records.store import read_kind
+from .cells import read_flag, read_number
+from .entries import BadRow, Entry
+
+MAPPABLE: Final = tuple(
+    name
+    for name, kind in KINDS.items()
+    if kind.group != "derived" and name not in {"household", "person", "pass"}
+)
+_KEYS: Final = {"kind", "columns", "values", "constants", "date_format", "decimal_comma"}
+_ROW_SPACE: Final = uuid.UUID("0c1f3a86-6a55-5d0b-8b0f-3f6f6f0a5e21")
+
+Names = Mapping[str, Mapping[str, Sequence[str]]]
+"""For each kind: a record's name, number or id in lower case, and the ids that bear it."""
+
+
+@dataclass(frozen=True, slots=True)
+class SheetMapping:
+    """What a table's columns mean: field by column heading, words for a field's choices, fixed fields."""
+
+    kind: str
+    columns: Mapping[str, str]
+    values: Mapping[str, Mapping[str, Any]] = field(default_factory=dict)
+    constants: Mapping[str, Any] = field(default_factory=dict)
+    date_format: str | None = None
+    decimal_comma: bool = False
+
+    def __post_init__(self) -> None:
+        if self.kind not in MAPPABLE:
+            raise CannotKeep(f"kind = {self.kind!r}: choose one of {', '.join(MAPPABLE)}.")
+        given = {*self.columns, *self.constants, *self.values}
+        known = {n for n, spec in KINDS[self.kind].fields.items() if "keeper" in spec.writers and n != "gone"}
+        if unknown := sorted(given - known):
+            raise CannotKeep(f"A {self.kind} has no field {unknown[0]!r}; it has {', '.join(sorted(known))}.")
+        if missing := sorted(required_fields(KINDS[self.kind]) - {*self.columns, *self.constants}):
+            raise CannotKeep(
+                f"A {self.kind} also needs {' and '.join(missing)}: name a column or a constant."
+            )
+
+
+def read_mapping(path: Path) -> SheetMapping:
+    """Read a mapping file; raise ``CannotKeep`` naming what is wrong in it."""
+    try:
+        table = tomllib.loads(path.read_text("utf-8"))
+    except (OSError, ValueError) as error:
+        raise CannotKeep(f"{path} is not a mapping: {error}") from error
+    if unknown := sorted(table.keys() - _KEYS):
+        raise CannotKeep(f"{path}: {unknown[0]!r} is not known; use {', '.join(sorted(_KEYS))}.")
+    inner = [table.get("columns", {}), table.get("constants", {}), table.get("values", {})]
+    if not all(isinstance(part, dict) for part in [*inner, *_parts(inner[2])]):
+        raise CannotKeep(
+            f"{path}: columns, constants and values are tables, values one table for each field."
+        )
+    if not isinstance(table.get("date_format", ""), str):
+        raise CannotKeep(f"{path}: date_format is a text such as '%d.%m.%Y %H:%M'.")
+    return SheetMapping(**{"kind": "", "columns": {}, **table})
+
+
+def _parts(table: object) -> list[object]:
+    return list(table.values()) if isinstance(table, dict) else []
+
+
+def names_on_shelf(connection: Connection, household_id: str) -> Names:
+    """Return by which names a table may speak of this household's records."""
+    names: dict[str, dict[str, list[str]]] = defaultdict(lambda: defaultdict(list))
+    for kind in {spec.refers_to for k in KINDS.values() for spec in k.fields.values() if spec.refers_to}:
+        for record in read_kind(connection, household_id, kind):
+            spoken = {record.values.get("name"), record.values.get("number"), record.id} - {None, ""}
+            for name in spoken:
+                names[kind][str(name).casefold()].append(record.id)
+    return names
+
+
+def read_sheet(
+    path: Path, mapping: SheetMapping, household_id: str, zone: zoneinfo.ZoneInfo, names: Names
+) -> tuple[list[Entry], list[BadRow]]:
+    """Read a table in CSV (comma, semicolon or tab; UTF-8); its first row are the headings.
+
+    Raises ``CannotKeep`` when the whole cannot be read or lacks a mapped column.
+    """
+    try:
+        text = path.read_bytes().decode("utf-8-sig")
+        first = text.partition("\n")[0]
+        delimiter = max(",;\t", key=first.count)
+        rows = list(csv.reader(io.StringIO(text, newline=""), delimiter=delimiter, strict=True))
+    except (OSError, UnicodeDecodeError, csv.Error) as error:
+        raise CannotKeep(f"{path} cannot be read: {error}; save it as CSV in UTF-8.") from error
+    heading = [cell.strip() for cell in rows[0]] if rows else []
+    for name in mapping.columns.values():
+        if heading.count(name) != 1:
+            raise CannotKeep(
+                f"{path}: {heading.count(name)} columns are called {name!r}; there are {heading}."
+            )
+    entries: list[Entry] = []
+    bad: list[BadRow] = []
+    seen: Counter[str] = Counter()
+    for number, row in enumerate(rows[1:], 2):
+        if not any(cell.strip() for cell in row):
+            continue
+        cells = dict(zip(heading, (cell.strip() for cell in row), strict=False))
+        try:
+            values = _values(cells, mapping, zone, names)
+        except ValueError as error:
+            bad.append(BadRow(f"row {number}", str(error)))
+            continue
+        content = json.dumps([household_id, mapping.kind, values], sort_keys=True)
+        seen[content] += 1
+        row_id = str(uuid.uuid5(_ROW_SPACE, f"{content}{seen[content]}"))
+        entries.append(Entry(f"row {number}", mapping.kind, row_id, None, None, values))
+    return entries, bad
+
+
+def _values(
+    cells: Mapping[str, str], mapping: SheetMapping, zone: zoneinfo.ZoneInfo, names: Names
+) -> dict[str, Any]:
+    values = dict(mapping.constants)
+    specs = KINDS[mapping.kind].fields
+    for name, column in mapping.columns.items():
+        cell = cells.get(column, "")
+        if not cell:
+            continue
+        try:
+            values[name] = _value(cell, name, specs[name], mapping, zone, names)
+        except ValueError as error:
+            raise ValueError(f"{column}: {error}") from None
+    return values
+
+
+def _value(
+    cell: str, name: str, spec: FieldSpec, mapping: SheetMapping, zone: zoneinfo.ZoneInfo, names: Names
+) -> Any:
+    own = {str(word).casefold(): meant for word, meant in mapping.values.get(name, {}).items()}
+    if cell.casefold() in own:
+        return own[cell.casefold()]
+    made = spec.make()
+    if spec.refers_to is not None:
+        return _named(cell, spec.refers_to, names)
+    if isinstance(made, Happened):
+        return _moment(cell, mapping.date_format, zone).isoformat(timespec="milliseconds")
+    if isinstance(made, Day):
+        return _moment(cell, mapping.date_format, zone).date().isoformat()
+    if isinstance(made, fields.Boolean):
+        return read_flag(cell)
+    if isinstance(made, fields.Number):
+        return read_number(cell.replace(",", ".") if mapping.decimal_comma else cell)
+    if isinstance(made, fields.String):
+        return _choice(cell, made)
+    raise ValueError("lists and tables cannot be mapped; set them on the phone")
+
+
+def _named(cell: str, kind: str, names: Names) -> str:
+    found = names.get(kind, {}).get(cell.casefold(), ())
+    if not found and is_uuid(cell):
+        return cell
+    if len(found) != 1:
+        raise ValueError(f"{cell!r} is the name of {len(found) or 'no'} {kind}s on this shelf")
+    return found[0]
+
+
+def _moment(cell: str, date_format: str | None, zone: zoneinfo.ZoneInfo) -> dt.datetime:
+    """Read a day or an instant on the household's wall clock; a day alone means noon."""
+    try:
+        if date_format is None:
+            read = dt.datetime.fromisoformat(cell)
+            timed = len(cell) > len("2026-05-01")
+        else:
+            read = dt.datetime.strptime(cell, date_format)  # noqa: DTZ007 - the zone follows
+            timed = any(code in date_format for code in ("%H", "%I", "%X", "%c"))
+    except ValueError:
+        raise ValueError(f"{cell!r} is not written as {date_format or '2026-05-01 18:30'}") from None
+    if not timed:
+        read = read.replace(hour=12)
+    return read if read.tzinfo is not None else read.replace(tzinfo=zone)
+
+
+def _choice(cell: str, made: fields.String) -> str:
+    """Return the choice that a cell means, whatever its case; for a free text the text."""
+    options = next((v.choices for v in made.validators if isinstance(v, validate.OneOf)), None)
+    word = cell.casefold().replace(" ", "_").replace("-", "_")
+    if options is None or word in options:
+        return cell if options is None else word
+    raise ValueError(f"{cell!r} is none of {', '.join(options)}; say under [values] what it means")

@@ -1,0 +1,151 @@
+"""Throw-away servers' databases, and households full of whatever the registry allows."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+from flask import Flask
+from hypothesis import strategies as st
+from marshmallow import fields, validate
+from sqlalchemy import insert
+from tests.support.households import NOON_MS, make_tables
+
+from broodshelf.keeping.entries import EXPORTED, Export
+from broodshelf.people.households import found_household
+from broodshelf.records import database
+from broodshelf.records.ids import uuid7
+from broodshelf.records.kinds import KINDS, Day, FieldSpec, Happened
+from broodshelf.records.schemas import check_fields
+from broodshelf.records.store import Ledger
+from broodshelf.records.tables import households
+
+TEXTS = st.one_of(
+    st.text(st.characters(blacklist_categories=("Cs",)), max_size=12),
+    st.sampled_from(
+        [
+            "=1+1",
+            "'tis",
+            "'=x",
+            "-3",
+            "@x",
+            "\ttab",
+            "\r\n",
+            'a "b", c;',
+            "  spaces ",
+            "Ärger",
+            "\ufeff",
+            "null",
+        ]
+    ),
+)
+NAIVE = (dt.datetime(2001, 1, 1), dt.datetime(2030, 1, 1))  # noqa: DTZ001 - hypothesis adds the zone
+INSTANTS = st.datetimes(*NAIVE, timezones=st.sampled_from([dt.UTC, dt.timezone(dt.timedelta(hours=-9.5))]))
+
+
+@contextmanager
+def server(folder: Path, name: str) -> Iterator[None]:
+    """A database of its own as the current one."""
+    app = Flask(name)
+    app.config["SQLALCHEMY_DATABASE_URI"] = f"sqlite:///{folder / name}.sqlite3"
+    database.prepare(app)
+    with app.app_context():
+        make_tables(database.db.engine)
+        yield
+        database.db.engine.dispose()
+
+
+def without_places(export: Export) -> Export:
+    """An export as content alone: not in which row of which file each record stood."""
+    return replace(export, entries=tuple(replace(e, where="") for e in export.entries))
+
+
+def empty_household(name: str = "Shelf") -> str:
+    with database.writing() as connection:
+        return found_household(connection, "Mira", name, "Europe/Vienna", NOON_MS)[0]
+
+
+def insert_records(household_id: str, person_id: str, records: list[tuple[str, str, dict, int]]) -> None:
+    """Write records as they are, server-written fields included: the long way round would hide faults."""
+    with database.writing() as connection:
+        if not connection.execute(households.select()).all():
+            connection.execute(
+                insert(households).values(
+                    id=household_id, rev=0, epoch=uuid7(NOON_MS), purged_rev=0, created_ms=NOON_MS
+                )
+            )
+        ledger = Ledger(connection, household_id)
+        for kind, record_id, values, made_ms in records:
+            ledger.put(record_id, kind, values, now_ms=made_ms, person_id=person_id)
+        ledger.flush()
+
+
+@st.composite
+def shelves(draw: st.DrawFn) -> tuple[str, str, list[tuple[str, str, dict, int]]]:
+    """Return a household's id, its keeper's id and one to three valid records of every kind but plans."""
+    household_id, keeper_id = uuid7(NOON_MS), uuid7(NOON_MS)
+    ids: dict[str, list[str]] = {}
+    made: list[tuple[str, str, dict, int]] = []
+    for kind in EXPORTED:
+        number = 1 if kind == "household" else draw(st.integers(1, 2))
+        ids[kind] = [uuid7(NOON_MS) for _ in range(number)]
+        if kind == "household":
+            ids[kind] = [household_id]
+        if kind == "person":
+            ids[kind][0] = keeper_id
+        for record_id in ids[kind]:
+            values = draw(_fields_of(kind, ids))
+            if record_id == keeper_id:
+                values |= {"role": "keeper", "gone": None}
+            made.append((kind, record_id, values, draw(st.integers(978_307_200_000, NOON_MS))))
+    return household_id, keeper_id, made
+
+
+@st.composite
+def _fields_of(draw: st.DrawFn, kind: str, ids: dict[str, list[str]]) -> dict[str, Any]:
+    values = {}
+    for name, spec in KINDS[kind].fields.items():
+        if spec.required or draw(st.booleans()):
+            values[name] = draw(_value_of(name, spec, ids))
+    loaded, error = check_fields(kind, values)
+    assert error is None, (kind, error, values)
+    return loaded
+
+
+def _value_of(name: str, spec: FieldSpec, ids: dict[str, list[str]]) -> st.SearchStrategy[Any]:
+    if name == "zone":
+        return st.sampled_from(["UTC", "Europe/Vienna", "Pacific/Chatham"])
+    if spec.refers_to:
+        return st.sampled_from(ids[spec.refers_to])
+    return _of(spec.make(), name)
+
+
+def _of(made: fields.Field, name: str) -> st.SearchStrategy[Any]:
+    limits = next((v for v in made.validators if isinstance(v, validate.Range)), None)
+    choices = next((v.choices for v in made.validators if isinstance(v, validate.OneOf)), None)
+    if choices:
+        return st.sampled_from(list(choices))
+    if isinstance(made, Happened):
+        return INSTANTS.map(lambda at: at.isoformat(timespec="milliseconds"))
+    if isinstance(made, Day):
+        return st.dates(dt.date(2001, 1, 1), dt.date(2030, 1, 1)).map(str)
+    if isinstance(made, fields.Boolean):
+        return st.booleans()
+    if isinstance(made, fields.Integer):
+        return st.integers(limits.min, limits.max)
+    if isinstance(made, fields.Float):
+        return st.floats(limits.min, limits.max)
+    if isinstance(made, fields.List):
+        return st.lists(_of(made.inner, name), max_size=2)
+    if isinstance(made, fields.Dict):
+        return st.dictionaries(st.sampled_from(["sugar", "protein"]), st.floats(0.25, 365), max_size=2)
+    pattern = next((v.regex.pattern for v in made.validators if isinstance(v, validate.Regexp)), "")
+    if "{12}" in pattern:
+        return st.just("019dd000-0000-7000-8000-000000000001")
+    if pattern:
+        return st.sampled_from(["08:00", "18:30"])
+    return TEXTS
