@@ -292,7 +292,7 @@ def _print_report(report: Report, chosen: argparse.Namespace) -> None:
         print(f"  bad: {row.where}: {row.why}")
     done = chosen.yes and (chosen.skip_bad or not report.bad)
     for kind, number in report.added.items():
-        print(f"  {'added' if done else 'would add'} {number} {kind}")
+        print(f"  {'added' if done else 'would add'} {kind}: {number}")
     if report.present:
         print(f"  {report.present.total()} are on this shelf already and stay as they are")
     if done:

@@ -92,7 +92,7 @@ def test_each_kind_names_only_kinds_that_come_before_it():
             assert spec.refers_to is None or spec.refers_to in EXPORTED[:place]
 
 
-def test_an_import_into_a_used_shelf_adds_what_is_missing_and_changes_nothing_that_is_there(here):
+def test_an_import_into_a_used_shelf_adds_what_is_missing_and_changes_nothing_that_is_there(bare_app):
     household_id, phone, fed = small_shelf()
     export = gathered(household_id)
     colony = next(e.id for e in export.entries if e.kind == "colony")
@@ -119,7 +119,7 @@ def test_an_import_into_a_used_shelf_adds_what_is_missing_and_changes_nothing_th
     assert history[0]["by"] == new_note.by
 
 
-def test_an_import_into_another_household_keeps_that_households_settings(here):
+def test_an_import_into_another_household_keeps_that_households_settings(bare_app):
     household_id, _phone, _fed = small_shelf()
     export = gathered(household_id)
     other = empty_household("Other")
@@ -132,7 +132,7 @@ def test_an_import_into_another_household_keeps_that_households_settings(here):
         assert [r.values["name"] for r in read_kind(connection, other, "colony")] == ["Amber"]
 
 
-def test_an_import_makes_the_plans_of_what_it_added(here):
+def test_an_import_makes_the_plans_of_what_it_added(bare_app):
     household_id, _phone, _fed = small_shelf()
     other = empty_household("Other")
 
@@ -337,7 +337,7 @@ def test_the_commands_move_a_shelf_to_another_server(tmp_path, monkeypatch, caps
     monkeypatch.setenv("BROODSHELF_DATA", str(tmp_path / "two"))
     capsys.readouterr()
     assert main(["import", str(tmp_path / "x.zip")]) == 0
-    assert "would add 5 colony" in capsys.readouterr().out
+    assert "would add colony: 5" in capsys.readouterr().out
     assert main(["export", str(tmp_path / "y.json")]) == 2  # the dry run made nothing
     assert main(["import", str(tmp_path / "x.zip"), "--yes"]) == 0
     assert main(["export", str(tmp_path / "y.json")]) == 0

@@ -10,7 +10,7 @@ from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from itertools import groupby
-from typing import Any
+from typing import Any, Final
 
 from sqlalchemy import Connection, insert
 
@@ -20,11 +20,14 @@ from ..records.ids import uuid7
 from ..records.kinds import KINDS, required_fields
 from ..records.store import Ledger, read_kind
 from ..records.tables import households
-from ..sync.envelope import MOST_OPERATIONS, Operation
+from ..sync.envelope import Operation
 from ..sync.exchange import Recompute
 from ..sync.operations import answer_operations
 from ..sync.scope import known_colonies
 from .entries import EXPORTED, BadRow, Entry, Export
+
+BATCH: Final = 5_000
+"""So many operations at once: each batch reads the log once to find what two people answered."""
 
 
 @dataclass(slots=True)
@@ -107,8 +110,8 @@ def _fitting(household_id: str, entries: Iterable[Entry], report: Report) -> lis
 def _batches(entries: Sequence[Entry]) -> Iterator[tuple[str | None, list[Entry]]]:
     for by, group in groupby(entries, key=lambda entry: entry.by):
         run = list(group)
-        for start in range(0, len(run), MOST_OPERATIONS):
-            yield by, run[start : start + MOST_OPERATIONS]
+        for start in range(0, len(run), BATCH):
+            yield by, run[start : start + BATCH]
 
 
 def _operation(entry: Entry, number: int, now_ms: int) -> Operation:

@@ -124,6 +124,9 @@ def read_sheet(
         if not any(cell.strip() for cell in row):
             continue
         cells = dict(zip(heading, (cell.strip() for cell in row), strict=False))
+        if len(row) > len(heading):
+            bad.append(BadRow(f"row {number}", f"has {len(row)} cells under {len(heading)} columns"))
+            continue
         try:
             values = _values(cells, mapping, zone, names)
         except ValueError as error:
@@ -178,8 +181,10 @@ def _named(cell: str, kind: str, names: Names) -> str:
     found = names.get(kind, {}).get(cell.casefold(), ())
     if not found and is_uuid(cell):
         return cell
-    if len(found) != 1:
-        raise ValueError(f"{cell!r} is the name of {len(found) or 'no'} {kind}s on this shelf")
+    if not found:
+        raise ValueError(f"no {kind} on this shelf is called {cell!r}")
+    if len(found) > 1:
+        raise ValueError(f"more than one {kind} on this shelf is called {cell!r}; write its number or id")
     return found[0]
 
 
