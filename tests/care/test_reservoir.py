@@ -121,11 +121,15 @@ def test_a_rise_is_a_step_and_not_a_trend(name, step):
     assert after.leak_probability < 0.01
 
 
-def test_learning_goes_on_after_a_refill():
+@pytest.mark.parametrize("filled", [(28.1, REFILL), (30, mm(52))], ids=["logged", "not logged"])
+def test_learning_goes_on_after_a_refill(filled):
     one = water(*STEADY).rate_per_day
-    two = water(*STEADY, (28.1, REFILL), (35, mm(48)), (42, mm(44))).rate_per_day
+    known = water(*STEADY, filled, (37, mm(48)), (44, mm(44)), (51, mm(40)))
+    two = known.rate_per_day
 
     assert two.high / two.low < one.high / one.low
+    assert two.best == pytest.approx(one.best, rel=0.08)
+    assert known.leak_probability < 0.05
 
 
 def test_a_new_tube_keeps_a_hint_of_the_old_one():
@@ -170,6 +174,7 @@ def test_a_reading_that_the_tube_cannot_show_is_left_out_and_said_so(level):
 
     assert known.level_share == pytest.approx(36 / FULL_MM)
     assert "water_left_out" in codes(known)
+    assert "water_left_out" not in codes(water(*STEADY, (30, mm(level)), (35, mm(32))))
 
 
 def test_more_than_the_full_reservoir_but_within_the_tube_is_full():

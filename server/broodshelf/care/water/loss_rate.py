@@ -4,7 +4,7 @@ The unknown is u, the loss rate as a multiple of what physics and practice expec
 is log-normal around 1. For each u of the grid the level is normal with mean ``start - used x u`` and one common
 variance (a Kalman filter, whose mean stays linear in u), so a reading costs one pass over the grid:
 
-* a reading in mm has the normal likelihood of a point, about 1 mm of noise;
+* a reading in mm has the normal likelihood of a point, with the noise of its reader;
 * a reading by eye has the probability of its range, blurred by the eye;
 * no reading counts for more than ``WORST``: a slip of the pen must not outweigh all others.
 """

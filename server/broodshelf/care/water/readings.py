@@ -6,7 +6,8 @@
 * Out of order: entries are put in order of when they happened. Two in the same minute: the later entry
   counts, as a correction; a filling always counts.
 * More mm than the tube is long, negative or not a number: left out, and said so. More than the full reservoir but
-  within the tube: full. Mm where nobody knows how long the reservoir is: left out, and said so.
+  within the tube: full. Mm where nobody knows how long the reservoir is: left out, and said so. Said until the
+  next good reading.
 * The same coarse reading again and again says no more than its first and its last.
 * The latest ``MOST_ENTRIES`` entries count: a tube is used for months, and its loss changes with the seasons.
 """
@@ -31,8 +32,6 @@ FILLS: Final[dict[Any, Literal["refill", "new_tube"]]] = {
     "hydrate": "refill",
     "new_tube": "new_tube",
 }
-
-
 _HAPPENED: Final = attrgetter("happened_ms")
 
 
@@ -55,11 +54,16 @@ class Reading(NamedTuple):
 def readings_of(
     events: Iterable[Event], sizes: WaterSizes
 ) -> tuple[tuple[Reading, ...], tuple[dict[str, Any], ...]]:
-    """Return the readings in order, and the reasons for what was left out. Never raises."""
+    """Return the readings in order, and why later entries than the last good one were left out. Never raises."""
     entries = [e for e in events if e.kind == "water" or e.kind == "move"]
     entries.sort(key=_HAPPENED)
     left_out: dict[str, dict[str, Any]] = {}
-    found = [r for e in entries[-MOST_ENTRIES:] if (r := _reading(e, sizes, left_out)) is not None]
+    found = []
+    for event in entries[-MOST_ENTRIES:]:
+        reading = _reading(event, sizes, left_out)
+        if reading is not None:
+            found.append(reading)
+            left_out.clear()
     return tuple(_thinned(found)), tuple(left_out.values())
 
 
