@@ -61,19 +61,23 @@ def test_template(case):
 def plan_cases() -> list[dict]:
     """Plans before and after a log, from Python: the phone's overlay on the first must equal the second."""
     logs = {
-        "protein": [("feeding", {"need": "protein", "food_code": "fruit_fly", "amount": 1, "unit": "piece"})],
-        "sugar": [("feeding", {"need": "sugar", "food_code": "sugar_water", "amount": 1, "unit": "drop"})],
+        "protein as suggested": ["protein"],
+        "sugar as suggested": ["sugar"],
         "water read": [("water", {"action": "read", "reading": "half"})],
         "water filled": [("water", {"action": "refill"})],
         "a leak": [("fault", {"fault": "leak"})],
-        "two feedings": [
-            ("feeding", {"need": "protein", "food_code": "cricket", "amount": 1, "unit": "leg"}),
-            ("feeding", {"need": "sugar", "food_code": "honey", "amount": 1, "unit": "drop"}),
-        ],
+        "both foods as suggested": ["protein", "sugar"],
     }
     start = Event("count", "count", NOW_MS - 48 * HOUR_MS, {"workers": 12, "larvae": "some"})
     made = []
+    before = ColonyState(
+        "colony", "lasius_niger", stage="growing", vessel=Vessel("tube_16x150"), events=(start,)
+    )
+    suggested = {
+        t.need: ("feeding", t.suggested["set"]) for t in make_plan(before, NOW_MS).tasks if t.portion
+    }
     for name, log in logs.items():
+        steps = [suggested[each] if isinstance(each, str) else each for each in log]
         events = [
             Event(
                 f"e{i}",
@@ -81,11 +85,8 @@ def plan_cases() -> list[dict]:
                 NOW_MS - HOUR_MS,
                 {"colony_id": "colony", "happened_at": "2026-05-01T11:00:00Z", **values},
             )
-            for i, (kind, values) in enumerate(log)
+            for i, (kind, values) in enumerate(steps)
         ]
-        before = ColonyState(
-            "colony", "lasius_niger", stage="growing", vessel=Vessel("tube_16x150"), events=(start,)
-        )
         after = ColonyState(
             "colony", "lasius_niger", stage="growing", vessel=Vessel("tube_16x150"), events=(start, *events)
         )

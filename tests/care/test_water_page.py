@@ -21,7 +21,7 @@ def test_the_table_of_water_days_is_what_the_code_expects():
         if row[0] in vessels()
     }
 
-    assert rows.keys() == vessels().keys()
+    assert rows.keys() == {code for code, vessel in vessels().items() if vessel.kind != "outworld"}
     for code, cells in rows.items():
         for cell, (temp_c, humidity_pct) in zip(cells, airs, strict=True):
             days = reservoir(

@@ -41,13 +41,19 @@ def food_need(need: str, known: Known) -> tuple[Gauge, Task] | None:
     usual = _band(need, known)
     taught = _learnt(need, known, usual)
     appetite = _appetite(need, known, taught)
-    model = _interval(need, known, usual, taught, appetite, last)
     own = (rule.every_days if rule else None) or state.interval_days.get(need)
+    served, why_served = portion(need, known, appetite, own or usual.days)
+    coming = _interval(need, known, usual, taught, appetite, served, 1.0)
+    model = coming
+    if last is not None:
+        eaten = EATEN.get(_outcome(last, state.events), 1.0)
+        model = _interval(need, known, usual, taught, appetite, last.values, eaten)
     if own:
-        days, low, high = own, own, own
+        days, low, high, next_days = own, own, own, own
         reasons = [reason("interval_keeper", days=own), *model.reasons]
     else:
         days, low, high = (d * switched.slower for d in (model.days, model.low_days, model.high_days))
+        next_days = coming.days * switched.slower
         reasons = [*model.reasons]
     reasons += [reason(code, low=usual.low_days, high=usual.high_days) for code in usual.reason_codes[1:]]
     reasons += taught.reasons if taught is not None else ()
@@ -56,10 +62,10 @@ def food_need(need: str, known: Known) -> tuple[Gauge, Task] | None:
         reasons.append(reason("ignored_did_not_count"))
     start_ms = last.happened_ms if last is not None else known.since_ms
     basis = "keeper" if own else "learnt" if taught is not None and taught.checks else "model"
-    served, why_served = portion(need, known, appetite, days)
+    # full is what the suggested portion gives: so the phone is right when it logs that portion offline
     gauge = Gauge(
-        need, "days", days if last is not None else 0.0, days, 1.0, days / high, days / low, start_ms, 0.0, basis,
-        None, tuple(reasons),
+        need, "days", days if last is not None else 0.0, max(days, next_days), 1.0, days / high, days / low, start_ms,
+        0.0, basis, None, tuple(reasons),
     )  # fmt: skip
     cautions = []
     if need == "protein":
@@ -138,7 +144,7 @@ def _learnt(need: str, known: Known, usual: Interval) -> Learnt | None:
         takes_mg = _protein_mg_per_day(known).best * (usual.low_days + usual.high_days) / 2
 
     def share_of(feeding: Event) -> float | None:
-        offered = _content(known, feeding)[0 if need == "protein" else 1]
+        offered = _content(known, feeding.values)[0 if need == "protein" else 1]
         return None if offered is None or takes_mg <= 0 else offered / takes_mg
 
     excused = known.now_ms if known.switched.refusals_mean_nothing else None
@@ -151,16 +157,17 @@ def _interval(
     usual: Interval,
     taught: Learnt | None,
     appetite: Appetite | None,
-    last: Event | None,
+    values: Mapping[str, Any],
+    share: float,
 ) -> FoodInterval:
+    """Return how long a feeding with these fields lasts of which ``share`` was or will be eaten."""
     band = (usual.low_days, usual.high_days)
     seeds_feed_the_brood = need == "protein" and known.species.guild == "harvester"
     if taught is None or appetite is None or seeds_feed_the_brood:
         why = reason("interval_band", low=usual.low_days, high=usual.high_days)
         return FoodInterval(usual.days, usual.low_days, usual.high_days, "interval_band", (why,))
-    protein, sugar = _content(known, last) if last is not None else (None, None)
+    protein, sugar = _content(known, values)
     if need == "sugar":
-        values: Mapping[str, Any] = last.values if last is not None else {}
         form = values.get("form")
         if form not in FRESH_DAYS:
             form = "feeder" if known.workers > FEEDER_FROM_WORKERS else "drop"
@@ -168,9 +175,9 @@ def _interval(
             workers=known.census.workers, worker_mg=known.worker_mg, temp_c=known.temp_c, band=band,
             form=str(form), offered_mg=sugar, multiplier=taught.multiplier,
         )  # fmt: skip
-    eaten = None
-    if last is not None and protein is not None and appetite.mg_per_day.best > 0:
-        eaten = protein * EATEN.get(_outcome(last, known.state.events), 1.0)
+    # while servings are still growing towards the estimate, their size says little: the trade's band rules
+    counted = protein is not None and appetite.mg_per_day.best > 0 and appetite.serving_share >= 1
+    eaten = protein * share if protein is not None and counted else None
     return protein_interval(
         brood=_brood(known),
         need_mg_per_day=appetite.mg_per_day,
@@ -193,12 +200,12 @@ def _outcome(feeding: Event, events: tuple[Event, ...]) -> str:
     return ""
 
 
-def _content(known: Known, feeding: Event) -> tuple[float | None, float | None]:
-    lot = next((lot for lot in known.state.lots if lot.id == feeding.values.get("lot_id")), None)
-    return content_mg(feeding.values, lot.percent_ww if lot else None)
+def _content(known: Known, values: Mapping[str, Any]) -> tuple[float | None, float | None]:
+    lot = next((lot for lot in known.state.lots if lot.id == values.get("lot_id")), None)
+    return content_mg(values, lot.percent_ww if lot else None)
 
 
 def feeding_content(known: Known, feeding: Event) -> tuple[float, float] | None:
     """Return protein and sugar [mg] of a feeding, or None where one of them is not known."""
-    protein, sugar = _content(known, feeding)
+    protein, sugar = _content(known, feeding.values)
     return None if protein is None or sugar is None else (protein, sugar)
