@@ -10,6 +10,7 @@ from typing import Any
 from marshmallow import Schema, ValidationError
 
 from .kinds import KINDS
+from .quick import NOT_SURE, Quick, quick_check
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,12 +39,32 @@ def check_fields(kind: str, values: Mapping[str, Any]) -> tuple[dict[str, Any], 
             return {}, FieldError("unknown_field", name, f"A {kind} has no field {name!r}.")
         if value is None and specs[name].required:
             return {}, FieldError("bad_value", name, "May not be empty.")
+    loaded = _quickly(kind, values)
+    if loaded is not None:
+        return loaded, None
     try:
         loaded = _schema(kind).load(dict(values), partial=True)
     except ValidationError as error:
         name, messages = next(iter(dict(error.messages_dict).items()))
         return {}, FieldError("bad_value", str(name), _first_sentence(messages))
     return dict(loaded), None
+
+
+@cache
+def _quick_checks(kind: str) -> Mapping[str, Quick]:
+    return {name: quick_check(spec.make()) for name, spec in KINDS[kind].fields.items()}
+
+
+def _quickly(kind: str, values: Mapping[str, Any]) -> dict[str, Any] | None:
+    """Return the loaded values if all are plainly right, else None."""
+    checks = _quick_checks(kind)
+    loaded = {}
+    for name, value in values.items():
+        sure = None if value is None else checks[name](value)
+        if sure is NOT_SURE:
+            return None
+        loaded[name] = sure
+    return loaded
 
 
 def _first_sentence(messages: Any) -> str:

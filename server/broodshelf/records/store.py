@@ -16,6 +16,7 @@ from sqlalchemy import Connection, Row, and_, bindparam, insert, select, update
 from ..errors import NotFound
 from .kinds import KINDS, happened_ms
 from .merge import Stamp
+from .recent import topic_of
 from .tables import households, records, revisions
 
 _CHUNK = 500
@@ -182,6 +183,8 @@ class Ledger:
             "gone": record.gone,
             "colony_id": record.colony_id,
             "happened_ms": record.happened_ms,
+            "topic": topic_of(record.kind, record.values),
+            "task_key": record.values.get("task_key"),
             "made_ms": record.made_ms,
             "person_id": record.person_id,
             "device_id": record.device_id,
@@ -190,7 +193,7 @@ class Ledger:
         }
 
 
-_MUTABLE = ("rev", "gone", "colony_id", "happened_ms", "fields", "stamps")
+_MUTABLE = ("rev", "gone", "colony_id", "happened_ms", "topic", "task_key", "fields", "stamps")
 _UPDATE = (
     update(records)
     .where(and_(records.c.household_id == bindparam("b_household_id"), records.c.id == bindparam("b_id")))

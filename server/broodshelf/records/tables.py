@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from sqlalchemy import BigInteger, Boolean, Column, ForeignKey, Index, Integer, String, Table, Text
+from sqlalchemy import BigInteger, Boolean, Column, ForeignKey, Index, Integer, String, Table, Text, text
 
 from .database import metadata
 
@@ -27,16 +27,28 @@ records = Table(
     Column("gone", Boolean, nullable=False, default=False),
     Column("colony_id", String(36)),
     Column("happened_ms", BigInteger),
+    Column("topic", String(20), nullable=False, server_default=""),
+    Column("task_key", String(120)),
     Column("made_ms", BigInteger, nullable=False),
     Column("person_id", String(36)),
     Column("device_id", String(36)),
     Column("fields", Text, nullable=False),
     Column("stamps", Text, nullable=False),
     Index("ix_records_feed", "household_id", "rev"),
-    Index("ix_records_log", "household_id", "colony_id", "kind", "happened_ms"),
-    Index("ix_records_kind", "household_id", "kind"),
+    Index("ix_records_log", "household_id", "colony_id", "kind", "topic", "happened_ms"),
+    Index(
+        "ix_records_task",
+        "household_id",
+        "task_key",
+        sqlite_where=text("task_key IS NOT NULL"),
+        postgresql_where=text("task_key IS NOT NULL"),
+    ),
+    Index("ix_records_kind", "household_id", "kind", "id"),
 )
-"""Every record, its present fields as JSON, and for each field who set it last (``stamps``)."""
+"""Every record, its present fields as JSON, and for each field who set it last (``stamps``).
+
+``colony_id``, ``happened_ms``, ``topic`` (records/recent.py) and ``task_key`` repeat fields for the indexes.
+"""
 
 revisions = Table(
     "revisions",

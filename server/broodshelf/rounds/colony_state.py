@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import datetime as dt
 import zoneinfo
-from collections import defaultdict
 from collections.abc import Iterable, Mapping
 from typing import Any
 
 from sqlalchemy import Connection
 
 from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Vessel
-from ..records.store import Record, read_kind, read_log
+from ..records.recent import Logged, read_recent
+from ..records.store import Record, read_kind
 
 KEPT_DAYS = 400
 LATELY_MS = 60 * 86_400_000
@@ -21,7 +21,7 @@ LATELY_MS = 60 * 86_400_000
 def colony_states(
     connection: Connection, household_id: str, colony_ids: Iterable[str], now_ms: int
 ) -> list[ColonyState]:
-    """Return the states of these colonies (gone ones are left out), from a fixed number of queries."""
+    """Return the states of these colonies (gone ones are left out), in one bounded read a colony."""
     wanted = set(colony_ids)
     colonies = [r for r in read_kind(connection, household_id, "colony") if r.id in wanted]
     vessels = {r.id: r.values for r in read_kind(connection, household_id, "vessel")}
@@ -31,11 +31,8 @@ def colony_states(
     )
     rules = read_kind(connection, household_id, "rule")
     offset_min = _offset_min(connection, household_id, now_ms)
-    log: dict[str, list[Record]] = defaultdict(list)
     since_ms = now_ms - KEPT_DAYS * 86_400_000
-    for record in read_log(connection, household_id, [c.id for c in colonies], since_ms=since_ms):
-        if record.colony_id is not None and _counts(record):
-            log[record.colony_id].append(record)
+    log = read_recent(connection, household_id, [c.id for c in colonies], since_ms)
     return [
         _state(
             colony,
@@ -43,7 +40,7 @@ def colony_states(
             places.get(colony.values.get("place_id") or "", {}),
             lots,
             tuple(_rule(r) for r in rules if r.values.get("colony_id") == colony.id),
-            log[colony.id],
+            tuple(Event(*event) for event in log[colony.id] if _counts(event)),
             offset_min,
             now_ms,
         )
@@ -51,9 +48,9 @@ def colony_states(
     ]
 
 
-def _counts(record: Record) -> bool:
+def _counts(event: Logged) -> bool:
     """A possible repeat is kept but not counted until somebody confirms it."""
-    return not record.values.get("possible_repeat") or bool(record.values.get("confirmed"))
+    return not event.values.get("possible_repeat") or bool(event.values.get("confirmed"))
 
 
 def _state(
@@ -62,7 +59,7 @@ def _state(
     place: Mapping[str, Any],
     lots: tuple[Lot, ...],
     rules: tuple[Rule, ...],
-    log: list[Record],
+    log: tuple[Event, ...],
     offset_min: int,
     now_ms: int,
 ) -> ColonyState:
@@ -98,19 +95,19 @@ def _state(
             place.get("humidity_pct"),
         ),
         lots=lots,
-        events=tuple(Event(r.id, r.kind, r.happened_ms or 0, r.values) for r in log),
+        events=log,
         refused_foods=_refused(log, now_ms),
         utc_offset_min=offset_min,
     )
 
 
-def _refused(log: list[Record], now_ms: int) -> frozenset[str]:
+def _refused(log: tuple[Event, ...], now_ms: int) -> frozenset[str]:
     """Foods whose last check in the last 60 days says that they were ignored."""
-    food_of = {r.id: r.values.get("food_code") for r in log if r.kind == "feeding"}
+    food_of = {e.id: e.values.get("food_code") for e in log if e.kind == "feeding"}
     verdict: dict[str, str] = {}
-    for record in log:
-        outcome, food = record.values.get("outcome"), food_of.get(record.values.get("feeding_id") or "")
-        if record.kind == "check" and outcome and food and (record.happened_ms or 0) >= now_ms - LATELY_MS:
+    for event in log:
+        outcome, food = event.values.get("outcome"), food_of.get(event.values.get("feeding_id") or "")
+        if event.kind == "check" and outcome and food and event.happened_ms >= now_ms - LATELY_MS:
             verdict[food] = outcome
     return frozenset(food for food, outcome in verdict.items() if outcome == "ignored")
 

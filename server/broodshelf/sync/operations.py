@@ -235,6 +235,8 @@ def _store(
 
 
 _ABSENT: Final = object()
+_ANSWERING: Final = ("feeding", "water")
+"""Kinds with which two people can answer the same task."""
 
 
 def _colonies(record: Record) -> set[str]:
@@ -247,26 +249,22 @@ def _task_keys(ledger: Ledger, operations: Sequence[Operation]) -> dict[str, str
     keys = {op.set["task_key"] for op in operations if isinstance(op.set.get("task_key"), str)}
     if not keys:
         return {}
-    colonies = {op.set["colony_id"] for op in operations if isinstance(op.set.get("colony_id"), str)}
     found: dict[str, str | None] = {}
+    c = records.c
     for row in ledger.connection.execute(
-        select(records.c.device_id, records.c.kind, records.c.colony_id, records.c.fields).where(
-            records.c.household_id == ledger.household_id,
-            records.c.colony_id.in_(sorted(colonies)),
-            records.c.kind.in_(("feeding", "water")),
-            records.c.gone.is_(False),
-        )
+        select(c.device_id, c.kind, c.colony_id, c.task_key)
+        .where(c.household_id == ledger.household_id, c.task_key.in_(sorted(keys)))
+        .where(c.kind.in_(_ANSWERING), c.gone.is_(False))
+        .order_by(c.rev.desc())
     ):
-        key = json.loads(row.fields).get("task_key")
-        if key in keys:
-            found[f"{row.colony_id}/{row.kind}/{key}"] = row.device_id
+        found[f"{row.colony_id}/{row.kind}/{row.task_key}"] = row.device_id
     return found
 
 
 def _is_repeat(op: Operation, values: dict[str, Any], actor: Actor, repeats: dict[str, str | None]) -> bool:
     """Two people who answered the same task: both logs stay, the second is marked and not counted."""
     key = values.get("task_key")
-    if not key or op.kind not in {"feeding", "water"}:
+    if not key or op.kind not in _ANSWERING:
         return False
     name = f"{values.get('colony_id')}/{op.kind}/{key}"
     first = repeats.setdefault(name, actor.device_id)
