@@ -1,11 +1,14 @@
 """What sync costs, as ratios against bare work on the same rows in the same run: ``python -m tests.bench.sync_cost``.
 
-Five runs each, medians, SQLite with full durability. Figures of a run are in docs/sync.md.
+The whole app answers whole requests (session, JSON, merge, history, plans, commit), in this process and without a
+network. Medians of five, SQLite with full durability. Figures of a run are in docs/sync.md.
 """
 
 from __future__ import annotations
 
+import gzip
 import json
+import logging
 import statistics
 import tempfile
 import time
@@ -13,17 +16,19 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
-from flask import Flask
 from sqlalchemy import insert, select
-from tests.support.households import HAPPENED, NOON_MS, ModelPhone, make_household, make_tables, no_plans
+from tests.support.house import House
+from tests.support.households import HAPPENED, NOON_MS, ModelPhone
 
 from broodshelf.records import database
 from broodshelf.records.ids import uuid7
+from broodshelf.records.recent import topic_of
+from broodshelf.records.store import Ledger, Record
 from broodshelf.records.tables import operations, records, revisions
-from broodshelf.rounds.recompute import touched
-from broodshelf.sync.exchange import exchange
 
 RUNS = 5
+DAY_MS = 86_400_000
+LIMITS = {"push_ms": 150.0, "push_ratio": 4.0, "pull_requests": 12, "pull_mb": 0.6}
 
 
 def median_ms(work: Callable[[], Any], runs: int = RUNS) -> float:
@@ -39,18 +44,20 @@ def median_ms(work: Callable[[], Any], runs: int = RUNS) -> float:
 def queue(phone: ModelPhone, colony_ids: list[str], count: int) -> None:
     """Fill a phone's outbox with feedings spread over the colonies."""
     for i in range(count):
-        values = {
-            "colony_id": colony_ids[i % len(colony_ids)],
-            "happened_at": HAPPENED,
-            "need": "sugar",
-            "amount": 1.0,
-        }
-        phone.write("feeding", values)
+        values = {"happened_at": HAPPENED, "need": "sugar", "amount": 1.0}
+        phone.write("feeding", {"colony_id": colony_ids[i % len(colony_ids)], **values})
 
 
-def push(phone: ModelPhone) -> None:
-    """Send the outbox in requests of 500, with plans."""
-    phone.sync(recompute=touched)
+def push_ms(house: House, phone: ModelPhone) -> float:
+    """Send the outbox in requests of 500; return the server's time in ms, without the phone's own work."""
+    took = 0.0
+    while phone.outbox:
+        body = json.dumps(phone.request()).encode()
+        start = time.perf_counter()
+        answer = house.post(phone, body)
+        took += (time.perf_counter() - start) * 1000
+        phone.take(json.loads(answer))
+    return took
 
 
 def bare_insert(household_id: str, count: int) -> None:
@@ -64,7 +71,7 @@ def bare_insert(household_id: str, count: int) -> None:
         connection.execute(
             insert(records),
             [{**common, "id": i, "kind": "feeding", "rev": n, "gone": False, "colony_id": ids[0],
-              "happened_ms": NOON_MS,
+              "happened_ms": NOON_MS, "topic": "sugar", "task_key": None,
               "made_ms": NOON_MS, "person_id": i, "device_id": i, "fields": fields, "stamps": stamps}
              for n, i in enumerate(ids, 1)],
         )  # fmt: skip
@@ -80,57 +87,104 @@ def bare_insert(household_id: str, count: int) -> None:
         )  # fmt: skip
 
 
-def main() -> None:
-    """Measure and print."""
-    with tempfile.TemporaryDirectory() as folder:
-        app = Flask("bench")
-        app.config["SQLALCHEMY_DATABASE_URI"] = f"sqlite:///{Path(folder) / 'bench.sqlite3'}"
-        database.prepare(app)
-        with app.app_context():
-            make_tables(database.db.engine)
-            with database.writing() as connection:
-                household_id, spare = make_household(connection), make_household(connection)
-            phone = ModelPhone(household_id)
-            colonies = [phone.write("colony", {"name": f"colony {i}"})["id"] for i in range(10)]
-            phone.sync()
-            sizes = []
-            for run in range(RUNS):
-                queue(phone, colonies, 1000)
-                sizes.append((run * 1000, median_ms(lambda: push(phone), 1)))
-            with database.writing() as connection:
-                spares = [spare, *(make_household(connection) for _ in range(RUNS - 1))]
-            bare = median_ms(lambda: bare_insert(spares.pop(), 1000))
-            middle = statistics.median(ms for _, ms in sizes)
-            print(f"1,000 operations: {middle:.0f} ms, bare inserts {bare:.0f} ms: {middle / bare:.1f} times")
-            for before, ms in sizes:
-                print(f"  with {before:,} events before: {ms:.0f} ms")
-            queue(phone, colonies, 5000)
-            phone.sync()
-            reader = ModelPhone(household_id)
-
-            def pull() -> None:
-                reader.epoch = reader.cursor = None
-                more, got = True, 0
-                while more:
-                    with database.writing() as connection:
-                        text = exchange(
-                            connection, reader.actor, reader.request(1000), NOON_MS, no_plans
-                        ).text
-                    answer = json.loads(text)
-                    reader.epoch, reader.cursor, more = answer["epoch"], answer["cursor"], answer["more"]
-                    got += len(answer["rows"])
-                assert got >= 10_000, got
-
-            def select_and_dump() -> None:
-                with database.reading() as connection:
-                    c = records.c
-                    rows = connection.execute(select(c.id, c.kind, c.rev, c.made_ms, c.person_id, c.fields))
-                    json.loads(json.dumps([list(row) for row in rows]))
-
-            pulled, dumped = median_ms(pull), median_ms(select_and_dump)
-            print(
-                f"first pull of 10,000 rows, parsed: {pulled:.0f} ms; SELECT + JSON of them: {dumped:.0f} ms"
+def fill_history(house: House, phone: ModelPhone, colony_ids: list[str], count: int) -> None:
+    """Write ``count`` events of the last 390 days straight into the tables: feedings, checks, water, counts."""
+    shapes: tuple[tuple[str, dict[str, Any]], ...] = (
+        ("feeding", {"need": "sugar", "amount": 1.0}),
+        ("feeding", {"need": "protein", "food_code": "cricket"}),
+        ("check", {"need": "leftovers", "leftovers_removed": True}),
+        ("water", {"action": "read", "reading": "half"}),
+        ("count", {"workers": 40, "larvae": "some"}),
+    )
+    step_ms = 390 * DAY_MS // max(1, count)
+    with database.writing() as connection:
+        ledger = Ledger(connection, house.household_id)
+        for i in range(count):
+            kind, values = shapes[i // len(colony_ids) % len(shapes)]
+            happened = time.strftime("%Y-%m-%dT%H:%M:%SZ", time.gmtime((NOON_MS - i * step_ms) / 1000))
+            record = Record(
+                uuid7(NOON_MS), kind, 0, False, None, None, NOON_MS, phone.person_id, phone.device_id, {}
             )
+            record.values = {"colony_id": colony_ids[i % len(colony_ids)], "happened_at": happened, **values}
+            assert kind == "feeding" or topic_of(kind, values) in ("", "leftovers")
+            ledger._known[record.id] = None  # new by construction: spare a look-up each
+            ledger.write(record)
+        ledger.flush()
+    with database.db.engine.connect() as connection:
+        connection.exec_driver_sql("PRAGMA wal_checkpoint(TRUNCATE)")  # the filling is not what is measured
+
+
+def main() -> None:
+    """Measure and print, with the limits beside."""
+    logging.disable(logging.CRITICAL)
+    with tempfile.TemporaryDirectory() as folder, House(Path(folder)) as house:
+        phone = house.phone()
+        colonies = [phone.write("colony", {"name": f"colony {i}"})["id"] for i in range(10)]
+        push_ms(house, phone)
+        times, bare_times = [], []
+        for _ in range(RUNS):
+            queue(phone, colonies, 1000)
+            times.append(push_ms(house, phone))
+            spare = house.spare_household()
+            bare_times.append(median_ms(lambda: bare_insert(spare, 1000), 1))
+        push, bare = statistics.median(times), statistics.median(bare_times)
+        print(
+            f"1,000 operations in two requests: {push:.0f} ms (limit {LIMITS['push_ms']:.0f}); "
+            f"bare inserts {bare:.0f} ms: {push / bare:.1f} times (limit {LIMITS['push_ratio']:.0f})"
+        )
+        pull(house, phone, colonies)
+    for events in (1_000, 10_000, 100_000):
+        with tempfile.TemporaryDirectory() as folder, House(Path(folder)) as house:
+            phone = house.phone()
+            colonies = [phone.write("colony", {"name": f"colony {i}"})["id"] for i in range(10)]
+            push_ms(house, phone)
+            fill_history(house, phone, colonies, events)
+            phone.cursor = f"{house.rev()}.all"
+            one, many = [], []
+            for _ in range(RUNS):
+                queue(phone, colonies, 1)
+                one.append(push_ms(house, phone))
+                queue(phone, colonies, 1000)
+                many.append(push_ms(house, phone))
+            print(
+                f"with {events:,} events before: one log {statistics.median(one):.1f} ms, "
+                f"1,000 logs {statistics.median(many):.0f} ms"
+            )
+
+
+def pull(house: House, phone: ModelPhone, colonies: list[str]) -> None:
+    """Pull 10,000 rows into a phone that has nothing, compressed as browsers ask for."""
+    queue(phone, colonies, 10_000 - house.count_rows())
+    push_ms(house, phone)
+    requests, packed_bytes = 0, 0
+
+    def first_pull() -> None:
+        nonlocal requests, packed_bytes
+        phone.epoch = phone.cursor = None
+        requests, packed_bytes, got, more = 0, 0, 0, True
+        while more:
+            packed = house.post(phone, json.dumps(phone.request(1000)).encode(), accept="gzip")
+            answer = json.loads(gzip.decompress(packed))
+            phone.epoch, phone.cursor, more = answer["epoch"], answer["cursor"], answer["more"]
+            requests, packed_bytes, got = requests + 1, packed_bytes + len(packed), got + len(answer["rows"])
+        assert got >= 10_000, got
+
+    def select_and_dump() -> None:
+        with database.reading() as connection:
+            c = records.c
+            rows = connection.execute(
+                select(c.id, c.kind, c.rev, c.made_ms, c.person_id, c.fields).where(
+                    c.household_id == house.household_id
+                )
+            )
+            json.loads(json.dumps([list(row) for row in rows]))
+
+    pulled, dumped = median_ms(first_pull), median_ms(select_and_dump)
+    print(
+        f"first pull of 10,000 rows, unpacked and parsed: {pulled:.0f} ms; SELECT + JSON of them both ways: "
+        f"{dumped:.0f} ms: {pulled / dumped:.1f} times; {requests} requests (limit {LIMITS['pull_requests']}), "
+        f"{packed_bytes / 1e6:.2f} MB compressed (limit {LIMITS['pull_mb']})"
+    )
 
 
 if __name__ == "__main__":

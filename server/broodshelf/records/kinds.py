@@ -462,4 +462,10 @@ KINDS: Final[Mapping[str, Kind]] = {
 
 def required_fields(kind: Kind) -> frozenset[str]:
     """Return the names of the fields without which a record of this kind cannot be made."""
-    return frozenset(name for name, spec in kind.fields.items() if spec.required)
+    return _REQUIRED[kind.name]
+
+
+_REQUIRED: Final = {
+    kind.name: frozenset(name for name, spec in kind.fields.items() if spec.required)
+    for kind in KINDS.values()
+}

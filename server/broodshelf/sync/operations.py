@@ -23,6 +23,7 @@ from ..records.tables import records
 from .envelope import Operation
 
 LARGEST_SET_BYTES: Final = 32_768
+"""No record that passes its checks is larger; a rejected one says so if it is."""
 HOUSE_WIDE: Final = frozenset({"household", "place", "vessel", "lot", "rule", "tasting"})
 """Kinds whose change can alter the plan of colonies that the record does not name."""
 
@@ -128,10 +129,10 @@ def _apply(
         raise _Refused("unknown_kind", kind=op.kind)
     if kind.group == "derived":
         raise _Refused("not_allowed")
-    if len(json.dumps(op.set, ensure_ascii=False)) > LARGEST_SET_BYTES:
-        raise _Refused("too_large", bytes=LARGEST_SET_BYTES)
     values, error = check_fields(op.kind, op.set)
     if error is not None:
+        if len(json.dumps(op.set, ensure_ascii=False)) > LARGEST_SET_BYTES:
+            raise _Refused("too_large", bytes=LARGEST_SET_BYTES)
         raise _Refused(error.code, field=error.field, why=error.why)
     record = ledger.get(op.id)
     if record is not None and record.kind != op.kind:

@@ -22,12 +22,18 @@ def upgrade() -> None:
         batch_op.add_column(sa.Column("task_key", sa.String(length=120), nullable=True))
     _fill()
     op.drop_index("ix_records_log", table_name="records")
-    op.create_index("ix_records_log", "records", ["household_id", "colony_id", "kind", "topic", "happened_ms"])
+    op.create_index(
+        "ix_records_log", "records", ["household_id", "colony_id", "kind", "topic", "happened_ms"]
+    )
     op.drop_index("ix_records_kind", table_name="records")
     op.create_index("ix_records_kind", "records", ["household_id", "kind", "id"])
     condition = sa.text("task_key IS NOT NULL")
     op.create_index(
-        "ix_records_task", "records", ["household_id", "task_key"], sqlite_where=condition, postgresql_where=condition
+        "ix_records_task",
+        "records",
+        ["household_id", "task_key"],
+        sqlite_where=condition,
+        postgresql_where=condition,
     )
 
 
@@ -45,7 +51,12 @@ def _fill() -> None:
         for row in rows:
             values = json.loads(row.fields)
             filled.append(
-                {"h": row.household_id, "i": row.id, "topic": _topic(row.kind, values), "key": values.get("task_key")}
+                {
+                    "h": row.household_id,
+                    "i": row.id,
+                    "topic": _topic(row.kind, values),
+                    "key": values.get("task_key"),
+                }
             )
         connection.execute(write, filled)
         after = {"h": rows[-1].household_id, "i": rows[-1].id}
