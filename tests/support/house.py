@@ -88,16 +88,17 @@ class House:
     def send(self, device_id: str, body: bytes, *, accept: str = "identity") -> tuple[int, bytes]:
         """Make a round trip of ``/api/sync``; return status and body."""
         client = self.app.test_client(use_cookies=False)
-        answer = client.post(
-            "/api/sync",
-            data=body,
-            headers={
-                "Content-Type": "application/json",
-                "Sec-Fetch-Site": "same-origin",
-                "Accept-Encoding": accept,
-                "Cookie": f"broodshelf_session={self.tokens[device_id]}",
-            },
-        )
+        with self.app.app_context():  # a context of its own, as each request of a served app has
+            answer = client.post(
+                "/api/sync",
+                data=body,
+                headers={
+                    "Content-Type": "application/json",
+                    "Sec-Fetch-Site": "same-origin",
+                    "Accept-Encoding": accept,
+                    "Cookie": f"broodshelf_session={self.tokens[device_id]}",
+                },
+            )
         return answer.status_code, answer.data
 
     def spare_household(self) -> str:

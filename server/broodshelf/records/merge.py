@@ -52,7 +52,8 @@ def merge(
     ``base_rev`` is the record's revision that the device had, or None when it is unknown (another epoch).
     A field meets another phone's only if that was stamped after ``base_rev`` by another device with another
     value; then the later corrected time wins, and on a tie the one that came to the server last (``asked``).
-    A deletion meets unseen changes of any field, so that it never silently takes an edit away.
+    A deletion meets unseen changes of any field, and a change meets an unseen deletion, so that neither
+    silently takes the other away: whichever is later decides whether the record is gone.
     """
     merged = Merged()
     for name, value in asked.items():
@@ -69,6 +70,16 @@ def merge(
         merged.meetings.append(
             Meeting(name, "mine" if mine_wins else "theirs", value, theirs, stamp[1], stamp[2])
         )
+    deleted = stamps.get("gone")
+    if asked and "gone" not in asked and present.get("gone") is True and deleted is not None:
+        unseen = base_rev is None or deleted[0] > base_rev
+        if unseen and deleted[2] != device_id:
+            mine_wins = made_ms >= deleted[1]
+            if mine_wins:
+                merged.wins["gone"] = False
+            merged.meetings.append(
+                Meeting("gone", "mine" if mine_wins else "theirs", False, True, deleted[1], deleted[2])
+            )
     return merged
 
 

@@ -41,7 +41,9 @@ def exchange(
     if request.device != actor.device_id:
         raise WrongDevice
     ledger = Ledger(connection, actor.household_id)
-    outcome = answer_operations(ledger, actor, request.operations, now_ms)
+    outcome = answer_operations(
+        ledger, actor, request.operations, now_ms, epoch_known=request.epoch == ledger.epoch
+    )
     ledger.flush()
     touched = outcome.touched
     if outcome.touches_all:

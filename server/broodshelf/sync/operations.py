@@ -24,6 +24,8 @@ from .envelope import Operation
 
 LARGEST_SET_BYTES: Final = 32_768
 """No record that passes its checks is larger; a rejected one says so if it is."""
+PATIENCE_MS: Final = 30 * 86_400_000
+"""How long an operation may wait for its parent: as long as phones keep what they could offer after a restore."""
 HOUSE_WIDE: Final = frozenset({"household", "place", "vessel", "lot", "rule", "tasting"})
 """Kinds whose change can alter the plan of colonies that the record does not name."""
 
@@ -47,8 +49,14 @@ class _Deferred(Exception):  # noqa: N818
         self.missing = missing
 
 
-def answer_operations(ledger: Ledger, actor: Actor, operations: Sequence[Operation], now_ms: int) -> Outcome:
-    """Apply what can be applied; return a verdict for every operation. Flushing the ledger writes."""
+def answer_operations(
+    ledger: Ledger, actor: Actor, operations: Sequence[Operation], now_ms: int, *, epoch_known: bool
+) -> Outcome:
+    """Apply what can be applied; return a verdict for every operation. Flushing the ledger writes.
+
+    ``epoch_known``: the phone already works under the present epoch, so what it could offer after a restore
+    has been on its way.
+    """
     outcome = Outcome()
     before = _earlier_answers(ledger, [op.op_id for op in operations])
     ledger.load(_mentioned_ids(operations))
@@ -62,13 +70,14 @@ def answer_operations(ledger: Ledger, actor: Actor, operations: Sequence[Operati
         try:
             answer = _apply(ledger, actor, op, now_ms, repeats, outcome)
         except _Refused as refusal:
-            answer = {"op_id": op.op_id, "verdict": "rejected", "code": refusal.code, "args": refusal.args_}
+            answer = _rejected(op, refusal.code, **refusal.args_)
         except _Deferred as wait:
-            outcome.answers.append(
-                {"op_id": op.op_id, "verdict": "deferred", "args": {"missing": wait.missing}}
-            )
-            continue
+            answer = {"op_id": op.op_id, "verdict": "deferred", "args": {"missing": wait.missing}}
+            if epoch_known and corrected_ms(op.made_at, op.skew_ms, now_ms) < now_ms - PATIENCE_MS:
+                answer = _rejected(op, "parent_missing", missing=wait.missing)
         outcome.answers.append(answer)
+        if answer["verdict"] == "deferred":
+            continue
         fresh.append(answer)
         before[op.op_id] = answer
         recorded.append(
@@ -86,6 +95,10 @@ def answer_operations(ledger: Ledger, actor: Actor, operations: Sequence[Operati
     if recorded:
         ledger.connection.execute(insert(operations_table), recorded)
     return outcome
+
+
+def _rejected(op: Operation, code: str, **args: Any) -> dict[str, Any]:
+    return {"op_id": op.op_id, "verdict": "rejected", "code": code, "args": args}
 
 
 def _name_rivals(ledger: Ledger, answers: Sequence[dict[str, Any]]) -> None:
@@ -138,10 +151,14 @@ def _apply(
     if record is not None and record.kind != op.kind:
         raise _Refused("kind_differs", kind=record.kind)
     _guard(actor, kind, op, values, record)
+    # what a phone saw and the server lacks was purged if it is that old: nothing brings it back, no offer either
+    purged = record is None and 0 < op.base_rev <= ledger.purged_rev
+    if op.adopt and (record is not None or purged):
+        return {"op_id": op.op_id, "verdict": "applied", "rev": record.rev if record else 0, "conflicts": []}
+    if purged:
+        raise _Refused("purged")
     if record is None:
-        _require_whole(kind, values)
-    elif op.adopt:
-        return {"op_id": op.op_id, "verdict": "applied", "rev": record.rev, "conflicts": []}
+        _require_whole(kind, op, values)
     _require_parents(ledger, actor, kind, values)
     return _store(ledger, actor, kind, op, values, record, now_ms, repeats, outcome)
 
@@ -165,8 +182,13 @@ def _guard(actor: Actor, kind: Kind, op: Operation, values: dict[str, Any], reco
         raise _Refused("outside_pass")
 
 
-def _require_whole(kind: Kind, values: dict[str, Any]) -> None:
-    """A record that is not here needs all that makes one; a lone change waits for the record itself."""
+def _require_whole(kind: Kind, op: Operation, values: dict[str, Any]) -> None:
+    """A record that is not here needs all that makes one; a lone change waits for the record itself.
+
+    A record that the phone saw (``base_rev``) and that was not purged went with a restore: some phone offers it.
+    """
+    if op.base_rev > 0 and not op.adopt:
+        raise _Deferred("itself")
     missing = required_fields(kind) - values.keys()
     if not missing:
         return

@@ -1,0 +1,158 @@
+"""A phone as docs/sync.md tells it ("On the phone"), with its storage in single steps.
+
+``drain`` is a generator: it stops wherever the real app waits for its storage or the network. Whoever drives it
+may go on, let another tab run first, or drop it: then the app was killed there, and what is on the disk stays.
+The same rules as ``pwa/sync/drain.js`` and ``pwa/database/store.js``.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Iterator
+from typing import Any
+
+MOST_OPERATIONS = 500
+MOST_ROUND_TRIPS = 200
+JOURNAL_MS = 30 * 86_400_000
+
+Answer = dict[str, Any]
+Network = Callable[[bytes], Answer]
+
+
+class StoredPhone:
+    """Everything in ``rows``, ``outbox``, ``journal``, ``conflicts`` and ``meta`` is on the disk."""
+
+    def __init__(self, device_id: str, new_id: Callable[[], str], clock: Callable[[], int]) -> None:
+        self.device_id = device_id
+        self.new_id = new_id
+        self.server_clock = clock
+        self.clock_ahead_ms = 0
+        self.schema = 1
+        self.page = 1000
+        self.rows: dict[str, dict[str, Any]] = {}
+        self.outbox: dict[str, dict[str, Any]] = {}
+        self.journal: dict[str, dict[str, Any]] = {}
+        self.conflicts: dict[str, list[Any]] = {}
+        self.meta: dict[str, Any] = {}
+
+    def now_ms(self) -> int:
+        """What this phone's clock says."""
+        return self.server_clock() + self.clock_ahead_ms
+
+    def write(self, kind: str, values: dict[str, Any], record_id: str | None = None, *, adopt: bool = False) -> str:
+        """Queue one operation; return its record's id. Outbox entry and ``n`` in one step."""
+        record_id = record_id or self.new_id()
+        n = self.meta.get("n", 0) + 1
+        op = {
+            "op_id": self.new_id(),
+            "kind": kind,
+            "id": record_id,
+            "set": values,
+            "made_at": self.now_ms(),
+            "skew_ms": self.meta.get("skew_ms", 0),
+            "base_rev": self.rows.get(record_id, {}).get("rev", 0),
+            "base_epoch": self.meta.get("epoch"),
+            "n": n,
+            "adopt": adopt,
+        }
+        self.meta["n"] = n
+        self.outbox[op["op_id"]] = {"op": op, "state": "waiting", "n": n}
+        return record_id
+
+    def overlay(self) -> dict[str, dict[str, Any]]:
+        """What its screens show: rows with the outbox over them."""
+        seen = {row_id: {"kind": row["kind"], **row["set"]} for row_id, row in self.rows.items()}
+        for entry in sorted(self.outbox.values(), key=lambda e: e["n"]):
+            if entry["state"] == "waiting":
+                op = entry["op"]
+                seen[op["id"]] = {"kind": op["kind"], **seen.get(op["id"], {}), **op["set"]}
+        return {row_id: values for row_id, values in seen.items() if not values.get("gone")}
+
+    def waiting(self) -> list[dict[str, Any]]:
+        """What is to be sent, oldest first."""
+        entries = [entry for entry in self.outbox.values() if entry["state"] == "waiting"]
+        return [entry["op"] for entry in sorted(entries, key=lambda e: e["n"])]
+
+    def drain(self, network: Network) -> Iterator[str]:
+        """Make round trips until both sides are even; stop before and after each thing that can fail."""
+        epoch, cursor = self.meta.get("epoch"), self.meta.get("cursor")
+        refill: tuple[list[Any], list[str]] | None = None
+        deferred: set[str] = set()
+        for _ in range(MOST_ROUND_TRIPS):
+            ops = [op for op in self.waiting() if op["op_id"] not in deferred][:MOST_OPERATIONS]
+            request = {
+                "device": self.device_id, "epoch": epoch, "cursor": cursor, "schema": self.schema,
+                "device_time": self.now_ms(), "ops": ops, "limit": self.page,
+            }  # fmt: skip
+            yield "sending"
+            answer = network(json.dumps(request).encode())
+            yield "answered"
+            restored = bool(epoch) and answer["epoch"] != epoch
+            if answer["reset"]:
+                refill = refill or ([], [])
+                refill[0].extend(answer["rows"])
+                refill[1].extend(row["id"] for row in answer["gone"])
+            if refill is not None and answer["reset"] and not answer["more"] and self.offer(answer, refill):
+                yield "offered"
+            if restored:
+                self.requeue_journal()
+                yield "journal queued"
+            yield from self.take(answer, refill)
+            epoch, cursor = answer["epoch"], answer["cursor"]
+            deferred |= {a["op_id"] for a in answer["answers"] if a["verdict"] == "deferred"}
+            if not answer["more"] and all(op["op_id"] in deferred for op in self.waiting()):
+                return
+
+    def offer(self, answer: Answer, refill: tuple[list[Any], list[str]]) -> bool:
+        """After a restore, offer whole records that the server lacks."""
+        if self.meta.get("epoch") in (None, answer["epoch"]):
+            return False
+        there = {row["id"] for row in refill[0]} | set(refill[1])
+        lacking = [row for row_id, row in self.rows.items() if row_id not in there and row["kind"] != "plan"]
+        for row in lacking:
+            self.write(row["kind"], row["set"], row["id"], adopt=True)
+        return bool(lacking)
+
+    def requeue_journal(self) -> None:
+        """Put back what was acknowledged in the 30 days before the last contact."""
+        since = self.meta.get("last_sync_ms", self.now_ms()) - JOURNAL_MS
+        for op_id, entry in self.journal.items():
+            if entry["at_ms"] > since:
+                self.outbox[op_id] = {"op": entry["op"], "state": "waiting", "n": entry["op"]["n"]}
+
+    def take(self, answer: Answer, refill: tuple[list[Any], list[str]] | None) -> Iterator[str]:
+        """Store an answer in one step: verdicts, rows and cursor together."""
+        self.take_verdicts(answer)
+        self.take_rows(answer, refill)
+        self.take_cursor(answer)
+        self.meta["last_sync_ms"] = self.now_ms()
+        self.meta["skew_ms"] = answer["server_time"] - self.now_ms()
+        yield "stored"
+
+    def take_verdicts(self, answer: Answer) -> None:
+        for verdict in answer["answers"]:
+            op_id = verdict["op_id"]
+            entry = self.outbox.get(op_id)
+            if entry is None or verdict["verdict"] == "deferred":
+                continue
+            if verdict["verdict"] == "rejected":
+                self.outbox[op_id] = {**entry, "state": "rejected", "answer": verdict}
+                continue
+            self.journal[op_id] = {"op": entry["op"], "at_ms": self.now_ms()}
+            if verdict["conflicts"]:
+                self.conflicts[op_id] = verdict["conflicts"]
+            del self.outbox[op_id]
+
+    def take_rows(self, answer: Answer, refill: tuple[list[Any], list[str]] | None) -> None:
+        if answer["reset"]:
+            if refill is not None and not answer["more"]:
+                gone = set(refill[1])
+                self.rows = {row["id"]: row for row in refill[0] if row["id"] not in gone}
+            return
+        self.rows.update((row["id"], row) for row in answer["rows"])
+        for row in answer["gone"]:
+            self.rows.pop(row["id"], None)
+
+    def take_cursor(self, answer: Answer) -> None:
+        if not (answer["reset"] and answer["more"]):
+            self.meta["cursor"], self.meta["epoch"] = answer["cursor"], answer["epoch"]

@@ -1,0 +1,434 @@
+"""A household's world for the proof of sync: the whole app, several phones, and everything that goes wrong.
+
+Every step is a name and whole numbers, so that a run can be saved as JSON and played again. ``check`` lets all come
+to rest and then looks at what must hold, by reading tables and disks, not by asking the code under test.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from contextlib import suppress
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import func, select
+from tests.support.house import House
+from tests.support.households import HAPPENED
+from tests.support.stored_phone import StoredPhone
+
+from broodshelf.keeping import backup, restore
+from broodshelf.people.devices import revoke_device
+from broodshelf.people.households import found_household
+from broodshelf.records.database import reading, writing
+from broodshelf.records.epochs import start_epoch
+from broodshelf.records.purge import purge_gone
+from broodshelf.records.store import Ledger
+from broodshelf.records.tables import operations, records, revisions
+
+DAY_MS = 86_400_000
+LONG_AWAY_DAYS = 401
+MOST_ROUNDS = 8
+_worlds = iter(range(1, 2**31))
+
+
+class Lost(Exception):  # noqa: N818
+    """The answer did not reach the phone."""
+
+
+class SignedOut(Exception):  # noqa: N818
+    """The server does not know this session any more, or has revoked the phone."""
+
+
+@dataclass(frozen=True)
+class Acknowledged:
+    """An operation that a phone was told is applied: told when, under which epoch, with which conflicts."""
+
+    phone: int
+    op: dict[str, Any]
+    at_ms: int
+    epoch: str
+
+
+@dataclass(frozen=True)
+class Kept:
+    """A backup: the archive (or the copied file), and when it was made."""
+
+    path: Path
+    at_ms: int
+
+
+class World:
+    """``steps`` is what happened so far. Phones are numbered from 0."""
+
+    def __init__(self, house: House, phones: int = 3, phone_class: type[StoredPhone] = StoredPhone) -> None:
+        self.house = house
+        self.number = next(_worlds)
+        self.ids = iter(range(1, 2**40))
+        self.steps: list[list[Any]] = []
+        with writing() as connection:
+            self.household_id, self.person_id = found_household(connection, "Mira", "Shelf", "UTC", house.now_ms)
+        house.household_id, house.person_id = self.household_id, self.person_id
+        self.phones = [phone_class(self.new_id(), self.new_id, lambda: house.now_ms) for _ in range(phones)]
+        self.tabs: dict[tuple[int, int], Iterator[str]] = {}
+        self.revoked: set[int] = set()
+        self.acknowledged: dict[str, Acknowledged] = {}
+        self.rejected: dict[str, tuple[int, dict[str, Any]]] = {}
+        self.backups: list[Kept] = []
+        self.restored_to_ms: list[int] = []
+        self.sent: list[tuple[int, bytes]] = []
+        self.lose = self.double = False
+        for phone in self.phones:
+            house.let_in(phone.device_id)
+        self.phones[0].write("colony", {"name": "start"})
+        self.sync(0)
+
+    def new_id(self) -> str:
+        """Ids in the order of their making, so that a run chooses the same records each time it is played."""
+        return f"{self.number:08x}-0000-7000-8000-{next(self.ids):012x}"
+
+    def step(self, name: str, *numbers: int) -> None:
+        """Take one step; a second passes with it."""
+        self.steps.append([name, *numbers])
+        self.house.now_ms += 1000
+        getattr(self, f"do_{name}")(*numbers)
+
+    # -- what a person does -------------------------------------------------------------------------------------
+
+    def pick(self, who: int, which: int, *kinds: str) -> str | None:
+        """Return the id of a record that this phone shows, or None."""
+        seen = sorted(row_id for row_id, values in self.phones[who].overlay().items() if values["kind"] in kinds)
+        return seen[which % len(seen)] if seen else None
+
+    def do_log(self, who: int, which: int) -> None:
+        colony = self.pick(who, which, "colony")
+        if colony:
+            values = {"colony_id": colony, "happened_at": HAPPENED, "text": f"log {len(self.steps)}"}
+            self.phones[who].write("note", values)
+
+    def do_feed(self, who: int, which: int) -> None:
+        colony = self.pick(who, which, "colony")
+        if colony:
+            values = {"colony_id": colony, "happened_at": HAPPENED, "need": ("sugar", "protein")[which % 2]}
+            self.phones[who].write("feeding", values)
+
+    def do_found(self, who: int) -> None:
+        self.phones[who].write("colony", {"name": f"colony {len(self.steps)}"})
+
+    def do_rename(self, who: int, which: int) -> None:
+        colony = self.pick(who, which, "colony")
+        if colony:
+            self.phones[who].write("colony", {"name": f"name {len(self.steps)}", "queens": which}, colony)
+
+    def do_amend(self, who: int, which: int) -> None:
+        note = self.pick(who, which, "note")
+        if note:
+            self.phones[who].write("note", {"text": f"amended {len(self.steps)}"}, note)
+
+    def do_void(self, who: int, which: int) -> None:
+        record = self.pick(who, which, "note", "feeding", "colony")
+        if record:
+            kind = self.phones[who].overlay()[record]["kind"]
+            self.phones[who].write(kind, {"gone": True}, record)
+
+    def do_unvoid(self, who: int, which: int) -> None:
+        gone = sorted(
+            (ack.op["id"], ack.op["kind"]) for ack in self.acknowledged.values() if ack.op["set"].get("gone") is True
+        )
+        if gone:
+            record, kind = gone[which % len(gone)]
+            self.phones[who].write(kind, {"gone": False}, record)
+
+    def do_mend(self, who: int) -> None:
+        """A person mends what was refused for a bad value and sends it again, under a new ``op_id``."""
+        phone = self.phones[who]
+        for op_id, entry in list(phone.outbox.items()):
+            if entry["state"] == "rejected" and "queens" in entry["op"]["set"]:
+                op = {**entry["op"], "op_id": self.new_id(), "set": {**entry["op"]["set"], "queens": 1}}
+                del phone.outbox[op_id], self.rejected[op_id]
+                phone.outbox[op["op_id"]] = {"op": op, "state": "waiting", "n": entry["n"]}
+
+    def do_bad(self, who: int) -> None:
+        self.phones[who].write("colony", {"name": "bad", "queens": -1})
+
+    # -- what phones and networks do ------------------------------------------------------------------------------
+
+    def do_sync(self, who: int) -> None:
+        self.sync(who)
+
+    def do_lose(self, who: int) -> None:
+        self.lose = True
+        self.sync(who)
+        self.lose = False
+
+    def do_double(self, who: int) -> None:
+        self.double = True
+        self.sync(who)
+        self.double = False
+
+    def do_late(self, which: int) -> None:
+        """A request that was sent long ago arrives (again); nobody listens for its answer."""
+        if self.sent:
+            device, body = self.sent[which % len(self.sent)]
+            self.house.send(self.phones[device].device_id, body)
+
+    def do_begin(self, who: int, tab: int) -> None:
+        self.tabs[who, tab] = self.phones[who].drain(lambda body: self.network(who, body))
+
+    def do_advance(self, who: int, tab: int, stops: int) -> None:
+        for _ in range(stops):
+            if not self.advance(who, tab):
+                return
+
+    def do_crash(self, who: int) -> None:
+        for key in [key for key in self.tabs if key[0] == who]:
+            self.tabs.pop(key).close()  # type: ignore[attr-defined]
+
+    def do_page(self, who: int, rows: int) -> None:
+        self.phones[who].page = rows
+
+    def do_skew(self, who: int, hours: int) -> None:
+        self.phones[who].clock_ahead_ms = hours * 3_600_000
+
+    def do_upgrade(self, who: int) -> None:
+        self.phones[who].schema = 2
+
+    def advance(self, who: int, tab: int) -> bool:
+        """Let a tab run to its next stop; say whether it can go on."""
+        running = self.tabs.get((who, tab))
+        if running is None:
+            return False
+        try:
+            next(running)
+        except (StopIteration, Lost, SignedOut):
+            self.tabs.pop((who, tab), None)
+            return False
+        return True
+
+    def sync(self, who: int) -> None:
+        with suppress(Lost, SignedOut):
+            for _ in self.phones[who].drain(lambda body: self.network(who, body)):
+                pass
+
+    def network(self, who: int, body: bytes) -> dict[str, Any]:
+        device = self.phones[who].device_id
+        self.sent = [*self.sent[-7:], (who, body)]
+        status, text = self.house.send(device, body)
+        if status == 200 and self.double:
+            status, text = self.house.send(device, body)
+        if status == 401:
+            raise SignedOut
+        assert status == 200, text
+        if self.lose:
+            self.lose = False
+            raise Lost
+        answer: dict[str, Any] = json.loads(text)
+        asked = {op["op_id"]: op for op in json.loads(body)["ops"]}
+        for verdict in answer["answers"]:
+            op = asked[verdict["op_id"]]
+            if verdict["verdict"] == "applied":
+                told = Acknowledged(who, op, self.house.now_ms, answer["epoch"])
+                self.acknowledged.setdefault(op["op_id"], told)
+            elif verdict["verdict"] == "rejected":
+                self.rejected[op["op_id"]] = (who, op)
+        return answer
+
+    # -- what happens to the server ---------------------------------------------------------------------------------
+
+    def do_backup(self) -> None:
+        path = self.house.settings.data.parent / f"{self.house.settings.data.name}-{len(self.backups)}.tar.gz"
+        backup(self.house.settings, path)
+        self.backups.append(Kept(path, self.house.now_ms))
+
+    def do_restore(self, which: int, by_hand: int) -> None:
+        """Put a backup of the last 30 days back, by the command or by copying the database file."""
+        recent = [kept for kept in self.backups if kept.at_ms > self.house.now_ms - 30 * DAY_MS]
+        if not recent:
+            return
+        kept = recent[which % len(recent)]
+        self.house.stop()
+        restore(self.house.settings, kept.path)
+        self.house.start()  # notices by itself if revisions were lost
+        if not by_hand:
+            with writing() as connection:
+                start_epoch(connection, self.house.marks, self.household_id, self.house.now_ms)
+        self.restored_to_ms.append(kept.at_ms)
+
+    def do_days(self, days: int) -> None:
+        """Days pass; what went more than 400 days ago is purged, old sessions have ended."""
+        self.house.now_ms += days * DAY_MS
+        with writing() as connection:
+            Ledger(connection, self.household_id)
+            purge_gone(connection, self.household_id, self.house.now_ms)
+        self.let_in()
+
+    def do_revoke(self, who: int) -> None:
+        if len(self.revoked) < len(self.phones) - 2:
+            self.revoked.add(who)
+            device = self.phones[who].device_id
+            self.house.revocations.add("device", self.household_id, device, self.house.now_ms)
+            with suppress(Exception), writing() as connection:
+                revoke_device(connection, self.household_id, device, self.house.now_ms)
+
+    def let_in(self) -> None:
+        """Pair again every phone that was not revoked: a restore or a long time may have ended its session."""
+        for who, phone in enumerate(self.phones):
+            if who not in self.revoked:
+                self.house.let_in(phone.device_id)
+
+    # -- what must hold -----------------------------------------------------------------------------------------------
+
+    def check(self) -> None:
+        """Let everything come to rest, then look."""
+        self.settle()
+        live = [(who, phone) for who, phone in enumerate(self.phones) if who not in self.revoked]
+        with reading() as connection:
+            mine = records.c.household_id == self.household_id
+            rows = {row.id: row for row in connection.execute(select(records).where(mine))}
+            trail = connection.execute(
+                select(revisions).where(revisions.c.household_id == self.household_id).order_by(revisions.c.rev)
+            ).all()
+            stored = dict(
+                connection.execute(
+                    select(operations.c.op_id, operations.c.verdict).where(
+                        operations.c.household_id == self.household_id
+                    )
+                ).all()
+            )
+        there = {row.id: json.loads(row.fields) for row in rows.values() if not row.gone}
+        for who, phone in live:
+            held = {row_id: row["set"] for row_id, row in phone.rows.items()}
+            assert held == there, f"phone {who} differs: {difference(held, there)}"
+            left = [entry for entry in phone.outbox.values() if entry["state"] == "waiting"]
+            assert not left, f"phone {who} still waits with {left}"
+        for who in self.revoked:
+            status, _ = self.house.send(self.phones[who].device_id, b"{}")
+            assert status == 401, f"phone {who} was revoked and is let in"
+        self.check_nothing_lost(rows, trail, stored)
+        self.check_nothing_rises(rows, trail)
+        self.check_conflicts_have_a_trace(trail, dict(live))
+
+    def settle(self) -> None:
+        """Finish what runs, bring every phone online again and again until nothing changes."""
+        for who, tab in list(self.tabs):
+            while self.advance(who, tab):
+                pass
+        self.let_in()
+        before = None
+        for _ in range(MOST_ROUNDS):
+            for who in range(len(self.phones)):
+                if who not in self.revoked:
+                    self.sync(who)
+                    self.do_mend(who)
+            with reading() as connection:
+                now = connection.execute(
+                    select(func.max(records.c.rev)).where(records.c.household_id == self.household_id)
+                ).scalar_one()
+            if now == before:
+                return
+            before = now
+        raise AssertionError("The household does not come to rest.")
+
+    def excused(self, told: Acknowledged) -> bool:
+        """A revoked phone cannot give back what a restore took; the oldest restored backup says from when."""
+        return told.phone in self.revoked and any(told.at_ms >= at_ms for at_ms in self.restored_to_ms)
+
+    def check_nothing_lost(self, rows: Any, trail: Any, stored: Any) -> None:
+        """Every acknowledged operation is stored once, and what it asked for stands or is in the history."""
+        of_op: dict[str, list[Any]] = {}
+        said: dict[str, list[dict[str, Any]]] = {}
+        for line in trail:
+            said.setdefault(line.record_id, []).extend(map(json.loads, (line.asked, line.before, line.lost)))
+            if line.op_id:
+                of_op.setdefault(line.op_id, []).append(line)
+        deleted = {ack.op["id"] for ack in self.acknowledged.values() if ack.op["set"].get("gone") is True}
+        for op_id, told in self.acknowledged.items():
+            assert len(of_op.get(op_id, ())) <= 1, f"{told.op} is in the history more than once"
+            if self.excused(told):
+                continue
+            assert stored.get(op_id) == "applied", f"{told.op} was acknowledged and is not stored"
+            record = rows.get(told.op["id"])
+            if record is None:
+                assert told.op["id"] in deleted, f"the record of {told.op} is not there and nobody deleted it"
+                continue
+            seen = [json.loads(record.fields), *said.get(record.id, ())]
+            for name, value in told.op["set"].items():
+                assert any(name in each and each[name] == value for each in seen), (
+                    f"{name} of {told.op} left no trace"
+                )
+        for op_id, (who, op) in self.rejected.items():
+            entry = self.phones[who].outbox.get(op_id)
+            answered = who in self.revoked or op_id in self.acknowledged or (entry and entry["state"] == "rejected")
+            assert answered, f"{op} was rejected and the phone does not show it"
+
+    def check_nothing_rises(self, rows: Any, trail: Any) -> None:
+        """A record that was deleted lives only if its history says who wanted it back."""
+        for op_id, told in self.acknowledged.items():
+            record = rows.get(told.op["id"])
+            if told.op["set"].get("gone") is not True or self.excused(told) or record is None or record.gone:
+                continue
+            lines = [line for line in trail if line.record_id == record.id]
+            deletion = next((line.rev for line in lines if line.op_id == op_id), 0)
+            wanted = any(
+                line.rev >= deletion and ("gone" in json.loads(line.lost) or json.loads(line.asked).get("gone") is False)
+                for line in lines
+            )
+            assert wanted, f"record {record.id} is back from the dead after {told.op}"
+
+    def check_conflicts_have_a_trace(self, trail: Any, live: dict[int, StoredPhone]) -> None:
+        """Walk through the history by itself: who overwrote what without having seen it must have left it in ``lost``."""
+        last: dict[tuple[str, str], tuple[int, str | None, Any]] = {}
+        for line in trail:
+            asked, lost = json.loads(line.asked), json.loads(line.lost)
+            told = self.acknowledged.get(line.op_id or "")
+            if told and told.op["base_epoch"] == told.epoch:
+                self.check_deletion_was_told(line, told, asked, lost, last)
+            for name, value in asked.items():
+                rev, device, stands = last.get((line.record_id, name), (0, None, None))
+                knew = told is None or (rev <= told.op["base_rev"] and told.op["base_epoch"] == told.epoch)
+                if told and told.epoch == told.op["base_epoch"] and rev and not knew and device != line.device_id:
+                    assert stands == value or name in lost, f"{told.op} met {stands!r} in {name} without a trace"
+                if name in lost and lost[name] == value:
+                    continue  # it did not win: what stood stands
+                last[line.record_id, name] = (line.rev, line.device_id, value)
+            if "gone" in lost and "gone" not in asked and not lost["gone"] is False:
+                last[line.record_id, "gone"] = (line.rev, line.device_id, False)  # the edit was later: it lives
+            if lost and told and told.phone in live and not self.excused(told):
+                assert line.op_id in live[told.phone].conflicts, f"phone {told.phone} was not told of {lost}"
+
+    def check_deletion_was_told(
+        self, line: Any, told: Acknowledged, asked: dict[str, Any], lost: dict[str, Any], last: dict[Any, Any]
+    ) -> None:
+        """An edit that met a deletion and a deletion that met an edit, unseen by each other, are conflicts too."""
+        of_record = {name: at for (record, name), at in last.items() if record == line.record_id}
+        rev, device, gone = of_record.get("gone", (0, None, False))
+        if gone and "gone" not in asked and rev > told.op["base_rev"] and device != line.device_id:
+            assert "gone" in lost, f"{told.op} met a deletion without a trace"
+        unseen = any(
+            rev > told.op["base_rev"] and device != line.device_id for rev, device, _ in of_record.values()
+        )
+        if asked.get("gone") is True and not gone and unseen:
+            assert "gone" in lost, f"deletion {told.op} met an edit without a trace"
+
+    # -- keeping a run --------------------------------------------------------------------------------------------------
+
+    def close(self) -> None:
+        """Throw the backups away."""
+        for kept in self.backups:
+            kept.path.unlink(missing_ok=True)
+
+
+def difference(held: dict[str, Any], there: dict[str, Any]) -> str:
+    """Name the first few records in which a phone and the server differ."""
+    names = [i for i in sorted(held.keys() | there.keys()) if held.get(i) != there.get(i)]
+    return "; ".join(f"{i}: phone {held.get(i)}, server {there.get(i)}" for i in names[:3])
+
+
+def play(world: World, steps: list[list[Any]]) -> None:
+    """Take the steps of a saved run and check."""
+    for name, *numbers in steps:
+        world.step(name, *numbers)
+    world.check()
+
+

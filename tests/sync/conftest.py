@@ -1,0 +1,44 @@
+"""A house of each engine for the proof of sync, made once; every run founds a household of its own in it."""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Iterator
+
+import pytest
+from tests.support.house import House
+
+from broodshelf.sync import envelope
+
+
+@pytest.fixture(scope="module")
+def two_schemas() -> Iterator[None]:
+    """A server that speaks the next schema and still the present one."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(envelope, "SCHEMA", envelope.SCHEMA + 1)
+        yield
+
+
+@pytest.fixture(scope="module")
+def sqlite_house(tmp_path_factory: pytest.TempPathFactory, two_schemas: None) -> Iterator[House]:
+    with quiet(), House(tmp_path_factory.mktemp("sqlite") / "data") as made:
+        yield made
+
+
+@pytest.fixture(scope="module")
+def postgresql_house(
+    tmp_path_factory: pytest.TempPathFactory, postgresql_cluster, two_schemas: None
+) -> Iterator[House]:
+    folder = tmp_path_factory.mktemp("postgresql") / "data"
+    with quiet(), House(folder, postgresql_cluster.new_database()) as made:
+        yield made
+
+
+class quiet:  # noqa: N801 - read as words
+    """No log lines of thousands of requests."""
+
+    def __enter__(self) -> None:
+        logging.disable(logging.CRITICAL)
+
+    def __exit__(self, *_: object) -> None:
+        logging.disable(logging.NOTSET)
