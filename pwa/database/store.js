@@ -85,7 +85,7 @@ export class Store {
 
   /**
    * Store an answer: verdicts, rows and cursor in one transaction. An entry leaves the outbox here and nowhere else.
-   * @param {any} answer @param {{rows: Row[], gone: string[]} | null} refill the pages of a reset, with the last one
+   * @param {any} answer @param {Map<string, Row | null> | null} refill the pages of a reset, with the last one; null: gone
    */
   take(answer, refill) {
     const stores = ['rows', 'outbox', 'journal', 'conflicts', 'meta'];
@@ -97,8 +97,8 @@ export class Store {
       const swap = answer.reset && refill && !answer.more;
       if (swap) writes.push(rows.clear());
       if (swap || !answer.reset) {
-        for (const row of swap ? refill.rows : answer.rows) writes.push(rows.put(withHappened(row)));
-        for (const id of swap ? refill.gone : answer.gone.map((/** @type {Row} */ row) => row.id)) writes.push(rows.delete(id));
+        for (const row of swap ? refill.values() : answer.rows) if (row) writes.push(rows.put(withHappened(row)));
+        if (!swap) for (const row of answer.gone) writes.push(rows.delete(row.id));
         writes.push(meta.put(answer.cursor, 'cursor'), meta.put(answer.epoch, 'epoch'));
       }
       writes.push(meta.put(Date.now(), 'last_sync_ms'), meta.put(answer.server_time - Date.now(), 'skew_ms'));
@@ -124,11 +124,15 @@ export class Store {
     }
   }
 
-  /** Put the acknowledged operations of the last 30 days back, for a server that was restored. */
+  /**
+   * Put back what was acknowledged in the 30 days before the last contact, for a server that was restored since: then
+   * nothing is lost to a backup that was up to 30 days old, however late this phone hears of it.
+   */
   requeueJournal() {
-    return inTransaction(this.name, ['journal', 'outbox'], 'readwrite', async (tx) => {
+    return inTransaction(this.name, ['journal', 'outbox', 'meta'], 'readwrite', async (tx) => {
       const outbox = tx.objectStore('outbox');
-      const recent = (await tx.objectStore('journal').getAll()).filter((e) => e.at_ms > Date.now() - JOURNAL_MS);
+      const since = ((await tx.objectStore('meta').get('last_sync_ms')) ?? Date.now()) - JOURNAL_MS;
+      const recent = (await tx.objectStore('journal').getAll()).filter((e) => e.at_ms > since);
       await Promise.all(recent.map((e) => outbox.put({ op_id: e.op_id, op: e.op, state: 'waiting', answer: null, n: e.op.n })));
       return recent.length;
     });

@@ -53,6 +53,7 @@ const CODES = {
   not_allowed: 'This phone may not do this.', outside_pass: 'This lies outside the pass: another colony, or another day.',
   missing_field: 'Something is missing.', unknown_field: 'The server does not know this field.', unknown_kind: 'The server does not know this kind of log.',
   kind_differs: 'The server has something else under this id.', too_large: 'This is too long.',
+  purged: 'This was deleted long ago and is not kept any more.', parent_missing: 'What this belongs to is not on the server any more.',
 };
 
 /** @param {{entry: import('../care/overlay.js').Entry, field: string}} props */

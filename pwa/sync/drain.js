@@ -21,8 +21,8 @@ export function drain(store) {
 async function roundTrips(store) {
   await store.markDamaged();
   let [epoch, cursor] = await Promise.all([store.meta('epoch'), store.meta('cursor')]);
-  /** @type {{rows: Row[], gone: string[]} | null} */
-  let refill = null;
+  /** @type {Map<string, Row | null> | null} */
+  let refill = null; // the pages of a reset: each row as it came last, null for one that is gone
   let deferred = new Set();
   for (let trip = 0; trip < MOST_ROUND_TRIPS; trip += 1) {
     const ops = (await store.waiting(MOST_OPERATIONS + deferred.size)).filter((op) => !deferred.has(op.op_id));
@@ -32,14 +32,15 @@ async function roundTrips(store) {
     });
     const restored = epoch && answer.epoch !== epoch;
     if (answer.reset) {
-      refill ??= { rows: [], gone: [] };
-      refill.rows.push(...answer.rows);
-      refill.gone.push(...answer.gone.map((/** @type {Row} */ row) => row.id));
+      refill ??= new Map();
+      for (const row of answer.rows) refill.set(row.id, row);
+      for (const row of answer.gone) refill.set(row.id, null);
     }
     if (answer.reset && !answer.more && (await store.meta('epoch'))) await offerWhatIsLacking(store, answer, refill);
+    // before the new epoch is stored: an app that is killed in between must find out again that it has to
+    if (restored) await store.requeueJournal();
     await store.take(answer, refill);
     ({ epoch, cursor } = answer);
-    if (restored) await store.requeueJournal();
     deferred = new Set([
       ...deferred, ...answer.answers.filter((/** @type {any} */ a) => a.verdict === 'deferred').map((/** @type {any} */ a) => a.op_id),
     ]);
@@ -50,14 +51,13 @@ async function roundTrips(store) {
 
 /**
  * After a restore: before this phone's rows are replaced, offer those that the server lacks. Keepers only.
- * @param {Store} store @param {any} answer @param {{rows: Row[], gone: string[]} | null} refill
+ * @param {Store} store @param {any} answer @param {Map<string, Row | null> | null} refill
  */
 async function offerWhatIsLacking(store, answer, refill) {
   const before = await store.meta('epoch');
   const me = await store.meta('me');
   if (before === answer.epoch || me?.role !== 'keeper') return;
-  const there = new Set([...(refill?.rows ?? []).map((row) => row.id), ...(refill?.gone ?? [])]);
-  const lacking = (await store.allRows()).filter((row) => !there.has(row.id) && row.kind !== 'plan');
+  const lacking = (await store.allRows()).filter((row) => !refill?.has(row.id) && row.kind !== 'plan');
   if (!lacking.length) return;
   await store.enqueue(lacking.map((row) => ({ kind: row.kind, id: row.id, set: row.set, adopt: true })));
 }

@@ -26,6 +26,7 @@ def draw(seed: int, count: int, phones: int, weights: dict[str, int] | None = No
             "late": lambda: [name, chance.randrange(8)],
             "begin": lambda who=who: [name, who, chance.randrange(2)],
             "advance": lambda who=who: [name, who, chance.randrange(2), chance.randint(1, 5)],
+            "crash": lambda who=who: [name, who, chance.randint(1, 6)],
             "page": lambda who=who: [name, who, chance.choice((1, 3, 10, 1000))],
             "skew": lambda who=who: [name, who, chance.choice((-26, -1, 0, 1, 26))],
             "backup": lambda: [name],
@@ -33,7 +34,9 @@ def draw(seed: int, count: int, phones: int, weights: dict[str, int] | None = No
             "days": lambda: [name, chance.choice((1, 1, 3, 40, LONG_AWAY_DAYS))],
         }.get(
             name,
-            lambda who=who: [name, who]
-            if name in ("found", "bad", "mend", "sync", "lose", "double", "crash", "upgrade", "revoke")
-            else [name, who, chance.randrange(6)],
+            lambda who=who: (
+                [name, who]
+                if name in ("found", "bad", "mend", "sync", "lose", "double", "upgrade", "revoke")
+                else [name, who, chance.randrange(6)]
+            ),
         )()

@@ -17,6 +17,8 @@ JOURNAL_MS = 30 * 86_400_000
 
 Answer = dict[str, Any]
 Network = Callable[[bytes], Answer]
+Refill = dict[str, dict[str, Any] | None]
+"""The pages of a reset: each row as it came last, None for one that is gone."""
 
 
 class StoredPhone:
@@ -39,7 +41,9 @@ class StoredPhone:
         """What this phone's clock says."""
         return self.server_clock() + self.clock_ahead_ms
 
-    def write(self, kind: str, values: dict[str, Any], record_id: str | None = None, *, adopt: bool = False) -> str:
+    def write(
+        self, kind: str, values: dict[str, Any], record_id: str | None = None, *, adopt: bool = False
+    ) -> str:
         """Queue one operation; return its record's id. Outbox entry and ``n`` in one step."""
         record_id = record_id or self.new_id()
         n = self.meta.get("n", 0) + 1
@@ -76,7 +80,7 @@ class StoredPhone:
     def drain(self, network: Network) -> Iterator[str]:
         """Make round trips until both sides are even; stop before and after each thing that can fail."""
         epoch, cursor = self.meta.get("epoch"), self.meta.get("cursor")
-        refill: tuple[list[Any], list[str]] | None = None
+        refill: Refill | None = None
         deferred: set[str] = set()
         for _ in range(MOST_ROUND_TRIPS):
             ops = [op for op in self.waiting() if op["op_id"] not in deferred][:MOST_OPERATIONS]
@@ -89,9 +93,9 @@ class StoredPhone:
             yield "answered"
             restored = bool(epoch) and answer["epoch"] != epoch
             if answer["reset"]:
-                refill = refill or ([], [])
-                refill[0].extend(answer["rows"])
-                refill[1].extend(row["id"] for row in answer["gone"])
+                refill = {} if refill is None else refill
+                refill.update((row["id"], row) for row in answer["rows"])
+                refill.update((row["id"], None) for row in answer["gone"])
             if refill is not None and answer["reset"] and not answer["more"] and self.offer(answer, refill):
                 yield "offered"
             if restored:
@@ -103,12 +107,11 @@ class StoredPhone:
             if not answer["more"] and all(op["op_id"] in deferred for op in self.waiting()):
                 return
 
-    def offer(self, answer: Answer, refill: tuple[list[Any], list[str]]) -> bool:
+    def offer(self, answer: Answer, refill: Refill) -> bool:
         """After a restore, offer whole records that the server lacks."""
         if self.meta.get("epoch") in (None, answer["epoch"]):
             return False
-        there = {row["id"] for row in refill[0]} | set(refill[1])
-        lacking = [row for row_id, row in self.rows.items() if row_id not in there and row["kind"] != "plan"]
+        lacking = [row for row_id, row in self.rows.items() if row_id not in refill and row["kind"] != "plan"]
         for row in lacking:
             self.write(row["kind"], row["set"], row["id"], adopt=True)
         return bool(lacking)
@@ -120,7 +123,7 @@ class StoredPhone:
             if entry["at_ms"] > since:
                 self.outbox[op_id] = {"op": entry["op"], "state": "waiting", "n": entry["op"]["n"]}
 
-    def take(self, answer: Answer, refill: tuple[list[Any], list[str]] | None) -> Iterator[str]:
+    def take(self, answer: Answer, refill: Refill | None) -> Iterator[str]:
         """Store an answer in one step: verdicts, rows and cursor together."""
         self.take_verdicts(answer)
         self.take_rows(answer, refill)
@@ -143,11 +146,10 @@ class StoredPhone:
                 self.conflicts[op_id] = verdict["conflicts"]
             del self.outbox[op_id]
 
-    def take_rows(self, answer: Answer, refill: tuple[list[Any], list[str]] | None) -> None:
+    def take_rows(self, answer: Answer, refill: Refill | None) -> None:
         if answer["reset"]:
             if refill is not None and not answer["more"]:
-                gone = set(refill[1])
-                self.rows = {row["id"]: row for row in refill[0] if row["id"] not in gone}
+                self.rows = {row_id: row for row_id, row in refill.items() if row is not None}
             return
         self.rows.update((row["id"], row) for row in answer["rows"])
         for row in answer["gone"]:

@@ -68,7 +68,9 @@ class World:
         self.ids = iter(range(1, 2**40))
         self.steps: list[list[Any]] = []
         with writing() as connection:
-            self.household_id, self.person_id = found_household(connection, "Mira", "Shelf", "UTC", house.now_ms)
+            self.household_id, self.person_id = found_household(
+                connection, "Mira", "Shelf", "UTC", house.now_ms
+            )
         house.household_id, house.person_id = self.household_id, self.person_id
         self.phones = [phone_class(self.new_id(), self.new_id, lambda: house.now_ms) for _ in range(phones)]
         self.tabs: dict[tuple[int, int], Iterator[str]] = {}
@@ -98,7 +100,9 @@ class World:
 
     def pick(self, who: int, which: int, *kinds: str) -> str | None:
         """Return the id of a record that this phone shows, or None."""
-        seen = sorted(row_id for row_id, values in self.phones[who].overlay().items() if values["kind"] in kinds)
+        seen = sorted(
+            row_id for row_id, values in self.phones[who].overlay().items() if values["kind"] in kinds
+        )
         return seen[which % len(seen)] if seen else None
 
     def do_log(self, who: int, which: int) -> None:
@@ -134,20 +138,28 @@ class World:
 
     def do_unvoid(self, who: int, which: int) -> None:
         gone = sorted(
-            (ack.op["id"], ack.op["kind"]) for ack in self.acknowledged.values() if ack.op["set"].get("gone") is True
+            (ack.op["id"], ack.op["kind"])
+            for ack in self.acknowledged.values()
+            if ack.op["set"].get("gone") is True
         )
         if gone:
             record, kind = gone[which % len(gone)]
             self.phones[who].write(kind, {"gone": False}, record)
 
     def do_mend(self, who: int) -> None:
-        """A person mends what was refused for a bad value and sends it again, under a new ``op_id``."""
+        """A person mends a bad value, or sends again what lacked a parent that has come; under a new ``op_id``."""
         phone = self.phones[who]
         for op_id, entry in list(phone.outbox.items()):
-            if entry["state"] == "rejected" and "queens" in entry["op"]["set"]:
-                op = {**entry["op"], "op_id": self.new_id(), "set": {**entry["op"]["set"], "queens": 1}}
+            if entry["state"] != "rejected":
+                continue
+            op, answer = entry["op"], entry["answer"]
+            values = {**op["set"], "queens": 1} if answer["code"] == "bad_value" else op["set"]
+            missing = answer["args"].get("missing")
+            if values != op["set"] or (op["id"] if missing == "itself" else missing) in phone.rows:
+                mended = {**op, "op_id": self.new_id(), "set": values}
                 del phone.outbox[op_id], self.rejected[op_id]
-                phone.outbox[op["op_id"]] = {"op": op, "state": "waiting", "n": entry["n"]}
+                self.acknowledged.pop(op_id, None)
+                phone.outbox[mended["op_id"]] = {"op": mended, "state": "waiting", "n": entry["n"]}
 
     def do_bad(self, who: int) -> None:
         self.phones[who].write("colony", {"name": "bad", "queens": -1})
@@ -181,7 +193,12 @@ class World:
             if not self.advance(who, tab):
                 return
 
-    def do_crash(self, who: int) -> None:
+    def do_crash(self, who: int, stops: int) -> None:
+        """The app is killed: in what it is doing, or after some stops of a sync that it has just begun."""
+        running = [key for key in self.tabs if key[0] == who]
+        if not running:
+            self.do_begin(who, 0)
+            self.do_advance(who, 0, stops)
         for key in [key for key in self.tabs if key[0] == who]:
             self.tabs.pop(key).close()  # type: ignore[attr-defined]
 
@@ -287,7 +304,9 @@ class World:
             mine = records.c.household_id == self.household_id
             rows = {row.id: row for row in connection.execute(select(records).where(mine))}
             trail = connection.execute(
-                select(revisions).where(revisions.c.household_id == self.household_id).order_by(revisions.c.rev)
+                select(revisions)
+                .where(revisions.c.household_id == self.household_id)
+                .order_by(revisions.c.rev)
             ).all()
             stored = dict(
                 connection.execute(
@@ -310,11 +329,20 @@ class World:
         self.check_conflicts_have_a_trace(trail, dict(live))
 
     def settle(self) -> None:
-        """Finish what runs, bring every phone online again and again until nothing changes."""
+        """Finish what runs, then bring every phone online again and again until nothing changes.
+
+        What still waits for a parent then has lost it to a restore and a revoked phone: 31 days later it is refused.
+        """
         for who, tab in list(self.tabs):
             while self.advance(who, tab):
                 pass
         self.let_in()
+        self.rest()
+        if any(phone.waiting() for who, phone in enumerate(self.phones) if who not in self.revoked):
+            self.house.now_ms += 31 * DAY_MS
+            self.rest()
+
+    def rest(self) -> None:
         before = None
         for _ in range(MOST_ROUNDS):
             for who in range(len(self.phones)):
@@ -347,7 +375,8 @@ class World:
             assert len(of_op.get(op_id, ())) <= 1, f"{told.op} is in the history more than once"
             if self.excused(told):
                 continue
-            assert stored.get(op_id) == "applied", f"{told.op} was acknowledged and is not stored"
+            refused = self.phones[told.phone].outbox.get(op_id, {}).get("state") == "rejected"
+            assert stored.get(op_id) == "applied" or refused, f"{told.op} was acknowledged and is not stored"
             record = rows.get(told.op["id"])
             if record is None:
                 assert told.op["id"] in deleted, f"the record of {told.op} is not there and nobody deleted it"
@@ -359,8 +388,14 @@ class World:
                 )
         for op_id, (who, op) in self.rejected.items():
             entry = self.phones[who].outbox.get(op_id)
-            answered = who in self.revoked or op_id in self.acknowledged or (entry and entry["state"] == "rejected")
+            answered = (
+                who in self.revoked or op_id in self.acknowledged or (entry and entry["state"] == "rejected")
+            )
             assert answered, f"{op} was rejected and the phone does not show it"
+            if entry and entry["state"] == "rejected" and entry["answer"]["code"] == "parent_missing":
+                missing = entry["answer"]["args"]["missing"]
+                missing = op["id"] if missing == "itself" else missing
+                assert missing not in rows, f"{op} was refused for lack of {missing}, which is there"
 
     def check_nothing_rises(self, rows: Any, trail: Any) -> None:
         """A record that was deleted lives only if its history says who wanted it back."""
@@ -371,7 +406,8 @@ class World:
             lines = [line for line in trail if line.record_id == record.id]
             deletion = next((line.rev for line in lines if line.op_id == op_id), 0)
             wanted = any(
-                line.rev >= deletion and ("gone" in json.loads(line.lost) or json.loads(line.asked).get("gone") is False)
+                line.rev >= deletion
+                and ("gone" in json.loads(line.lost) or json.loads(line.asked).get("gone") is False)
                 for line in lines
             )
             assert wanted, f"record {record.id} is back from the dead after {told.op}"
@@ -387,13 +423,25 @@ class World:
             for name, value in asked.items():
                 rev, device, stands = last.get((line.record_id, name), (0, None, None))
                 knew = told is None or (rev <= told.op["base_rev"] and told.op["base_epoch"] == told.epoch)
-                if told and told.epoch == told.op["base_epoch"] and rev and not knew and device != line.device_id:
-                    assert stands == value or name in lost, f"{told.op} met {stands!r} in {name} without a trace"
+                if (
+                    told
+                    and told.epoch == told.op["base_epoch"]
+                    and rev
+                    and not knew
+                    and device != line.device_id
+                ):
+                    assert stands == value or name in lost, (
+                        f"{told.op} met {stands!r} in {name} without a trace"
+                    )
                 if name in lost and lost[name] == value:
                     continue  # it did not win: what stood stands
                 last[line.record_id, name] = (line.rev, line.device_id, value)
-            if "gone" in lost and "gone" not in asked and not lost["gone"] is False:
-                last[line.record_id, "gone"] = (line.rev, line.device_id, False)  # the edit was later: it lives
+            if "gone" in lost and "gone" not in asked and lost["gone"] is not False:
+                last[line.record_id, "gone"] = (
+                    line.rev,
+                    line.device_id,
+                    False,
+                )  # the edit was later: it lives
             if lost and told and told.phone in live and not self.excused(told):
                 assert line.op_id in live[told.phone].conflicts, f"phone {told.phone} was not told of {lost}"
 
@@ -430,5 +478,3 @@ def play(world: World, steps: list[list[Any]]) -> None:
     for name, *numbers in steps:
         world.step(name, *numbers)
     world.check()
-
-

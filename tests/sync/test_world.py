@@ -32,17 +32,25 @@ class Shelf(RuleBasedStateMachine):
         self.world = World(self.house, phones)
         self.phones = phones
 
-    @rule(name=st.sampled_from(["log", "feed", "rename", "rename", "amend", "void", "unvoid"]), who=who, which=which)
+    @rule(
+        name=st.sampled_from(["log", "feed", "rename", "rename", "amend", "void", "unvoid"]),
+        who=who,
+        which=which,
+    )
     def person(self, name: str, who: int, which: int) -> None:
         self.world.step(name, who % self.phones, which)
 
-    @rule(name=st.sampled_from(["sync", "sync", "sync", "lose", "lose", "double", "crash", "upgrade"]), who=who)
+    @rule(name=st.sampled_from(["sync", "sync", "sync", "lose", "lose", "double", "upgrade"]), who=who)
     def phone(self, name: str, who: int) -> None:
         self.world.step(name, who % self.phones)
 
     @rule(name=st.sampled_from(["found", "bad", "mend", "revoke"]), who=who)
     def rarely(self, name: str, who: int) -> None:
         self.world.step(name, who % self.phones)
+
+    @rule(who=who, stops=st.integers(1, 6))
+    def killed(self, who: int, stops: int) -> None:
+        self.world.step("crash", who % self.phones, stops)
 
     @rule(who=who, tab=st.integers(0, 1))
     def open_tab(self, who: int, tab: int) -> None:

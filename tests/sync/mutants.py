@@ -1,0 +1,210 @@
+"""Committed mutants: named faults of the server and of the phone, each of which the proof must find.
+
+A mutant is applied with ``monkeypatch``; ``steps`` leans the random run towards what it breaks.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+from typing import Any
+
+import pytest
+import sqlalchemy
+from tests.support.stored_phone import Answer, Network, StoredPhone
+
+from broodshelf.records import epochs, purge, store
+from broodshelf.records.merge import Merged, merge
+from broodshelf.sync import exchange, operations
+
+
+@dataclass(frozen=True)
+class Mutant:
+    """A fault: how it is put in, which phones run, how often each step is drawn, or a run that shows it."""
+
+    name: str
+    apply: Callable[[pytest.MonkeyPatch], None] = lambda _patch: None
+    phone: type[StoredPhone] = StoredPhone
+    steps: dict[str, int] = field(default_factory=dict)
+    run: tuple[list[Any], ...] = ()
+
+
+BUSY = {
+    "log": 10,
+    "rename": 10,
+    "amend": 6,
+    "void": 4,
+    "sync": 14,
+    "lose": 6,
+    "begin": 6,
+    "advance": 10,
+    "crash": 6,
+}
+RESTORING = {**BUSY, "backup": 8, "restore": 8}
+AWAY = {"log": 6, "void": 8, "sync": 12, "days": 5, "rename": 6}
+
+
+# -- faults of the server ---------------------------------------------------------------------------------------------
+
+
+def op_id_not_unique(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(operations, "_earlier_answers", lambda _ledger, _ids: {})
+    patch.setattr(operations, "insert", lambda table: sqlalchemy.insert(table).prefix_with("OR IGNORE"))
+
+
+def epoch_ignored(patch: pytest.MonkeyPatch) -> None:
+    real = exchange.read_page
+    patch.setattr(exchange, "read_page", lambda *a, **k: real(*a, **{**k, "start_over": False}))
+
+
+def restore_unnoticed(patch: pytest.MonkeyPatch) -> None:
+    import tests.support.world
+
+    import broodshelf.app
+
+    patch.setattr(broodshelf.app, "notice_restores", lambda *_: [])
+    patch.setattr(tests.support.world, "start_epoch", lambda *_: "")
+
+
+def revisions_reused_after_a_restore(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(epochs, "GAP", 0)
+    patch.setattr(epochs.Marks, "read", lambda _marks, _household: None)
+    epoch_ignored(patch)
+
+
+def revocations_forgotten_by_a_restore(patch: pytest.MonkeyPatch) -> None:
+    import broodshelf.app
+
+    patch.setattr(broodshelf.app, "apply_revocations", lambda *_: 0)
+
+
+def purge_not_remembered(patch: pytest.MonkeyPatch) -> None:
+    real = purge.update
+    never = sqlalchemy.false()
+    patch.setattr(purge, "update", lambda table: real(table).where(never))
+
+
+def deletion_beats_an_edit_silently(patch: pytest.MonkeyPatch) -> None:
+    def silent(*arguments: Any, **named: Any) -> Merged:
+        merged = merge(*arguments, **named)
+        merged.meetings = [met for met in merged.meetings if met.field != "gone"]
+        return merged
+
+    patch.setattr(operations, "merge", silent)
+
+
+def last_writer_wins_silently(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(operations, "merge", lambda *_a, **_k: Merged(wins=dict(_a[2])))
+
+
+def history_not_written(patch: pytest.MonkeyPatch) -> None:
+    real = store.Ledger.write
+    patch.setattr(store.Ledger, "write", lambda ledger, record, _revision=None: real(ledger, record))
+
+
+def gone_rows_not_delivered(patch: pytest.MonkeyPatch) -> None:
+    real = exchange.read_page
+
+    def without_gone(*arguments: Any, **named: Any) -> Any:
+        page = real(*arguments, **named)
+        page.gone.clear() if hasattr(page.gone, "clear") else None
+        return page
+
+    patch.setattr(exchange, "read_page", without_gone)
+
+
+def cursor_ahead_of_its_page(patch: pytest.MonkeyPatch) -> None:
+    """A page that is not the last gives out the cursor of the whole household."""
+    real = exchange.read_page
+
+    def ahead(*arguments: Any, **named: Any) -> Any:
+        page = real(*arguments, **named)
+        if not page.more or page.reset:
+            return page
+        cursor = f"{named['household_rev']}.{page.cursor.split('.')[1]}"
+        return type(page)(page.rows, page.gone, cursor, page.more, page.reset)
+
+    patch.setattr(exchange, "read_page", ahead)
+
+
+# -- faults of the phone ------------------------------------------------------------------------------------------------
+
+
+class CursorMovedFirst(StoredPhone):
+    def take(self, answer: Answer, refill: Any) -> Iterator[str]:
+        self.take_cursor(answer)
+        yield "cursor stored"
+        yield from super().take(answer, refill)
+
+
+class OutboxClearedOnSending(StoredPhone):
+    def drain(self, network: Network) -> Iterator[str]:
+        def forgetful(body: bytes) -> Answer:
+            for op in self.waiting():
+                self.journal[op["op_id"]] = {"op": op, "at_ms": self.now_ms()}
+            self.outbox = {k: e for k, e in self.outbox.items() if e["state"] != "waiting"}
+            return network(body)
+
+        return super().drain(forgetful)
+
+
+class NothingOfferedAfterARestore(StoredPhone):
+    def requeue_journal(self) -> None:
+        pass
+
+    def offer(self, answer: Answer, refill: Any) -> bool:
+        return False
+
+
+class JournalQueuedAfterTheEpochIsStored(StoredPhone):
+    """What the app itself once did: killed in between, it never sent its journal."""
+
+    def requeue_journal(self) -> None:
+        pass
+
+    def take(self, answer: Answer, refill: Any) -> Iterator[str]:
+        before = self.meta.get("epoch")
+        yield from super().take(answer, refill)
+        if before and answer["epoch"] != before:
+            super().requeue_journal()
+
+
+class RefusedIsDropped(StoredPhone):
+    def take_verdicts(self, answer: Answer) -> None:
+        super().take_verdicts(answer)
+        self.outbox = {op_id: entry for op_id, entry in self.outbox.items() if entry["state"] != "rejected"}
+
+
+class ConflictsNotKept(StoredPhone):
+    def take_verdicts(self, answer: Answer) -> None:
+        super().take_verdicts(answer)
+        self.conflicts.clear()
+
+
+MUTANTS = (
+    Mutant("op_id not unique", op_id_not_unique, steps=BUSY),
+    Mutant("epoch ignored", epoch_ignored, steps=RESTORING),
+    Mutant("restore unnoticed", restore_unnoticed, steps=RESTORING),
+    Mutant("revisions reused after a restore", revisions_reused_after_a_restore, steps=RESTORING),
+    Mutant(
+        "revocations forgotten by a restore",
+        revocations_forgotten_by_a_restore,
+        steps={**RESTORING, "revoke": 8},
+    ),
+    Mutant("purge not remembered", purge_not_remembered, steps=AWAY),
+    Mutant("deletion beats an edit silently", deletion_beats_an_edit_silently, steps={**BUSY, "void": 12}),
+    Mutant("last writer wins silently", last_writer_wins_silently, steps=BUSY),
+    Mutant("history not written", history_not_written, steps=BUSY),
+    Mutant("gone rows not delivered", gone_rows_not_delivered, steps={**BUSY, "void": 12}),
+    Mutant("cursor ahead of its page", cursor_ahead_of_its_page, steps={**BUSY, "page": 6}),
+    Mutant("cursor moved first", phone=CursorMovedFirst, steps=BUSY),
+    Mutant("outbox cleared on sending", phone=OutboxClearedOnSending, steps=BUSY),
+    Mutant("nothing offered after a restore", phone=NothingOfferedAfterARestore, steps=RESTORING),
+    Mutant(
+        "journal queued after the epoch is stored",
+        phone=JournalQueuedAfterTheEpochIsStored,
+        run=(["backup"], ["rename", 0, 0], ["sync", 0], ["restore", 0, 1], ["crash", 0, 3]),
+    ),  # fmt: skip
+    Mutant("refused is dropped", phone=RefusedIsDropped, steps={**BUSY, "bad": 10}),
+    Mutant("conflicts not kept", phone=ConflictsNotKept, steps=BUSY),
+)

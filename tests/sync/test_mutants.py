@@ -1,0 +1,34 @@
+"""The proof can fail: each committed mutant turns it red, and without one the same runs are green."""
+
+from __future__ import annotations
+
+import pytest
+from tests.support.random_run import draw
+from tests.support.world import World
+from tests.sync.mutants import MUTANTS
+
+RUNS, STEPS, PHONES = 25, 60, 3
+
+
+def first_red_run(house, mutant) -> str | None:
+    """Return what the first run that turns red says; None if all runs stay green."""
+    for seed in range(1 if mutant.run else RUNS):
+        world = None
+        try:
+            world = World(house, PHONES, mutant.phone)
+            for step in mutant.run or draw(seed, STEPS, PHONES, mutant.steps):
+                world.step(*step)
+            world.check()
+        except AssertionError as error:
+            return f"run {seed}: {error}"
+        finally:
+            if world is not None:
+                world.close()
+    return None
+
+
+@pytest.mark.parametrize("mutant", MUTANTS, ids=lambda mutant: mutant.name)
+def test_the_proof_finds(mutant, sqlite_house, monkeypatch):
+    mutant.apply(monkeypatch)
+
+    assert first_red_run(sqlite_house, mutant), f"{RUNS} runs stayed green with the mutant {mutant.name!r}"
