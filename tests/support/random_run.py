@@ -3,40 +3,48 @@
 from __future__ import annotations
 
 import random
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from typing import Any
 
 from tests.support.world import LONG_AWAY_DAYS
 
-WEIGHTS: dict[str, int] = {
-    "log": 30, "feed": 8, "found": 2, "rename": 12, "amend": 8, "void": 5, "unvoid": 2, "bad": 1, "mend": 1, "sync": 16, "lose": 6,
-    "double": 3, "late": 3, "begin": 6, "advance": 14, "crash": 4, "page": 1, "skew": 2, "upgrade": 1, "backup": 1,
-    "restore": 1, "days": 1, "revoke": 1,
+WEIGHTS: Mapping[str, int] = {
+    "log": 40, "feed": 10, "found": 2, "rename": 14, "amend": 10, "void": 6, "unvoid": 2, "bad": 1, "mend": 1,
+    "sync": 12, "lose": 5, "double": 3, "late": 3, "begin": 5, "advance": 12, "crash": 5, "page": 1, "skew": 2,
+    "upgrade": 1, "backup": 1, "restore": 1, "days": 1, "revoke": 1,
 }  # fmt: skip
+"""How often each step is drawn."""
+WHO_ONLY = ("found", "bad", "mend", "sync", "lose", "double", "upgrade", "revoke")
 
 
-def draw(seed: int, count: int, phones: int, weights: dict[str, int] | None = None) -> Iterator[list[Any]]:
+def draw(seed: int, count: int, phones: int, weights: Mapping[str, int] = WEIGHTS) -> Iterator[list[Any]]:
     """Yield ``count`` steps."""
     chance = random.Random(seed)
-    table = weights or WEIGHTS
-    names = chance.choices(list(table), list(table.values()), k=count)
-    for name in names:
-        who = chance.randrange(phones)
-        yield {
-            "late": lambda: [name, chance.randrange(8)],
-            "begin": lambda who=who: [name, who, chance.randrange(2)],
-            "advance": lambda who=who: [name, who, chance.randrange(2), chance.randint(1, 5)],
-            "crash": lambda who=who: [name, who, chance.randint(1, 6)],
-            "page": lambda who=who: [name, who, chance.choice((1, 3, 10, 1000))],
-            "skew": lambda who=who: [name, who, chance.choice((-26, -1, 0, 1, 26))],
-            "backup": lambda: [name],
-            "restore": lambda: [name, chance.randrange(4), chance.randrange(2)],
-            "days": lambda: [name, chance.choice((1, 1, 3, 40, LONG_AWAY_DAYS))],
-        }.get(
-            name,
-            lambda who=who: (
-                [name, who]
-                if name in ("found", "bad", "mend", "sync", "lose", "double", "upgrade", "revoke")
-                else [name, who, chance.randrange(6)]
-            ),
-        )()
+    for name in chance.choices(list(weights), list(weights.values()), k=count):
+        yield [name, *_numbers(name, chance, chance.randrange(phones))]
+
+
+def _numbers(name: str, chance: random.Random, who: int) -> list[int]:
+    match name:
+        case "backup":
+            return []
+        case "late":
+            return [chance.randrange(8)]
+        case "restore":
+            return [chance.randrange(4), chance.randrange(2)]
+        case "days":
+            return [chance.choice((1, 1, 3, 40, LONG_AWAY_DAYS))]
+        case "begin":
+            return [who, chance.randrange(2)]
+        case "advance":
+            return [who, chance.randrange(2), chance.randint(1, 5)]
+        case "crash":
+            return [who, chance.randint(1, 6)]
+        case "page":
+            return [who, chance.choice((1, 3, 10, 1000))]
+        case "skew":
+            return [who, chance.choice((-26, -1, 0, 1, 26))]
+        case _ if name in WHO_ONLY:
+            return [who]
+        case _:
+            return [who, chance.randrange(6)]

@@ -80,6 +80,8 @@ class World:
         self.backups: list[Kept] = []
         self.restored_to_ms: list[int] = []
         self.sent: list[tuple[int, bytes]] = []
+        self.purged: set[str] = set()
+        self.mended: set[str] = set()
         self.lose = self.double = False
         for phone in self.phones:
             house.let_in(phone.device_id)
@@ -158,6 +160,7 @@ class World:
             if values != op["set"] or (op["id"] if missing == "itself" else missing) in phone.rows:
                 mended = {**op, "op_id": self.new_id(), "set": values}
                 del phone.outbox[op_id], self.rejected[op_id]
+                self.mended.add(op["id"])
                 self.acknowledged.pop(op_id, None)
                 phone.outbox[mended["op_id"]] = {"op": mended, "state": "waiting", "n": entry["n"]}
 
@@ -275,9 +278,12 @@ class World:
     def do_days(self, days: int) -> None:
         """Days pass; what went more than 400 days ago is purged, old sessions have ended."""
         self.house.now_ms += days * DAY_MS
+        ids = select(records.c.id).where(records.c.household_id == self.household_id)
         with writing() as connection:
             Ledger(connection, self.household_id)
+            before = set(connection.scalars(ids))
             purge_gone(connection, self.household_id, self.house.now_ms)
+            self.purged |= before - set(connection.scalars(ids))
         self.let_in()
 
     def do_revoke(self, who: int) -> None:
@@ -381,6 +387,8 @@ class World:
             if record is None:
                 assert told.op["id"] in deleted, f"the record of {told.op} is not there and nobody deleted it"
                 continue
+            if record.id in self.purged:
+                continue  # its history went with it; whether it may live again is asked elsewhere
             seen = [json.loads(record.fields), *said.get(record.id, ())]
             for name, value in told.op["set"].items():
                 assert any(name in each and each[name] == value for each in seen), (
@@ -399,9 +407,13 @@ class World:
 
     def check_nothing_rises(self, rows: Any, trail: Any) -> None:
         """A record that was deleted lives only if its history says who wanted it back."""
+        for record_id in self.purged & rows.keys() - self.mended:
+            raise AssertionError(f"record {record_id} was purged and is back")
         for op_id, told in self.acknowledged.items():
             record = rows.get(told.op["id"])
             if told.op["set"].get("gone") is not True or self.excused(told) or record is None or record.gone:
+                continue
+            if record.id in self.mended:
                 continue
             lines = [line for line in trail if line.record_id == record.id]
             deletion = next((line.rev for line in lines if line.op_id == op_id), 0)

@@ -203,8 +203,8 @@ MUTANTS = (
     Mutant(
         "journal queued after the epoch is stored",
         phone=JournalQueuedAfterTheEpochIsStored,
-        run=(["backup"], ["rename", 0, 0], ["sync", 0], ["restore", 0, 1], ["crash", 0, 3]),
-    ),  # fmt: skip
+        run=(["backup"], ["rename", 0, 0], ["sync", 0], ["restore", 0, 1], ["crash", 0, 4]),
+    ),
     Mutant("refused is dropped", phone=RefusedIsDropped, steps={**BUSY, "bad": 10}),
     Mutant("conflicts not kept", phone=ConflictsNotKept, steps=BUSY),
 )

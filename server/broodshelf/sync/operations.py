@@ -37,6 +37,8 @@ class Outcome:
     answers: list[dict[str, Any]] = field(default_factory=list)
     touched: set[str] = field(default_factory=set)
     touches_all: bool = False
+    once_here: set[str] = field(default_factory=set)
+    """Records that an operation sent again was about: if one is not here any more, it was purged."""
 
 
 class _Refused(Exception):  # noqa: N818 - an answer, not a failure
@@ -66,6 +68,8 @@ def answer_operations(
     for op in operations:
         if op.op_id in before:
             outcome.answers.append(before[op.op_id])
+            if before[op.op_id]["verdict"] == "applied":
+                outcome.once_here.add(op.id)
             continue
         try:
             answer = _apply(ledger, actor, op, now_ms, repeats, outcome)
@@ -152,7 +156,7 @@ def _apply(
         raise _Refused("kind_differs", kind=record.kind)
     _guard(actor, kind, op, values, record)
     # what a phone saw and the server lacks was purged if it is that old: nothing brings it back, no offer either
-    purged = record is None and 0 < op.base_rev <= ledger.purged_rev
+    purged = record is None and (0 < op.base_rev <= ledger.purged_rev or op.id in outcome.once_here)
     if op.adopt and (record is not None or purged):
         return {"op_id": op.op_id, "verdict": "applied", "rev": record.rev if record else 0, "conflicts": []}
     if purged:

@@ -1,0 +1,132 @@
+"""The long search for a log that is lost: ``python -m tests.bench.long_sync --operations 1000000``.
+
+Random runs of phones, faults and restores (tests/support/world.py) against the whole app, until so many operations
+were made. A run that breaks what must hold is cut down and saved under ``fixtures/sync_cases``; then the command
+fails. Figures of a run are in docs/sync.md.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import logging
+import sys
+import tempfile
+import time
+from collections import Counter
+from contextlib import ExitStack
+from pathlib import Path
+from typing import Any
+
+from tests.support.house import House
+from tests.support.postgresql import Cluster
+from tests.support.random_run import draw
+from tests.support.world import World, play
+
+from broodshelf.sync import envelope
+
+CASES = Path(__file__).parents[2] / "fixtures/sync_cases"
+RUNS_A_HOUSE = 25
+MOST_TRIES = 120
+
+
+def main() -> int:
+    """Search, print figures, return 1 if something was found."""
+    wanted = argparse.ArgumentParser(description=__doc__)
+    wanted.add_argument("--operations", type=int, default=100_000)
+    wanted.add_argument("--seed", type=int, default=1)
+    wanted.add_argument("--steps", type=int, default=400, help="steps a run")
+    wanted.add_argument("--minutes", type=float, default=24 * 60, help="stop after so long")
+    wanted.add_argument("--engine", choices=("sqlite", "postgresql"), default="sqlite")
+    chosen = wanted.parse_args()
+    logging.disable(logging.CRITICAL)
+    envelope.SCHEMA += 1  # type: ignore[misc] # a server that speaks the next schema and still the present one
+    started = time.monotonic()
+    seen: Counter[str] = Counter()
+    seed = chosen.seed
+    found = 0
+    while seen["operations"] < chosen.operations and time.monotonic() - started < chosen.minutes * 60:
+        with ExitStack() as stack:
+            house = stack.enter_context(_house(stack, chosen.engine))
+            for _ in range(RUNS_A_HOUSE):
+                found += _run(house, seed, chosen.steps, seen)
+                seed += 1
+                if seen["operations"] >= chosen.operations:
+                    break
+        _say(seen, seed - chosen.seed, found, time.monotonic() - started)
+    return 1 if found else 0
+
+
+def _house(stack: ExitStack, engine: str) -> House:
+    folder = Path(stack.enter_context(tempfile.TemporaryDirectory())) / "data"
+    if engine == "sqlite":
+        return House(folder)
+    return House(folder, stack.enter_context(Cluster(folder)).new_database())
+
+
+def _run(house: House, seed: int, steps: int, seen: Counter[str]) -> int:
+    world = World(house, 3 + seed % 3)
+    try:
+        for step in draw(seed, steps, len(world.phones)):
+            seen[step[0]] += 1
+            world.step(*step)
+        world.check()
+    except AssertionError as error:
+        print(f"run {seed}: {error}", flush=True)
+        _save(seed, len(world.phones), shorter(house, len(world.phones), world.steps), str(error))
+        return 1
+    finally:
+        world.close()
+        seen["operations"] += sum(phone.meta.get("n", 0) for phone in world.phones)
+        seen["acknowledged"] += len(world.acknowledged)
+        seen["conflicts"] += sum(map(len, (phone.conflicts for phone in world.phones)))
+        seen["restores"] += len(world.restored_to_ms)
+    return 0
+
+
+def shorter(house: House, phones: int, steps: list[list[Any]]) -> list[list[Any]]:
+    """Leave out steps as long as the run still breaks."""
+    size, tries = len(steps) // 2, 0
+    while size and tries < MOST_TRIES:
+        start = 0
+        while start < len(steps) and tries < MOST_TRIES:
+            tries += 1
+            fewer = steps[:start] + steps[start + size :]
+            if breaks(house, phones, fewer):
+                steps = fewer
+            else:
+                start += size
+        size //= 2
+    return steps
+
+
+def breaks(house: House, phones: int, steps: list[list[Any]]) -> bool:
+    """Play a run; say whether it breaks what must hold."""
+    world = World(house, phones)
+    try:
+        play(world, steps)
+    except AssertionError:
+        return True
+    finally:
+        world.close()
+    return False
+
+
+def _save(seed: int, phones: int, steps: list[list[Any]], why: str) -> None:
+    CASES.mkdir(parents=True, exist_ok=True)
+    lines = ",\n  ".join(json.dumps(step) for step in steps)
+    head = json.dumps({"why": why[:300], "phones": phones}, ensure_ascii=False)[:-1]
+    (CASES / f"run-{seed}.json").write_text(f'{head}, "steps": [\n  {lines}\n]}}\n', "utf-8")
+
+
+def _say(seen: Counter[str], runs: int, found: int, seconds: float) -> None:
+    print(
+        f"{seen['operations']:,} operations in {runs:,} runs and {seconds:,.0f} s: {seen['acknowledged']:,} acknowledged, "
+        f"{seen['conflicts']:,} that met another phone's, {seen['lose']:,} answers lost, {seen['crash']:,} kills between "
+        f"storage steps, {seen['restores']:,} restores; {found} broke what must hold",
+        flush=True,
+    )
+
+
+if __name__ == "__main__":
+    sys.exit(main())
