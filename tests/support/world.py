@@ -387,8 +387,8 @@ class World:
             if record is None:
                 assert told.op["id"] in deleted, f"the record of {told.op} is not there and nobody deleted it"
                 continue
-            if record.id in self.purged:
-                continue  # its history went with it; whether it may live again is asked elsewhere
+            if record.id in self.purged or told.op["adopt"]:
+                continue  # its history went with it; a copy offered after a restore yields to what is there
             seen = [json.loads(record.fields), *said.get(record.id, ())]
             for name, value in told.op["set"].items():
                 assert any(name in each and each[name] == value for each in seen), (

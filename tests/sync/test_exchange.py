@@ -406,3 +406,101 @@ def test_plans_are_made_for_the_colonies_that_changed_and_travel_in_the_same_ans
 
     assert asked == [{colony_id}]
     assert [row["kind"] for row in answer["rows"]].count("plan") == 1
+
+
+def test_an_edit_that_meets_a_later_deletion_is_told_and_can_take_it_back(phone, other):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    sign_in_as(other)
+    edit = phone.write("colony", {"name": "Edited first"}, colony_id)
+    other.now_ms += 1_000
+    other.write("colony", {"gone": True}, colony_id)
+    other.sync()
+    phone.now_ms += 5_000
+    phone.sync()
+    told = phone.verdicts[edit["op_id"]]["conflicts"]
+    gone = colony_id not in phone.rows
+    phone.write("colony", {"gone": False}, colony_id)
+    phone.sync()
+
+    assert [(met["field"], met["winner"], met["by"]) for met in told] == [("gone", "theirs", other.person_id)]
+    assert gone
+    assert phone.values()[colony_id]["name"] == "Edited first"
+
+
+def test_a_deletion_that_came_first_but_was_made_before_an_edit_does_not_stand(phone, other):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    other.write("colony", {"gone": True}, colony_id)
+    other.sync()
+    phone.now_ms += 1_000
+    phone.write("colony", {"name": "Edited later"}, colony_id)
+    phone.sync()
+    other.sync()
+
+    assert other.values()[colony_id]["name"] == "Edited later"
+
+
+def purge(household_id, now_ms):
+    from broodshelf.records.purge import purge_gone
+
+    with writing() as connection:
+        return purge_gone(connection, household_id, now_ms)
+
+
+def test_what_was_purged_stays_gone_whoever_edits_or_offers_it(phone, other, household_id):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    phone.write("colony", {"gone": True}, colony_id)
+    phone.sync()
+    later = NOON_MS + 401 * DAY_MS
+    purged = purge(household_id, later)
+    edit = other.write("colony", {"name": "Back from the dead"}, colony_id)
+    offer = other.write("colony", {"name": "Amber"}, colony_id, adopt=True)
+    phone.now_ms = other.now_ms = later
+    other.sync()
+    phone.sync()
+
+    assert purged == 1
+    assert other.verdicts[edit["op_id"]]["code"] == "purged"
+    assert other.verdicts[offer["op_id"]]["verdict"] == "applied"
+    assert colony_id not in other.rows.keys() | phone.rows.keys()
+
+
+def test_a_purged_record_does_not_come_back_by_its_own_creation_sent_again(phone, household_id):
+    colony_id = colony(phone)
+    phone.write("colony", {"name": "Renamed before the first answer"}, colony_id)
+    whole = list(phone.outbox)
+    creation = [whole[0]]
+    phone.outbox = creation
+    phone.sync(lose_answer=True)
+    remover = ModelPhone(household_id)
+    remover.sync()
+    remover.write("colony", {"gone": True}, colony_id)
+    remover.sync()
+    purge(household_id, NOON_MS + 401 * DAY_MS)
+    phone.outbox = whole
+    phone.sync()
+
+    assert phone.verdicts[whole[0]["op_id"]]["verdict"] == "applied"
+    assert phone.verdicts[whole[1]["op_id"]]["code"] == "purged"
+    assert colony_id not in phone.rows
+
+
+def test_a_log_waits_thirty_days_for_its_colony_and_is_then_refused_by_name(phone):
+    phone.sync()
+    missing = uuid7(NOON_MS)
+    log = feeding(phone, missing)
+    phone.now_ms += 29 * DAY_MS
+    phone.sync()
+    waits = phone.outbox == [log]
+    phone.now_ms += 2 * DAY_MS
+    phone.sync()
+
+    assert waits
+    assert phone.verdicts[log["op_id"]] | {"op_id": ""} == {
+        "op_id": "", "verdict": "rejected", "code": "parent_missing", "args": {"missing": missing},
+    }  # fmt: skip

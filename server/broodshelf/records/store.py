@@ -264,6 +264,42 @@ def read_history(connection: Connection, household_id: str, record_id: str) -> l
     ]
 
 
+def read_gone(connection: Connection, household_id: str, most: int) -> list[dict[str, Any]]:
+    """Return the ``most`` records that went last and can be taken back, newest first, as docs/http-api.md says."""
+    rows = connection.execute(
+        select(
+            records.c.id,
+            records.c.kind,
+            records.c.rev,
+            records.c.fields,
+            revisions.c.at_ms,
+            revisions.c.person_id,
+        )
+        .join(
+            revisions,
+            and_(
+                revisions.c.household_id == records.c.household_id,
+                revisions.c.rev == records.c.rev,
+                revisions.c.record_id == records.c.id,
+            ),
+        )
+        .where(records.c.household_id == household_id, records.c.gone.is_(True))
+        .order_by(records.c.rev.desc())
+        .limit(most)
+    )
+    return [
+        {
+            "id": row.id,
+            "kind": row.kind,
+            "rev": row.rev,
+            "at_ms": row.at_ms,
+            "by": row.person_id,
+            "set": json.loads(row.fields),
+        }
+        for row in rows
+    ]
+
+
 def _record(row: Row[Any]) -> Record:
     record = _log_record(row)
     record.stamps = {name: tuple(stamp) for name, stamp in json.loads(row.stamps).items()}

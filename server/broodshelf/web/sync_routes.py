@@ -10,7 +10,7 @@ from marshmallow import fields, validate
 
 from ..errors import NotFound
 from ..records.database import reading, writing
-from ..records.store import read_history
+from ..records.store import read_gone, read_history
 from ..rounds.recompute import touched
 from ..sync.exchange import exchange
 from . import parts as p
@@ -18,6 +18,7 @@ from .access import qr_svg
 
 blueprint = Blueprint("sync", __name__, url_prefix="/api")
 
+MOST_GONE: Final = 200
 COMPRESSED_FROM_BYTES: Final = 1_400
 """What fits into one packet is sent as it is."""
 GZIP_LEVEL: Final = 2
@@ -54,6 +55,14 @@ def history(record_id: str) -> Response:
     if not revisions:
         raise NotFound("There is no such record in this household.")
     return jsonify(revisions=revisions)
+
+
+@blueprint.get("/records/gone")
+def gone() -> Response:
+    """Return what was deleted last and can be taken back by an ordinary operation, newest first."""
+    actor = p.keeper()
+    with reading() as connection:
+        return jsonify(gone=read_gone(connection, actor.household_id, MOST_GONE))
 
 
 @blueprint.post("/qr")
