@@ -12,6 +12,9 @@ export class ApiProblem extends Error {
   }
 }
 
+/** A request that takes longer is given up: on a half-open connection it would wait, and hold the sync, for ever. */
+export const patience = { ms: 60_000 };
+
 /** @param {'GET' | 'POST' | 'PUT' | 'DELETE'} method @param {string} path @param {unknown} [body] @returns {Promise<any>} */
 export function call(method, path, body) {
   return send(path, method === 'GET' ? { method } : { method, headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body ?? {}) });
@@ -23,16 +26,20 @@ export const putPicture = (path, blob) => send(path, { method: 'PUT', headers: {
 /** @param {string} path @param {RequestInit} options @returns {Promise<any>} */
 async function send(path, options) {
   let response;
+  let answer;
   try {
-    response = await fetch(path, { credentials: 'same-origin', redirect: 'manual', cache: 'no-store', ...options });
+    response = await fetch(path, {
+      credentials: 'same-origin', redirect: 'manual', cache: 'no-store', signal: AbortSignal.timeout(patience.ms), ...options,
+    });
+    const type = response.headers.get('Content-Type') ?? '';
+    if (type.includes('json')) answer = await response.json();
+    else if (!type && response.type !== 'opaqueredirect') throw new TypeError('an answer that was cut off in its head');
   } catch {
     throw new ApiProblem(0, 'offline', 'No connection to the server. What you log stays on this phone.');
   }
-  const type = response.headers.get('Content-Type') ?? '';
-  if (response.type === 'opaqueredirect' || !type.includes('json')) {
+  if (!answer) {
     throw new ApiProblem(response.status, 'signed_out', 'Something between this phone and the server asks for a sign-in.');
   }
-  const answer = await response.json();
   if (response.ok) return answer;
   throw new ApiProblem(response.status, answer.code ?? 'failed', answer.detail ?? 'The server could not do this.', answer.fields);
 }

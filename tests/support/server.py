@@ -24,8 +24,8 @@ class Server:
     ``settings`` are environment variables for the next start.
     """
 
-    def __init__(self, data: Path, module: str = "broodshelf.cli") -> None:
-        self.settings: dict[str, str] = {}
+    def __init__(self, data: Path, module: str = "broodshelf.cli", public_url: str | None = None) -> None:
+        self.settings = {"BROODSHELF_PUBLIC_URL": public_url} if public_url else {}
         self.data, self.module = data, module
         with socket.socket() as probe:
             probe.bind(("127.0.0.1", 0))

@@ -20,7 +20,7 @@ from ..records.schemas import check_fields
 from ..records.store import Ledger, Record, Revision
 from ..records.tables import operations as operations_table
 from ..records.tables import records
-from .envelope import Operation
+from .envelope import MOST_OPERATIONS, Operation
 
 LARGEST_SET_BYTES: Final = 32_768
 """No record that passes its checks is larger; a rejected one says so if it is."""
@@ -63,42 +63,56 @@ def answer_operations(
     before = _earlier_answers(ledger, [op.op_id for op in operations])
     ledger.load(_mentioned_ids(operations))
     repeats = _task_keys(ledger, operations)
-    recorded: list[dict[str, Any]] = []
     fresh: list[dict[str, Any]] = []
+    waiting: list[tuple[int, Operation]] = []
     for op in operations:
-        if op.op_id in before:
-            outcome.answers.append(before[op.op_id])
-            if before[op.op_id]["verdict"] == "applied":
+        answer = before.get(op.op_id)
+        if answer is not None:
+            if answer["verdict"] == "applied":
                 outcome.once_here.add(op.id)
-            continue
-        try:
-            answer = _apply(ledger, actor, op, now_ms, repeats, outcome)
-        except _Refused as refusal:
-            answer = _rejected(op, refusal.code, **refusal.args_)
-        except _Deferred as wait:
-            answer = {"op_id": op.op_id, "verdict": "deferred", "args": {"missing": wait.missing}}
-            if epoch_known and corrected_ms(op.made_at, op.skew_ms, now_ms) < now_ms - PATIENCE_MS:
-                answer = _rejected(op, "parent_missing", missing=wait.missing)
+        else:
+            answer = _verdict(ledger, actor, op, now_ms, repeats, outcome)
+            if answer["verdict"] == "deferred":
+                waiting.append((len(outcome.answers), op))
+            else:
+                fresh.append(answer)
+                before[op.op_id] = answer
         outcome.answers.append(answer)
-        if answer["verdict"] == "deferred":
-            continue
-        fresh.append(answer)
-        before[op.op_id] = answer
-        recorded.append(
-            {
-                "household_id": ledger.household_id,
-                "op_id": op.op_id,
-                "device_id": actor.device_id,
-                "verdict": answer["verdict"],
-                "received_ms": now_ms,
-            }
-        )
+    if epoch_known and not fresh and len(operations) < MOST_OPERATIONS:
+        # nothing else is on its way from this phone, no parent either
+        for place, op in waiting:
+            if corrected_ms(op.made_at, op.skew_ms, now_ms) < now_ms - PATIENCE_MS:
+                answer = _rejected(op, "parent_missing", **outcome.answers[place]["args"])
+                outcome.answers[place] = answer
+                fresh.append(answer)
     _name_rivals(ledger, outcome.answers)
-    for row, answer in zip(recorded, fresh, strict=True):
-        row["answer"] = json.dumps(answer, ensure_ascii=False, separators=(",", ":"))
-    if recorded:
-        ledger.connection.execute(insert(operations_table), recorded)
+    if fresh:
+        ledger.connection.execute(
+            insert(operations_table),
+            [
+                {
+                    "household_id": ledger.household_id,
+                    "op_id": answer["op_id"],
+                    "device_id": actor.device_id,
+                    "verdict": answer["verdict"],
+                    "received_ms": now_ms,
+                    "answer": json.dumps(answer, ensure_ascii=False, separators=(",", ":")),
+                }
+                for answer in fresh
+            ],
+        )
     return outcome
+
+
+def _verdict(
+    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, repeats: dict[str, str | None], outcome: Outcome
+) -> dict[str, Any]:
+    try:
+        return _apply(ledger, actor, op, now_ms, repeats, outcome)
+    except _Refused as refusal:
+        return _rejected(op, refusal.code, **refusal.args_)
+    except _Deferred as wait:
+        return {"op_id": op.op_id, "verdict": "deferred", "args": {"missing": wait.missing}}
 
 
 def _rejected(op: Operation, code: str, **args: Any) -> dict[str, Any]:
