@@ -54,7 +54,7 @@ def bring_in(
         absent = {entry.id for entry in batch if ledger.get(entry.id) is None}
         actor = Actor(household_id, by or importer, device_id, "keeper")
         asked = [_operation(entry, number, now_ms) for number, entry in enumerate(batch)]
-        outcome = answer_operations(ledger, actor, asked, now_ms)
+        outcome = answer_operations(ledger, actor, asked, now_ms, epoch_known=False)
         ledger.flush()
         touched |= outcome.touched
         touches_all = touches_all or outcome.touches_all
