@@ -18,7 +18,7 @@ from tests.support.house import House
 from tests.support.households import HAPPENED
 from tests.support.stored_phone import StoredPhone
 
-from broodshelf.keeping import backup, restore
+from broodshelf.keeping.backup import backup, restore
 from broodshelf.people.devices import revoke_device
 from broodshelf.people.households import found_household
 from broodshelf.records.database import reading, writing

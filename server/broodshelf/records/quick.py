@@ -14,7 +14,7 @@ from typing import Any, Final
 
 from marshmallow import ValidationError, fields, validate
 
-from .kinds import Happened, happened_ms
+from .kinds import Day, Happened, happened_ms
 
 NOT_SURE: Final = object()
 Quick = Callable[[Any], Any]
@@ -26,7 +26,7 @@ def quick_check(field: fields.Field[Any]) -> Quick:
     rules = field.validators
     if isinstance(field, Happened) and not rules:
         return _happened
-    if type(field) is fields.String and len(rules) == 1:
+    if type(field) in (fields.String, Day) and len(rules) == 1:
         return _string(rules[0])
     if type(field) is fields.Boolean:
         return _flag

@@ -71,6 +71,17 @@ def read_recent(
     return found
 
 
+def read_kind_since(connection: Connection, household_id: str, kind: str, since_ms: int) -> list[Logged]:
+    """Return the events of a kind since an instant, in the order in which they happened."""
+    c = records.c
+    rows = connection.execute(
+        select(c.id, c.kind, c.happened_ms, c.fields)
+        .where(c.household_id == household_id, c.kind == kind, c.gone.is_(False), c.happened_ms >= since_ms)
+        .order_by(c.happened_ms, c.id)
+    )
+    return [Logged(row.id, row.kind, row.happened_ms, json.loads(row.fields)) for row in rows]
+
+
 @cache
 def _query() -> CompoundSelect[Any]:
     parts: list[Select[Any]] = []

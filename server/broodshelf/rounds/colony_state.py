@@ -5,17 +5,27 @@ from __future__ import annotations
 import datetime as dt
 import zoneinfo
 from collections.abc import Iterable, Mapping
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlalchemy import Connection
 
+from ..care.colony.climate import FRESH_DAYS
+from ..care.gauges import DAY_MS
 from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Vessel
-from ..records.recent import Logged, read_recent
+from ..records.recent import Logged, read_kind_since, read_recent
 from ..records.store import Record, read_kind
+from .latitude import latitude_deg
 
 KEPT_DAYS = 400
 LATELY_MS = 60 * 86_400_000
 """For how long a refusal keeps a food from being suggested."""
+
+
+class _Home(NamedTuple):
+    """Where the household lives, in time and in latitude."""
+
+    utc_offset_min: int
+    latitude_deg: float | None
 
 
 def colony_states(
@@ -30,7 +40,8 @@ def colony_states(
         _lot(r) for r in read_kind(connection, household_id, "lot") if not r.values.get("finished_on")
     )
     rules = read_kind(connection, household_id, "rule")
-    offset_min = _offset_min(connection, household_id, now_ms)
+    home = _home(connection, household_id, now_ms)
+    climate = _climate(connection, household_id, now_ms)
     since_ms = now_ms - KEPT_DAYS * 86_400_000
     log = read_recent(connection, household_id, [c.id for c in colonies], since_ms)
     return [
@@ -41,7 +52,8 @@ def colony_states(
             lots,
             tuple(_rule(r) for r in rules if r.values.get("colony_id") == colony.id),
             tuple(Event(*event) for event in log[colony.id] if _counts(event)),
-            offset_min,
+            climate.get(colony.values.get("place_id") or "", ()),
+            home,
             now_ms,
         )
         for colony in colonies
@@ -60,7 +72,8 @@ def _state(
     lots: tuple[Lot, ...],
     rules: tuple[Rule, ...],
     log: tuple[Event, ...],
-    offset_min: int,
+    climate: tuple[Event, ...],
+    home: _Home,
     now_ms: int,
 ) -> ColonyState:
     values = colony.values
@@ -97,7 +110,10 @@ def _state(
         lots=lots,
         events=log,
         refused_foods=_refused(log, now_ms),
-        utc_offset_min=offset_min,
+        utc_offset_min=home.utc_offset_min,
+        latitude_sign=-1 if (home.latitude_deg or 0) < 0 else 1,
+        latitude_deg=home.latitude_deg,
+        climate_readings=climate,
     )
 
 
@@ -129,8 +145,18 @@ def _rule(record: Record) -> Rule:
     return Rule(record.values["need"], record.values.get("every_days"), record.values.get("paused_until"))
 
 
-def _offset_min(connection: Connection, household_id: str, now_ms: int) -> int:
+def _home(connection: Connection, household_id: str, now_ms: int) -> _Home:
     household = next(iter(read_kind(connection, household_id, "household")), None)
-    zone = zoneinfo.ZoneInfo(household.values["zone"]) if household else dt.UTC
-    offset = dt.datetime.fromtimestamp(now_ms / 1000, zone).utcoffset()
-    return round(offset.total_seconds() / 60) if offset else 0
+    if household is None:
+        return _Home(0, None)
+    name = household.values["zone"]
+    offset = dt.datetime.fromtimestamp(now_ms / 1000, zoneinfo.ZoneInfo(name)).utcoffset()
+    return _Home(round(offset.total_seconds() / 60) if offset else 0, latitude_deg(name))
+
+
+def _climate(connection: Connection, household_id: str, now_ms: int) -> dict[str, tuple[Event, ...]]:
+    """Return the readings of the last two weeks by place, in the order in which they were taken."""
+    found: dict[str, list[Event]] = {}
+    for logged in read_kind_since(connection, household_id, "climate", now_ms - FRESH_DAYS * DAY_MS):
+        found.setdefault(logged.values.get("place_id") or "", []).append(Event(*logged))
+    return {place_id: tuple(events) for place_id, events in found.items()}

@@ -26,7 +26,7 @@ LARGEST_SET_BYTES: Final = 32_768
 """No record that passes its checks is larger; a rejected one says so if it is."""
 PATIENCE_MS: Final = 30 * 86_400_000
 """How long an operation may wait for its parent: as long as phones keep what they could offer after a restore."""
-HOUSE_WIDE: Final = frozenset({"household", "place", "vessel", "lot", "rule", "tasting"})
+HOUSE_WIDE: Final = frozenset({"household", "place", "vessel", "lot", "rule", "tasting", "climate"})
 """Kinds whose change can alter the plan of colonies that the record does not name."""
 
 
