@@ -22,7 +22,19 @@ from .records import database
 from .records.epochs import Marks, notice_restores
 from .records.photo_files import PhotoFiles
 from .settings import Settings
-from .web import access, feed, headers, health, passes, problem, push, request_log, shell_routes, sync_routes
+from .web import (
+    access,
+    feed,
+    headers,
+    health,
+    outlooks,
+    passes,
+    problem,
+    push,
+    request_log,
+    shell_routes,
+    sync_routes,
+)
 from .web import photos as photo_routes
 from .web.parts import Parts, Pusher
 from .web.past_builds import PastBuilds
@@ -75,7 +87,7 @@ def create_app(
     request_log.install(app)
     problem.install(app)
     headers.install(app)
-    for room in (shell_routes, access, passes, sync_routes, photo_routes, push, feed, health):
+    for room in (shell_routes, access, passes, sync_routes, photo_routes, outlooks, push, feed, health):
         app.register_blueprint(room.blueprint)
     return app
 

@@ -19,6 +19,8 @@ FOR_ALL = {"/api/push/ack", "/api/claim", "/api/pairings", "/api/pairings/collec
 FOR_SESSIONS = {
     "/api/me", "/api/logout", "/api/sync", "/api/push/subscription", "/api/push/test", "/api/push/health",
     "/api/photos/<record_id>",
+    "/api/reckon",
+    "/api/reckon/<code>",
 }  # fmt: skip
 ID = "019dd000-0000-7000-8000-000000000001"
 
@@ -30,7 +32,10 @@ def api_routes(app):
                 yield (
                     method,
                     rule.rule,
-                    rule.rule.replace("<pass_id>", ID).replace("<device_id>", ID).replace("<record_id>", ID),
+                    rule.rule.replace("<pass_id>", ID)
+                    .replace("<device_id>", ID)
+                    .replace("<record_id>", ID)
+                    .replace("<code>", "prey"),
                 )
 
 

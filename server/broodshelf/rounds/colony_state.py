@@ -9,6 +9,7 @@ from typing import Any, NamedTuple
 
 from sqlalchemy import Connection
 
+from ..care.colony.census import census_of
 from ..care.colony.climate import FRESH_DAYS
 from ..care.gauges import DAY_MS
 from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Vessel
@@ -58,6 +59,15 @@ def colony_states(
         )
         for colony in colonies
     ]
+
+
+def workers_by_colony(states: Iterable[ColonyState]) -> dict[str, float | None]:
+    """Return how many workers each colony has as last seen, None where nobody can say."""
+    found = {state.id: census_of(state.events, state.stage) for state in states}
+    return {
+        colony_id: None if census.basis == "unknown" else census.workers.best
+        for colony_id, census in found.items()
+    }
 
 
 def _counts(event: Logged) -> bool:

@@ -1,0 +1,31 @@
+"""Calculators that stand by themselves, the same for the command line and the app.
+
+To add one, write it beside these, put it into ``CALCULATORS``, and its words into the sections ``reckon`` and
+``reckoned`` of ``catalogue/words.toml``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+from .brood import BROOD
+from .model import Calculator, Input, Line
+from .prey import PREY
+from .sweet import COOLING, DILUTE, SUGAR_WATER
+from .water import TUBE_WATER
+
+CALCULATORS: Final[Mapping[str, Calculator]] = {
+    each.code: each for each in (SUGAR_WATER, DILUTE, COOLING, PREY, TUBE_WATER, BROOD)
+}
+
+
+def calculator(code: str) -> Calculator:
+    """Return a calculator by its code; a name with dashes means the same. ``ValueError`` for an unknown one."""
+    found = CALCULATORS.get(code.replace("-", "_"))
+    if found is None:
+        raise ValueError(f"there is no calculator {code}; there are {', '.join(CALCULATORS)}")
+    return found
+
+
+__all__ = ["CALCULATORS", "Calculator", "Input", "Line", "calculator"]

@@ -1,0 +1,89 @@
+"""Looking ahead for the whole shelf: how long the larder lasts, and what a holiday asks for."""
+
+from __future__ import annotations
+
+import datetime as dt
+import zoneinfo
+from collections import defaultdict
+from collections.abc import Iterable, Mapping
+from typing import Any, Final
+
+from sqlalchemy import Connection
+
+from ..care.feeding.food_origin import origin_verdict
+from ..care.plan.holiday import ColonyHoliday, plan_holiday
+from ..care.plan.larder import Outlook, Stock, Use, forecast
+from ..care.quantities import Estimate
+from ..records.store import Record, read_kind
+from .colony_state import colony_states, workers_by_colony
+
+_IN_LOTS: Final[Mapping[str, tuple[str, float]]] = {"drop": ("ml", 0.05), "leg": ("piece", 1.0)}
+"""A drop is 0.05 mL; for a leg a whole insect is killed (common practice, no source)."""
+
+
+def larder_outlook(connection: Connection, household_id: str, today: str) -> tuple[Outlook, ...]:
+    """Return how long each food in use lasts, the one to buy first at the front. ``today``: ISO day."""
+    uses = _uses(_plans(connection, household_id))
+    unit_of = {use.food_code: use.unit for use in uses}
+    stocks = [
+        _stock(lot, unit_of[lot.values["food_code"]], today)
+        for lot in read_kind(connection, household_id, "lot")
+        if not lot.values.get("finished_on") and lot.values["food_code"] in unit_of
+    ]
+    return forecast([stock for stock in stocks if stock is not None], uses, today=today)
+
+
+def holiday_outlook(
+    connection: Connection, household_id: str, leave_on: str, return_on: str, now_ms: int
+) -> tuple[ColonyHoliday, ...]:
+    """Return what each colony needs for the days away (ISO). Raises ``OutOfRange`` for impossible dates."""
+    plans = _plans(connection, household_id)
+    states = colony_states(connection, household_id, [plan["colony_id"] for plan in plans], now_ms)
+    leave_ms, return_ms = (_noon_ms(connection, household_id, day) for day in (leave_on, return_on))
+    return plan_holiday(plans, workers_by_colony(states), leave_ms, return_ms)
+
+
+def _plans(connection: Connection, household_id: str) -> list[Mapping[str, Any]]:
+    here = {colony.id for colony in read_kind(connection, household_id, "colony")}
+    rows = read_kind(connection, household_id, "plan")
+    return [row.values for row in rows if row.values.get("colony_id") in here]
+
+
+def _uses(plans: Iterable[Mapping[str, Any]]) -> list[Use]:
+    """Add up what the plans suggest: portion over the days that it lasts."""
+    total: dict[tuple[str, str], Estimate] = defaultdict(lambda: Estimate.exactly(0))
+    for plan in plans:
+        gauges = {gauge["need"]: gauge for gauge in plan["gauges"]}
+        for task in plan["tasks"]:
+            portion, gauge = task.get("portion"), gauges.get(task["need"])
+            if not portion or gauge is None or not task["from_gauge"]:
+                continue
+            unit, times = _IN_LOTS.get(portion["unit"], (portion["unit"], 1.0))
+            per_day = portion["amount"] * times / gauge["capacity"]
+            rates = Estimate(gauge["rate_low"], gauge["rate_per_day"], gauge["rate_high"])
+            key = (portion["food_code"], unit)
+            total[key] = total[key].plus(rates.times(per_day))
+    return [Use(food, unit, per_day) for (food, unit), per_day in sorted(total.items())]
+
+
+def _stock(lot: Record, unit: str, today: str) -> Stock | None:
+    """Return the lot in the unit of its use; its amount is unknown where the units do not meet."""
+    values = lot.values
+    verdict = origin_verdict(values["origin"], got_on=values.get("got_on"), today=today)
+    if verdict.verdict == "refuse":
+        return None
+    own_unit, times = _IN_LOTS.get(values.get("unit") or unit, (values.get("unit") or unit, 1.0))
+    amount = values.get("amount")
+    known = amount is not None and own_unit == unit
+    offer_from = max(filter(None, (values.get("hold_until"), verdict.until)), default=None)
+    return Stock(
+        lot.id, values["food_code"], unit, amount * times if known else None, offer_from, values.get("use_by")
+    )
+
+
+def _noon_ms(connection: Connection, household_id: str, day: str) -> int:
+    household = read_kind(connection, household_id, "household")[0]
+    noon = dt.datetime.combine(
+        dt.date.fromisoformat(day), dt.time(12), zoneinfo.ZoneInfo(household.values["zone"])
+    )
+    return round(noon.timestamp() * 1000)

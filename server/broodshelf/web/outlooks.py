@@ -1,0 +1,105 @@
+"""Looking ahead and reckoning: the larder, a holiday, and the calculators by themselves."""
+
+from __future__ import annotations
+
+import dataclasses
+import datetime as dt
+import math
+import zoneinfo
+from typing import Any
+
+from flask import Blueprint, Response, jsonify
+from marshmallow import fields
+
+from ..care.calculators import CALCULATORS, Calculator, Input
+from ..care.plan.holiday import travel_rules
+from ..care.quantities import OutOfRange
+from ..errors import BadRequest, NotFound
+from ..records.database import reading
+from ..records.store import read_kind
+from ..rounds.outlook import holiday_outlook, larder_outlook
+from . import parts as p
+
+blueprint = Blueprint("outlooks", __name__, url_prefix="/api")
+
+
+@blueprint.get("/larder")
+def larder() -> Response:
+    """Return how long each food lasts and what will spoil."""
+    actor = p.keeper()
+    with reading() as connection:
+        zone = zoneinfo.ZoneInfo(read_kind(connection, actor.household_id, "household")[0].values["zone"])
+        today = dt.datetime.fromtimestamp(p.now_ms() / 1000, zone).date().isoformat()
+        found = larder_outlook(connection, actor.household_id, today)
+    return jsonify(outlooks=[dataclasses.asdict(outlook) for outlook in found])
+
+
+@blueprint.post("/holiday")
+def holiday() -> Response:
+    """Return what to top up before and which colonies need nobody."""
+    actor = p.keeper()
+    day = fields.Date(required=True, format="iso")
+    body = p.checked({"leave_on": day, "return_on": day}, p.json_body())
+    leave_on, return_on = body["leave_on"].isoformat(), body["return_on"].isoformat()
+    try:
+        with reading() as connection:
+            found = holiday_outlook(connection, actor.household_id, leave_on, return_on, p.now_ms())
+    except OutOfRange as error:
+        raise BadRequest(
+            f"Choose a day of return after the day of leaving, within a year: {error}.",
+            fields={"return_on": str(error)},
+        ) from None
+    return jsonify(colonies=[dataclasses.asdict(colony) for colony in found], travel=list(travel_rules()))
+
+
+@blueprint.get("/reckon")
+def calculators() -> Response:
+    """Return every calculator with its inputs, formula, source and limits."""
+    p.actor()
+    return jsonify(calculators=[_about(each) for each in CALCULATORS.values()])
+
+
+@blueprint.post("/reckon/<code>")
+def reckon(code: str) -> Response:
+    """Return what a calculator says of the inputs in the body; those that are left out have their defaults."""
+    p.actor()
+    given = p.json_body()
+    found = CALCULATORS.get(code)
+    if found is None:
+        raise NotFound("There is no such calculator.")
+    try:
+        lines = found.run(_typed(found, given))
+    except ValueError as error:
+        name = getattr(error, "name", "")
+        raise BadRequest(f"{str(error)[0].upper()}{str(error)[1:]}.", fields={name: str(error)}) from None
+    return jsonify(lines=[str(line) for line in lines])
+
+
+def _typed(found: Calculator, given: dict[str, Any]) -> dict[str, Any]:
+    kinds = {each.name: each.kind for each in found.inputs}
+    takes = {"number": (int, float), "choice": (str,), "yes_no": (bool,)}
+    for name, value in given.items():
+        if name not in kinds:
+            raise BadRequest(f"{found.title} has no input {name}.", fields={name: "unknown"})
+        wrong = not isinstance(value, takes[kinds[name]]) or (
+            kinds[name] == "number" and value in (True, False)
+        )
+        if value is not None and wrong:
+            raise BadRequest(f"{name} must be a {kinds[name]}.", fields={name: f"not a {kinds[name]}"})
+    return given
+
+
+def _about(each: Calculator) -> dict[str, Any]:
+    return {
+        "code": each.code,
+        "title": each.title,
+        "inputs": [_input(one) for one in each.inputs],
+        "formula": each.formula,
+        "source": each.source,
+        "limits": each.limits,
+    }
+
+
+def _input(one: Input) -> dict[str, Any]:
+    shown = dataclasses.asdict(one)
+    return {k: None if isinstance(v, float) and not math.isfinite(v) else v for k, v in shown.items()}

@@ -1,0 +1,89 @@
+"""Looking ahead over the whole shelf, and the calculators over HTTP."""
+
+from __future__ import annotations
+
+import pytest
+
+from broodshelf.care.calculators import CALCULATORS
+
+
+@pytest.fixture
+def shelf(keeper):
+    """One young colony in a tube and six crickets."""
+    vessel = keeper.op("vessel", {"vessel_code": "tube_16x150"})
+    colony = keeper.op(
+        "colony",
+        {"name": "Amber", "species_code": "lasius_niger", "stage": "growing", "vessel_id": vessel["id"]},
+    )
+    lot = keeper.op(
+        "lot",
+        {
+            "food_code": "cricket",
+            "origin": "bought_or_bred",
+            "amount": 6,
+            "unit": "piece",
+            "use_by": "2026-06-30",
+        },
+    )
+    keeper.sync(vessel, colony, lot)
+    return colony["id"]
+
+
+def test_the_larder_says_what_runs_out_and_what_to_buy_by_when(keeper, shelf):
+    outlooks = {o["food_code"]: o for o in keeper.get("/api/larder").json["outlooks"]}
+
+    # about 60 workers eat a cricket or two every 2 to 4 days; the sugar is not in the house
+    assert "2026-05-04" < outlooks["cricket"]["runs_out"] < "2026-06-15"
+    assert (
+        outlooks["cricket"]["buy_by"]
+        <= outlooks["cricket"]["runs_out_early"]
+        <= outlooks["cricket"]["runs_out"]
+    )
+    assert [r["code"] for r in outlooks["sugar_water"]["reasons"]] == ["larder_out"]
+
+
+def test_a_weekend_needs_nobody_and_two_months_need_a_visit(keeper, shelf):
+    def away(leave_on, return_on):
+        answer = keeper.post("/api/holiday", {"leave_on": leave_on, "return_on": return_on})
+        return answer.json["colonies"][0]
+
+    short, long = away("2026-05-02", "2026-05-04"), away("2026-05-02", "2026-07-02")
+
+    assert short["verdict"] == "nobody_after_top_up"  # nothing was ever fed: once before leaving
+    assert {each["need"] for each in short["top_up"]} == {"sugar", "protein"}
+    assert long["verdict"] == "visit"
+    assert long["visit_every_days"] >= 5
+    assert (
+        keeper.post("/api/holiday", {"leave_on": "2026-05-02", "return_on": "2026-05-01"}).status_code == 400
+    )
+    assert keeper.post("/api/holiday", {"leave_on": "soon"}).json["fields"].keys() >= {
+        "leave_on",
+        "return_on",
+    }
+
+
+def test_every_calculator_is_listed_and_answers_with_its_defaults(keeper):
+    listed = keeper.get("/api/reckon").json["calculators"]
+
+    assert [each["code"] for each in listed] == list(CALCULATORS)
+    for each in listed:
+        assert keeper.post(f"/api/reckon/{each['code']}").json["lines"]
+    assert (
+        keeper.post("/api/reckon/sugar_water", {"percent": 20, "ml": 50}).json["lines"][0] == "Sugar: 10.8 g"
+    )
+    # CRC: 20 % w/w sucrose has 216.2 g/L at 20 °C
+
+
+@pytest.mark.parametrize(
+    ("code", "body", "status"),
+    [
+        ("horoscope", {}, 404), ("sugar_water", {"percent": 99}, 400), ("sugar_water", {"percent": "20"}, 400),
+        ("sugar_water", {"percent": True}, 400), ("sugar_water", {"salt": 1}, 400), ("prey", {"majors": 1}, 400),
+        ("brood", {"species": "unicorn"}, 400), ("brood", {"day_c": 44}, 400), ("dilute", {"food": []}, 400),
+    ],
+)  # fmt: skip
+def test_wrong_inputs_are_named(keeper, code, body, status):
+    answer = keeper.post(f"/api/reckon/{code}", body)
+
+    assert answer.status_code == status
+    assert answer.json["detail"]
