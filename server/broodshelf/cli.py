@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import argparse
 import os
+import sqlite3
 import sys
 from pathlib import Path
 
@@ -24,7 +25,7 @@ from .errors import BroodshelfError
 from .keeping.backup import backup, restore
 from .logs import say, start_logging
 from .people.households import count_households, make_claim_code
-from .records.database import reading, writing
+from .records.database import db, reading, writing
 from .records.epochs import Marks, start_epoch
 from .records.store import read_kind
 from .records.tables import households
@@ -135,16 +136,31 @@ def keep(settings: Settings, target: Path) -> int:
 
 
 def put_back(settings: Settings, source: Path) -> int:
-    """Restore a backup and begin a new epoch for every household in it."""
+    """Restore a backup and begin a new epoch for every household in it. What was there is kept in an archive."""
     settings.data.mkdir(parents=True, exist_ok=True)
+    aside = _set_aside(settings)
     restore(settings, source)
+    if aside is not None:
+        print(f"What was here before is in {aside}.")
     app = create_app(settings)
-    with app.app_context(), writing() as connection:
+    with app.app_context():
         marks = Marks(settings.data / "marks")
-        for household_id in connection.execute(select(households.c.id)).scalars().all():
-            start_epoch(connection, marks, household_id, system_clock())
+        with writing() as connection:
+            for household_id in connection.execute(select(households.c.id)).scalars().all():
+                start_epoch(connection, marks, household_id, system_clock())
+        db.engine.dispose()
     print("Restored. Start the server; phones send what the backup lacks when they next connect.")
     return 0
+
+
+def _set_aside(settings: Settings) -> Path | None:
+    """Back up the present state before a restore replaces it; None where there is none, or none that can be read."""
+    aside = settings.data / f"before-restore-{system_clock()}.tar.gz"
+    try:
+        backup(settings, aside)
+    except (BroodshelfError, sqlite3.DatabaseError):
+        return None
+    return aside
 
 
 def doctor(settings: Settings) -> int:

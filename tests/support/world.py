@@ -376,7 +376,6 @@ class World:
             said.setdefault(line.record_id, []).extend(map(json.loads, (line.asked, line.before, line.lost)))
             if line.op_id:
                 of_op.setdefault(line.op_id, []).append(line)
-        deleted = {ack.op["id"] for ack in self.acknowledged.values() if ack.op["set"].get("gone") is True}
         for op_id, told in self.acknowledged.items():
             assert len(of_op.get(op_id, ())) <= 1, f"{told.op} is in the history more than once"
             if self.excused(told):
@@ -385,7 +384,7 @@ class World:
             assert stored.get(op_id) == "applied" or refused, f"{told.op} was acknowledged and is not stored"
             record = rows.get(told.op["id"])
             if record is None:
-                assert told.op["id"] in deleted, f"the record of {told.op} is not there and nobody deleted it"
+                assert refused or told.op["id"] in self.purged, f"the record of {told.op} is not there"
                 continue
             if record.id in self.purged or told.op["adopt"]:
                 continue  # its history went with it; a copy offered after a restore yields to what is there

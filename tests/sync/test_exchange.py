@@ -504,3 +504,15 @@ def test_a_log_waits_thirty_days_for_its_colony_and_is_then_refused_by_name(phon
     assert phone.verdicts[log["op_id"]] | {"op_id": ""} == {
         "op_id": "", "verdict": "rejected", "code": "parent_missing", "args": {"missing": missing},
     }  # fmt: skip
+
+
+def test_an_old_log_is_not_refused_while_its_colony_is_on_its_way_in_the_same_outbox(phone):
+    phone.sync()
+    missing = uuid7(NOON_MS)
+    log = feeding(phone, missing)
+    phone.now_ms += 60 * DAY_MS
+    phone.write("colony", {"name": "Offered after a restore"}, missing, adopt=True)
+    phone.sync()
+    phone.sync()
+
+    assert phone.verdicts[log["op_id"]]["verdict"] == "applied"

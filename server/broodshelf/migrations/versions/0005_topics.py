@@ -8,7 +8,7 @@ from typing import Any
 import sqlalchemy as sa
 from alembic import op
 
-revision = "0004"
+revision = "0005"
 down_revision = "0003"
 branch_labels = None
 depends_on = None
