@@ -121,9 +121,10 @@ def _save(seed: int, phones: int, steps: list[list[Any]], why: str) -> None:
 
 def _say(seen: Counter[str], runs: int, found: int, seconds: float) -> None:
     print(
-        f"{seen['operations']:,} operations in {runs:,} runs and {seconds:,.0f} s: {seen['acknowledged']:,} acknowledged, "
-        f"{seen['conflicts']:,} that met another phone's, {seen['lose']:,} answers lost, {seen['crash']:,} kills between "
-        f"storage steps, {seen['restores']:,} restores; {found} broke what must hold",
+        f"{seen['operations']:,} operations in {runs:,} runs and {seconds:,.0f} s: "
+        f"{seen['acknowledged']:,} acknowledged, "
+        f"{seen['conflicts']:,} that met another phone's, {seen['lose']:,} answers lost, "
+        f"{seen['crash']:,} kills between storage steps, {seen['restores']:,} restores; {found} broke what must hold",
         flush=True,
     )
 

@@ -98,7 +98,7 @@ class World:
         self.house.now_ms += 1000
         getattr(self, f"do_{name}")(*numbers)
 
-    # -- what a person does -------------------------------------------------------------------------------------
+    # -- what a person does ------------------------------------------------------------------------
 
     def pick(self, who: int, which: int, *kinds: str) -> str | None:
         """Return the id of a record that this phone shows, or None."""
@@ -167,7 +167,7 @@ class World:
     def do_bad(self, who: int) -> None:
         self.phones[who].write("colony", {"name": "bad", "queens": -1})
 
-    # -- what phones and networks do ------------------------------------------------------------------------------
+    # -- what phones and networks do ---------------------------------------------------------------
 
     def do_sync(self, who: int) -> None:
         self.sync(who)
@@ -254,7 +254,7 @@ class World:
                 self.rejected[op["op_id"]] = (who, op)
         return answer
 
-    # -- what happens to the server ---------------------------------------------------------------------------------
+    # -- what happens to the server ----------------------------------------------------------------
 
     def do_backup(self) -> None:
         path = self.house.settings.data.parent / f"{self.house.settings.data.name}-{len(self.backups)}.tar.gz"
@@ -300,7 +300,7 @@ class World:
             if who not in self.revoked:
                 self.house.let_in(phone.device_id)
 
-    # -- what must hold -----------------------------------------------------------------------------------------------
+    # -- what must hold ----------------------------------------------------------------------------
 
     def check(self) -> None:
         """Let everything come to rest, then look."""
@@ -470,7 +470,7 @@ class World:
         if asked.get("gone") is True and not gone and unseen:
             assert "gone" in lost, f"deletion {told.op} met an edit without a trace"
 
-    # -- keeping a run --------------------------------------------------------------------------------------------------
+    # -- keeping a run -----------------------------------------------------------------------------
 
     def close(self) -> None:
         """Throw the backups away."""

@@ -44,7 +44,7 @@ RESTORING = {**BUSY, "backup": 8, "restore": 8}
 AWAY = {"log": 6, "void": 8, "sync": 12, "days": 5, "rename": 6}
 
 
-# -- faults of the server ---------------------------------------------------------------------------------------------
+# -- faults of the server -------------------------------------------------------------------------
 
 
 def op_id_not_unique(patch: pytest.MonkeyPatch) -> None:
@@ -127,7 +127,7 @@ def cursor_ahead_of_its_page(patch: pytest.MonkeyPatch) -> None:
     patch.setattr(exchange, "read_page", ahead)
 
 
-# -- faults of the phone ------------------------------------------------------------------------------------------------
+# -- faults of the phone --------------------------------------------------------------------------
 
 
 class CursorMovedFirst(StoredPhone):

@@ -1,0 +1,72 @@
+"""The household's lock: two writers at once, a reader between them, on SQLite and on PostgreSQL."""
+
+from __future__ import annotations
+
+import threading
+from contextlib import suppress
+
+from sqlalchemy import Connection
+from sqlalchemy.exc import DBAPIError
+from sqlalchemy.sql.selectable import GenerativeSelect
+from tests.support.households import HAPPENED, ModelPhone
+
+WRITERS, ROUNDS = 4, 8
+
+
+def write_at_once(app, household_id) -> tuple[list[Exception], ModelPhone, set[str]]:
+    """Let several phones log at the same time while a reader polls; return failures, the reader and what was logged."""
+    first = ModelPhone(household_id)
+    colony_id = first.write("colony", {"name": "Amber"})["id"]
+    first.sync()
+    reader = ModelPhone(household_id)
+    failures: list[Exception] = []
+    logged: set[str] = set()
+    start = threading.Barrier(WRITERS + 1)
+    done = threading.Event()
+
+    def log() -> None:
+        phone = ModelPhone(household_id)
+        with app.app_context():
+            start.wait(10)
+            for _ in range(ROUNDS):
+                logged.add(
+                    phone.write("note", {"colony_id": colony_id, "happened_at": HAPPENED, "text": "x"})["id"]
+                )
+                try:
+                    phone.sync()
+                except DBAPIError as error:
+                    failures.append(error)
+
+    def read() -> None:
+        with app.app_context():
+            start.wait(10)
+            while not done.is_set():
+                with suppress(DBAPIError):
+                    reader.sync()
+            reader.sync()
+
+    threads = [threading.Thread(target=log) for _ in range(WRITERS)]
+    polling = threading.Thread(target=read)
+    for thread in [*threads, polling]:
+        thread.start()
+    for thread in threads:
+        thread.join(60)
+    done.set()
+    polling.join(60)
+    return failures, reader, logged
+
+
+def test_a_reader_that_polls_while_several_write_misses_nothing(bare_app, household_id):
+    failures, reader, logged = write_at_once(bare_app, household_id)
+
+    assert failures == []
+    assert logged == {row_id for row_id, row in reader.rows.items() if row["kind"] == "note"}
+
+
+def test_without_the_lock_this_test_is_red(bare_app, household_id, monkeypatch):
+    """The mutant 'lock skipped': no row lock on PostgreSQL, no immediate transaction on SQLite."""
+    monkeypatch.setattr(GenerativeSelect, "with_for_update", lambda self, **_: self)
+    monkeypatch.setattr(Connection, "get_execution_options", lambda _self: {})
+    failures, reader, logged = write_at_once(bare_app, household_id)
+
+    assert failures or logged != {row_id for row_id, row in reader.rows.items() if row["kind"] == "note"}
