@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from playwright.sync_api import Error
-from tests.faults.conftest import COLONY, dice, state, sync, write
+from tests.faults.lab import COLONY, kill_while_it_syncs, state, sync, write
 from tests.support.fault_proxy import NONE, Fault
 
 pytestmark = pytest.mark.browser
@@ -43,21 +43,6 @@ def test_no_fault_of_the_network_loses_or_doubles_a_log(shelf, tab):
     assert state(page) == {"unsent": [], "rows": sorted(written)}
 
 
-def kill_while_it_syncs(shelf, page, times: int) -> list[str]:
-    """Kill the server at a random moment of a sync, again and again; return what was written."""
-    written = []
-    for kill in range(times):
-        texts = [f"kill {kill} {i}" for i in range(20)]
-        write(page, *texts)
-        written += texts
-        timer = shelf.kill_in(dice.uniform(0, 0.08))
-        sync(page)
-        timer.join()
-        shelf.server.start()
-    assert sync(page) == "even"
-    return written
-
-
 def test_a_server_killed_at_any_moment_of_a_sync_loses_and_doubles_nothing(shelf, tab):
     page = tab()
     written = kill_while_it_syncs(shelf, page, KILLS)
@@ -75,7 +60,11 @@ def test_what_the_phone_called_saved_survives_the_page_that_is_killed_while_it_w
         before = len(saved)
         page.evaluate(
             """([colony, crash]) => { (async () => {
-              for (let i = 0; ; i += 1) { const text = `crash ${crash} ${i}`; await lab.write([text], colony); saved(text); }
+              for (let i = 0; ; i += 1) {
+                const text = `crash ${crash} ${i}`;
+                await lab.write([text], colony);
+                saved(text);
+              }
             })(); }""",
             [COLONY, crash],
         )
@@ -145,7 +134,8 @@ def test_thirty_days_offline_and_a_thousand_logs_come_back_in_one_go(shelf, tab,
         """async (colony) => {
           const day = 86400000, start = Date.now() - 30 * day;
           for (let at = 0; at < 30; at += 1) {
-            await lab.write(Array.from({ length: at < 10 ? 34 : 33 }, (_, i) => `day ${at} ${i}`), colony, start + at * day);
+            const texts = Array.from({ length: at < 10 ? 34 : 33 }, (_, i) => `day ${at} ${i}`);
+            await lab.write(texts, colony, start + at * day);
           }
         }""",
         COLONY,

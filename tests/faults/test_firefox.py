@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 
 import pytest
-from tests.faults.conftest import COLONY, DEVICE, LAB, dice
+from tests.faults.lab import COLONY, DEVICE, LAB, dice
 from tests.support.fault_proxy import NONE, Fault
 from tests.support.firefox import Firefox
 

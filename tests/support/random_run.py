@@ -9,7 +9,8 @@ from typing import Any
 from tests.support.world import LONG_AWAY_DAYS
 
 WEIGHTS: Mapping[str, int] = {
-    "log": 40, "feed": 10, "found": 2, "rename": 14, "amend": 10, "void": 6, "unvoid": 2, "bad": 1, "mend": 1,
+    "burst": 14, "log": 30, "feed": 10, "found": 2,
+    "rename": 14, "amend": 10, "void": 6, "unvoid": 2, "bad": 1, "mend": 1,
     "sync": 12, "lose": 5, "double": 3, "late": 3, "begin": 5, "advance": 12, "crash": 5, "page": 1, "skew": 2,
     "upgrade": 1, "backup": 1, "restore": 1, "days": 1, "revoke": 1,
 }  # fmt: skip

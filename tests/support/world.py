@@ -119,6 +119,14 @@ class World:
             values = {"colony_id": colony, "happened_at": HAPPENED, "need": ("sugar", "protein")[which % 2]}
             self.phones[who].write("feeding", values)
 
+    def do_burst(self, who: int, which: int) -> None:
+        """A long evening at the shelf: many logs and corrections before the phone gets a connection."""
+        for more in range(8):
+            self.do_log(who, which + more)
+            self.do_feed(who, which + more)
+            self.do_amend(who, which * 7 + more)
+        self.do_rename(who, which)
+
     def do_found(self, who: int) -> None:
         self.phones[who].write("colony", {"name": f"colony {len(self.steps)}"})
 
@@ -424,7 +432,7 @@ class World:
             assert wanted, f"record {record.id} is back from the dead after {told.op}"
 
     def check_conflicts_have_a_trace(self, trail: Any, live: dict[int, StoredPhone]) -> None:
-        """Walk through the history by itself: who overwrote what without having seen it must have left it in ``lost``."""
+        """Walk through the history: who overwrote what without having seen it must have left it in ``lost``."""
         last: dict[tuple[str, str], tuple[int, str | None, Any]] = {}
         for line in trail:
             asked, lost = json.loads(line.asked), json.loads(line.lost)

@@ -1,0 +1,48 @@
+"""A served household whose server is killed again and again under a real browser: ``python -m tests.bench.long_kills``.
+
+Chromium writes 20 logs and syncs through the fault proxy; the server gets SIGKILL at a random moment and is started
+again. In the end every log must be there exactly once. Figures of a run are in docs/sync.md.
+"""
+
+from __future__ import annotations
+
+import argparse
+import sys
+import tempfile
+import time
+from pathlib import Path
+
+from playwright.sync_api import sync_playwright
+from tests.faults.lab import ARGUMENTS, CHROMIUM, Shelf, kill_while_it_syncs, open_tab, state
+from tests.support.fault_proxy import FaultProxy
+from tests.support.server import Server
+
+
+def main() -> int:
+    """Kill, compare, print; 1 if a log was lost or doubled."""
+    wanted = argparse.ArgumentParser(description=__doc__)
+    wanted.add_argument("--kills", type=int, default=200)
+    kills = wanted.parse_args().kills
+    started = time.monotonic()
+    with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
+        server = Server(Path(folder) / "data")
+        with FaultProxy(server.port) as proxy:
+            server.public_url = proxy.url
+            server.start()
+            browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
+            shelf = Shelf(server, proxy)
+            page = open_tab(browser.new_context(), shelf)
+            written = kill_while_it_syncs(shelf, page, kills)
+            there, held, once = shelf.stored(), state(page), set(shelf.operations_per_record()) == {1}
+            browser.close()
+            server.stop()
+    good = there == sorted(written) == held["rows"] and not held["unsent"] and once
+    print(
+        f"{kills} kills in {time.monotonic() - started:.0f} s: {len(written):,} logs written, {len(there):,} stored, "
+        f"{len(held['rows']):,} on the phone; {'each exactly once' if good else 'NOT EACH EXACTLY ONCE'}"
+    )
+    return 0 if good else 1
+
+
+if __name__ == "__main__":
+    sys.exit(main())
