@@ -18,11 +18,24 @@ export function inWords(section, item) {
   return fill(template, args);
 }
 
-/** @param {{items: any[]}} props */
-export const Reasons = ({ items }) => html`<div class="why">${items.map((item) => html`<p>${inWords('reason', item)}</p>`)}</div>`;
+/** The first reason at once, the others behind it. @param {{items: any[], open?: boolean}} props */
+export function Why({ items, open = false }) {
+  const [first, ...others] = items.map((item) => inWords('reason', item));
+  if (!first) return null;
+  if (open || !others.length) return html`<div class="why"><p>${first}</p>${others.map((words) => html`<p>${words}</p>`)}</div>`;
+  return html`<details class="why"><summary>${first}</summary><div>${others.map((words) => html`<p>${words}</p>`)}</div></details>`;
+}
 
-/** @param {{items: any[]}} props */
-export const Cautions = ({ items }) => html`${items.map((item) => html`<p class="caution">${inWords('caution', item)}</p>`)}`;
+/** All reasons, one below the other. @param {{items: any[]}} props */
+export const Reasons = ({ items }) => html`<${Why} items=${items} open />`;
+
+/** What can hurt someone: the first sentence always, the rest behind it. @param {{items: any[]}} props */
+export const Cautions = ({ items }) => html`${items.map((item) => {
+  const words = inWords('caution', item);
+  const end = words.search(/[.:] /) + 1;
+  if (end === 0) return html`<p class="caution">${words}</p>`;
+  return html`<details class="caution"><summary>${words.slice(0, end)}</summary><p>${words.slice(end)}</p></details>`;
+})}`;
 
 /** @param {{items: any[]}} props */
 export const Notices = ({ items }) => html`${items.map((item) => html`<p class="caution calm">${inWords('notice', item)}</p>`)}`;

@@ -1,5 +1,7 @@
 // A sheet that rises from the lower edge, where the thumb is. The browser's own dialog keeps focus inside.
 import { useEffect, useRef } from 'preact/hooks';
+import { t } from '../text/en.js';
+import { Icon } from './icon.js';
 import { html } from './html.js';
 
 /** @param {{title: string, onClose: () => void, children: any}} props */
@@ -8,10 +10,9 @@ export function Sheet({ title, onClose, children }) {
   useEffect(() => {
     if (!ref.current.open) ref.current.showModal();
   }, []);
-  return html`<dialog class="sheet" ref=${ref} aria-label=${title} onClose=${onClose} onCancel=${onClose}>
-    <div class="body">
-      <div class="row"><h2 class="grow">${title}</h2><button type="button" class="button" onClick=${() => ref.current.close()}>Close</button></div>
-      ${children}
-    </div>
+  const onBackdrop = (/** @type {any} */ event) => { if (event.target === ref.current) ref.current.close(); };
+  return html`<dialog class="sheet" ref=${ref} aria-label=${title} onClose=${onClose} onCancel=${onClose} onClick=${onBackdrop}>
+    <div class="sheet-head"><h2 class="grow">${title}</h2><button type="button" class="button quiet" onClick=${() => ref.current.close()}><${Icon} name="close" />${t.close}</button></div>
+    <div class="body">${children}</div>
   </dialog>`;
 }

@@ -5,8 +5,10 @@ import { say } from '../care/words.js';
 import { t } from '../text/en.js';
 import { html } from './html.js';
 
-const TOP = 14;
-const BOTTOM = 112;
+/** The inside of the tube in the drawing's own units: where the fluid is when full, and when empty. */
+export const TOP = 22;
+export const BOTTOM = 112;
+const BODY = 'M9 9v89a15 15 0 0 0 30 0V9';
 const FOOD_AND_WATER = ['sugar', 'protein', 'water', 'seeds', 'leaves'];
 
 /** The class that colours a need. @param {string} need */
@@ -15,36 +17,51 @@ export const needClass = (need) => `need-${FOOD_AND_WATER.includes(need) ? need 
 /** @param {{gauge: import('../care/gauges.js').Gauge, small?: boolean}} props */
 export function Tube({ gauge, small = false }) {
   const share = levelAt(gauge, now.value) / gauge.capacity;
-  const y = BOTTOM - share * (BOTTOM - TOP);
-  const due = BOTTOM - (gauge.due_level / gauge.capacity) * (BOTTOM - TOP);
-  const clip = `clip-${gauge.need}-${small ? 's' : 'l'}`;
-  return html`<svg class=${`tube ${small ? 'small' : ''} ${needClass(gauge.need)}`} viewBox="0 0 48 124" role="img" aria-label=${levelInWords(gauge)}>
-    <defs><clipPath id=${clip}><path d="M8 10h32v88a16 16 0 0 1-32 0z" /></clipPath></defs>
-    <path class="glass" d="M8 10h32v88a16 16 0 0 1-32 0z" />
-    <g clip-path=${`url(#${clip})`}>
-      <rect class="fluid" x="6" y=${y} width="36" height=${Math.max(0, 118 - y)} />
-      ${share > 0.02 && html`<path class="fluid" d=${`M8 ${y}q16 -6 32 0z`} />`}
-      ${PATTERNS[gauge.need]?.map((d) => html`<path class="grain" d=${d} transform=${`translate(0 ${Math.max(0, y - TOP)})`} />`)}
-    </g>
-    <path class="due" d=${`M4 ${due}h40`} />
-    <path class="rim" d="M4 10h40" />
+  const due = gauge.due_level / gauge.capacity;
+  return html`<svg class=${`tube ${small ? 'small' : ''} ${needClass(gauge.need)} ${share <= due ? 'low' : ''}`} viewBox="0 0 48 124" role="img" aria-label=${levelInWords(gauge)}>
+    <${TubeDrawing} need=${gauge.need} share=${share} due=${due} />
   </svg>`;
+}
+
+/** The drawing alone. Shares of the capacity, 0 to 1; `due` may be null. @param {{need: string, share: number, due: number | null}} props */
+export function TubeDrawing({ need, share, due }) {
+  const y = BOTTOM - Math.min(1, Math.max(0, share)) * (BOTTOM - TOP);
+  const mark = due === null ? 0 : BOTTOM - due * (BOTTOM - TOP);
+  const clip = `inside-${need}-${Math.round(y * 10)}`;
+  return html`<defs><clipPath id=${clip}><path d=${`${BODY}z`} /></clipPath></defs>
+    <path class="glass" d=${`${BODY}z`} />
+    <g clip-path=${`url(#${clip})`}>
+      <g class="level" style=${{ transform: `translateY(${y}px)` }}>
+        <path class="fluid" d="M6 0h36v124H6z" />
+        ${(PATTERNS[need] ?? PATTERNS.other)?.map((d) => html`<path class="grain" d=${d} />`)}
+        ${share > 0 && html`<ellipse class="surface" cx="24" cy="0" rx="15" ry="3" />`}
+      </g>
+      ${[0.25, 0.5, 0.75].map((part) => html`<path class="mark" d=${`M39 ${BOTTOM - part * (BOTTOM - TOP)}h-7`} />`)}
+      <path class="shine" d="M14.500 18v76" />
+    </g>
+    <path class="wall" d=${BODY} />
+    <path class="rim" d="M5 9h38" />
+    ${due !== null && html`<path class="due" d=${`M9 ${mark}h30`} stroke-dasharray="4 3" /><path class="notch" d=${`M8 ${mark}l-8 -5v10z`} />`}`;
 }
 
 /** A pattern for each need, so that colour is never alone. @type {Record<string, string[]>} */
 const PATTERNS = {
-  sugar: ['M16 40v3M30 58v3M20 80v3M32 96v3'],
-  protein: ['M8 34l32 14M8 58l32 14M8 82l32 14'],
-  water: ['M8 44q8 -5 16 0t16 0', 'M8 72q8 -5 16 0t16 0', 'M8 98q8 -5 16 0t16 0'],
-  seeds: ['M16 42h.1M28 52h.1M20 66h.1M32 78h.1M18 90h.1'],
+  sugar: ['M17 14v4M30 26v4M20 42v4M32 56v4M18 70v4M29 82v4'],
+  protein: ['M6 12l36 16M6 32l36 16M6 52l36 16M6 72l36 16'],
+  water: ['M6 18q9 -6 18 0t18 0M6 40q9 -6 18 0t18 0M6 62q9 -6 18 0t18 0M6 84q9 -6 18 0t18 0'],
+  seeds: ['M17 12h.1M29 20h.1M20 30h.1M32 40h.1M17 50h.1M28 60h.1M20 72h.1M31 80h.1'],
+  leaves: ['M24 10v90M24 24l10 -8M24 24l-10 -8M24 46l10 -8M24 46l-10 -8M24 68l10 -8M24 68l-10 -8'],
+  other: ['M6 16h36M6 36h36M6 56h36M6 76h36'],
 };
 
 /** @param {import('../care/gauges.js').Gauge} gauge @returns {string} e.g. "Water: 50 %, due in 20 days" */
 export function levelInWords(gauge) {
   const need = say(catalogue.value?.words ?? {}, 'need', gauge.need);
-  const percent = Math.round((levelAt(gauge, now.value) / gauge.capacity) * 100);
-  return `${need}: ${percent} %, ${dueInWords(dueAtMs(gauge))}`;
+  return `${need}: ${percentOf(gauge)} %, ${dueInWords(dueAtMs(gauge))}`;
 }
+
+/** @param {import('../care/gauges.js').Gauge} gauge */
+export const percentOf = (gauge) => Math.round((levelAt(gauge, now.value) / gauge.capacity) * 100);
 
 /** @param {number | null} dueMs */
 export function dueInWords(dueMs) {

@@ -1,7 +1,7 @@
 // The frame: what is saved, where we are, and the screen itself.
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
-import { toast } from '../signals/actions.js';
+import { Toast } from '../components/toast.js';
 import { route } from '../signals/route.js';
 import { saving, session, unsent } from '../signals/shelf.js';
 import { t } from '../text/en.js';
@@ -31,6 +31,11 @@ function screen(name, id, stand_in) {
     case 'larder': return html`<${Lazy} from="larder" name="LarderScreen" />`;
     case 'handover': return html`<${Lazy} from="handover" name="HandOverScreen" />`;
     case 'settings': case 'approve': return html`<${Lazy} from="settings" name="SettingsScreen" props=${{ code: name === 'approve' ? id : '' }} />`;
+    case 'labels': return html`<${Lazy} from="labels" name="LabelsScreen" />`;
+    case 'at': return html`<${Lazy} from="at" name="AtScreen" props=${{ code: id }} key=${id} />`;
+    case 'paper': return html`<${Lazy} from="paper" name="PaperScreen" props=${{ id }} key=${id} />`;
+    case 'welcome': return html`<${Lazy} from="welcome" name="WelcomeScreen" props=${{ id }} />`;
+    case 'look': return html`<${Lazy} from="look" name="LookScreen" />`;
     case 'attention': return html`<${Lazy} from="attention" name="AttentionScreen" />`;
     default: return html`<${RoundScreen} />`;
   }
@@ -52,18 +57,11 @@ function Banners() {
   const { problem, update_ready, clock_off_min } = saving.value;
   const ended = session.value?.ended;
   return html`
-    ${ended && html`<div class="banner" role="alert"><span>${ENDED[ended] ?? 'This phone is signed out. What it has not sent stays here.'}</span><a class="button" href="#/attention">Unsent logs</a></div>`}
+    ${ended && html`<div class="banner" role="alert"><span>${t.banner.ended[ended] ?? t.banner.signed_out}</span><a class="button" href="#/attention">${t.banner.unsent}</a></div>`}
     ${problem && !ended && html`<div class="banner" role="alert"><span>${problem.detail}</span></div>`}
-    ${Math.abs(clock_off_min) >= 5 && html`<div class="banner calm"><span>This phone's clock is ${Math.abs(clock_off_min)} minutes ${clock_off_min > 0 ? 'ahead' : 'behind'}. Logs are kept in the right order all the same.</span></div>`}
-    ${update_ready && html`<div class="banner calm"><span>A new version is ready.</span><button type="button" class="button" onClick=${update}>Use it now</button></div>`}`;
+    ${Math.abs(clock_off_min) >= 5 && html`<div class="banner calm"><span>${t.banner.clock(clock_off_min)}</span></div>`}
+    ${update_ready && html`<div class="banner calm"><span>${t.banner.update}</span><button type="button" class="button" onClick=${update}>${t.banner.use_it}</button></div>`}`;
 }
-
-/** @type {Record<string, string>} */
-const ENDED = {
-  pass_revoked: 'The keeper has taken this pass back. What this phone has not sent stays here for export.',
-  pass_ended: 'This pass has ended. Thank you. What this phone has not sent stays here for export.',
-  device_revoked: 'A keeper has signed this phone out. What it has not sent stays here for export.',
-};
 
 async function update() {
   const registration = await navigator.serviceWorker.getRegistration();
@@ -71,13 +69,6 @@ async function update() {
 }
 
 /** @param {{here: string}} props */
-const Navigation = ({ here }) => html`<nav class="bottom" aria-label="Screens"><ul>
+const Navigation = ({ here }) => html`<nav class="bottom" aria-label=${t.screens}><ul>
   ${Object.entries(t.nav).map(([name, words]) => html`<li><a href=${`#/${name}`} aria-current=${name === here || (name === 'shelf' && here === 'colony') ? 'page' : null}><${Icon} name=${name} />${words}</a></li>`)}
 </ul></nav>`;
-
-function Toast() {
-  const shown = toast.value;
-  if (!shown) return null;
-  return html`<div class="toast" role="status"><span>${shown.text}</span>
-    ${shown.undo && html`<button type="button" class="button" onClick=${() => { const { undo } = shown; toast.value = null; void undo?.(); }}>${t.round.undo}</button>`}</div>`;
-}

@@ -1,90 +1,91 @@
-// Add or change a colony: name, species, vessel, stage, and roughly how many workers.
-// Of a species that is not in the list it asks what the list would say: length, food, founding, sting.
+// Add or change a colony: name, species, stage and roughly how many workers; the rest has good defaults.
 import { useState } from 'preact/hooks';
+import { textsOf, useAttempt } from '../components/attempt.js';
 import { Choice } from '../components/choice.js';
 import { html } from '../components/html.js';
 import { uuid7 } from '../database/ids.js';
 import { keep, log, say } from '../signals/actions.js';
 import { go } from '../signals/route.js';
-import { catalogue, rows } from '../signals/shelf.js';
+import { catalogue, rows, rowsOf } from '../signals/shelf.js';
 import { t } from '../text/en.js';
+import { m } from '../text/en-more.js';
+
+const USUAL_VESSEL = 'tube_16x150';
 
 /** @param {{colony: import('../care/overlay.js').ShownRow | null, onDone?: () => void}} props */
 export function ColonyForm({ colony, onDone }) {
   const was = colony?.set ?? {};
   const vessel = rows.value.get(was.vessel_id)?.set ?? {};
+  const species = catalogue.value?.species ?? {};
+  const vessels = catalogue.value?.vessels ?? {};
+  const names = Object.entries(species).map(([code, each]) => [code, /** @type {any} */ (each).name]);
   const [stage, setStage] = useState(was.stage ?? 'nanitics');
   const [condition, setCondition] = useState(was.condition ?? 'well');
   const [workers, setWorkers] = useState('few');
   const [larvae, setLarvae] = useState('some');
+  const [typed, setTyped] = useState(species[was.species_code]?.name ?? was.species_name ?? '');
   const [guild, setGuild] = useState(was.guild ?? 'omnivore');
   const [founding, setFounding] = useState(was.founding_mode ?? 'claustral');
-  const [error, setError] = useState('');
-  const species = catalogue.value?.species ?? {};
-  const vessels = catalogue.value?.vessels ?? {};
-  const names = Object.entries(species).map(([code, s]) => [code, /** @type {any} */ (s).name]);
-  const [typed, setTyped] = useState(/** @type {any} */ (species)[was.species_code]?.name ?? was.species_name ?? '');
-  const [lives, setLives] = useState(vessel.vessel_code ?? (colony ? '' : 'tube_16x150'));
-  const codeOf = (/** @type {string} */ name) => names.find(([, known]) => known === name)?.[0];
-  const own = typed.trim() !== '' && !codeOf(typed.trim());
+  const [lives, setLives] = useState(vessel.vessel_code ?? (colony ? '' : USUAL_VESSEL));
+  const form = useAttempt();
+  const known = names.find(([, name]) => name.toLowerCase() === typed.trim().toLowerCase());
 
   /** @param {any} event */
-  async function save(event) {
+  function save(event) {
     event.preventDefault();
-    const form = new FormData(event.target);
-    const text = (/** @type {string} */ name) => String(form.get(name) ?? '').trim();
+    const text = textsOf(event.target);
     const number = (/** @type {string} */ name) => Number(text(name).replace(',', '.')) || null;
-    if (!text('name')) return setError('Give the colony a name.');
+    const ticked = (/** @type {string} */ name) => new FormData(event.target).has(name);
+    if (!text('name')) return form.say(m.form.needed);
     const vesselId = was.vessel_id ?? uuid7();
     const id = colony?.id ?? uuid7();
-    try {
+    const first = !rowsOf('colony').length;
+    return form.attempt(async () => {
       await keep('vessel', {
-        vessel_code: lives || null, has_outworld: form.has('outworld'),
+        vessel_code: lives || null, has_outworld: ticked('outworld'),
         ...(lives ? {} : { bore_mm: number('bore'), length_mm: number('vessel_length') }),
       }, vesselId);
       await keep('colony', {
         name: text('name'), stage, condition, vessel_id: vesselId,
         ...(text('number') ? { number: Number(text('number')) } : {}),
-        ...speciesFields(codeOf(typed.trim()), number('worker_length'), form.has('stings')),
+        ...speciesFields(number('worker_length'), ticked('stings')),
       }, id);
       if (!colony && stage !== 'founding') await log('count', { colony_id: id, workers_coarse: workers, larvae });
-      say('Saved on this phone');
+      say(t.saved);
       if (onDone) onDone();
-      else go(`#/colony/${id}`);
-    } catch (problem) {
-      setError(/** @type {Error} */ (problem).message);
-    }
+      else go(first ? `#/welcome/${id}` : `#/colony/${id}`);
+    });
   }
 
-  /** @param {string | undefined} code @param {number | null} lengthMm @param {boolean} stings */
-  function speciesFields(code, lengthMm, stings) {
-    if (own) return { species_code: null, species_name: typed.trim(), worker_length_mm: lengthMm, guild, founding_mode: founding, stings };
-    if (!code || code === was.species_code) return {};
-    return { species_code: code, species_name: null, worker_length_mm: null, guild: null, founding_mode: null, stings: null };
+  /** What the list says of a species, or what the keeper says of one of their own. @param {number | null} lengthMm @param {boolean} stings */
+  function speciesFields(lengthMm, stings) {
+    if (typed.trim() && !known) return { species_code: null, species_name: typed.trim(), worker_length_mm: lengthMm, guild, founding_mode: founding, stings };
+    if (!known || known[0] === was.species_code) return {};
+    return { species_code: known[0], species_name: null, worker_length_mm: null, guild: null, founding_mode: null, stings: null };
   }
 
   return html`<form class="stack" onSubmit=${save}>
-    <label>Name<input name="name" required maxlength="60" defaultValue=${was.name ?? ''} autocomplete="off" /></label>
-    <label>Number on the vessel <small>(optional)</small><input name="number" inputmode="numeric" pattern="[0-9]*" defaultValue=${was.number ?? ''} /></label>
-    <label>Species <small>from the list, or your own words</small><input name="species" list="species" autocomplete="off" value=${typed} onInput=${(/** @type {any} */ event) => setTyped(event.target.value)} /></label>
+    <label>${m.form.name}<input name="name" required maxlength="60" defaultValue=${was.name ?? ''} autocomplete="off" /></label>
+    <label>${m.form.species} <small>${m.form.species_hint}</small><input name="species" list="species" autocomplete="off" value=${typed} onInput=${(/** @type {any} */ e) => setTyped(e.target.value)} /></label>
     <datalist id="species">${names.map(([, name]) => html`<option value=${name} />`)}</datalist>
-    ${own && html`<div role="group" aria-label="Your own species" class="stack">
-      <label>Worker length in mm <small>not in our list: the plan goes by this</small><input name="worker_length" inputmode="decimal" defaultValue=${was.worker_length_mm ?? ''} /></label>
-      <${Choice} label="It eats" options=${Object.entries(t.guilds)} value=${guild} onPick=${setGuild} />
-      <${Choice} label="Its queen founds" options=${Object.entries(t.foundings)} value=${founding} onPick=${setFounding} />
-      <label class="chip"><input type="checkbox" name="stings" defaultChecked=${Boolean(was.stings)} style=${{ width: '1.5rem', minHeight: '1.5rem' }} /> It stings</label>
-    </div>`}
-    <label>Lives in<select name="vessel" onChange=${(/** @type {any} */ event) => setLives(event.target.value)}><option value="" selected=${!lives}>not in the list</option>${Object.keys(vessels).map((code) => html`<option value=${code} selected=${code === lives}>${catalogue.value.words.vessel[code]}</option>`)}</select></label>
-    ${!lives && html`<div role="group" aria-label="Your own vessel" class="stack">
-      <label>Inner width or bore in mm <small>(optional)</small><input name="bore" inputmode="decimal" defaultValue=${vessel.bore_mm ?? ''} /></label>
-      <label>Length in mm <small>(optional)</small><input name="vessel_length" inputmode="decimal" defaultValue=${vessel.length_mm ?? ''} /></label>
-    </div>`}
-    <label class="chip"><input type="checkbox" name="outworld" defaultChecked=${Boolean(vessel.has_outworld)} style=${{ width: '1.5rem', minHeight: '1.5rem' }} /> It has an outworld</label>
-    <${Choice} label="Stage" options=${Object.entries(t.stages)} value=${stage} onPick=${setStage} />
-    ${colony && html`<${Choice} label="Condition" options=${Object.entries(t.conditions)} value=${condition} onPick=${setCondition} />`}
-    ${!colony && stage !== 'founding' && html`<${Choice} label="Workers, roughly" options=${[['few', 'Few (under 20)'], ['some', 'Some (20 to 100)'], ['many', 'Many']]} value=${workers} onPick=${setWorkers} />
-      <${Choice} label="Larvae" options=${Object.entries(t.coarse)} value=${larvae} onPick=${setLarvae} />`}
-    ${error && html`<p role="alert" class="caution">${error}</p>`}
-    <button class="button main wide">${colony ? 'Save' : 'Add the colony'}</button>
+    ${known && species[known[0]]?.stings && html`<p class="caution" role="status">${m.form.stings}</p>`}
+    ${typed.trim() && !known && html`<div role="group" aria-label=${m.own.species} class="stack">
+      <label>${m.form.length} <small>${m.form.length_hint}</small><input name="worker_length" inputmode="decimal" defaultValue=${was.worker_length_mm ?? ''} /></label>
+      <${Choice} label=${m.own.eats} options=${Object.entries(m.own.guilds)} value=${guild} onPick=${setGuild} />
+      <${Choice} label=${m.own.founds} options=${Object.entries(m.own.foundings)} value=${founding} onPick=${setFounding} />
+      <label class="chip"><input type="checkbox" name="stings" defaultChecked=${Boolean(was.stings)} /> ${m.own.stings}</label></div>`}
+    <${Choice} label=${m.form.stage} options=${Object.entries(t.stages)} value=${stage} onPick=${setStage} />
+    ${colony && html`<${Choice} label=${m.form.condition} options=${Object.entries(t.conditions)} value=${condition} onPick=${setCondition} />`}
+    ${!colony && stage !== 'founding' && html`<${Choice} label=${m.form.roughly} options=${[['few', m.form.few], ['some', m.form.some], ['many', m.form.many]]} value=${workers} onPick=${setWorkers} />
+      <${Choice} label=${m.form.larvae} options=${Object.entries(t.coarse)} value=${larvae} onPick=${setLarvae} />`}
+    <details open=${Boolean(colony)}><summary>${m.form.more}</summary>
+      <label>${m.form.lives}<select name="vessel" onChange=${(/** @type {any} */ e) => setLives(e.target.value)}><option value="" selected=${!lives}>${m.form.not_listed}</option>${Object.keys(vessels).map((code) => html`<option value=${code} selected=${code === lives}>${catalogue.value.words.vessel[code]}</option>`)}</select></label>
+      ${!lives && html`<div role="group" aria-label=${m.own.vessel} class="stack">
+        <label>${m.own.bore} <small>${m.form.optional}</small><input name="bore" inputmode="decimal" defaultValue=${vessel.bore_mm ?? ''} /></label>
+        <label>${m.own.vessel_length} <small>${m.form.optional}</small><input name="vessel_length" inputmode="decimal" defaultValue=${vessel.length_mm ?? ''} /></label></div>`}
+      <label class="chip"><input type="checkbox" name="outworld" defaultChecked=${Boolean(vessel.has_outworld)} /> ${m.form.outworld}</label>
+      <label>${m.form.number} <small>${m.form.optional}</small><input name="number" inputmode="numeric" pattern="[0-9]*" defaultValue=${was.number ?? ''} /></label></details>
+    ${form.said}
+    <button class="button main wide" disabled=${form.busy}>${colony ? m.form.save : m.form.add}</button>
   </form>`;
 }

@@ -1,44 +1,45 @@
-// One colony: its gauges, what the plan says, the diary, and the forms to add or change it.
+// One colony: its gauges, logging, what the plan says, its charts and its diary.
 import { useState } from 'preact/hooks';
 import { html } from '../components/html.js';
-import { Cautions, Notices, Reasons } from '../components/reasons.js';
+import { Icon } from '../components/icon.js';
 import { SaveState } from '../components/save-state.js';
-import { Tube, levelInWords } from '../components/tube.js';
-import { remove } from '../signals/actions.js';
-import { catalogue, events, planOf, rows } from '../signals/shelf.js';
+import { Tube, dueInWords, percentOf } from '../components/tube.js';
+import { dueAtMs } from '../care/gauges.js';
+import { say } from '../care/words.js';
+import { gaugesOf } from '../signals/gauges.js';
+import { catalogue, planOf, rows } from '../signals/shelf.js';
 import { t } from '../text/en.js';
+import { m } from '../text/en-more.js';
 import { ColonyForm } from './colony-form.js';
-import { eventInWords } from './event-words.js';
+import { Diary } from './diary.js';
+import { Lazy } from './lazy.js';
 import { LogSheet } from './log.js';
 import { Photos } from './photos.js';
-import { gaugesOf } from './shelf.js';
+import { Plan } from './plan.js';
+import { speciesOf } from './shelf.js';
 
-const SHOWN_FIRST = 30;
+const KINDS = /** @type {const} */ (['feeding', 'water', 'check', 'fault', 'count', 'note', 'move']);
 
 /** @param {{id: string}} props */
 export function ColonyScreen({ id }) {
   const [sheet, setSheet] = useState('');
-  const [most, setMost] = useState(SHOWN_FIRST);
-  if (id === 'new') return html`<h1>A new colony</h1><${ColonyForm} colony=${null} />`;
+  const [charts, setCharts] = useState(false);
+  if (id === 'new') return html`<h1>${m.colony.new}</h1><${ColonyForm} colony=${null} />`;
   const colony = rows.value.get(id);
-  if (!colony) return html`<h1>Not here</h1><p>This colony is not on this phone. It may have been deleted, or this phone has not synced yet.</p>`;
-  if (sheet === 'edit') return html`<h1>Change ${colony.set.name}</h1><${ColonyForm} colony=${colony} onDone=${() => setSheet('')} />`;
-  const plan = planOf(id);
-  const log = [...(events.value.get(id) ?? [])].reverse();
-  const kinds = /** @type {const} */ (['feeding', 'check', 'water', 'fault', 'count', 'move', 'note']);
-  return html`<div class="row"><h1 class="grow">${colony.set.name}</h1><button type="button" class="button" onClick=${() => setSheet('edit')}>Change</button></div>
-    <p class="soft"><em>${catalogue.value?.species?.[colony.set.species_code]?.name ?? colony.set.species_name ?? ''}</em> <${SaveState} state=${colony.state} /></p>
-    <div class="tube-set">${gaugesOf(id).map((gauge) => html`<figure><${Tube} gauge=${gauge} /><figcaption>${levelInWords(gauge)}</figcaption></figure>`)}</div>
-    ${!plan && html`<p class="soft">The plan comes with the next connection to the server. Logging works at once.</p>`}
-    <section class="stack" aria-label="Log"><h2>Log</h2><div class="wrap">
-      ${kinds.map((kind) => html`<button type="button" class=${`button ${kind === 'fault' ? 'warn' : kind === 'feeding' ? 'main' : ''}`} onClick=${() => setSheet(kind)}>${t.kinds[kind]}</button>`)}</div></section>
-    ${plan && html`<section class="stack" aria-label="The plan"><h2>The plan</h2><${Cautions} items=${plan.set.cautions ?? []} /><${Notices} items=${plan.set.notices ?? []} />
-      ${gaugesOf(id).map((gauge) => html`<details class="card"><summary>${levelInWords(gauge)}</summary><${Reasons} items=${gauge.reasons} /></details>`)}</section>`}
-    <${Photos} colonyId=${id} name=${colony.set.name} />
-    <section aria-label="Diary"><h2>Diary</h2><ul class="diary">${log.slice(0, most).map((row) => html`<li key=${row.id} class="row"><div class="grow"><p>${eventInWords(row)}</p>
-      <p class="soft">${new Date(row.happened_ms ?? 0).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })} ${row.by ? t.round.by(rows.value.get(row.by)?.set.name ?? '?') : ''} · <${SaveState} state=${row.state} /></p></div>
-      <button type="button" class="button" aria-label=${`Void: ${eventInWords(row)}`} onClick=${() => remove(row.kind, row.id)}>Void</button></li>`)}</ul>
-      ${log.length > most && html`<button type="button" class="button" onClick=${() => setMost(most + SHOWN_FIRST)}>Earlier</button>`}
-      ${!log.length && html`<p class="soft">Nothing logged yet.</p>`}</section>
-    ${sheet && sheet !== 'edit' && html`<${LogSheet} colonyId=${id} kind=${sheet} onClose=${() => setSheet('')} />`}`;
+  if (!colony) return html`<h1>${m.colony.gone}</h1><p>${m.colony.gone_why}</p>`;
+  const v = colony.set;
+  if (sheet === 'edit') return html`<h1>${m.form.change(v.name)}</h1><${ColonyForm} colony=${colony} onDone=${() => setSheet('')} />`;
+  const words = catalogue.value?.words ?? {};
+  const stage = /** @type {any} */ (t.stages)[v.stage] ?? '';
+  return html`<div class="title">${v.number && html`<span class="number">${v.number}</span>`}<h1>${v.name}</h1><button type="button" class="button" onClick=${() => setSheet('edit')}>${m.colony.change}</button></div>
+    <p class="soft"><em>${speciesOf(v)}</em> · ${stage} · <${SaveState} state=${colony.state} /></p>
+    <div class="tube-set wide">${gaugesOf(id).map((gauge) => html`<figure key=${gauge.need}><${Tube} gauge=${gauge} /><figcaption aria-hidden="true"><strong>${say(words, 'need', gauge.need)} ${percentOf(gauge)} %</strong>${dueInWords(dueAtMs(gauge))}</figcaption></figure>`)}</div>
+    <section class="stack" aria-label=${m.colony.log}><h2>${m.colony.log}</h2><div class="log-bar">
+      ${KINDS.map((kind) => html`<button type="button" class=${`button ${kind === 'fault' ? 'warn' : kind === 'feeding' ? 'main' : ''}`} onClick=${() => setSheet(kind)}><${Icon} name=${kind} />${t.kinds[kind]}</button>`)}</div></section>
+    ${planOf(id) ? html`<${Plan} colony=${colony} />` : html`<p class="soft">${m.colony.no_plan}</p>`}
+    <details onToggle=${(/** @type {any} */ e) => setCharts(e.target.open)}><summary><h2>${m.colony.charts}</h2></summary>${charts && html`<${Lazy} from="charts" name="Charts" props=${{ colony }} />`}</details>
+    <${Photos} colonyId=${id} name=${v.name} />
+    <${Diary} colonyId=${id} />
+    <a class="button" href=${`#/paper/${id}`}><${Icon} name="print" />${m.colony.paper}</a>
+    ${sheet && html`<${LogSheet} colonyId=${id} kind=${sheet} onClose=${() => setSheet('')} />`}`;
 }

@@ -20,7 +20,7 @@ export function eventInWords(row) {
     case 'note': return v.text;
     case 'move': return 'Nest move';
     case 'photo': return t.kinds.photo;
-    case 'later': return `${say(words, 'need', v.need)} put off`;
+    case 'later': return `${say(words, 'need', v.need)}: ${v.why ? `${t.later.skipped} (${LATER[v.why] ?? v.why})` : t.later.put_off}`;
     default: return row.kind;
   }
 }
@@ -28,6 +28,7 @@ export function eventInWords(row) {
 /** @type {Record<string, string>} */ const OUTCOMES = t.outcomes;
 /** @type {Record<string, string>} */ const READINGS = t.readings;
 /** @type {Record<string, string>} */ const COARSE = t.coarse;
+/** @type {Record<string, string>} */ const LATER = Object.fromEntries(t.later.why);
 
 /** @param {string} text */
 export const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);

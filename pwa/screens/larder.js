@@ -1,56 +1,52 @@
-// The larder: foods in the house with their origin, and what an origin means before it is offered.
+// The larder: foods in the house with their origin, how long they keep or are held, and sugar water mixed at home.
 import { useState } from 'preact/hooks';
+import { Empty } from '../components/empty.js';
 import { html } from '../components/html.js';
+import { Icon } from '../components/icon.js';
+import { DAY_MS } from '../care/gauges.js';
 import { originVerdict } from '../care/origin.js';
 import { say as inTable } from '../care/words.js';
 import { keep, say } from '../signals/actions.js';
 import { catalogue, rowsOf, today } from '../signals/shelf.js';
+import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
+import { capital } from './event-words.js';
+import { LotSheet, MixSheet } from './larder-forms.js';
+
+/** Whole days from today to a date. @param {string} date ISO */
+const daysTo = (date) => Math.round((Date.parse(date) - Date.parse(today.value)) / DAY_MS);
+/** @param {string} date ISO */
+const inDays = (date) => new Date(`${date}T12:00:00`).toLocaleDateString([], { weekday: 'short', day: 'numeric', month: 'short' });
 
 export function LarderScreen() {
-  const words = catalogue.value?.words ?? {};
-  const origins = catalogue.value?.origins ?? {};
-  const lots = rowsOf('lot').filter((lot) => !lot.set.finished_on);
-  return html`<h1>The larder</h1>
-    ${!lots.length && html`<p class="lead">No food is noted. Note what is in the house, and the round suggests it.</p>`}
-    ${lots.map((lot) => {
-      const verdict = originVerdict(origins, lot.set.origin, { got_on: lot.set.got_on ?? null, today: today.value });
-      const bad = verdict.verdict === 'refuse' || verdict.verdict === 'hold';
-      return html`<article class=${`card ${bad ? 'urgent' : ''}`} key=${lot.id}><h2>${lot.set.name || inTable(words, 'food', lot.set.food_code)}</h2>
-        <p class="soft">${inTable(words, 'origin', lot.set.origin)}${lot.set.use_by ? ` · use by ${lot.set.use_by}` : ''}</p>
-        <p>${verdict.verdict === 'hold' ? `On hold until ${verdict.until}. ` : verdict.verdict === 'refuse' ? 'Never offer this. ' : ''}${inTable(words, 'origin_why', verdict.reason_code)}</p>
-        <button type="button" class="button" onClick=${() => keep('lot', { finished_on: today.value }, lot.id)}>Used up</button></article>`;
-    })}
-    <${LotForm} />`;
+  const [sheet, setSheet] = useState('');
+  const lots = rowsOf('lot').filter((lot) => !lot.set.finished_on).sort((a, b) => (a.set.use_by ?? '9') < (b.set.use_by ?? '9') ? -1 : 1);
+  return html`<h1>${m.larder.title}</h1>
+    ${!lots.length && html`<${Empty} bare title=${m.larder.empty} />`}
+    ${lots.length > 0 && html`<section class="stack" aria-label=${m.larder.lots}>${lots.map((lot) => html`<${Lot} key=${lot.id} lot=${lot} />`)}</section>`}
+    <div class="wrap even"><button type="button" class="button main" onClick=${() => setSheet('lot')}><${Icon} name="add" />${m.larder.add}</button>
+      <button type="button" class="button" onClick=${() => setSheet('mix')}><${Icon} name="sugar" />${m.larder.mix}</button></div>
+    ${sheet === 'lot' && html`<${LotSheet} onClose=${() => setSheet('')} />`}
+    ${sheet === 'mix' && html`<${MixSheet} onClose=${() => setSheet('')} />`}`;
 }
 
-function LotForm() {
+/** @param {{lot: import('../care/overlay.js').ShownRow}} props */
+function Lot({ lot }) {
   const words = catalogue.value?.words ?? {};
-  const origins = catalogue.value?.origins ?? {};
-  const [origin, setOrigin] = useState('bought_or_bred');
-  const [error, setError] = useState('');
-  const verdict = originVerdict(origins, origin, { got_on: null, today: today.value });
-  /** @param {any} event */
-  async function save(event) {
-    event.preventDefault();
-    const form = new FormData(event.target);
-    try {
-      await keep('lot', {
-        food_code: String(form.get('food')), origin, got_on: today.value,
-        ...(form.get('name') ? { name: String(form.get('name')) } : {}), ...(form.get('use_by') ? { use_by: String(form.get('use_by')) } : {}),
-        ...(verdict.until ? { hold_until: verdict.until } : {}),
-      });
-      say('Saved on this phone');
-      event.target.reset();
-    } catch (problem) {
-      setError(/** @type {Error} */ (problem).message);
-    }
+  const v = lot.set;
+  const verdict = originVerdict(catalogue.value?.origins ?? {}, v.origin, { got_on: v.got_on ?? null, today: today.value });
+  const left = v.use_by ? daysTo(v.use_by) : null;
+  const bad = ['refuse', 'hold'].includes(verdict.verdict) || (left !== null && left < 0);
+  const state = verdict.verdict === 'hold' && verdict.until ? m.larder.held(inDays(verdict.until), daysTo(verdict.until))
+    : verdict.verdict === 'refuse' ? m.larder.never : left === null ? '' : left < 0 ? m.larder.over : m.larder.left(left);
+  const facts = [inTable(words, 'origin', v.origin), v.got_on ? m.larder.got(inDays(v.got_on)) : '', v.use_by ? m.larder.use_by(inDays(v.use_by)) : ''].filter(Boolean).join(' · ');
+  const need = catalogue.value?.foods?.[v.food_code]?.need ?? 'other';
+  async function usedUp() {
+    await keep('lot', { finished_on: today.value }, lot.id);
+    say(m.larder.used_up, async () => { await keep('lot', { finished_on: null }, lot.id); say(t.taken_back); });
   }
-  return html`<form class="card" onSubmit=${save}><h2>Add a food</h2>
-    <label>Food<select name="food">${Object.keys(catalogue.value?.foods ?? {}).map((code) => html`<option value=${code}>${inTable(words, 'food', code)}</option>`)}</select></label>
-    <label>Where it comes from<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code}>${inTable(words, 'origin', code)}</option>`)}</select></label>
-    <p class=${verdict.verdict === 'fine' ? 'soft' : 'caution'}>${inTable(words, 'origin_why', verdict.reason_code)}</p>
-    <label>Name <small>(optional)</small><input name="name" maxlength="80" /></label>
-    <label>Use by <small>(optional)</small><input name="use_by" type="date" /></label>
-    ${error && html`<p role="alert" class="caution">${error}</p>`}
-    ${verdict.verdict === 'refuse' ? html`<p role="alert"><strong>This does not go into the larder.</strong></p>` : html`<button class="button main">Add it</button>`}</form>`;
+  return html`<article class=${`card ${bad ? 'urgent' : ''}`}><div class="row top-align"><span class="badge"><${Icon} name=${need} /></span>
+    <div class="grow stack"><h2>${v.name || capital(inTable(words, 'food', v.food_code))}</h2>${state && html`<p><strong>${state}</strong></p>`}<p class="soft">${facts}</p>
+      ${verdict.verdict !== 'fine' && html`<p class="caution">${inTable(words, 'origin_why', verdict.reason_code)}</p>`}</div></div>
+    <button type="button" class="button" aria-label=${`${m.larder.used}: ${v.name || inTable(words, 'food', v.food_code)}`} onClick=${usedUp}>${m.larder.used}</button></article>`;
 }

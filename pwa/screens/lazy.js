@@ -1,12 +1,16 @@
 // A screen that is fetched when it is first shown; all are in the precache, so this works offline too.
 import { useEffect, useState } from 'preact/hooks';
+import { Skeleton } from '../components/empty.js';
 import { html } from '../components/html.js';
+import { t } from '../text/en.js';
 
 /** @type {Record<string, () => Promise<Record<string, any>>>} */
 const SCREENS = {
   start: () => import('./start.js'), shelf: () => import('./shelf.js'), colony: () => import('./colony.js'),
   larder: () => import('./larder.js'), handover: () => import('./handover.js'), settings: () => import('./settings.js'),
   standin: () => import('./standin.js'), attention: () => import('./attention.js'), log: () => import('./log.js'),
+  later: () => import('./later.js'), many: () => import('./many.js'), labels: () => import('./labels.js'), look: () => import('./look.js'),
+  charts: () => import('./charts.js'), at: () => import('./at.js'), welcome: () => import('./welcome.js'), paper: () => import('./paper.js'),
 };
 
 /** @param {{from: string, name: string, props?: Record<string, any>}} what */
@@ -15,7 +19,7 @@ export function Lazy({ from, name, props = {} }) {
   useEffect(() => {
     SCREENS[from]?.().then((module) => setLoaded(() => module[name]), () => setLoaded(() => Missing));
   }, [from, name]);
-  return loaded ? html`<${loaded} ...${props} />` : html`<p class="soft" aria-busy="true">One moment…</p>`;
+  return loaded ? html`<${loaded} ...${props} />` : html`<${Skeleton} words=${t.loading} />`;
 }
 
-const Missing = () => html`<p>This part of the app could not be loaded. Reload it; nothing that you logged is lost.</p>`;
+const Missing = () => html`<p>${t.missing}</p>`;

@@ -6,7 +6,7 @@ import { SaveState } from '../components/save-state.js';
 import { remove, say } from '../signals/actions.js';
 import { takePhoto } from '../signals/photos.js';
 import { events } from '../signals/shelf.js';
-import { t } from '../text/en.js';
+import { m } from '../text/en-more.js';
 
 const SHOWN = 24;
 
@@ -25,18 +25,18 @@ export function Photos({ colonyId, name }) {
       await takePhoto(colonyId, file);
     } catch (error) {
       if (/** @type {any} */ (error).name === 'NotSaved') throw error;
-      say(t.photos.unreadable);
+      say(m.photos.unreadable);
     } finally {
       setBusy(false);
     }
   };
-  return html`<section class="stack" aria-label=${t.photos.title}><h2>${t.photos.title}</h2>
+  return html`<section class="stack" aria-label=${m.photos.title}><h2>${m.photos.title}</h2>
     ${all.length > 0 && html`<ol class="photo-strip">${all.map((row) => html`<li key=${row.id}>
-      <button type="button" class="photo-button" aria-expanded=${large === row.id} onClick=${() => setLarge(large === row.id ? '' : row.id)}><${Photo} row=${row} words=${t.photos.of(name, day(row))} /></button>
+      <button type="button" class="photo-button" aria-expanded=${large === row.id} onClick=${() => setLarge(large === row.id ? '' : row.id)}><${Photo} row=${row} words=${m.photos.of(name, day(row))} /></button>
       <p class="soft">${day(row)} <${SaveState} state=${row.state} /></p></li>`)}</ol>`}
-    ${all.filter((row) => row.id === large).map((row) => html`<figure class="stack photo-large" key=${row.id}><${Photo} row=${row} words=${t.photos.of(name, day(row))} />
-      <button type="button" class="button" onClick=${() => { setLarge(''); void remove('photo', row.id); }}>${t.photos.remove}</button></figure>`)}
-    <label class="button wide">${busy ? t.photos.busy : t.photos.take}<input class="unseen" type="file" accept="image/*" capture="environment" disabled=${busy} onChange=${take} /></label></section>`;
+    ${all.filter((row) => row.id === large).map((row) => html`<figure class="stack photo-large" key=${row.id}><${Photo} row=${row} words=${m.photos.of(name, day(row))} />
+      <button type="button" class="button" onClick=${() => { setLarge(''); void remove('photo', row.id); }}>${m.photos.remove}</button></figure>`)}
+    <label class="button wide">${busy ? m.photos.busy : m.photos.take}<input class="visually-hidden" type="file" accept="image/*" capture="environment" disabled=${busy} onChange=${take} /></label></section>`;
 }
 
 /** @param {import('../care/overlay.js').ShownRow} row */

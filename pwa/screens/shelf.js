@@ -1,36 +1,48 @@
-// The shelf: every colony with its gauges at a glance.
+// The shelf: every colony as tubes standing on their board.
+import { useState } from 'preact/hooks';
+import { Empty } from '../components/empty.js';
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
-import { Tube } from '../components/tube.js';
-import { movedGauges } from '../care/round.js';
+import { Tube, dueInWords } from '../components/tube.js';
+import { dueAtMs } from '../care/gauges.js';
 import { say } from '../care/words.js';
-import { catalogue, events, planOf, rowsOf } from '../signals/shelf.js';
+import { gaugesOf } from '../signals/gauges.js';
+import { catalogue, planOf, rowsOf } from '../signals/shelf.js';
 import { t } from '../text/en.js';
+import { m } from '../text/en-more.js';
+
+const SEARCH_FROM = 7;
+
+/** Colonies by the number on their vessel. */
+export const coloniesInOrder = () => rowsOf('colony').sort((a, b) => (a.set.number ?? Infinity) - (b.set.number ?? Infinity) || (a.id < b.id ? -1 : 1));
+
+/** @param {Record<string, any>} colony its fields */
+export const speciesOf = (colony) => catalogue.value?.species?.[colony.species_code]?.name ?? colony.species_name ?? m.shelf.species_unknown;
 
 export function ShelfScreen() {
-  const colonies = rowsOf('colony').sort((a, b) => (a.set.number ?? Infinity) - (b.set.number ?? Infinity) || (a.id < b.id ? -1 : 1));
-  return html`<h1>The shelf</h1>
-    ${colonies.map((colony) => html`<${Colony} key=${colony.id} colony=${colony} />`)}
-    ${!colonies.length && html`<p class="lead">${t.round.empty_shelf}</p>`}
-    <a class="button main" href="#/colony/new"><${Icon} name="add" />Add a colony</a>`;
-}
-
-/** A colony's gauges as this phone knows them. @param {string} colonyId */
-export function gaugesOf(colonyId) {
-  const plan = planOf(colonyId);
-  if (!plan) return [];
-  const fresh = (events.value.get(colonyId) ?? []).filter((e) => !e.rev || e.rev > plan.set.inputs_rev);
-  return movedGauges(plan, fresh).filter((gauge) => !['glance', 'room'].includes(gauge.need));
+  const [wanted, setWanted] = useState('');
+  const colonies = coloniesInOrder();
+  const shown = colonies.filter(({ set }) => `${set.number ?? ''} ${set.name} ${speciesOf(set)}`.toLowerCase().includes(wanted.trim().toLowerCase()));
+  if (!colonies.length) return html`<h1>${m.shelf.title}</h1><${Empty} bare title=${t.round.empty_shelf}><a class="button main" href="#/colony/new"><${Icon} name="add" />${t.round.add}</a></${Empty}>`;
+  return html`<div class="title"><h1>${m.shelf.title}</h1><a class="button" href="#/at"><${Icon} name="scan" />${m.shelf.scan}</a></div>
+    ${colonies.length >= SEARCH_FROM && html`<label>${m.shelf.search}<input type="search" value=${wanted} onInput=${(/** @type {any} */ e) => setWanted(e.target.value)} /></label>`}
+    <div class="shelf-grid">${shown.map((colony) => html`<${Board} key=${colony.id} colony=${colony} />`)}</div>
+    ${!shown.length && html`<p class="lead">${m.shelf.none}</p>`}
+    <div class="wrap even"><a class="button main" href="#/colony/new"><${Icon} name="add" />${t.round.add}</a>
+      <a class="button" href="#/labels"><${Icon} name="print" />${m.shelf.labels}</a></div>`;
 }
 
 /** @param {{colony: import('../care/overlay.js').ShownRow}} props */
-function Colony({ colony }) {
+function Board({ colony }) {
   const words = catalogue.value?.words ?? {};
   const v = colony.set;
-  const species = catalogue.value?.species?.[v.species_code]?.name ?? v.species_name ?? 'Species not given';
-  return html`<article class="card">
-    <div class="row">${v.number && html`<span class="number">${v.number}</span>`}<h2 class="grow"><a href=${`#/colony/${colony.id}`}>${v.name}</a></h2></div>
-    <p class="soft"><em>${species}</em> · ${/** @type {any} */ (t.stages)[v.stage] ?? ''} ${v.condition && v.condition !== 'well' ? `· ${/** @type {any} */ (t.conditions)[v.condition]}` : ''}</p>
-    <div class="tube-set">${gaugesOf(colony.id).map((gauge) => html`<figure><${Tube} gauge=${gauge} small /><figcaption aria-hidden="true">${say(words, 'need', gauge.need)}</figcaption></figure>`)}</div>
-  </article>`;
+  const gauges = gaugesOf(colony.id);
+  const first = gauges.map((gauge) => ({ gauge, due: dueAtMs(gauge) })).filter((each) => each.due !== null).sort((a, b) => (a.due ?? 0) - (b.due ?? 0))[0];
+  const condition = v.condition && v.condition !== 'well' ? ` · ${/** @type {any} */ (t.conditions)[v.condition]}` : '';
+  return html`<a class="board" href=${`#/colony/${colony.id}`}>
+    <div class="stand">${gauges.map((gauge) => html`<${Tube} gauge=${gauge} small />`)}${!planOf(colony.id) && html`<p class="soft">${m.shelf.no_plan}</p>`}</div>
+    <div class="plank">${v.number && html`<span class="number">${v.number}</span>`}<h2>${v.name}</h2>
+      ${first && html`<span class="next">${say(words, 'need', first.gauge.need)} ${dueInWords(first.due)}</span>`}
+      <p class="soft"><em>${speciesOf(v)}</em> · ${/** @type {any} */ (t.stages)[v.stage] ?? ''}${condition}</p></div>
+  </a>`;
 }

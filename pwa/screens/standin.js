@@ -1,27 +1,39 @@
 // The stand-in's view: what to do today in half a minute, and whom to call.
 import { useState } from 'preact/hooks';
 import { html } from '../components/html.js';
+import { Icon } from '../components/icon.js';
 import { round, rowsOf, session } from '../signals/shelf.js';
+import { t } from '../text/en.js';
+import { m } from '../text/en-more.js';
 import { LogSheet } from './log.js';
 import { Nudges } from './nudges.js';
-import { Task } from './round.js';
+import { Task } from './task.js';
 
 export function StandInScreen() {
   const me = session.value;
-  const given = rowsOf('pass').find((row) => row.id === me.pass?.id)?.set;
-  const colonies = rowsOf('colony');
   const [wrong, setWrong] = useState('');
   const [other, setOther] = useState(/** @type {any} */ (null));
-  const due = round.value.items.filter((item) => item.group !== 'next');
-  const state = me.pass?.state;
-  return html`<h1>${state === 'not_yet' ? `From ${me.pass.starts_on}` : due.length ? `Today: ${due.length} ${due.length === 1 ? 'thing' : 'things'}, about ${due.length * 2} minutes` : 'Nothing today'}</h1>
-    <p class="soft">A missed day is fine. Do not open the nest, shake, or give extra.</p>
-    ${given?.instructions && html`<section class="card"><h2>From the keeper</h2><p>${given.instructions}</p></section>`}
-    ${given?.emergency_contact && html`<a class="button wide" href=${`tel:${given.emergency_contact.replace(/[^+0-9]/g, '')}`}>Call ${given.emergency_contact}</a>`}
-    ${due.map((item) => html`<${Task} key=${item.key} item=${item} onOther=${() => setOther(item)} />`)}
-    <section class="stack"><h2>Your colonies</h2>${colonies.map((colony) => html`<article class="card" key=${colony.id}><h3>${colony.set.number ? `${colony.set.number} · ` : ''}${colony.set.name}</h3>
-      <button type="button" class="button warn" onClick=${() => setWrong(colony.id)}>Something is wrong</button></article>`)}</section>
+  const given = rowsOf('pass').find((row) => row.id === me.pass?.id)?.set ?? me.pass ?? {};
+  return html`<${StandInView} given=${given} state=${me.pass?.state ?? ''} colonies=${rowsOf('colony')} onOther=${setOther} onWrong=${setWrong} />
     <${Nudges} />
     ${wrong && html`<${LogSheet} colonyId=${wrong} kind="fault" onClose=${() => setWrong('')} />`}
     ${other && html`<${LogSheet} colonyId=${other.colony_id} need=${other.need} item=${other} onClose=${() => setOther(null)} />`}`;
+}
+
+const nothing = () => undefined;
+
+/**
+ * The same page for the stand-in and for the keeper's preview of it.
+ * @param {{given: Record<string, any>, state: string, colonies: any[], onOther?: (item: any) => void, onWrong?: (id: string) => void}} props
+ */
+export function StandInView({ given, state, colonies, onOther = nothing, onWrong = nothing }) {
+  const ids = new Set(colonies.map((colony) => colony.id));
+  const due = round.value.items.filter((item) => item.group !== 'next' && ids.has(item.colony_id));
+  return html`<h1>${state === 'not_yet' ? m.standin.from(given.starts_on) : due.length ? m.standin.today(due.length) : m.standin.nothing}</h1>
+    <p class="soft">${m.standin.calm}</p>
+    ${given.instructions && html`<section class="card"><h2>${m.standin.from_keeper}</h2><p>${given.instructions}</p></section>`}
+    ${given.emergency_contact && html`<a class="button wide" href=${`tel:${given.emergency_contact.replace(/[^+0-9]/g, '')}`}>${m.standin.call(given.emergency_contact)}</a>`}
+    ${due.map((item) => html`<${Task} key=${item.key} item=${item} onOther=${onOther} />`)}
+    <section class="stack"><h2>${m.standin.yours}</h2>${colonies.map((colony) => html`<article class="card" key=${colony.id}><div class="row">${colony.set.number && html`<span class="number">${colony.set.number}</span>`}<h3 class="grow">${colony.set.name}</h3></div>
+      <button type="button" class="button warn" onClick=${() => onWrong(colony.id)}><${Icon} name="fault" />${t.kinds.fault}</button></article>`)}</section>`;
 }

@@ -2,6 +2,7 @@
 import { signal } from '@preact/signals';
 import { withOffset } from '../care/instants.js';
 import { uuid7 } from '../database/ids.js';
+import { t } from '../text/en.js';
 import { openStore, reload, rows, syncNow } from './shelf.js';
 
 /** The last thing done, for ten seconds: `{text, undo}`. @type {import('@preact/signals').Signal<null | {text: string, undo: (() => Promise<void>) | null}>} */
@@ -43,28 +44,36 @@ export async function remove(kind, id) {
   await write([{ kind, id, set: { gone: true } }]);
 }
 
-/** Do what the plan suggests. @param {import('../care/round.js').Item[]} items @returns {Promise<string[]>} */
-export async function logAsSuggested(items) {
-  const changes = items.filter((item) => item.suggested).map((item) => ({
-    kind: item.suggested.kind, id: uuid7(),
-    set: {
-      ...item.suggested.set, colony_id: item.colony_id, happened_at: withOffset(new Date()),
-      task_key: item.key.split('/')[1], suggested: true,
-    },
-  }));
+/** Log several things at once, with one undo for all. @param {Array<{kind: string, set: Record<string, any>}>} what @returns {Promise<string[]>} their ids */
+export async function logAll(what) {
+  const happened_at = withOffset(new Date());
+  const changes = what.map(({ kind, set }) => ({ kind, id: uuid7(), set: { happened_at, ...set } }));
   await write(changes);
-  const ids = changes.map((change) => change.id);
-  const kinds = changes.map((change) => change.kind);
-  say(changes.length === 1 ? 'Saved on this phone' : `${changes.length} saved on this phone`, async () => {
-    await write(ids.map((id, i) => ({ kind: kinds[i] ?? 'feeding', id, set: { gone: true } })));
-    say('Taken back');
+  say(changes.length === 1 ? t.saved : t.saving.many(changes.length), async () => {
+    await write(changes.map(({ kind, id }) => ({ kind, id, set: { gone: true } })));
+    say(t.taken_back);
   });
-  return ids;
+  return changes.map((change) => change.id);
 }
 
-/** Put a need off. @param {import('../care/round.js').Item} item @param {number} untilMs */
-export async function later(item, untilMs) {
-  await log('later', { colony_id: item.colony_id, need: item.need, until: withOffset(new Date(untilMs)) });
+/** What logging a task as suggested writes. @param {import('../care/round.js').Item} item */
+const asSuggested = (item) => ({
+  kind: item.suggested.kind,
+  set: { ...item.suggested.set, colony_id: item.colony_id, task_key: item.key.split('/')[1], suggested: true },
+});
+
+/** Do what the plan suggests. @param {import('../care/round.js').Item[]} items @returns {Promise<string[]>} */
+export const logAsSuggested = (items) => logAll(items.filter((item) => item.suggested).map(asSuggested));
+
+/** Void a log, with an undo that brings it back. @param {import('../care/overlay.js').ShownRow} row */
+export async function voidLog(row) {
+  await remove(row.kind, row.id);
+  say(t.taken_back, async () => { await keep(row.kind, { gone: false }, row.id); });
+}
+
+/** Put a need off, or skip it this time. @param {import('../care/round.js').Item} item @param {number} untilMs @param {string} [why] */
+export async function later(item, untilMs, why) {
+  await logAll([{ kind: 'later', set: { colony_id: item.colony_id, need: item.need, until: withOffset(new Date(untilMs)), ...(why ? { why } : {}) } }]);
 }
 
 /** Say that a fault is over. @param {string} faultId */

@@ -42,11 +42,26 @@ export const unsent = computed(() => ({
 let store = null;
 const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('broodshelf') : null;
 
-/** The rows of a kind, in the order of their making. @param {string} kind @returns {ShownRow[]} */
-export const rowsOf = (kind) => [...rows.value.values()].filter((row) => row.kind === kind).sort((a, b) => (a.id < b.id ? -1 : 1));
+/** Rows of each kind but events, in the order of their making. */
+const byKind = computed(() => {
+  /** @type {Map<string, ShownRow[]>} */
+  const found = new Map();
+  for (const row of rows.value.values()) {
+    if (row.happened_ms !== null) continue;
+    const list = found.get(row.kind);
+    if (list) list.push(row);
+    else found.set(row.kind, [row]);
+  }
+  for (const list of found.values()) list.sort((a, b) => (a.id < b.id ? -1 : 1));
+  return found;
+});
+const plans = computed(() => new Map((byKind.value.get('plan') ?? []).map((plan) => [plan.set.colony_id, plan])));
+
+/** The registers of a kind, in the order of their making. @param {string} kind @returns {ShownRow[]} */
+export const rowsOf = (kind) => [...(byKind.value.get(kind) ?? [])];
 
 /** The plan of a colony, once the server has made one. @param {string} colonyId @returns {ShownRow | undefined} */
-export const planOf = (colonyId) => [...rows.value.values()].find((row) => row.kind === 'plan' && row.set.colony_id === colonyId);
+export const planOf = (colonyId) => plans.value.get(colonyId);
 
 /** The open store. @returns {Store} */
 export function openStore() {

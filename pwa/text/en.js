@@ -1,11 +1,13 @@
-// The app's own words in English. Reasons, cautions and names of foods come from the catalogue's word table.
+// The app's own words in English, by screen. Reasons, cautions and names of foods come from the catalogue's word table.
 
 /** @param {number} n @param {string} one @param {string} [many] */
 const count = (n, one, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
 
 export const t = {
-  name: 'Broodshelf',
+  name: 'Broodshelf', close: 'Close', saved: 'Saved on this phone', taken_back: 'Taken back', loading: 'One moment…',
+  missing: 'This part of the app could not be loaded. Reload it; nothing that you logged is lost.',
   nav: { round: 'Round', shelf: 'Shelf', larder: 'Larder', handover: 'Hand over', settings: 'House' },
+  screens: 'Screens',
   state: { synced: 'Synced', saved: 'Saved on this phone', attention: 'Needs attention' },
   due: {
     never: 'not due', now: 'due now',
@@ -16,14 +18,35 @@ export const t = {
   saving: {
     waiting: (/** @type {number} */ n) => `${n} saved on this phone`,
     attention: (/** @type {number} */ n) => `${n} ${n === 1 ? 'needs' : 'need'} attention`,
-    synced: 'All synced', offline: 'No connection', syncing: 'Syncing…',
+    synced: 'All synced', offline: 'No connection', syncing: 'Syncing…', many: (/** @type {number} */ n) => `${n} saved on this phone`,
+  },
+  banner: {
+    unsent: 'Unsent logs', update: 'A new version is ready.', use_it: 'Use it now', signed_out: 'This phone is signed out. What it has not sent stays here.',
+    clock: (/** @type {number} */ min) => `This phone's clock is ${Math.abs(min)} minutes ${min > 0 ? 'ahead' : 'behind'}. Logs are kept in the right order all the same.`,
+    ended: /** @type {Record<string, string>} */ ({
+      pass_revoked: 'The keeper has taken this pass back. What this phone has not sent stays here for export.',
+      pass_ended: 'This pass has ended. Thank you. What this phone has not sent stays here for export.',
+      device_revoked: 'A keeper has signed this phone out. What it has not sent stays here for export.',
+    }),
   },
   round: {
     title: 'The round', now: 'Now', today: 'Later today', next: 'Next days', done: 'Done',
-    quiet: 'Nothing is due now.', next_at: (/** @type {string} */ day) => `Nothing until ${day}.`,
-    as_suggested: 'Done as suggested', other: 'Other', later: 'In an hour', resolved: 'It is mended',
+    quiet: 'Nothing is due now.', next_at: (/** @type {string} */ day) => `Nothing until ${day}.`, calm: 'Every tube is full enough. Leave them their quiet.',
+    as_suggested: 'Done as suggested', done_short: 'Done', other: 'Other', later: 'Later', resolved: 'It is mended', urgent: 'urgent', why: 'Why',
     all: (/** @type {number} */ n) => (n === 1 ? 'Done as suggested' : `All ${n} done as suggested`),
     by: (/** @type {string} */ who) => `by ${who}`, undo: 'Undo', empty_shelf: 'The shelf is empty. Add the first colony.',
+    progress: (/** @type {number} */ part, /** @type {number} */ whole) => `${part} of ${whole} done`, finished: 'The round is done.',
+    many: 'Several at once', add: 'Add a colony',
+  },
+  many: {
+    title: 'Several at once', what: 'What they got', who: 'Which colonies', none: 'Choose at least one colony.', water: 'Filled up', look: 'Looked in, all calm',
+    go: (/** @type {number} */ n) => `Log it for ${count(n, 'colony', 'colonies')}`, one_each: 'as the plan suggests for each',
+  },
+  later: {
+    title: 'Later, or not this time', when: 'Remind the round', hour: 'In an hour', evening: 'This evening', tomorrow: 'Tomorrow', skip: 'Or skip it this time, because',
+    skipped: 'Skipped this time', put_off: 'Put off',
+    why: /** @type {Array<[string, string]>} */ ([['still food', 'There is still food'], ['leave quiet', 'Leave them quiet'], ['nothing in the house', 'Nothing in the house'], ['other', 'Another reason']]),
+    own: 'Your reason', go: 'Skip it',
   },
   kinds: {
     feeding: 'Feeding', check: 'Check', water: 'Water', fault: 'Something is wrong', count: 'Count', move: 'Nest move',
@@ -31,8 +54,6 @@ export const t = {
   },
   outcomes: { all: 'All taken', some: 'Some taken', ignored: 'Ignored' },
   readings: { full: 'Full', three_quarters: '¾', half: '½', quarter: '¼', empty: 'Empty' },
-  guilds: { omnivore: 'Sugar and insects', predator: 'Mostly insects', harvester: 'Seeds', honeypot: 'Stores sugar in repletes', fungus_grower: 'Leaves for its fungus' },
-  foundings: { claustral: 'Alone, without food', semi_claustral: 'Goes out for food', parasitic: 'With host workers' },
   coarse: { none: 'None', few: 'Few', some: 'Some', many: 'Many' },
   stages: { founding: 'Founding queen', nanitics: 'Nanitics', growing: 'Growing', mature: 'Mature' },
   fields: {
@@ -43,9 +64,10 @@ export const t = {
     well: 'Well', settling: 'Settling', resting: 'In winter rest', queenless_suspected: 'Queen in doubt',
     quarantine: 'Quarantine', given_away: 'Given away', dead: 'Dead',
   },
-  photos: {
-    title: 'Pictures', take: 'Take a picture', busy: 'One moment…', remove: 'Take this picture out',
-    unreadable: 'This picture could not be read. Try another, or take it again.',
-    of: (/** @type {string} */ name, /** @type {string} */ day) => `${name} on ${day}`,
-  },
+  units: /** @type {Record<string, (n: number) => string>} */ ({
+    drop: (n) => (n === 1 ? 'drop' : 'drops'), ml: () => 'mL', piece: (n) => (n === 1 ? 'piece' : 'pieces'), leg: (n) => (n === 1 ? 'leg' : 'legs'),
+    mg: () => 'mg', seed: (n) => (n === 1 ? 'seed' : 'seeds'), leaf: (n) => (n === 1 ? 'leaf' : 'leaves'),
+  }),
 };
+
+export { count };

@@ -24,3 +24,9 @@ declare module '@preact/signals' {
   export function effect(run: () => void): () => void;
   export function batch<T>(run: () => T): T;
 }
+declare module 'qr' {
+  export default function encodeQR(text: string, output: 'svg', options?: { ecc?: 'low' | 'medium' | 'quartile' | 'high'; border?: number; optimize?: boolean }): string;
+}
+declare module 'qr/decode.js' {
+  export default function decodeQR(image: { width: number; height: number; data: Uint8ClampedArray }): string;
+}

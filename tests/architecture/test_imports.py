@@ -11,7 +11,7 @@ MAY_IMPORT = {
     "care": {"care"},
     "database": {"database", "care", "vendor"},
     "sync": {"sync", "database", "care"},
-    "signals": {"signals", "sync", "database", "care"},
+    "signals": {"signals", "sync", "database", "care", "text"},
     "text": {"text"},
     "components": {"components", "signals", "care", "text"},
     "screens": {"screens", "components", "signals", "care", "text", "database"},

@@ -62,4 +62,6 @@ def test_vendored_libraries_are_what_their_list_says():
     for entry in listed:
         assert entry["sha256"] == hashlib.sha256((PWA / "vendor" / entry["file"]).read_bytes()).hexdigest()
         assert (PWA / "vendor" / entry["licence_text"]).is_file()
-    assert {e["file"] for e in listed} == {p.name for p in (PWA / "vendor").glob("*js")}
+    assert {e["file"] for e in listed} == {
+        p.relative_to(PWA / "vendor").as_posix() for p in (PWA / "vendor").rglob("*js")
+    }

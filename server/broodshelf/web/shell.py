@@ -34,6 +34,8 @@ LIBRARIES: Final[Mapping[str, str]] = {
     "htm": "vendor/htm.module.js",
     "@preact/signals": "vendor/signals.module.js",
     "@preact/signals-core": "vendor/signals-core.module.js",
+    "qr": "vendor/qr/index.js",
+    "qr/decode.js": "vendor/qr/decode.js",
 }
 AT_ROOT: Final = frozenset({"index.html", "worker.js", "manifest.webmanifest"})
 NOT_SHIPPED: Final = (".d.ts", ".md", "jsconfig.json")

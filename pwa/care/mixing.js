@@ -1,0 +1,26 @@
+// How much sugar goes into how much water for a share of the weight. Pure.
+
+/** Density of water at 20 C in g/mL. */
+const WATER_G_PER_ML = 0.998;
+
+/** Density of sucrose solution at 20 C, straight lines between points of the ICUMSA table (from memory, rounded): % of the weight, g/mL. @type {Array<[number, number]>} */
+const DENSITY = [[0, 0.998], [10, 1.038], [20, 1.081], [30, 1.127], [40, 1.176], [50, 1.23], [60, 1.287]];
+
+/**
+ * @param {number} percent_ww share of sugar in the weight of the whole, 1 to 60 @param {number} water_ml
+ * @returns {{sugar_g: number, total_ml: number}}
+ */
+export function mixSugarWater(percent_ww, water_ml) {
+  if (!(percent_ww >= 1 && percent_ww <= 60)) throw new RangeError('The share of sugar must lie between 1 and 60 %.');
+  const water_g = water_ml * WATER_G_PER_ML;
+  const sugar_g = (water_g * percent_ww) / (100 - percent_ww);
+  return { sugar_g, total_ml: (water_g + sugar_g) / densityAt(percent_ww) };
+}
+
+/** @param {number} percent */
+function densityAt(percent) {
+  const above = DENSITY.findIndex(([at]) => at >= percent);
+  const [p1, d1] = /** @type {[number, number]} */ (DENSITY[Math.max(0, above - 1)]);
+  const [p2, d2] = /** @type {[number, number]} */ (DENSITY[above]);
+  return p2 === p1 ? d2 : d1 + ((d2 - d1) * (percent - p1)) / (p2 - p1);
+}

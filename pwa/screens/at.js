@@ -1,0 +1,65 @@
+// At a tube: a label scanned or typed inside the app opens that colony's log, without a connection too.
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { textsOf, useAttempt } from '../components/attempt.js';
+import { html } from '../components/html.js';
+import { Icon } from '../components/icon.js';
+import { readCode, shortCode } from '../care/short-code.js';
+import { watchForCodes } from '../signals/camera.js';
+import { go } from '../signals/route.js';
+import { rows } from '../signals/shelf.js';
+import { m } from '../text/en-more.js';
+import { LogSheet } from './log.js';
+import { coloniesInOrder } from './shelf.js';
+
+/** @param {{code: string}} props */
+export function AtScreen({ code }) {
+  const wanted = readCode(code);
+  const found = wanted ? coloniesInOrder().filter((colony) => shortCode(colony.id) === wanted) : [];
+  const only = found.length === 1 ? found[0] : undefined;
+  const [closed, setClosed] = useState(false);
+  if (only && !closed) {
+    const done = () => { setClosed(true); go(`#/colony/${only.id}`); };
+    return html`<h1>${rows.value.get(only.id)?.set.name}</h1><${LogSheet} colonyId=${only.id} onClose=${done} />`;
+  }
+  return html`<h1>${m.labels.scan_title}</h1>
+    ${found.length > 1 && html`<p>${m.labels.several}</p><div class="wrap">${found.map((colony) => html`<a class="button" href=${`#/colony/${colony.id}`}>${colony.set.name}</a>`)}</div>`}
+    ${code && !found.length && html`<p role="alert" class="caution">${m.labels.unknown}</p>`}
+    <${Finder} /><${Typed} />`;
+}
+
+function Finder() {
+  const video = useRef(/** @type {any} */ (null));
+  const stop = useRef(/** @type {null | (() => void)} */ (null));
+  const [open, setOpen] = useState(false);
+  const { attempt, busy, said, say } = useAttempt();
+  useEffect(() => () => stop.current?.(), []);
+  /** @param {string} text */
+  function seen(text) {
+    const code = readCode(text);
+    if (!code) return say(m.labels.foreign);
+    stop.current?.();
+    return go(`#/at/${code}`);
+  }
+  const start = () => attempt(async () => {
+    try {
+      stop.current = await watchForCodes(video.current, seen);
+      setOpen(true);
+    } catch {
+      throw new Error(m.labels.no_camera);
+    }
+  });
+  return html`<div class="stack"><video ref=${video} class="finder" hidden=${!open} playsinline muted aria-label=${m.labels.camera}></video>
+    ${open ? html`<p class="soft">${m.labels.camera}</p>` : html`<button type="button" class="button main wide" disabled=${busy} onClick=${start}><${Icon} name="scan" />${m.labels.start}</button>`}${said}</div>`;
+}
+
+function Typed() {
+  const { said, say } = useAttempt();
+  /** @param {any} event */
+  function open(event) {
+    event.preventDefault();
+    const code = readCode(textsOf(event.target)('code'));
+    if (code) go(`#/at/${code}`);
+    else say(m.labels.unknown);
+  }
+  return html`<form class="card" onSubmit=${open}><label>${m.labels.typed}<input name="code" required autocomplete="off" autocapitalize="characters" spellcheck=${false} /></label>${said}<button class="button main">${m.labels.open}</button></form>`;
+}

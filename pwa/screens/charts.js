@@ -1,0 +1,94 @@
+// A colony over the months: growth, the water with its days left, and the food. Fetched only when it is opened.
+import { useRef, useState } from 'preact/hooks';
+import { useAttempt } from '../components/attempt.js';
+import { Figures, LineChart, WeekBars } from '../components/chart.js';
+import { Choice } from '../components/choice.js';
+import { html } from '../components/html.js';
+import { Icon } from '../components/icon.js';
+import { sharePicture } from '../components/picture.js';
+import { DAY_MS, READINGS, dueAtMs, levelAt } from '../care/gauges.js';
+import { gaugesOf } from '../signals/gauges.js';
+import { events, now } from '../signals/shelf.js';
+import { t } from '../text/en.js';
+import { m } from '../text/en-more.js';
+
+const WEEK_MS = 7 * DAY_MS;
+const WEEKS = 26;
+const LONGEST_AHEAD_DAYS = 120;
+
+/** @param {number} ms */
+const day = (ms) => new Date(ms).toLocaleDateString([], { dateStyle: 'medium' });
+
+/** @param {{colony: import('../care/overlay.js').ShownRow}} props */
+export function Charts({ colony }) {
+  const [which, setWhich] = useState('growth');
+  const box = useRef(/** @type {any} */ (null));
+  const { attempt, said } = useAttempt();
+  const log = events.value.get(colony.id) ?? [];
+  const Chart = { growth: Growth, water: Water, feeding: Food }[which] ?? Growth;
+  const share = () => attempt(() => sharePicture(box.current.querySelector('svg.chart'), `${colony.set.name}: ${/** @type {any} */ (m.charts)[which]}`));
+  return html`<div class="stack" ref=${box}>
+    <${Choice} label=${m.charts.which} hideLabel value=${which} onPick=${setWhich} options=${[['growth', m.charts.growth], ['water', m.charts.water], ['feeding', m.charts.feeding]]} />
+    <${Chart} log=${log} colonyId=${colony.id} onShare=${html`<button type="button" class="button screen-only" onClick=${share}><${Icon} name="share" />${m.charts.share}</button>`} />${said}</div>`;
+}
+
+/** @param {{log: any[], onShare: any}} props */
+function Growth({ log, onShare }) {
+  const counts = log.filter((row) => row.kind === 'count');
+  /** @type {Array<[number, number]>} */
+  const points = counts.filter((row) => typeof row.set.workers === 'number').map((row) => [row.happened_ms, row.set.workers]);
+  const rows = counts.map((row) => [day(row.happened_ms), String(row.set.workers ?? /** @type {any} */ (t.coarse)[row.set.workers_coarse] ?? '–')]).reverse();
+  const first = points[0];
+  const last = points.at(-1);
+  if (!first || !last || points.length < 2) return html`<p class="soft">${m.charts.few}</p>${rows.length > 0 && html`<${Figures} heads=${[m.charts.day, m.charts.workers]} rows=${rows} />`}`;
+  const words = m.charts.growth_words(first[1], last[1]);
+  return html`<p class="soft">${words}</p><${LineChart} title=${m.charts.growth} words=${words} unit="" need="protein" points=${points} />
+    ${onShare}<${Figures} heads=${[m.charts.day, m.charts.workers]} rows=${rows} />`;
+}
+
+/** The share of a full reservoir that an event says. @param {any} row @returns {number | null} */
+function shareOf(row) {
+  if (row.set.action === 'refill' || row.set.action === 'new_tube') return 100;
+  const share = READINGS[row.set.reading];
+  return share === undefined ? null : share * 100;
+}
+
+/** @param {{log: any[], colonyId: string, onShare: any}} props */
+function Water({ log, colonyId, onShare }) {
+  /** @type {Array<[number, number]>} */
+  const points = log.filter((row) => row.kind === 'water' && shareOf(row) !== null).map((row) => [row.happened_ms, shareOf(row) ?? 0]);
+  const gauge = gaugesOf(colonyId).find((each) => each.need === 'water');
+  if (!points.length && !gauge) return html`<p class="soft">${m.charts.few_water}</p>`;
+  const ahead = gauge && gauge.rate_per_day > 0 ? forecast(gauge) : null;
+  const due = gauge ? dueAtMs(gauge) : null;
+  const words = due === null ? m.charts.never : due <= now.value ? m.charts.due_now : m.charts.water_words(m.charts.days((due - now.value) / DAY_MS));
+  const rows = points.map(([ms, value]) => [day(ms), `${Math.round(value)} %`]).reverse();
+  return html`<p>${words}${ahead ? html` <span class="soft">${m.charts.estimate}</span>` : ''}</p>
+    <${LineChart} title=${m.charts.water} words=${words} unit=" %" need="water" points=${points} guess=${ahead?.line} band=${ahead?.band} due=${gauge ? (gauge.due_level / gauge.capacity) * 100 : null} />
+    ${onShare}<${Figures} heads=${[m.charts.day, m.charts.level]} rows=${rows} />`;
+}
+
+/** The gauge's line from now until it is empty, with the band of its low and high rates. @param {import('../care/gauges.js').Gauge} gauge */
+function forecast(gauge) {
+  const start = (levelAt(gauge, now.value) / gauge.capacity) * 100;
+  const days = Math.min(LONGEST_AHEAD_DAYS, (start / 100) * gauge.capacity / Math.max(gauge.rate_low, gauge.rate_per_day / 4));
+  /** @param {number} rate @returns {Array<[number, number]>} */
+  const line = (rate) => Array.from({ length: 13 }, (_, i) => [now.value + (i / 12) * days * DAY_MS, Math.max(0, start - (rate / gauge.capacity) * 100 * (i / 12) * days)]);
+  return { line: line(gauge.rate_per_day), band: { low: line(gauge.rate_low), high: line(gauge.rate_high) } };
+}
+
+/** @param {{log: any[], onShare: any}} props */
+function Food({ log, onShare }) {
+  const start = now.value - WEEKS * WEEK_MS;
+  const feedings = log.filter((row) => row.kind === 'feeding' && row.happened_ms > start);
+  if (!feedings.length) return html`<p class="soft">${m.charts.few_food}</p>`;
+  const weeks = Array.from({ length: WEEKS }, (_, i) => ({ ms: start + i * WEEK_MS, sugar: 0, other: 0 }));
+  for (const row of feedings) {
+    const week = weeks[Math.min(WEEKS - 1, Math.floor((row.happened_ms - start) / WEEK_MS))];
+    if (week) week[row.set.need === 'sugar' ? 'sugar' : 'other'] += 1;
+  }
+  const words = m.charts.food_words(feedings.length);
+  return html`<p class="soft">${words}</p><${WeekBars} title=${m.charts.feeding} words=${words} weeks=${weeks} />
+    <ul class="wrap soft"><li class="need-sugar"><span class="key" aria-hidden="true"></span> ${m.charts.sugar}</li><li class="need-protein"><span class="key" aria-hidden="true"></span> ${m.charts.protein}</li></ul>
+    ${onShare}<${Figures} heads=${[m.charts.week, m.charts.sugar, m.charts.protein]} rows=${weeks.filter((week) => week.sugar + week.other).map((week) => [day(week.ms), String(week.sugar), String(week.other)]).reverse()} />`;
+}

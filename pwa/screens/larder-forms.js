@@ -1,0 +1,69 @@
+// Adding to the larder: a food with its origin, or a batch of sugar water with its recipe.
+import { useState } from 'preact/hooks';
+import { textsOf, useAttempt } from '../components/attempt.js';
+import { html } from '../components/html.js';
+import { Sheet } from '../components/sheet.js';
+import { Stepper } from '../components/stepper.js';
+import { DAY_MS } from '../care/gauges.js';
+import { dayOf } from '../care/instants.js';
+import { mixSugarWater } from '../care/mixing.js';
+import { originVerdict } from '../care/origin.js';
+import { say as inTable } from '../care/words.js';
+import { keep, say } from '../signals/actions.js';
+import { catalogue, now, today } from '../signals/shelf.js';
+import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
+
+const BATCH_KEEPS_DAYS = 7; // in the fridge; common practice
+
+/** @param {{onClose: () => void}} props */
+export function LotSheet({ onClose }) {
+  const words = catalogue.value?.words ?? {};
+  const origins = catalogue.value?.origins ?? {};
+  const [origin, setOrigin] = useState('bought_or_bred');
+  const { attempt, busy, said } = useAttempt();
+  const verdict = originVerdict(origins, origin, { got_on: null, today: today.value });
+  /** @param {any} event */
+  function save(event) {
+    event.preventDefault();
+    const text = textsOf(event.target);
+    void attempt(async () => {
+      await keep('lot', {
+        food_code: text('food'), origin, got_on: today.value, ...(text('name') ? { name: text('name') } : {}),
+        ...(text('use_by') ? { use_by: text('use_by') } : {}), ...(verdict.until ? { hold_until: verdict.until } : {}),
+      });
+      say(t.saved);
+      onClose();
+    });
+  }
+  return html`<${Sheet} title=${m.larder.add} onClose=${onClose}><form onSubmit=${save}>
+    <label>${m.larder.food}<select name="food">${Object.keys(catalogue.value?.foods ?? {}).map((code) => html`<option value=${code}>${inTable(words, 'food', code)}</option>`)}</select></label>
+    <label>${m.larder.origin}<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code}>${inTable(words, 'origin', code)}</option>`)}</select></label>
+    <p class=${verdict.verdict === 'fine' ? 'soft' : 'caution'} role="status">${inTable(words, 'origin_why', verdict.reason_code)}</p>
+    <label>${m.larder.name} <small>${m.larder.optional}</small><input name="name" maxlength="80" /></label>
+    <label>${m.larder.use_by_field} <small>${m.larder.optional}</small><input name="use_by" type="date" /></label>${said}
+    ${verdict.verdict === 'refuse' ? html`<p role="alert"><strong>${m.larder.refused}</strong></p>` : html`<button class="button main wide" disabled=${busy}>${m.larder.go}</button>`}</form></${Sheet}>`;
+}
+
+/** @param {{onClose: () => void}} props */
+export function MixSheet({ onClose }) {
+  const [percent, setPercent] = useState(25);
+  const [water_ml, setWater] = useState(30);
+  const { attempt, busy, said } = useAttempt();
+  const { sugar_g, total_ml } = mixSugarWater(percent, water_ml);
+  const gram = sugar_g < 10 ? sugar_g.toFixed(1) : String(Math.round(sugar_g));
+  const batch = () => attempt(async () => {
+    await keep('lot', {
+      food_code: 'sugar_water', origin: 'home_mixed', name: m.larder.batch_name(percent), percent_ww: percent, amount: Math.round(total_ml), unit: 'ml',
+      got_on: today.value, use_by: dayOf(new Date(now.peek() + BATCH_KEEPS_DAYS * DAY_MS)),
+    });
+    say(t.saved);
+    onClose();
+  });
+  return html`<${Sheet} title=${m.larder.mix} onClose=${onClose}>
+    <${Stepper} label=${m.larder.percent} value=${percent} step=${5} most=${60} unit=${m.larder.of_weight} onChange=${setPercent} />
+    <${Stepper} label=${m.larder.water} value=${water_ml} step=${5} most=${1000} unit="mL" onChange=${setWater} />
+    <p class="lead" role="status">${m.larder.recipe(gram, String(water_ml), String(Math.round(total_ml)))}</p>
+    <p class="caution">${m.larder.cool}</p><p class="soft">${m.larder.keeps}</p>${said}
+    <button type="button" class="button main wide" disabled=${busy} onClick=${batch}>${m.larder.batch}</button></${Sheet}>`;
+}

@@ -1,0 +1,49 @@
+// What goes on paper: the hand-over sheet of a pass, or the record of a colony.
+import { html } from '../components/html.js';
+import { Icon } from '../components/icon.js';
+import { inWords } from '../components/reasons.js';
+import { dueInWords } from '../components/tube.js';
+import { dueAtMs } from '../care/gauges.js';
+import { say, sayPortion } from '../care/words.js';
+import { gaugesOf } from '../signals/gauges.js';
+import { catalogue, events, now, planOf, rows } from '../signals/shelf.js';
+import { m } from '../text/en-more.js';
+import { eventInWords } from './event-words.js';
+import { speciesOf } from './shelf.js';
+
+const MOST_EVENTS = 200;
+
+/** @param {{id: string}} props */
+export function PaperScreen({ id }) {
+  const row = rows.value.get(id);
+  if (!row || !['pass', 'colony'].includes(row.kind)) return html`<h1>${m.paper.gone}</h1>`;
+  return html`<button type="button" class="button main wide" onClick=${() => print()}><${Icon} name="print" />${m.paper.print}</button>
+    ${row.kind === 'pass' ? html`<${HandOverSheet} given=${row.set} />` : html`<${ColonyRecord} colony=${row} />`}
+    <p class="soft">${m.paper.made(new Date(now.peek()).toLocaleDateString([], { dateStyle: 'long' }))}</p>`;
+}
+
+/** @param {{given: Record<string, any>}} props */
+const HandOverSheet = ({ given }) => html`<h1>${m.paper.sheet(given.name)}</h1>
+  <p>${given.starts_on} ${m.handover.to} ${given.ends_on}</p>${given.instructions && html`<p class="lead">${given.instructions}</p>`}
+  ${given.emergency_contact && html`<p><strong>${m.paper.call}:</strong> ${given.emergency_contact}</p>`}<p>${m.standin.calm}</p>
+  ${given.colony_ids.map((/** @type {string} */ id) => rows.value.get(id)).filter(Boolean).map((/** @type {any} */ colony) => html`<section class="card" key=${colony.id}>
+    <h2>${colony.set.number ? `${colony.set.number} · ` : ''}${colony.set.name}</h2><p class="soft"><em>${speciesOf(colony.set)}</em></p>
+    <table><thead><tr><th scope="col">${m.paper.what}</th><th scope="col">${m.paper.when}</th><th scope="col">${m.paper.done}</th></tr></thead><tbody>${(planOf(colony.id)?.set.tasks ?? []).filter((/** @type {any} */ task) => task.need !== 'glance').map((/** @type {any} */ task) => html`<tr>
+      <td>${task.portion ? sayPortion(catalogue.value.words, task.portion) : say(catalogue.value.words, 'todo', task.need)}</td><td>${new Date(task.due_at_ms).toLocaleDateString([], { weekday: 'short', day: 'numeric', month: 'short' })}</td><td></td></tr>`)}</tbody></table>
+    ${(planOf(colony.id)?.set.cautions ?? []).map((/** @type {any} */ caution) => html`<p class="caution">${inWords('caution', caution)}</p>`)}</section>`)}`;
+
+/** @param {{colony: import('../care/overlay.js').ShownRow}} props */
+function ColonyRecord({ colony }) {
+  const v = colony.set;
+  const words = catalogue.value?.words ?? {};
+  const log = [...(events.value.get(colony.id) ?? [])].reverse();
+  const count = log.find((row) => row.kind === 'count');
+  const vessel = rows.value.get(v.vessel_id)?.set.vessel_code;
+  return html`<h1>${m.paper.record(v.name)}</h1>
+    <table><tbody><tr><th scope="row">${m.paper.species}</th><td><em>${speciesOf(v)}</em></td></tr>
+      ${vessel && html`<tr><th scope="row">${m.paper.lives}</th><td>${say(words, 'vessel', vessel)}</td></tr>`}
+      ${count && html`<tr><th scope="row">${m.paper.count}</th><td>${eventInWords(count)}, ${new Date(count.happened_ms ?? 0).toLocaleDateString()}</td></tr>`}
+      ${gaugesOf(colony.id).map((gauge) => html`<tr><th scope="row">${say(words, 'need', gauge.need)}</th><td>${dueInWords(dueAtMs(gauge))}</td></tr>`)}</tbody></table>
+    <table><thead><tr><th scope="col">${m.paper.when}</th><th scope="col">${m.paper.event}</th><th scope="col">${m.paper.by}</th></tr></thead><tbody>${log.slice(0, MOST_EVENTS).map((row) => html`<tr key=${row.id}>
+      <td>${new Date(row.happened_ms ?? 0).toLocaleString([], { dateStyle: 'short', timeStyle: 'short' })}</td><td>${eventInWords(row)}${row.set.remark ? `: ${row.set.remark}` : ''}</td><td>${row.by ? rows.value.get(row.by)?.set.name ?? '' : ''}</td></tr>`)}</tbody></table>`;
+}

@@ -1,0 +1,51 @@
+// What the plan says of a colony: each gauge with its reasons and its range, and the keeper's own interval over it.
+import { useState } from 'preact/hooks';
+import { html } from '../components/html.js';
+import { Cautions, Notices, Reasons } from '../components/reasons.js';
+import { Stepper } from '../components/stepper.js';
+import { dueInWords, levelInWords } from '../components/tube.js';
+import { DAY_MS, levelAt } from '../care/gauges.js';
+import { keep, say } from '../signals/actions.js';
+import { gaugesOf } from '../signals/gauges.js';
+import { now, planOf } from '../signals/shelf.js';
+import { m } from '../text/en-more.js';
+
+const MAY_BE_SET = ['sugar', 'protein', 'seeds', 'leaves', 'water', 'barrier'];
+const USUAL_DAYS = 4;
+const LONGEST_DAYS = 60;
+
+/** @param {{colony: import('../care/overlay.js').ShownRow}} props */
+export const Plan = ({ colony }) => html`<section class="stack" aria-label=${m.colony.plan}><h2>${m.colony.plan}</h2>
+  <${Cautions} items=${planOf(colony.id)?.set.cautions ?? []} />
+  <${Notices} items=${planOf(colony.id)?.set.notices ?? []} />
+  ${gaugesOf(colony.id).map((gauge) => html`<details class="card" key=${gauge.need}><summary>${levelInWords(gauge)}</summary>
+    <${Reasons} items=${gauge.reasons} /><${Spread} gauge=${gauge} />
+    ${MAY_BE_SET.includes(gauge.need) && html`<${OwnInterval} colony=${colony} need=${gauge.need} />`}</details>`)}</section>`;
+
+/** The range of the due date, where the plan gives one. @param {{gauge: import('../care/gauges.js').Gauge}} props */
+function Spread({ gauge }) {
+  const left = levelAt(gauge, now.value) - gauge.due_level;
+  if (left <= 0 || gauge.rate_low <= 0 || gauge.rate_high <= gauge.rate_low) return null;
+  const at = (/** @type {number} */ rate) => dueInWords(now.value + (left / rate) * DAY_MS);
+  return at(gauge.rate_high) !== at(gauge.rate_low) && html`<p class="soft">${m.plan.spread(at(gauge.rate_high), at(gauge.rate_low))}</p>`;
+}
+
+/** @param {{colony: import('../care/overlay.js').ShownRow, need: string}} props */
+function OwnInterval({ colony, need }) {
+  const all = colony.set.interval_days ?? {};
+  const was = all[need];
+  const [days, setDays] = useState(was ?? USUAL_DAYS);
+  const [open, setOpen] = useState(false);
+  /** @param {number | null} next */
+  async function set(next) {
+    const { [need]: _old, ...others } = all;
+    await keep('colony', { interval_days: next === null ? others : { ...others, [need]: next } }, colony.id);
+    say(next === null ? m.plan.cleared : m.plan.kept);
+    setOpen(false);
+  }
+  return html`${was && html`<p>${m.plan.every(was)}</p>`}
+    ${open ? html`<${Stepper} label=${m.plan.own} value=${days} step=${1} most=${LONGEST_DAYS} unit=${m.plan.days(days)} onChange=${setDays} />
+      <button type="button" class="button main wide" onClick=${() => set(days)}>${m.plan.keep}</button>`
+      : html`<button type="button" class="button" onClick=${() => setOpen(true)}>${m.plan.set}</button>`}
+    ${was && html`<button type="button" class="button" onClick=${() => set(null)}>${m.plan.clear}</button>`}`;
+}

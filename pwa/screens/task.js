@@ -1,0 +1,41 @@
+// One task of the round: its tube, what to do in real units, why, and one tap to log it as suggested.
+import { html } from '../components/html.js';
+import { Icon } from '../components/icon.js';
+import { Cautions, Why } from '../components/reasons.js';
+import { Tube, dueInWords } from '../components/tube.js';
+import { sayPortion, say } from '../care/words.js';
+import { logAsSuggested, resolve } from '../signals/actions.js';
+import { catalogue, rows } from '../signals/shelf.js';
+import { t } from '../text/en.js';
+import { capital, nameOf } from './event-words.js';
+
+/** @param {import('../care/round.js').Item} item @returns {string} what to do */
+export function taskTitle(item) {
+  const words = catalogue.value?.words ?? {};
+  if (isFault(item)) return capital(say(words, 'fault', item.reasons[0]?.code));
+  return item.portion ? sayPortion(words, item.portion) : say(words, 'todo', item.need);
+}
+
+/** @param {import('../care/round.js').Item} item */
+const isFault = (item) => item.key.includes('/fault:');
+
+/** @param {{item: import('../care/round.js').Item, onOther: (item: any) => void, onLater?: (item: any) => void}} props */
+export function Task({ item, onOther, onLater }) {
+  const words = catalogue.value?.words ?? {};
+  const fault = isFault(item);
+  const title = taskTitle(item);
+  const number = rows.value.get(item.colony_id)?.set.number;
+  return html`<article class=${`task ${item.urgent ? 'urgent' : ''}`}>
+    <div class="side">${item.gauge ? html`<${Tube} gauge=${item.gauge} small />` : html`<span class=${`badge ${fault ? 'warn' : ''}`}><${Icon} name=${fault ? 'fault' : item.need} /></span>`}</div>
+    <a class="open" href=${`#/colony/${item.colony_id}`}>
+      <span class="eyebrow"><strong>${number ? `${number} · ` : ''}${nameOf(item.colony_id)}</strong> <span>${say(words, 'need', item.need)}</span>
+        <span class=${item.group === 'now' ? 'due-now' : ''}>${item.urgent ? t.round.urgent : dueInWords(item.due_at_ms)}</span></span>
+      <span class="lead">${title}</span></a>
+    <div class="more">${fault ? html`<div class="steps"><${Why} items=${item.reasons} open /></div>` : html`<${Why} items=${item.reasons} />`}<${Cautions} items=${item.cautions} /></div>
+    <div class="actions">
+      ${item.suggested && html`<button type="button" class="button main" aria-label=${`${t.round.as_suggested}: ${nameOf(item.colony_id)}, ${title}`} onClick=${() => logAsSuggested([item])}><${Icon} name="done" />${t.round.done_short}</button>`}
+      ${fault && html`<button type="button" class="button main" onClick=${() => resolve(item.key.split('fault:')[1] ?? '')}>${t.round.resolved}</button>`}
+      ${!fault && html`<button type="button" class="button" aria-label=${`${t.round.other}: ${title}`} onClick=${() => onOther(item)}>${t.round.other}</button>`}
+      ${onLater && !item.urgent && item.group !== 'next' && html`<button type="button" class="button" aria-label=${`${t.round.later}: ${title}`} onClick=${() => onLater(item)}>${t.round.later}</button>`}
+    </div></article>`;
+}

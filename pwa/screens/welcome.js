@@ -1,0 +1,24 @@
+// The first colony is in: its plan at once, then the two things that make the app dependable, each with its reason.
+import { html } from '../components/html.js';
+import { Install } from '../components/install.js';
+import { Notices } from '../components/reasons.js';
+import { planOf, round, rows } from '../signals/shelf.js';
+import { m } from '../text/en-more.js';
+import { Nudges } from './nudges.js';
+import { Task } from './task.js';
+
+const SHOWN = 3;
+
+/** @param {{id: string}} props */
+export function WelcomeScreen({ id }) {
+  const colony = rows.value.get(id);
+  const plan = planOf(id);
+  const items = round.value.items.filter((item) => item.colony_id === id).slice(0, SHOWN);
+  return html`<h1>${m.welcome.title(colony?.set.name ?? '')}</h1>
+    <section class="stack" aria-label=${m.welcome.plan}><h2>${m.welcome.plan}</h2>
+      ${plan ? html`<${Notices} items=${plan.set.notices ?? []} />` : html`<p class="soft">${m.welcome.wait}</p>`}
+      ${items.map((item) => html`<${Task} key=${item.key} item=${item} onOther=${() => { location.hash = `#/colony/${id}`; }} />`)}
+      ${plan && !items.length && html`<p class="lead">${m.welcome.nothing}</p>`}</section>
+    <div class="wrap even"><a class="button main" href="#/round">${m.welcome.go}</a><a class="button" href="#/colony/new">${m.welcome.again}</a></div>
+    <${Nudges} /><${Install} />`;
+}

@@ -1,0 +1,88 @@
+// The words of the screens that are fetched when they are first shown.
+import { count } from './en.js';
+
+export const m = {
+  shelf: {
+    title: 'The shelf', search: 'Find a colony', none: 'No colony has this in its name or species.', labels: 'Tube labels', scan: 'Scan a label', species_unknown: 'Species not given', no_plan: 'The plan comes with the next connection.',
+  },
+  colony: {
+    gone: 'Not here', gone_why: 'This colony is not on this phone. It may have been deleted, or this phone has not synced yet.', change: 'Change', new: 'A new colony',
+    log: 'Log', plan: 'The plan', diary: 'Diary', charts: 'Over the months', paper: 'Print its record', no_plan: 'The plan comes with the next connection to the server. Logging works at once.',
+  },
+  plan: {
+    own: 'Your own interval', set: 'Set your own interval', every: (/** @type {number} */ d) => `You set this to every ${count(d, 'day')}.`, keep: 'Keep this interval', clear: 'Let the plan decide',
+    days: (/** @type {number} */ d) => (d === 1 ? 'day' : 'days'), spread: (/** @type {string} */ low, /** @type {string} */ high) => `Likely between ${low} and ${high}.`, kept: 'Your interval is set', cleared: 'The plan decides again',
+  },
+  diary: {
+    empty: 'Nothing logged yet.', earlier: 'Earlier', newer: 'Newer', void: 'Void', search: 'Find in the diary', kinds: 'Show', all: 'Everything', none: 'Nothing like this in the diary.', today: 'Today', yesterday: 'Yesterday',
+  },
+  charts: {
+    growth: 'Growth', water: 'Water', feeding: 'Food', which: 'Chart', table: 'The figures in a table', day: 'Day', workers: 'Workers', level: 'Level', share: 'Share as a picture',
+    few: 'A chart needs at least two counts with a number.', few_water: 'No water reading yet.', few_food: 'No feeding logged yet.', week: 'Week of', sugar: 'Sugar', protein: 'Protein and other food',
+    growth_words: (/** @type {number} */ first, /** @type {number} */ last) => `Workers counted: from ${first} to ${last}.`,
+    water_words: (/** @type {string} */ left) => `At this pace ${left} left until it is due.`, never: 'The level does not fall at present.', due_now: 'The water is due now.',
+    food_words: (/** @type {number} */ n) => `${count(n, 'feeding')} in the last half year.`, estimate: 'The dashed line is an estimate, the shade its range.',
+    days: (/** @type {number} */ d) => count(Math.max(0, Math.round(d)), 'day'), filled: 'filled up', picture: 'growth of',
+  },
+  log: {
+    food: 'Food', more: 'More foods', amount: 'Amount', size: 'Size', form: 'How', from: 'Where it comes from', lot: 'Which lot', no_lot: 'another', go: 'Log the feeding', despite: 'It already happened: log it all the same',
+    stops: /** @type {Record<string, string>} */ ({ refuse: 'Do not offer this.', wait: 'Not yet.', hold: 'Hold it first.' }),
+    outcome_later: (/** @type {number} */ h) => `What became of it can wait: the round asks for the leftovers after about ${h} hours.`,
+    which_feeding: 'Which feeding', what_became: 'What became of it', leftovers: 'Leftovers taken out', calm: 'Looked in, all calm', barrier_good: 'The barrier is good', or: 'Or',
+    level: 'Water level', drag: 'Drag the level until it matches the real tube, or use the arrow keys.', bubble: 'In a lying tube a bubble floats over the water: read the end at the cotton.', mm: 'Or type it, in mm', read: 'Log this level', filled: 'Filled up', new_tube: 'New tube offered', hydrate: 'Nest watered',
+    wrong: 'What is wrong', report: 'Report it', workers: 'Workers seen', guess: '(a guess is fine)', larvae: 'Larvae', eggs: 'Eggs', pupae: 'Pupae', count: 'Log the count', more_brood: 'Eggs and pupae',
+    move_words: 'Offer the new tube beside the old one, darken it and light the old. Give them 1 to 4 weeks (common practice). Never shake them out unless the old one is flooded or dry.', offered: 'New nest offered', moved: 'They have moved', note: 'Note', keep_note: 'Keep the note',
+  },
+  larder: {
+    title: 'The larder', empty: 'No food is noted. Note what is in the house, and logging a feeding offers it first.', used: 'Used up', used_up: 'Marked as used up', use_by: (/** @type {string} */ day) => `use by ${day}`, got: (/** @type {string} */ day) => `since ${day}`,
+    never: 'Never offer this.', held: (/** @type {string} */ day, /** @type {number} */ d) => `On hold until ${day}, ${count(d, 'more day')}.`, over: 'Past its day: throw it away.', left: (/** @type {number} */ d) => (d === 0 ? 'Use it today.' : `Good for ${count(d, 'more day')}.`),
+    add: 'Add a food', mix: 'Mix sugar water', food: 'Food', origin: 'Where it comes from', name: 'Name', optional: '(optional)', use_by_field: 'Use by', refused: 'This does not go into the larder.', go: 'Add it', percent: 'Sugar', of_weight: '% of the weight', water: 'Water',
+    recipe: (/** @type {string} */ sugar, /** @type {string} */ water, /** @type {string} */ total) => `Stir ${sugar} g of sugar into ${water} mL of warm water: about ${total} mL.`,
+    cool: 'Let it cool until it feels cold on your wrist. Warm water can scald: keep it away from children.', keeps: 'In the fridge about 7 days (common practice); throw it away when it is cloudy.', batch: 'Keep this batch in the larder', batch_name: (/** @type {number} */ p) => `sugar water ${p} %`, lots: 'In the house',
+  },
+  handover: {
+    title: 'Hand over', about: 'A pass lets a family member or friend look after some colonies for some days, without an account.', state: { back: 'taken back', ended: 'ended', now: 'on duty now', from: (/** @type {string} */ day) => `from ${day}` },
+    to: 'to', done_by: (/** @type {string} */ who) => `Done by ${who}`, nothing: 'Nothing was logged.', link_once: 'Send this link, or let them scan it. It is shown once.', by_code: 'Or by code:', share: 'Share', share_title: (/** @type {string} */ who) => `Pass for ${who}`, make_link: 'Make the link', new_link: 'Make a new link', take_back: 'Take it back',
+    sure: (/** @type {string} */ who) => `Take the pass of ${who} back? Their phone stops at once.`, print: 'Print the sheet', preview: 'See it as they will', preview_title: (/** @type {string} */ who) => `As ${who} sees it`, new: 'A new pass', who: 'Who', colonies: 'Colonies', all: 'All of them', stings: 'stings', first: 'First day', last: 'Last day',
+    know: 'What they should know', call: 'Whom to call', none: 'Choose at least one colony.', backwards: 'The last day lies before the first.', go: 'Make the pass', calendar: 'Calendar of the whole shelf', stings_words: 'You chose a colony that stings. Ask first whether anyone there is allergic; only hand it over if they are sure.', nobody: 'Needs nobody before they come back:',
+  },
+  calendar: {
+    title: 'Show the rounds in a calendar', about: 'Calendars look every 1 to 24 hours, and many leave our alarms out: set an alert of your own there. Whoever has the address can read the rounds. It ends after a year; a new one ends the old.',
+    once: 'Add this address as a calendar subscription. It is shown once.', copy: 'Copy the address', copied: 'Copied.', make: 'Make the address', anew: 'Make a new address', end: 'End the address', ended: 'The calendar address has ended.',
+  },
+  standin: {
+    from: (/** @type {string} */ day) => `From ${day}`, today: (/** @type {number} */ n) => `Today: ${count(n, 'thing')}, about ${count(n * 2, 'minute')}`, nothing: 'Nothing today', calm: 'A missed day is fine. Do not open the nest, shake, or give extra.', from_keeper: 'From the keeper', call: (/** @type {string} */ who) => `Call ${who}`, yours: 'Your colonies',
+  },
+  paper: {
+    sheet: (/** @type {string} */ who) => `Looking after the shelf: ${who}`, record: (/** @type {string} */ name) => `Record of ${name}`, print: 'Print', what: 'What to give', done: 'Done', call: 'Call', notes: 'Notes', made: (/** @type {string} */ day) => `Printed ${day}`, gone: 'There is nothing to print here.', species: 'Species', lives: 'Lives in', count: 'Last count', when: 'When', event: 'What', by: 'By',
+  },
+  labels: {
+    title: 'Tube labels', about: 'Print the sheet, cut, and tape one to each tube. Scanned or typed inside the app, a label opens that colony’s log, without a connection too.', print: 'Print the sheet', choose: 'Labels for', scan: 'Scan a label', scan_title: 'Scan a label', typed: 'Or type the code under it', open: 'Open', unknown: 'No colony on this phone has this code.', camera: 'Hold the label in front of the camera.', no_camera: 'The camera cannot be used here. Type the code instead.', start: 'Start the camera', foreign: 'This code is not a label of this shelf.', several: 'Several colonies fit:',
+  },
+  welcome: {
+    title: (/** @type {string} */ name) => `${name} is on the shelf`, plan: 'The plan', wait: 'The plan comes with the next connection.', nothing: 'Nothing is due. Leave them their quiet.', install: 'Put it on your home screen', why_install: 'It then opens like any app, works at the shelf without a signal, and keeps your logs safe from tidying browsers.', installed: 'It is on this home screen already.', go: 'Go to the round', again: 'Add another colony',
+    ios: ['Tap the share button of Safari (the square with the arrow).', 'Choose “Add to Home Screen”, then “Add”.', 'Open Broodshelf from there and let it in with House, “Let a new phone in”: the home screen keeps its own memory.'],
+    android: ['Open the menu of the browser (three dots).', 'Choose “Install app” or “Add to Home screen”.', 'Open Broodshelf from there.'],
+    desktop: ['Chrome or Edge: the install button at the end of the address bar.', 'Safari on a Mac: File, then “Add to Dock”.', 'Firefox on a desk: a bookmark does it.'],
+    now: 'Install it now', nudges: 'Hear when something is due', why_nudges: 'One message at your care hours when the round has something, and at once for a leak. Never more than that.',
+  },
+  own: {
+    species: 'Your own species', eats: 'It eats', founds: 'Its queen founds', stings: 'It stings',
+    guilds: { omnivore: 'Sugar and insects', predator: 'Mostly insects', harvester: 'Seeds', honeypot: 'Stores sugar in repletes', fungus_grower: 'Leaves for its fungus' },
+    foundings: { claustral: 'Alone, without food', semi_claustral: 'Goes out for food', parasitic: 'With host workers' },
+    vessel: 'Your own vessel', bore: 'Inner width or bore in mm', vessel_length: 'Length in mm',
+  },
+  form: {
+    change: (/** @type {string} */ name) => `Change ${name}`, name: 'Name', number: 'Number on the vessel', optional: '(optional)', species: 'Species', species_hint: 'from the list, or your own words', length: 'Worker length in mm', length_hint: '(needed only for a species that is not in the list)', lives: 'Lives in', not_listed: 'not in the list', outworld: 'It has an outworld', stage: 'Stage', condition: 'Condition', roughly: 'Workers, roughly',
+    few: 'Few (under 20)', some: 'Some (20 to 100)', many: 'Many', larvae: 'Larvae', needed: 'Give the colony a name.', save: 'Save', add: 'Add the colony', more: 'Vessel, number and more', stings: 'This species stings. Allergic people need help from others here.',
+  },
+  look: {
+    title: 'How it looks', about: 'Every part that the screens are made of, in the light that you choose.', gauge: 'The gauge', colour: 'Colour', type: 'Type', buttons: 'Buttons', chips: 'Chips', stepper: 'Stepper', cards: 'Rows and cards', states: 'Saved, synced, attention', empty: 'A calm state', skeleton: 'Before it is there', sheet: 'Sheet', toast: 'Toast', icons: 'Icons', open_sheet: 'Open a sheet', show_toast: 'Show a toast', light: 'Light', as_phone: 'As the phone', day: 'Light', dark: 'Dark', red: 'Dim red',
+    red_why: 'Dim red is for looking into a dark nest: ants hardly see deep red (common practice).', all_parts: 'See every part of the app',
+  },
+  photos: {
+    title: 'Pictures', take: 'Take a picture', busy: 'One moment…', remove: 'Take this picture out',
+    unreadable: 'This picture could not be read. Try another, or take it again.',
+    of: (/** @type {string} */ name, /** @type {string} */ day) => `${name} on ${day}`,
+  },
+};
