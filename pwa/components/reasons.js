@@ -32,7 +32,7 @@ export const Reasons = ({ items }) => html`<${Why} items=${items} open />`;
 /** What can hurt someone: the first sentence always, the rest behind it. @param {{items: any[]}} props */
 export const Cautions = ({ items }) => html`${items.map((item) => {
   const words = inWords('caution', item);
-  const end = words.search(/[.:] /) + 1;
+  const end = words.indexOf('. ') + 1;
   if (end === 0) return html`<p class="caution">${words}</p>`;
   return html`<details class="caution"><summary>${words.slice(0, end)}</summary><p>${words.slice(end)}</p></details>`;
 })}`;

@@ -25,7 +25,7 @@ export function Diary({ colonyId }) {
   /** @param {(value: string) => void} set */
   const narrow = (set) => (/** @type {any} */ e) => { set(e.target.value); setFrom(0); };
   return html`<section class="stack" aria-label=${m.colony.diary}><h2>${m.colony.diary}</h2>
-    ${all.length > PAGE && html`<div class="wrap even screen-only"><label>${m.diary.search}<input type="search" value=${wanted} onInput=${narrow(setWanted)} /></label>
+    ${all.length > PAGE && html`<div class="pair screen-only"><label>${m.diary.search}<input type="search" value=${wanted} onInput=${narrow(setWanted)} /></label>
       <label>${m.diary.kinds}<select onChange=${narrow(setKind)}><option value="">${m.diary.all}</option>${kinds.map((each) => html`<option value=${each}>${/** @type {any} */ (t.kinds)[each] ?? each}</option>`)}</select></label></div>`}
     ${from > 0 && html`<button type="button" class="button" onClick=${() => setFrom(Math.max(0, from - PAGE))}>${m.diary.newer}</button>`}
     ${byDay(page).map(([day, entries]) => html`<div key=${day}><h3 class="day">${dayInWords(entries[0]?.happened_ms ?? 0)}</h3><ul class="diary">${entries.map((row) => html`<${Entry} key=${row.id} row=${row} />`)}</ul></div>`)}

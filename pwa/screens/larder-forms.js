@@ -62,7 +62,7 @@ export function MixSheet({ onClose }) {
   });
   return html`<${Sheet} title=${m.larder.mix} onClose=${onClose}>
     <${Stepper} label=${m.larder.percent} value=${percent} step=${5} most=${60} unit=${m.larder.of_weight} onChange=${setPercent} />
-    <${Stepper} label=${m.larder.water} value=${water_ml} step=${5} most=${1000} unit="mL" onChange=${setWater} />
+    <${Stepper} label=${m.larder.water} value=${water_ml} step=${5} most=${1000} unit=${m.larder.ml_water} onChange=${setWater} />
     <p class="lead" role="status">${m.larder.recipe(gram, String(water_ml), String(Math.round(total_ml)))}</p>
     <p class="caution">${m.larder.cool}</p><p class="soft">${m.larder.keeps}</p>${said}
     <button type="button" class="button main wide" disabled=${busy} onClick=${batch}>${m.larder.batch}</button></${Sheet}>`;

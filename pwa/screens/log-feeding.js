@@ -23,6 +23,9 @@ function foodsInOrder(colonyId, planned) {
   return [...new Set([...planned, ...last, ...house, ...Object.keys(foods)])].filter((code) => foods[code]);
 }
 
+/** @param {import('../care/overlay.js').ShownRow} lot @param {string} food */
+const lotName = ({ set }, food) => set.name || (set.got_on ? m.larder.got(new Date(`${set.got_on}T12:00:00`).toLocaleDateString([], { day: 'numeric', month: 'short' })) : food);
+
 /** @param {any} props */
 export function FeedingForm({ colonyId, need, item, save }) {
   const foods = catalogue.value?.foods ?? {};
@@ -67,7 +70,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
     ${!more && order.length > SHOWN_FIRST && html`<button type="button" class="button" onClick=${() => setMore(true)}>${m.log.more}</button>`}
     <${Stepper} label=${m.log.amount} value=${amount} step=${LEAST[unit] ?? 1} most=${MOST[unit] ?? 500} unit=${(t.units[unit] ?? (() => unit))(amount)} onChange=${setAmount} />
     ${is_prey && html`<${Choice} label=${m.log.size} value=${size} onPick=${setSize} options=${Object.entries(words.size ?? {}).map(([code, name]) => [code, capital(/** @type {string} */ (name))])} />`}
-    ${lots.length > 0 && html`<${Choice} label=${m.log.lot} value=${lotId} onPick=${setLotId} options=${[...lots.map((each) => [each.id, each.set.name || each.set.got_on || inTable(words, 'food', food)]), ['', m.log.no_lot]]} />`}
+    ${lots.length > 0 && html`<${Choice} label=${m.log.lot} value=${lotId} onPick=${setLotId} options=${[...lots.map((each) => [each.id, lotName(each, inTable(words, 'food', food))]), ['', m.log.no_lot]]} />`}
     ${!lot && html`<label>${m.log.from}<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code} selected=${code === origin}>${inTable(words, 'origin', code)}</option>`)}</select></label>`}
     <p class=${stop ? 'caution' : 'soft'} role=${stop ? 'alert' : null}>${stop ? `${m.log.stops[verdict.verdict]} ` : ''}${inTable(words, 'origin_why', verdict.reason_code)}</p>
     <${Cautions} items=${item?.cautions ?? plan?.set.cautions ?? []} />

@@ -11,7 +11,7 @@ import { round, rows, rowsOf } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { eventInWords, nameOf } from './event-words.js';
 import { Lazy } from './lazy.js';
-import { Task } from './task.js';
+import { CompactTask, Task } from './task.js';
 
 const PART_OF_A_ROUND = ['feeding', 'check', 'water'];
 
@@ -33,7 +33,7 @@ export function RoundScreen() {
     ${/** @type {const} */ (['now', 'today', 'next']).map((group) => {
       const part = items.filter((item) => item.group === group);
       return part.length > 0 && html`<section class="stack" aria-label=${t.round[group]}><h2>${t.round[group]}</h2>
-        ${part.map((item) => html`<${Task} key=${item.key} item=${item} onOther=${() => setSheet({ what: 'log', item })} onLater=${() => setSheet({ what: 'later', item })} />`)}
+        ${part.map((item) => (group === 'next' ? html`<${CompactTask} key=${item.key} item=${item} />` : html`<${Task} key=${item.key} item=${item} onOther=${() => setSheet({ what: 'log', item })} onLater=${() => setSheet({ what: 'later', item })} />`))}
         ${group === 'now' && !nudged && easy.length > 1 && all}</section>`;
     })}
     <button type="button" class="button wide" onClick=${() => setSheet({ what: 'many' })}><${Icon} name="many" />${t.round.many}</button>

@@ -19,18 +19,32 @@ export function taskTitle(item) {
 /** @param {import('../care/round.js').Item} item */
 const isFault = (item) => item.key.includes('/fault:');
 
+/** What is due in the next days, in one line: looked at more than done, so its tick is small. @param {{item: import('../care/round.js').Item}} props */
+export function CompactTask({ item }) {
+  const title = taskTitle(item);
+  return html`<article class="task compact">
+    <${Side} item=${item} /><${Head} item=${item} title=${title} />
+    ${item.suggested && html`<button type="button" class="button" aria-label=${`${t.round.as_suggested}: ${nameOf(item.colony_id)}, ${title}`} onClick=${() => logAsSuggested([item])}><${Icon} name="done" /></button>`}</article>`;
+}
+
+/** @param {{item: import('../care/round.js').Item}} props */
+const Side = ({ item }) => html`<div class="side">${item.gauge ? html`<${Tube} gauge=${item.gauge} small />` : html`<span class=${`badge ${isFault(item) ? 'warn' : ''}`}><${Icon} name=${isFault(item) ? 'fault' : item.need} /></span>`}</div>`;
+
+/** @param {{item: import('../care/round.js').Item, title: string}} props */
+function Head({ item, title }) {
+  const number = rows.value.get(item.colony_id)?.set.number;
+  return html`<a class="open" href=${`#/colony/${item.colony_id}`}>
+    <span class="eyebrow"><strong>${number ? `${number} · ` : ''}${nameOf(item.colony_id)}</strong> <span>${say(catalogue.value?.words ?? {}, 'need', item.need)}</span>
+      <span class=${item.group === 'now' ? 'due-now' : ''}>${item.urgent ? t.round.urgent : dueInWords(item.due_at_ms)}</span></span>
+    <span class="lead">${title}</span></a>`;
+}
+
 /** @param {{item: import('../care/round.js').Item, onOther: (item: any) => void, onLater?: (item: any) => void}} props */
 export function Task({ item, onOther, onLater }) {
-  const words = catalogue.value?.words ?? {};
   const fault = isFault(item);
   const title = taskTitle(item);
-  const number = rows.value.get(item.colony_id)?.set.number;
   return html`<article class=${`task ${item.urgent ? 'urgent' : ''}`}>
-    <div class="side">${item.gauge ? html`<${Tube} gauge=${item.gauge} small />` : html`<span class=${`badge ${fault ? 'warn' : ''}`}><${Icon} name=${fault ? 'fault' : item.need} /></span>`}</div>
-    <a class="open" href=${`#/colony/${item.colony_id}`}>
-      <span class="eyebrow"><strong>${number ? `${number} · ` : ''}${nameOf(item.colony_id)}</strong> <span>${say(words, 'need', item.need)}</span>
-        <span class=${item.group === 'now' ? 'due-now' : ''}>${item.urgent ? t.round.urgent : dueInWords(item.due_at_ms)}</span></span>
-      <span class="lead">${title}</span></a>
+    <${Side} item=${item} /><${Head} item=${item} title=${title} />
     <div class="more">${fault ? html`<div class="steps"><${Why} items=${item.reasons} open /></div>` : html`<${Why} items=${item.reasons} />`}<${Cautions} items=${item.cautions} /></div>
     <div class="actions">
       ${item.suggested && html`<button type="button" class="button main" aria-label=${`${t.round.as_suggested}: ${nameOf(item.colony_id)}, ${title}`} onClick=${() => logAsSuggested([item])}><${Icon} name="done" />${t.round.done_short}</button>`}

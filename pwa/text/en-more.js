@@ -25,7 +25,7 @@ export const m = {
     days: (/** @type {number} */ d) => count(Math.max(0, Math.round(d)), 'day'), filled: 'filled up', picture: 'growth of',
   },
   log: {
-    food: 'Food', more: 'More foods', amount: 'Amount', size: 'Size', form: 'How', from: 'Where it comes from', lot: 'Which lot', no_lot: 'another', go: 'Log the feeding', despite: 'It already happened: log it all the same',
+    food: 'Food', more: 'More foods', amount: 'Amount', size: 'Size', form: 'How', from: 'Where it comes from', lot: 'Which lot', no_lot: 'From elsewhere', go: 'Log the feeding', despite: 'It already happened: log it all the same',
     stops: /** @type {Record<string, string>} */ ({ refuse: 'Do not offer this.', wait: 'Not yet.', hold: 'Hold it first.' }),
     outcome_later: (/** @type {number} */ h) => `What became of it can wait: the round asks for the leftovers after about ${h} hours.`,
     which_feeding: 'Which feeding', what_became: 'What became of it', leftovers: 'Leftovers taken out', calm: 'Looked in, all calm', barrier_good: 'The barrier is good', or: 'Or',
@@ -36,7 +36,7 @@ export const m = {
   larder: {
     title: 'The larder', empty: 'No food is noted. Note what is in the house, and logging a feeding offers it first.', used: 'Used up', used_up: 'Marked as used up', use_by: (/** @type {string} */ day) => `use by ${day}`, got: (/** @type {string} */ day) => `since ${day}`,
     never: 'Never offer this.', held: (/** @type {string} */ day, /** @type {number} */ d) => `On hold until ${day}, ${count(d, 'more day')}.`, over: 'Past its day: throw it away.', left: (/** @type {number} */ d) => (d === 0 ? 'Use it today.' : `Good for ${count(d, 'more day')}.`),
-    add: 'Add a food', mix: 'Mix sugar water', food: 'Food', origin: 'Where it comes from', name: 'Name', optional: '(optional)', use_by_field: 'Use by', refused: 'This does not go into the larder.', go: 'Add it', percent: 'Sugar', of_weight: '% of the weight', water: 'Water',
+    add: 'Add a food', mix: 'Mix sugar water', food: 'Food', origin: 'Where it comes from', name: 'Name', optional: '(optional)', use_by_field: 'Use by', refused: 'This does not go into the larder.', go: 'Add it', percent: 'Sugar', of_weight: '% sugar by weight', water: 'Water', ml_water: 'mL of water',
     recipe: (/** @type {string} */ sugar, /** @type {string} */ water, /** @type {string} */ total) => `Stir ${sugar} g of sugar into ${water} mL of warm water: about ${total} mL.`,
     cool: 'Let it cool until it feels cold on your wrist. Warm water can scald: keep it away from children.', keeps: 'In the fridge about 7 days (common practice); throw it away when it is cloudy.', batch: 'Keep this batch in the larder', batch_name: (/** @type {number} */ p) => `sugar water ${p} %`, lots: 'In the house',
   },

@@ -18,10 +18,14 @@ MAY_IMPORT = {
     "worker": {"worker", "database", "sync", "care"},
 }
 BARE_ALLOWED = {"signals", "components", "screens"}
+IMPORT = re.compile(
+    r"""^\s*(?:import|export)\b[^'"();]*?from\s*['"]([^'"]+)|^\s*import\s*['"]([^'"]+)|\bimport\(['"]([^'"]+)""",
+    re.M,
+)
 
 
 def imports(path: Path) -> list[str]:
-    return re.findall(r"(?:from\s*|import\s*\(?\s*)['\"]([^'\"]+)['\"]", path.read_text())
+    return [match[1] or match[2] or match[3] for match in IMPORT.finditer(path.read_text())]
 
 
 def test_phone_rooms_import_only_what_lies_below_them():
