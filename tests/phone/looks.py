@@ -1,0 +1,149 @@
+"""What the tests of looks share: every screen and sheet of the app, ways to measure them, contrast by computation."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any, Final
+
+from playwright.sync_api import Page, expect
+
+ROOT: Final = Path(__file__).parents[2]
+AXE: Final = (ROOT / "tests/support/node/node_modules/axe-core/axe.min.js").read_text()
+LOOKS: Final = ("light", "dark", "red")
+WIDTHS: Final = (320, 390, 768)
+TEXT: Final = ("100%", "200%")
+
+
+@dataclass(frozen=True)
+class State:
+    """A screen, and what is done there before it is looked at."""
+
+    name: str
+    hash: str
+    then: Callable[[Page], None] = lambda page: None
+
+
+def press(name: str, exact: bool = False) -> Callable[[Page], None]:
+    """Return a step that presses the first button of that name and waits for its sheet."""
+
+    def step(page: Page) -> None:
+        page.get_by_role("button", name=name, exact=exact).first.click()
+        expect(page.get_by_role("dialog")).to_be_visible()
+
+    return step
+
+
+def open_all(page: Page) -> None:
+    """Open every part that is folded away."""
+    page.wait_for_function(
+        "() => { const shut = [...document.querySelectorAll('main details:not([open])')];"
+        " for (const each of shut) each.open = true;"
+        " return shut.length === 0 && !document.querySelector('main [aria-busy]'); }"
+    )
+
+
+def states(colony_id: str) -> list[State]:
+    """Every screen and sheet that a keeper can see; the colony must have a plan."""
+    colony = f"#/colony/{colony_id}"
+    return [
+        State("round", "#/round", open_all),
+        State("several at once", "#/round", press("Several at once")),
+        State("later", "#/round", press("Later:")),
+        State("shelf", "#/shelf"),
+        State("colony", colony, open_all),
+        State("colony, changed", colony, lambda page: page.get_by_role("button", name="Change").click()),
+        *(
+            State(kind, colony, press(kind, exact=True))
+            for kind in ("Feeding", "Water", "Check", "Something is wrong", "Count", "Note", "Nest move")
+        ),
+        State("a new colony", "#/colony/new", open_all),
+        State("welcome", f"#/welcome/{colony_id}", open_all),
+        State("larder", "#/larder"),
+        State("add a food", "#/larder", press("Add a food")),
+        State("mix sugar water", "#/larder", press("Mix sugar water")),
+        State("hand over", "#/handover", open_all),
+        State("house", "#/settings"),
+        State("attention", "#/attention"),
+        State("labels", "#/labels"),
+        State("scan", "#/at"),
+        State("record", f"#/paper/{colony_id}"),
+        State("every part", "#/look"),
+    ]
+
+
+def show(page: Page, url: str, state: State, width: int, look: str, text: str) -> None:
+    """Show a state at a width, in a look, at a text size, without motion."""
+    page.set_viewport_size({"width": width, "height": 900})
+    page.emulate_media(reduced_motion="reduce")
+    page.goto("about:blank")
+    page.goto(f"{url}/{state.hash}")
+    page.evaluate(
+        "([look, text]) => { document.documentElement.dataset.look = look;"
+        " document.documentElement.style.fontSize = text; }",
+        [look, text],
+    )
+    expect(page.locator("main .skeleton[aria-busy]")).to_have_count(1 if state.name == "every part" else 0)
+    expect(page.get_by_role("heading", level=1)).to_be_visible()
+    state.then(page)
+
+
+def axe_findings(page: Page) -> list[Any]:
+    """Run axe over the page and return each broken rule with its first element."""
+    page.evaluate(AXE)
+    return page.evaluate("() => axe.run().then((r) => r.violations.map((v) => [v.id, v.nodes[0].html]))")
+
+
+MEASURE: Final = """() => {
+  const top = document.querySelector('dialog[open]') ?? document;
+  const found = [...top.querySelectorAll('a[href], button, input, select, textarea, summary, [role=slider]')]
+    .filter((each) => !each.closest('[inert]') && each.checkVisibility())
+    .map((each) => (each.type === 'checkbox' ? each.closest('label') : each))
+    .map((each) => {
+      const box = each.getBoundingClientRect();
+      const fixed = Boolean(each.closest('nav.bottom, header.top, .toast, .sheet-head'));
+      return { what: `${each.tagName} ${(each.getAttribute('aria-label') ?? each.textContent ?? '').trim().slice(0, 40)}`, fixed,
+        x: box.left, y: box.top + (fixed ? 0 : scrollY), right: box.right, bottom: box.bottom + (fixed ? 0 : scrollY) };
+    });
+  const round = (n) => Math.round(n * 10) / 10;
+  const small = found.filter((each) => round(each.right - each.x) < 48 || round(each.bottom - each.y) < 48)
+    .map((each) => `${each.what}: ${round(each.right - each.x)} x ${round(each.bottom - each.y)}`);
+  const close = [];
+  for (let i = 0; i < found.length; i += 1) for (let j = i + 1; j < found.length; j += 1) {
+    const [a, b] = [found[i], found[j]];
+    if (a.fixed !== b.fixed) continue;
+    const across = Math.max(a.x, b.x) - Math.min(a.right, b.right);
+    const down = Math.max(a.y, b.y) - Math.min(a.bottom, b.bottom);
+    const gap = Math.max(across, down);
+    if (round(gap) < 8) close.push(`${a.what} and ${b.what}: ${round(gap)}`);
+  }
+  return { small, close, over: document.documentElement.scrollWidth - innerWidth };
+}"""
+
+
+def contrast(one: str, other: str) -> float:
+    """Return the contrast ratio of two ``#rrggbb`` colours, WCAG 2.2 (relative luminance, sRGB)."""
+    light, dark = sorted((_luminance(one), _luminance(other)), reverse=True)
+    return (light + 0.05) / (dark + 0.05)
+
+
+def _luminance(colour: str) -> float:
+    parts = [int(colour[i : i + 2], 16) / 255 for i in (1, 3, 5)]
+    linear = [part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4 for part in parts]
+    return 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2]
+
+
+def tokens() -> Mapping[str, Mapping[str, str]]:
+    """Return the colours of each look as ``{look: {token: #rrggbb}}``, read from the style sheet."""
+    sheet = (ROOT / "pwa/style/tokens.css").read_text()
+    blocks = {
+        "light": re.search(r":root \{(.*?)\n\}", sheet, re.S),
+        "dark": re.search(r':root\[data-look="dark"\] \{(.*?)\}', sheet, re.S),
+        "red": re.search(r':root\[data-look="red"\] \{(.*?)\}', sheet, re.S),
+    }
+    found = {
+        look: dict(re.findall(r"--([\w-]+): (#[0-9a-f]{6})\b", match[1])) for look, match in blocks.items() if match
+    }
+    return {look: {**found["light"], **own} for look, own in found.items()}

@@ -1,0 +1,128 @@
+"""Looks that can be computed or measured: contrast, targets, axe, in every look, width and text size."""
+
+from __future__ import annotations
+
+import itertools
+import re
+
+import pytest
+from playwright.sync_api import expect
+from tests.phone.conftest import claim
+from tests.phone.looks import (
+    LOOKS,
+    MEASURE,
+    ROOT,
+    TEXT,
+    WIDTHS,
+    axe_findings,
+    contrast,
+    show,
+    states,
+    tokens,
+)
+
+BODY_TEXT = 4.5  # WCAG 2.2, success criterion 1.4.3, level AA
+GRAPHICS = 3.0  # WCAG 2.2, success criterion 1.4.11
+TEXT_PAIRS = [
+    *itertools.product(("ink", "ink-soft", "act", "warn"), ("paper", "card")),
+    ("ink", "sunk"), ("ink-soft", "sunk"), ("on-walnut", "walnut"), ("on-walnut-soft", "walnut"),
+    ("on-act", "act"), ("on-warn", "warn"), ("paper", "ink"), ("walnut", "on-walnut"),
+]  # fmt: skip
+GRAPHIC_PAIRS = [
+    *itertools.product(("glass-line",), ("paper", "card", "glass")),
+    ("act", "glass"), ("good", "paper"), ("ink", "glass"), ("warn", "glass"),
+    ("protein", "paper"), ("water", "paper"),
+]  # fmt: skip
+
+
+def test_the_contrast_formula_gives_the_published_extremes():
+    """21:1 for black on white and 1:1 for a colour on itself: WCAG 2.2, definition of contrast ratio."""
+    assert contrast("#000000", "#ffffff") == pytest.approx(21)
+    assert contrast("#3f7f8c", "#3f7f8c") == 1
+
+
+@pytest.mark.parametrize("look", LOOKS)
+def test_every_pair_of_colours_that_meets_is_far_enough_apart(look):
+    colours = tokens()[look]
+    too_near = {
+        f"{front} on {back}": round(found, 2)
+        for pairs, least in ((TEXT_PAIRS, BODY_TEXT), (GRAPHIC_PAIRS, GRAPHICS))
+        for front, back in pairs
+        if (found := contrast(colours[front], colours[back])) < least
+    }
+
+    assert too_near == {}
+
+
+def test_dark_by_the_phone_and_dark_by_choice_are_the_same():
+    sheet = (ROOT / "pwa/style/tokens.css").read_text()
+    by_phone = re.search(r":root:not\(\[data-look\]\) \{(.*?)\}", sheet, re.S)
+    by_choice = re.search(r':root\[data-look="dark"\] \{(.*?)\}', sheet, re.S)
+    assert by_phone and by_choice
+
+    assert by_phone[1].split() == by_choice[1].split()
+
+
+def test_dim_red_sends_out_hardly_any_green_or_blue():
+    """Red means red: whatever is lit has at most half as much green and blue as red."""
+    for name, colour in tokens()["red"].items():
+        red, green, blue = (int(colour[i : i + 2], 16) for i in (1, 3, 5))
+        assert max(green, blue) <= red / 2, name
+
+
+@pytest.mark.browser
+def test_every_screen_and_sheet_is_clean_for_axe_in_each_look_width_and_text_size(phone, server):
+    """Pairwise: each state meets each look, each width and each text size, and these meet each other."""
+    page = phone()
+    claim(page, server)
+    colony_id = page.url.rpartition("/")[2]
+    cells = list(itertools.product(LOOKS, WIDTHS, TEXT))
+    broken: dict[str, object] = {}
+    for i, state in enumerate(states(colony_id)):
+        for look_at in range(3):
+            look, width, text = cells[(i * 7 + look_at * 5) % len(cells)]
+            show(page, server.url, state, width, LOOKS[look_at], text)
+            if found := axe_findings(page):
+                broken[f"{state.name}, {LOOKS[look_at]}, {width}, {text}"] = found
+
+    assert broken == {}
+
+
+@pytest.mark.browser
+@pytest.mark.parametrize("width", WIDTHS)
+def test_every_target_is_at_least_48_px_and_8_px_from_the_next_and_nothing_runs_over_the_edge(
+    phone, server, width
+):
+    page = phone()
+    claim(page, server)
+    colony_id = page.url.rpartition("/")[2]
+    broken: dict[str, object] = {}
+    for state in states(colony_id):
+        for text in TEXT if width == 320 else TEXT[:1]:
+            show(page, server.url, state, width, "light", text)
+            found = page.evaluate(MEASURE)
+            if found["small"] or found["close"] or found["over"] > 0:
+                broken[f"{state.name}, {text}"] = found
+
+    assert broken == {}
+
+
+@pytest.mark.browser
+def test_the_keyboard_alone_opens_a_sheet_moves_the_level_and_logs_it(phone, server):
+    page = phone()
+    claim(page, server)
+    page.get_by_role("link", name="Go to the round").click()
+    page.get_by_role("link", name="Amber").first.click()
+    page.get_by_role("button", name="Water", exact=True).focus()
+    page.keyboard.press("Enter")
+    level = page.get_by_role("slider", name="Water level")
+    expect(level).to_be_visible()
+    level.focus()
+    page.keyboard.press("End")
+    page.keyboard.press("ArrowDown")
+    expect(level).to_have_attribute("aria-valuetext", "¾")
+    page.get_by_role("button", name="Log this level").focus()
+    page.keyboard.press("Enter")
+
+    expect(page.get_by_role("region", name="Diary")).to_contain_text("Water read: ¾")
+    expect(page.get_by_role("dialog")).to_have_count(0)
