@@ -1,0 +1,171 @@
+"""What the phone pays: bytes shipped, the first control on a slow network, an offline start, from tap to saved.
+
+    python -m tests.bench.phone_cost [--events 20000]
+
+Chromium with a processor slowed down four times, the network at 1.6 Mbit/s with 150 ms round trips, the server
+of ``broodshelf serve`` over HTTP/1.1 on loopback. Times are medians of a few runs, in ms.
+"""
+
+from __future__ import annotations
+
+import argparse
+import statistics
+import tempfile
+from pathlib import Path
+from typing import Any, Final
+
+from playwright.sync_api import CDPSession, Page, expect, sync_playwright
+from tests.phone.conftest import ARGUMENTS, CHROMIUM, claim, worker_ready
+from tests.support.server import Server
+
+from broodshelf.web.shell import Shell, find_folder
+
+SLOWER: Final = 4
+NETWORK: Final = {"offline": False, "latency": 150, "downloadThroughput": 200_000, "uploadThroughput": 200_000}
+RUNS: Final = 5
+TAPS: Final = 40
+OPTIONAL: Final = ("vendor/qr/", "components/chart.js", "components/picture.js", "screens/charts.js")
+
+SEED: Final = """async ([events, colony]) => {
+  const names = (await indexedDB.databases()).map((each) => each.name).filter((name) => name !== 'broodshelf');
+  const db = await new Promise((done) => { indexedDB.open(names[0]).onsuccess = (e) => done(e.target.result); });
+  const end = Date.now() - 86400000;
+  for (let from = 0; from < events; from += 5000) {
+    const tx = db.transaction('rows', 'readwrite');
+    const rows = tx.objectStore('rows');
+    for (let i = from; i < Math.min(events, from + 5000); i += 1) {
+      const ms = end - i * 600000;
+      rows.put({ id: `00000000-0000-7000-8000-${String(i).padStart(12, '0')}`, kind: 'feeding', rev: 1, by: null, made_ms: ms, happened_ms: ms,
+        set: { colony_id: colony, need: i % 3 ? 'sugar' : 'protein', food_code: i % 3 ? 'sugar_water' : 'fruit_fly', amount: 1, unit: i % 3 ? 'drop' : 'piece', happened_at: new Date(ms).toISOString() } });
+    }
+    await new Promise((done, fail) => { tx.oncomplete = done; tx.onabort = fail; });
+  }
+  db.close();
+}"""
+WATCH: Final = """() => {
+  const usable = () => [...document.querySelectorAll('main a[href], main button:not([disabled])')].some((each) => each.offsetParent);
+  const look = () => { if (usable()) requestAnimationFrame(() => setTimeout(() => { window.usableAt = performance.now(); })); else setTimeout(look, 5); };
+  look();
+}"""
+TAP: Final = """async () => {
+  const channel = new MessageChannel();
+  const painted = () => new Promise((done) => requestAnimationFrame(() => { channel.port1.onmessage = done; channel.port2.postMessage(0); }));
+  const button = document.querySelector('main .task .actions .main, main .task.compact button');
+  const before = document.querySelectorAll('.done-list li').length;
+  const start = performance.now();
+  button.click();
+  while (document.querySelectorAll('.done-list li').length === before) await new Promise((done) => { const c = new MessageChannel(); c.port1.onmessage = done; c.port2.postMessage(0); });
+  await painted();
+  const took = performance.now() - start;
+  document.querySelector('.toast button').click();
+  while (document.querySelectorAll('.done-list li').length !== before) await new Promise((done) => setTimeout(done, 5));
+  return took;
+}"""
+
+
+def slow(page: Page, *, network: bool) -> CDPSession:
+    """Slow the page's processor and, where asked, its network."""
+    session = page.context.new_cdp_session(page)
+    session.send("Emulation.setCPUThrottlingRate", {"rate": SLOWER})
+    if network:
+        session.send("Network.enable")
+        session.send("Network.setCacheDisabled", {"cacheDisabled": True})
+        session.send("Network.setBypassServiceWorker", {"bypass": True})
+        session.send("Network.emulateNetworkConditions", NETWORK)
+    return session
+
+
+def usable_ms(page: Page, url: str) -> float:
+    """Open ``url`` in a fresh page and return when its first control could be used, in ms after navigation began."""
+    page.add_init_script(f"addEventListener('DOMContentLoaded', {WATCH})")
+    page.goto(url, wait_until="commit")
+    page.wait_for_function("() => window.usableAt")
+    return float(page.evaluate("() => window.usableAt"))
+
+
+def bytes_shipped() -> dict[str, int]:
+    """Return compressed bytes: all scripts and styles but the optional ones, and the start path alone."""
+    shell = Shell(find_folder(), {})
+    sizes = {
+        name: len(file.gzipped or file.body)
+        for name, file in shell.files.items()
+        if name.endswith((".js", ".mjs", ".css"))
+    }
+    always = {name: size for name, size in sizes.items() if not name.startswith(OPTIONAL)}
+    start = {*shell.start_path, *(name for name in sizes if name.endswith(".css"))}
+    return {
+        "scripts and styles, compressed, without charts and labels": sum(always.values()),
+        "of these before the first control": sum(size for name, size in sizes.items() if name in start),
+        "modules before the first control": len(shell.start_path),
+    }
+
+
+def measure(events: int) -> dict[str, Any]:
+    """Run everything once and return the figures by name."""
+    found: dict[str, Any] = dict(bytes_shipped())
+    expect.set_options(timeout=60_000)
+    with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
+        server = Server(Path(folder) / "data").start()
+        browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
+        try:
+            found["first visit, first control, ms"] = statistics.median(
+                _first_visit(browser, server.url) for _ in range(RUNS)
+            )
+            context = browser.new_context(viewport={"width": 390, "height": 844})
+            page = context.new_page()
+            claim(page, server)
+            colony = page.url.rpartition("/")[2]
+            worker_ready(page)
+            page.goto(f"{server.url}/#/round")
+            expect(page.get_by_text("All synced")).to_be_visible()
+            found["cold load of the round, first control, ms"] = statistics.median(
+                _fresh(context, f"{server.url}/#/round", network=True) for _ in range(RUNS)
+            )
+            page.evaluate(SEED, [events, colony])
+            context.set_offline(True)
+            found[f"offline start with {events} events, first control, ms"] = statistics.median(
+                _fresh(context, f"{server.url}/#/round", network=False) for _ in range(RUNS)
+            )
+            page.goto("about:blank")
+            page.goto(f"{server.url}/#/round")
+            expect(page.get_by_role("heading", name="The round")).to_be_visible()
+            page.wait_for_function("() => document.querySelector('main .task')")
+            session = slow(page, network=False)
+            taps = sorted(float(page.evaluate(TAP)) for _ in range(TAPS))
+            found[f"tap to saved and painted with {events} events, median, ms"] = statistics.median(taps)
+            found[f"tap to saved and painted with {events} events, p95, ms"] = taps[int(TAPS * 0.95) - 1]
+            session.detach()
+        finally:
+            browser.close()
+            server.stop()
+    return found
+
+
+def _first_visit(browser: Any, url: str) -> float:
+    context = browser.new_context(viewport={"width": 390, "height": 844})
+    try:
+        return _fresh(context, f"{url}/", network=True)
+    finally:
+        context.close()
+
+
+def _fresh(context: Any, url: str, *, network: bool) -> float:
+    page = context.new_page()
+    try:
+        slow(page, network=network)
+        return usable_ms(page, url)
+    finally:
+        page.close()
+
+
+def main() -> None:
+    """Print the figures."""
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0] if __doc__ else None)
+    parser.add_argument("--events", type=int, default=20_000)
+    arguments = parser.parse_args()
+    for name, value in measure(arguments.events).items():
+        print(f"{name}: {value:.0f}")
+
+
+if __name__ == "__main__":
+    main()

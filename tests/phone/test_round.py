@@ -1,0 +1,159 @@
+"""The round and the log sheet: several at once, later, skipped with a reason, the keeper's own interval, a level in mm."""
+
+from __future__ import annotations
+
+import pytest
+from playwright.sync_api import Page, expect
+from tests.phone.conftest import add_colony, claim
+from tests.phone.test_story import go
+from tests.support.server import Server
+
+pytestmark = pytest.mark.browser
+
+
+def outbox_and_rows(page: Page, kind: str) -> list[dict[str, object]]:
+    """What the phone holds of a kind, waiting or synced, as plain values."""
+    return page.evaluate(
+        """async (kind) => {
+          const { rows } = await import(`/static/${document.body.dataset.build}/signals/shelf.js`);
+          return [...rows.value.values()].filter((row) => row.kind === kind).map((row) => row.set);
+        }""",
+        kind,
+    )
+
+
+def two_colonies(page: Page, server: Server) -> None:
+    claim(page, server)
+    go(page, server, "#/colony/new")
+    add_colony(page, "Birch")
+    go(page, server, "#/round")
+
+
+def test_several_colonies_are_fed_at_once_and_taken_back_at_once(phone, server):
+    page = phone()
+    two_colonies(page, server)
+    page.get_by_role("button", name="Several at once").click()
+    page.get_by_role("button", name="Log it for 2 colonies").click()
+    done = page.get_by_role("region", name="Done")
+    expect(done.get_by_text("1 drop of sugar water")).to_have_count(2)
+    expect(page.get_by_role("img", name="2 of 4 done")).to_be_visible()
+    page.get_by_role("status").get_by_role("button", name="Undo").click()
+
+    expect(done.get_by_text("1 drop of sugar water")).to_have_count(0)
+
+
+def test_a_colony_left_out_of_several_gets_nothing(phone, server):
+    page = phone()
+    two_colonies(page, server)
+    page.get_by_role("button", name="Several at once").click()
+    page.get_by_role("button", name="Birch:").click()
+    page.get_by_role("button", name="Log it for 1 colony").click()
+
+    fed = page.get_by_role("region", name="Done").get_by_role("listitem").filter(has_text="sugar water")
+    expect(fed).to_have_count(1)
+    expect(fed).to_contain_text("Amber")
+
+
+def test_a_task_put_off_to_tomorrow_leaves_now_and_one_skipped_keeps_its_reason(phone, server):
+    page = phone()
+    claim(page, server)
+    go(page, server, "#/round")
+    now = page.get_by_role("region", name="Now", exact=True)
+    expect(now.get_by_role("article")).to_have_count(2)
+    now.get_by_role("button", name="Later: 1 drop of sugar water").click()
+    page.get_by_role("button", name="Tomorrow").click()
+    expect(now.get_by_role("article")).to_have_count(1)
+    now.get_by_role("button", name="Later:").click()
+    page.get_by_role("button", name="There is still food").click()
+    page.get_by_role("button", name="Skip it").click()
+
+    expect(now).to_have_count(0)
+    expect(page.get_by_text("Nothing until")).to_be_visible()
+    expect(page.get_by_text("All synced")).to_be_visible()
+    assert sorted(str(each.get("why")) for each in outbox_and_rows(page, "later")) == ["None", "still food"]
+
+
+def test_the_keepers_own_interval_rules_over_the_plan_until_it_is_cleared(phone, server):
+    page = phone()
+    claim(page, server)
+    page.get_by_role("link", name="Go to the round").click()
+    page.get_by_role("link", name="Amber").first.click()
+    plan = page.get_by_role("region", name="The plan")
+    plan.get_by_text("Sugar: ").click()
+    plan.get_by_role("button", name="Set your own interval").first.click()
+    plan.get_by_role("button", name="Your own interval: more").click()
+    plan.get_by_role("button", name="Keep this interval").click()
+    expect(plan.get_by_text("You set this to every 5 days.").first).to_be_visible()
+    plan.get_by_role("button", name="Let the plan decide").click()
+
+    expect(plan.get_by_text("You set this to every 5 days.")).to_have_count(0)
+
+
+def test_a_water_level_typed_in_mm_is_logged_in_mm(phone, server):
+    page = phone()
+    claim(page, server)
+    page.get_by_role("link", name="Go to the round").click()
+    page.get_by_role("link", name="Amber").first.click()
+    page.get_by_role("button", name="Water", exact=True).click()
+    page.get_by_label("Or type it, in mm").fill("37,5")
+    page.get_by_role("button", name="Log this level").click()
+    expect(page.get_by_role("region", name="Diary")).to_contain_text("Water read: 37.5 mm")
+
+    assert [each["level_mm"] for each in outbox_and_rows(page, "water")] == [37.5]
+
+
+def test_the_level_follows_a_finger_on_the_drawn_tube(phone, server):
+    page = phone()
+    claim(page, server)
+    page.get_by_role("link", name="Go to the round").click()
+    page.get_by_role("link", name="Amber").first.click()
+    page.get_by_role("button", name="Water", exact=True).click()
+    level = page.get_by_role("slider", name="Water level")
+    box = level.bounding_box()
+    assert box
+    page.mouse.move(box["x"] + box["width"] / 2, box["y"] + box["height"] * 0.2)
+    page.mouse.down()
+    expect(level).to_have_attribute("aria-valuetext", "Full")
+    page.mouse.move(box["x"] + box["width"] / 2, box["y"] + box["height"] * 0.9, steps=5)
+    page.mouse.up()
+
+    expect(level).to_have_attribute("aria-valuetext", "Empty")
+
+
+def test_a_refused_origin_stops_the_feeding_but_what_happened_can_be_logged(phone, server):
+    page = phone()
+    claim(page, server)
+    page.get_by_role("link", name="Go to the round").click()
+    page.get_by_role("link", name="Amber").first.click()
+    page.get_by_role("button", name="Feeding", exact=True).click()
+    page.get_by_label("Where it comes from").select_option("home_cockroach")
+    expect(page.get_by_role("alert")).to_contain_text("Do not offer this.")
+    expect(page.get_by_role("button", name="Log the feeding")).to_have_count(0)
+    page.get_by_role("button", name="It already happened: log it all the same").click()
+    expect(page.get_by_role("dialog")).to_have_count(0)
+
+    assert [each["despite"] for each in outbox_and_rows(page, "feeding")] == [["home_cockroach"]]
+
+
+def test_a_long_diary_keeps_the_page_light(phone, server):
+    """Ninety notes, one page of thirty at a time: the page holds no more after turning it."""
+    page = phone()
+    claim(page, server)
+    colony_id = page.url.rpartition("/")[2]
+    page.evaluate(
+        """async (colony) => {
+          const { logAll } = await import(`/static/${document.body.dataset.build}/signals/actions.js`);
+          await logAll(Array.from({ length: 90 }, (_, i) => ({ kind: 'note', set: { colony_id: colony, text: `note ${i}`,
+            happened_at: new Date(Date.UTC(2026, 0, 1 + i, 12)).toISOString().replace('Z', '+00:00') } })));
+        }""",
+        colony_id,
+    )
+    go(page, server, f"#/colony/{colony_id}")
+    diary = page.get_by_role("region", name="Diary")
+    expect(diary.get_by_role("listitem")).to_have_count(30)
+    diary.get_by_role("button", name="Earlier").click()
+    expect(diary.get_by_text("note 60", exact=True)).to_be_visible()
+    expect(diary.get_by_role("listitem")).to_have_count(30)
+    diary.get_by_label("Find in the diary").fill("note 7")
+
+    expect(diary.get_by_role("listitem")).to_have_count(11)  # note 7 and note 70 to note 79
