@@ -29,17 +29,26 @@ export class Store {
     });
   }
 
-  /** Everything a screen starts from, in one snapshot. @returns {Promise<{rows: Row[], entries: Entry[], conflicts: any[], meta: Record<string, any>}>} */
-  snapshot() {
-    return inTransaction(this.name, ['rows', 'outbox', 'conflicts', 'meta'], 'readonly', async (tx) => {
-      const meta = tx.objectStore('meta');
-      const names = ['me', 'last_sync_ms', 'skew_ms', 'ended'];
-      const [rows, entries, conflicts, ...values] = await Promise.all([
-        tx.objectStore('rows').getAll(), entriesInOrder(tx), tx.objectStore('conflicts').getAll(),
-        ...names.map((name) => meta.get(name)),
-      ]);
-      return { rows, entries, conflicts, meta: Object.fromEntries(names.map((name, i) => [name, values[i]])) };
+  /**
+   * Everything a screen starts from, in one snapshot: things, faults and what happened since an instant. Without it all rows.
+   * @param {number} [sinceMs] @returns {Promise<{rows: Row[], entries: Entry[], conflicts: any[], meta: Record<string, any>}>}
+   */
+  snapshot(sinceMs) {
+    return inTransaction(this.name, ['rows', ...PENDING], 'readonly', async (tx) => {
+      const [rows, pending] = await Promise.all([sinceMs === undefined ? tx.objectStore('rows').getAll() : recentRows(tx, sinceMs), pendingOf(tx)]);
+      return { rows, ...pending };
     });
+  }
+
+  /** The same without the rows: what waits, what met, and the facts about this phone. */
+  pending() {
+    return inTransaction(this.name, PENDING, 'readonly', pendingOf);
+  }
+
+  /** What happened at one colony before an instant. @param {string} colonyId @param {number} beforeMs @returns {Promise<Row[]>} */
+  history(colonyId, beforeMs) {
+    const range = IDBKeyRange.bound([colonyId, 1], [colonyId, beforeMs], false, true);
+    return inTransaction(this.name, ['rows'], 'readonly', (tx) => tx.objectStore('rows').index('by_colony').getAll(range));
   }
 
   /**
@@ -180,6 +189,29 @@ export class Store {
 async function entriesInOrder(tx) {
   const entries = await tx.objectStore('outbox').getAll();
   return entries.sort((a, b) => (Number(a.n) || 0) - (Number(b.n) || 0));
+}
+
+const PENDING = ['outbox', 'conflicts', 'meta'];
+const META = ['me', 'last_sync_ms', 'skew_ms', 'ended'];
+/** Kinds that are read whole at every start: things, plans, and the faults that a round may still show. */
+const ALWAYS = ['household', 'person', 'place', 'vessel', 'colony', 'lot', 'rule', 'tasting', 'pass', 'plan', 'fault'];
+
+/** @param {import('../vendor/idb.js').Transaction} tx */
+async function pendingOf(tx) {
+  const meta = tx.objectStore('meta');
+  const [entries, conflicts, ...values] = await Promise.all([
+    entriesInOrder(tx), tx.objectStore('conflicts').getAll(), ...META.map((name) => meta.get(name)),
+  ]);
+  return { entries, conflicts, meta: Object.fromEntries(META.map((name, i) => [name, values[i]])) };
+}
+
+/** @param {import('../vendor/idb.js').Transaction} tx @param {number} sinceMs @returns {Promise<Row[]>} */
+async function recentRows(tx, sinceMs) {
+  const rows = tx.objectStore('rows');
+  const always = await Promise.all(ALWAYS.map((kind) => rows.index('by_kind').getAll(kind)));
+  const colonies = always[ALWAYS.indexOf('colony')] ?? [];
+  const recent = await Promise.all(colonies.map((/** @type {Row} */ colony) => rows.index('by_colony').getAll(IDBKeyRange.bound([colony.id, sinceMs], [colony.id, Infinity]))));
+  return [...always, ...recent].flat();
 }
 
 /** @param {any} op */

@@ -8,7 +8,8 @@ import { Icon } from '../components/icon.js';
 import { sharePicture } from '../components/picture.js';
 import { DAY_MS, READINGS, dueAtMs, levelAt } from '../care/gauges.js';
 import { gaugesOf } from '../signals/gauges.js';
-import { events, now } from '../signals/shelf.js';
+import { useHistory } from '../signals/history.js';
+import { now } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
 
@@ -24,7 +25,7 @@ export function Charts({ colony }) {
   const [which, setWhich] = useState('growth');
   const box = useRef(/** @type {any} */ (null));
   const { attempt, said } = useAttempt();
-  const log = events.value.get(colony.id) ?? [];
+  const { log } = useHistory(colony.id);
   const Chart = { growth: Growth, water: Water, feeding: Food }[which] ?? Growth;
   const share = () => attempt(() => sharePicture(box.current.querySelector('svg.chart'), `${colony.set.name}: ${/** @type {any} */ (m.charts)[which]}`));
   return html`<div class="stack" ref=${box}>

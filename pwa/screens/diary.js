@@ -5,7 +5,8 @@ import { Icon } from '../components/icon.js';
 import { SaveState } from '../components/save-state.js';
 import { DAY_MS } from '../care/gauges.js';
 import { voidLog } from '../signals/actions.js';
-import { events, now, rows } from '../signals/shelf.js';
+import { useHistory } from '../signals/history.js';
+import { now, rows } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
 import { eventInWords } from './event-words.js';
@@ -18,7 +19,7 @@ export function Diary({ colonyId }) {
   const [kind, setKind] = useState('');
   const [wanted, setWanted] = useState('');
   const text = wanted.trim().toLowerCase();
-  const all = events.value.get(colonyId) ?? [];
+  const { log: all } = useHistory(colonyId);
   const log = all.filter((row) => (!kind || row.kind === kind) && (!text || `${eventInWords(row)} ${row.set.remark ?? ''}`.toLowerCase().includes(text))).reverse();
   const page = log.slice(from, from + PAGE);
   const kinds = [...new Set(all.map((row) => row.kind))];

@@ -6,7 +6,8 @@ import { dueInWords } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { say, sayPortion } from '../care/words.js';
 import { gaugesOf } from '../signals/gauges.js';
-import { catalogue, events, now, planOf, rows } from '../signals/shelf.js';
+import { useHistory } from '../signals/history.js';
+import { catalogue, now, planOf, rows } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { eventInWords } from './event-words.js';
 import { speciesOf } from './shelf.js';
@@ -36,7 +37,7 @@ const HandOverSheet = ({ given }) => html`<h1>${m.paper.sheet(given.name)}</h1>
 function ColonyRecord({ colony }) {
   const v = colony.set;
   const words = catalogue.value?.words ?? {};
-  const log = [...(events.value.get(colony.id) ?? [])].reverse();
+  const log = [...useHistory(colony.id).log].reverse();
   const count = log.find((row) => row.kind === 'count');
   const vessel = rows.value.get(v.vessel_id)?.set.vessel_code;
   return html`<h1>${m.paper.record(v.name)}</h1>

@@ -3,7 +3,7 @@ import { signal } from '@preact/signals';
 import { withOffset } from '../care/instants.js';
 import { uuid7 } from '../database/ids.js';
 import { t } from '../text/en.js';
-import { openStore, reload, rows, syncNow } from './shelf.js';
+import { openStore, reload, reloadPending, rows, syncNow } from './shelf.js';
 
 /** The last thing done, for ten seconds: `{text, undo}`. @type {import('@preact/signals').Signal<null | {text: string, undo: (() => Promise<void>) | null}>} */
 export const toast = signal(null);
@@ -20,7 +20,7 @@ export function say(text, undo = null) {
 /** @param {Array<{kind: string, id: string, set: Record<string, any>}>} changes */
 async function write(changes) {
   const operations = await openStore().enqueue(changes);
-  await reload();
+  await reloadPending();
   void syncNow();
   void navigator.storage?.persist?.();
   return operations;

@@ -100,12 +100,28 @@ export async function enter(me) {
   await syncNow();
 }
 
+/** How far back every screen can see; the diary and the charts fetch what is older (signals/history.js). */
+const RECENT_MS = 30 * 86_400_000;
+/** Rows as the server gave them, for the overlay. @type {import('../care/overlay.js').Row[]} */
+let base = [];
+
 /** Show what the store holds now. */
 export async function reload() {
   if (!store) return;
-  const { rows: stored, entries, conflicts: met, meta } = await store.snapshot();
+  const { rows: stored, ...pending } = await store.snapshot(Date.now() - RECENT_MS);
+  base = stored;
+  show(pending);
+}
+
+/** Show what this phone has just written, without reading all rows again. */
+export async function reloadPending() {
+  if (store) show(await store.pending());
+}
+
+/** @param {{entries: Entry[], conflicts: any[], meta: Record<string, any>}} pending */
+function show({ entries, conflicts: met, meta }) {
   batch(() => {
-    rows.value = overlayRows(stored, entries, meta.me?.person_id ?? null);
+    rows.value = overlayRows(base, entries, meta.me?.person_id ?? null);
     outbox.value = entries;
     conflicts.value = met;
     session.value = meta.me ? { ...meta.me, ended: meta.ended ?? null } : null;

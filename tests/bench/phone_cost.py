@@ -9,6 +9,7 @@ of ``broodshelf serve`` over HTTP/1.1 on loopback. Times are medians of a few ru
 from __future__ import annotations
 
 import argparse
+import re
 import statistics
 import tempfile
 from pathlib import Path
@@ -21,46 +22,27 @@ from tests.support.server import Server
 from broodshelf.web.shell import Shell, find_folder
 
 SLOWER: Final = 4
-NETWORK: Final = {"offline": False, "latency": 150, "downloadThroughput": 200_000, "uploadThroughput": 200_000}
+NETWORK: Final = {
+    "offline": False,
+    "latency": 150,
+    "downloadThroughput": 200_000,
+    "uploadThroughput": 200_000,
+}
 RUNS: Final = 5
 TAPS: Final = 40
-OPTIONAL: Final = ("vendor/qr/", "components/chart.js", "components/picture.js", "screens/charts.js")
+CHARTS: Final = ("components/chart.js", "components/picture.js", "screens/charts.js")
+LABELS: Final = (
+    "vendor/qr/",
+    "screens/labels.js",
+    "screens/at.js",
+    "signals/camera.js",
+    "care/short-code.js",
+)
 
-SEED: Final = """async ([events, colony]) => {
-  const names = (await indexedDB.databases()).map((each) => each.name).filter((name) => name !== 'broodshelf');
-  const db = await new Promise((done) => { indexedDB.open(names[0]).onsuccess = (e) => done(e.target.result); });
-  const end = Date.now() - 86400000;
-  for (let from = 0; from < events; from += 5000) {
-    const tx = db.transaction('rows', 'readwrite');
-    const rows = tx.objectStore('rows');
-    for (let i = from; i < Math.min(events, from + 5000); i += 1) {
-      const ms = end - i * 600000;
-      rows.put({ id: `00000000-0000-7000-8000-${String(i).padStart(12, '0')}`, kind: 'feeding', rev: 1, by: null, made_ms: ms, happened_ms: ms,
-        set: { colony_id: colony, need: i % 3 ? 'sugar' : 'protein', food_code: i % 3 ? 'sugar_water' : 'fruit_fly', amount: 1, unit: i % 3 ? 'drop' : 'piece', happened_at: new Date(ms).toISOString() } });
-    }
-    await new Promise((done, fail) => { tx.oncomplete = done; tx.onabort = fail; });
-  }
-  db.close();
-}"""
-WATCH: Final = """() => {
-  const usable = () => [...document.querySelectorAll('main a[href], main button:not([disabled])')].some((each) => each.offsetParent);
-  const look = () => { if (usable()) requestAnimationFrame(() => setTimeout(() => { window.usableAt = performance.now(); })); else setTimeout(look, 5); };
-  look();
-}"""
-TAP: Final = """async () => {
-  const channel = new MessageChannel();
-  const painted = () => new Promise((done) => requestAnimationFrame(() => { channel.port1.onmessage = done; channel.port2.postMessage(0); }));
-  const button = document.querySelector('main .task .actions .main, main .task.compact button');
-  const before = document.querySelectorAll('.done-list li').length;
-  const start = performance.now();
-  button.click();
-  while (document.querySelectorAll('.done-list li').length === before) await new Promise((done) => { const c = new MessageChannel(); c.port1.onmessage = done; c.port2.postMessage(0); });
-  await painted();
-  const took = performance.now() - start;
-  document.querySelector('.toast button').click();
-  while (document.querySelectorAll('.done-list li').length !== before) await new Promise((done) => setTimeout(done, 5));
-  return took;
-}"""
+SCRIPTS: Final = re.split(
+    r"^// -+ .*$", Path(__file__).with_suffix(".js").read_text().split("\n", 1)[1], flags=re.M
+)
+SEED, WATCH, TAP = (script.strip() for script in SCRIPTS)
 
 
 def slow(page: Page, *, network: bool) -> CDPSession:
@@ -91,11 +73,13 @@ def bytes_shipped() -> dict[str, int]:
         for name, file in shell.files.items()
         if name.endswith((".js", ".mjs", ".css"))
     }
-    always = {name: size for name, size in sizes.items() if not name.startswith(OPTIONAL)}
+    always = {name: size for name, size in sizes.items() if not name.startswith((*CHARTS, *LABELS))}
+    labels = sum(size for name, size in sizes.items() if name.startswith(LABELS))
     start = {*shell.start_path, *(name for name in sizes if name.endswith(".css"))}
     return {
         "scripts and styles, compressed, without charts and labels": sum(always.values()),
-        "of these before the first control": sum(size for name, size in sizes.items() if name in start),
+        "labels and their reader, compressed": labels,
+        "before the first control, compressed": sum(size for name, size in sizes.items() if name in start),
         "modules before the first control": len(shell.start_path),
     }
 

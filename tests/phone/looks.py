@@ -144,6 +144,8 @@ def tokens() -> Mapping[str, Mapping[str, str]]:
         "red": re.search(r':root\[data-look="red"\] \{(.*?)\}', sheet, re.S),
     }
     found = {
-        look: dict(re.findall(r"--([\w-]+): (#[0-9a-f]{6})\b", match[1])) for look, match in blocks.items() if match
+        look: dict(re.findall(r"--([\w-]+): (#[0-9a-f]{6})\b", match[1]))
+        for look, match in blocks.items()
+        if match
     }
     return {look: {**found["light"], **own} for look, own in found.items()}

@@ -2,6 +2,7 @@
 
 No bundler: ``index.html`` gets an import map for the vendored libraries and a ``modulepreload`` link for each
 module of the start path, read from the import lines, so that the browser asks for all of them at once.
+The style sheets are served as one, and comments stay at home; line numbers stay as they are.
 """
 
 from __future__ import annotations
@@ -39,6 +40,9 @@ LIBRARIES: Final[Mapping[str, str]] = {
 }
 AT_ROOT: Final = frozenset({"index.html", "worker.js", "manifest.webmanifest"})
 NOT_SHIPPED: Final = (".d.ts", ".md", "jsconfig.json")
+STYLES: Final = ("style/tokens.css", "style/base.css", "style/parts.css", "style/screens.css")
+_NOTES: Final = re.compile(r"/\*\*.*?\*/ ?|^[ \t]*//[^\n]*$", re.S | re.M)
+_STYLE_NOTES: Final = re.compile(r"/\*.*?\*/", re.S)
 _IMPORT: Final = re.compile(
     r"""^\s*(?:import|export)\b[^'"();]*?from\s*['"]([^'"]+)['"]|^\s*import\s*['"]([^'"]+)['"]""", re.M
 )
@@ -69,7 +73,8 @@ class Shell:
         files = {
             name: body for name, body in files.items() if not name.endswith(NOT_SHIPPED) and name[0] != "."
         }
-        self._sources = {**files, **extra}
+        files["style.css"] = b"".join(files.pop(name) for name in STYLES)
+        self._sources = {name: _without_notes(name, body) for name, body in {**files, **extra}.items()}
         digest = hashlib.sha256()
         for name, body in sorted(self._sources.items()):
             digest.update(f"{name}\0{len(body)}\0".encode() + body)
@@ -145,6 +150,14 @@ def find_folder() -> Path:
     raise FileNotFoundError(
         "The phone's files (pwa/) are not where this package expects them; install it again."
     )
+
+
+def _without_notes(name: str, body: bytes) -> bytes:
+    """Leave out the comments of scripts and styles, but none of their line breaks."""
+    if not name.endswith((".js", ".css")):
+        return body
+    notes = _NOTES if name.endswith(".js") else _STYLE_NOTES
+    return notes.sub(lambda match: "\n" * match[0].count("\n"), body.decode()).encode()
 
 
 def make_file(name: str, body: bytes) -> File:

@@ -1,0 +1,24 @@
+// The whole log of one colony: what every screen holds already, and before that what the store gives when it is asked.
+import { useEffect, useState } from 'preact/hooks';
+import { overlayRows } from '../care/overlay.js';
+import { events, openStore, outbox } from './shelf.js';
+
+/**
+ * @param {string} colonyId
+ * @returns {{log: import('../care/overlay.js').ShownRow[], whole: boolean}} oldest first; `whole` once the old part is there
+ */
+export function useHistory(colonyId) {
+  const [old, setOld] = useState(/** @type {import('../care/overlay.js').Row[] | null} */ (null));
+  useEffect(() => {
+    let wanted = true;
+    void openStore().history(colonyId, Date.now()).then((found) => { if (wanted) setOld(found); });
+    return () => { wanted = false; };
+  }, [colonyId, outbox.value.length]); // what was sent may have changed what is stored
+  const recent = events.value.get(colonyId) ?? [];
+  if (!old) return { log: recent, whole: false };
+  const known = new Set(recent.map((row) => row.id));
+  const from = recent.reduce((least, row) => Math.min(least, row.happened_ms ?? least), Infinity);
+  const earlier = [...overlayRows(old, outbox.value, null).values()]
+    .filter((row) => row.set.colony_id === colonyId && row.happened_ms !== null && row.happened_ms <= from && !known.has(row.id));
+  return { log: [...earlier, ...recent], whole: true };
+}
