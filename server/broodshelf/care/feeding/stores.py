@@ -135,9 +135,8 @@ def sugar_interval(
     if offered_mg is not None and workers.best > 0:
         within("sugar offered", offered_mg, "mg", 0, 1e8)
         use = sugar_mg_per_worker_day(worker_mg, temp_c).times(multiplier).times(workers.best)
-        kept = 0.0 if form == "feeder" else store_mg(workers, worker_mg, percent_ww).best * KEPT_IN_HAND
-        spare = max(0.0, offered_mg - kept)
-        eaten_days = Estimate(spare / use.high, spare / use.best, spare / use.low)
+        # at its due date half a crop is still in hand, so all that is offered is used before it is due again
+        eaten_days = Estimate(offered_mg / use.high, offered_mg / use.best, offered_mg / use.low)
         if eaten_days.best < lasting.best:
             lasting, ruled = _shorter(eaten_days, lasting), "amount_rules"
             reasons.append(_reason("amount_rules", mg=offered_mg, mg_per_day=use.best))

@@ -1,0 +1,60 @@
+"""Plans per second, and how the cost grows with the log: ``python -m tests.bench.plan_cost``."""
+
+from __future__ import annotations
+
+import statistics
+import time
+
+from broodshelf.care.plan.make import make_plan
+from broodshelf.care.plan.state import ColonyState, Event, Place, Vessel
+
+DAY_MS = 86_400_000
+NOW_MS = 1_777_636_800_000
+RUNS = 301
+
+
+def colony(events: int) -> ColonyState:
+    """A colony in a test tube that is fed every half day, checked, read and counted."""
+    made = [Event("first", "count", NOW_MS - 500 * DAY_MS, {"workers": 40, "larvae": "some"})]
+    step = 0
+    while len(made) < events:
+        at_ms = NOW_MS - (events - step) * DAY_MS // 3
+        need, food = (
+            ("protein", {"food_code": "cricket", "size_class": "extra_small", "amount": 1, "unit": "piece"})
+            if step % 2
+            else ("sugar", {"food_code": "sugar_water", "amount": 1, "unit": "drop", "form": "drop"})
+        )
+        made.append(Event(f"f{step}", "feeding", at_ms, {"need": need, **food}))
+        if step % 2:
+            outcome = {"need": "protein", "feeding_id": f"f{step}", "outcome": "all" if step % 3 else "some"}
+            made.append(Event(f"k{step}", "check", at_ms + DAY_MS // 4, {**outcome, "after_h": 6}))
+        if step % 10 == 0:
+            made.append(Event(f"w{step}", "water", at_ms + 1, {"action": "read", "level_mm": 50 - step % 30}))
+        if step % 25 == 0:
+            seen = {"workers": 40 + step, "larvae": "some", "eggs": "few", "pupae": "some"}
+            made.append(Event(f"c{step}", "count", at_ms + 2, seen))
+        step += 1
+    return ColonyState(
+        "x", "lasius_niger", stage="growing", vessel=Vessel("tube_16x150"), place=Place("room", 25, 22, 50),
+        events=tuple(sorted(made[:events], key=lambda event: event.happened_ms)),
+    )  # fmt: skip
+
+
+def main() -> None:
+    """Print the median of a plan in steady state, for 50 to 5,000 events."""
+    print("| events | plan, ms (median of 301) | plans per second | us per event |")
+    print("|---|---|---|---|")
+    for events in (50, 500, 5_000):
+        state = colony(events)
+        make_plan(state, NOW_MS)
+        took = []
+        for run in range(RUNS):
+            begun = time.process_time_ns()
+            make_plan(state, NOW_MS + run)
+            took.append((time.process_time_ns() - begun) / 1e6)
+        median = statistics.median(took)
+        print(f"| {events} | {median:.2f} | {1000 / median:.0f} | {median * 1000 / events:.2f} |")
+
+
+if __name__ == "__main__":
+    main()
