@@ -446,6 +446,7 @@ KINDS: Final[Mapping[str, Kind]] = {
                     "tasks",
                     "notices",
                     "cautions",
+                    "tasting",
                     "valid_until_ms",
                     "computed_at_ms",
                     "model_version",

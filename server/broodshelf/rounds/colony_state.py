@@ -12,7 +12,7 @@ from sqlalchemy import Connection
 from ..care.colony.census import census_of
 from ..care.colony.climate import FRESH_DAYS
 from ..care.gauges import DAY_MS
-from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Vessel
+from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Tasting, Vessel
 from ..records.recent import Logged, read_kind_since, read_recent
 from ..records.store import Record, read_kind
 from .latitude import latitude_deg
@@ -41,6 +41,7 @@ def colony_states(
         _lot(r) for r in read_kind(connection, household_id, "lot") if not r.values.get("finished_on")
     )
     rules = read_kind(connection, household_id, "rule")
+    tastings = read_kind(connection, household_id, "tasting")
     home = _home(connection, household_id, now_ms)
     climate = _climate(connection, household_id, now_ms)
     since_ms = now_ms - KEPT_DAYS * 86_400_000
@@ -54,6 +55,7 @@ def colony_states(
             tuple(_rule(r) for r in rules if r.values.get("colony_id") == colony.id),
             tuple(Event(*event) for event in log[colony.id] if _counts(event)),
             climate.get(colony.values.get("place_id") or "", ()),
+            _running(tastings, colony.id),
             home,
             now_ms,
         )
@@ -83,6 +85,7 @@ def _state(
     rules: tuple[Rule, ...],
     log: tuple[Event, ...],
     climate: tuple[Event, ...],
+    tasting: Tasting | None,
     home: _Home,
     now_ms: int,
 ) -> ColonyState:
@@ -124,6 +127,7 @@ def _state(
         latitude_sign=-1 if (home.latitude_deg or 0) < 0 else 1,
         latitude_deg=home.latitude_deg,
         climate_readings=climate,
+        tasting=tasting,
     )
 
 
@@ -149,6 +153,15 @@ def _lot(record: Record) -> Lot:
         v.get("use_by"),
         v.get("percent_ww"),
     )
+
+
+def _running(tastings: list[Record], colony_id: str) -> Tasting | None:
+    """Return the colony's latest tasting that has not ended."""
+    mine = [r for r in tastings if colony_id in r.values["colony_ids"] and not r.values.get("ended_on")]
+    if not mine:
+        return None
+    latest = max(mine, key=lambda record: record.values["started_on"])
+    return Tasting(latest.id, tuple(latest.values["food_codes"]), latest.values["started_on"])
 
 
 def _rule(record: Record) -> Rule:

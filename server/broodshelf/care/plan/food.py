@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
+from ..catalogue import foods
 from ..colony.census import Brood
 from ..feeding.appetite import protein_mg_per_day, sugar_mg_per_day
 from ..feeding.content import content_mg
@@ -18,6 +19,7 @@ from ..feeding.stores import (
     store_mg,
     sugar_interval,
 )
+from ..feeding.trial import Suggestion
 from ..gauges import Gauge, due_at_ms
 from ..quantities import Estimate
 from .bands import Interval, interval
@@ -31,8 +33,11 @@ EATEN = {"all": 1.0, "some": 0.5}
 """Of a feeding that was checked: common practice, no source. One that nobody checked counts as eaten."""
 
 
-def food_need(need: str, known: Known) -> tuple[Gauge, Task] | None:
-    """Return the gauge and the task of a food need, or None where the keeper paused it."""
+def food_need(need: str, known: Known, tasting: Suggestion | None = None) -> tuple[Gauge, Task] | None:
+    """Return the gauge and the task of a food need, or None where the keeper paused it.
+
+    ``tasting``: what a running tasting would offer next.
+    """
     state, switched = known.state, known.switched
     rule = next((r for r in state.rules if r.need == need), None)
     if rule is not None and rule.paused_until and known.today < rule.paused_until:
@@ -42,7 +47,13 @@ def food_need(need: str, known: Known) -> tuple[Gauge, Task] | None:
     taught = _learnt(need, known, usual)
     appetite = _appetite(need, known, taught)
     own = (rule.every_days if rule else None) or state.interval_days.get(need)
-    served, why_served = portion(need, known, appetite, own or usual.days)
+    tried = tasting.food_code if tasting is not None else None
+    only = tried if tried is not None and foods()[tried].need == need else None
+    served, why_served = portion(need, known, appetite, own or usual.days, only)
+    log = suggested(need, served)
+    if only is not None and tasting is not None and state.tasting is not None:
+        why_served = (*tasting.reasons, *why_served)
+        log["set"]["tasting_id"] = state.tasting.id
     coming = _interval(need, known, usual, taught, appetite, served, 1.0)
     model = coming
     if last is not None:
@@ -74,7 +85,7 @@ def food_need(need: str, known: Known) -> tuple[Gauge, Task] | None:
     due = due_at_ms(gauge)
     return gauge, Task(
         f"{need}:{last.id if last else 'start'}", need, start_ms if due is None else due, from_gauge=True,
-        portion=served, suggested=suggested(need, served), reasons=(*reasons, *why_served), cautions=tuple(cautions),
+        portion=served, suggested=log, reasons=(*reasons, *why_served), cautions=tuple(cautions),
     )  # fmt: skip
 
 

@@ -17,6 +17,7 @@ from .food import FOOD_NEEDS, feeding_content, food_need
 from .known import Known, know
 from .state import ColonyState
 from .tasks import Task, fault_tasks, leftovers_tasks, reason
+from .tastings import next_in_tasting, told
 from .upkeep import upkeep
 
 MODEL_VERSION: Final = "2"
@@ -33,6 +34,7 @@ class Plan:
     tasks: tuple[Task, ...] = ()
     notices: tuple[Mapping[str, Any], ...] = ()
     cautions: tuple[Mapping[str, Any], ...] = ()
+    tasting: tuple[Mapping[str, Any], ...] = ()
 
     def as_json(self) -> dict[str, Any]:
         """Return the shape of docs/http-api.md, "A plan"."""
@@ -45,6 +47,7 @@ class Plan:
             "tasks": [task.as_json() for task in self.tasks],
             "notices": list(self.notices),
             "cautions": list(self.cautions),
+            "tasting": list(self.tasting),
         }
 
 
@@ -57,7 +60,8 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     valid_until = now_ms + DAY_MS
     if known.switched.nothing_at_all:
         return Plan(state.id, now_ms, valid_until)
-    foods = [food_need(need, known) for need in FOOD_NEEDS if need not in known.switched.off]
+    tasting = next_in_tasting(known)
+    foods = [food_need(need, known, tasting) for need in FOOD_NEEDS if need not in known.switched.off]
     kept, single = upkeep(known)
     pairs = [pair for pair in foods if pair is not None] + kept
     cautions = (reason("stings"),) if known.species.stings else ()
@@ -69,7 +73,9 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     tasks.sort(key=lambda task: (not task.urgent, task.due_at_ms, task.key))
     gauges = tuple(gauge for gauge, _ in pairs)
     shown = tuple(reason(code) for code in cautions_of(known.species))
-    return Plan(state.id, now_ms, valid_until, gauges, tuple(tasks), tuple(_notices(known)), shown)
+    return Plan(
+        state.id, now_ms, valid_until, gauges, tuple(tasks), tuple(_notices(known)), shown, tuple(told(known))
+    )
 
 
 def _notices(known: Known) -> list[Mapping[str, Any]]:

@@ -39,12 +39,17 @@ class Appetite:
     serving_share: float
 
 
-def portion(need: str, known: Known, appetite: Appetite | None, days: float) -> tuple[Portion, Reasons]:
-    """Return a portion (amount, unit, food_code, form; for prey a size class, where there is one a lot) and why."""
+def portion(
+    need: str, known: Known, appetite: Appetite | None, days: float, only: str | None = None
+) -> tuple[Portion, Reasons]:
+    """Return a portion (amount, unit, food_code, form; for prey a size class, where there is one a lot) and why.
+
+    ``only``: the food that a tasting wants to offer.
+    """
     if need == "sugar" and appetite is not None:
-        return _from_lot(_sugar(known, appetite), known), ()
+        return _from_lot(_sugar(known, appetite, only or _liked(known, "sugar", SUGARS)[0]), known), ()
     if need == "protein" and appetite is not None:
-        made, why = _prey(known, appetite, days)
+        made, why = _prey(known, appetite, days, only)
         return _from_lot(made, known), why
     if need == "seeds":
         form = seed_form(majors=known.species.majors)
@@ -59,9 +64,10 @@ def suggested(need: str, portion_: Mapping[str, Any]) -> dict[str, Any]:
     return {"kind": "feeding", "set": {"need": need, **portion_, "suggested": True}}
 
 
-def _sugar(known: Known, appetite: Appetite) -> Portion:
-    code = _liked(known, "sugar", SUGARS)[0]
-    lot = _lot_of(code, known)
+def _sugar(known: Known, appetite: Appetite, code: str) -> Portion:
+    if (unit := foods()[code].unit) not in ("drop", "ml"):
+        return {"food_code": code, "amount": 1, "unit": unit, "form": "piece"}
+    lot = lot_of(code, known)
     percent = min(PERCENT_WW[1], strength_percent_ww(code, lot.percent_ww if lot else None))
     fills_mg = store_mg(known.census.workers, known.worker_mg).best * KEPT_IN_HAND
     mg_per_ul = sugar_mg(1.0, max(PERCENT_WW[0], percent))
@@ -74,7 +80,7 @@ def _sugar(known: Known, appetite: Appetite) -> Portion:
     return {"food_code": code, "amount": drops, "unit": "drop", "form": "drop"}
 
 
-def _prey(known: Known, appetite: Appetite, days: float) -> tuple[Portion, Reasons]:
+def _prey(known: Known, appetite: Appetite, days: float, only: str | None) -> tuple[Portion, Reasons]:
     kind = known.species
     tiny = known.workers <= TINY_COLONY and known.worker_mm < TINY_WORKER_MM
     share = appetite.serving_share
@@ -84,7 +90,8 @@ def _prey(known: Known, appetite: Appetite, days: float) -> tuple[Portion, Reaso
         min(MOST_PROTEIN_MG, needed_mg),
         worker_length_mm=known.worker_mm, majors=kind.majors, workers=known.workers,
         hunts_by_sight=kind.hunts_by_sight, slow=kind.slow, in_tube=known.in_tube,
-        options=_liked(known, "protein", TINY_COLONY_PREY if tiny else PREY), for_days=days, first_third=first,
+        options=(only,) if only else _liked(known, "protein", TINY_COLONY_PREY if tiny else PREY),
+        for_days=days, first_third=first,
     )  # fmt: skip
     return served.as_portion(), served.reasons
 
@@ -104,11 +111,12 @@ def _liked(known: Known, need: str, options: tuple[str, ...]) -> tuple[str, ...]
 
 
 def _from_lot(made: Portion, known: Known) -> Portion:
-    lot = _lot_of(made["food_code"], known)
+    lot = lot_of(made["food_code"], known)
     return made if lot is None else {**made, "lot_id": lot.id, "origin": lot.origin}
 
 
-def _lot_of(food_code: str, known: Known) -> Lot | None:
+def lot_of(food_code: str, known: Known) -> Lot | None:
+    """Return the first lot of a food that may be offered today."""
     return next(
         (lot for lot in known.state.lots if lot.food_code == food_code and _offerable(lot, known.today)), None
     )

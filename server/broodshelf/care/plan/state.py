@@ -67,6 +67,16 @@ class Rule:
 
 
 @dataclass(frozen=True, slots=True)
+class Tasting:
+    """A tasting that the keeper started. Days are ISO."""
+
+    id: str
+    food_codes: tuple[str, ...]
+    started_on: str
+    ended_on: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class ColonyState:
     """Everything a plan may look at. ``events`` are in the order in which they happened, as are
     ``climate_readings``, those of its place.
@@ -97,3 +107,4 @@ class ColonyState:
     latitude_sign: int = 1
     latitude_deg: float | None = None
     climate_readings: tuple[Event, ...] = ()
+    tasting: Tasting | None = None

@@ -1,0 +1,71 @@
+"""The running tasting of a colony: what to offer next in it, and what it has told so far."""
+
+from __future__ import annotations
+
+import random
+from collections.abc import Mapping
+from typing import Any
+
+from ..catalogue import foods
+from ..colony.history import local_day
+from ..feeding.tasting import chance_of_being_best
+from ..feeding.trial import Candidate, Offer, Suggestion, Trial, acceptances, suggest
+from .known import Known
+from .portions import lot_of
+
+BOUGHT = "bought_or_bred"
+"""Taken as the origin of a food that is not in the larder: the keeper would have to get it."""
+
+
+def next_in_tasting(known: Known) -> Suggestion | None:
+    """Return what the running tasting would offer next, or None without one. The same all day long."""
+    trial = _trial(known)
+    if trial is None:
+        return None
+    states = frozenset(filter(None, (known.state.stage, known.state.condition)))
+    rng = random.Random(f"{known.state.id} {known.today} {len(trial.offers)}")  # noqa: S311 - a draw, no secret
+    return suggest(trial, today=known.today, states=states, rng=rng)
+
+
+def told(known: Known) -> list[Mapping[str, Any]]:
+    """Return for each food of the running tasting how often it is taken and the chance that it is the best."""
+    trial = _trial(known)
+    if trial is None:
+        return []
+    rated = acceptances(trial)
+    best = chance_of_being_best(rated) if len(rated) > 1 else dict.fromkeys(rated, 1.0)
+    rows = []
+    for code, rating in rated.items():
+        spread = rating.interval()
+        offers = sum(1 for offer in trial.offers if offer.food_code == code)
+        rows.append({
+            "food_code": code, "offers": offers, "best": round(best[code], 3), "low": round(spread.low, 3),
+            "mean": round(spread.best, 3), "high": round(spread.high, 3),
+        })  # fmt: skip
+    return sorted(rows, key=lambda row: -row["best"])
+
+
+def _trial(known: Known) -> Trial | None:
+    tasting = known.state.tasting
+    if tasting is None:
+        return None
+    outcome_of = {
+        event.values.get("feeding_id"): event.values.get("outcome")
+        for event in known.state.events
+        if event.kind == "check" and event.values.get("outcome")
+    }
+    offers = [
+        Offer(
+            local_day(event.happened_ms, known.state.utc_offset_min).isoformat(),
+            str(event.values.get("food_code")),
+            outcome_of.get(event.id),
+        )
+        for event in known.state.events
+        if event.kind == "feeding" and event.values.get("tasting_id") == tasting.id
+    ]
+    candidates = []
+    for code in tasting.food_codes:
+        if code in foods():
+            lot = lot_of(code, known)
+            candidates.append(Candidate(code, lot.origin if lot else BOUGHT, lot.got_on if lot else None))
+    return Trial(tasting.started_on, candidates, offers, tasting.ended_on)

@@ -1,0 +1,63 @@
+"""A tasting that runs: what the plan offers next, and what it says the foods are worth."""
+
+from __future__ import annotations
+
+from broodshelf.care.plan.make import make_plan
+from broodshelf.care.plan.state import ColonyState, Event, Lot, Tasting, Vessel
+
+NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
+DAY_MS = 86_400_000
+FOODS = ("cricket", "mealworm", "egg")
+
+
+def tasting_plan(outcomes: dict[str, list[str]], foods=FOODS, lots=(), **state):
+    events = [Event("count", "count", NOW_MS - 200 * DAY_MS, {"workers": 80, "larvae": "some"})]
+    at_ms = NOW_MS - 100 * DAY_MS
+    for food, each in outcomes.items():
+        for outcome in each:
+            offer = {"need": "protein", "food_code": food, "amount": 1, "unit": "piece", "tasting_id": "t"}
+            events.append(Event(f"f{at_ms}", "feeding", at_ms, offer))
+            check = {"need": "protein", "feeding_id": f"f{at_ms}", "outcome": outcome}
+            events.append(Event(f"c{at_ms}", "check", at_ms + DAY_MS // 2, check))
+            at_ms += 3 * DAY_MS
+    made = ColonyState(
+        "c", "lasius_niger", vessel=Vessel("tube_16x150"), events=tuple(events), lots=lots,
+        tasting=Tasting("t", foods, "2026-01-01"), **{"stage": "growing", **state},
+    )  # fmt: skip
+    return make_plan(made, NOW_MS)
+
+
+def protein(plan):
+    return next(task for task in plan.tasks if task.need == "protein")
+
+
+def test_the_offer_of_a_tasting_is_logged_as_part_of_it():
+    task = protein(tasting_plan({}))
+
+    assert task.portion["food_code"] in FOODS
+    assert task.suggested["set"]["tasting_id"] == "t"
+    assert "tasting_new_food" in {reason["code"] for reason in task.reasons}
+
+
+def test_what_is_always_taken_comes_out_as_the_best_and_is_offered():
+    plan = tasting_plan({"egg": ["ignored"] * 6, "mealworm": ["ignored"] * 6, "cricket": ["all"] * 6})
+    rated = {row["food_code"]: row for row in plan.tasting}
+
+    assert plan.tasting[0]["food_code"] == "cricket"
+    assert rated["cricket"]["best"] > 0.95
+    assert abs(sum(row["best"] for row in plan.tasting) - 1) < 0.01
+    assert protein(plan).portion["food_code"] == "cricket"
+
+
+def test_a_refused_origin_is_never_offered_in_a_tasting():
+    lot = Lot("lot", "mealworm", "home_cockroach")
+    plans = [tasting_plan({}, foods=("mealworm",), lots=(lot,), queens=day) for day in range(3)]
+
+    assert all(protein(plan).portion.get("lot_id") is None for plan in plans)
+    assert all(protein(plan).portion.get("origin") != "home_cockroach" for plan in plans)
+
+
+def test_nothing_is_tasted_while_a_colony_settles():
+    task = protein(tasting_plan({}, condition="settling"))
+
+    assert "tasting_id" not in task.suggested["set"]
