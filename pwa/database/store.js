@@ -34,15 +34,10 @@ export class Store {
    * @param {number} [sinceMs] @returns {Promise<{rows: Row[], entries: Entry[], conflicts: any[], meta: Record<string, any>}>}
    */
   snapshot(sinceMs) {
-    return inTransaction(this.name, ['rows', ...PENDING], 'readonly', async (tx) => {
+    return inTransaction(this.name, ['rows', 'outbox', 'conflicts', 'meta'], 'readonly', async (tx) => {
       const [rows, pending] = await Promise.all([sinceMs === undefined ? tx.objectStore('rows').getAll() : recentRows(tx, sinceMs), pendingOf(tx)]);
       return { rows, ...pending };
     });
-  }
-
-  /** The same without the rows: what waits, what met, and the facts about this phone. */
-  pending() {
-    return inTransaction(this.name, PENDING, 'readonly', pendingOf);
   }
 
   /** What happened at one colony before an instant. @param {string} colonyId @param {number} beforeMs @returns {Promise<Row[]>} */
@@ -191,7 +186,6 @@ async function entriesInOrder(tx) {
   return entries.sort((a, b) => (Number(a.n) || 0) - (Number(b.n) || 0));
 }
 
-const PENDING = ['outbox', 'conflicts', 'meta'];
 const META = ['me', 'last_sync_ms', 'skew_ms', 'ended'];
 /** Kinds that are read whole at every start: things, plans, and the faults that a round may still show. */
 const ALWAYS = ['household', 'person', 'place', 'vessel', 'colony', 'lot', 'rule', 'tasting', 'pass', 'plan', 'fault'];

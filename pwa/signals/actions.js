@@ -3,7 +3,7 @@ import { signal } from '@preact/signals';
 import { withOffset } from '../care/instants.js';
 import { uuid7 } from '../database/ids.js';
 import { t } from '../text/en.js';
-import { openStore, reload, reloadPending, rows, syncNow } from './shelf.js';
+import { openStore, reload, rows, showWritten, syncNow } from './shelf.js';
 
 /** The last thing done, for ten seconds: `{text, undo}`. @type {import('@preact/signals').Signal<null | {text: string, undo: (() => Promise<void>) | null}>} */
 export const toast = signal(null);
@@ -17,11 +17,13 @@ export function say(text, undo = null) {
   toastTimer = setTimeout(() => { toast.value = null; }, 10_000);
 }
 
+const AFTER_PAINT_MS = 60;
+
 /** @param {Array<{kind: string, id: string, set: Record<string, any>}>} changes */
 async function write(changes) {
   const operations = await openStore().enqueue(changes);
-  await reloadPending();
-  void syncNow();
+  showWritten(operations);
+  setTimeout(() => void syncNow(), AFTER_PAINT_MS); // sending can wait until what was saved is seen
   void navigator.storage?.persist?.();
   return operations;
 }

@@ -102,26 +102,41 @@ export async function enter(me) {
 
 /** How far back every screen can see; the diary and the charts fetch what is older (signals/history.js). */
 const RECENT_MS = 30 * 86_400_000;
-/** Rows as the server gave them, for the overlay. @type {import('../care/overlay.js').Row[]} */
-let base = [];
+/** Rows as the server gave them, and the same as shown when nothing waits. @type {{rows: Map<string, import('../care/overlay.js').Row>, shown: Map<string, ShownRow>}} */
+let base = { rows: new Map(), shown: new Map() };
 
 /** Show what the store holds now. */
 export async function reload() {
   if (!store) return;
   const { rows: stored, ...pending } = await store.snapshot(Date.now() - RECENT_MS);
-  base = stored;
+  base = { rows: new Map(stored.map((row) => [row.id, row])), shown: overlayRows(stored, [], null) };
   show(pending);
 }
 
-/** Show what this phone has just written, without reading all rows again. */
-export async function reloadPending() {
-  if (store) show(await store.pending());
+/** Show what this phone has just written to its disk, without reading anything again. @param {import('../care/overlay.js').Operation[]} operations */
+export function showWritten(operations) {
+  const written = operations.map((op) => ({ op_id: op.op_id, op, state: /** @type {const} */ ('waiting'), answer: null, n: op.n }));
+  show({ entries: [...outbox.peek(), ...written], conflicts: conflicts.peek(), meta: facts });
+}
+
+/** What is known about this phone and its last sync. @type {Record<string, any>} */
+let facts = {};
+
+/** The base with what waits laid over it; only rows that an entry touches are made anew. @param {Entry[]} entries @param {string | null} me */
+function overlaid(entries, me) {
+  const touched = entries.map((entry) => entry.op?.id).filter((id) => id !== undefined);
+  const under = touched.map((id) => base.rows.get(id)).filter((row) => row !== undefined);
+  const all = new Map(base.shown);
+  for (const id of touched) all.delete(id);
+  for (const [id, row] of overlayRows(under, entries, me)) all.set(id, row);
+  return all;
 }
 
 /** @param {{entries: Entry[], conflicts: any[], meta: Record<string, any>}} pending */
 function show({ entries, conflicts: met, meta }) {
+  facts = meta;
   batch(() => {
-    rows.value = overlayRows(base, entries, meta.me?.person_id ?? null);
+    rows.value = overlaid(entries, meta.me?.person_id ?? null);
     outbox.value = entries;
     conflicts.value = met;
     session.value = meta.me ? { ...meta.me, ended: meta.ended ?? null } : null;

@@ -28,7 +28,7 @@ NETWORK: Final = {
     "downloadThroughput": 200_000,
     "uploadThroughput": 200_000,
 }
-RUNS: Final = 5
+RUNS: Final = 3
 TAPS: Final = 40
 CHARTS: Final = ("components/chart.js", "components/picture.js", "screens/charts.js")
 LABELS: Final = (
