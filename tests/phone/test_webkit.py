@@ -22,9 +22,8 @@ def test_webkit_logs_with_the_server_stopped_and_sends_it_when_it_is_back(server
             return wait.until(lambda b: text in b.execute_script("return document.body.innerText"))
 
         def press(name: str) -> None:
-            wait.until(lambda b: b.find_elements(By.XPATH, f"//button[normalize-space()='{name}']"))[
-                0
-            ].click()
+            path = f"//button[normalize-space()='{name}' or starts-with(@aria-label, '{name}')]"
+            wait.until(lambda b: b.find_elements(By.XPATH, path))[0].click()
 
         browser.get(f"{server.url}/#/claim/{server.claim_code()}")
         wait.until(lambda b: b.find_elements(By.NAME, "person"))[0].send_keys("Mira")

@@ -144,8 +144,11 @@ class Firefox:
         self.until(f"document.body.innerText.includes({json.dumps(text)})")
 
     def press(self, name: str, within: str = "document") -> None:
-        """Press the first button or link with this text."""
-        find = f"[...{within}.querySelectorAll('button, a')].find((e) => e.innerText.trim() === {json.dumps(name)})"
+        """Press the first button or link that has this text as one of its lines."""
+        lines = "e.innerText.split('\\n').map((line) => line.trim())"
+        find = (
+            f"[...{within}.querySelectorAll('button, a')].find((e) => {lines}.includes({json.dumps(name)}))"
+        )
         self.until(f"Boolean({find})")
         self.js(f"({find}).click()")
 
