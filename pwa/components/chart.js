@@ -48,9 +48,10 @@ export function WeekBars({ title, words, weeks }) {
   const tall = (/** @type {number} */ value) => (value / most) * (HEIGHT - TOP - BOTTOM);
   const y = (/** @type {number} */ value) => HEIGHT - BOTTOM - tall(value);
   return html`<svg class="chart need-sugar" viewBox=${`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label=${`${title}. ${words}`}>
+    <defs><pattern id="hatch" width="6" height="6" patternUnits="userSpaceOnUse"><path class="hatch-line" d="M0 6L6 0" /></pattern></defs>
     <${Axes} ticks=${ticks} y=${y} unit="" from=${weeks[0]?.ms ?? 0} to=${weeks.at(-1)?.ms ?? 1} />
     ${weeks.map((week, i) => html`<rect class="bar" x=${LEFT + i * wide + 1} width=${Math.max(1, wide - 2)} y=${y(week.sugar)} height=${tall(week.sugar)} />
-      <rect class="bar second" x=${LEFT + i * wide + 1} width=${Math.max(1, wide - 2)} y=${y(week.sugar + week.other)} height=${tall(week.other)} />`)}
+      ${['bar second', 'hatch'].map((part) => html`<rect class=${part} x=${LEFT + i * wide + 1} width=${Math.max(1, wide - 2)} y=${y(week.sugar + week.other)} height=${tall(week.other)} fill=${part === 'hatch' ? 'url(#hatch)' : null} />`)}`)}
   </svg>`;
 }
 

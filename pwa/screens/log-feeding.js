@@ -76,5 +76,5 @@ export function FeedingForm({ colonyId, need, item, save }) {
     <${Cautions} items=${item?.cautions ?? plan?.set.cautions ?? []} />
     ${hours && html`<p class="soft">${m.log.outcome_later(hours)}</p>`}
     ${stop ? html`<button type="button" class="button warn wide" onClick=${() => save('feeding', { ...set, despite: [verdict.reason_code] })}>${m.log.despite}</button>`
-      : html`<button type="button" class="button main wide" onClick=${() => save('feeding', set)}>${m.log.go}</button>`}`;
+      : html`<button type="button" class="button main wide stick" onClick=${() => save('feeding', set)}>${m.log.go}</button>`}`;
 }

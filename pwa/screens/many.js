@@ -38,6 +38,6 @@ export function ManySheet({ onClose }) {
     <${ManyChoice} label=${t.many.who} values=${chosen.map(({ colony }) => colony.id)} onChange=${(/** @type {string[]} */ ids) => setLeftOut(able.map(({ colony }) => colony.id).filter((id) => !ids.includes(id)))}
       options=${able.map(({ colony, change }) => [colony.id, `${colony.set.name}: ${change?.words}`])} />
     ${said}
-    <button type="button" class="button main wide" disabled=${busy || !chosen.length} onClick=${go}>${chosen.length ? t.many.go(chosen.length) : capital(t.many.none)}</button>
+    <button type="button" class="button main wide stick" disabled=${busy || !chosen.length} onClick=${go}>${chosen.length ? t.many.go(chosen.length) : capital(t.many.none)}</button>
   </${Sheet}>`;
 }

@@ -23,13 +23,20 @@ export function PaperScreen({ id }) {
     <p class="soft">${m.paper.made(new Date(now.peek()).toLocaleDateString([], { dateStyle: 'long' }))}</p>`;
 }
 
+/** @param {string} day ISO */
+const longDay = (day) => new Date(`${day}T12:00:00`).toLocaleDateString([], { weekday: 'long', day: 'numeric', month: 'long' });
+
+/** What falls due while they are there. @param {string} colonyId @param {string} lastDay ISO @returns {any[]} */
+const tasksUntil = (colonyId, lastDay) => (planOf(colonyId)?.set.tasks ?? [])
+  .filter((/** @type {any} */ task) => task.need !== 'glance' && task.due_at_ms <= new Date(`${lastDay}T23:59:59`).getTime());
+
 /** @param {{given: Record<string, any>}} props */
 const HandOverSheet = ({ given }) => html`<h1>${m.paper.sheet(given.name)}</h1>
-  <p>${given.starts_on} ${m.handover.to} ${given.ends_on}</p>${given.instructions && html`<p class="lead">${given.instructions}</p>`}
+  <p>${longDay(given.starts_on)} ${m.handover.to} ${longDay(given.ends_on)}</p>${given.instructions && html`<p class="lead">${given.instructions}</p>`}
   ${given.emergency_contact && html`<p><strong>${m.paper.call}:</strong> ${given.emergency_contact}</p>`}<p>${m.standin.calm}</p>
   ${given.colony_ids.map((/** @type {string} */ id) => rows.value.get(id)).filter(Boolean).map((/** @type {any} */ colony) => html`<section class="card" key=${colony.id}>
     <h2>${colony.set.number ? `${colony.set.number} · ` : ''}${colony.set.name}</h2><p class="soft"><em>${speciesOf(colony.set)}</em></p>
-    <table><thead><tr><th scope="col">${m.paper.what}</th><th scope="col">${m.paper.when}</th><th scope="col">${m.paper.done}</th></tr></thead><tbody>${(planOf(colony.id)?.set.tasks ?? []).filter((/** @type {any} */ task) => task.need !== 'glance').map((/** @type {any} */ task) => html`<tr>
+    <table><thead><tr><th scope="col">${m.paper.what}</th><th scope="col">${m.paper.when}</th><th scope="col">${m.paper.done}</th></tr></thead><tbody>${tasksUntil(colony.id, given.ends_on).map((/** @type {any} */ task) => html`<tr>
       <td>${task.portion ? sayPortion(catalogue.value.words, task.portion) : say(catalogue.value.words, 'todo', task.need)}</td><td>${new Date(task.due_at_ms).toLocaleDateString([], { weekday: 'short', day: 'numeric', month: 'short' })}</td><td></td></tr>`)}</tbody></table>
     ${(planOf(colony.id)?.set.cautions ?? []).map((/** @type {any} */ caution) => html`<p class="caution">${inWords('caution', caution)}</p>`)}</section>`)}`;
 

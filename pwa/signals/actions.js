@@ -5,7 +5,10 @@ import { uuid7 } from '../database/ids.js';
 import { t } from '../text/en.js';
 import { openStore, reload, rows, showWritten, syncNow } from './shelf.js';
 
-/** The last thing done, for ten seconds: `{text, undo}`. @type {import('@preact/signals').Signal<null | {text: string, undo: (() => Promise<void>) | null}>} */
+const UNDO_MS = 10_000;
+const SAID_MS = 4_000;
+
+/** The last thing done, for ten seconds where it can be undone: `{text, undo}`. @type {import('@preact/signals').Signal<null | {text: string, undo: (() => Promise<void>) | null}>} */
 export const toast = signal(null);
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let toastTimer;
@@ -14,7 +17,7 @@ let toastTimer;
 export function say(text, undo = null) {
   clearTimeout(toastTimer);
   toast.value = { text, undo };
-  toastTimer = setTimeout(() => { toast.value = null; }, 10_000);
+  toastTimer = setTimeout(() => { toast.value = null; }, undo ? UNDO_MS : SAID_MS);
 }
 
 const AFTER_PAINT_MS = 60;

@@ -61,7 +61,7 @@ export const m = {
   },
   welcome: {
     title: (/** @type {string} */ name) => `${name} is on the shelf`, plan: 'The plan', wait: 'The plan comes with the next connection.', nothing: 'Nothing is due. Leave them their quiet.', install: 'Put it on your home screen', why_install: 'It then opens like any app, works at the shelf without a signal, and keeps your logs safe from tidying browsers.', installed: 'It is on this home screen already.', go: 'Go to the round', again: 'Add another colony',
-    ios: ['Tap the share button of Safari (the square with the arrow).', 'Choose “Add to Home Screen”, then “Add”.', 'Open Broodshelf from there and let it in with House, “Let a new phone in”: the home screen keeps its own memory.'],
+    ios: ['Tap the share button of Safari (the square with the arrow).', 'Choose “Add to Home Screen”, then “Add”.', 'Open Broodshelf from there. It keeps a memory of its own: claim or join in it, or let it in from Safari with House, “Let a new phone in”.'],
     android: ['Open the menu of the browser (three dots).', 'Choose “Install app” or “Add to Home screen”.', 'Open Broodshelf from there.'],
     desktop: ['Chrome or Edge: the install button at the end of the address bar.', 'Safari on a Mac: File, then “Add to Dock”.', 'Firefox on a desk: a bookmark does it.'],
     now: 'Install it now', nudges: 'Hear when something is due', why_nudges: 'One message at your care hours when the round has something, and at once for a leak. Never more than that.',
