@@ -36,7 +36,11 @@ addEventListener('unhandledrejection', (event) => {
   say(event.reason.message);
 });
 
-await Promise.all([loadCatalogue(), start()]);
+if (!localStorage.getItem('device')) void import('./screens/start.js').catch(() => undefined); // a first visit: ask for its screen at once
+const words = loadCatalogue();
+words.catch(() => undefined); // awaited below by those who need it
+await start();
+if (session.peek()) await words;
 const place = document.getElementById('app');
 if (place) {
   place.textContent = '';

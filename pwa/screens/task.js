@@ -2,6 +2,7 @@
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
 import { Cautions, Why } from '../components/reasons.js';
+import { useSwipe } from '../components/swipe.js';
 import { Tube, dueInWords } from '../components/tube.js';
 import { sayPortion, say } from '../care/words.js';
 import { logAsSuggested, resolve } from '../signals/actions.js';
@@ -43,7 +44,8 @@ function Head({ item, title }) {
 export function Task({ item, onOther, onLater }) {
   const fault = isFault(item);
   const title = taskTitle(item);
-  return html`<article class=${`task ${item.urgent ? 'urgent' : ''}`}>
+  const swipe = useSwipe(item.suggested ? () => void logAsSuggested([item]) : null);
+  return html`<article class=${`task ${item.urgent ? 'urgent' : ''}`} ...${swipe}>
     <${Side} item=${item} /><${Head} item=${item} title=${title} />
     <div class="more">${fault ? html`<div class="steps"><${Why} items=${item.reasons} open /></div>` : html`<${Why} items=${item.reasons} />`}<${Cautions} items=${item.cautions} /></div>
     <div class="actions">

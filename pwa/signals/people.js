@@ -18,6 +18,7 @@ const newDevice = () => ({ id: uuid7(), name: deviceName() });
 /** @param {any} me */
 async function become(me) {
   await setCurrentDevice(me.device_id);
+  localStorage.setItem('device', me.device_id); // only a hint for the next start (main.js)
   await enter(me);
 }
 

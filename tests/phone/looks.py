@@ -104,7 +104,8 @@ MEASURE: Final = """() => {
     .map((each) => {
       const box = each.getBoundingClientRect();
       const fixed = Boolean(each.closest('nav.bottom, header.top, .toast, .sheet-head'));
-      return { what: `${each.tagName} ${(each.getAttribute('aria-label') ?? each.textContent ?? '').trim().slice(0, 40)}`, fixed,
+      const words = (each.getAttribute('aria-label') ?? each.textContent ?? '').trim().slice(0, 40);
+      return { what: `${each.tagName} ${words}`, fixed,
         x: box.left, y: box.top + (fixed ? 0 : scrollY), right: box.right, bottom: box.bottom + (fixed ? 0 : scrollY) };
     });
   const round = (n) => Math.round(n * 10) / 10;

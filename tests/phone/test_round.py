@@ -1,4 +1,4 @@
-"""The round and the log sheet: several at once, later, skipped with a reason, the keeper's own interval, a level in mm."""
+"""The round and the log sheet: several at once, later, skipped, swiped; the keeper's own interval; a level in mm."""
 
 from __future__ import annotations
 
@@ -143,8 +143,10 @@ def test_a_long_diary_keeps_the_page_light(phone, server):
     page.evaluate(
         """async (colony) => {
           const { logAll } = await import(`/static/${document.body.dataset.build}/signals/actions.js`);
-          await logAll(Array.from({ length: 90 }, (_, i) => ({ kind: 'note', set: { colony_id: colony, text: `note ${i}`,
-            happened_at: new Date(Date.UTC(2026, 0, 1 + i, 12)).toISOString().replace('Z', '+00:00') } })));
+          await logAll(Array.from({ length: 90 }, (_, i) => ({ kind: 'note', set: {
+            colony_id: colony, text: `note ${i}`,
+            happened_at: new Date(Date.UTC(2026, 0, 1 + i, 12)).toISOString().replace('Z', '+00:00'),
+          } })));
         }""",
         colony_id,
     )
@@ -157,3 +159,29 @@ def test_a_long_diary_keeps_the_page_light(phone, server):
     diary.get_by_label("Find in the diary").fill("note 7")
 
     expect(diary.get_by_role("listitem")).to_have_count(11)  # note 7 and note 70 to note 79
+
+
+def test_a_swipe_to_the_right_does_what_the_button_does_and_a_short_one_nothing(phone, server):
+    page = phone()
+    claim(page, server)
+    go(page, server, "#/round")
+    task = page.get_by_role("article").filter(has_text="1 drop of sugar water")
+    box = task.bounding_box()
+    assert box
+    finger = page.context.new_cdp_session(page)
+
+    def swipe(px: int) -> None:
+        x, y = box["x"] + 40, box["y"] + 20
+        finger.send("Input.dispatchTouchEvent", {"type": "touchStart", "touchPoints": [{"x": x, "y": y}]})
+        for part in (0.25, 0.5, 0.75, 1):
+            point = {"x": x + px * part, "y": y}
+            finger.send("Input.dispatchTouchEvent", {"type": "touchMove", "touchPoints": [point]})
+        finger.send("Input.dispatchTouchEvent", {"type": "touchEnd", "touchPoints": []})
+
+    swipe(60)
+    swipe(150)
+    expect(task).to_have_count(0)
+
+    expect(
+        page.get_by_role("region", name="Done").get_by_role("listitem").filter(has_text="sugar water")
+    ).to_have_count(1)
