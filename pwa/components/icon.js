@@ -8,7 +8,7 @@ const PATHS = {
   larder: 'M7 8h10l1 12H6zM8 8V5h8v3M6.700 13h10.600',
   handover: 'M3 12l4-4 4 2 3-2 7 4M7 16l3 3 2-1 3 2 4-5',
   settings: 'M5 6h14M5 12h14M5 18h14M9 4v4M15 10v4M11 16v4',
-  add: 'M12 5v14M5 12h14', less: 'M5 12h14', done: 'M4.500 12.500l5 5L19.500 7', close: 'M6 6l12 12M18 6L6 18', next: 'M9 5l7 7-7 7',
+  add: 'M12 5v14M5 12h14', less: 'M5 12h14', done: 'M4.500 12.500l5 5L19.500 7', close: 'M6 6l12 12M18 6L6 18',
   sugar: 'M12 4c3.500 4.500 5 7 5 9.500a5 5 0 0 1-10 0C7 11 8.500 8.500 12 4z', feeding: 'M12 4c3.500 4.500 5 7 5 9.500a5 5 0 0 1-10 0C7 11 8.500 8.500 12 4z',
   protein: 'M5 14c0-3 3-5 7-5s7 2 7 5-3 4-7 4-7-1-7-4zM9 9L7 5M15 9l2-4M12 9v9',
   water: 'M4 9c2.500-2 5-2 8 0s5.500 2 8 0M4 15c2.500-2 5-2 8 0s5.500 2 8 0',
@@ -19,7 +19,7 @@ const PATHS = {
   rest: 'M12 3v18M4.500 7.500l15 9M19.500 7.500l-15 9', fault: 'M12 4l9 16H3zM12 10v5M12 17.500v.5', count: 'M5 5v14M9 5v14M13 5v14M17 5v14M3 16L20 8',
   note: 'M6 3h9l4 4v14H6zM9 11h7M9 15h7', photo: 'M4 8h4l2-3h4l2 3h4v11H4zM12 10.500a3 3 0 1 0 0 6 3 3 0 0 0 0-6z', climate: 'M10 14V5a2 2 0 0 1 4 0v9a4 4 0 1 1-4 0z',
   later: 'M12 4a8 8 0 1 0 0 16 8 8 0 0 0 0-16zM12 8v4.500l3 2', other: 'M6 12h.01M12 12h.01M18 12h.01', scan: 'M4 9V4h5M15 4h5v5M20 15v5h-5M9 20H4v-5M4 12h16',
-  print: 'M7 9V4h10v5M7 17H4V9h16v8h-3M7 14h10v6H7z', share: 'M12 15V4M8 8l4-4 4 4M5 13v7h14v-7', many: 'M4 6.500l2 2 3-4M12 7h8M4 13l2 2 3-4M12 13h8M12 19h8M4 19h4', search: 'M11 5a6 6 0 1 0 0 12 6 6 0 0 0 0-12zM15.500 15.500L20 20',
+  print: 'M7 9V4h10v5M7 17H4V9h16v8h-3M7 14h10v6H7z', share: 'M12 15V4M8 8l4-4 4 4M5 13v7h14v-7', many: 'M4 6.500l2 2 3-4M12 7h8M4 13l2 2 3-4M12 13h8M12 19h8M4 19h4',
 };
 
 /** @param {{name: string}} props */

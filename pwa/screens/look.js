@@ -20,7 +20,7 @@ import { m } from '../text/en-more.js';
 const COLOURS = ['paper', 'card', 'sunk', 'ink', 'ink-soft', 'line', 'walnut', 'on-walnut', 'act', 'on-act', 'warn', 'on-warn', 'good', 'sugar', 'protein', 'water', 'seeds', 'leaves', 'other'];
 const STEPS = ['step-4', 'step-3', 'step-2', 'step-1', 'step-0'];
 const NEEDS = /** @type {Array<[string, number]>} */ ([['sugar', 0.85], ['protein', 0.5], ['water', 0.3], ['seeds', 0.65], ['leaves', 0.4], ['barrier', 0.1]]);
-const ICONS = ['round', 'shelf', 'larder', 'handover', 'settings', 'sugar', 'protein', 'water', 'seeds', 'leaves', 'leftovers', 'check', 'barrier', 'room', 'move', 'rest', 'fault', 'count', 'note', 'later', 'many', 'scan', 'print', 'share', 'search', 'done', 'add', 'less', 'close'];
+const ICONS = ['round', 'shelf', 'larder', 'handover', 'settings', 'sugar', 'protein', 'water', 'seeds', 'leaves', 'leftovers', 'check', 'barrier', 'room', 'move', 'rest', 'fault', 'count', 'note', 'later', 'many', 'scan', 'print', 'share', 'done', 'add', 'less', 'close'];
 
 export function LookScreen() {
   const [amount, setAmount] = useState(2);

@@ -8,9 +8,10 @@ import { exportUnsent, keep, say } from '../signals/actions.js';
 import { get, logout, post } from '../signals/people.js';
 import { rowsOf, saving, session, syncNow, unsent } from '../signals/shelf.js';
 import { t } from '../text/en.js';
-import { h } from '../text/en-house.js';
 import { m } from '../text/en-more.js';
 import { Nudges } from './nudges.js';
+
+const h = m.house;
 
 /** @param {{code: string}} props */
 export const SettingsScreen = ({ code }) => html`<h1>${h.title}</h1><${Nudges} /><${House} /><${Phones} code=${code} />

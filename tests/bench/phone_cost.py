@@ -15,7 +15,7 @@ import tempfile
 from pathlib import Path
 from typing import Any, Final
 
-from playwright.sync_api import CDPSession, Page, expect, sync_playwright
+from playwright.sync_api import CDPSession, Page, TimeoutError, expect, sync_playwright
 from tests.phone.conftest import ARGUMENTS, CHROMIUM, claim, worker_ready
 from tests.support.server import Server
 
@@ -60,8 +60,14 @@ def slow(page: Page, *, network: bool) -> CDPSession:
 def usable_ms(page: Page, url: str) -> float:
     """Open ``url`` in a fresh page and return when its first control could be used, in ms after navigation began."""
     page.add_init_script(f"addEventListener('DOMContentLoaded', {WATCH})")
+    lost: list[str] = []
+    page.on("requestfailed", lambda request: lost.append(f"{request.url}: {request.failure}"))
+    page.on("pageerror", lambda error: lost.append(str(error)))
     page.goto(url, wait_until="commit")
-    page.wait_for_function("() => window.usableAt")
+    try:
+        page.wait_for_function("() => window.usableAt")
+    except TimeoutError as late:
+        raise RuntimeError(f"No control in 30 s; lost on the way: {lost}") from late
     return float(page.evaluate("() => window.usableAt"))
 
 

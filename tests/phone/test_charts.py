@@ -1,0 +1,91 @@
+"""Charts with a table behind, shared as a picture; a pass seen as the stand-in will; holds and mixing in the larder."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import expect
+from tests.phone.conftest import claim
+from tests.phone.test_story import go
+
+pytestmark = pytest.mark.browser
+
+PNG = b"\x89PNG\r\n\x1a\n"  # ISO/IEC 15948, 5.2
+
+
+def test_growth_is_drawn_from_the_counts_with_the_same_figures_in_a_table_and_as_a_picture(phone, server):
+    page = phone()
+    claim(page, server)
+    colony_id = page.url.rpartition("/")[2]
+    page.evaluate(
+        """async (colony) => {
+          const { logAll } = await import(`/static/${document.body.dataset.build}/signals/actions.js`);
+          await logAll([[1, 8], [2, 13], [3, 21]].map(([month, workers]) => ({ kind: 'count', set: {
+            colony_id: colony, workers, happened_at: `2026-0${month}-15T12:00:00.000+01:00`,
+          } })));
+        }""",
+        colony_id,
+    )
+    go(page, server, f"#/colony/{colony_id}")
+    page.get_by_text("Over the months").click()
+    expect(page.get_by_role("img", name="Growth. Workers counted: from 8 to 21.")).to_be_visible()
+    page.get_by_text("The figures in a table").click()
+    cells = page.get_by_role("cell").all_inner_texts()
+    with page.expect_download() as download:
+        page.get_by_role("button", name="Share as a picture").click()
+    picture = Path(download.value.path()).read_bytes()
+
+    assert (
+        len([url for url in before if "charts" in url]) <= 1
+    )  # the worker's own precache may have asked for it
+    assert cells[1::2][:3] == ["Few", "21", "13"]
+    assert picture.startswith(PNG) and len(picture) > 5_000
+
+
+def test_the_keeper_sees_a_pass_as_the_stand_in_will_and_can_print_it(phone, server):
+    keeper = phone()
+    claim(keeper, server)
+    go(keeper, server, "#/handover")
+    keeper.get_by_role("textbox", name="Who", exact=True).fill("Grandpa")
+    keeper.get_by_role("button", name="All of them").click()
+    keeper.get_by_label("What they should know").fill("The flies are in the fridge door.")
+    keeper.get_by_role("button", name="Make the pass").click()
+    keeper.get_by_role("button", name="See it as they will").click()
+    sheet = keeper.get_by_role("dialog", name="As Grandpa sees it")
+    expect(sheet).to_contain_text("Today: 2 things, about 4 minutes")
+    expect(sheet).to_contain_text("The flies are in the fridge door.")
+    keeper.get_by_role("button", name="Close").click()
+    keeper.get_by_role("link", name="Print the sheet").click()
+
+    expect(keeper.get_by_role("heading", name="Looking after the shelf: Grandpa")).to_be_visible()
+    expect(keeper.get_by_role("cell", name="1 drop of sugar water")).to_be_visible()
+
+
+def test_a_food_caught_outdoors_is_held_in_the_larder_with_its_days(phone, server):
+    page = phone()
+    claim(page, server)
+    go(page, server, "#/larder")
+    page.get_by_role("button", name="Add a food").click()
+    page.locator("select[name=food]").select_option("cricket")
+    page.get_by_label("Where it comes from").select_option("wild_web_spider")
+    page.get_by_role("button", name="Add it").click()
+    # two days of hold: origins.toml, common practice
+    expect(page.get_by_role("article").filter(has_text="Cricket")).to_contain_text("2 more days")
+    page.get_by_role("button", name="Add a food").click()
+    page.get_by_label("Where it comes from").select_option("home_cockroach")
+
+    expect(page.get_by_role("alert")).to_have_text("This does not go into the larder.")
+    expect(page.get_by_role("button", name="Add it")).to_have_count(0)
+
+
+def test_sugar_water_is_mixed_by_weight(phone, server):
+    """25 % of the weight in 30 mL of water at 0.998 g/mL: 30 x 0.998 x 25 / 75 = 9.98 g of sugar; by hand."""
+    page = phone()
+    claim(page, server)
+    go(page, server, "#/larder")
+    page.get_by_role("button", name="Mix sugar water").click()
+    expect(page.get_by_text("Stir 10.0 g of sugar into 30 mL of warm water")).to_be_visible()
+    page.get_by_role("button", name="Keep this batch in the larder").click()
+
+    expect(page.get_by_role("article").filter(has_text="sugar water 25 %")).to_contain_text("7 more days")
