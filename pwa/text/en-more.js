@@ -22,13 +22,13 @@ export const m = {
     growth_words: (/** @type {number} */ first, /** @type {number} */ last) => `Workers counted: from ${first} to ${last}.`,
     water_words: (/** @type {string} */ left) => `At this pace ${left} left until it is due.`, never: 'The level does not fall at present.', due_now: 'The water is due now.',
     food_words: (/** @type {number} */ n) => `${count(n, 'feeding')} in the last half year.`, estimate: 'The dashed line is an estimate, the shade its range.',
-    days: (/** @type {number} */ d) => count(Math.max(0, Math.round(d)), 'day'), filled: 'filled up', picture: 'growth of',
+    days: (/** @type {number} */ d) => count(Math.max(0, Math.round(d)), 'day'), filled: 'filled up',
   },
   log: {
     food: 'Food', more: 'More foods', amount: 'Amount', size: 'Size', form: 'How', from: 'Where it comes from', lot: 'Which lot', no_lot: 'From elsewhere', go: 'Log the feeding', despite: 'It already happened: log it all the same',
     stops: /** @type {Record<string, string>} */ ({ refuse: 'Do not offer this.', wait: 'Not yet.', hold: 'Hold it first.' }),
     outcome_later: (/** @type {number} */ h) => `What became of it can wait: the round asks for the leftovers after about ${h} hours.`,
-    which_feeding: 'Which feeding', what_became: 'What became of it', leftovers: 'Leftovers taken out', calm: 'Looked in, all calm', barrier_good: 'The barrier is good', or: 'Or',
+    which_feeding: 'Which feeding', what_became: 'What became of it', leftovers: 'Leftovers taken out', calm: 'Looked in, all calm', barrier_good: 'The barrier is good',
     level: 'Water level', drag: 'Drag the level until it matches the real tube, or use the arrow keys.', bubble: 'In a lying tube a bubble floats over the water: read the end at the cotton.', mm: 'Or type it, in mm', read: 'Log this level', filled: 'Filled up', new_tube: 'New tube offered', hydrate: 'Nest watered',
     wrong: 'What is wrong', report: 'Report it', workers: 'Workers seen', guess: '(a guess is fine)', larvae: 'Larvae', eggs: 'Eggs', pupae: 'Pupae', count: 'Log the count', more_brood: 'Eggs and pupae',
     move_words: 'Offer the new tube beside the old one, darken it and light the old. Give them 1 to 4 weeks (common practice). Never shake them out unless the old one is flooded or dry.', offered: 'New nest offered', moved: 'They have moved', note: 'Note', keep_note: 'Keep the note',
@@ -44,7 +44,7 @@ export const m = {
     title: 'Hand over', about: 'A pass lets a family member or friend look after some colonies for some days, without an account.', state: { back: 'taken back', ended: 'ended', now: 'on duty now', from: (/** @type {string} */ day) => `from ${day}` },
     to: 'to', done_by: (/** @type {string} */ who) => `Done by ${who}`, nothing: 'Nothing was logged.', link_once: 'Send this link, or let them scan it. It is shown once.', by_code: 'Or by code:', share: 'Share', share_title: (/** @type {string} */ who) => `Pass for ${who}`, make_link: 'Make the link', new_link: 'Make a new link', take_back: 'Take it back',
     sure: (/** @type {string} */ who) => `Take the pass of ${who} back? Their phone stops at once.`, print: 'Print the sheet', preview: 'See it as they will', preview_title: (/** @type {string} */ who) => `As ${who} sees it`, new: 'A new pass', who: 'Who', colonies: 'Colonies', all: 'All of them', stings: 'stings', first: 'First day', last: 'Last day',
-    know: 'What they should know', call: 'Whom to call', none: 'Choose at least one colony.', backwards: 'The last day lies before the first.', go: 'Make the pass', calendar: 'Calendar of the whole shelf', stings_words: 'You chose a colony that stings. Ask first whether anyone there is allergic; only hand it over if they are sure.', nobody: 'Needs nobody before they come back:',
+    know: 'What they should know', call: 'Whom to call', none: 'Choose at least one colony.', backwards: 'The last day lies before the first.', go: 'Make the pass', calendar: 'Calendar of the whole shelf', stings_words: 'You chose a colony that stings. Ask first whether anyone there is allergic; only hand it over if they are sure.',
   },
   calendar: {
     title: 'Show the rounds in a calendar', about: 'Calendars look every 1 to 24 hours, and many leave our alarms out: set an alert of your own there. Whoever has the address can read the rounds. It ends after a year; a new one ends the old.',
@@ -54,7 +54,7 @@ export const m = {
     from: (/** @type {string} */ day) => `From ${day}`, today: (/** @type {number} */ n) => `Today: ${count(n, 'thing')}, about ${count(n * 2, 'minute')}`, nothing: 'Nothing today', calm: 'A missed day is fine. Do not open the nest, shake, or give extra.', from_keeper: 'From the keeper', call: (/** @type {string} */ who) => `Call ${who}`, yours: 'Your colonies',
   },
   paper: {
-    sheet: (/** @type {string} */ who) => `Looking after the shelf: ${who}`, record: (/** @type {string} */ name) => `Record of ${name}`, print: 'Print', what: 'What to give', done: 'Done', call: 'Call', notes: 'Notes', made: (/** @type {string} */ day) => `Printed ${day}`, gone: 'There is nothing to print here.', species: 'Species', lives: 'Lives in', count: 'Last count', when: 'When', event: 'What', by: 'By',
+    sheet: (/** @type {string} */ who) => `Looking after the shelf: ${who}`, record: (/** @type {string} */ name) => `Record of ${name}`, print: 'Print', what: 'What to give', done: 'Done', call: 'Call', made: (/** @type {string} */ day) => `Printed ${day}`, gone: 'There is nothing to print here.', species: 'Species', lives: 'Lives in', count: 'Last count', when: 'When', event: 'What', by: 'By',
   },
   labels: {
     title: 'Tube labels', about: 'Print the sheet, cut, and tape one to each tube. Scanned or typed inside the app, a label opens that colony’s log, without a connection too.', print: 'Print the sheet', choose: 'Labels for', scan: 'Scan a label', scan_title: 'Scan a label', typed: 'Or type the code under it', open: 'Open', unknown: 'No colony on this phone has this code.', camera: 'Hold the label in front of the camera.', no_camera: 'The camera cannot be used here. Type the code instead.', start: 'Start the camera', foreign: 'This code is not a label of this shelf.', several: 'Several colonies fit:',
@@ -64,7 +64,7 @@ export const m = {
     ios: ['Tap the share button of Safari (the square with the arrow).', 'Choose “Add to Home Screen”, then “Add”.', 'Open Broodshelf from there. It keeps a memory of its own: claim or join in it, or let it in from Safari with House, “Let a new phone in”.'],
     android: ['Open the menu of the browser (three dots).', 'Choose “Install app” or “Add to Home screen”.', 'Open Broodshelf from there.'],
     desktop: ['Chrome or Edge: the install button at the end of the address bar.', 'Safari on a Mac: File, then “Add to Dock”.', 'Firefox on a desk: a bookmark does it.'],
-    now: 'Install it now', nudges: 'Hear when something is due', why_nudges: 'One message at your care hours when the round has something, and at once for a leak. Never more than that.',
+    now: 'Install it now',
   },
   own: {
     species: 'Your own species', eats: 'It eats', founds: 'Its queen founds', stings: 'It stings',
@@ -77,7 +77,7 @@ export const m = {
     few: 'Few (under 20)', some: 'Some (20 to 100)', many: 'Many', larvae: 'Larvae', needed: 'Give the colony a name.', save: 'Save', add: 'Add the colony', more: 'Vessel, number and more', stings: 'This species stings. Allergic people need help from others here.',
   },
   look: {
-    title: 'How it looks', about: 'Every part that the screens are made of, in the light that you choose.', gauge: 'The gauge', colour: 'Colour', type: 'Type', buttons: 'Buttons', chips: 'Chips', stepper: 'Stepper', cards: 'Rows and cards', states: 'Saved, synced, attention', empty: 'A calm state', skeleton: 'Before it is there', sheet: 'Sheet', toast: 'Toast', icons: 'Icons', open_sheet: 'Open a sheet', show_toast: 'Show a toast', light: 'Light', as_phone: 'As the phone', day: 'Light', dark: 'Dark', red: 'Dim red',
+    title: 'How it looks', about: 'Every part that the screens are made of, in the light that you choose.', gauge: 'The gauge', colour: 'Colour', type: 'Type', buttons: 'Buttons', chips: 'Chips', stepper: 'Stepper', states: 'Saved, synced, attention', empty: 'A calm state', skeleton: 'Before it is there', sheet: 'Sheet', toast: 'Toast', icons: 'Icons', open_sheet: 'Open a sheet', show_toast: 'Show a toast', light: 'Light', as_phone: 'As the phone', day: 'Light', dark: 'Dark', red: 'Dim red',
     red_why: 'Dim red is for looking into a dark nest: ants hardly see deep red (common practice).', all_parts: 'See every part of the app',
   },
   photos: {
@@ -87,13 +87,13 @@ export const m = {
   },
   house: {
     title: 'The house', look: 'Look', good_to_know: 'Good to know', build: 'Build',
-  advice: 'Broodshelf gives general husbandry advice, not veterinary or medical advice.',
-  never: 'Never release ants or feeder insects. Keeping and moving species is a matter of local law: ask the authority.',
-  hours: 'Names and hours', shelf_name: 'Name of the shelf', zone: 'Time zone', first: 'First care hour', second: 'Second care hour', quiet_from: 'Quiet from', quiet_to: 'Quiet to', save: 'Save',
-  phones: 'Phones', this_one: '(this one)', last_seen: 'last seen', sign_out: 'Sign out', sign_out_other: (/** @type {string} */ name) => `Sign out ${name}?`,
-  new_phone: 'Let a new phone in', new_phone_hint: 'type the code that it shows', look_up: 'Look', asks: 'asks to join. Whose is it?', somebody_new: 'Somebody new', new_keeper: 'Name of the new keeper', let_in: 'The phone is let in',
-  on_this_phone: 'On this phone', this_phone: 'this phone', last_synced: (/** @type {string} */ when) => `Last synced ${when}.`, not_synced: 'Not synced yet.', not_sent: (/** @type {number} */ n) => `${n} not sent.`, nothing_waits: 'Nothing waits.',
-  kept: 'The browser has promised to keep the data.', not_kept: 'The browser may clear data of apps that are not used; the server copy is the safety. Installing the app on the home screen helps.',
-  sync_now: 'Sync now', export: 'Export unsent logs', leave: (/** @type {string} */ who) => `Sign ${who} out?`, leave_unsent: (/** @type {number} */ n) => `${n} logs are not sent yet and stay on this phone. Sign out all the same?`,
+    advice: 'Broodshelf gives general husbandry advice, not veterinary or medical advice.',
+    never: 'Never release ants or feeder insects. Keeping and moving species is a matter of local law: ask the authority.',
+    hours: 'Names and hours', shelf_name: 'Name of the shelf', zone: 'Time zone', first: 'First care hour', second: 'Second care hour', quiet_from: 'Quiet from', quiet_to: 'Quiet to', save: 'Save',
+    phones: 'Phones', this_one: '(this one)', last_seen: 'last seen', sign_out: 'Sign out', sign_out_other: (/** @type {string} */ name) => `Sign out ${name}?`,
+    new_phone: 'Let a new phone in', new_phone_hint: 'type the code that it shows', look_up: 'Look', asks: 'asks to join. Whose is it?', somebody_new: 'Somebody new', new_keeper: 'Name of the new keeper', let_in: 'The phone is let in',
+    on_this_phone: 'On this phone', this_phone: 'this phone', last_synced: (/** @type {string} */ when) => `Last synced ${when}.`, not_synced: 'Not synced yet.', not_sent: (/** @type {number} */ n) => `${n} not sent.`, nothing_waits: 'Nothing waits.',
+    kept: 'The browser has promised to keep the data.', not_kept: 'The browser may clear data of apps that are not used; the server copy is the safety. Installing the app on the home screen helps.',
+    sync_now: 'Sync now', export: 'Export unsent logs', leave: (/** @type {string} */ who) => `Sign ${who} out?`, leave_unsent: (/** @type {number} */ n) => `${n} logs are not sent yet and stay on this phone. Sign out all the same?`,
   },
 };

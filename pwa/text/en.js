@@ -40,7 +40,7 @@ export const t = {
   },
   many: {
     title: 'Several at once', what: 'What they got', who: 'Which colonies', none: 'Choose at least one colony.', water: 'Filled up', look: 'Looked in, all calm',
-    go: (/** @type {number} */ n) => `Log it for ${count(n, 'colony', 'colonies')}`, one_each: 'as the plan suggests for each',
+    go: (/** @type {number} */ n) => `Log it for ${count(n, 'colony', 'colonies')}`,
   },
   later: {
     title: 'Later, or not this time', when: 'Remind the round', hour: 'In an hour', evening: 'This evening', tomorrow: 'Tomorrow', skip: 'Or skip it this time, because',
