@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import gzip
+
 from tests.support.households import NOON_MS
 
 
@@ -61,3 +63,16 @@ def test_another_household_sees_nothing_of_what_went(browser, keeper):
     other = browser().claim("Ada")
 
     assert other.get("/api/records/gone").json["gone"] == []
+
+
+def test_a_large_answer_is_compressed_for_who_asks_and_is_the_same_answer(keeper):
+    keeper.sync(*(keeper.op("colony", {"name": f"colony {i}"}) for i in range(60)))
+    body = {"device": keeper.me["device_id"], "epoch": None, "cursor": None, "schema": 1, "ops": []}
+    plain = keeper.post("/api/sync", body)
+    packed = keeper.post("/api/sync", body, **{"Accept-Encoding": "gzip"})
+
+    assert packed.headers["Content-Encoding"] == "gzip"
+    assert "Content-Encoding" not in plain.headers
+    assert plain.headers["Vary"] == packed.headers["Vary"] == "Accept-Encoding"
+    assert gzip.decompress(packed.data) == plain.data
+    assert len(packed.data) * 4 < len(plain.data)
