@@ -11,8 +11,9 @@ from broodshelf.errors import BadRequest, TooLarge, UpgradeRequired, WrongDevice
 from broodshelf.people.actor import PassWindow
 from broodshelf.people.devices import sign_in
 from broodshelf.records.database import reading, writing
+from broodshelf.records.history import read_history
 from broodshelf.records.ids import uuid7
-from broodshelf.records.store import Ledger, read_history
+from broodshelf.records.store import Ledger
 from broodshelf.sync.exchange import exchange
 
 DAY_MS = 24 * 3600 * 1000
@@ -516,3 +517,28 @@ def test_an_old_log_is_not_refused_while_its_colony_is_on_its_way_in_the_same_ou
     phone.sync()
 
     assert phone.verdicts[log["op_id"]]["verdict"] == "applied"
+
+
+ODD_TEXTS = ["\x00", "a\x00b", "\ud800", "cut off \ud83d", "\U0001f41c", "\ufffe"]
+
+
+@pytest.mark.parametrize("odd", ODD_TEXTS, ids=ascii)
+def test_no_character_in_a_log_stops_the_queue(phone, other, odd):
+    colony_id = colony(phone)
+    phone.sync()
+    odd_ones = [
+        feeding(phone, colony_id, remark=odd, task_key=odd),
+        phone.write(odd, {"name": "x"}),
+        phone.write("colony", {"name": odd, odd: 1}),
+        phone.write("colony", {"name": "x", "vessel_id": odd}),
+        feeding(phone, odd, happened_at=odd, need=odd),
+    ]
+    good = feeding(phone, colony_id)
+    phone.sync()
+    other.sync()
+
+    assert good["id"] in other.rows
+    assert [phone.verdicts[op["op_id"]]["verdict"] for op in odd_ones] == ["applied"] + ["rejected"] * 4
+    assert other.values()[odd_ones[0]["id"]]["remark"] == odd.replace("\ud800", "\ufffd").replace(
+        "\ud83d", "\ufffd"
+    )

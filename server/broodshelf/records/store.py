@@ -184,13 +184,19 @@ class Ledger:
             "colony_id": record.colony_id,
             "happened_ms": record.happened_ms,
             "topic": topic_of(record.kind, record.values),
-            "task_key": record.values.get("task_key"),
+            "task_key": indexed_task_key(record.values),
             "made_ms": record.made_ms,
             "person_id": record.person_id,
             "device_id": record.device_id,
             "fields": _json(record.values),
             "stamps": _json(record.stamps),
         }
+
+
+def indexed_task_key(values: Mapping[str, Any]) -> str | None:
+    """Return the task key as its column takes it; none of ours holds the NUL that PostgreSQL refuses."""
+    key = values.get("task_key")
+    return key if isinstance(key, str) and "\0" not in key else None
 
 
 _MUTABLE = ("rev", "gone", "colony_id", "happened_ms", "topic", "task_key", "fields", "stamps")
@@ -241,63 +247,6 @@ def read_log(
         query = query.where(records.c.happened_ms >= since_ms)
     query = query.order_by(records.c.happened_ms, records.c.id)
     return [_log_record(row) for row in connection.execute(query)]
-
-
-def read_history(connection: Connection, household_id: str, record_id: str) -> list[dict[str, Any]]:
-    """Return a record's revisions, newest first, in the shape of docs/http-api.md."""
-    rows = connection.execute(
-        select(revisions)
-        .where(revisions.c.household_id == household_id, revisions.c.record_id == record_id)
-        .order_by(revisions.c.rev.desc())
-    )
-    return [
-        {
-            "rev": row.rev,
-            "at_ms": row.at_ms,
-            "by": row.person_id,
-            "op_id": row.op_id,
-            "asked": json.loads(row.asked),
-            "before": json.loads(row.before),
-            "lost": json.loads(row.lost),
-        }
-        for row in rows
-    ]
-
-
-def read_gone(connection: Connection, household_id: str, most: int) -> list[dict[str, Any]]:
-    """Return the ``most`` records that went last and can be taken back, newest first, as docs/http-api.md says."""
-    rows = connection.execute(
-        select(
-            records.c.id,
-            records.c.kind,
-            records.c.rev,
-            records.c.fields,
-            revisions.c.at_ms,
-            revisions.c.person_id,
-        )
-        .join(
-            revisions,
-            and_(
-                revisions.c.household_id == records.c.household_id,
-                revisions.c.rev == records.c.rev,
-                revisions.c.record_id == records.c.id,
-            ),
-        )
-        .where(records.c.household_id == household_id, records.c.gone.is_(True))
-        .order_by(records.c.rev.desc())
-        .limit(most)
-    )
-    return [
-        {
-            "id": row.id,
-            "kind": row.kind,
-            "rev": row.rev,
-            "at_ms": row.at_ms,
-            "by": row.person_id,
-            "set": json.loads(row.fields),
-        }
-        for row in rows
-    ]
 
 
 def _record(row: Row[Any]) -> Record:

@@ -92,9 +92,9 @@ def _operation(op: object, where: str) -> Operation:
         raise BadRequest(f"{where}.adopt must be true or false.", fields={f"{where}.adopt": "not a flag"})
     return Operation(
         op_id=_id(op, "op_id", where),
-        kind=kind,
+        kind=_whole_text(kind),
         id=_id(op, "id", where),
-        set=values,
+        set=_whole_text(values),
         made_at=_whole(op, "made_at", 0, LARGEST_MS, where=where),
         skew_ms=_whole(op, "skew_ms", -LARGEST_MS, LARGEST_MS, default=0, where=where),
         base_rev=_whole(op, "base_rev", 0, 2**53, default=0, where=where),
@@ -102,6 +102,22 @@ def _operation(op: object, where: str) -> Operation:
         n=_whole(op, "n", 0, 2**53, default=0, where=where),
         adopt=adopt,
     )
+
+
+def _whole_text(value: Any) -> Any:
+    """Put U+FFFD in the place of half a character (a lone surrogate), which no database or answer can hold.
+
+    A field with a length limit can cut an emoji in two; that must not stop a phone's whole queue.
+    """
+    if isinstance(value, str):
+        if value.isascii():
+            return value
+        return value.encode("utf-16", "surrogatepass").decode("utf-16", "replace")
+    if isinstance(value, Mapping):
+        return {_whole_text(name): _whole_text(inner) for name, inner in value.items()}
+    if isinstance(value, list):
+        return [_whole_text(inner) for inner in value]
+    return value
 
 
 def _id(body: Mapping[str, Any], name: str, where: str = "", *, optional: bool = False) -> Any:

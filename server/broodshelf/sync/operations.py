@@ -14,13 +14,13 @@ from sqlalchemy import insert, select
 
 from ..people.actor import Actor
 from ..people.tables import devices
-from ..records.kinds import KINDS, Kind, happened_ms, required_fields
+from ..records.kinds import KINDS, Kind, happened_ms, is_uuid, required_fields
 from ..records.merge import Merged, corrected_ms, merge
 from ..records.schemas import check_fields
 from ..records.store import Ledger, Record, Revision
 from ..records.tables import operations as operations_table
-from ..records.tables import records
 from .envelope import MOST_OPERATIONS, Operation
+from .repeats import answered_tasks, is_repeat
 
 LARGEST_SET_BYTES: Final = 32_768
 """No record that passes its checks is larger; a rejected one says so if it is."""
@@ -62,7 +62,7 @@ def answer_operations(
     outcome = Outcome()
     before = _earlier_answers(ledger, [op.op_id for op in operations])
     ledger.load(_mentioned_ids(operations))
-    repeats = _task_keys(ledger, operations)
+    repeats = answered_tasks(ledger, operations)
     fresh: list[dict[str, Any]] = []
     waiting: list[tuple[int, Operation]] = []
     for op in operations:
@@ -148,7 +148,7 @@ def _mentioned_ids(operations: Sequence[Operation]) -> list[str]:
     for op in operations:
         if op.kind in KINDS:
             specs = KINDS[op.kind].fields
-            ids += [v for k, v in op.set.items() if isinstance(v, str) and k in specs and specs[k].refers_to]
+            ids += [v for k, v in op.set.items() if k in specs and specs[k].refers_to and is_uuid(v)]
     return ids
 
 
@@ -242,7 +242,7 @@ def _store(
     if record is None:
         record = Record(op.id, op.kind, 0, False, None, None, made, actor.person_id, actor.device_id, {})
         merged = Merged(wins=dict(values))
-        if kind.group == "event" and _is_repeat(op, values, actor, repeats):
+        if kind.group == "event" and is_repeat(op, values, actor, repeats):
             merged.wins["possible_repeat"] = True
     else:
         base = op.base_rev if op.base_epoch == ledger.epoch else None
@@ -276,37 +276,8 @@ def _store(
 
 
 _ABSENT: Final = object()
-_ANSWERING: Final = ("feeding", "water")
-"""Kinds with which two people can answer the same task."""
 
 
 def _colonies(record: Record) -> set[str]:
     found = {record.id} if record.kind == "colony" else {record.values.get("colony_id")}
     return {colony for colony in found if colony}
-
-
-def _task_keys(ledger: Ledger, operations: Sequence[Operation]) -> dict[str, str | None]:
-    """Return, for the task keys of these operations, the device that already answered each task."""
-    keys = {op.set["task_key"] for op in operations if isinstance(op.set.get("task_key"), str)}
-    if not keys:
-        return {}
-    found: dict[str, str | None] = {}
-    c = records.c
-    for row in ledger.connection.execute(
-        select(c.device_id, c.kind, c.colony_id, c.task_key)
-        .where(c.household_id == ledger.household_id, c.task_key.in_(sorted(keys)))
-        .where(c.kind.in_(_ANSWERING), c.gone.is_(False))
-        .order_by(c.rev.desc())
-    ):
-        found[f"{row.colony_id}/{row.kind}/{row.task_key}"] = row.device_id
-    return found
-
-
-def _is_repeat(op: Operation, values: dict[str, Any], actor: Actor, repeats: dict[str, str | None]) -> bool:
-    """Two people who answered the same task: both logs stay, the second is marked and not counted."""
-    key = values.get("task_key")
-    if not key or op.kind not in _ANSWERING:
-        return False
-    name = f"{values.get('colony_id')}/{op.kind}/{key}"
-    first = repeats.setdefault(name, actor.device_id)
-    return first != actor.device_id

@@ -10,7 +10,7 @@ from marshmallow import fields, validate
 
 from ..errors import NotFound
 from ..records.database import reading, writing
-from ..records.store import read_gone, read_history
+from ..records.history import read_gone, read_history
 from ..rounds.recompute import touched
 from ..sync.exchange import exchange
 from . import parts as p
