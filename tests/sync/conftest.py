@@ -1,4 +1,4 @@
-"""A house of each engine for the proof of sync, made once; every run founds a household of its own in it."""
+"""A house of each engine for the proof of sync; every run founds a household of its own in it."""
 
 from __future__ import annotations
 
@@ -25,7 +25,7 @@ def sqlite_house(tmp_path_factory: pytest.TempPathFactory, two_schemas: None) ->
         yield made
 
 
-@pytest.fixture(scope="module")
+@pytest.fixture
 def postgresql_house(
     tmp_path_factory: pytest.TempPathFactory, postgresql_cluster, two_schemas: None
 ) -> Iterator[House]:

@@ -1,10 +1,12 @@
-"""Forgetting gone rows after 400 days. A phone whose cursor is older gets everything anew."""
+"""Forgetting gone rows after 400 days, all but their ids. A phone whose cursor is older gets everything anew."""
 
 from __future__ import annotations
 
-from sqlalchemy import Connection, delete, func, select, update
+from collections.abc import Iterable
 
-from .tables import households, records, revisions
+from sqlalchemy import Connection, delete, func, insert, select, update
+
+from .tables import households, purged, records, revisions
 
 KEPT_MS = 400 * 24 * 3600 * 1000
 """How long a gone row is kept: longer than any phone stays away (docs/sync.md)."""
@@ -25,6 +27,7 @@ def purge_gone(connection: Connection, household_id: str, now_ms: int) -> int:
     if not old:
         return 0
     ids = [row.id for row in old]
+    connection.execute(insert(purged), [{"household_id": household_id, "record_id": i} for i in ids])
     for start in range(0, len(ids), 500):
         part = ids[start : start + 500]
         connection.execute(
@@ -33,10 +36,22 @@ def purge_gone(connection: Connection, household_id: str, now_ms: int) -> int:
         connection.execute(
             delete(revisions).where(revisions.c.household_id == household_id, revisions.c.record_id.in_(part))
         )
-    purged = max(row.rev for row in old)
+    last_rev = max(row.rev for row in old)
     connection.execute(
         update(households)
-        .where(households.c.id == household_id, households.c.purged_rev < purged)
-        .values(purged_rev=purged)
+        .where(households.c.id == household_id, households.c.purged_rev < last_rev)
+        .values(purged_rev=last_rev)
     )
     return len(ids)
+
+
+def purged_among(connection: Connection, household_id: str, ids: Iterable[str]) -> frozenset[str]:
+    """Return which of these records were purged."""
+    found: set[str] = set()
+    wanted = sorted(set(ids))
+    for start in range(0, len(wanted), 500):
+        query = select(purged.c.record_id).where(
+            purged.c.household_id == household_id, purged.c.record_id.in_(wanted[start : start + 500])
+        )
+        found.update(connection.scalars(query))
+    return frozenset(found)

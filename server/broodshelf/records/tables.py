@@ -79,3 +79,11 @@ operations = Table(
     Column("received_ms", BigInteger, nullable=False),
 )
 """The verdict on each operation, so that one sent twice gets its original answer."""
+
+purged = Table(
+    "purged",
+    metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
+    Column("record_id", String(36), primary_key=True),
+)
+"""The ids of records that were purged, and nothing else of them: no phone that was away brings one back."""

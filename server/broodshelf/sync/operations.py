@@ -16,6 +16,7 @@ from ..people.actor import Actor
 from ..people.tables import devices
 from ..records.kinds import KINDS, Kind, happened_ms, is_uuid, required_fields
 from ..records.merge import Merged, corrected_ms, merge
+from ..records.purge import purged_among
 from ..records.schemas import check_fields
 from ..records.store import Ledger, Record, Revision
 from ..records.tables import operations as operations_table
@@ -37,8 +38,8 @@ class Outcome:
     answers: list[dict[str, Any]] = field(default_factory=list)
     touched: set[str] = field(default_factory=set)
     touches_all: bool = False
-    once_here: set[str] = field(default_factory=set)
-    """Records that an operation sent again was about: if one is not here any more, it was purged."""
+    purged: frozenset[str] = frozenset()
+    """Which of the mentioned records were purged: they stay gone."""
 
 
 class _Refused(Exception):  # noqa: N818 - an answer, not a failure
@@ -59,18 +60,19 @@ def answer_operations(
     ``epoch_known``: the phone already works under the present epoch, so what it could offer after a restore
     has been on its way.
     """
-    outcome = Outcome()
     before = _earlier_answers(ledger, [op.op_id for op in operations])
-    ledger.load(_mentioned_ids(operations))
+    mentioned = _mentioned_ids(operations)
+    ledger.load(mentioned)
+    outcome = Outcome()
+    if ledger.purged_rev:
+        lacking = [record_id for record_id in mentioned if ledger.get(record_id) is None]
+        outcome.purged = purged_among(ledger.connection, ledger.household_id, lacking)
     repeats = answered_tasks(ledger, operations)
     fresh: list[dict[str, Any]] = []
     waiting: list[tuple[int, Operation]] = []
     for op in operations:
         answer = before.get(op.op_id)
-        if answer is not None:
-            if answer["verdict"] == "applied":
-                outcome.once_here.add(op.id)
-        else:
+        if answer is None:
             answer = _verdict(ledger, actor, op, now_ms, repeats, outcome)
             if answer["verdict"] == "deferred":
                 waiting.append((len(outcome.answers), op))
@@ -169,15 +171,13 @@ def _apply(
     if record is not None and record.kind != op.kind:
         raise _Refused("kind_differs", kind=record.kind)
     _guard(actor, kind, op, values, record)
-    # what a phone saw and the server lacks was purged if it is that old: nothing brings it back, no offer either
-    purged = record is None and (0 < op.base_rev <= ledger.purged_rev or op.id in outcome.once_here)
-    if op.adopt and (record is not None or purged):
+    if op.adopt and (record is not None or op.id in outcome.purged):
         return {"op_id": op.op_id, "verdict": "applied", "rev": record.rev if record else 0, "conflicts": []}
-    if purged:
+    if op.id in outcome.purged:
         raise _Refused("purged")
     if record is None:
         _require_whole(kind, op, values)
-    _require_parents(ledger, actor, kind, values)
+    _require_parents(ledger, kind, values, outcome.purged)
     return _store(ledger, actor, kind, op, values, record, now_ms, repeats, outcome)
 
 
@@ -215,12 +215,14 @@ def _require_whole(kind: Kind, op: Operation, values: dict[str, Any]) -> None:
     raise _Refused("missing_field", field=min(missing))
 
 
-def _require_parents(ledger: Ledger, actor: Actor, kind: Kind, values: dict[str, Any]) -> None:
+def _require_parents(ledger: Ledger, kind: Kind, values: dict[str, Any], purged: frozenset[str]) -> None:
     for name, value in values.items():
         target = kind.fields[name].refers_to
         if target is None or value is None:
             continue
         parent = ledger.get(value)
+        if parent is None and value in purged:
+            raise _Refused("parent_missing", missing=value)
         if parent is None:
             raise _Deferred(value)
         if parent.kind != target:

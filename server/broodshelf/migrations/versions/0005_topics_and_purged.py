@@ -1,4 +1,4 @@
-"""topics and task keys in columns of their own, for reads that do not grow with the log."""
+"""topics and task keys in columns of their own, for reads that do not grow with the log; ids of what was purged."""
 
 from __future__ import annotations
 
@@ -21,6 +21,7 @@ def upgrade() -> None:
         batch_op.add_column(sa.Column("topic", sa.String(length=20), nullable=False, server_default=""))
         batch_op.add_column(sa.Column("task_key", sa.String(length=120), nullable=True))
     _fill()
+    _make_purged()
     op.drop_index("ix_records_log", table_name="records")
     op.create_index(
         "ix_records_log", "records", ["household_id", "colony_id", "kind", "topic", "happened_ms"]
@@ -34,6 +35,18 @@ def upgrade() -> None:
         ["household_id", "task_key"],
         sqlite_where=condition,
         postgresql_where=condition,
+    )
+
+
+def _make_purged() -> None:
+    op.create_table(
+        "purged",
+        sa.Column("household_id", sa.String(length=36), nullable=False),
+        sa.Column("record_id", sa.String(length=36), nullable=False),
+        sa.ForeignKeyConstraint(
+            ["household_id"], ["households.id"], name=op.f("fk_purged_household_id"), ondelete="CASCADE"
+        ),
+        sa.PrimaryKeyConstraint("household_id", "record_id", name=op.f("pk_purged")),
     )
 
 
@@ -69,6 +82,7 @@ def _topic(kind: str, values: dict[str, Any]) -> str:
 
 
 def downgrade() -> None:
+    op.drop_table("purged")
     op.drop_index("ix_records_kind", table_name="records")
     op.create_index("ix_records_kind", "records", ["household_id", "kind"])
     op.drop_index("ix_records_task", table_name="records")
