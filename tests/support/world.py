@@ -16,6 +16,7 @@ from typing import Any
 from sqlalchemy import func, select
 from tests.support.house import House
 from tests.support.households import HAPPENED
+from tests.support.must_hold import Acknowledged, MustHold
 from tests.support.stored_phone import StoredPhone
 
 from broodshelf.keeping.backup import backup, restore
@@ -25,7 +26,7 @@ from broodshelf.records.database import reading, writing
 from broodshelf.records.epochs import start_epoch
 from broodshelf.records.purge import purge_gone
 from broodshelf.records.store import Ledger
-from broodshelf.records.tables import operations, records, revisions
+from broodshelf.records.tables import records
 
 DAY_MS = 86_400_000
 LONG_AWAY_DAYS = 401
@@ -42,16 +43,6 @@ class SignedOut(Exception):  # noqa: N818
 
 
 @dataclass(frozen=True)
-class Acknowledged:
-    """An operation that a phone was told is applied: told when, under which epoch, with which conflicts."""
-
-    phone: int
-    op: dict[str, Any]
-    at_ms: int
-    epoch: str
-
-
-@dataclass(frozen=True)
 class Kept:
     """A backup: the archive (or the copied file), and when it was made."""
 
@@ -59,7 +50,7 @@ class Kept:
     at_ms: int
 
 
-class World:
+class World(MustHold):
     """``steps`` is what happened so far. Phones are numbered from 0."""
 
     def __init__(self, house: House, phones: int = 3, phone_class: type[StoredPhone] = StoredPhone) -> None:
@@ -308,39 +299,7 @@ class World:
             if who not in self.revoked:
                 self.house.let_in(phone.device_id)
 
-    # -- what must hold ----------------------------------------------------------------------------
-
-    def check(self) -> None:
-        """Let everything come to rest, then look."""
-        self.settle()
-        live = [(who, phone) for who, phone in enumerate(self.phones) if who not in self.revoked]
-        with reading() as connection:
-            mine = records.c.household_id == self.household_id
-            rows = {row.id: row for row in connection.execute(select(records).where(mine))}
-            trail = connection.execute(
-                select(revisions)
-                .where(revisions.c.household_id == self.household_id)
-                .order_by(revisions.c.rev)
-            ).all()
-            stored = dict(
-                connection.execute(
-                    select(operations.c.op_id, operations.c.verdict).where(
-                        operations.c.household_id == self.household_id
-                    )
-                ).all()
-            )
-        there = {row.id: json.loads(row.fields) for row in rows.values() if not row.gone}
-        for who, phone in live:
-            held = {row_id: row["set"] for row_id, row in phone.rows.items()}
-            assert held == there, f"phone {who} differs: {difference(held, there)}"
-            left = [entry for entry in phone.outbox.values() if entry["state"] == "waiting"]
-            assert not left, f"phone {who} still waits with {left}"
-        for who in self.revoked:
-            status, _ = self.house.send(self.phones[who].device_id, b"{}")
-            assert status == 401, f"phone {who} was revoked and is let in"
-        self.check_nothing_lost(rows, trail, stored)
-        self.check_nothing_rises(rows, trail)
-        self.check_conflicts_have_a_trace(trail, dict(live))
+    # -- coming to rest
 
     def settle(self) -> None:
         """Finish what runs, then bring every phone online again and again until nothing changes.
@@ -372,124 +331,12 @@ class World:
             before = now
         raise AssertionError("The household does not come to rest.")
 
-    def excused(self, told: Acknowledged) -> bool:
-        """A revoked phone cannot give back what a restore took; the oldest restored backup says from when."""
-        return told.phone in self.revoked and any(told.at_ms >= at_ms for at_ms in self.restored_to_ms)
-
-    def check_nothing_lost(self, rows: Any, trail: Any, stored: Any) -> None:
-        """Every acknowledged operation is stored once, and what it asked for stands or is in the history."""
-        of_op: dict[str, list[Any]] = {}
-        said: dict[str, list[dict[str, Any]]] = {}
-        for line in trail:
-            said.setdefault(line.record_id, []).extend(map(json.loads, (line.asked, line.before, line.lost)))
-            if line.op_id:
-                of_op.setdefault(line.op_id, []).append(line)
-        for op_id, told in self.acknowledged.items():
-            assert len(of_op.get(op_id, ())) <= 1, f"{told.op} is in the history more than once"
-            if self.excused(told):
-                continue
-            refused = self.phones[told.phone].outbox.get(op_id, {}).get("state") == "rejected"
-            assert stored.get(op_id) == "applied" or refused, f"{told.op} was acknowledged and is not stored"
-            record = rows.get(told.op["id"])
-            if record is None:
-                assert refused or told.op["id"] in self.purged, f"the record of {told.op} is not there"
-                continue
-            if record.id in self.purged or told.op["adopt"]:
-                continue  # its history went with it; a copy offered after a restore yields to what is there
-            seen = [json.loads(record.fields), *said.get(record.id, ())]
-            for name, value in told.op["set"].items():
-                assert any(name in each and each[name] == value for each in seen), (
-                    f"{name} of {told.op} left no trace"
-                )
-        for op_id, (who, op) in self.rejected.items():
-            entry = self.phones[who].outbox.get(op_id)
-            answered = (
-                who in self.revoked or op_id in self.acknowledged or (entry and entry["state"] == "rejected")
-            )
-            assert answered, f"{op} was rejected and the phone does not show it"
-            if entry and entry["state"] == "rejected" and entry["answer"]["code"] == "parent_missing":
-                missing = entry["answer"]["args"]["missing"]
-                missing = op["id"] if missing == "itself" else missing
-                assert missing not in rows, f"{op} was refused for lack of {missing}, which is there"
-
-    def check_nothing_rises(self, rows: Any, trail: Any) -> None:
-        """A record that was deleted lives only if its history says who wanted it back."""
-        for record_id in self.purged & rows.keys() - self.mended:
-            raise AssertionError(f"record {record_id} was purged and is back")
-        for op_id, told in self.acknowledged.items():
-            record = rows.get(told.op["id"])
-            if told.op["set"].get("gone") is not True or self.excused(told) or record is None or record.gone:
-                continue
-            if record.id in self.mended:
-                continue
-            lines = [line for line in trail if line.record_id == record.id]
-            deletion = next((line.rev for line in lines if line.op_id == op_id), 0)
-            wanted = any(
-                line.rev >= deletion
-                and ("gone" in json.loads(line.lost) or json.loads(line.asked).get("gone") is False)
-                for line in lines
-            )
-            assert wanted, f"record {record.id} is back from the dead after {told.op}"
-
-    def check_conflicts_have_a_trace(self, trail: Any, live: dict[int, StoredPhone]) -> None:
-        """Walk through the history: who overwrote what without having seen it must have left it in ``lost``."""
-        last: dict[tuple[str, str], tuple[int, str | None, Any]] = {}
-        for line in trail:
-            asked, lost = json.loads(line.asked), json.loads(line.lost)
-            told = self.acknowledged.get(line.op_id or "")
-            if told and told.op["base_epoch"] == told.epoch:
-                self.check_deletion_was_told(line, told, asked, lost, last)
-            for name, value in asked.items():
-                rev, device, stands = last.get((line.record_id, name), (0, None, None))
-                knew = told is None or (rev <= told.op["base_rev"] and told.op["base_epoch"] == told.epoch)
-                if (
-                    told
-                    and told.epoch == told.op["base_epoch"]
-                    and rev
-                    and not knew
-                    and device != line.device_id
-                ):
-                    assert stands == value or name in lost, (
-                        f"{told.op} met {stands!r} in {name} without a trace"
-                    )
-                if name in lost and lost[name] == value:
-                    continue  # it did not win: what stood stands
-                last[line.record_id, name] = (line.rev, line.device_id, value)
-            if "gone" in lost and "gone" not in asked and lost["gone"] is not False:
-                last[line.record_id, "gone"] = (
-                    line.rev,
-                    line.device_id,
-                    False,
-                )  # the edit was later: it lives
-            if lost and told and told.phone in live and not self.excused(told):
-                assert line.op_id in live[told.phone].conflicts, f"phone {told.phone} was not told of {lost}"
-
-    def check_deletion_was_told(
-        self, line: Any, told: Acknowledged, asked: dict[str, Any], lost: dict[str, Any], last: dict[Any, Any]
-    ) -> None:
-        """An edit that met a deletion and a deletion that met an edit, unseen by each other, are conflicts too."""
-        of_record = {name: at for (record, name), at in last.items() if record == line.record_id}
-        rev, device, gone = of_record.get("gone", (0, None, False))
-        if gone and "gone" not in asked and rev > told.op["base_rev"] and device != line.device_id:
-            assert "gone" in lost, f"{told.op} met a deletion without a trace"
-        unseen = any(
-            rev > told.op["base_rev"] and device != line.device_id for rev, device, _ in of_record.values()
-        )
-        if asked.get("gone") is True and not gone and unseen:
-            assert "gone" in lost, f"deletion {told.op} met an edit without a trace"
-
     # -- keeping a run -----------------------------------------------------------------------------
 
     def close(self) -> None:
         """Throw the backups away."""
         for kept in self.backups:
             kept.path.unlink(missing_ok=True)
-
-
-def difference(held: dict[str, Any], there: dict[str, Any]) -> str:
-    """Name the first few records in which a phone and the server differ."""
-    names = [i for i in sorted(held.keys() | there.keys()) if held.get(i) != there.get(i)]
-    return "; ".join(f"{i}: phone {held.get(i)}, server {there.get(i)}" for i in names[:3])
 
 
 def play(world: World, steps: list[list[Any]]) -> None:
