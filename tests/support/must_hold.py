@@ -6,6 +6,7 @@ Read from the tables and the phones' disks; nothing here asks the code under tes
 from __future__ import annotations
 
 import json
+from collections import defaultdict
 from dataclasses import dataclass
 from typing import Any
 
@@ -136,51 +137,37 @@ class MustHold:
             assert wanted, f"record {record.id} is back from the dead after {told.op}"
 
     def check_conflicts_have_a_trace(self, trail: Any, live: dict[int, StoredPhone]) -> None:
-        """Walk through the history: who overwrote what without having seen it must have left it in ``lost``."""
-        last: dict[tuple[str, str], tuple[int, str | None, Any]] = {}
+        """Walk through the history: who overwrote what without having seen it must have left it in ``lost``.
+
+        An edit that met a deletion and a deletion that met an edit, unseen by each other, are conflicts too.
+        """
+        last: dict[str, dict[str, tuple[int, str | None, Any]]] = defaultdict(dict)
         for line in trail:
             asked, lost = json.loads(line.asked), json.loads(line.lost)
+            fields = last[line.record_id]
             told = self.acknowledged.get(line.op_id or "")
-            if told and told.op["base_epoch"] == told.epoch:
-                self.check_deletion_was_told(line, told, asked, lost, last)
-            for name, value in asked.items():
-                rev, device, stands = last.get((line.record_id, name), (0, None, None))
-                knew = told is None or (rev <= told.op["base_rev"] and told.op["base_epoch"] == told.epoch)
-                if (
-                    told
-                    and told.epoch == told.op["base_epoch"]
-                    and rev
-                    and not knew
-                    and device != line.device_id
-                ):
-                    assert stands == value or name in lost, (
-                        f"{told.op} met {stands!r} in {name} without a trace"
+            if told is not None and told.op["base_epoch"] == told.epoch:
+                unseen = {
+                    name: value
+                    for name, (rev, device, value) in fields.items()
+                    if rev > told.op["base_rev"] and device != line.device_id
+                }
+                for name in unseen.keys() & asked.keys():
+                    assert unseen[name] == asked[name] or name in lost, (
+                        f"{told.op} met {unseen[name]!r} in {name} without a trace"
                     )
-                if name in lost and lost[name] == value:
-                    continue  # it did not win: what stood stands
-                last[line.record_id, name] = (line.rev, line.device_id, value)
-            if "gone" in lost and "gone" not in asked and lost["gone"] is not False:
-                last[line.record_id, "gone"] = (
-                    line.rev,
-                    line.device_id,
-                    False,
-                )  # the edit was later: it lives
-            if lost and told and told.phone in live and not self.excused(told):
+                if "gone" not in asked and unseen.get("gone"):
+                    assert "gone" in lost, f"{told.op} met a deletion without a trace"
+                stood = not fields.get("gone", (0, None, False))[2]
+                if asked.get("gone") is True and stood and unseen:
+                    assert "gone" in lost, f"deletion {told.op} met an edit without a trace"
+            if lost and told is not None and told.phone in live and not self.excused(told):
                 assert line.op_id in live[told.phone].conflicts, f"phone {told.phone} was not told of {lost}"
-
-    def check_deletion_was_told(
-        self, line: Any, told: Acknowledged, asked: dict[str, Any], lost: dict[str, Any], last: dict[Any, Any]
-    ) -> None:
-        """An edit that met a deletion and a deletion that met an edit, unseen by each other, are conflicts too."""
-        of_record = {name: at for (record, name), at in last.items() if record == line.record_id}
-        rev, device, gone = of_record.get("gone", (0, None, False))
-        if gone and "gone" not in asked and rev > told.op["base_rev"] and device != line.device_id:
-            assert "gone" in lost, f"{told.op} met a deletion without a trace"
-        unseen = any(
-            rev > told.op["base_rev"] and device != line.device_id for rev, device, _ in of_record.values()
-        )
-        if asked.get("gone") is True and not gone and unseen:
-            assert "gone" in lost, f"deletion {told.op} met an edit without a trace"
+            for name, value in asked.items():
+                if name not in lost or lost[name] != value:  # else it did not win: what stood stands
+                    fields[name] = (line.rev, line.device_id, value)
+            if lost.get("gone") and "gone" not in asked:
+                fields["gone"] = (line.rev, line.device_id, False)  # the edit was later: the record lives
 
 
 def difference(held: dict[str, Any], there: dict[str, Any]) -> str:

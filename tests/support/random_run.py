@@ -42,7 +42,7 @@ def _numbers(name: str, chance: random.Random, who: int) -> list[int]:
         case "crash":
             return [who, chance.randint(1, 6)]
         case "page":
-            return [who, chance.choice((3, 40, 1000, 1000))]
+            return [who, chance.choice((10, 100, 1000))]
         case "skew":
             return [who, chance.choice((-26, -1, 0, 1, 26))]
         case _ if name in WHO_ONLY:
