@@ -123,7 +123,7 @@ class Ledger:
                     "at_ms": revision.at_ms,
                     "asked": _json(revision.asked),
                     "before": _json(revision.before),
-                    "lost": _json(revision.lost),
+                    "lost": _json(revision.lost) if revision.lost else "{}",
                 }
             )
         return self.rev

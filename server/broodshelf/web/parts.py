@@ -191,4 +191,5 @@ def _check_depth(value: Any, depth: int = 0) -> None:
         raise BadRequest("The JSON is nested too deeply.")
     children = value.values() if isinstance(value, dict) else value if isinstance(value, list) else ()
     for child in children:
-        _check_depth(child, depth + 1)
+        if isinstance(child, (dict, list)):
+            _check_depth(child, depth + 1)
