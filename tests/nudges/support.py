@@ -92,7 +92,7 @@ class Shelf:
     def __init__(self, app: Flask, now_ms: int, **house: Any) -> None:
         self.app, self.now_ms = app, now_ms
         self.notebook = Notebook()
-        self.nudger = Nudger(app, self.notebook, key_id=KEY_ID, public_url=URL, clock=lambda: self.now_ms)
+        self.nudger = self.new_nudger()
         self.id = uuid7(now_ms)
         with writing() as connection:
             connection.execute(
@@ -107,6 +107,10 @@ class Shelf:
             }  # fmt: skip
             ledger.put(self.id, "household", values, now_ms=now_ms)
             ledger.flush()
+
+    def new_nudger(self) -> Nudger:
+        """A nudger as after a restart; the caller closes it."""
+        return Nudger(self.app, self.notebook, key_id=KEY_ID, public_url=URL, clock=lambda: self.now_ms)
 
     def at(self, text: str) -> Shelf:
         """Set the clock."""

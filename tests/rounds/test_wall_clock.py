@@ -7,6 +7,7 @@ import zoneinfo
 from itertools import islice, pairwise
 
 import pytest
+from tests.rounds.zone_oracle import Stretches, all_zones, wall_s
 
 from broodshelf.rounds.wall_clock import CareClock
 
@@ -17,26 +18,6 @@ FIRST_YEAR, LAST_YEAR = 2011, 2035
 
 def ms(text: str) -> int:
     return round(dt.datetime.fromisoformat(text).timestamp() * 1000)
-
-
-def offset_changes(zone: zoneinfo.ZoneInfo, first_year: int, last_year: int) -> list[int]:
-    """Instants (s) of offset changes, found by looking every five days and halving."""
-
-    def offset(at_s: int) -> dt.timedelta | None:
-        return dt.datetime.fromtimestamp(at_s, zone).utcoffset()
-
-    start = int(dt.datetime(first_year, 1, 1, tzinfo=dt.UTC).timestamp())
-    end = int(dt.datetime(last_year + 1, 1, 1, tzinfo=dt.UTC).timestamp())
-    found = []
-    for at in range(start, end, 5 * 86_400):
-        low, high = at, at + 5 * 86_400
-        if offset(low) == offset(high):
-            continue
-        while high - low > 1:
-            middle = (low + high) // 2
-            low, high = (middle, high) if offset(middle) == offset(low) else (low, middle)
-        found.append(high)
-    return found
 
 
 def scan(zone: zoneinfo.ZoneInfo, start_ms: int, end_ms: int) -> dict[tuple[dt.date, str], int]:
@@ -70,11 +51,9 @@ def _end_of_gap(minutes, wanted, later):
 def distinct_changes() -> list[tuple[str, int]]:
     """One transition of every kind: (zone, instant) with zones that change alike at that instant left out."""
     seen, found = set(), []
-    for name in sorted(zoneinfo.available_timezones()):
-        if name in ("localtime", "Factory"):
-            continue
+    for name in all_zones():
         zone = zoneinfo.ZoneInfo(name)
-        for at in offset_changes(zone, FIRST_YEAR, LAST_YEAR):
+        for at in Stretches(zone, FIRST_YEAR, LAST_YEAR).changes:
             kind = (
                 dt.datetime.fromtimestamp(at - 1, zone).strftime("%H:%M%z"),
                 dt.datetime.fromtimestamp(at, zone).strftime("%H:%M%z"),
@@ -101,6 +80,28 @@ def test_every_kind_of_clock_change_gives_each_care_hour_once_at_the_minute_that
             assert (hour.local_date, hour.slot) not in made
             made[hour.local_date, hour.slot] = hour.at_ms
         assert {key: made.get(key) for key in expected} == expected, name
+
+
+def test_every_zone_gives_each_care_hour_once_around_each_of_its_clock_changes():
+    """Every IANA zone, every change 2020 to 2035, three dates around it (Antarctica and all links included)."""
+    looked_at = 0
+    for name in all_zones():
+        zone = zoneinfo.ZoneInfo(name)
+        oracle, clock = Stretches(zone, 2020, 2035), CareClock(zone, HOURS[:4])
+        for at_s in oracle.changes:
+            middle = dt.datetime.fromtimestamp(at_s, zone).date()
+            days = [middle + dt.timedelta(n) for n in (-1, 0, 1)]
+            expected = [
+                (day, slot, oracle.first_instant_s(wall_s(day, slot)) * 1000)
+                for day in days
+                if oracle.date_exists(day)
+                for slot in clock.care_hours
+            ]
+            made = islice(clock.care_hours_from(expected[0][2], days[0] - dt.timedelta(1)), len(expected))
+            assert [(hour.local_date, hour.slot, hour.at_ms) for hour in made] == expected, name
+            looked_at += len(expected)
+
+    assert looked_at > 50_000
 
 
 def test_every_zone_has_every_local_date_once_over_a_year_with_both_changes():

@@ -22,6 +22,7 @@ from ..records.database import reading, writing
 from ..records.store import Ledger
 from ..rounds.recompute import RETRY_MS, all_stale, stale, stale_households
 from ..rounds.tables import occurrences, plan_times
+from ..rounds.zone_data import zones_mark
 from .lanes import Lanes
 from .making import due_households, make_nudges
 from .queue import oldest_waiting_ms
@@ -47,6 +48,7 @@ class Nudger:
     ) -> None:
         self._app, self._key_id, self._clock = app, key_id, clock
         self._lanes = Lanes(app, sender, public_url)
+        self._zones_looked_at = False
 
     def start(self) -> Callable[[], None]:
         """Tick in a thread of this process; return what stops it."""
@@ -73,6 +75,7 @@ class Nudger:
         """Do all that is due now. Messages are sent in lanes of their own; ``finish`` waits for them."""
         with self._app.app_context():
             _remember_tick(now_ms)
+            self._look_at_zones()
             self._each(stale_households, self._renew, now_ms)
             self._each(due_households, self._tell, now_ms)
             self._lanes.open(now_ms)
@@ -122,6 +125,20 @@ class Nudger:
                 except Exception as error:  # noqa: BLE001 - whatever it is, the other households come first
                     self._put_aside(household_id, error, now_ms)
             self._lanes.open(now_ms)  # the first messages need not wait for the last household
+
+    def _look_at_zones(self) -> None:
+        """Once a process: if the world's zone rules are others than at the last start, make all plans anew."""
+        if self._zones_looked_at:
+            return
+        mark = zones_mark()
+        with writing() as connection:
+            before = connection.scalar(select(nudger_state.c.at_ms).where(nudger_state.c.name == "zones"))
+            if before != mark:
+                put_row(connection, nudger_state, {"name": "zones"}, {"at_ms": mark})
+            if before not in (None, mark):
+                say("the rules of time zones changed")
+                all_stale(connection)
+        self._zones_looked_at = True
 
     def _renew(self, household_id: str, now_ms: int) -> None:
         with writing() as connection:

@@ -113,7 +113,7 @@ nudger_state = Table(
     Column("name", String(20), primary_key=True),
     Column("at_ms", BigInteger, nullable=False),
 )
-"""When the nudger last ticked and last tidied up, whichever process did it."""
+"""When the nudger last ticked and tidied up, whichever process did it; ``zones``: the mark of the zone rules."""
 
 
 def put_row(connection: Connection, table: Table, key: Mapping[str, Any], values: Mapping[str, Any]) -> None:

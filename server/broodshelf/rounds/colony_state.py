@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import datetime as dt
-import zoneinfo
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Any, NamedTuple
 
 from sqlalchemy import Connection
@@ -16,6 +14,8 @@ from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Tasting, Ves
 from ..records.recent import Logged, read_kind_since, read_recent
 from ..records.store import Record, read_kind
 from .latitude import latitude_deg
+from .own_rules import OwnRule, last_fed_ms, rules_by_colony
+from .wall_clock import CareClock
 
 KEPT_DAYS = 400
 LATELY_MS = 60 * 86_400_000
@@ -25,7 +25,7 @@ LATELY_MS = 60 * 86_400_000
 class _Home(NamedTuple):
     """Where the household lives, in time and in latitude."""
 
-    utc_offset_min: int
+    clock: CareClock
     latitude_deg: float | None
 
 
@@ -40,9 +40,9 @@ def colony_states(
     lots = tuple(
         _lot(r) for r in read_kind(connection, household_id, "lot") if not r.values.get("finished_on")
     )
-    rules = read_kind(connection, household_id, "rule")
+    rules = rules_by_colony(read_kind(connection, household_id, "rule"))
     tastings = read_kind(connection, household_id, "tasting")
-    home = _home(connection, household_id, now_ms)
+    home = _home(connection, household_id)
     climate = _climate(connection, household_id, now_ms)
     since_ms = now_ms - KEPT_DAYS * 86_400_000
     log = read_recent(connection, household_id, [c.id for c in colonies], since_ms)
@@ -52,7 +52,7 @@ def colony_states(
             vessels.get(colony.values.get("vessel_id") or "", {}),
             places.get(colony.values.get("place_id") or "", {}),
             lots,
-            tuple(_rule(r) for r in rules if r.values.get("colony_id") == colony.id),
+            tuple(rules.get(colony.id, {}).values()),
             tuple(Event(*event) for event in log[colony.id] if _counts(event)),
             climate.get(colony.values.get("place_id") or "", ()),
             _running(tastings, colony.id),
@@ -82,7 +82,7 @@ def _state(
     vessel: Mapping[str, Any],
     place: Mapping[str, Any],
     lots: tuple[Lot, ...],
-    rules: tuple[Rule, ...],
+    rules: tuple[OwnRule, ...],
     log: tuple[Event, ...],
     climate: tuple[Event, ...],
     tasting: Tasting | None,
@@ -104,7 +104,7 @@ def _state(
         acquired_on=values.get("acquired_on"),
         queens=values.get("queens"),
         interval_days=values.get("interval_days") or {},
-        rules=rules,
+        rules=tuple(_rule(rule, log, home.clock) for rule in rules),
         vessel=Vessel(
             vessel.get("vessel_code"),
             vessel.get("bore_mm"),
@@ -123,7 +123,7 @@ def _state(
         lots=lots,
         events=log,
         refused_foods=_refused(log, now_ms),
-        utc_offset_min=home.utc_offset_min,
+        utc_offset_min=_offset_min(home.clock, now_ms),
         latitude_sign=-1 if (home.latitude_deg or 0) < 0 else 1,
         latitude_deg=home.latitude_deg,
         climate_readings=climate,
@@ -164,17 +164,22 @@ def _running(tastings: list[Record], colony_id: str) -> Tasting | None:
     return Tasting(latest.id, tuple(latest.values["food_codes"]), latest.values["started_on"])
 
 
-def _rule(record: Record) -> Rule:
-    return Rule(record.values["need"], record.values.get("every_days"), record.values.get("paused_until"))
+def _rule(rule: OwnRule, events: Sequence[Event], clock: CareClock) -> Rule:
+    """The care core knows days, not clocks: a rule by the clock becomes the days to its next hour."""
+    last_ms = last_fed_ms(rule.need, events)
+    days = rule.every_days if last_ms is None else rule.days_after(last_ms, clock)
+    return Rule(rule.need, days, rule.paused_until)
 
 
-def _home(connection: Connection, household_id: str, now_ms: int) -> _Home:
+def _home(connection: Connection, household_id: str) -> _Home:
     household = next(iter(read_kind(connection, household_id, "household")), None)
-    if household is None:
-        return _Home(0, None)
-    name = household.values["zone"]
-    offset = dt.datetime.fromtimestamp(now_ms / 1000, zoneinfo.ZoneInfo(name)).utcoffset()
-    return _Home(round(offset.total_seconds() / 60) if offset else 0, latitude_deg(name))
+    values = household.values if household else {}
+    return _Home(CareClock.of(values), latitude_deg(str(values.get("zone"))))
+
+
+def _offset_min(clock: CareClock, now_ms: int) -> int:
+    offset = clock.local(now_ms).utcoffset()
+    return round(offset.total_seconds() / 60) if offset else 0
 
 
 def _climate(connection: Connection, household_id: str, now_ms: int) -> dict[str, tuple[Event, ...]]:

@@ -15,9 +15,12 @@ from typing import Final, Literal
 from ..care.plan.state import Event
 from ..care.plan.tasks import Task
 from ..records.kinds import FOOD_NEEDS, happened_ms
+from .own_rules import OwnRule
 from .wall_clock import CareClock, CareHour
 
 State = Literal["waiting", "sent", "missed", "done"]
+ROUNDING_MS: Final = 1000
+"""A due instant that went through a gauge's days may lie a moment after the wall time that it came from."""
 MOST_SLOTS: Final = 5
 """How many care hours are tried for a free one before a need waits for the next recomputation."""
 
@@ -90,8 +93,12 @@ def arrange(
     events: Sequence[Event],
     clock: CareClock,
     now_ms: int,
+    rules: Mapping[str, OwnRule] | None = None,
 ) -> list[Occurrence]:
-    """Return the waiting occurrences that a colony should have, after ``settle``; new ones have an empty id."""
+    """Return the waiting occurrences that a colony should have, after ``settle``; new ones have an empty id.
+
+    ``rules``: the keeper's own rhythms by need; they choose the days and the time.
+    """
     later = laters(events)
     waiting = {(row.need, row.slot): row for row in rows if row.state == "waiting"}
     taken = {row.place for row in rows if row.state != "waiting"}
@@ -104,7 +111,8 @@ def arrange(
             needs.add(task.need)
         told = _last_told(rows, task.key, clock.local_date(now_ms))
         put_off = None if task.urgent else later.get(task.need)
-        when = _when(task, told, put_off, waiting, taken, colony_id, clock, now_ms)
+        rule = None if task.urgent else (rules or {}).get(task.need)
+        when = _when(task, told, put_off, rule, waiting, taken, colony_id, clock, now_ms)
         if when is None:
             continue
         before = waiting.get((task.need, when.slot))
@@ -159,6 +167,7 @@ def _when(
     task: Task,
     told: Occurrence | None,
     put_off: Later | None,
+    rule: OwnRule | None,
     waiting: Mapping[tuple[str, str], Occurrence],
     taken: set[tuple[str, str, str, str]],
     colony_id: str,
@@ -192,7 +201,11 @@ def _when(
             at_ms = clock.after_quiet(max(task.due_at_ms, now_ms))
             return CareHour(clock.local_date(at_ms), slot, at_ms)
         return replace(clock.next_care_hour(now_ms, after), slot=slot)
-    hours = clock.care_hours_from(max(task.due_at_ms, now_ms), after)
+    if rule is None:
+        hours = clock.care_hours_from(max(task.due_at_ms, now_ms), after)
+    else:  # what was told and not done comes again at any care hour, but not in a pause
+        rhythm = rule if told is None else replace(rule, weekdays=frozenset(), at=None)
+        hours = rhythm.hours_from(clock, max(task.due_at_ms - ROUNDING_MS, now_ms), after)
     return next((hour for hour in islice(hours, MOST_SLOTS) if free(hour)), None)
 
 

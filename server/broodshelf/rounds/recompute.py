@@ -14,10 +14,11 @@ from ..care.plan.state import ColonyState
 from ..care.plan.tasks import Task
 from ..logs import say
 from ..records.ids import plan_id
-from ..records.store import Ledger
+from ..records.store import Ledger, read_kind
 from .colony_state import colony_states
 from .occurrence_rows import change_occurrences, read_occurrences, replace_waiting
 from .occurrences import Occurrence, arrange, settle
+from .own_rules import OwnRule, rules_by_colony
 from .tables import plan_times
 from .wall_clock import CareClock
 
@@ -33,6 +34,8 @@ def touched(ledger: Ledger, colony_ids: set[str], now_ms: int) -> None:
     """
     inputs_rev = ledger.rev
     states = {s.id: s for s in colony_states(ledger.connection, ledger.household_id, colony_ids, now_ms)}
+    clock = care_clock(ledger)
+    rules = rules_by_colony(read_kind(ledger.connection, ledger.household_id, "rule"))
     tasks: dict[str, tuple[Task, ...]] = dict.fromkeys(colony_ids - states.keys(), ())
     valid_until: dict[str, int] = {}
     for state in states.values():
@@ -44,9 +47,11 @@ def touched(ledger: Ledger, colony_ids: set[str], now_ms: int) -> None:
             continue
         values = {**plan.as_json(), "inputs_rev": inputs_rev}
         ledger.put(plan_id(state.id), "plan", values, now_ms=now_ms)
-        tasks[state.id], valid_until[state.id] = plan.tasks, plan.valid_until_ms
+        tasks[state.id] = plan.tasks
+        pauses = [rule.pause_ends_ms(clock) for rule in rules.get(state.id, {}).values()]
+        valid_until[state.id] = min([plan.valid_until_ms, *(end for end in pauses if end > now_ms)])
     _remember_validity(ledger, colony_ids, valid_until)
-    _rearrange(ledger, states, tasks, now_ms)
+    _rearrange(ledger, states, tasks, clock, rules, now_ms)
 
 
 def stale(ledger: Ledger, now_ms: int) -> None:
@@ -101,10 +106,12 @@ def _rearrange(
     ledger: Ledger,
     states: Mapping[str, ColonyState],
     tasks: Mapping[str, tuple[Task, ...]],
+    clock: CareClock,
+    rules: Mapping[str, Mapping[str, OwnRule]],
     now_ms: int,
 ) -> None:
     """Bring the occurrences of these colonies in line with their plans."""
-    connection, clock = ledger.connection, care_clock(ledger)
+    connection = ledger.connection
     rows = {
         colony_id: [_under_this_clock(row, now_ms) for row in found]
         for colony_id, found in read_occurrences(
@@ -118,7 +125,7 @@ def _rearrange(
         changed = {row.id: row for row in settle(rows.get(colony_id, ()), todo, events, now_ms)}
         standing = [changed.get(row.id, row) for row in rows.get(colony_id, ())]
         settled += changed.values()
-        wanted += arrange(colony_id, standing, todo, events, clock, now_ms)
+        wanted += arrange(colony_id, standing, todo, events, clock, now_ms, rules.get(colony_id, {}))
     change_occurrences(connection, settled)
     before = [row for colony_rows in rows.values() for row in colony_rows]
     replace_waiting(connection, ledger.household_id, before, wanted, now_ms)

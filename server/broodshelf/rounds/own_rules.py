@@ -1,0 +1,93 @@
+"""The keeper's own rhythm for a need: weekdays, a wall-clock time, every so many days, a pause. Pure.
+
+A rule rules over every model. It says on which days and at what time a need is told, and, for food, when the
+next feeding is due: on the first such day after the day of the last one. A feeding at any hour of a day counts
+for that day.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections import defaultdict
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from typing import Any, Final
+
+from ..care.plan.state import Event
+from ..records.store import Record
+from .wall_clock import DAY, CareClock, CareHour
+
+DAY_MS: Final = 86_400_000
+
+
+@dataclass(frozen=True, slots=True)
+class OwnRule:
+    """One rule. ``weekdays``: 0 is Monday, empty means all; ``at`` None: the household's care hours."""
+
+    need: str
+    every_days: float | None = None
+    weekdays: frozenset[int] = frozenset()
+    at: str | None = None
+    paused_until: str | None = None
+
+    @classmethod
+    def of(cls, values: Mapping[str, Any]) -> OwnRule:
+        """Return the rule of a record's fields."""
+        return cls(
+            values["need"],
+            values.get("every_days"),
+            frozenset(values.get("weekdays") or ()),
+            values.get("at"),
+            values.get("paused_until"),
+        )
+
+    @property
+    def by_the_clock(self) -> bool:
+        """Whether the rule names days or a time, not only a number of days."""
+        return bool(self.weekdays or self.at)
+
+    def hours_from(self, clock: CareClock, from_ms: int, after: dt.date | None = None) -> Iterator[CareHour]:
+        """Yield the hours of this rule at or after an instant, in order; with ``after`` only of later dates."""
+        clock = replace(clock, care_hours=(self.at,)) if self.at else clock
+        if self.paused_until:
+            day_before = dt.date.fromisoformat(self.paused_until) - DAY
+            after = max(after, day_before) if after is not None else day_before
+        for hour in clock.care_hours_from(from_ms, after):
+            if not self.weekdays or hour.local_date.weekday() in self.weekdays:
+                yield hour
+
+    def pause_ends_ms(self, clock: CareClock) -> int:
+        """Return when the pause ends; 0 without one."""
+        return clock.instant_ms(dt.date.fromisoformat(self.paused_until), "00:00") if self.paused_until else 0
+
+    def days_after(self, last_ms: int, clock: CareClock) -> float | None:
+        """Return the days from the last feeding to the next one that the rule wants; None: it does not say."""
+        if not self.by_the_clock:
+            return self.every_days
+        skipped = max(1, int(self.every_days or 1)) - 1
+        after = clock.local_date(last_ms) + skipped * DAY
+        return (next(self.hours_from(clock, last_ms, after)).at_ms - last_ms) / DAY_MS
+
+
+def rules_by_colony(records: Iterable[Record]) -> dict[str, dict[str, OwnRule]]:
+    """Return the rules of each colony by need; of several for one need the first made counts."""
+    found: dict[str, dict[str, OwnRule]] = defaultdict(dict)
+    for record in records:
+        rule = OwnRule.of(record.values)
+        found[record.values["colony_id"]].setdefault(rule.need, rule)
+    return found
+
+
+def last_fed_ms(need: str, events: Sequence[Event]) -> int | None:
+    """Return when a food need was last met; protein that was ignored did not meet it."""
+    ignored = {
+        e.values.get("feeding_id")
+        for e in events
+        if e.kind == "check" and e.values.get("outcome") == "ignored" and need == "protein"
+    }
+    taken = (
+        e.happened_ms
+        for e in events
+        if e.kind == "feeding" and e.values.get("need") == need and e.id not in ignored
+    )
+    return max(taken, default=None)

@@ -1,0 +1,94 @@
+"""The keeper's own rhythm: weekdays, a wall-clock time, every so many days, a pause. Dates by the calendar of 2026."""
+
+from __future__ import annotations
+
+import datetime as dt
+import zoneinfo
+from itertools import islice
+
+import pytest
+
+from broodshelf.care.plan.state import Event
+from broodshelf.care.plan.tasks import Task
+from broodshelf.rounds.occurrences import arrange
+from broodshelf.rounds.own_rules import DAY_MS, OwnRule, last_fed_ms
+from broodshelf.rounds.wall_clock import CareClock
+
+CLOCK = CareClock(zoneinfo.ZoneInfo("Europe/Vienna"), ("08:00", "18:30"), "21:30", "07:30")
+MON_WED = OwnRule("protein", weekdays=frozenset({0, 2}), at="07:00")
+
+
+def ms(text: str) -> int:
+    return round(dt.datetime.fromisoformat(text).replace(tzinfo=CLOCK.zone).timestamp() * 1000)
+
+
+def hours(rule: OwnRule, from_: str, count: int = 3) -> list[str]:
+    return [
+        CLOCK.local(h.at_ms).strftime("%a %d %H:%M") for h in islice(rule.hours_from(CLOCK, ms(from_)), count)
+    ]
+
+
+def test_weekdays_at_a_wall_time_skip_the_days_between():
+    assert hours(MON_WED, "2026-05-01T12:00") == ["Mon 04 07:00", "Wed 06 07:00", "Mon 11 07:00"]
+
+
+def test_weekdays_without_a_time_are_told_at_the_households_care_hours():
+    sundays = OwnRule("sugar", weekdays=frozenset({6}))
+    assert hours(sundays, "2026-05-01T12:00") == ["Sun 03 08:00", "Sun 03 18:30", "Sun 10 08:00"]
+
+
+def test_a_pause_ends_on_its_date():
+    paused = OwnRule("sugar", paused_until="2026-05-12")
+    assert hours(paused, "2026-05-01T12:00", 1) == ["Tue 12 08:00"]
+
+
+def test_a_wall_time_that_the_clocks_skip_is_told_when_the_gap_ends():
+    """Vienna 2026-03-29: 02:00 becomes 03:00 (EU summer time rule)."""
+    nights = OwnRule("sugar", weekdays=frozenset({6}), at="02:30")
+    assert hours(nights, "2026-03-28T12:00", 2) == ["Sun 29 03:00", "Sun 05 02:30"]
+
+
+@pytest.mark.parametrize(
+    ("rule", "fed", "due"),
+    [
+        (MON_WED, "2026-05-03T23:00", "2026-05-04T07:00"),  # on Sunday night: Monday stands
+        (MON_WED, "2026-05-04T06:30", "2026-05-06T07:00"),  # half an hour early on Monday counts for Monday
+        (MON_WED, "2026-05-04T20:00", "2026-05-06T07:00"),  # and so does a late one
+        (MON_WED, "2026-05-06T07:10", "2026-05-11T07:00"),
+        (OwnRule("protein", every_days=3, at="07:00"), "2026-05-04T20:00", "2026-05-07T07:00"),
+    ],
+)  # fmt: skip
+def test_the_next_feeding_is_due_on_the_first_ruled_day_after_the_last_ones_day(rule, fed, due):
+    days = rule.days_after(ms(fed), CLOCK)
+    assert ms(fed) + round(days * DAY_MS) == ms(due)
+
+
+def test_a_number_of_days_alone_is_taken_as_it_is():
+    assert OwnRule("protein", every_days=2.5).days_after(ms("2026-05-04T20:00"), CLOCK) == 2.5
+
+
+def test_protein_that_was_ignored_did_not_meet_the_need_and_sugar_did():
+    events = [
+        Event("a", "feeding", 1, {"need": "protein"}), Event("b", "feeding", 2, {"need": "protein"}),
+        Event("c", "feeding", 3, {"need": "sugar"}),
+        Event("d", "check", 4, {"feeding_id": "b", "outcome": "ignored"}),
+        Event("e", "check", 5, {"feeding_id": "c", "outcome": "ignored"}),
+    ]  # fmt: skip
+    assert (last_fed_ms("protein", events), last_fed_ms("sugar", events)) == (1, 3)
+    assert last_fed_ms("seeds", events) is None
+
+
+@pytest.mark.parametrize("late_ms", [0, 1])
+def test_an_occurrence_is_at_the_ruled_time_even_if_rounding_made_it_due_a_moment_later(late_ms):
+    task = Task("protein:a", "protein", ms("2026-05-04T07:00") + late_ms)
+    [row] = arrange("amber", (), [task], (), CLOCK, ms("2026-05-01T12:00"), {"protein": MON_WED})
+
+    assert (row.local_date, row.slot) == ("2026-05-04", "07:00")
+
+
+def test_a_need_without_a_model_is_told_on_ruled_days_and_not_in_a_pause():
+    task = Task("barrier:a", "barrier", ms("2026-05-05T09:00"))
+    rules = {"barrier": OwnRule("barrier", weekdays=frozenset({4}), paused_until="2026-05-09")}
+    [row] = arrange("amber", (), [task], (), CLOCK, ms("2026-05-01T12:00"), rules)
+
+    assert (row.local_date, row.slot) == ("2026-05-15", "08:00")
