@@ -1,28 +1,45 @@
-"""A nudger in a process of its own, for tests that kill it: ``nudger_process URL DATA NOW_MS``."""
+"""A nudger in a process of its own, for tests that kill it.
+
+``nudger_process URL DATA NOW_MS`` ticks once at that instant. With ``STARTED_S LEASE_MS`` it ticks until it is
+killed: its clock showed NOW_MS when the machine's showed STARTED_S, and claims run out after LEASE_MS.
+"""
 
 from __future__ import annotations
 
 import sys
+import threading
+import time
 from pathlib import Path
 
 from flask import Flask
 from tests.nudges.support import KEY_ID, LOOPBACK, URL
 
+from broodshelf.nudges import queue
 from broodshelf.nudges.runner import Nudger
 from broodshelf.nudges.sender import WebPushSender
 from broodshelf.nudges.vapid import load_or_make
 from broodshelf.records import database
 
+BETWEEN_TICKS_S = 0.1
 
-def main(database_url: str, data: str, now_ms: int) -> None:
+
+def main(database_url: str, data: str, now_ms: int, started_s: float | None, lease_ms: int) -> None:
     app = Flask("nudger")
     app.config["SQLALCHEMY_DATABASE_URI"] = database_url
     database.prepare(app)
+    queue.LEASE_MS = lease_ms
     sender = WebPushSender(LOOPBACK, load_or_make(Path(data), in_use=True), "mailto:keeper@example.org")
     nudger = Nudger(app, sender, key_id=KEY_ID, public_url=URL, clock=lambda: now_ms)
-    nudger.tick(now_ms)
-    nudger.finish()
+    if started_s is None:
+        nudger.tick(now_ms)
+        nudger.finish()
+        return
+    pause = threading.Event()
+    while True:
+        nudger.tick(now_ms + round((time.time() - started_s) * 1000))
+        pause.wait(BETWEEN_TICKS_S)
 
 
 if __name__ == "__main__":
-    main(sys.argv[1], sys.argv[2], int(sys.argv[3]))
+    url, folder, now, *more = sys.argv[1:]
+    main(url, folder, int(now), float(more[0]) if more else None, int(more[1]) if more else queue.LEASE_MS)
