@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import logging
 import time
 from collections.abc import Callable
 
@@ -16,7 +17,7 @@ from .nudges import vapid
 from .nudges.push_hosts import PushHosts
 from .nudges.runner import Nudger
 from .nudges.sender import Sender, WebPushSender
-from .nudges.subscriptions import anybody_listens
+from .nudges.subscriptions import anybody_listens, listen_with_other_key
 from .people.ledger import Revocations, apply_revocations
 from .records import database
 from .records.epochs import Marks, notice_restores
@@ -69,6 +70,9 @@ def create_app(
                 say("restored database noticed", household_id=household_id)
             apply_revocations(connection, revocations)
             key = vapid.load_or_make(settings.data, in_use=anybody_listens(connection))
+            deaf = listen_with_other_key(connection, key.key_id)
+    if deaf:
+        say("the push key was changed: phones hear nothing until the app is opened on them", logging.ERROR, phones=deaf)
     hosts = hosts or PushHosts(settings.push_extra_hosts)
     pusher = Pusher(key, hosts, sender or WebPushSender(hosts, key, settings.vapid_subject))
     words = json.dumps(catalogue.as_json(), ensure_ascii=False, separators=(",", ":")).encode()
@@ -97,5 +101,10 @@ def create_nudger(app: Flask) -> Nudger:
     made: Parts = app.extensions["broodshelf"]
     pusher = made.pusher
     return Nudger(
-        app, pusher.sender, key_id=pusher.key.key_id, public_url=made.settings.public_url, clock=made.clock
+        app,
+        pusher.sender,
+        key_id=pusher.key.key_id,
+        public_url=made.settings.public_url,
+        clock=made.clock,
+        data=made.settings.data,
     )

@@ -14,14 +14,14 @@ import requests
 from alembic.runtime.migration import MigrationContext
 from alembic.script import ScriptDirectory
 from flask import Flask
-from sqlalchemy import inspect
+from sqlalchemy import Connection, inspect
 from sqlalchemy.exc import SQLAlchemyError
 
 from . import __version__, migrations
 from .errors import BadSetting
 from .nudges import vapid
 from .nudges.runner import nudger_health
-from .nudges.subscriptions import anybody_listens
+from .nudges.subscriptions import anybody_listens, listen_with_other_key
 from .people.households import count_households
 from .records import database
 from .settings import Settings
@@ -105,7 +105,7 @@ def _tables(settings: Settings, now_ms: int) -> Iterator[Finding]:
         yield Finding("good", "households", f"{count_households(connection)} on this server")
         in_use = anybody_listens(connection)
         health = nudger_health(connection, now_ms)
-    yield _key(settings, in_use=in_use)
+        yield _key(settings, connection, in_use=in_use)
     yield _nudger(health, now_ms)
 
 
@@ -113,13 +113,17 @@ def _is_sqlite(settings: Settings) -> bool:
     return settings.database_url.startswith("sqlite")
 
 
-def _key(settings: Settings, *, in_use: bool) -> Finding:
+def _key(settings: Settings, connection: Connection, *, in_use: bool) -> Finding:
     if not in_use and not (settings.data / vapid.FILE_NAME).exists():
         return Finding("look", "push key", "there is none yet; the first start makes it")
     try:
         key = vapid.load_or_make(settings.data, in_use=True)
     except BadSetting as error:
         return Finding("bad", "push key", str(error))
+    deaf = listen_with_other_key(connection, key.key_id)
+    if deaf:
+        words = f"it was changed: {deaf} phones listen with another one and hear nothing until the app is opened on them"
+        return Finding("bad", "push key", f"{words}; better put the old {vapid.FILE_NAME} back from the backup")
     return Finding("good", "push key", f"{key.key_id}…, readable by its owner only")
 
 

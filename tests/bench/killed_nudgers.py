@@ -29,7 +29,7 @@ def run(name: str, url: str, data: Path, seconds: float) -> bool:
     database.prepare(app)
     with app.app_context(), PushService() as service:
         make_tables(database.db.engine)
-        shelf = Shelf(app, ms("2026-05-01T12:00"))
+        shelf = Shelf(app, ms("2026-05-01T12:00"), data)
         killing = Killing(shelf, service, data, houses=10, keepers=40, seed=round(time.time()))
         begun = time.monotonic()
         more_at = 0.0
@@ -58,7 +58,8 @@ def main(seconds: float) -> int:
     """Run on both databases."""
     with tempfile.TemporaryDirectory() as folder, Cluster(Path(folder)) as cluster:
         urls = {"SQLite": f"sqlite:///{Path(folder) / 'shelf.sqlite3'}", "PostgreSQL": cluster.new_database()}
-        return 0 if all([run(name, url, Path(folder), seconds) for name, url in urls.items()]) else 1
+        kept = [run(name, url, Path(folder), seconds) for name, url in urls.items()]
+        return 0 if all(kept) else 1
 
 
 if __name__ == "__main__":

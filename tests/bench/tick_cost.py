@@ -109,7 +109,9 @@ def main(total: int) -> None:
             fill(total)
             query_s = min(bare() for _ in range(3))
             notebook = Notebook()
-            nudger = Nudger(app, notebook, key_id=KEY_ID, public_url=URL, clock=lambda: NOON_MS)
+            nudger = Nudger(
+                app, notebook, key_id=KEY_ID, public_url=URL, clock=lambda: NOON_MS, data=Path(folder)
+            )
             nudger.tick(NOON_MS - 2)  # the first of the day tidies up
             begun = time.perf_counter()
             nudger.tick(NOON_MS - 1)

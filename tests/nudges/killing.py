@@ -21,7 +21,7 @@ from broodshelf.nudges.vapid import load_or_make
 from broodshelf.records.database import reading
 
 ROOT = Path(__file__).parents[2]
-LEASE_MS = 3000
+LEASE_MS = 6000
 
 
 def wait_for(what: Callable[[], bool], seconds: float = 20) -> None:
@@ -55,7 +55,7 @@ class Killing:
         self.shelf = shelf
         keys = BrowserKeys()
         for house in range(houses):
-            home = shelf if house == 0 else Shelf(shelf.app, shelf.now_ms)
+            home = shelf if house == 0 else Shelf(shelf.app, shelf.now_ms, data)
             flagger = home.person("Mira", listens=False)
             for number in range(keepers):
                 home.listen(home.person("k", listens=False), service.url(f"/ok/{house}/{number}"), keys)
@@ -107,7 +107,11 @@ class Killing:
         requests = Counter((taken.path, taken.headers["Topic"]) for taken in self.service.taken)
         with reading() as connection:
             query = select(deliveries.c.state, func.count()).group_by(deliveries.c.state)
-            states = {state: count for state, count in connection.execute(query)}
+            states = {row[0]: row[1] for row in connection.execute(query)}
         return Account(
-            self.kills, self.expected, self.expected - len(requests), sum(requests.values()) - len(requests), states
+            self.kills,
+            self.expected,
+            self.expected - len(requests),
+            sum(requests.values()) - len(requests),
+            states,
         )

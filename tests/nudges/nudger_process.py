@@ -1,7 +1,8 @@
 """A nudger in a process of its own, for tests that kill it.
 
 ``nudger_process URL DATA NOW_MS`` ticks once at that instant. With ``STARTED_S LEASE_MS`` it ticks until it is
-killed: its clock showed NOW_MS when the machine's showed STARTED_S, and claims run out after LEASE_MS.
+killed: its clock showed NOW_MS when the machine's showed STARTED_S, and claims run out after LEASE_MS. It keeps
+to one lane, as for a push service that answers quickly, however slow a busy machine makes the service look.
 """
 
 from __future__ import annotations
@@ -14,7 +15,7 @@ from pathlib import Path
 from flask import Flask
 from tests.nudges.support import KEY_ID, LOOPBACK, URL
 
-from broodshelf.nudges import queue
+from broodshelf.nudges import lanes, queue
 from broodshelf.nudges.runner import Nudger
 from broodshelf.nudges.sender import WebPushSender
 from broodshelf.nudges.vapid import load_or_make
@@ -28,8 +29,10 @@ def main(database_url: str, data: str, now_ms: int, started_s: float | None, lea
     app.config["SQLALCHEMY_DATABASE_URI"] = database_url
     database.prepare(app)
     queue.LEASE_MS = lease_ms
+    lanes.LANES_PER_HOST = 1
+    lanes.GIVE_BACK_AFTER_S = lease_ms / 3000
     sender = WebPushSender(LOOPBACK, load_or_make(Path(data), in_use=True), "mailto:keeper@example.org")
-    nudger = Nudger(app, sender, key_id=KEY_ID, public_url=URL, clock=lambda: now_ms)
+    nudger = Nudger(app, sender, key_id=KEY_ID, public_url=URL, clock=lambda: now_ms, data=Path(data))
     if started_s is None:
         nudger.tick(now_ms)
         nudger.finish()

@@ -6,6 +6,7 @@ import datetime as dt
 import json
 from base64 import urlsafe_b64encode
 from dataclasses import dataclass, field
+from pathlib import Path
 from typing import Any
 
 from cryptography.hazmat.primitives import serialization
@@ -19,7 +20,7 @@ from broodshelf.nudges.push_hosts import PushHosts
 from broodshelf.nudges.runner import Nudger
 from broodshelf.nudges.sender import Message, Target
 from broodshelf.nudges.subscriptions import subscribe
-from broodshelf.nudges.tables import nudges
+from broodshelf.nudges.tables import deliveries, nudges
 from broodshelf.people.tables import devices
 from broodshelf.records.database import reading, writing
 from broodshelf.records.ids import uuid7
@@ -89,8 +90,9 @@ class Notebook:
 class Shelf:
     """One household and a nudger for it; the clock is ``now_ms``."""
 
-    def __init__(self, app: Flask, now_ms: int, **house: Any) -> None:
+    def __init__(self, app: Flask, now_ms: int, data: Path, **house: Any) -> None:
         self.app, self.now_ms = app, now_ms
+        self.data = data
         self.notebook = Notebook()
         self.nudger = self.new_nudger()
         self.id = uuid7(now_ms)
@@ -110,7 +112,9 @@ class Shelf:
 
     def new_nudger(self) -> Nudger:
         """A nudger as after a restart; the caller closes it."""
-        return Nudger(self.app, self.notebook, key_id=KEY_ID, public_url=URL, clock=lambda: self.now_ms)
+        return Nudger(
+            self.app, self.notebook, key_id=KEY_ID, public_url=URL, clock=lambda: self.now_ms, data=self.data
+        )
 
     def at(self, text: str) -> Shelf:
         """Set the clock."""
@@ -186,3 +190,7 @@ class Shelf:
         with reading() as connection:
             rows = connection.execute(select(nudges).order_by(nudges.c.made_ms, nudges.c.id))
             return [(row.local_date, row.slot, row.step) for row in rows]
+
+    def delivery_states(self) -> list[str]:
+        with reading() as connection:
+            return list(connection.scalars(select(deliveries.c.state).order_by(deliveries.c.made_ms)))

@@ -37,7 +37,9 @@ def test_after_downtime_there_is_one_grouped_nudge_and_the_rest_shows_as_missed(
     assert missed == ([] if at_once else [("2026-05-04", "18:30", "missed")] * 3)
 
 
-@pytest.mark.parametrize("wrong", ["2026-05-03T18:30", "2026-04-01T00:00", "2026-05-05T18:30", "2200-01-01T12:00"])
+@pytest.mark.parametrize(
+    "wrong", ["2026-05-03T18:30", "2026-04-01T00:00", "2026-05-05T18:30", "2200-01-01T12:00"]
+)
 def test_a_clock_that_steps_and_is_set_right_tells_each_person_once_a_date(shelf: Shelf, wrong):
     three_colonies(shelf)
     told = shelf.at("2026-05-03T20:00").tick()
@@ -49,6 +51,8 @@ def test_a_clock_that_steps_and_is_set_right_tells_each_person_once_a_date(shelf
 
     assert told == back == []
     assert len(at_wrong) <= 1
-    assert rows_after <= rows_before + 6  # of each colony what was skipped and the next date, however far the step
+    assert (
+        rows_after <= rows_before + 6
+    )  # of each colony what was skipped and the next date, however far the step
     assert len(right) == 1
     assert shelf.tick() == []

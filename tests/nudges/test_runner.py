@@ -17,7 +17,6 @@ from tests.nudges.push_service import PushService
 from tests.nudges.support import KEY_ID, LOOPBACK, URL, Shelf, ms
 
 from broodshelf.nudges import runner
-from broodshelf.nudges.lanes import LANES_PER_HOST
 from broodshelf.nudges.queue import LEASE_MS
 from broodshelf.nudges.runner import Nudger, nudger_health
 from broodshelf.nudges.sender import WebPushSender
@@ -51,7 +50,11 @@ def real_nudger(shelf: Shelf, tmp_path: Path) -> Iterator[Callable[[], Nudger]]:
     def make() -> Nudger:
         key = load_or_make(tmp_path, in_use=False)
         sender = WebPushSender(LOOPBACK, key, "mailto:keeper@example.org")
-        made.append(Nudger(shelf.app, sender, key_id=KEY_ID, public_url=URL, clock=lambda: shelf.now_ms))
+        made.append(
+            Nudger(
+                shelf.app, sender, key_id=KEY_ID, public_url=URL, clock=lambda: shelf.now_ms, data=tmp_path
+            )
+        )
         return made[-1]
 
     yield make
@@ -83,7 +86,7 @@ def test_nudgers_killed_in_the_middle_lose_nothing_and_repeat_only_what_was_in_t
     command = [sys.executable, "-m", "tests.nudges.nudger_process", url, str(tmp_path), str(shelf.now_ms)]
     processes = [subprocess.Popen(command, cwd=ROOT) for _ in range(2)]
     try:
-        wait_for(lambda: len(service.taken) > LANES_PER_HOST)  # both have messages in their hands
+        wait_for(lambda: len(service.taken) > 1)  # both have messages in their hands
         processes[0].send_signal(signal.SIGKILL)
         service.release.set()
         assert processes[1].wait(30) == 0
@@ -99,7 +102,7 @@ def test_nudgers_killed_in_the_middle_lose_nothing_and_repeat_only_what_was_in_t
 
     assert len(requests) == count
     assert states() == {"sent": count}
-    assert sum(requests.values()) - count <= LANES_PER_HOST
+    assert sum(requests.values()) - count <= 1
     with reading() as connection:
         assert len(connection.execute(select(nudges)).all()) == count
 
@@ -139,7 +142,7 @@ def test_a_push_service_that_asks_for_a_pause_is_left_alone_and_served_afterward
         nudger.tick(shelf.now_ms + later_ms)
         nudger.finish()
 
-    assert len(service.taken) <= LANES_PER_HOST
+    assert len(service.taken) == 1
     assert states() == {"waiting": 30}
 
 
@@ -157,8 +160,10 @@ def test_two_nudgers_in_one_process_tell_everyone_once(shelf: Shelf, service: Pu
     assert Counter(taken.path for taken in service.taken) == {f"/ok/{n}": 1 for n in range(25)}
 
 
-def test_a_household_that_fails_rests_for_an_hour_and_the_others_are_told(bare_app, monkeypatch, caplog):
-    good, bad = (Shelf(bare_app, ms("2026-05-01T12:00")) for _ in range(2))
+def test_a_household_that_fails_rests_for_an_hour_and_the_others_are_told(
+    bare_app, monkeypatch, caplog, tmp_path
+):
+    good, bad = (Shelf(bare_app, ms("2026-05-01T12:00"), tmp_path) for _ in range(2))
     for shelf in (good, bad):
         shelf.colony(shelf.person(shelf.id))
     real, tries = runner.make_nudges, []

@@ -3,22 +3,23 @@
 from __future__ import annotations
 
 import pytest
-from sqlalchemy import select
+from sqlalchemy import select, update
 from tests.nudges.support import KEY_ID, LOOPBACK, URL, BrowserKeys, Shelf
 
 from broodshelf.errors import BadRequest, NotFound
 from broodshelf.nudges.answers import Gone, Refused, RetryLater
+from broodshelf.nudges.hearing import health
 from broodshelf.nudges.push_hosts import PushHosts
 from broodshelf.nudges.subscriptions import (
     acknowledge,
     anybody_listens,
     forget_device,
-    health,
     send_test,
     subscribe,
     unsubscribe,
 )
 from broodshelf.nudges.tables import deliveries, subscriptions
+from broodshelf.people.tables import devices
 from broodshelf.records.database import reading, writing
 
 DAY_MS = 86_400_000
@@ -185,3 +186,31 @@ def test_health_tells_of_the_persons_own_phones_only(shelf: Shelf):
     shelf.person("Anton")
 
     assert [device["id"] for device in state(shelf, mira)["devices"]] == [mira.device_id]
+    assert state(shelf, mira)["silent_elsewhere"] == []
+
+
+def test_a_phone_that_fell_silent_shows_to_the_other_keepers_and_not_to_stand_ins(shelf: Shelf):
+    mira, anton = shelf.person("Mira"), shelf.person("Anton")
+    jo = shelf.person("Jo", role="stand_in")
+    for _ in range(2):
+        send_test(anton.actor, shelf.notebook, URL, shelf.now_ms)
+    [seen] = state(shelf, mira)["silent_elsewhere"]
+
+    assert (seen["id"], seen["person"], seen["why"]) == (anton.device_id, "Anton", "unheard")
+    assert state(shelf, jo)["silent_elsewhere"] == []
+    shelf.now_ms += 31 * DAY_MS
+    with writing() as connection:  # Mira's own phone was used meanwhile
+        connection.execute(
+            update(devices).where(devices.c.id == mira.device_id).values(last_seen_ms=shelf.now_ms)
+        )
+    whys = {each["person"]: each["why"] for each in state(shelf, mira)["silent_elsewhere"]}
+    assert whys == {"Anton": "unseen", "Jo": "unseen"}
+
+
+def test_a_revoked_phone_is_not_missed(shelf: Shelf):
+    mira, anton = shelf.person("Mira"), shelf.person("Anton")
+    with writing() as connection:
+        connection.execute(update(devices).where(devices.c.id == anton.device_id).values(revoked_ms=1))
+    shelf.now_ms += 31 * DAY_MS
+
+    assert state(shelf, mira)["silent_elsewhere"] == []

@@ -1,4 +1,8 @@
-"""Sending what waits: a few lanes for each push host, so that a slow or silent one holds up nobody else."""
+"""Sending what waits: lanes for each push host, so that a slow or silent one holds up nobody else.
+
+A host that answers quickly is best served by one lane, because encryption keeps a processor busy; one that is
+slow gets more, because its lanes only wait. Killed in the middle, a process repeats at most one message a lane.
+"""
 
 from __future__ import annotations
 
@@ -7,23 +11,27 @@ import time
 import uuid
 from collections import Counter
 from collections.abc import Callable
-from concurrent.futures import Future, ThreadPoolExecutor, wait
-from functools import partial
-from threading import Lock
+from threading import Condition, Thread
 from typing import Final
 
 from flask import Flask
 
 from ..logs import say
 from ..records.database import reading, writing
-from .answers import Outcome, Refused, RetryLater
+from .answers import Outcome, Refused, RetryLater, Sent
 from .grouping import compose, compose_short, compose_test
+from .journal import Journal
 from .queue import Claimed, claim, mark, release, waiting_hosts
 from .sender import Message, Sender, topic_of
 
-BATCH: Final = 10
-LANES_PER_HOST: Final = 4
-MOST_LANES: Final = 20
+BATCH: Final = 20
+LANES_PER_HOST: Final = 48
+MOST_LANES: Final = 120
+"""Of all hosts together; a host without any may open one beyond that, so that none waits for another."""
+QUICK_MS: Final = 30.0
+MS_PER_LANE: Final = 2.5
+"""A host that takes longer than ``QUICK_MS`` to answer is given a lane for each 2.5 ms of it: 100 ms, 40 lanes."""
+MARK_EVERY_S: Final = 1.0
 GIVE_BACK_AFTER_S: Final = 40
 """A batch that takes longer gives the rest back before its lease of 60 s runs out."""
 
@@ -31,48 +39,52 @@ GIVE_BACK_AFTER_S: Final = 40
 class Lanes:
     """The sending threads of one process."""
 
-    def __init__(self, app: Flask, sender: Sender, public_url: str) -> None:
-        self._app, self._sender, self._public_url = app, sender, public_url
+    def __init__(self, app: Flask, sender: Sender, public_url: str, journal: Journal) -> None:
+        self._app, self._sender, self._public_url, self._journal = app, sender, public_url, journal
         self._owner = str(uuid.uuid4())
-        self._threads = ThreadPoolExecutor(MOST_LANES, thread_name_prefix="nudge-lane")
         self._busy: Counter[str] = Counter()
-        self._running: set[Future[None]] = set()
-        self._lock = Lock()
+        self._answer_ms: dict[str, float] = {}
+        self._changed = Condition()
+        self._closing = False
 
     def open(self, now_ms: int) -> None:
         """Start as many lanes as the waiting messages need. Needs an application context; does not wait."""
         with reading() as connection:
             hosts = waiting_hosts(connection, now_ms)
         for host, count in hosts.items():
-            for _ in range(-(-count // BATCH)):
-                with self._lock:
-                    if self._busy[host] >= LANES_PER_HOST or len(self._running) >= MOST_LANES:
-                        break
-                    self._busy[host] += 1
-                    lane = self._threads.submit(self._run, host, now_ms)
-                    self._running.add(lane)
-                lane.add_done_callback(partial(self._close_lane, host))
+            self._widen(host, -(-count // BATCH), now_ms)
 
     def finish(self) -> None:
         """Wait until every lane is empty."""
-        while True:
-            with self._lock:
-                running = set(self._running)
-            if not running:
-                return
-            wait(running, timeout=0.05)
+        with self._changed:
+            self._changed.wait_for(lambda: not self._busy.total())
 
     def close(self) -> None:
-        """Finish what was begun and end the threads."""
-        self._threads.shutdown(wait=True, cancel_futures=True)
+        """Finish the messages that were begun and end the threads."""
+        self._closing = True
+        self.finish()
+        self._journal.close()
 
-    def _close_lane(self, host: str, lane: Future[None]) -> None:
-        with self._lock:
-            self._busy[host] -= 1
-            self._running.discard(lane)
-        if not lane.cancelled() and (error := lane.exception()) is not None:
+    def _widen(self, host: str, wanted: int, now_ms: int) -> None:
+        answer_ms = self._answer_ms.get(host, 0.0)
+        most = 1 if answer_ms < QUICK_MS else min(LANES_PER_HOST, round(answer_ms / MS_PER_LANE))
+        with self._changed:
+            while not self._closing and self._busy[host] < min(wanted, most):
+                if self._busy.total() >= MOST_LANES and self._busy[host]:
+                    return
+                self._busy[host] += 1
+                Thread(target=self._lane, args=(host, now_ms), name=f"nudges to {host}", daemon=True).start()
+
+    def _lane(self, host: str, now_ms: int) -> None:
+        try:
+            self._run(host, now_ms)
+        except Exception as error:
             say("sending failed", logging.ERROR, error=type(error).__name__)
-            logging.getLogger("broodshelf").error("traceback of a lane", exc_info=error)
+            logging.getLogger("broodshelf").exception("traceback of a lane")
+        finally:
+            with self._changed:
+                self._busy[host] -= 1
+                self._changed.notify_all()
 
     def _run(self, host: str, start_ms: int) -> None:
         """Send a host's messages, batch after batch, until none is left or the host wants a pause."""
@@ -82,25 +94,41 @@ class Lanes:
             return start_ms + round((time.monotonic() - began) * 1000)
 
         with self._app.app_context():
-            while True:
+            while not self._closing:
                 with writing() as connection:
                     batch = claim(connection, self._owner, host, now_ms(), BATCH)
                 if not batch or not self._send_all(batch, now_ms):
                     return
+                self._widen(host, LANES_PER_HOST if len(batch) == BATCH else 0, now_ms())
 
     def _send_all(self, batch: list[Claimed], now_ms: Callable[[], int]) -> bool:
-        """Send a batch; return False when the host should be left alone."""
-        began = time.monotonic()
+        """Send a batch; return False when the host should be left alone.
+
+        What came of the messages is marked together, at least every second: a commit for each would take
+        longer than the sending.
+        """
+        began = marked_at = time.monotonic()
+        done: list[tuple[Claimed, Outcome, int]] = []
+        arrived = self._journal.among([m.id for m in batch if m.attempts > 1])
         for number, message in enumerate(batch, 1):
-            outcome = self._send(message, now_ms())
-            with writing() as connection:
-                mark(connection, message, self._owner, outcome, now_ms())
+            outcome = Sent() if message.id in arrived else self._send(message, now_ms())
+            done.append((message, outcome, now_ms()))
             pause = isinstance(outcome, RetryLater) and outcome.vendor
-            if pause or time.monotonic() - began > GIVE_BACK_AFTER_S:
+            if pause or time.monotonic() - began > GIVE_BACK_AFTER_S or self._closing:
+                self._mark(done)
                 with writing() as connection:
                     release(connection, batch[number:], self._owner, now_ms())
                 return not pause
+            if time.monotonic() - marked_at > MARK_EVERY_S:
+                self._mark(done)
+                done, marked_at = [], time.monotonic()
+        self._mark(done)
         return True
+
+    def _mark(self, done: list[tuple[Claimed, Outcome, int]]) -> None:
+        with writing() as connection:
+            for message, outcome, at_ms in done:
+                mark(connection, message, self._owner, outcome, at_ms)
 
     def _send(self, message: Claimed, now_ms: int) -> Outcome:
         try:
@@ -109,9 +137,16 @@ class Lanes:
             say("message failed", logging.ERROR, error=type(error).__name__)
             return Refused("broken")
         ttl_s = (message.useless_ms - now_ms) // 1000
-        return self._sender.send(
+        began = time.monotonic()
+        outcome = self._sender.send(
             message.target, Message(body, ttl_s, message.urgent, topic_of(message.topic)), now_ms
         )
+        if isinstance(outcome, Sent):
+            self._journal.taken(message.id)
+        took_ms = (time.monotonic() - began) * 1000
+        before_ms = self._answer_ms.get(message.host, took_ms)
+        self._answer_ms[message.host] = 0.8 * before_ms + 0.2 * took_ms
+        return outcome
 
     def _body(self, message: Claimed) -> bytes:
         if message.nudge_id is None:

@@ -12,6 +12,7 @@ import socket
 from base64 import urlsafe_b64decode
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any, Final
 
 from cryptography.hazmat.primitives.asymmetric import ec
@@ -111,6 +112,7 @@ def check_keys(p256dh: str, auth: str) -> None:
         raise BadRequest(f"{wrong} must be {need}.", fields={wrong: f"not {need}"})
 
 
+@lru_cache(maxsize=4096)
 def wrong_key(p256dh: str, auth: str) -> str | None:
     """Return which key cannot encrypt, or None: a P-256 point of 65 bytes and a secret of 16 are needed.
 

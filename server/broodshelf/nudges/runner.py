@@ -9,6 +9,7 @@ from __future__ import annotations
 import datetime as dt
 import logging
 from collections.abc import Callable
+from pathlib import Path
 from typing import Any, Final
 
 from apscheduler.schedulers.background import BackgroundScheduler
@@ -23,6 +24,7 @@ from ..records.store import Ledger
 from ..rounds.recompute import RETRY_MS, all_stale, stale, stale_households
 from ..rounds.tables import occurrences, plan_times
 from ..rounds.zone_data import zones_mark
+from .journal import Journal
 from .lanes import Lanes
 from .making import due_households, make_nudges
 from .queue import oldest_waiting_ms
@@ -44,10 +46,18 @@ class Nudger:
     """Ticks for one process. A slow push service holds up its own lanes only."""
 
     def __init__(
-        self, app: Flask, sender: Sender, *, key_id: str, public_url: str, clock: Callable[[], int]
+        self,
+        app: Flask,
+        sender: Sender,
+        *,
+        key_id: str,
+        public_url: str,
+        clock: Callable[[], int],
+        data: Path,
     ) -> None:
         self._app, self._key_id, self._clock = app, key_id, clock
-        self._lanes = Lanes(app, sender, public_url)
+        self._journal = Journal(data)
+        self._lanes = Lanes(app, sender, public_url, self._journal)
         self._zones_looked_at = False
 
     def start(self) -> Callable[[], None]:
@@ -79,7 +89,8 @@ class Nudger:
             self._each(stale_households, self._renew, now_ms)
             self._each(due_households, self._tell, now_ms)
             self._lanes.open(now_ms)
-            tidy_when_due(now_ms)
+            if tidy_when_due(now_ms):
+                self._journal.tidy(now_ms)
 
     def finish(self) -> None:
         """Wait until every message that was begun is sent or put off."""

@@ -6,16 +6,17 @@ The address of a subscription never reaches a log; its SHA-256 prefix does.
 from __future__ import annotations
 
 import hashlib
+import ssl
 import threading
 from base64 import urlsafe_b64encode
 from dataclasses import dataclass
 from email.utils import parsedate_to_datetime
 from typing import Any, Final, Protocol, cast
 
-import requests
-from requests.adapters import HTTPAdapter
-from urllib3 import HTTPSConnectionPool
+import certifi
+from urllib3 import BaseHTTPResponse, HTTPConnectionPool, HTTPSConnectionPool, PoolManager, Timeout
 from urllib3.connection import HTTPSConnection
+from urllib3.exceptions import HTTPError
 
 from ..logs import say
 from .answers import Outcome, Refused, RetryLater, read_answer
@@ -24,6 +25,8 @@ from .vapid import VapidKey
 
 TIMEOUT_S: Final = (3.0, 10.0)
 """To connect, and for each wait for an answer."""
+CONNECTIONS_PER_HOST: Final = 64
+LONGEST_ANSWER_BYTES: Final = 4096
 TOKEN_KEPT_MS: Final = 6 * 3_600_000
 """Vendors ask that a token be used for at least an hour; half of its 12 hours leaves a margin."""
 CLOCK_OFF_S: Final = 60
@@ -63,13 +66,13 @@ class Sender(Protocol):
 
 
 class WebPushSender:
-    """The real one. Safe to use from several threads: each has its own connections."""
+    """The real one. Safe to use from several threads; connections are kept and shared between them."""
 
     def __init__(self, hosts: PushHosts, key: VapidKey, subject: str) -> None:
         self._hosts, self._key, self._subject = hosts, key, subject
         self._tokens: dict[str, tuple[str, int]] = {}
         self._lock = threading.Lock()
-        self._own = threading.local()
+        self._pools = push_pools(hosts)
 
     def send(self, target: Target, message: Message, now_ms: int) -> Outcome:
         """Encrypt, sign and send; return what the push service's answer means."""
@@ -92,21 +95,24 @@ class WebPushSender:
         if endpoint.host.endswith("notify.windows.com"):
             headers["X-WNS-Cache-Policy"] = "cache"  # it refuses a TTL without this header
         try:
-            with self._session().post(endpoint.url, data=body, headers=headers, stream=True) as answer:
-                self._compare_clocks(answer.headers.get("Date"), now_ms)
-                _let_go(answer)
-                outcome = read_answer(answer.status_code, answer.headers.get("Retry-After"), now_ms)
-                why = answer.headers.get("X-WNS-Error-Description", "")[:200]
-                return self._said(target, outcome, why)
+            answer = self._pools.request(
+                "POST",
+                endpoint.url,
+                body=body,
+                headers=headers,
+                redirect=False,
+                retries=False,
+                timeout=Timeout(*TIMEOUT_S),
+                preload_content=False,
+            )
+            _let_go(answer)
         except Blocked as error:
             return self._said(target, Refused("blocked_address", suspect=True), str(error))
-        except (requests.RequestException, OSError) as error:  # their text holds the address
+        except (HTTPError, OSError) as error:  # their text holds the address
             return self._said(target, RetryLater("network", vendor=True), type(error).__name__)
-
-    def _session(self) -> requests.Session:
-        if not hasattr(self._own, "session"):
-            self._own.session = PushSession(self._hosts)
-        return cast(requests.Session, self._own.session)
+        self._compare_clocks(answer.headers.get("Date"), now_ms)
+        outcome = read_answer(answer.status, answer.headers.get("Retry-After"), now_ms)
+        return self._said(target, outcome, answer.headers.get("X-WNS-Error-Description", "")[:200])
 
     def _token(self, origin: str, now_ms: int) -> str:
         with self._lock:
@@ -147,48 +153,36 @@ def topic_of(name: str) -> str:
     return urlsafe_b64encode(hashlib.sha256(name.encode()).digest()).decode()[:32]
 
 
-class PushSession(requests.Session):
-    """A session that follows no redirect, reads no proxy or password from its surroundings, and never hangs."""
+def push_pools(hosts: PushHosts) -> PoolManager:
+    """Return connection pools that read no proxy or password from their surroundings.
 
-    def __init__(self, hosts: PushHosts) -> None:
-        super().__init__()
-        self.trust_env = False
-        self.mount("https://", _CheckedAdapter(hosts))
-        if not hosts.loopback:
-            self.adapters.pop("http://")
+    They connect to the address that the policy has checked, not to whatever the name says a moment later; plain
+    http exists only where the policy allows this machine.
+    """
 
-    def request(self, *args: Any, **kwargs: Any) -> requests.Response:
-        """Send with our limits, whatever the caller says."""
-        return super().request(*args, **{**kwargs, "allow_redirects": False, "timeout": TIMEOUT_S})
+    class Connection(HTTPSConnection):
+        def _new_conn(self) -> Any:
+            name = self._dns_host
+            self._dns_host = hosts.address_for(name.rstrip("."), self.port or 443)
+            try:
+                return super()._new_conn()
+            finally:
+                self._dns_host = name  # the certificate is checked against the name
 
+    class Pool(HTTPSConnectionPool):
+        ConnectionCls = Connection
 
-class _CheckedAdapter(HTTPAdapter):
-    """Connects to the address that the policy has checked, not to whatever the name says a moment later."""
-
-    def __init__(self, hosts: PushHosts) -> None:
-        class Connection(HTTPSConnection):
-            def _new_conn(self) -> Any:
-                name = self._dns_host
-                self._dns_host = hosts.address_for(name.rstrip("."), self.port or 443)
-                try:
-                    return super()._new_conn()
-                finally:
-                    self._dns_host = name  # the certificate is checked against the name
-
-        class Pool(HTTPSConnectionPool):
-            ConnectionCls = Connection
-
-        self._pool = Pool
-        super().__init__(max_retries=0)
-
-    def init_poolmanager(self, *args: Any, **kwargs: Any) -> None:
-        """Make the pool manager with our own connections."""
-        super().init_poolmanager(*args, **kwargs)
-        self.poolmanager.pool_classes_by_scheme = {"https": self._pool}
+    trusted = ssl.create_default_context(cafile=certifi.where())
+    pools = PoolManager(maxsize=CONNECTIONS_PER_HOST, ssl_context=trusted)
+    pools.pool_classes_by_scheme = {"https": Pool, **({"http": HTTPConnectionPool} if hosts.loopback else {})}
+    return pools
 
 
-def _let_go(answer: requests.Response) -> None:
-    """Read a short answer so that its connection can be used again; leave a long or endless one unread."""
+def _let_go(answer: BaseHTTPResponse) -> None:
+    """Read a short answer so that its connection can be used again; hang up on a long or endless one."""
     length = answer.headers.get("Content-Length", "")
-    if length.isdigit() and int(length) <= 4096:
-        answer.content  # noqa: B018 - reading it frees the connection
+    if answer.status == 204 or (length.isdigit() and int(length) <= LONGEST_ANSWER_BYTES):
+        answer.drain_conn()
+        answer.release_conn()
+    else:
+        answer.close()

@@ -1,4 +1,4 @@
-"""The phones that listen: subscribing, leaving, acknowledging, testing, and how well each one hears."""
+"""The phones that listen: subscribing, leaving, acknowledging, testing."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from typing import Any, Final
 
 from marshmallow import Schema, ValidationError, fields, validate
-from sqlalchemy import Connection, delete, exists, func, insert, or_, select, update
+from sqlalchemy import Connection, delete, exists, func, insert, select, update
 
 from ..errors import BadRequest, NotFound
 from ..people.actor import Actor
@@ -22,8 +22,6 @@ from .sender import SHORTEST_TTL_S, Message, Sender, Target, topic_of
 from .tables import deliveries, subscriptions
 
 MOST_PER_PERSON: Final = 20
-UNSEEN_MS: Final = 30 * 86_400_000
-"""After so long without a start of the app a phone's subscription may have died without a word."""
 
 _KEYS = Schema.from_dict(
     {
@@ -119,6 +117,16 @@ def anybody_listens(connection: Connection) -> bool:
     return bool(connection.scalar(select(exists().where(subscriptions.c.id.is_not(None)))))
 
 
+def listen_with_other_key(connection: Connection, key_id: str) -> int:
+    """Return how many phones listen with another key of this server: they hear nothing until they subscribe anew."""
+    return (
+        connection.scalar(
+            select(func.count()).select_from(subscriptions).where(subscriptions.c.key_id != key_id)
+        )
+        or 0
+    )
+
+
 def acknowledge(connection: Connection, delivery_id: str, shown: bool, now_ms: int) -> None:
     """Note that a phone's worker got a message and whether it showed it. An unknown id changes nothing."""
     d = deliveries.c
@@ -172,43 +180,6 @@ def send_test(actor: Actor, sender: Sender, public_url: str, now_ms: int) -> dic
     return {"delivery_id": delivery_id, "outcome": _word(outcome)}
 
 
-def health(connection: Connection, actor: Actor, now_ms: int) -> dict[str, Any]:
-    """Return how well this phone and the person's other phones hear, in the shape of docs/http-api.md.
-
-    A phone is ``silent`` when its last two messages were taken by the push service and never acknowledged, or
-    when the app was not started on it for 30 days.
-    """
-    s = subscriptions.c
-    rows = connection.execute(
-        select(subscriptions, devices.c.name, devices.c.last_seen_ms)
-        .join(devices, devices.c.id == s.device_id)
-        .where(s.household_id == actor.household_id, s.person_id == actor.person_id)
-        .order_by(s.seen_ms.desc())
-    ).all()
-    here = next((row for row in rows if row.device_id == actor.device_id), None)
-    return {
-        "subscribed": here is not None,
-        "key_id": here.key_id if here is not None else None,
-        "last_delivered_ms": here.delivered_ms if here is not None else None,
-        "last_ack_ms": here.acked_ms if here is not None else None,
-        "last_outcome": here.outcome if here is not None else None,
-        "devices": [
-            {
-                "id": row.device_id,
-                "name": row.name,
-                "here": row.device_id == actor.device_id,
-                "seen_ms": row.seen_ms,
-                "last_delivered_ms": row.delivered_ms,
-                "last_ack_ms": row.acked_ms,
-                "last_outcome": row.outcome,
-                "silent": now_ms - max(row.seen_ms, row.last_seen_ms) > UNSEEN_MS
-                or _unheard(connection, row.id),
-            }
-            for row in rows
-        ],
-    }
-
-
 def _check_room(connection: Connection, actor: Actor) -> None:
     count = connection.scalar(
         select(func.count())
@@ -222,20 +193,6 @@ def _check_room(connection: Connection, actor: Actor) -> None:
             f"{MOST_PER_PERSON} phones listen for you already; sign one of them out first.",
             code="too_many_phones",
         )
-
-
-def _unheard(connection: Connection, subscription_id: str) -> bool:
-    """Say whether the last two messages that a push service took for a phone were never acknowledged."""
-    last = connection.execute(
-        select(deliveries.c.acked_ms)
-        .where(
-            deliveries.c.subscription_id == subscription_id,
-            or_(deliveries.c.state == "sent", deliveries.c.acked_ms.is_not(None)),
-        )
-        .order_by(deliveries.c.made_ms.desc())
-        .limit(2)
-    ).all()
-    return len(last) == 2 and all(row.acked_ms is None for row in last)
 
 
 def _word(outcome: Outcome) -> str:

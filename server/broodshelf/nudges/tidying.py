@@ -18,12 +18,12 @@ KEPT_MS: Final = 90 * DAY_MS
 """How long nudges and closed occurrences are kept: three times as long as a late log can reach back."""
 
 
-def tidy_when_due(now_ms: int) -> None:
-    """Delete what was told over 90 days ago and rows gone for over 400, unless it was done in the last day."""
+def tidy_when_due(now_ms: int) -> bool:
+    """Delete what was told over 90 days ago and rows gone for over 400, unless the last day saw it done; say which."""
     with reading() as connection:
         last_ms = connection.scalar(select(nudger_state.c.at_ms).where(nudger_state.c.name == "tidy"))
     if last_ms is not None and 0 <= now_ms - last_ms < DAY_MS:
-        return
+        return False
     before_ms = now_ms - KEPT_MS
     with writing() as connection:
         put_row(connection, nudger_state, {"name": "tidy"}, {"at_ms": now_ms})
@@ -43,3 +43,4 @@ def tidy_when_due(now_ms: int) -> None:
         with writing() as connection:
             Ledger(connection, household_id)  # holds the household's lock, as every change of it does
             purge_gone(connection, household_id, now_ms)
+    return True

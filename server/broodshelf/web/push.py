@@ -5,7 +5,7 @@ from __future__ import annotations
 from flask import Blueprint, Response, jsonify
 from marshmallow import fields
 
-from ..nudges import subscriptions
+from ..nudges import hearing, subscriptions
 from ..records.database import reading, writing
 from . import parts as p
 
@@ -51,7 +51,7 @@ def acknowledge() -> Response:
 
 @blueprint.get("/health")
 def health() -> Response:
-    """Say how well this phone and the person's others hear."""
+    """Say how well this phone, the person's others and, to a keeper, the household's hear."""
     actor = p.actor()
     with reading() as connection:
-        return jsonify(subscriptions.health(connection, actor, p.now_ms()))
+        return jsonify(hearing.health(connection, actor, p.now_ms()))
