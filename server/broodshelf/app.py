@@ -14,6 +14,8 @@ from . import migrations
 from .care import catalogue
 from .logs import say
 from .nudges import vapid
+from .nudges.mail import MailSender
+from .nudges.measures import Measures
 from .nudges.push_hosts import PushHosts
 from .nudges.runner import Nudger
 from .nudges.sender import Sender, WebPushSender
@@ -28,6 +30,8 @@ from .web import (
     feed,
     headers,
     health,
+    mail,
+    metrics,
     outlooks,
     passes,
     problem,
@@ -72,9 +76,16 @@ def create_app(
             key = vapid.load_or_make(settings.data, in_use=anybody_listens(connection))
             deaf = listen_with_other_key(connection, key.key_id)
     if deaf:
-        say("the push key was changed: phones hear nothing until the app is opened on them", logging.ERROR, phones=deaf)
+        say(
+            "the push key was changed: phones hear nothing until the app is opened on them",
+            logging.ERROR,
+            phones=deaf,
+        )
     hosts = hosts or PushHosts(settings.push_extra_hosts)
-    pusher = Pusher(key, hosts, sender or WebPushSender(hosts, key, settings.vapid_subject))
+    mailer = MailSender(settings.mail, settings.public_url) if settings.mail is not None else None
+    pusher = Pusher(
+        key, hosts, sender or WebPushSender(hosts, key, settings.vapid_subject), mailer, Measures()
+    )
     words = json.dumps(catalogue.as_json(), ensure_ascii=False, separators=(",", ":")).encode()
     shell = Shell(find_folder(), {"catalogue.json": words}, worker_on=settings.worker_on)
     photos = PhotoFiles(settings.data / "photos")
@@ -91,7 +102,9 @@ def create_app(
     request_log.install(app)
     problem.install(app)
     headers.install(app)
-    for room in (shell_routes, access, passes, sync_routes, photo_routes, outlooks, push, feed, health):
+    for room in (
+        shell_routes, access, passes, sync_routes, photo_routes, outlooks, push, mail, feed, health, metrics,
+    ):  # fmt: skip
         app.register_blueprint(room.blueprint)
     return app
 
@@ -107,4 +120,6 @@ def create_nudger(app: Flask) -> Nudger:
         public_url=made.settings.public_url,
         clock=made.clock,
         data=made.settings.data,
+        mail=pusher.mail,
+        measures=pusher.measures,
     )

@@ -13,6 +13,7 @@ from pathlib import Path
 import segno
 import waitress
 from flask import Flask
+from prometheus_client import start_http_server
 from sqlalchemy import select
 
 from . import __version__
@@ -97,6 +98,9 @@ def nudger(settings: Settings) -> int:
     start_logging()
     app = create_app(settings)
     say("nudging", data=str(settings.data))
+    if settings.metrics_port:
+        measures = app.extensions["broodshelf"].pusher.measures
+        start_http_server(settings.metrics_port, "127.0.0.1", measures.registry)
     create_nudger(app).run()
     return 0
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import shutil
+import smtplib
 from collections.abc import Iterator
 from dataclasses import dataclass
 from email.utils import parsedate_to_datetime
@@ -20,6 +21,7 @@ from sqlalchemy.exc import SQLAlchemyError
 from . import __version__, migrations
 from .errors import BadSetting
 from .nudges import vapid
+from .nudges.mail import MailSender
 from .nudges.runner import nudger_health
 from .nudges.subscriptions import anybody_listens, listen_with_other_key
 from .people.households import count_households
@@ -44,7 +46,12 @@ class Finding:
 
 def examine(settings: Settings, now_ms: int) -> list[Finding]:
     """Return every finding. Reads only: no key, folder, table or row is made."""
-    return [*_folder(settings), *_database(settings, now_ms), *_address(settings, now_ms)]
+    return [
+        *_folder(settings),
+        *_database(settings, now_ms),
+        *_mail(settings),
+        *_address(settings, now_ms),
+    ]
 
 
 def _folder(settings: Settings) -> Iterator[Finding]:
@@ -122,8 +129,10 @@ def _key(settings: Settings, connection: Connection, *, in_use: bool) -> Finding
         return Finding("bad", "push key", str(error))
     deaf = listen_with_other_key(connection, key.key_id)
     if deaf:
-        words = f"it was changed: {deaf} phones listen with another one and hear nothing until the app is opened on them"
-        return Finding("bad", "push key", f"{words}; better put the old {vapid.FILE_NAME} back from the backup")
+        words = f"it was changed: {deaf} phones hear nothing until the app is opened on them"
+        return Finding(
+            "bad", "push key", f"{words}; better put the old {vapid.FILE_NAME} back from the backup"
+        )
     return Finding("good", "push key", f"{key.key_id}…, readable by its owner only")
 
 
@@ -141,6 +150,19 @@ def _nudger(health: dict[str, object], now_ms: int) -> Finding:
     return Finding(
         "bad", "nudger", f"it last ran {ago_s} s ago, or nudges wait; is 'broodshelf serve' running?"
     )
+
+
+def _mail(settings: Settings) -> Iterator[Finding]:
+    """Log in to the mail server and leave; nothing is sent."""
+    if settings.mail is None:
+        return
+    try:
+        MailSender(settings.mail, settings.public_url).connect().quit()
+    except (smtplib.SMTPException, OSError) as error:
+        words = f"{settings.mail.host}:{settings.mail.port} does not take us: {error}; see BROODSHELF_SMTP_*"
+        yield Finding("bad", "mail", words)
+    else:
+        yield Finding("good", "mail", f"{settings.mail.host}:{settings.mail.port} takes our mail")
 
 
 def _address(settings: Settings, now_ms: int) -> Iterator[Finding]:

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 from urllib.parse import urlsplit
 
@@ -11,6 +12,7 @@ from .errors import BadSetting
 
 PREFIX = "BROODSHELF_"
 LOOPBACK = ("127.0.0.1", "localhost", "::1")
+SHORTEST_SECRET = 20
 KNOWN = frozenset(
     {
         "PUBLIC_URL",
@@ -23,8 +25,28 @@ KNOWN = frozenset(
         "PUSH_EXTRA_HOSTS",
         "SIGNUP",
         "WORKER",
+        "METRICS_TOKEN",
+        "METRICS_PORT",
+        "SMTP_HOST",
+        "SMTP_PORT",
+        "SMTP_SECURITY",
+        "SMTP_USER",
+        "SMTP_PASSWORD",
+        "SMTP_FROM",
     }
 )
+
+
+@dataclass(frozen=True, slots=True)
+class MailSettings:
+    """The operator's mail server. ``security``: starttls, tls, or none on this machine only."""
+
+    host: str
+    port: int
+    security: str
+    sender: str
+    user: str = ""
+    password: str = field(default="", repr=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +63,9 @@ class Settings:
     push_extra_hosts: tuple[str, ...] = ()
     signup_open: bool = False
     worker_on: bool = True
+    mail: MailSettings | None = None
+    metrics_token: str = field(default="", repr=False)
+    metrics_port: int = 0
 
     @property
     def secure(self) -> bool:
@@ -66,6 +91,9 @@ def from_environment(environment: Mapping[str, str]) -> Settings:
         push_extra_hosts=get.hosts("PUSH_EXTRA_HOSTS"),
         signup_open=get.flag("SIGNUP", "open", "closed", default=False),
         worker_on=get.flag("WORKER", "on", "off", default=True),
+        mail=get.mail(),
+        metrics_token=get.secret("METRICS_TOKEN"),
+        metrics_port=get.whole("METRICS_PORT", 0, 0, 65535),
     )
 
 
@@ -99,6 +127,36 @@ class _Reader:
         if value not in {yes, no}:
             raise BadSetting(PREFIX + name, value, f"give {yes} or {no}")
         return value == yes
+
+    def secret(self, name: str) -> str:
+        value = self.text(name, "")
+        if value and len(value) < SHORTEST_SECRET:
+            raise BadSetting(PREFIX + name, "…", f"give at least {SHORTEST_SECRET} characters")
+        return value
+
+    def mail(self) -> MailSettings | None:
+        """Return the mail server, or None without a host; a mail setting that then has no use is refused."""
+        host = self.text("SMTP_HOST", "")
+        given = sorted(name for name in self._given if name.startswith("SMTP_") and self.text(name, ""))
+        if not host:
+            if given:
+                raise BadSetting(PREFIX + "SMTP_HOST", "", f"give it, too: {PREFIX}{given[0]} is set")
+            return None
+        security = self.text("SMTP_SECURITY", "starttls").lower()
+        if security not in {"starttls", "tls", "none"}:
+            raise BadSetting(PREFIX + "SMTP_SECURITY", security, "give starttls, tls or none")
+        if security == "none" and host not in LOOPBACK:
+            raise BadSetting(
+                PREFIX + "SMTP_SECURITY", security, "only a mail server on this machine may do without"
+            )
+        sender = self.text("SMTP_FROM", "")
+        if not re.fullmatch(r"[^@\s<>,]+@[^@\s<>,]+", sender):
+            raise BadSetting(PREFIX + "SMTP_FROM", sender, "give the address that mail comes from")
+        user, password = self.text("SMTP_USER", ""), self.text("SMTP_PASSWORD", "")
+        if bool(user) != bool(password):
+            raise BadSetting(PREFIX + "SMTP_USER", user, f"give it and {PREFIX}SMTP_PASSWORD, or neither")
+        port = self.whole("SMTP_PORT", 465 if security == "tls" else 587, 1, 65535)
+        return MailSettings(host, port, security, sender, user, password)
 
     def url(self, name: str, default: str) -> str:
         value = self.text(name, default).rstrip("/")

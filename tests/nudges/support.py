@@ -20,7 +20,7 @@ from broodshelf.nudges.push_hosts import PushHosts
 from broodshelf.nudges.runner import Nudger
 from broodshelf.nudges.sender import Message, Target
 from broodshelf.nudges.subscriptions import subscribe
-from broodshelf.nudges.tables import deliveries, nudges
+from broodshelf.nudges.tables import deliveries, nudges, subscriptions
 from broodshelf.people.tables import devices
 from broodshelf.records.database import reading, writing
 from broodshelf.records.ids import uuid7
@@ -110,10 +110,16 @@ class Shelf:
             ledger.put(self.id, "household", values, now_ms=now_ms)
             ledger.flush()
 
-    def new_nudger(self) -> Nudger:
+    def new_nudger(self, **more: Any) -> Nudger:
         """A nudger as after a restart; the caller closes it."""
         return Nudger(
-            self.app, self.notebook, key_id=KEY_ID, public_url=URL, clock=lambda: self.now_ms, data=self.data
+            self.app,
+            self.notebook,
+            key_id=KEY_ID,
+            public_url=URL,
+            clock=lambda: self.now_ms,
+            data=self.data,
+            **more,
         )
 
     def at(self, text: str) -> Shelf:
@@ -194,3 +200,7 @@ class Shelf:
     def delivery_states(self) -> list[str]:
         with reading() as connection:
             return list(connection.scalars(select(deliveries.c.state).order_by(deliveries.c.made_ms)))
+
+    def endpoints(self) -> list[str]:
+        with reading() as connection:
+            return list(connection.scalars(select(subscriptions.c.endpoint).order_by(subscriptions.c.id)))

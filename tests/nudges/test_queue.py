@@ -25,7 +25,7 @@ def waiting(shelf: Shelf) -> Shelf:
     shelf.colony(shelf.person("Mira"))
     shelf.now_ms = ROUND_MS
     with writing() as connection:
-        make_nudges(Ledger(connection, shelf.id), KEY_ID, ROUND_MS)
+        make_nudges(Ledger(connection, shelf.id), {KEY_ID}, ROUND_MS)
     return shelf
 
 

@@ -18,6 +18,13 @@ from typing import Any
 ROOT = Path(__file__).parents[2]
 
 
+def free_port() -> int:
+    """A port of this machine that nobody listens on."""
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        return int(probe.getsockname()[1])
+
+
 class Server:
     """``start()`` waits until /healthz answers; ``kill()`` is SIGKILL; the next ``start()`` uses the same data.
 
@@ -27,9 +34,7 @@ class Server:
     def __init__(self, data: Path, module: str = "broodshelf.cli", public_url: str | None = None) -> None:
         self.settings = {"BROODSHELF_PUBLIC_URL": public_url} if public_url else {}
         self.data, self.module = data, module
-        with socket.socket() as probe:
-            probe.bind(("127.0.0.1", 0))
-            self.port = probe.getsockname()[1]
+        self.port = free_port()
         self.url = f"http://127.0.0.1:{self.port}"
         self.output = data.parent / f"{data.name}.log"
         self.process: subprocess.Popen[bytes] | None = None

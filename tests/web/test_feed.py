@@ -93,3 +93,32 @@ def test_a_feed_of_another_household_cannot_be_made(keeper, browser):
     assert stranger.post("/api/feeds", {"pass_id": made["id"]}).status_code == 404
     assert stranger.post("/api/feeds", {"pass_id": "x"}).status_code == 400
     assert stranger.post("/api/feeds", {"pass_id": 3}).status_code == 400
+
+
+def test_a_round_that_moves_stays_the_same_event_and_its_sequence_rises(keeper, browser, clock):
+    keeper.sync(keeper.op("colony", {"name": "Amber", **GROWING}))
+    path = path_of(keeper.post("/api/feeds", {"pass_id": None}))
+    house_id, calendar_app = keeper.me["household_id"], browser()
+    seen = []
+    for change in (
+        {"care_hours": ["08:00", "18:30"]},
+        {"care_hours": ["08:00", "19:15"]},
+        {"zone": "Europe/Lisbon"},
+        {"zone": "Europe/Lisbon"},
+    ):
+        clock.now_ms += 60_000
+        keeper.sync(keeper.op("household", change, house_id))
+        answer = calendar_app.get(path)
+        assert calendar_app.get(path).data == answer.data
+        evening = [
+            e for e in events(answer) if e.dtstart.date().isoformat() == "2026-05-01" and e.dtstart.hour > 14
+        ]
+        assert len(evening) == 1
+        seen.append(evening[0])
+
+    assert len({event.uid for event in seen}) == 1
+    # 18:30 and 19:15 in Vienna (UTC+2), 19:15 in Lisbon (UTC+1 in May)
+    assert [event.dtstart.strftime("%H:%M") for event in seen] == ["16:30", "17:15", "18:15", "18:15"]
+    assert [event.sequence for event in seen] == [0, 1, 2, 2]
+    assert seen[1].last_modified > seen[0].last_modified
+    assert seen[3].last_modified == seen[2].last_modified

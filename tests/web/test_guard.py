@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 
 import pytest
 from tests.support.households import HAPPENED
@@ -14,6 +15,7 @@ OPEN = {
     "/static/<build>/<path:name>",
     "/healthz",
     "/feed/<token>.ics",
+    "/metrics",
 }
 FOR_ALL = {"/api/push/ack", "/api/claim", "/api/pairings", "/api/pairings/collect", "/api/passes/open"}
 FOR_SESSIONS = {
@@ -32,10 +34,7 @@ def api_routes(app):
                 yield (
                     method,
                     rule.rule,
-                    rule.rule.replace("<pass_id>", ID)
-                    .replace("<device_id>", ID)
-                    .replace("<record_id>", ID)
-                    .replace("<code>", "prey"),
+                    re.sub(r"<(pass|device|record|person)_id>", ID, rule.rule).replace("<code>", "prey"),
                 )
 
 

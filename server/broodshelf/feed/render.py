@@ -34,11 +34,18 @@ class Part:
 
 @dataclass(frozen=True, slots=True)
 class Round:
-    """One round: its key inside the feed, when it is (ms since 1970 UTC) and what is to be done."""
+    """One round: its key inside the feed, when it is (ms since 1970 UTC) and what is to be done.
+
+    ``sequence`` counts how often it moved, ``moved_ms`` says when it did last.
+    """
 
     key: str
     at_ms: int
     parts: tuple[Part, ...]
+    local_date: str = ""
+    slot: str = ""
+    sequence: int = 0
+    moved_ms: int | None = None
 
 
 def render(feed_id: str, name: str, public_url: str, rounds: Iterable[Round]) -> bytes:
@@ -59,10 +66,12 @@ def _event(namespace: uuid.UUID, public_url: str, each: Round) -> Event:
     event = Event()
     open_parts = [part for part in each.parts if not part.done]
     starts = dt.datetime.fromtimestamp(each.at_ms // 1000, dt.UTC)
-    changed = dt.datetime.fromtimestamp(max(part.changed_ms for part in each.parts) // 1000, dt.UTC)
+    changed_ms = max(each.moved_ms or 0, *(part.changed_ms for part in each.parts))
+    changed = dt.datetime.fromtimestamp(changed_ms // 1000, dt.UTC)
     event.add("uid", str(uuid.uuid5(namespace, each.key)))
     event.add("dtstamp", changed)
     event.add("last-modified", changed)
+    event.add("sequence", each.sequence)
     event.add("dtstart", starts)
     event.add("dtend", starts + LASTS)
     event.add("transp", "TRANSPARENT")

@@ -50,7 +50,11 @@ def rounds_of(connection: Connection, feed: Feed, now_ms: int) -> tuple[str, lis
             gathered[key].append(
                 Part(colonies[row.subject_id], row.need, row.state == "done", row.urgent, changed_ms)
             )
-    return name, [Round(f"{day}/{slot}", times[day, slot], tuple(p)) for (day, slot), p in gathered.items()]
+    made = [
+        Round(f"{day}/{slot}", times[day, slot], tuple(parts), day, slot)
+        for (day, slot), parts in gathered.items()
+    ]
+    return name, made
 
 
 def _made_ms(id_: str) -> int:

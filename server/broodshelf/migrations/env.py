@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from alembic import context
 
+from broodshelf.feed import tables as feed_tables
 from broodshelf.nudges import tables as nudge_tables
 from broodshelf.people import tables as people_tables
 from broodshelf.records import tables as record_tables
 from broodshelf.records.database import metadata
 from broodshelf.rounds import tables as round_tables
 
-__all__ = ["nudge_tables", "people_tables", "record_tables", "round_tables"]
+__all__ = ["feed_tables", "nudge_tables", "people_tables", "record_tables", "round_tables"]
 
 engine = context.config.attributes["engine"]
 with engine.connect().execution_options(writes=True) as connection:

@@ -69,6 +69,18 @@ def compose_test(delivery_id: str, public_url: str) -> bytes:
     )
 
 
+def compose_code(code: str, public_url: str) -> bytes:
+    """Return the message that proves an e-mail address: its code."""
+    inner: dict[str, Any] = {"nudge_id": None, "delivery_id": code, "items": []}
+    return _payload(
+        say("nudge", "code_title", {"code": code}),
+        say("nudge", "code_body"),
+        f"{public_url}/#/settings",
+        None,
+        inner,
+    )
+
+
 def title(items: Sequence[Item]) -> str:
     """Return the headline, e.g. ``Protein for Amber``, ``Protein for 2 colonies``, ``3 colonies: protein for 2, …``."""
     first = items[0]

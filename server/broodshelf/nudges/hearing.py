@@ -74,9 +74,7 @@ def silence(connection: Connection, row: Row[Any], now_ms: int) -> Why | None:
     return "unheard" if len(last) == UNHEARD and all(d.acked_ms is None for d in last) else None
 
 
-def _silent(
-    connection: Connection, actor: Actor, rows: list[Row[Any]], now_ms: int
-) -> list[dict[str, Any]]:
+def _silent(connection: Connection, actor: Actor, rows: list[Row[Any]], now_ms: int) -> list[dict[str, Any]]:
     found = [(row, why) for row in rows if (why := silence(connection, row, now_ms)) is not None]
     if not found:
         return []

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final
 
@@ -37,18 +37,18 @@ class House:
     phones: Mapping[str, list[str]]
 
 
-def read_house(ledger: Ledger, key_id: str, now_ms: int) -> House:
-    """Return who lives here; reachable are those with a phone that listens with this key and was not revoked."""
+def read_house(ledger: Ledger, key_ids: Collection[str], now_ms: int) -> House:
+    """Return who lives here; reachable are those with a mailbox, or a phone that was not revoked, under these keys."""
     connection, household_id = ledger.connection, ledger.household_id
     household = ledger.get(household_id)
     patience = household.values.get("patience_hours") if household is not None else None
     phones: dict[str, list[str]] = defaultdict(list)
     for row in connection.execute(
         select(subscriptions.c.person_id, subscriptions.c.id)
-        .join(devices, devices.c.id == subscriptions.c.device_id)
+        .outerjoin(devices, devices.c.id == subscriptions.c.device_id)
         .where(
             subscriptions.c.household_id == household_id,
-            subscriptions.c.key_id == key_id,
+            subscriptions.c.key_id.in_(key_ids),
             devices.c.revoked_ms.is_(None),
         )
         .order_by(subscriptions.c.id)

@@ -21,6 +21,8 @@ from ..records.database import reading, writing
 from .answers import Outcome, Refused, RetryLater, Sent
 from .grouping import compose, compose_short, compose_test
 from .journal import Journal
+from .mail import MAIL
+from .measures import Measures
 from .queue import Claimed, claim, mark, release, waiting_hosts
 from .sender import Message, Sender, topic_of
 
@@ -39,7 +41,16 @@ GIVE_BACK_AFTER_S: Final = 40
 class Lanes:
     """The sending threads of one process."""
 
-    def __init__(self, app: Flask, sender: Sender, public_url: str, journal: Journal) -> None:
+    def __init__(
+        self,
+        app: Flask,
+        sender: Sender,
+        public_url: str,
+        journal: Journal,
+        mail: Sender | None,
+        measures: Measures,
+    ) -> None:
+        self._mail, self._measures = mail, measures
         self._app, self._sender, self._public_url, self._journal = app, sender, public_url, journal
         self._owner = str(uuid.uuid4())
         self._busy: Counter[str] = Counter()
@@ -113,6 +124,7 @@ class Lanes:
         for number, message in enumerate(batch, 1):
             outcome = Sent() if message.id in arrived else self._send(message, now_ms())
             done.append((message, outcome, now_ms()))
+            self._measures.attempted(message.host, outcome, message.due_ms, now_ms())
             pause = isinstance(outcome, RetryLater) and outcome.vendor
             if pause or time.monotonic() - began > GIVE_BACK_AFTER_S or self._closing:
                 self._mark(done)
@@ -137,8 +149,11 @@ class Lanes:
             say("message failed", logging.ERROR, error=type(error).__name__)
             return Refused("broken")
         ttl_s = (message.useless_ms - now_ms) // 1000
+        sender = self._mail if message.host == MAIL else self._sender
+        if sender is None:
+            return Refused("mail_off")
         began = time.monotonic()
-        outcome = self._sender.send(
+        outcome = sender.send(
             message.target, Message(body, ttl_s, message.urgent, topic_of(message.topic)), now_ms
         )
         if isinstance(outcome, Sent):

@@ -8,7 +8,7 @@ from __future__ import annotations
 import json
 import secrets
 from collections import defaultdict
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import asdict, replace
 from typing import Any, Final, Literal
 
@@ -44,15 +44,15 @@ def verdict(row: Occurrence, clock: CareClock, now_ms: int) -> Verdict:
     return "wait" if clock.is_quiet(now_ms) and now_ms - row.at_ms > ON_TIME_MS else "tell"
 
 
-def make_nudges(ledger: Ledger, key_id: str, now_ms: int) -> int:
+def make_nudges(ledger: Ledger, key_ids: Collection[str], now_ms: int) -> int:
     """Tell what is due in this household; return how many nudges were made.
 
-    ``key_id``: only phones that listen with the present key are counted as reachable.
+    ``key_ids``: who listens with one of these is reachable: the present push key and, where mail is set up, ``mail``.
     """
     due = _due(ledger, now_ms)
     if not due:
         return 0
-    house = read_house(ledger, key_id, now_ms)
+    house = read_house(ledger, key_ids, now_ms)
     changed: list[Occurrence] = []
     heard: dict[tuple[str, bool], list[Occurrence]] = defaultdict(list)
     matters = matters_of(ledger, due, house, now_ms)
@@ -175,6 +175,7 @@ def _write_nudges(
                     "state": "waiting",
                     "wake_ms": now_ms,
                     "made_ms": now_ms,
+                    "due_ms": max(row.wake_ms or now_ms for row in rows),
                     "useless_ms": now_ms + LATE_MS,
                 }
                 for subscription_id in house.phones[person_id]

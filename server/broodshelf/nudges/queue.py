@@ -46,6 +46,7 @@ class Claimed:
     useless_ms: int
     topic: str
     items: tuple[Item, ...] = ()
+    due_ms: int | None = None
 
 
 def waiting_hosts(connection: Connection, now_ms: int) -> dict[str, int]:
@@ -188,6 +189,7 @@ def _read(connection: Connection, ids: Sequence[str], now_ms: int) -> list[tuple
             useless_ms=row.useless_ms,
             topic=f"{row.person_id}/{row.local_date}/{row.slot}" if row.nudge_id else row.id,
             items=items,
+            due_ms=row.due_ms,
         )
         dropped = None
         if row.nudge_id is not None and not items:

@@ -26,7 +26,9 @@ from ..rounds.tables import occurrences, plan_times
 from ..rounds.zone_data import zones_mark
 from .journal import Journal
 from .lanes import Lanes
+from .mail import MAIL
 from .making import due_households, make_nudges
+from .measures import Measures
 from .queue import oldest_waiting_ms
 from .sender import Sender
 from .tables import nudger_state, put_row
@@ -54,10 +56,13 @@ class Nudger:
         public_url: str,
         clock: Callable[[], int],
         data: Path,
+        mail: Sender | None = None,
+        measures: Measures | None = None,
     ) -> None:
-        self._app, self._key_id, self._clock = app, key_id, clock
+        self._app, self._clock = app, clock
+        self._key_ids = (key_id, MAIL) if mail is not None else (key_id,)
         self._journal = Journal(data)
-        self._lanes = Lanes(app, sender, public_url, self._journal)
+        self._lanes = Lanes(app, sender, public_url, self._journal, mail, measures or Measures())
         self._zones_looked_at = False
 
     def start(self) -> Callable[[], None]:
@@ -159,7 +164,7 @@ class Nudger:
 
     def _tell(self, household_id: str, now_ms: int) -> None:
         with writing() as connection:
-            made = make_nudges(Ledger(connection, household_id), self._key_id, now_ms)
+            made = make_nudges(Ledger(connection, household_id), self._key_ids, now_ms)
         if made:
             say("nudges made", household_id=household_id, count=made)
 

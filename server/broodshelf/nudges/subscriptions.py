@@ -11,11 +11,11 @@ from sqlalchemy import Connection, delete, exists, func, insert, select, update
 
 from ..errors import BadRequest, NotFound
 from ..people.actor import Actor
-from ..people.tables import devices
 from ..records.database import writing
 from ..records.ids import uuid7
 from .answers import Gone, Outcome, Sent
 from .grouping import compose_test
+from .mail import MAIL
 from .push_hosts import Blocked, PushHosts, check_keys
 from .queue import LEASE_MS, Claimed, mark
 from .sender import SHORTEST_TTL_S, Message, Sender, Target, topic_of
@@ -114,14 +114,16 @@ def forget_device(connection: Connection, household_id: str, device_id: str) -> 
 
 def anybody_listens(connection: Connection) -> bool:
     """Say whether there is any subscription on this server, so that its key must not be lost."""
-    return bool(connection.scalar(select(exists().where(subscriptions.c.id.is_not(None)))))
+    return bool(connection.scalar(select(exists().where(subscriptions.c.host != MAIL))))
 
 
 def listen_with_other_key(connection: Connection, key_id: str) -> int:
     """Return how many phones listen with another key of this server: they hear nothing until they subscribe anew."""
     return (
         connection.scalar(
-            select(func.count()).select_from(subscriptions).where(subscriptions.c.key_id != key_id)
+            select(func.count())
+            .select_from(subscriptions)
+            .where(subscriptions.c.key_id != key_id, subscriptions.c.host != MAIL)
         )
         or 0
     )
@@ -177,7 +179,7 @@ def send_test(actor: Actor, sender: Sender, public_url: str, now_ms: int) -> dic
     )
     with writing() as connection:
         mark(connection, claimed, owner, outcome, now_ms)
-    return {"delivery_id": delivery_id, "outcome": _word(outcome)}
+    return {"delivery_id": delivery_id, "outcome": word(outcome)}
 
 
 def _check_room(connection: Connection, actor: Actor) -> None:
@@ -195,7 +197,8 @@ def _check_room(connection: Connection, actor: Actor) -> None:
         )
 
 
-def _word(outcome: Outcome) -> str:
+def word(outcome: Outcome) -> str:
+    """Return what came of a message as one word for the phone: sent, gone or the reason."""
     if isinstance(outcome, Sent):
         return "sent"
     return "gone" if isinstance(outcome, Gone) else outcome.reason

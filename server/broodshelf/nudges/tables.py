@@ -44,7 +44,11 @@ subscriptions = Table(
     Index("ix_push_subscriptions_person", "household_id", "person_id"),
     Index("ix_push_subscriptions_host", "host"),
 )
-"""Where a phone listens. One a device; ``key_id`` names the server key that it was made for."""
+"""Where a phone listens. One a device; ``key_id`` names the server key that it was made for.
+
+A confirmed mailbox is a row like a phone's: host and ``key_id`` say ``mail``, the endpoint is ``mailto:…``, the keys
+are empty and ``device_id`` names no device. So it has the same queue and the same promises.
+"""
 
 nudges = Table(
     "nudges",
@@ -84,6 +88,7 @@ deliveries = Table(
     Column("attempts", Integer, nullable=False, default=0),
     Column("short", Boolean, nullable=False, default=False),
     Column("made_ms", BigInteger, nullable=False),
+    Column("due_ms", BigInteger),
     Column("useless_ms", BigInteger, nullable=False),
     Column("done_ms", BigInteger),
     Column("outcome", String(40)),
@@ -96,7 +101,7 @@ deliveries = Table(
 """One message to one phone. The id is unguessable: whoever has it may acknowledge.
 
 ``state``: waiting, sent, gone, refused or dropped. While it waits, ``wake_ms`` is when it may be tried or, once
-claimed by ``owner``, when that claim runs out. A test message has no nudge.
+claimed by ``owner``, when that claim runs out. ``due_ms``: when its round was. A test message has no nudge.
 """
 
 vendor_pauses = Table(

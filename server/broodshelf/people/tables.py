@@ -75,6 +75,18 @@ feed_tokens = Table(
 )
 """What opens a calendar feed: of the household (``pass_id`` null) or of a pass. At most one each."""
 
+mail_addresses = Table(
+    "mail_addresses",
+    metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
+    Column("person_id", String(36), primary_key=True),
+    Column("address", String(254), nullable=False),
+    Column("code_hash", String(64)),
+    Column("asked_ms", BigInteger, nullable=False),
+    Column("confirmed_ms", BigInteger),
+)
+"""Where a person gets mail. No record of the shelf, so no phone but a keeper's ever sees it; used once confirmed."""
+
 attempts = Table(
     "attempts",
     metadata,

@@ -7,6 +7,8 @@ from marshmallow import fields
 
 from ..errors import NotFound
 from ..feed import tokens
+from ..feed.memory import read_known, remember
+from ..feed.moves import follow
 from ..feed.render import render
 from ..feed.rounds import rounds_of
 from ..people import limits
@@ -45,11 +47,16 @@ def read(token: str) -> Response:
     try:
         with reading() as connection:
             feed = tokens.find_feed(connection, token, p.now_ms())
-            name, rounds = rounds_of(connection, feed, p.now_ms())
+            name, found = rounds_of(connection, feed, p.now_ms())
+            before = read_known(connection, feed.id)
     except NotFound:
         with writing() as connection:
             limits.count_try(connection, "feed", request.remote_addr or "unknown", p.now_ms())
         raise
+    rounds, known = follow(before, found, p.now_ms())
+    if known != before:
+        with writing() as connection:
+            rounds = remember(connection, feed.id, found, p.now_ms())
     body = render(feed.id, name, p.parts().settings.public_url, rounds)
     response = Response(body, content_type="text/calendar; charset=utf-8")
     response.headers["Cache-Control"] = "private, no-cache"

@@ -12,6 +12,8 @@ from flask import current_app, g, request
 from marshmallow import Schema, ValidationError, fields, validate
 
 from ..errors import BadRequest, NotAllowed, SignedOut, TooLarge, WrongMediaType
+from ..nudges.mail import MailSender
+from ..nudges.measures import Measures
 from ..nudges.push_hosts import PushHosts
 from ..nudges.sender import Sender
 from ..nudges.vapid import VapidKey
@@ -33,11 +35,13 @@ DEEPEST = 20
 
 @dataclass(frozen=True, slots=True)
 class Pusher:
-    """What sends nudges: the server's key, the hosts it may send to, and the sender."""
+    """What sends nudges: the server's key, the hosts it may send to, the senders, and what they count."""
 
     key: VapidKey
     hosts: PushHosts
     sender: Sender
+    mail: MailSender | None
+    measures: Measures
 
 
 @dataclass(frozen=True, slots=True)

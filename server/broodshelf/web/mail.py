@@ -1,0 +1,77 @@
+"""Mail as a second channel: a keeper sets, confirms and takes away people's addresses."""
+
+from __future__ import annotations
+
+from flask import Blueprint, Response, jsonify, request
+
+from ..errors import BadRequest
+from ..nudges.grouping import compose_code
+from ..nudges.mail import MAIL, MailSender, forget_mailbox, listen_by_mail
+from ..nudges.sender import Message, Target
+from ..nudges.subscriptions import word
+from ..people import limits, mail
+from ..records.database import reading, writing
+from . import parts as p
+
+blueprint = Blueprint("mail", __name__, url_prefix="/api/mail")
+MOST_CODES_A_MINUTE = 3
+
+
+@blueprint.get("")
+def show() -> Response:
+    """Say whether this server can send mail, and who gets it."""
+    actor = p.keeper()
+    with reading() as connection:
+        people = mail.addresses(connection, actor.household_id)
+    return jsonify(available=p.parts().pusher.mail is not None, people=people)
+
+
+@blueprint.put("/<person_id>")
+def ask(person_id: str) -> Response:
+    """Set a person's address and send a code there; nothing else is sent before it is confirmed."""
+    actor, person_id = p.keeper(), p.check_id(person_id)
+    body = p.checked({"address": p.text(300)}, p.json_body())
+    sender = _sender()
+    now_ms = p.now_ms()
+    with writing() as connection:
+        limits.count_try(connection, "mail", actor.household_id, now_ms, MOST_CODES_A_MINUTE)
+    with writing() as connection:
+        forget_mailbox(connection, actor.household_id, person_id)
+        code = mail.ask(connection, actor.household_id, person_id, body["address"], now_ms)
+    payload = compose_code(code, p.parts().settings.public_url)
+    target = Target(f"mailto:{body['address']}", "", "")
+    return jsonify(outcome=word(sender.send(target, Message(payload, 0, True, MAIL), now_ms)))
+
+
+@blueprint.post("/<person_id>/confirm")
+def confirm(person_id: str) -> Response:
+    """Take the code that was sent; from now on the person's nudges go there, too."""
+    actor, person_id = p.keeper(), p.check_id(person_id)
+    body = p.checked({"code": p.text(40)}, p.json_body())
+    now_ms = p.now_ms()
+    with writing() as connection:
+        limits.count_try(connection, "mail-code", request.remote_addr or "unknown", now_ms)
+    with writing() as connection:
+        address = mail.confirm(connection, actor.household_id, person_id, body["code"], now_ms)
+        listen_by_mail(connection, actor.household_id, person_id, address, now_ms)
+    return jsonify({})
+
+
+@blueprint.delete("/<person_id>")
+def forget(person_id: str) -> Response:
+    """Forget a person's address and send no more mail."""
+    actor, person_id = p.keeper(), p.check_id(person_id)
+    p.empty_body()
+    with writing() as connection:
+        mail.forget(connection, actor.household_id, person_id)
+        forget_mailbox(connection, actor.household_id, person_id)
+    return jsonify({})
+
+
+def _sender() -> MailSender:
+    sender = p.parts().pusher.mail
+    if sender is None:
+        raise BadRequest(
+            "This server sends no mail; its owner can set that up (docs/self-hosting.md).", code="mail_off"
+        )
+    return sender
