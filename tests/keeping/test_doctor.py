@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import pytest
+from tests.support.households import make_household
+from tests.support.mail_server import MailServer
 from tests.support.server import Server
 
 from broodshelf.app import create_app
 from broodshelf.cli import main
 from broodshelf.doctor import examine
-from broodshelf.nudges.tables import nudger_state
+from broodshelf.errors import BadSetting
+from broodshelf.nudges.tables import nudger_state, subscriptions
 from broodshelf.records.database import db, writing
 from broodshelf.settings import from_environment
 
@@ -54,6 +57,41 @@ def test_a_key_that_others_can_read_and_one_that_is_no_key_are_bad(settings):
     (settings.data / "vapid.pem").chmod(0o600)
     (settings.data / "vapid.pem").write_text("nonsense")
     assert levels(settings)["push key"] == "bad"
+
+
+def test_a_key_that_was_changed_while_phones_listen_is_bad_and_said_at_the_next_start(settings, caplog):
+    app = started(settings)
+    with app.app_context():
+        with writing() as connection:
+            household_id = make_household(connection)
+            connection.execute(
+                subscriptions.insert().values(
+                    id="s", household_id=household_id, person_id="p", device_id="d", endpoint="https://x", host="x",
+                    p256dh="", auth="", key_id="an-older-key-000", created_ms=0, seen_ms=0, failures=0,
+                )
+            )  # fmt: skip
+        db.engine.dispose()
+    assert levels(settings)["push key"] == "bad"
+    with caplog.at_level("ERROR", logger="broodshelf"):
+        started(settings)
+    assert "the push key was changed" in caplog.text
+
+    (settings.data / "vapid.pem").unlink()
+    assert levels(settings)["push key"] == "bad"
+    with pytest.raises(BadSetting, match="put it back from the backup"):
+        create_app(settings, lambda: NOW_MS)
+
+
+def test_a_mail_server_is_logged_in_to_and_one_that_is_away_is_bad(tmp_path):
+    with MailServer() as server:
+        environment = {
+            "BROODSHELF_DATA": str(tmp_path), "BROODSHELF_PORT": "9", "BROODSHELF_SMTP_HOST": "127.0.0.1",
+            "BROODSHELF_SMTP_PORT": str(server.port), "BROODSHELF_SMTP_SECURITY": "none",
+            "BROODSHELF_SMTP_FROM": "shelf@example.org",
+        }  # fmt: skip
+        assert levels(from_environment(environment))["mail"] == "good"
+    assert levels(from_environment(environment))["mail"] == "bad"
+    assert server.taken == []
 
 
 def test_an_older_schema_and_a_damaged_file_are_bad(settings):

@@ -16,7 +16,7 @@ from broodshelf.settings import from_environment
         ("PUBLIC_URL", "http://192.0.2.7:8080"), ("PUBLIC_URL", "https://shelf.example.org/app"),
         ("DATABASE_URL", "mysql://x"), ("VAPID_SUBJECT", "mailto:me@localhost"), ("VAPID_SUBJECT", "me"),
         ("TRUSTED_PROXY_HOPS", "-1"), ("PUSH_EXTRA_HOSTS", "https://push.example.org"), ("SIGNUP", "maybe"),
-        ("WORKER", "no"), ("PORTT", "8080"),
+        ("WORKER", "no"), ("PORTT", "8080"), ("METRICS_TOKEN", "short"), ("METRICS_PORT", "many"),
     ],
 )  # fmt: skip
 def test_a_bad_value_is_refused_by_name(name, value):
@@ -25,6 +25,41 @@ def test_a_bad_value_is_refused_by_name(name, value):
 
     assert caught.value.name == f"BROODSHELF_{name}"
     assert f"BROODSHELF_{name}" in str(caught.value)
+
+
+MAIL = {"SMTP_HOST": "mail.example.org", "SMTP_FROM": "shelf@example.org"}
+
+
+@pytest.mark.parametrize(
+    ("given", "named"),
+    [
+        ({"SMTP_FROM": "shelf@example.org"}, "SMTP_HOST"),
+        ({"SMTP_HOST": "mail.example.org"}, "SMTP_FROM"),
+        ({**MAIL, "SMTP_FROM": "Shelf <shelf@example.org>"}, "SMTP_FROM"),
+        ({**MAIL, "SMTP_SECURITY": "none"}, "SMTP_SECURITY"),
+        ({**MAIL, "SMTP_SECURITY": "ssl3"}, "SMTP_SECURITY"),
+        ({**MAIL, "SMTP_USER": "shelf"}, "SMTP_USER"),
+        ({**MAIL, "SMTP_PASSWORD": "hunter2"}, "SMTP_USER"),
+        ({**MAIL, "SMTP_PORT": "0"}, "SMTP_PORT"),
+    ],
+)
+def test_mail_settings_that_do_not_go_together_are_refused_by_name(given, named):
+    with pytest.raises(BadSetting) as caught:
+        from_environment({f"BROODSHELF_{name}": value for name, value in given.items()})
+
+    assert caught.value.name == f"BROODSHELF_{named}"
+    assert "hunter2" not in str(caught.value)
+
+
+def test_mail_is_off_without_a_host_and_has_the_usual_ports():
+    assert from_environment({}).mail is None
+    ports = {}
+    for security in ("starttls", "tls"):
+        given = {**MAIL, "SMTP_SECURITY": security}
+        made = from_environment({f"BROODSHELF_{name}": value for name, value in given.items()}).mail
+        ports[security] = made.port if made else None
+
+    assert ports == {"starttls": 587, "tls": 465}  # RFC 6409 submission; RFC 8314 submissions
 
 
 def test_a_password_never_shows_in_the_message():
