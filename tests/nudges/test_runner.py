@@ -146,6 +146,19 @@ def test_a_push_service_that_asks_for_a_pause_is_left_alone_and_served_afterward
     assert states() == {"waiting": 30}
 
 
+def test_one_phone_that_is_told_to_wait_does_not_hold_up_the_others_of_its_service(
+    shelf: Shelf, service: PushService, real_nudger
+):
+    """Some services limit single phones (429): the others' turn comes first after the pause."""
+    everyone_is_told_of_a_leak(shelf, [service.url(p) for p in ("/retry/60/0", "/ok/1", "/ok/2", "/ok/3")])
+    nudger = real_nudger()
+    for later_ms in (0, 61_000):
+        nudger.tick(shelf.now_ms + later_ms)
+        nudger.finish()
+
+    assert states() == {"sent": 3, "waiting": 1}
+
+
 def test_two_nudgers_in_one_process_tell_everyone_once(shelf: Shelf, service: PushService, real_nudger):
     everyone_is_told_of_a_leak(shelf, [service.url(f"/ok/{n}") for n in range(25)])
     nudgers = [real_nudger() for _ in range(2)]

@@ -173,7 +173,7 @@ def _read(connection: Connection, ids: Sequence[str], now_ms: int) -> list[tuple
         .outerjoin(nudges, nudges.c.id == deliveries.c.nudge_id)
         .outerjoin(devices, devices.c.id == subscriptions.c.device_id)
         .where(deliveries.c.id.in_(ids))
-        .order_by(deliveries.c.made_ms, deliveries.c.id)
+        .order_by(deliveries.c.attempts, deliveries.c.made_ms, deliveries.c.id)
     )
     for row in connection.execute(query):
         items = tuple(open_items.get(row.nudge_id, ()))
