@@ -11,7 +11,6 @@ from types import SimpleNamespace
 
 import http_ece
 import pytest
-import pywebpush
 from cryptography.hazmat.primitives.asymmetric import ec
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -56,7 +55,7 @@ def test_the_message_of_rfc_8291_appendix_a_is_made_byte_for_byte(monkeypatch):
         int.from_bytes(raw("yfWPiYE-n46HLnH0KqZOF1fJJU3MYrct3AELtAQ-oRw")), ec.SECP256R1()
     )
     monkeypatch.setattr(
-        pywebpush,
+        sender_module,
         "ec",
         SimpleNamespace(SECP256R1=ec.SECP256R1, generate_private_key=lambda *_a: server_key),
     )

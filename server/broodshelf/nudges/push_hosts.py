@@ -29,9 +29,9 @@ VENDORS: Final = (
 """The push services of the browsers that are in use; each with its subdomains."""
 LONGEST_URL: Final = 2048
 _HTTPS: Final = re.compile(
-    r"https://((?:[a-z0-9](?:[a-z0-9-]{0,61}[a-z0-9])?\.)+[a-z][a-z0-9-]*)(?::443)?/[A-Za-z0-9._~%!$&'()*+,;=:@/?-]*"
+    r"https://((?:[a-z0-9](?:[a-z0-9-]{0,61}[a-z0-9])?\.)+[a-z][a-z0-9-]*)(?::443)?(/[A-Za-z0-9._~%!$&'()*+,;=:@/?-]*)"
 )
-_LOOPBACK: Final = re.compile(r"http://(127\.0\.0\.1|localhost):(\d{1,5})/[A-Za-z0-9._~%:/-]*")
+_LOOPBACK: Final = re.compile(r"http://(127\.0\.0\.1|localhost):(\d{1,5})(/[A-Za-z0-9._~%:/-]*)")
 _NAT64: Final = ipaddress.ip_network("64:ff9b::/96")
 
 Resolver = Callable[..., list[tuple[Any, ...]]]
@@ -48,6 +48,7 @@ class Endpoint:
     url: str
     host: str
     origin: str
+    path: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,14 +66,14 @@ class PushHosts:
         local = _LOOPBACK.fullmatch(url) if self.loopback else None
         if local is not None:
             host = f"{local[1]}:{local[2]}"
-            return Endpoint(url, host, f"http://{host}")
+            return Endpoint(url, host, f"http://{host}", local[3])
         found = _HTTPS.fullmatch(url)
         if found is None:
             raise Blocked("not a plain https address on port 443")
         host = found[1]
         if not _covers((*VENDORS, *self.extra), host):
             raise Blocked("not the address of a known push service")
-        return Endpoint(url, host, f"https://{host}")
+        return Endpoint(url, host, f"https://{host}", found[2])
 
     def address_for(self, host: str, port: int) -> str:
         """Return what to connect to: the name itself or, for an extra host, an address checked to be public.
@@ -139,7 +140,12 @@ def _covers(hosts: tuple[str, ...], host: str) -> bool:
 
 
 def _bytes(text: str) -> bytes | None:
-    stripped = text.rstrip("=")
-    if not re.fullmatch(r"[A-Za-z0-9_-]*", stripped) or len(stripped) % 4 == 1:
+    if not re.fullmatch(r"[A-Za-z0-9_-]*", stripped := text.rstrip("=")) or len(stripped) % 4 == 1:
         return None
+    return from_base64url(stripped)
+
+
+def from_base64url(text: str) -> bytes:
+    """Return the bytes of base64url text with or without its padding."""
+    stripped = text.rstrip("=")
     return urlsafe_b64decode(stripped + "=" * (-len(stripped) % 4))
