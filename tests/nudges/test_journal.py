@@ -57,7 +57,7 @@ def test_a_message_that_was_taken_but_not_marked_is_marked_by_whoever_takes_it_o
             def away(*_args: object) -> bool:
                 raise ConnectionError("the database is away")
 
-            patch.setattr(lanes, "mark", away)
+            patch.setattr(lanes, "mark_sent", away)
             nudger.tick(shelf.now_ms)
             nudger.finish()
         assert shelf.delivery_states() == ["waiting"]

@@ -19,12 +19,14 @@ from broodshelf.records.database import writing
 from broodshelf.settings import MailSettings
 
 
-def test_log_lines_are_json_and_hold_no_secret_whatever_goes_wrong(shelf: Shelf, tmp_path, monkeypatch):
+def test_log_lines_are_json_and_hold_no_secret_whatever_goes_wrong(
+    shelf: Shelf, tmp_path, monkeypatch, caplog
+):
     lines = io.StringIO()
     handler = logging.StreamHandler(lines)
     handler.setFormatter(logs._JsonLines())
     monkeypatch.setattr(logs.logger, "handlers", [handler])
-    monkeypatch.setattr(logs.logger, "level", logging.DEBUG)
+    caplog.set_level("DEBUG", logger="broodshelf")
     keys = BrowserKeys()
     with PushService() as service, MailServer() as server:
         mira = shelf.person("Mira", listens=False)

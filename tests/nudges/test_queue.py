@@ -8,11 +8,11 @@ from tests.nudges.support import KEY_ID, Shelf, ms
 
 from broodshelf.nudges.answers import TOO_LARGE, Gone, Refused, RetryLater, Sent
 from broodshelf.nudges.making import make_nudges
-from broodshelf.nudges.queue import LEASE_MS, MOST_ATTEMPTS, claim, mark, release, waiting_hosts
+from broodshelf.nudges.marking import mark
+from broodshelf.nudges.queue import LEASE_MS, MOST_ATTEMPTS, claim, release, waiting_hosts
 from broodshelf.nudges.tables import deliveries, nudger_state, nudges, subscriptions, vendor_pauses
 from broodshelf.people.tables import devices
 from broodshelf.records.database import reading, writing
-from broodshelf.records.store import Ledger
 
 ROUND_MS = ms("2026-05-04T18:30")
 HOST = "127.0.0.1:9"
@@ -25,7 +25,7 @@ def waiting(shelf: Shelf) -> Shelf:
     shelf.colony(shelf.person("Mira"))
     shelf.now_ms = ROUND_MS
     with writing() as connection:
-        make_nudges(Ledger(connection, shelf.id), {KEY_ID}, ROUND_MS)
+        make_nudges(connection, [shelf.id], {KEY_ID}, ROUND_MS)
     return shelf
 
 

@@ -181,11 +181,11 @@ def test_a_household_that_fails_rests_for_an_hour_and_the_others_are_told(
         shelf.colony(shelf.person(shelf.id))
     real, tries = runner.make_nudges, []
 
-    def fragile(ledger, key_id, now_ms):
-        if ledger.household_id == bad.id:
+    def fragile(connection, household_ids, key_ids, now_ms):
+        if bad.id in household_ids:
             tries.append(now_ms)
             raise ZeroDivisionError
-        return real(ledger, key_id, now_ms)
+        return real(connection, household_ids, key_ids, now_ms)
 
     monkeypatch.setattr(runner, "make_nudges", fragile)
     told = good.at("2026-05-04T18:30").tick()

@@ -311,7 +311,8 @@ def test_a_message_whose_round_was_done_before_it_could_be_sent_is_dropped(shelf
     colony_id = shelf.colony(mira)
     shelf.at(DUE_ROUND)
     with writing() as connection:
-        assert making.make_nudges(Ledger(connection, shelf.id), {"present-key-0000"}, shelf.now_ms) == 1
+        made = making.make_nudges(connection, [shelf.id], {"present-key-0000"}, shelf.now_ms)
+    assert made == {shelf.id: 1}
     shelf.log(mira, "feeding", {"colony_id": colony_id, "need": "protein"})
 
     assert shelf.tick() == []

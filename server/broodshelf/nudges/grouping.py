@@ -34,6 +34,10 @@ class Item:
     portion: Mapping[str, Any] | None = None
     suggested: Mapping[str, Any] | None = None
 
+    def as_json(self) -> str:
+        """Return the item as it is kept in the database."""
+        return json.dumps({name: getattr(self, name) for name in self.__slots__}, ensure_ascii=False)
+
 
 def compose(items: Sequence[Item], nudge_id: str, delivery_id: str, public_url: str) -> bytes:
     """Return the message as JSON of at most 3000 bytes.

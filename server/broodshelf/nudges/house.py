@@ -1,19 +1,22 @@
-"""Who lives in a household, which of them can be reached, and what decides who hears of a due occurrence."""
+"""Who lives in a household, which of them can be reached, and what decides who hears of a due occurrence.
+
+Read for many households at once: at a common hour the rounds of all of them come due together.
+"""
 
 from __future__ import annotations
 
+import json
 from collections import defaultdict
-from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass
-from typing import Final
+from collections.abc import Collection, Iterable, Mapping
+from dataclasses import dataclass, field
+from typing import Any, Final
 
 from sqlalchemy import Connection, func, select
 
 from ..people.tables import devices
-from ..records.store import Ledger, read_kind
+from ..records.ids import plan_id
 from ..records.tables import records
 from ..rounds.occurrences import Occurrence
-from ..rounds.recompute import care_clock
 from ..rounds.wall_clock import CareClock
 from .audience import Matter, PassDates, Person
 from .tables import nudge_items, nudges, subscriptions
@@ -23,6 +26,9 @@ PATIENCE_HOURS: Final = 6.0
 """For a household that has not said how long it waits before a nudge is repeated."""
 LATELY_MS: Final = 60 * 24 * HOUR_MS
 """How far back the keeper who usually sees to a colony is looked for."""
+
+Due = Mapping[str, list[Occurrence]]
+"""What is due, by household."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,94 +43,129 @@ class House:
     phones: Mapping[str, list[str]]
 
 
-def read_house(ledger: Ledger, key_ids: Collection[str], now_ms: int) -> House:
-    """Return who lives here; reachable are those with a mailbox, or a phone that was not revoked, under these keys."""
-    connection, household_id = ledger.connection, ledger.household_id
-    household = ledger.get(household_id)
-    patience = household.values.get("patience_hours") if household is not None else None
+@dataclass(frozen=True, slots=True)
+class Facts:
+    """What the log and earlier nudges say about due occurrences; the first three by household and id."""
+
+    values: dict[tuple[str, str], dict[str, Any]] = field(default_factory=dict)
+    authors: dict[tuple[str, str], str | None] = field(default_factory=dict)
+    usual: dict[tuple[str, str], str] = field(default_factory=dict)
+    told: dict[str, set[str]] = field(default_factory=lambda: defaultdict(set))
+
+    def matter(self, household_id: str, row: Occurrence) -> Matter:
+        """Return what decides who hears of an occurrence."""
+        fault_id = fault_id_of(row)
+        return Matter(
+            row.subject_id,
+            urgent=row.urgent,
+            follows=row.follows,
+            usual=self.usual.get((household_id, row.subject_id)),
+            flagger=self.authors.get((household_id, fault_id)) if fault_id is not None else None,
+            told=frozenset(self.told[row.id] if row.steps else ()),
+        )
+
+
+def read_houses(
+    connection: Connection, household_ids: Collection[str], key_ids: Collection[str], now_ms: int
+) -> dict[str, House]:
+    """Return who lives there; reachable are those with a mailbox, or a phone that was not revoked, under these keys."""
     phones: dict[str, list[str]] = defaultdict(list)
     for row in connection.execute(
         select(subscriptions.c.person_id, subscriptions.c.id)
         .outerjoin(devices, devices.c.id == subscriptions.c.device_id)
         .where(
-            subscriptions.c.household_id == household_id,
+            subscriptions.c.household_id.in_(household_ids),
             subscriptions.c.key_id.in_(key_ids),
             devices.c.revoked_ms.is_(None),
         )
         .order_by(subscriptions.c.id)
     ):
         phones[row.person_id].append(row.id)
-    people = [
-        Person(r.id, r.values["role"], r.id in phones, r.values.get("pass_id"))
-        for r in read_kind(connection, household_id, "person")
-    ]
-    passes = [
-        PassDates(
-            r.id,
-            frozenset(r.values.get("colony_ids") or ()),
-            r.values["starts_on"],
-            r.values["ends_on"],
-        )
-        for r in read_kind(connection, household_id, "pass")
-        if not r.values.get("revoked_at_ms")
-    ]
-    clock = care_clock(ledger)
-    patience_ms = round((patience or PATIENCE_HOURS) * HOUR_MS)
-    return House(clock, clock.local_date(now_ms).isoformat(), patience_ms, people, passes, phones)
-
-
-def matters_of(ledger: Ledger, due: Sequence[Occurrence], house: House, now_ms: int) -> dict[str, Matter]:
-    """Return, by occurrence, what decides who hears of it."""
-    usual = _usual_keepers(ledger, {row.subject_id for row in due}, house, now_ms)
-    faults = [fault_id_of(row) for row in due]
-    ledger.load(i for i in faults if i is not None)
-    told = _told_before(ledger.connection, [row.id for row in due if row.steps])
-    made = {}
-    for row, fault_id in zip(due, faults, strict=True):
-        fault = ledger.get(fault_id) if fault_id is not None else None
-        made[row.id] = Matter(
-            row.subject_id,
-            urgent=row.urgent,
-            follows=row.follows,
-            usual=usual.get(row.subject_id),
-            flagger=fault.person_id if fault is not None else None,
-            told=frozenset(told[row.id]),
-        )
-    return made
-
-
-def _usual_keepers(ledger: Ledger, colony_ids: set[str], house: House, now_ms: int) -> dict[str, str]:
-    """Return who logged last for each colony; asked only where there is a choice."""
-    keepers = [p.id for p in house.people if p.role == "keeper" and p.reachable]
-    if len(keepers) < 2:
-        return {}
-    found: dict[str, str] = {}
-    for row in ledger.connection.execute(
-        select(records.c.colony_id, records.c.person_id, func.max(records.c.happened_ms).label("last_ms"))
+    found: dict[str, dict[str, list[tuple[str, dict[str, Any]]]]] = defaultdict(lambda: defaultdict(list))
+    for record in connection.execute(
+        select(records.c.household_id, records.c.kind, records.c.id, records.c.fields)
         .where(
-            records.c.household_id == ledger.household_id,
-            records.c.colony_id.in_(sorted(colony_ids)),
+            records.c.household_id.in_(household_ids),
+            records.c.kind.in_(("household", "person", "pass")),
+            records.c.gone.is_(False),
+        )
+        .order_by(records.c.id)
+    ):
+        found[record.household_id][record.kind].append((record.id, json.loads(record.fields)))
+    return {household_id: _house(found[household_id], phones, now_ms) for household_id in household_ids}
+
+
+def _house(
+    found: Mapping[str, list[tuple[str, dict[str, Any]]]], phones: Mapping[str, list[str]], now_ms: int
+) -> House:
+    household: dict[str, Any] = next((values for _, values in found["household"]), {})
+    clock = CareClock.of(household)
+    return House(
+        clock,
+        clock.local_date(now_ms).isoformat(),
+        round((household.get("patience_hours") or PATIENCE_HOURS) * HOUR_MS),
+        [Person(id_, v["role"], id_ in phones, v.get("pass_id")) for id_, v in found["person"]],
+        [
+            PassDates(id_, frozenset(v.get("colony_ids") or ()), v["starts_on"], v["ends_on"])
+            for id_, v in found["pass"]
+            if not v.get("revoked_at_ms")
+        ],
+        phones,
+    )
+
+
+def read_facts(connection: Connection, due: Due, houses: Mapping[str, House], now_ms: int) -> Facts:
+    """Return what is known about these occurrences: colonies, plans and faults, usual keepers, who heard already."""
+    facts = Facts()
+    rows = [row for found in due.values() for row in found]
+    wanted = {i for row in rows for i in (row.subject_id, plan_id(row.subject_id), fault_id_of(row)) if i}
+    for row in connection.execute(
+        select(records.c.household_id, records.c.id, records.c.person_id, records.c.fields).where(
+            records.c.household_id.in_(due), records.c.id.in_(sorted(wanted))
+        )
+    ):
+        facts.values[row.household_id, row.id] = json.loads(row.fields)
+        facts.authors[row.household_id, row.id] = row.person_id
+    _add_usual_keepers(connection, facts, due, houses, now_ms)
+    _add_told(connection, facts, [row.id for row in rows if row.steps])
+    return facts
+
+
+def _add_usual_keepers(
+    connection: Connection, facts: Facts, due: Due, houses: Mapping[str, House], now_ms: int
+) -> None:
+    """Find who logged last for each colony; asked only where there is a choice."""
+    keepers = {
+        household_id: found
+        for household_id in due
+        if len(found := [p.id for p in houses[household_id].people if p.role == "keeper" and p.reachable]) > 1
+    }
+    if not keepers:
+        return
+    for row in connection.execute(
+        select(records.c.household_id, records.c.colony_id, records.c.person_id)
+        .where(
+            records.c.household_id.in_(keepers),
+            records.c.colony_id.in_(sorted({row.subject_id for i in keepers for row in due[i]})),
             records.c.gone.is_(False),
             records.c.happened_ms.between(now_ms - LATELY_MS, now_ms),
-            records.c.person_id.in_(keepers),
+            records.c.person_id.in_(sorted(i for found in keepers.values() for i in found)),
         )
-        .group_by(records.c.colony_id, records.c.person_id)
+        .group_by(records.c.household_id, records.c.colony_id, records.c.person_id)
         .order_by(func.max(records.c.happened_ms))
     ):
-        found[row.colony_id] = row.person_id
-    return found
+        facts.usual[row.household_id, row.colony_id] = row.person_id
 
 
-def _told_before(connection: Connection, occurrence_ids: Sequence[str]) -> dict[str, set[str]]:
-    found: dict[str, set[str]] = defaultdict(set)
-    if occurrence_ids:
+def _add_told(connection: Connection, facts: Facts, occurrence_ids: Iterable[str]) -> None:
+    ids = sorted(occurrence_ids)
+    if ids:
         for row in connection.execute(
             select(nudge_items.c.occurrence_id, nudges.c.person_id)
             .join(nudges, nudges.c.id == nudge_items.c.nudge_id)
-            .where(nudge_items.c.occurrence_id.in_(occurrence_ids))
+            .where(nudge_items.c.occurrence_id.in_(ids))
         ):
-            found[row.occurrence_id].add(row.person_id)
-    return found
+            facts.told[row.occurrence_id].add(row.person_id)
 
 
 def fault_id_of(row: Occurrence) -> str | None:

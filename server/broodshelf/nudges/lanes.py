@@ -22,11 +22,12 @@ from .answers import Outcome, Refused, RetryLater, Sent
 from .grouping import compose, compose_short, compose_test
 from .journal import Journal
 from .mail import MAIL
+from .marking import Claimed, mark, mark_sent
 from .measures import Measures
-from .queue import Claimed, claim, mark, release, waiting_hosts
+from .queue import claim, release, waiting_hosts
 from .sender import Message, Sender, topic_of
 
-BATCH: Final = 20
+BATCH: Final = 50
 LANES_PER_HOST: Final = 48
 MOST_LANES: Final = 120
 """Of all hosts together; a host without any may open one beyond that, so that none waits for another."""
@@ -139,8 +140,14 @@ class Lanes:
 
     def _mark(self, done: list[tuple[Claimed, Outcome, int]]) -> None:
         with writing() as connection:
+            mark_sent(
+                connection,
+                [(m, at_ms) for m, outcome, at_ms in done if isinstance(outcome, Sent)],
+                self._owner,
+            )
             for message, outcome, at_ms in done:
-                mark(connection, message, self._owner, outcome, at_ms)
+                if not isinstance(outcome, Sent):
+                    mark(connection, message, self._owner, outcome, at_ms)
 
     def _send(self, message: Claimed, now_ms: int) -> Outcome:
         try:

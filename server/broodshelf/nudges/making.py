@@ -1,28 +1,29 @@
-"""From due occurrences to nudges and the messages that carry them, in one transaction under the household's lock.
+"""From due occurrences to nudges and the messages that carry them, in one transaction under the households' locks.
 
-Logs close occurrences under the same lock, so what is told here was not done a moment before.
+Logs close occurrences under the same locks, so what is told here was not done a moment before. Many households go
+into one transaction: at a common hour a commit for each would take longer than all the rest.
 """
 
 from __future__ import annotations
 
-import json
+import datetime as dt
 import secrets
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping
-from dataclasses import asdict, replace
+from dataclasses import replace
 from typing import Any, Final, Literal
 
-from sqlalchemy import Connection, func, insert, select
+from sqlalchemy import Connection, func, insert, or_, select
 
 from ..records.ids import plan_id, uuid7
-from ..records.store import Ledger
-from ..rounds.occurrence_rows import add_occurrences, as_occurrence, change_occurrences, read_occurrences
+from ..records.tables import households
+from ..rounds.occurrence_rows import LOOK_BACK_DAYS, as_occurrence, as_row, change_occurrences
 from ..rounds.occurrences import Occurrence, after_told
 from ..rounds.tables import occurrences
 from ..rounds.wall_clock import CareClock
 from .audience import hearers
 from .grouping import Item
-from .house import House, fault_id_of, matters_of, read_house
+from .house import Due, Facts, House, fault_id_of, read_facts, read_houses
 from .tables import deliveries, nudge_items, nudges
 
 HOUR_MS: Final = 3_600_000
@@ -32,6 +33,8 @@ ON_TIME_MS: Final = 15 * 60_000
 """A care hour that lies in the quiet hours is kept if the server is on time; a late nudge waits for their end."""
 
 Verdict = Literal["tell", "miss", "wait", "leave"]
+Heard = dict[tuple[str, str, bool], list[Occurrence]]
+"""What each person hears: by household, person and whether it is urgent."""
 
 
 def verdict(row: Occurrence, clock: CareClock, now_ms: int) -> Verdict:
@@ -44,36 +47,50 @@ def verdict(row: Occurrence, clock: CareClock, now_ms: int) -> Verdict:
     return "wait" if clock.is_quiet(now_ms) and now_ms - row.at_ms > ON_TIME_MS else "tell"
 
 
-def make_nudges(ledger: Ledger, key_ids: Collection[str], now_ms: int) -> int:
-    """Tell what is due in this household; return how many nudges were made.
+def make_nudges(
+    connection: Connection, household_ids: Iterable[str], key_ids: Collection[str], now_ms: int
+) -> dict[str, int]:
+    """Tell what is due in these households; return how many nudges were made, by household.
 
     ``key_ids``: who listens with one of these is reachable: the present push key and, where mail is set up, ``mail``.
     """
-    due = _due(ledger, now_ms)
+    due = _due(connection, _lock(connection, household_ids), now_ms)
     if not due:
-        return 0
-    house = read_house(ledger, key_ids, now_ms)
-    changed: list[Occurrence] = []
-    heard: dict[tuple[str, bool], list[Occurrence]] = defaultdict(list)
-    matters = matters_of(ledger, due, house, now_ms)
-    for row in due:
-        decided = verdict(row, house.clock, now_ms)
-        if decided == "tell":
-            people = hearers(matters[row.id], house.people, house.passes, house.today)
-            for person_id in people:
-                heard[person_id, row.urgent].append(row)
-            flagger_knows = matters[row.id].flagger is not None and not row.follows
-            changed.append(_told(row, house, now_ms) if people or flagger_knows else _missed(row))
-        elif decided == "miss":
-            changed.append(_missed(row))
-        elif decided == "wait":
-            changed.append(replace(row, wake_ms=house.clock.after_quiet(now_ms)))
-        else:
-            changed.append(replace(row, wake_ms=None))
-    change_occurrences(ledger.connection, changed)
-    _add_followers(ledger, changed, house.clock, now_ms)
-    _write_nudges(ledger, heard, house, now_ms)
-    return len(heard)
+        return {}
+    houses = read_houses(connection, due, key_ids, now_ms)
+    facts = read_facts(connection, due, houses, now_ms)
+    changed: dict[str, list[Occurrence]] = {}
+    heard: Heard = defaultdict(list)
+    for household_id, rows in due.items():
+        changed[household_id] = [
+            _decide(household_id, row, houses[household_id], facts, heard, now_ms) for row in rows
+        ]
+    change_occurrences(connection, [row for rows in changed.values() for row in rows])
+    _add_followers(connection, changed, houses, now_ms)
+    _write_nudges(connection, heard, houses, facts, now_ms)
+    made: dict[str, int] = defaultdict(int)
+    for household_id, _, _ in heard:
+        made[household_id] += 1
+    return made
+
+
+def _decide(
+    household_id: str, row: Occurrence, house: House, facts: Facts, heard: Heard, now_ms: int
+) -> Occurrence:
+    """Return what becomes of a due occurrence, and enter those who hear of it into ``heard``."""
+    decided = verdict(row, house.clock, now_ms)
+    if decided == "miss":
+        return _missed(row)
+    if decided == "wait":
+        return replace(row, wake_ms=house.clock.after_quiet(now_ms))
+    if decided == "leave":
+        return replace(row, wake_ms=None)
+    matter = facts.matter(household_id, row)
+    people = hearers(matter, house.people, house.passes, house.today)
+    for person_id in people:
+        heard[household_id, person_id, row.urgent].append(row)
+    flagger_knows = matter.flagger is not None and not row.follows
+    return _told(row, house, now_ms) if people or flagger_knows else _missed(row)
 
 
 def due_households(connection: Connection, now_ms: int, most: int) -> list[str]:
@@ -87,13 +104,23 @@ def due_households(connection: Connection, now_ms: int, most: int) -> list[str]:
     return list(dict.fromkeys(connection.scalars(query)))
 
 
-def _due(ledger: Ledger, now_ms: int) -> list[Occurrence]:
+def _lock(connection: Connection, household_ids: Iterable[str]) -> list[str]:
+    """Lock the households, always in the order of their ids, so that two nudgers cannot wait for each other."""
+    query = select(households.c.id).where(households.c.id.in_(sorted(household_ids)))
+    return list(connection.scalars(query.order_by(households.c.id).with_for_update()))
+
+
+def _due(connection: Connection, household_ids: Collection[str], now_ms: int) -> dict[str, list[Occurrence]]:
+    o = occurrences.c
     query = (
         select(occurrences)
-        .where(occurrences.c.household_id == ledger.household_id, occurrences.c.wake_ms <= now_ms)
-        .order_by(occurrences.c.urgent.desc(), occurrences.c.at_ms, occurrences.c.due_ms, occurrences.c.id)
+        .where(o.household_id.in_(household_ids), o.wake_ms <= now_ms)
+        .order_by(o.urgent.desc(), o.at_ms, o.due_ms, o.id)
     )
-    return [as_occurrence(row) for row in ledger.connection.execute(query)]
+    found: dict[str, list[Occurrence]] = defaultdict(list)
+    for row in connection.execute(query):
+        found[row.household_id].append(as_occurrence(row))
+    return found
 
 
 def _told(row: Occurrence, house: House, now_ms: int) -> Occurrence:
@@ -108,113 +135,135 @@ def _missed(row: Occurrence) -> Occurrence:
     return replace(row, state="missed" if row.steps == 0 else row.state, wake_ms=None)
 
 
-def _add_followers(ledger: Ledger, changed: Iterable[Occurrence], clock: CareClock, now_ms: int) -> None:
+def _add_followers(connection: Connection, changed: Due, houses: Mapping[str, House], now_ms: int) -> None:
     """Make the next date's occurrence of what was told for the first time or missed."""
     begun = [
-        row for row in changed if (row.state == "sent" and row.told_ms == now_ms and row.steps == 1)
-        or row.state == "missed"
-    ]  # fmt: skip
+        (household_id, row)
+        for household_id, rows in changed.items()
+        for row in rows
+        if (row.state == "sent" and row.told_ms == now_ms and row.steps == 1) or row.state == "missed"
+    ]
     if not begun:
         return
-    there = read_occurrences(
-        ledger.connection, ledger.household_id, {row.subject_id for row in begun}, clock.local_date(now_ms)
-    )
-    taken = {row.place for rows in there.values() for row in rows}
-    waiting = {(r.subject_id, r.task_key) for rows in there.values() for r in rows if r.state == "waiting"}
+    taken, waiting = _places(connection, begun, houses)
     made = []
-    for row in begun:
-        follower = after_told(row, clock, now_ms)
-        if follower.place not in taken and (row.subject_id, row.task_key) not in waiting:
-            taken.add(follower.place)
-            waiting.add((row.subject_id, row.task_key))
-            made.append(follower)
-    add_occurrences(ledger.connection, ledger.household_id, made, now_ms)
+    for household_id, row in begun:
+        follower = after_told(row, houses[household_id].clock, now_ms)
+        place, task = (household_id, *follower.place), (household_id, row.subject_id, row.task_key)
+        if place not in taken and task not in waiting:
+            taken.add(place)
+            waiting.add(task)
+            made.append({**as_row(follower), "household_id": household_id, "id": uuid7(now_ms)})
+    if made:
+        connection.execute(insert(occurrences), made)
+
+
+def _places(
+    connection: Connection, begun: Collection[tuple[str, Occurrence]], houses: Mapping[str, House]
+) -> tuple[set[tuple[str, ...]], set[tuple[str, ...]]]:
+    """Return which places of these colonies are taken, and which of their tasks wait already."""
+    o = occurrences.c
+    today = min(dt.date.fromisoformat(houses[household_id].today) for household_id, _ in begun)
+    since = (today - dt.timedelta(days=LOOK_BACK_DAYS)).isoformat()
+    taken: set[tuple[str, ...]] = set()
+    waiting: set[tuple[str, ...]] = set()
+    for row in connection.execute(
+        select(o.household_id, o.subject_id, o.need, o.local_date, o.slot, o.task_key, o.state).where(
+            o.household_id.in_(sorted({household_id for household_id, _ in begun})),
+            o.subject_kind == "colony",
+            o.subject_id.in_(sorted({row.subject_id for _, row in begun})),
+            or_(o.state == "waiting", o.local_date >= since),
+        )
+    ):
+        taken.add((row.household_id, row.subject_id, row.need, row.local_date, row.slot))
+        if row.state == "waiting":
+            waiting.add((row.household_id, row.subject_id, row.task_key))
+    return taken, waiting
 
 
 def _write_nudges(
-    ledger: Ledger, heard: Mapping[tuple[str, bool], list[Occurrence]], house: House, now_ms: int
+    connection: Connection, heard: Heard, houses: Mapping[str, House], facts: Facts, now_ms: int
 ) -> None:
     if not heard:
         return
-    told = {row.id: row for rows in heard.values() for row in rows}
-    items = _items(ledger, told.values())
-    steps = _steps_so_far(
-        ledger.connection, {person_id for person_id, _ in heard}, house.today, told.values()
-    )
-    for (person_id, urgent), rows in heard.items():
+    steps = _steps_so_far(connection, heard, houses)
+    told, items, messages = [], [], []
+    for (household_id, person_id, urgent), rows in heard.items():
         latest = max(rows, key=lambda row: row.at_ms)
         key = (person_id, latest.local_date, latest.slot)
         steps[key] = steps.get(key, 0) + 1
         nudge_id = uuid7(now_ms)
-        ledger.connection.execute(
-            insert(nudges).values(
-                id=nudge_id,
-                household_id=ledger.household_id,
-                person_id=person_id,
-                local_date=latest.local_date,
-                slot=latest.slot,
-                step=steps[key],
-                urgent=urgent,
-                made_ms=now_ms,
-            )
+        told.append(
+            {
+                "id": nudge_id,
+                "household_id": household_id,
+                "person_id": person_id,
+                "local_date": latest.local_date,
+                "slot": latest.slot,
+                "step": steps[key],
+                "urgent": urgent,
+                "made_ms": now_ms,
+            }
         )
-        ledger.connection.execute(
-            insert(nudge_items),
-            [
-                {"nudge_id": nudge_id, "occurrence_id": row.id, "position": n, "item": items[row.id]}
-                for n, row in enumerate(rows)
-            ],
-        )
-        ledger.connection.execute(
-            insert(deliveries),
-            [
-                {
-                    "id": secrets.token_urlsafe(32),
-                    "nudge_id": nudge_id,
-                    "subscription_id": subscription_id,
-                    "state": "waiting",
-                    "wake_ms": now_ms,
-                    "made_ms": now_ms,
-                    "due_ms": max(row.wake_ms or now_ms for row in rows),
-                    "useless_ms": now_ms + LATE_MS,
-                }
-                for subscription_id in house.phones[person_id]
-            ],
-        )
+        items += [
+            {
+                "nudge_id": nudge_id,
+                "occurrence_id": row.id,
+                "position": n,
+                "item": _item(household_id, row, facts),
+            }
+            for n, row in enumerate(rows)
+        ]
+        messages += [
+            {
+                "id": secrets.token_urlsafe(32),
+                "nudge_id": nudge_id,
+                "subscription_id": subscription_id,
+                "state": "waiting",
+                "wake_ms": now_ms,
+                "made_ms": now_ms,
+                "due_ms": max(row.wake_ms or now_ms for row in rows),
+                "useless_ms": now_ms + LATE_MS,
+            }
+            for subscription_id in houses[household_id].phones[person_id]
+        ]
+    connection.execute(insert(nudges), told)
+    connection.execute(insert(nudge_items), items)
+    connection.execute(insert(deliveries), messages)
 
 
 def _steps_so_far(
-    connection: Connection, people: set[str], today: str, told: Iterable[Occurrence]
+    connection: Connection, heard: Heard, houses: Mapping[str, House]
 ) -> dict[tuple[str, str, str], int]:
     """Return the last step of each person's nudges of these rounds."""
-    dates = {today, *(row.local_date for row in told)}
+    dates = {houses[household_id].today for household_id, _, _ in heard}
+    dates |= {row.local_date for rows in heard.values() for row in rows}
     rows = connection.execute(
         select(nudges.c.person_id, nudges.c.local_date, nudges.c.slot, func.max(nudges.c.step).label("step"))
-        .where(nudges.c.person_id.in_(sorted(people)), nudges.c.local_date.in_(sorted(dates)))
+        .where(
+            nudges.c.person_id.in_(sorted({person_id for _, person_id, _ in heard})),
+            nudges.c.local_date.in_(sorted(dates)),
+        )
         .group_by(nudges.c.person_id, nudges.c.local_date, nudges.c.slot)
     )
     return {(row.person_id, row.local_date, row.slot): row.step for row in rows}
 
 
-def _items(ledger: Ledger, rows: Iterable[Occurrence]) -> dict[str, str]:
-    """Return, by occurrence, what the message says of it, from the colonies' plans as they stand."""
-    rows = list(rows)
-    ledger.load(i for row in rows for i in (row.subject_id, plan_id(row.subject_id)))
-    made = {}
-    for row in rows:
-        colony, plan = ledger.get(row.subject_id), ledger.get(plan_id(row.subject_id))
-        tasks: list[dict[str, Any]] = plan.values.get("tasks") or [] if plan is not None else []
-        task = next((t for t in tasks if t["key"] == row.task_key), {})
-        reasons = task.get("reasons") or [{}]
-        item = Item(
-            occurrence_id=row.id,
-            colony_id=row.subject_id,
-            colony=str(colony.values.get("name")) if colony is not None else "",
-            need=row.need,
-            task_key=row.task_key,
-            fault=reasons[0].get("code") if fault_id_of(row) is not None else None,
-            portion=task.get("portion"),
-            suggested=task.get("suggested"),
-        )
-        made[row.id] = json.dumps(asdict(item), ensure_ascii=False)
-    return made
+def _item(household_id: str, row: Occurrence, facts: Facts) -> str:
+    """Return what the message says of an occurrence, from the colony's plan as it stands, as JSON."""
+    colony = facts.values.get((household_id, row.subject_id))
+    plan = facts.values.get((household_id, plan_id(row.subject_id)), {})
+    tasks: list[dict[str, Any]] = plan.get("tasks") or []
+    task = next((t for t in tasks if t["key"] == row.task_key), {})
+    reasons = task.get("reasons") or [{}]
+    item = Item(
+        occurrence_id=row.id,
+        colony_id=row.subject_id,
+        colony=str(colony.get("name")) if colony is not None else "",
+        need=row.need,
+        task_key=row.task_key,
+        fault=reasons[0].get("code") if fault_id_of(row) is not None else None,
+        portion=task.get("portion"),
+        suggested=task.get("suggested"),
+    )
+    return item.as_json()

@@ -92,7 +92,7 @@ class Nudger:
             _remember_tick(now_ms)
             self._look_at_zones()
             self._each(stale_households, self._renew, now_ms)
-            self._each(due_households, self._tell, now_ms)
+            self._tell_all(now_ms)
             self._lanes.open(now_ms)
             if tidy_when_due(now_ms):
                 self._journal.tidy(now_ms)
@@ -162,11 +162,30 @@ class Nudger:
             stale(ledger, now_ms)
             ledger.flush()
 
-    def _tell(self, household_id: str, now_ms: int) -> None:
+    def _tell_all(self, now_ms: int) -> None:
+        """Make what is due, many households at a time; if that fails, one by one, so that the others are told."""
+        seen: set[str] = set()
+        while True:
+            with reading() as connection:
+                found = [h for h in due_households(connection, now_ms, AT_ONCE) if h not in seen]
+            if not found:
+                return
+            seen.update(found)
+            try:
+                self._tell(found, now_ms)
+            except Exception:  # noqa: BLE001 - whose fault it is, the next try shows
+                for household_id in found:
+                    try:
+                        self._tell([household_id], now_ms)
+                    except Exception as error:  # noqa: BLE001 - whatever it is, the other households come first
+                        self._put_aside(household_id, error, now_ms)
+            self._lanes.open(now_ms)  # the first messages need not wait for the last household
+
+    def _tell(self, household_ids: list[str], now_ms: int) -> None:
         with writing() as connection:
-            made = make_nudges(Ledger(connection, household_id), self._key_ids, now_ms)
+            made = make_nudges(connection, household_ids, self._key_ids, now_ms)
         if made:
-            say("nudges made", household_id=household_id, count=made)
+            say("nudges made", households=len(made), count=sum(made.values()))
 
     def _put_aside(self, household_id: str, error: Exception, now_ms: int) -> None:
         """Let a household that fails rest for an hour, so that it cannot keep the nudger busy with failing."""

@@ -16,8 +16,9 @@ from ..records.ids import uuid7
 from .answers import Gone, Outcome, Sent
 from .grouping import compose_test
 from .mail import MAIL
+from .marking import Claimed, mark
 from .push_hosts import Blocked, PushHosts, check_keys
-from .queue import LEASE_MS, Claimed, mark
+from .queue import LEASE_MS
 from .sender import SHORTEST_TTL_S, Message, Sender, Target, topic_of
 from .tables import deliveries, subscriptions
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import datetime as dt
 from collections import defaultdict
 from collections.abc import Iterable
-from dataclasses import asdict, fields
+from dataclasses import fields
 from typing import Any, Final
 
 from sqlalchemy import Connection, Row, bindparam, delete, insert, or_, select, update
@@ -44,18 +44,23 @@ def as_occurrence(row: Row[Any]) -> Occurrence:
     return Occurrence(**{name: getattr(row, name) for name in _NAMES})
 
 
+def as_row(row: Occurrence) -> dict[str, Any]:
+    """Turn a value into the columns of the table, without the household."""
+    return {name: getattr(row, name) for name in _NAMES}
+
+
 def add_occurrences(
     connection: Connection, household_id: str, made: Iterable[Occurrence], now_ms: int
 ) -> None:
     """Insert new occurrences, each with an id of its own."""
-    rows = [{**asdict(row), "household_id": household_id, "id": uuid7(now_ms)} for row in made]
+    rows = [{**as_row(row), "household_id": household_id, "id": uuid7(now_ms)} for row in made]
     if rows:
         connection.execute(insert(occurrences), rows)
 
 
 def change_occurrences(connection: Connection, changed: Iterable[Occurrence]) -> None:
     """Write occurrences that exist."""
-    rows = [{f"b_{name}": value for name, value in asdict(row).items()} for row in changed]
+    rows = [{f"b_{name}": value for name, value in as_row(row).items()} for row in changed]
     if rows:
         connection.execute(_CHANGE, rows)
 

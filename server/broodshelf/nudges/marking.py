@@ -1,0 +1,151 @@
+"""What came of a message that was claimed: marked by compare-and-set, so that only its owner can."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from sqlalchemy import Connection, bindparam, delete, exists, func, select, update
+
+from ..logs import say
+from .answers import PAUSE_S, TOO_LARGE, Gone, Outcome, Refused, RetryLater, Sent, back_off_s
+from .grouping import Item
+from .sender import Target
+from .tables import deliveries, put_row, subscriptions, vendor_pauses
+
+SUSPECT_FAILURES: Final = 10
+SUSPECT_MS: Final = 7 * 86_400_000
+"""A subscription that a vendor keeps refusing is deleted after so many failures over so long, if others there work."""
+
+
+@dataclass(frozen=True, slots=True)
+class Claimed:
+    """A message that this process may send until its lease runs out. ``items`` are those still open."""
+
+    id: str
+    nudge_id: str | None
+    subscription_id: str
+    host: str
+    target: Target
+    attempts: int
+    short: bool
+    urgent: bool
+    useless_ms: int
+    topic: str
+    items: tuple[Item, ...] = ()
+    due_ms: int | None = None
+
+
+def mark(connection: Connection, message: Claimed, owner: str, outcome: Outcome, now_ms: int) -> bool:
+    """Write down what came of a message; return False, changing nothing, if the claim is no longer ours."""
+    match outcome:
+        case Sent():
+            return mark_sent(connection, [(message, now_ms)], owner) == 1
+        case Gone():
+            if not finish(connection, message.id, owner, "gone", "gone", now_ms):
+                return False
+            say("phone no longer listens", phone=message.target.mark)
+            connection.execute(delete(subscriptions).where(subscriptions.c.id == message.subscription_id))
+        case RetryLater(reason, after_s, vendor):
+            wait_ms = 1000 * (after_s if after_s is not None else back_off_s(message.attempts))
+            if not _mark_ours(connection, message.id, owner, wake_ms=now_ms + wait_ms, outcome=reason):
+                return False
+            _note(connection, message, outcome=reason)
+            if vendor:
+                _pause(connection, message.host, now_ms + 1000 * (after_s or PAUSE_S))
+        case Refused() if outcome == TOO_LARGE and not message.short:
+            return _mark_ours(
+                connection, message.id, owner, wake_ms=now_ms, short=True, outcome=TOO_LARGE.reason
+            )
+        case Refused(reason, suspect):
+            if not finish(connection, message.id, owner, "refused", reason, now_ms):
+                return False
+            _note(connection, message, outcome=reason)
+            if suspect:
+                _suspect(connection, message, reason, now_ms)
+    return True
+
+
+def mark_sent(connection: Connection, sent: Sequence[tuple[Claimed, int]], owner: str) -> int:
+    """Mark many messages as taken, each with its instant; return how many claims were still ours."""
+    d = deliveries.c
+    query = select(d.id).where(
+        d.id.in_([message.id for message, _ in sent]), d.owner == owner, d.state == "waiting"
+    )
+    ours = set(connection.scalars(query.with_for_update()))
+    rows = [
+        {"b_id": message.id, "b_phone": message.subscription_id, "b_at": at_ms}
+        for message, at_ms in sent
+        if message.id in ours
+    ]
+    if rows:
+        connection.execute(_SENT, rows)
+        connection.execute(_DELIVERED, rows)
+    return len(rows)
+
+
+_SENT = (
+    update(deliveries)
+    .where(deliveries.c.id == bindparam("b_id"))
+    .values(state="sent", outcome="sent", done_ms=bindparam("b_at"), wake_ms=None, owner=None)
+)
+_DELIVERED = (
+    update(subscriptions)
+    .where(subscriptions.c.id == bindparam("b_phone"))
+    .values(outcome="sent", delivered_ms=bindparam("b_at"), failures=0, suspect_since_ms=None)
+)
+
+
+def _mark_ours(connection: Connection, delivery_id: str, owner: str, **values: object) -> bool:
+    """Change a message and let go of it, if the claim is still ours: the compare-and-set of all marks."""
+    done = connection.execute(
+        update(deliveries)
+        .where(deliveries.c.id == delivery_id, deliveries.c.owner == owner, deliveries.c.state == "waiting")
+        .values(owner=None, **values)
+    )
+    return done.rowcount == 1
+
+
+def finish(
+    connection: Connection, delivery_id: str, owner: str, state: str, outcome: str, now_ms: int
+) -> bool:
+    """End a message's way, if the claim is still ours."""
+    ended = {"state": state, "outcome": outcome, "done_ms": now_ms, "wake_ms": None}
+    return _mark_ours(connection, delivery_id, owner, **ended)
+
+
+def _note(connection: Connection, message: Claimed, **values: object) -> None:
+    connection.execute(
+        update(subscriptions).where(subscriptions.c.id == message.subscription_id).values(**values)
+    )
+
+
+def _pause(connection: Connection, host: str, until_ms: int) -> None:
+    """Let a host rest until then; whoever asked last is right."""
+    put_row(connection, vendor_pauses, {"host": host}, {"until_ms": until_ms})
+
+
+def _suspect(connection: Connection, message: Claimed, reason: str, now_ms: int) -> None:
+    """Count a refusal that may be our fault; delete only what fails for long where others succeed."""
+    s = subscriptions.c
+    connection.execute(
+        update(subscriptions)
+        .where(s.id == message.subscription_id)
+        .values(failures=s.failures + 1, suspect_since_ms=func.coalesce(s.suspect_since_ms, now_ms))
+    )
+    say("a push service refuses our messages", phone=message.target.mark, host=message.host, reason=reason)
+    row = connection.execute(
+        select(s.failures, s.suspect_since_ms).where(s.id == message.subscription_id)
+    ).one_or_none()
+    if row is None or row.failures < SUSPECT_FAILURES or now_ms - row.suspect_since_ms < SUSPECT_MS:
+        return
+    others_work = connection.scalar(
+        select(
+            exists().where(
+                s.host == message.host, s.id != message.subscription_id, s.delivered_ms > row.suspect_since_ms
+            )
+        )
+    )
+    if others_work:
+        connection.execute(delete(subscriptions).where(s.id == message.subscription_id))
