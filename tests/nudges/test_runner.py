@@ -195,7 +195,7 @@ def test_a_household_that_fails_rests_for_an_hour_and_the_others_are_told(
     good.nudger.close()
 
     assert told == ["Protein for Amber"]
-    assert len(tries) == 1
+    assert len(tries) == 2  # with the others, then alone; not again at 18:35
     assert later == ["Protein for Amber"]
     assert "nudges failed" in caplog.text
 

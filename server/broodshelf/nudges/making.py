@@ -105,9 +105,12 @@ def due_households(connection: Connection, now_ms: int, most: int) -> list[str]:
 
 
 def _lock(connection: Connection, household_ids: Iterable[str]) -> list[str]:
-    """Lock the households, always in the order of their ids, so that two nudgers cannot wait for each other."""
+    """Lock those households that nobody else holds: another nudger is telling them, or a log comes in this moment.
+
+    Those left out are still due at the next tick, if they are.
+    """
     query = select(households.c.id).where(households.c.id.in_(sorted(household_ids)))
-    return list(connection.scalars(query.order_by(households.c.id).with_for_update()))
+    return list(connection.scalars(query.order_by(households.c.id).with_for_update(skip_locked=True)))
 
 
 def _due(connection: Connection, household_ids: Collection[str], now_ms: int) -> dict[str, list[Occurrence]]:

@@ -9,10 +9,11 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager, nullcontext
+from threading import Lock
 from typing import Any
 
-from flask import Flask
+from flask import Flask, current_app
 from flask_sqlalchemy import SQLAlchemy
 from sqlalchemy import Connection, Engine, MetaData, event
 
@@ -30,11 +31,13 @@ db = SQLAlchemy(metadata=metadata)
 """Binds the engine to an app; the tables themselves are SQLAlchemy Core."""
 
 SQLITE_BUSY_TIMEOUT_MS = 10_000
+_TURN = "broodshelf.turn"
 
 
 def prepare(app: Flask) -> None:
     """Attach the engine to ``app`` and set what SQLite needs on every connection."""
     db.init_app(app)
+    app.extensions[_TURN] = Lock()
     with app.app_context():
         if db.engine.dialect.name == "sqlite":
             _prepare_sqlite(db.engine)
@@ -63,9 +66,21 @@ def _prepare_sqlite(engine: Engine) -> None:
 
 @contextmanager
 def writing() -> Iterator[Connection]:
-    """Open a write transaction; commit when the block ends, roll back when it raises."""
-    with db.engine.connect().execution_options(writes=True) as connection, connection.begin():
+    """Open a write transaction; commit when the block ends, roll back when it raises. Do not nest them.
+
+    On SQLite the threads of a process take turns on a lock of their own: SQLite lets waiting writers ask again
+    after a while, and one that asks at the wrong moments may never get its turn beside a busy one.
+    """
+    with (
+        _turn(),
+        db.engine.connect().execution_options(writes=True) as connection,
+        connection.begin(),
+    ):
         yield connection
+
+
+def _turn() -> AbstractContextManager[object]:
+    return current_app.extensions[_TURN] if db.engine.dialect.name == "sqlite" else nullcontext()
 
 
 @contextmanager
