@@ -85,7 +85,7 @@ class Killing:
     def kill_one(self) -> None:
         """Kill a random one after a random number of further messages, and start another in its place."""
         wanted = len(self.service.taken) + self.random.randint(5, 60)
-        wait_for(lambda: len(self.service.taken) >= min(wanted, self.expected), 60)
+        wait_for(lambda: len(self.service.taken) >= min(wanted, self.expected), 120)
         process = self.processes.pop(self.random.randrange(len(self.processes)))
         process.kill()
         process.wait(10)

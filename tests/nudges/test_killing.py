@@ -18,7 +18,7 @@ def test_nudgers_killed_at_random_lose_nothing_and_repeat_at_most_one_a_kill(she
                 run.start()
             for _ in range(4):
                 run.kill_one()
-            wait_for(lambda: run.sent() == run.expected, 40)
+            wait_for(lambda: run.sent() == run.expected, 120)
         finally:
             run.stop()
         account = run.account()
