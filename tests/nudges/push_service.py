@@ -26,6 +26,8 @@ class PushService:
         self.taken: list[Taken] = []
         self.release = threading.Event()
         self.now_ms: int | None = None
+        self.most_at_once = self._at_once = 0
+        self._counting = threading.Lock()
         service = self
 
         class Handler(BaseHTTPRequestHandler):
@@ -72,6 +74,14 @@ class PushService:
         elif what == "retry":
             at = format_datetime(dt.datetime(2026, 5, 1, 12, 2, tzinfo=dt.UTC), usegmt=True)
             self._say(request, 429, **{"Retry-After": at if detail == "date" else detail})
+        elif what == "after":
+            with self._counting:
+                self._at_once += 1
+                self.most_at_once = max(self.most_at_once, self._at_once)
+            threading.Event().wait(int(detail) / 1000)
+            with self._counting:
+                self._at_once -= 1
+            self._say(request, 201)
         elif what == "slow":
             self.release.wait(20)
             self._say(request, 201)

@@ -16,7 +16,7 @@ from sqlalchemy import select
 from tests.nudges.push_service import PushService
 from tests.nudges.support import KEY_ID, LOOPBACK, URL, Shelf, ms
 
-from broodshelf.nudges import runner
+from broodshelf.nudges import lanes, runner
 from broodshelf.nudges.queue import LEASE_MS
 from broodshelf.nudges.runner import Nudger, nudger_health
 from broodshelf.nudges.sender import WebPushSender
@@ -247,3 +247,28 @@ def test_the_embedded_nudger_ticks_by_itself_and_stops(shelf: Shelf):
 
     assert told == ["sent"]
     assert set(threading.enumerate()) <= before
+
+
+def test_a_slow_push_service_gets_more_lanes(
+    shelf: Shelf, service: PushService, real_nudger, monkeypatch: pytest.MonkeyPatch
+):
+    """200 ms an answer, 120 messages: one lane would take 24 s; the lanes that are open at once are counted."""
+    monkeypatch.setattr(lanes, "BATCH", 10)
+    everyone_is_told_of_a_leak(shelf, [service.url(f"/after/200/{n}") for n in range(120)])
+    nudger = real_nudger()
+    nudger.tick(shelf.now_ms)
+    nudger.finish()
+
+    assert service.most_at_once >= 8
+    assert states() == {"sent": 120}
+
+
+def test_a_quick_push_service_is_served_by_one_lane(shelf: Shelf, real_nudger, monkeypatch):
+    monkeypatch.setattr(lanes, "QUICK_MS", 60_000.0)  # whatever a busy machine makes of it
+    with PushService() as service:
+        everyone_is_told_of_a_leak(shelf, [service.url(f"/after/1/{n}") for n in range(60)])
+        nudger = real_nudger()
+        nudger.tick(shelf.now_ms)
+        nudger.finish()
+        assert service.most_at_once == 1
+        assert states() == {"sent": 60}

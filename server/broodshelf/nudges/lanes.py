@@ -34,6 +34,8 @@ MOST_LANES: Final = 120
 QUICK_MS: Final = 30.0
 MS_PER_LANE: Final = 2.5
 """A host that takes longer than ``QUICK_MS`` to answer is given a lane for each 2.5 ms of it: 100 ms, 40 lanes."""
+TRIED: Final = 3
+"""After so many messages of a batch a lane knows how long the host takes."""
 MARK_EVERY_S: Final = 1.0
 GIVE_BACK_AFTER_S: Final = 40
 """A batch that takes longer gives the rest back before its lease of 60 s runs out."""
@@ -111,7 +113,6 @@ class Lanes:
                     batch = claim(connection, self._owner, host, now_ms(), BATCH)
                 if not batch or not self._send_all(batch, now_ms):
                     return
-                self._widen(host, LANES_PER_HOST if len(batch) == BATCH else 0, now_ms())
 
     def _send_all(self, batch: list[Claimed], now_ms: Callable[[], int]) -> bool:
         """Send a batch; return False when the host should be left alone.
@@ -126,6 +127,10 @@ class Lanes:
             outcome = Sent() if message.id in arrived else self._send(message, now_ms())
             done.append((message, outcome, now_ms()))
             self._measures.attempted(message.host, outcome, message.due_ms, now_ms())
+            if (
+                number == TRIED and len(batch) == BATCH
+            ):  # slow, and more wait: do not crawl through a whole batch
+                self._widen(message.host, LANES_PER_HOST, now_ms())
             pause = isinstance(outcome, RetryLater) and outcome.vendor
             if pause or time.monotonic() - began > GIVE_BACK_AFTER_S or self._closing:
                 self._mark(done)
