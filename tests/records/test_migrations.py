@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import json
+
 import pytest
+from alembic import command
 from alembic.autogenerate import compare_metadata
 from alembic.migration import MigrationContext
 from flask import Flask
+from sqlalchemy import text
 
 from broodshelf import migrations
 from broodshelf.records import database
@@ -26,3 +30,40 @@ def test_migrations_and_tables_agree(kind, tmp_path, request):
         with database.reading() as connection:
             assert compare_metadata(MigrationContext.configure(connection), database.metadata) == []
         database.db.engine.dispose()
+
+
+@pytest.mark.parametrize("kind", ["sqlite", "postgresql"])
+def test_a_log_from_before_the_topics_gets_its_topics_and_task_keys(kind, tmp_path, request):
+    app = Flask("bare")
+    app.config["SQLALCHEMY_DATABASE_URI"] = (
+        f"sqlite:///{tmp_path / 'm.sqlite3'}"
+        if kind == "sqlite"
+        else request.getfixturevalue("postgresql_cluster").new_database()
+    )
+    database.prepare(app)
+    logged = {
+        "a": ("feeding", {"need": "protein", "task_key": "protein:start"}, "protein", "protein:start"),
+        "b": ("check", {"outcome": "all"}, "", None),
+        "c": ("fault", {"fault": "leak"}, "open", None),
+        "d": ("fault", {"fault": "leak", "resolved_at": "2026-05-01T12:00:00Z"}, "", None),
+        "e": ("later", {"need": "sugar"}, "", None),
+    }
+    with app.app_context():
+        engine = database.db.engine
+        command.upgrade(migrations.config(engine), "0003")
+        with database.writing() as connection:
+            connection.execute(text("INSERT INTO households VALUES ('h', 5, 'e', 0, 0)"))
+            for number, (name, (record_kind, values, _topic, _key)) in enumerate(logged.items()):
+                connection.execute(
+                    text(
+                        "INSERT INTO records (household_id, id, kind, rev, gone, happened_ms, made_ms, fields, stamps)"
+                        " VALUES ('h', :id, :kind, :rev, false, 1, 1, :fields, '{}')"
+                    ),
+                    {"id": name, "kind": record_kind, "rev": number, "fields": json.dumps(values)},
+                )
+        migrations.upgrade(engine)
+        with database.reading() as connection:
+            rows = connection.execute(text("SELECT id, topic, task_key FROM records ORDER BY id")).all()
+        engine.dispose()
+
+    assert [tuple(row) for row in rows] == [(name, topic, key) for name, (_, _, topic, key) in logged.items()]
