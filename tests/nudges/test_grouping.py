@@ -22,7 +22,7 @@ def item(colony: str = "Amber", need: str = "protein", n: int = 0, **more) -> It
     ("items", "expected"),
     [
         ([item()], "Protein for Amber"),
-        ([item(need="water")], "Fill the water up: Amber"),
+        ([item(need="water")], "See to the water: Amber"),
         ([item(need="water", fault="leak")], "Leaking reservoir: Amber"),
         ([item(), item("Birch")], "Protein for 2 colonies"),
         ([item(), item(need="water")], "Amber: protein, water"),

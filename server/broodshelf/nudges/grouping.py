@@ -110,7 +110,7 @@ def title(items: Sequence[Item]) -> str:
 
 
 def body(items: Sequence[Item], shown: int) -> str:
-    """Return one line an item, e.g. ``Amber: 1 fruit fly · Birch: Fill the water up``, and how many more."""
+    """Return one line an item, e.g. ``Amber: 1 fruit fly · Birch: See to the water``, and how many more."""
     lines = [say("nudge", "line", {"colony": i.colony, "what": _what(i)}) for i in items[:shown]]
     if len(items) > shown:
         lines.append(say("nudge", "more", {"n": len(items) - shown}))
