@@ -1,7 +1,7 @@
 // The whole log of one colony: what every screen holds already, and before that what the store gives when it is asked.
 import { useEffect, useState } from 'preact/hooks';
 import { overlayRows } from '../care/overlay.js';
-import { events, openStore, outbox } from './shelf.js';
+import { events, openStore, outbox, saving } from './shelf.js';
 
 /**
  * @param {string} colonyId
@@ -13,7 +13,7 @@ export function useHistory(colonyId) {
     let wanted = true;
     void openStore().history(colonyId, Date.now()).then((found) => { if (wanted) setOld(found); });
     return () => { wanted = false; };
-  }, [colonyId, outbox.value.length]); // what was sent may have changed what is stored
+  }, [colonyId, outbox.value.length, saving.value.last_sync_ms]); // a sync may have changed what is stored
   const recent = events.value.get(colonyId) ?? [];
   if (!old) return { log: recent, whole: false };
   const known = new Set(recent.map((row) => row.id));

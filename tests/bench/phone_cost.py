@@ -16,7 +16,7 @@ from pathlib import Path
 from typing import Any, Final
 
 from playwright.sync_api import CDPSession, Page, expect, sync_playwright
-from playwright.sync_api import TimeoutError as TookTooLong
+from playwright.sync_api import TimeoutError as Late
 from tests.phone.conftest import ARGUMENTS, CHROMIUM, claim, worker_ready
 from tests.support.server import Server
 
@@ -67,7 +67,7 @@ def usable_ms(page: Page, url: str) -> float:
     page.goto(url, wait_until="commit")
     try:
         page.wait_for_function("() => window.usableAt")
-    except TookTooLong as late:
+    except Late as late:
         raise RuntimeError(f"No control in 30 s; lost on the way: {lost}") from late
     return float(page.evaluate("() => window.usableAt"))
 

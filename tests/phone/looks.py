@@ -103,7 +103,7 @@ MEASURE: Final = """() => {
     .map((each) => (each.type === 'checkbox' ? each.closest('label') : each))
     .map((each) => {
       const box = each.getBoundingClientRect();
-      const fixed = Boolean(each.closest('nav.bottom, header.top, .toast, .sheet-head'));
+      const fixed = Boolean(each.closest('nav.bottom, header.top, .toast, .sheet-head, .stick'));
       const words = (each.getAttribute('aria-label') ?? each.textContent ?? '').trim().slice(0, 40);
       return { what: `${each.tagName} ${words}`, fixed,
         x: box.left, y: box.top + (fixed ? 0 : scrollY), right: box.right, bottom: box.bottom + (fixed ? 0 : scrollY) };
