@@ -22,7 +22,7 @@ export const m = {
     growth_words: (/** @type {number} */ first, /** @type {number} */ last) => `Workers counted: from ${first} to ${last}.`,
     water_words: (/** @type {string} */ left) => `At this pace ${left} left until it is due.`, never: 'The level does not fall at present.', due_now: 'The water is due now.',
     food_words: (/** @type {number} */ n) => `${count(n, 'feeding')} in the last half year.`, estimate: 'The dashed line is an estimate, the shade its range.',
-    days: (/** @type {number} */ d) => count(Math.max(0, Math.round(d)), 'day'), filled: 'filled up',
+    days: (/** @type {number} */ d) => count(Math.max(0, Math.round(d)), 'day'),
   },
   log: {
     food: 'Food', more: 'More foods', amount: 'Amount', size: 'Size', form: 'How', from: 'Where it comes from', lot: 'Which lot', no_lot: 'From elsewhere', go: 'Log the feeding', despite: 'It already happened: log it all the same',
@@ -84,6 +84,17 @@ export const m = {
     title: 'Pictures', take: 'Take a picture', busy: 'One moment…', remove: 'Take this picture out',
     unreadable: 'This picture could not be read. Try another, or take it again.',
     of: (/** @type {string} */ name, /** @type {string} */ day) => `${name} on ${day}`,
+  },
+  nudges: {
+    title: 'Nudges on this phone', last: (/** @type {string} */ when) => `The last one came ${when}.`, none: 'None has come yet.', silent: (/** @type {string} */ name) => `${name} has not answered for a while: open the app on it.`,
+    ask: 'Tell me when something is due', test: 'Send a test', stop: 'Turn off here',
+    state: /** @type {Record<string, string>} */ ({
+      unsupported: 'This browser cannot receive nudges. The round here is always up to date when you open the app.',
+      install_first: 'On an iPhone or iPad put the app on the home screen first: Share, then Add to Home Screen. Open it there and come back to this page.',
+      denied: 'Nudges are blocked for this app in the browser’s settings. Allow notifications there, then come back.',
+      off: 'Nudges are off. When something is due at your care hours, this phone can tell you.', on: 'Nudges come to this phone.',
+    }),
+    tested: /** @type {Record<string, string>} */ ({ waiting: 'Sent; waiting for this phone to say that it came…', heard: 'It came. Nudges work on this phone.', silent: 'It did not come.' }),
   },
   house: {
     title: 'The house', look: 'Look', good_to_know: 'Good to know', build: 'Build',

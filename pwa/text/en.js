@@ -52,6 +52,11 @@ export const t = {
     feeding: 'Feeding', check: 'Check', water: 'Water', fault: 'Something is wrong', count: 'Count', move: 'Nest move',
     note: 'Note', climate: 'Climate', photo: 'Photo', later: 'Put off',
   },
+  event: {
+    colony: 'A colony', repeat: ' (possible repeat, not counted)', leftovers: 'Leftovers taken out', mended: ' (mended)', read: (/** @type {string} */ level) => `Water read: ${level}`,
+    water: { refill: 'Water filled up', new_tube: 'New tube offered', hydrate: 'Nest watered' },
+    counted: (/** @type {string | number | null} */ n) => (n === null ? 'Counted: brood' : `Counted: ${n} workers`), larvae: (/** @type {string} */ n) => `, larvae: ${n.toLowerCase()}`,
+  },
   outcomes: { all: 'All taken', some: 'Some taken', ignored: 'Ignored' },
   readings: { full: 'Full', three_quarters: '¾', half: '½', quarter: '¼', empty: 'Empty' },
   coarse: { none: 'None', few: 'Few', some: 'Some', many: 'Many' },
