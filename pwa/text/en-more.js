@@ -25,7 +25,7 @@ export const m = {
     days: (/** @type {number} */ d) => count(Math.max(0, Math.round(d)), 'day'),
   },
   log: {
-    food: 'Food', more: 'More foods', amount: 'Amount', size: 'Size', form: 'How', from: 'Where it comes from', lot: 'Which lot', no_lot: 'From elsewhere', go: 'Log the feeding', despite: 'It already happened: log it all the same',
+    food: 'Food', more: 'More foods', amount: 'Amount', size: 'Size', from: 'Where it comes from', lot: 'Which lot', no_lot: 'From elsewhere', go: 'Log the feeding', despite: 'It already happened: log it all the same',
     stops: /** @type {Record<string, string>} */ ({ refuse: 'Do not offer this.', wait: 'Not yet.', hold: 'Hold it first.' }),
     outcome_later: (/** @type {number} */ h) => `What became of it can wait: the round asks for the leftovers after about ${h} hours.`,
     which_feeding: 'Which feeding', what_became: 'What became of it', leftovers: 'Leftovers taken out', calm: 'Looked in, all calm', barrier_good: 'The barrier is good',
