@@ -87,7 +87,7 @@ def test_a_rejected_operation_blocks_nothing_and_names_its_reason(phone):
         ("colony", {"name": None}, "bad_value"),
         ("colony", {"name": "x", "worker_length_mm": "long"}, "bad_value"),
         ("household", {"zone": "Mars/Base", "name": "x"}, "bad_value"),
-        ("note", {"text": "hello", "happened_at": HAPPENED}, "missing_field"),
+        ("note", {"text": "hello", "colony_id": uuid7(1)}, "missing_field"),
         ("plan", {"gauges": []}, "not_allowed"),
         ("person", {"name": "x", "role": "keeper"}, "not_allowed"),
         ("note", {"text": "x" * 5000, "happened_at": HAPPENED, "colony_id": uuid7(1)}, "bad_value"),
@@ -542,3 +542,17 @@ def test_no_character_in_a_log_stops_the_queue(phone, other, odd):
     assert other.values()[odd_ones[0]["id"]]["remark"] == odd.replace("\ud800", "\ufffd").replace(
         "\ud83d", "\ufffd"
     )
+
+
+def test_a_correction_waits_with_the_log_that_waits_for_its_colony(phone):
+    """After a restore a journal comes in the order of its making; the colony may be offered after it."""
+    phone.sync()
+    missing = uuid7(NOON_MS)
+    log = phone.write("note", {"colony_id": missing, "happened_at": HAPPENED, "text": "as it was"})
+    correction = phone.write("note", {"text": "as it is"}, log["id"])
+    phone.write("colony", {"name": "Offered"}, missing, adopt=True)
+    phone.sync()
+    phone.sync()
+
+    assert phone.verdicts[correction["op_id"]]["verdict"] == "applied"
+    assert phone.values()[log["id"]]["text"] == "as it is"

@@ -38,6 +38,8 @@ class Outcome:
     answers: list[dict[str, Any]] = field(default_factory=list)
     touched: set[str] = field(default_factory=set)
     touches_all: bool = False
+    awaited: set[str] = field(default_factory=set)
+    """Records that an earlier operation of the same request would have made, had its parent been here."""
     purged: frozenset[str] = frozenset()
     """Which of the mentioned records were purged: they stay gone."""
 
@@ -76,6 +78,7 @@ def answer_operations(
             answer = _verdict(ledger, actor, op, now_ms, repeats, outcome)
             if answer["verdict"] == "deferred":
                 waiting.append((len(outcome.answers), op))
+                outcome.awaited.add(op.id)
             else:
                 fresh.append(answer)
                 before[op.op_id] = answer
@@ -176,7 +179,7 @@ def _apply(
     if op.id in outcome.purged:
         raise _Refused("purged")
     if record is None:
-        _require_whole(kind, op, values)
+        _require_whole(kind, op, values, outcome.awaited)
     _require_parents(ledger, kind, values, outcome.purged)
     return _store(ledger, actor, kind, op, values, record, now_ms, repeats, outcome)
 
@@ -200,19 +203,21 @@ def _guard(actor: Actor, kind: Kind, op: Operation, values: dict[str, Any], reco
         raise _Refused("outside_pass")
 
 
-def _require_whole(kind: Kind, op: Operation, values: dict[str, Any]) -> None:
+def _require_whole(kind: Kind, op: Operation, values: dict[str, Any], awaited: set[str]) -> None:
     """A record that is not here needs all that makes one; a lone change waits for the record itself.
 
     A record that the phone saw (``base_rev``) and that was not purged went with a restore: some phone offers it.
+    Only what names its colony or place and lacks something else was meant to make a record and never can.
     """
-    if op.base_rev > 0 and not op.adopt:
+    if (op.base_rev > 0 and not op.adopt) or op.id in awaited:
         raise _Deferred("itself")
     missing = required_fields(kind) - values.keys()
-    if not missing:
+    if not missing and (op.adopt or not values.keys() <= {"gone"}):
         return
-    if missing == required_fields(kind) or values.keys() <= {"gone"}:
-        raise _Deferred("itself")
-    raise _Refused("missing_field", field=min(missing))
+    meant_whole = any(kind.fields[name].required and kind.fields[name].refers_to for name in values)
+    if missing and (op.adopt or meant_whole):
+        raise _Refused("missing_field", field=min(missing))
+    raise _Deferred("itself")
 
 
 def _require_parents(ledger: Ledger, kind: Kind, values: dict[str, Any], purged: frozenset[str]) -> None:
