@@ -36,7 +36,7 @@ export function Photos({ colonyId, name }) {
       <p class="soft">${day(row)} <${SaveState} state=${row.state} /></p></li>`)}</ol>`}
     ${all.filter((row) => row.id === large).map((row) => html`<figure class="stack photo-large" key=${row.id}><${Photo} row=${row} words=${m.photos.of(name, day(row))} />
       <button type="button" class="button" onClick=${() => { setLarge(''); void remove('photo', row.id); }}>${m.photos.remove}</button></figure>`)}
-    <label class="button wide">${busy ? m.photos.busy : m.photos.take}<input class="visually-hidden" type="file" accept="image/*" capture="environment" disabled=${busy} onChange=${take} /></label></section>`;
+    <label class="button wide file">${busy ? m.photos.busy : m.photos.take}<input type="file" accept="image/*" capture="environment" disabled=${busy} onChange=${take} /></label></section>`;
 }
 
 /** @param {import('../care/overlay.js').ShownRow} row */

@@ -75,6 +75,13 @@ def add_colony(page: Page, name: str) -> None:
     page.get_by_role("combobox", name="Species").fill("Lasius niger")
     page.get_by_role("button", name="Add the colony").click()
     expect(page.get_by_role("heading", name="The plan")).to_be_visible()
+    expect(page.get_by_text("All synced")).to_be_visible()
+
+
+def open_colony(page: Page, server: Server, name: str = "Amber") -> None:
+    page.goto(f"{server.url}/#/shelf")
+    page.get_by_role("link", name=name).first.click()
+    expect(page.get_by_role("region", name="Diary")).to_be_visible()
 
 
 def worker_ready(page: Page) -> None:

@@ -22,6 +22,7 @@ def test_a_species_of_ones_own_is_described_by_length_food_founding_and_sting(ph
     own.get_by_label("Worker length in mm").fill("6,5")
     own.get_by_role("button", name="Seeds", exact=True).click()
     own.get_by_label("It stings").check()
+    page.get_by_text("Vessel, number and more").click()
     page.get_by_role("combobox", name="Lives in").select_option("")
     page.get_by_role("group", name="Your own vessel").get_by_label("Length in mm").fill("120")
     page.get_by_role("button", name="Add the colony").click()

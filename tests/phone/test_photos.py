@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from PIL import Image
 from playwright.sync_api import Page, expect
-from tests.phone.conftest import claim, worker_ready
+from tests.phone.conftest import claim, open_colony, worker_ready
 from tests.phone.test_story import go, online_again, pair
 
 pytestmark = pytest.mark.browser
@@ -43,6 +43,7 @@ def test_a_picture_taken_offline_is_seen_at_once_and_on_the_other_phone_later(ph
     page = phone()
     claim(page, server)
     worker_ready(page)
+    open_colony(page, server)
     colony = page.url.rpartition("#")[2]
     page.context.set_offline(True)
     take(page, picture)
@@ -75,6 +76,7 @@ def test_a_picture_taken_offline_is_seen_at_once_and_on_the_other_phone_later(ph
 def test_a_file_that_is_no_picture_is_said_and_logs_nothing(phone, server, tmp_path):
     page = phone()
     claim(page, server)
+    open_colony(page, server)
     (tmp_path / "broken.jpg").write_bytes(b"not a picture")
     page.get_by_label("Take a picture").set_input_files(tmp_path / "broken.jpg")
 

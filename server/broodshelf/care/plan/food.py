@@ -67,6 +67,10 @@ def food_need(need: str, known: Known, tasting: Suggestion | None = None) -> tup
         next_days = coming.days * switched.slower
         reasons = [*model.reasons]
     reasons += [reason(code, low=usual.low_days, high=usual.high_days) for code in usual.reason_codes[1:]]
+    if need == "protein" and switched.protein_maintenance:
+        # fed as if it had no larvae, whatever was seen: say the true cause
+        reasons = [r for r in reasons if r["code"] not in ("maintenance_only", "no_larvae")]
+        reasons.append(reason("quiet_season"))
     reasons += taught.reasons if taught is not None else ()
     reasons.append(reason("last_fed", at_ms=last.happened_ms) if last is not None else reason("never_fed"))
     if ignored:
