@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import threading
-from contextlib import suppress
+from contextlib import nullcontext, suppress
 
 from sqlalchemy import Connection
 from sqlalchemy.exc import DBAPIError
 from sqlalchemy.sql.selectable import GenerativeSelect
 from tests.support.households import HAPPENED, ModelPhone
+
+from broodshelf.records import database
 
 WRITERS, ROUNDS = 4, 8
 
@@ -64,8 +66,9 @@ def test_a_reader_that_polls_while_several_write_misses_nothing(bare_app, househ
 
 
 def test_without_the_lock_this_test_is_red(bare_app, household_id, monkeypatch):
-    """The mutant 'lock skipped': no row lock on PostgreSQL, no immediate transaction on SQLite."""
+    """The mutant 'lock skipped': no row lock on PostgreSQL, no immediate transaction and no turns on SQLite."""
     monkeypatch.setattr(GenerativeSelect, "with_for_update", lambda self, **_: self)
+    monkeypatch.setattr(database, "_turn", nullcontext)
     monkeypatch.setattr(Connection, "get_execution_options", lambda _self: {})
     failures, reader, logged = write_at_once(bare_app, household_id)
 
