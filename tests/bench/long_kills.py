@@ -27,7 +27,7 @@ def main() -> int:
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
         server = Server(Path(folder) / "data")
         with FaultProxy(server.port) as proxy:
-            server.public_url = proxy.url
+            server.settings["BROODSHELF_PUBLIC_URL"] = proxy.url
             server.start()
             browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
             shelf = Shelf(server, proxy)

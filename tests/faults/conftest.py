@@ -16,7 +16,7 @@ from tests.support.server import Server
 def shelf(tmp_path: Path) -> Iterator[Shelf]:
     server = Server(tmp_path / "data")
     with FaultProxy(server.port) as proxy:
-        server.public_url = proxy.url
+        server.settings["BROODSHELF_PUBLIC_URL"] = proxy.url
         server.start()
         yield Shelf(server, proxy)
         server.stop()
