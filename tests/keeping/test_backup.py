@@ -194,3 +194,21 @@ def test_the_two_commands_work_on_an_empty_server(tmp_path, monkeypatch, capsys)
     assert "phones send what the backup lacks" in capsys.readouterr().out
     assert main(["pair"]) == 0
     assert "For Mira (invented):" in capsys.readouterr().out
+
+
+def test_pictures_come_back_and_those_that_came_since_stay(settings, tmp_path):
+    server, phone = household(settings)
+    server.stop()
+    folder = settings.data / "photos" / phone.household_id
+    folder.mkdir(parents=True)
+    (folder / "old.jpg").write_bytes(b"old")
+    backup(settings, tmp_path / "kept.tar.gz")
+    (folder / "old.jpg").unlink()
+    (folder / "new.jpg").write_bytes(b"new")
+
+    restore(settings, tmp_path / "kept.tar.gz")
+
+    assert {file.name: file.read_bytes() for file in folder.iterdir()} == {
+        "old.jpg": b"old",
+        "new.jpg": b"new",
+    }

@@ -1,4 +1,4 @@
-"""Backup and restore: one archive with the database, the keys and what was revoked.
+"""Backup and restore: one archive with the database, the keys, the pictures and what was revoked.
 
 A backup is consistent while the server runs: SQLite's online backup, or ``pg_dump``. A restore begins a new
 epoch for every household, so that phones send what the backup lacks.
@@ -13,6 +13,7 @@ import sqlite3
 import subprocess
 import tarfile
 import tempfile
+from contextlib import suppress
 from pathlib import Path
 
 from sqlalchemy.engine import make_url
@@ -24,6 +25,10 @@ from ..settings import Settings
 FORMAT = 1
 BESIDE = ("vapid.pem", "vapid_private.pem", "revoked.jsonl")
 """Files of the data folder that belong into a backup. The marks do not: they must outlive a restore."""
+
+
+PICTURES = "photos"
+"""Their folder in the data folder; a file is named by its content, so it is put back only where it is missing."""
 
 
 def backup(settings: Settings, target: Path) -> int:
@@ -39,6 +44,10 @@ def backup(settings: Settings, target: Path) -> int:
             for name in BESIDE:
                 if (settings.data / name).is_file():
                     archive.add(settings.data / name, f"data/{name}")
+            # after the database: a picture that came since is one too many, never one too few
+            for picture in sorted((settings.data / PICTURES).glob("*/*.jpg")):
+                with suppress(FileNotFoundError):
+                    archive.add(picture, f"data/{PICTURES}/{picture.parent.name}/{picture.name}")
         packed.chmod(0o600)
         packed.replace(target)
     return target.stat().st_size
@@ -69,6 +78,11 @@ def restore(settings: Settings, source: Path) -> None:
                 saved.write_text("".join(f"{line}\n" for line in merged), "utf-8")
             saved.chmod(0o600)
             saved.replace(kept)
+        for picture in sorted((Path(scratch) / "data" / PICTURES).glob("*/*.jpg")):
+            kept = settings.data / PICTURES / picture.parent.name / picture.name
+            kept.parent.mkdir(parents=True, exist_ok=True)
+            if not kept.exists():
+                picture.replace(kept)
 
 
 def _engine(settings: Settings) -> str:
