@@ -18,7 +18,7 @@ import { Photos } from './photos.js';
 import { Plan } from './plan.js';
 import { speciesOf } from './shelf.js';
 
-const KINDS = /** @type {const} */ (['feeding', 'water', 'check', 'fault', 'count', 'note', 'move']);
+const KINDS = /** @type {const} */ (['feeding', 'water', 'check', 'fault', 'count', 'note', 'move', 'boost']);
 
 /** @param {{id: string}} props */
 export function ColonyScreen({ id }) {

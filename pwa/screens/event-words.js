@@ -19,6 +19,7 @@ export function eventInWords(row) {
     case 'count': return `${t.event.counted(v.workers ?? COARSE[v.workers_coarse] ?? null)}${v.larvae ? t.event.larvae(COARSE[v.larvae] ?? v.larvae) : ''}`;
     case 'note': return v.text;
     case 'move': return t.kinds.move;
+    case 'boost': return t.event.boost(v.number ?? null, v.brood);
     case 'photo': return t.kinds.photo;
     case 'later': return `${say(words, 'need', v.need)}: ${v.why ? `${t.later.skipped} (${LATER[v.why] ?? v.why})` : t.later.put_off}`;
     default: return row.kind;

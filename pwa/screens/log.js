@@ -13,7 +13,7 @@ import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
 import { eventInWords, nameOf } from './event-words.js';
 import { FeedingForm } from './log-feeding.js';
-import { CountForm, FaultForm, MoveForm, NoteForm } from './log-more.js';
+import { BoostForm, CountForm, FaultForm, MoveForm, NoteForm } from './log-more.js';
 
 /** @type {Record<string, string>} */
 const KIND_OF_NEED = { water: 'water', leftovers: 'check', room: 'move', barrier: 'check', glance: 'check' };
@@ -24,7 +24,7 @@ export function LogSheet({ colonyId, kind, need, item, onClose }) {
   const { attempt, said } = useAttempt();
   /** @param {string} what @param {Record<string, any>} set */
   const save = (what, set) => attempt(async () => { await logAll([{ kind: what, set: { colony_id: colonyId, ...set } }]); onClose(); });
-  const form = { feeding: FeedingForm, check: CheckForm, water: WaterForm, fault: FaultForm, count: CountForm, move: MoveForm, note: NoteForm }[chosen];
+  const form = { feeding: FeedingForm, check: CheckForm, water: WaterForm, fault: FaultForm, count: CountForm, boost: BoostForm, move: MoveForm, note: NoteForm }[chosen];
   return html`<${Sheet} title=${`${/** @type {any} */ (t.kinds)[chosen]}: ${nameOf(colonyId)}`} onClose=${onClose}>
     ${said}<${form} colonyId=${colonyId} need=${need} item=${item} save=${save} /></${Sheet}>`;
 }
@@ -52,7 +52,7 @@ function WaterForm({ colonyId, save }) {
   const [share, setShare] = useState(gauge ? Math.round((levelAt(gauge, now.peek()) / gauge.capacity) * 4) / 4 : 0.5);
   const [mm, setMm] = useState('');
   const vessel = rows.value.get(rows.value.get(colonyId)?.set.vessel_id)?.set ?? {};
-  const is_tube = catalogue.value?.vessels?.[vessel.vessel_code]?.tube !== false;
+  const is_tube = (catalogue.value?.vessels?.[vessel.vessel_code]?.kind ?? 'tube') === 'tube';
   const reading = LEVELS.find(([, level]) => level === share)?.[0] ?? 'half';
   const words = /** @type {any} */ (t.readings)[reading];
   const level_mm = Number(mm.replace(',', '.'));

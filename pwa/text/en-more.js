@@ -32,6 +32,9 @@ export const m = {
     level: 'Water level', drag: 'Drag the level until it matches the real tube, or use the arrow keys.', bubble: 'In a lying tube a bubble floats over the water: read the end at the cotton.', mm: 'Or type it, in mm', read: 'Log this level', filled: 'Filled up', new_tube: 'New tube offered', hydrate: 'Nest watered',
     wrong: 'What is wrong', report: 'Report it', workers: 'Workers seen', guess: '(a guess is fine)', larvae: 'Larvae', eggs: 'Eggs', pupae: 'Pupae', count: 'Log the count', more_brood: 'Eggs and pupae',
     move_words: 'Offer the new tube beside the old one, darken it and light the old. Give them 1 to 4 weeks (common practice). Never shake them out unless the old one is flooded or dry.', offered: 'New nest offered', moved: 'They have moved', note: 'Note', keep_note: 'Keep the note',
+    mould_where: 'Where is it', mould: { far: 'Spots away from the brood', near: 'Near the brood or over a third of the cotton' },
+    males_only: 'Only males came out', donor: 'From which colony', from_elsewhere: 'From elsewhere', which_brood: 'What was added', how_many: 'How many', boost: 'Log the brood',
+    boost_words: 'Only brood of the same species (a parasitic queen: of her host), from a colony that is healthy. Pupae are taken best (common practice).',
   },
   larder: {
     title: 'The larder', empty: 'No food is noted. Note what is in the house, and logging a feeding offers it first.', used: 'Used up', used_up: 'Marked as used up', use_by: (/** @type {string} */ day) => `use by ${day}`, got: (/** @type {string} */ day) => `since ${day}`,

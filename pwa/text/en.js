@@ -49,10 +49,11 @@ export const t = {
     own: 'Your reason', go: 'Skip it',
   },
   kinds: {
-    feeding: 'Feeding', check: 'Check', water: 'Water', fault: 'Something is wrong', count: 'Count', move: 'Nest move',
+    feeding: 'Feeding', check: 'Check', water: 'Water', fault: 'Something is wrong', count: 'Count', move: 'Nest move', boost: 'Brood added',
     note: 'Note', climate: 'Climate', photo: 'Photo', later: 'Put off',
   },
   event: {
+    boost: (/** @type {number | null} */ n, /** @type {string} */ brood) => `Brood added: ${n === null ? '' : `${n} `}${brood}`,
     colony: 'A colony', repeat: ' (possible repeat, not counted)', leftovers: 'Leftovers taken out', mended: ' (mended)', read: (/** @type {string} */ level) => `Water read: ${level}`,
     water: { refill: 'Water filled up', new_tube: 'New tube offered', hydrate: 'Nest watered' },
     counted: (/** @type {string | number | null} */ n) => (n === null ? 'Counted: brood' : `Counted: ${n} workers`), larvae: (/** @type {string} */ n) => `, larvae: ${n.toLowerCase()}`,

@@ -315,3 +315,29 @@ def test_every_code_of_the_catalogue_has_words():
     assert set(origins()) == set(ORIGINS) == set(table["origin"]) == set(table["origin_why"])
     assert set(FAULTS) == set(table["fault"])
     assert set(NEEDS) == set(table["need"])
+
+
+def test_mould_near_the_brood_asks_for_a_new_nest_and_distant_spots_do_not():
+    def room(**values):
+        fault = Event("m", "fault", NOW_MS, {"fault": "mould", **values})
+        plan = make_plan(state(events=(count(20), fault)), NOW_MS)
+        return {r["code"] for t in plan.tasks if t.key.startswith("room:") for r in t.reasons}
+
+    assert "move_mould" in room(mould_near_brood=True)
+    assert "move_mould" in room(mould_share=0.4)
+    assert "move_mould" not in room()
+
+
+def test_the_looks_of_a_winter_rest_count_from_its_first_day():
+    plan = make_plan(
+        state(
+            condition="resting",
+            resting_since="2026-04-25",
+            place=Place("fridge", 6, 6),
+            events=(count(20, ago_days=60),),
+        ),
+        NOW_MS,
+    )
+    airing = next(t for t in plan.tasks if t.key.startswith("rest_air:"))
+
+    assert airing.due_at_ms == NOW_MS - 12 * HOUR_MS + 1 * DAY_MS  # a week after 25 April, 00:00

@@ -317,6 +317,11 @@ KINDS: Final[Mapping[str, Kind]] = {
             vessel_id=_keeper(_ref, refers_to="vessel"),
             place_id=_keeper(_ref, refers_to="place"),
             interval_days=_keeper(_days_by_need),
+            host_species_code=_keeper(_text(60)),
+            resting_since=_keeper(_day),
+            came_from=_keeper(_text(200)),
+            went_to=_keeper(_text(200)),
+            died_of=_keeper(_text(200)),
             remark=_keeper(_text(4000)),
         ),
         _register(
@@ -395,6 +400,8 @@ KINDS: Final[Mapping[str, Kind]] = {
             fault=_house(_choice(FAULTS), required=True),
             resolved_at=_house(lambda: Happened(allow_none=True)),
             resolution=_house(_text(500)),
+            mould_near_brood=_house(_flag),
+            mould_share=_house(_number(0, 1)),
         ),
         _event(
             "count",
@@ -407,6 +414,14 @@ KINDS: Final[Mapping[str, Kind]] = {
             larvae=_keeper(_choice(COARSE)),
             pupae=_keeper(_choice(COARSE)),
             queens=_keeper(_whole(0, 1_000)),
+            males_only=_keeper(_flag),
+        ),
+        _event(
+            "boost",
+            writers=KEEPER,
+            donor_colony_id=_keeper(_ref, refers_to="colony"),
+            brood=_keeper(_choice(("eggs", "larvae", "pupae")), required=True),
+            number=_keeper(_whole(1, 10_000)),
         ),
         _event(
             "climate",

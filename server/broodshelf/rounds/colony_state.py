@@ -100,6 +100,7 @@ def _state(
         stage=values.get("stage"),
         condition=values.get("condition"),
         condition_until=values.get("condition_until"),
+        resting_since=values.get("resting_since"),
         founded_on=values.get("founded_on"),
         acquired_on=values.get("acquired_on"),
         queens=values.get("queens"),

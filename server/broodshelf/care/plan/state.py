@@ -93,6 +93,7 @@ class ColonyState:
     stage: str | None = None
     condition: str | None = None
     condition_until: str | None = None
+    resting_since: str | None = None
     founded_on: str | None = None
     acquired_on: str | None = None
     queens: int | None = None

@@ -8,7 +8,7 @@ from dataclasses import replace
 from typing import Any, Final
 
 from ..catalogue import vessels
-from ..colony.crowding import move_advice, room_for, room_gauge
+from ..colony.crowding import MouldGrade, mould_grade, move_advice, room_for, room_gauge
 from ..colony.growth import fit_growth, season_points
 from ..colony.winter_rest import rest_tasks
 from ..gauges import Gauge, due_at_ms, level_at
@@ -70,14 +70,33 @@ def _water(water: Reservoir, known: Known) -> GaugeTask:
 
 
 def _rest(known: Known) -> list[Task]:
-    until = known.state.condition_until
-    wake_ms = None
-    if until:
-        midnight = dt.datetime.fromisoformat(until).replace(tzinfo=dt.UTC)
-        wake_ms = round(midnight.timestamp() * 1000) - known.state.utc_offset_min * 60_000
+    state = known.state
+    wake_ms = _midnight_ms(state.condition_until, known) if state.condition_until else None
     since_ms = known.history.looked_ms or known.since_ms
+    if state.resting_since:
+        since_ms = _midnight_ms(state.resting_since, known)
     in_fridge = known.state.place.place_type == "fridge"
     return rest_tasks(known.species.rest, known.history, since_ms, wake_ms, in_fridge=in_fridge)
+
+
+def _midnight_ms(day: str, known: Known) -> int:
+    """Return when a day (ISO) begins in the household's zone, by its present offset."""
+    midnight = dt.datetime.fromisoformat(day).replace(tzinfo=dt.UTC)
+    return round(midnight.timestamp() * 1000) - known.state.utc_offset_min * 60_000
+
+
+def _mould(known: Known) -> MouldGrade:
+    """Return how bad the mould is that was reported; one of which nothing more is known is watched."""
+    grades = [
+        mould_grade(
+            yellow_only=False,
+            near_brood=bool(fault.values.get("mould_near_brood")),
+            plug_share=fault.values.get("mould_share") or 0.1,
+        )
+        for fault in known.history.open_faults
+        if fault.values.get("fault") == "mould"
+    ]
+    return "offer" if "offer" in grades else "watch" if grades else "nothing"
 
 
 def _room(water: Reservoir, known: Known) -> list[GaugeTask]:
@@ -97,6 +116,7 @@ def _room(water: Reservoir, known: Known) -> list[GaugeTask]:
     advice = move_advice(
         workers=known.census.workers, room=room, in_tube=vessel.tube, guild=known.species.guild,
         water_share=None if water.latest_id is None else level_at(gauge_of(water), known.now_ms), open_faults=faults,
+        mould=_mould(known),
     )  # fmt: skip
     if not advice.due:
         return []
