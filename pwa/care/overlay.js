@@ -20,6 +20,7 @@ export function overlayRows(rows, entries, me) {
     const op = entry.op;
     if (entry.state === 'damaged' || !op || typeof op.set !== 'object') continue;
     const under = shown.get(op.id);
+    if (!under && op.set.gone === false) continue; // what was taken back is seen once the server has given it again
     const set = { ...under?.set, ...op.set };
     const state = entry.state === 'rejected' ? 'attention' : 'saved';
     if (state === 'attention' && under && under.state === 'synced') continue; // the server's word stands

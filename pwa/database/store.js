@@ -48,7 +48,7 @@ export class Store {
 
   /**
    * Write operations to the outbox: all of them or, with `NotSaved`, none.
-   * @param {Array<{kind: string, id: string, set: Record<string, any>, adopt?: boolean}>} changes @param {number} nowMs
+   * @param {Array<{kind: string, id: string, set: Record<string, any>, adopt?: boolean, rev?: number}>} changes `rev`: as last seen, where no row is here @param {number} nowMs
    * @returns {Promise<Operation[]>}
    */
   enqueue(changes, nowMs = Date.now()) {
@@ -58,7 +58,7 @@ export class Store {
       const under = await Promise.all(changes.map((change) => tx.objectStore('rows').get(change.id)));
       const operations = changes.map((change, i) => ({
         op_id: uuid7(nowMs), kind: change.kind, id: change.id, set: change.set, made_at: nowMs, skew_ms: skew,
-        base_rev: under[i]?.rev ?? 0, base_epoch: epoch, n: n + i + 1, adopt: change.adopt ?? false,
+        base_rev: under[i]?.rev ?? change.rev ?? 0, base_epoch: epoch, n: n + i + 1, adopt: change.adopt ?? false,
       }));
       const outbox = tx.objectStore('outbox');
       await Promise.all([

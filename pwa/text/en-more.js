@@ -7,11 +7,56 @@ export const m = {
   },
   colony: {
     gone: 'Not here', gone_why: 'This colony is not on this phone. It may have been deleted, or this phone has not synced yet.', change: 'Change', new: 'A new colony',
-    log: 'Log', plan: 'The plan', diary: 'Diary', charts: 'Over the months', paper: 'Print its record', no_plan: 'The plan comes with the next connection to the server. Logging works at once.',
+    log: 'Log', plan: 'The plan', diary: 'Diary', charts: 'Over the months', paper: 'Print its record', past: 'What was changed', no_plan: 'The plan comes with the next connection to the server. Logging works at once.',
   },
   plan: {
     own: 'Your own interval', set: 'Set your own interval', every: (/** @type {number} */ d) => `You set this to every ${count(d, 'day')}.`, keep: 'Keep this interval', clear: 'Let the plan decide',
     days: (/** @type {number} */ d) => (d === 1 ? 'day' : 'days'), spread: (/** @type {string} */ low, /** @type {string} */ high) => `Likely between ${low} and ${high}.`, kept: 'Your interval is set', cleared: 'The plan decides again',
+  },
+  fields: /** @type {Record<string, string>} */ ({
+    name: 'Name', stage: 'Stage', condition: 'Condition', number: 'Number', species_code: 'Species', species_name: 'Species', queens: 'Queens', gone: 'Deleted',
+    worker_length_mm: 'Worker length in mm', guild: 'What it eats', founding_mode: 'How its queen founds', stings: 'Stings', vessel_id: 'Vessel', place_id: 'Place', interval_days: 'Your own intervals',
+    amount: 'Amount', unit: 'Unit', text: 'Text', zone: 'Time zone', care_hours: 'Care hours', remark: 'Remark', happened_at: 'When', need: 'What for', food_code: 'Food', lot_id: 'Lot', origin: 'Where it comes from',
+    size_class: 'Size', feeding_id: 'Feeding', outcome: 'What became of it', leftovers_removed: 'Leftovers taken out', action: 'What was done', reading: 'Level', level_mm: 'Level in mm', workers: 'Workers',
+    workers_coarse: 'Workers, roughly', fault: 'What is wrong', resolved_at: 'Mended', colony_ids: 'Colonies', food_codes: 'Foods', started_on: 'First day', ended_on: 'Ended', use_by: 'Use by', got_on: 'Since', tasting_id: 'Tasting', despite: 'Logged despite',
+    until: 'Put off until', why: 'Reason', vessel_code: 'Vessel', has_outworld: 'Outworld', founded_on: 'Founded', acquired_on: 'With you since', finished_on: 'Used up', starts_on: 'First day', ends_on: 'Last day',
+  }),
+  registers: /** @type {Record<string, string>} */ ({ household: 'The house', person: 'Person', colony: 'Colony', vessel: 'Vessel', place: 'Place', lot: 'Food in the larder', rule: 'Own rhythm', tasting: 'Tasting', pass: 'Pass' }),
+  values: { empty: 'empty', yes: 'yes', no: 'no', elsewhere: 'not on this phone', every: (/** @type {string} */ need, /** @type {number} */ d) => `${need} every ${count(d, 'day')}`, read: 'Read' },
+  attention: {
+    title: 'For your attention', none: 'Everything on this phone has been sent.', export: 'Export all of these', met: (/** @type {string} */ name) => `${name}: changed on two phones`,
+    here: (/** @type {string} */ value) => `here “${value}”`, there: (/** @type {string} */ who, /** @type {string} */ value) => `${who} “${value}”`, other_phone: 'another phone',
+    theirs: 'The other one was later and stands.', mine: 'Yours was later and stands.', leave: 'Leave it so', bring: 'Bring mine back',
+    damaged: 'Damaged entry', drop: 'Drop it', sure: 'Drop this for good? Export it first if you are not sure.', mend: 'Send it again', again: 'Send again',
+    again_why: 'If what it belongs to was taken back meanwhile, it can be sent again.',
+    codes: /** @type {Record<string, string>} */ ({
+      not_allowed: 'This phone may not do this.', outside_pass: 'This lies outside the pass: another colony, or another day.',
+      missing_field: 'Something is missing.', unknown_field: 'The server does not know this field.', unknown_kind: 'The server does not know this kind of log.',
+      kind_differs: 'The server has something else under this id.', too_large: 'This is too long.',
+      purged: 'This was deleted long ago and is not kept any more.', parent_missing: 'What this belongs to is not on the server any more.',
+    }),
+  },
+  past: {
+    title: 'What was changed', open: (/** @type {string} */ what) => `What was changed: ${what}`, offline: 'The history is kept on the server, so this needs a connection.', again: 'Try again',
+    unsent: 'Not sent yet. Its history begins with the next connection.', somebody: 'Somebody', made: 'noted it', changed: 'changed it', out: 'deleted it', back: 'brought it back',
+    was: 'before', not_stood: (/** @type {string} */ value) => `“${value}” did not stand: a change on another phone was later.`, bring: (/** @type {string} */ value) => `Bring “${value}” back`, brought: 'Brought back',
+  },
+  gone: {
+    title: 'What went', about: 'What was deleted or voided last. Each can be taken back, with all that was in it.', none: 'Nothing was deleted.', take_back: 'Take it back', back: (/** @type {string} */ what) => `${what} is back`, link: 'What went',
+    by: (/** @type {string} */ who, /** @type {string} */ when) => `${who}, ${when}`,
+  },
+  tasting: {
+    title: 'What they like', about: 'A tasting finds out which food they like best: the round offers them in turn, you say what became of it. One new food a week, never while they found or settle.',
+    not_now: (/** @type {string} */ state) => `Not now (${state}): a refusal would mean nothing.`, kind: 'Kind of food', foods: 'Foods, 2 to 5', pick: 'Choose 2 to 5 foods.', go: 'Start the tasting', started: 'The tasting has begun', none: 'There are no two foods to compare for what they eat.',
+    since: (/** @type {string} */ day) => `Since ${day}`, told: 'What it has told so far', wait: 'The plan chooses the first food with the next connection.', not_offered: 'Not offered yet',
+    taken: (/** @type {number} */ mean, /** @type {number} */ low, /** @type {number} */ high) => `Taken in about ${mean} %, ${low} to ${high}`, offers: (/** @type {number} */ n) => count(n, 'offer'),
+    best: (/** @type {number} */ n) => `${n} % likely their favourite`, range: 'The bar is the estimate, the line its range.', food: 'Food', offered: 'Offers', share: 'Taken', spread: 'Range', favourite: 'Favourite',
+    end: 'End the tasting', ended: 'The tasting has ended', part: (/** @type {string} */ name) => `Part of the tasting: ${name}`, here: 'This counts for the running tasting.', earlier: 'Earlier tastings', days: (/** @type {string} */ from, /** @type {string} */ to) => `${from} to ${to}`,
+    tally: (/** @type {string} */ food, /** @type {number} */ taken, /** @type {number} */ checked) => `${food}: taken ${taken} of ${count(checked, 'time')}`, unchecked: (/** @type {string} */ food) => `${food}: never checked`,
+  },
+  countdown: {
+    first: 'The first workers', next: 'New workers', days: (/** @type {number} */ low, /** @type {number} */ high) => (low === high ? `in about ${count(high, 'day')}` : `in ${low} to ${count(high, 'day')}`), by: (/** @type {number} */ d) => `any day now, at the latest in ${count(d, 'day')}`, any: 'any day now',
+    between: (/** @type {string} */ from, /** @type {string} */ to) => `Between ${from} and ${to}`, warm: (/** @type {number} */ c) => `at ${c} °C`, seen: (/** @type {string} */ stage) => `oldest brood seen: ${stage}`,
   },
   diary: {
     empty: 'Nothing logged yet.', earlier: 'Earlier', newer: 'Newer', void: 'Void', search: 'Find in the diary', kinds: 'Show', all: 'Everything', none: 'Nothing like this in the diary.', today: 'Today', yesterday: 'Yesterday',
@@ -22,6 +67,7 @@ export const m = {
     growth_words: (/** @type {number} */ first, /** @type {number} */ last) => `Workers counted: from ${first} to ${last}.`,
     water_words: (/** @type {string} */ left) => `At this pace ${left} left until it is due.`, never: 'The level does not fall at present.', due_now: 'The water is due now.',
     food_words: (/** @type {number} */ n) => `${count(n, 'feeding')} in the last half year.`, estimate: 'The dashed line is an estimate, the shade its range.',
+    growth_ahead: (/** @type {number} */ d, /** @type {number} */ best, /** @type {number} */ low, /** @type {number} */ high) => `At this pace about ${best} in ${count(d, 'day')}, likely ${low} to ${high}.`,
     days: (/** @type {number} */ d) => count(Math.max(0, Math.round(d)), 'day'),
   },
   log: {
@@ -86,7 +132,8 @@ export const m = {
   photos: {
     title: 'Pictures', take: 'Take a picture', busy: 'One moment…', remove: 'Take this picture out',
     unreadable: 'This picture could not be read. Try another, or take it again.',
-    of: (/** @type {string} */ name, /** @type {string} */ day) => `${name} on ${day}`,
+    of: (/** @type {string} */ name, /** @type {string} */ day) => `${name} on ${day}`, large: (/** @type {string} */ day) => `Look at the picture of ${day}`,
+    older: 'Older', newer: 'Newer', elsewhere: 'This picture is still on the phone that took it.',
   },
   nudges: {
     title: 'Nudges on this phone', last: (/** @type {string} */ when) => `The last one came ${when}.`, none: 'None has come yet.', silent: (/** @type {string} */ name) => `${name} has not answered for a while: open the app on it.`,

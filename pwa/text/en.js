@@ -62,10 +62,6 @@ export const t = {
   readings: { full: 'Full', three_quarters: '¾', half: '½', quarter: '¼', empty: 'Empty' },
   coarse: { none: 'None', few: 'Few', some: 'Some', many: 'Many' },
   stages: { founding: 'Founding queen', nanitics: 'Nanitics', growing: 'Growing', mature: 'Mature' },
-  fields: {
-    name: 'Name', stage: 'Stage', condition: 'Condition', number: 'Number', species_code: 'Species', queens: 'Queens', gone: 'Deleted',
-    worker_length_mm: 'Worker length in mm', guild: 'What it eats', founding_mode: 'How its queen founds', stings: 'Stings', vessel_id: 'Vessel', amount: 'Amount', text: 'Text', zone: 'Time zone', care_hours: 'Care hours',
-  },
   conditions: {
     well: 'Well', settling: 'Settling', resting: 'In winter rest', queenless_suspected: 'Queen in doubt',
     quarantine: 'Quarantine', given_away: 'Given away', dead: 'Dead',

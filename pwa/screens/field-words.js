@@ -1,0 +1,43 @@
+// Fields and their values in words: for what needs a person, and for what was changed.
+import { say } from '../care/words.js';
+import { catalogue, rows } from '../signals/shelf.js';
+import { t } from '../text/en.js';
+import { m } from '../text/en-more.js';
+import { capital, eventInWords } from './event-words.js';
+
+/** @param {string} name */
+export const fieldName = (name) => m.fields[name] ?? capital(name.replaceAll('_', ' '));
+
+/** @param {string} kind */
+export const kindName = (kind) => /** @type {Record<string, string>} */ (t.kinds)[kind] ?? m.registers[kind] ?? kind;
+
+/** The catalogue's word table for a field's codes. @type {Record<string, string>} */
+const TABLES = { need: 'need', food_code: 'food', food_codes: 'food', vessel_code: 'vessel', origin: 'origin', form: 'form', size_class: 'size', fault: 'fault', despite: 'origin_why' };
+/** The app's own words for a field's codes. @type {Record<string, Record<string, string>>} */
+const OWN = {
+  stage: t.stages, condition: t.conditions, outcome: t.outcomes, reading: t.readings, workers_coarse: t.coarse, eggs: t.coarse, larvae: t.coarse, pupae: t.coarse,
+  guild: m.own.guilds, founding_mode: m.own.foundings, action: { ...t.event.water, read: m.values.read }, why: Object.fromEntries(t.later.why),
+};
+
+/** @param {string} field @param {any} value @returns {string} */
+export function valueInWords(field, value) {
+  if (value === null || value === undefined || value === '' || (Array.isArray(value) && !value.length)) return m.values.empty;
+  if (typeof value === 'boolean') return value ? m.values.yes : m.values.no;
+  if (Array.isArray(value)) return value.map((each) => valueInWords(field, each)).join(', ');
+  if (typeof value === 'object') return Object.entries(value).map(([need, days]) => m.values.every(say(catalogue.value?.words ?? {}, 'need', need), days)).join(', ');
+  if (field.endsWith('_id') || field.endsWith('_ids')) return recordInWords(value);
+  if (/_on$|_by$/.test(field)) return new Date(`${value}T12:00:00`).toLocaleDateString([], { dateStyle: 'medium' });
+  if (/_at$|^until$/.test(field)) return new Date(value).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
+  if (field === 'species_code') return catalogue.value?.species?.[value]?.name ?? value;
+  if (field === 'unit') return t.units[value]?.(2) ?? value;
+  const table = TABLES[field];
+  return OWN[field]?.[value] ?? ((table && catalogue.value?.words?.[table]?.[value]) || String(value));
+}
+
+/** @param {string} id */
+function recordInWords(id) {
+  const row = rows.value.get(id);
+  if (!row) return m.values.elsewhere;
+  if (row.happened_ms !== null) return eventInWords(row);
+  return row.set.name ?? catalogue.value?.words?.vessel?.[row.set.vessel_code] ?? kindName(row.kind);
+}
