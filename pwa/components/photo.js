@@ -1,6 +1,7 @@
 // A picture of a colony, from this phone or from the server.
 import { useEffect, useState } from 'preact/hooks';
 import { addressOf } from '../signals/photos.js';
+import { m } from '../text/en-more.js';
 import { html } from './html.js';
 
 /** @param {{row: import('../care/overlay.js').ShownRow, words: string}} props */
@@ -12,7 +13,7 @@ export function Photo({ row, words }) {
     void addressOf(row.id).then((found) => { made = found; setAddress(found); });
     return () => { if (made.startsWith('blob:')) URL.revokeObjectURL(made); };
   }, [row.id]);
-  if (missing) return html`<p class="photo-missing soft">This picture is still on the phone that took it.</p>`;
+  if (missing) return html`<p class="photo-missing soft">${m.photos.elsewhere}</p>`;
   if (!address) return html`<p class="photo-missing" aria-busy="true"></p>`;
   return html`<img class="photo" src=${address} alt=${words} loading="lazy" width=${row.set.width_px} height=${row.set.height_px} onError=${() => setMissing(true)} />`;
 }

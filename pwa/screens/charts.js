@@ -9,13 +9,14 @@ import { sharePicture } from '../components/picture.js';
 import { DAY_MS, READINGS, dueAtMs, levelAt } from '../care/gauges.js';
 import { gaugesOf } from '../signals/gauges.js';
 import { useHistory } from '../signals/history.js';
-import { now } from '../signals/shelf.js';
+import { now, planOf } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
 
 const WEEK_MS = 7 * DAY_MS;
 const WEEKS = 26;
 const LONGEST_AHEAD_DAYS = 120;
+const GROWTH_AHEAD_DAYS = 30;
 
 /** @param {number} ms */
 const day = (ms) => new Date(ms).toLocaleDateString([], { dateStyle: 'medium' });
@@ -33,8 +34,8 @@ export function Charts({ colony }) {
     <${Chart} log=${log} colonyId=${colony.id} onShare=${html`<button type="button" class="button screen-only" onClick=${share}><${Icon} name="share" />${m.charts.share}</button>`} />${said}</div>`;
 }
 
-/** @param {{log: any[], onShare: any}} props */
-function Growth({ log, onShare }) {
+/** @param {{log: any[], colonyId: string, onShare: any}} props */
+function Growth({ log, colonyId, onShare }) {
   const counts = log.filter((row) => row.kind === 'count');
   /** @type {Array<[number, number]>} */
   const points = counts.filter((row) => typeof row.set.workers === 'number').map((row) => [row.happened_ms, row.set.workers]);
@@ -42,9 +43,22 @@ function Growth({ log, onShare }) {
   const first = points[0];
   const last = points.at(-1);
   if (!first || !last || points.length < 2) return html`<p class="soft">${m.charts.few}</p>${rows.length > 0 && html`<${Figures} heads=${[m.charts.day, m.charts.workers]} rows=${rows} />`}`;
-  const words = m.charts.growth_words(first[1], last[1]);
-  return html`<p class="soft">${words}</p><${LineChart} title=${m.charts.growth} words=${words} unit="" need="protein" points=${points} />
+  const ahead = growthAhead(colonyId);
+  const words = `${m.charts.growth_words(first[1], last[1])}${ahead ? ` ${ahead.words}` : ''}`;
+  return html`<p class="soft">${words}${ahead ? ` ${m.charts.estimate}` : ''}</p><${LineChart} title=${m.charts.growth} words=${words} unit="" need="protein" points=${points} guess=${ahead?.line} band=${ahead?.band} />
     ${onShare}<${Figures} heads=${[m.charts.day, m.charts.workers]} rows=${rows} />`;
+}
+
+/** Workers in the coming weeks, from the pace at which they take the room of their vessel; null where the plan has learnt none. @param {string} colonyId */
+function growthAhead(colonyId) {
+  const gauge = planOf(colonyId)?.set.gauges.find((/** @type {any} */ each) => each.need === 'room');
+  const { workers, room } = gauge?.reasons.find((/** @type {any} */ each) => each.code === 'room_full')?.args ?? {};
+  if (!(gauge?.rate_per_day > 0) || !workers) return null;
+  const then = (/** @type {number} */ rate) => workers + rate * room * GROWTH_AHEAD_DAYS;
+  /** @param {number} rate @returns {Array<[number, number]>} */
+  const line = (rate) => [[gauge.as_of_ms, workers], [gauge.as_of_ms + GROWTH_AHEAD_DAYS * DAY_MS, then(rate)]];
+  const [low, best, high] = [gauge.rate_low, gauge.rate_per_day, gauge.rate_high].map((rate) => Math.round(then(rate)));
+  return { line: line(gauge.rate_per_day), band: { low: line(gauge.rate_low), high: line(gauge.rate_high) }, words: m.charts.growth_ahead(GROWTH_AHEAD_DAYS, best ?? 0, low ?? 0, high ?? 0) };
 }
 
 /** The share of a full reservoir that an event says. @param {any} row @returns {number | null} */

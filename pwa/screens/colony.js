@@ -3,11 +3,13 @@ import { useState } from 'preact/hooks';
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
 import { SaveState } from '../components/save-state.js';
+import { Sheet } from '../components/sheet.js';
 import { Tube, dueInWords, percentOf } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { say } from '../care/words.js';
 import { gaugesOf } from '../signals/gauges.js';
 import { catalogue, planOf, rows } from '../signals/shelf.js';
+import { runningTasting } from '../signals/tastings.js';
 import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
 import { ColonyForm } from './colony-form.js';
@@ -24,6 +26,7 @@ const KINDS = /** @type {const} */ (['feeding', 'water', 'check', 'fault', 'coun
 export function ColonyScreen({ id }) {
   const [sheet, setSheet] = useState('');
   const [charts, setCharts] = useState(false);
+  const [tasting, setTasting] = useState(Boolean(runningTasting(id)));
   if (id === 'new') return html`<h1>${m.colony.new}</h1><${ColonyForm} colony=${null} />`;
   const colony = rows.value.get(id);
   if (!colony) return html`<h1>${m.colony.gone}</h1><p>${m.colony.gone_why}</p>`;
@@ -38,8 +41,10 @@ export function ColonyScreen({ id }) {
       ${KINDS.map((kind) => html`<button type="button" class=${`button ${kind === 'fault' ? 'warn' : kind === 'feeding' ? 'main' : ''}`} onClick=${() => setSheet(kind)}><${Icon} name=${kind} />${t.kinds[kind]}</button>`)}</div></section>
     ${planOf(id) ? html`<${Plan} colony=${colony} />` : html`<p class="soft">${m.colony.no_plan}</p>`}
     <details onToggle=${(/** @type {any} */ e) => setCharts(e.target.open)}><summary><h2>${m.colony.charts}</h2></summary>${charts && html`<${Lazy} from="charts" name="Charts" props=${{ colony }} />`}</details>
+    <details open=${tasting} onToggle=${(/** @type {any} */ e) => setTasting(e.target.open)}><summary><h2>${m.tasting.title}</h2></summary>${tasting && html`<${Lazy} from="tasting" name="Tasting" props=${{ colony }} />`}</details>
     <${Photos} colonyId=${id} name=${v.name} />
     <${Diary} colonyId=${id} />
-    <a class="button" href=${`#/paper/${id}`}><${Icon} name="print" />${m.colony.paper}</a>
-    ${sheet && html`<${LogSheet} colonyId=${id} kind=${sheet} onClose=${() => setSheet('')} />`}`;
+    <div class="wrap even"><a class="button" href=${`#/paper/${id}`}><${Icon} name="print" />${m.colony.paper}</a>
+      <button type="button" class="button" onClick=${() => setSheet('past')}>${m.colony.past}</button></div>
+    ${sheet === 'past' ? html`<${Sheet} title=${`${m.past.title}: ${v.name}`} onClose=${() => setSheet('')}><${Lazy} from="past" name="Past" props=${{ row: colony }} /></${Sheet}>` : sheet && html`<${LogSheet} colonyId=${id} kind=${sheet} onClose=${() => setSheet('')} />`}`;
 }

@@ -39,5 +39,11 @@ function recordInWords(id) {
   const row = rows.value.get(id);
   if (!row) return m.values.elsewhere;
   if (row.happened_ms !== null) return eventInWords(row);
-  return row.set.name ?? catalogue.value?.words?.vessel?.[row.set.vessel_code] ?? kindName(row.kind);
+  return nameInWords(row);
+}
+
+/** What a thing is called. @param {{kind: string, set: Record<string, any>}} thing */
+export function nameInWords({ kind, set }) {
+  const words = catalogue.value?.words ?? {};
+  return set.name ?? (set.food_code ? capital(say(words, 'food', set.food_code)) : words.vessel?.[set.vessel_code] ?? kindName(kind));
 }

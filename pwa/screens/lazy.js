@@ -10,6 +10,7 @@ const SCREENS = {
   larder: () => import('./larder.js'), handover: () => import('./handover.js'), settings: () => import('./settings.js'),
   standin: () => import('./standin.js'), attention: () => import('./attention.js'), log: () => import('./log.js'),
   later: () => import('./later.js'), many: () => import('./many.js'), labels: () => import('./labels.js'), look: () => import('./look.js'),
+  tasting: () => import('./tasting.js'), past: () => import('./past.js'), gone: () => import('./gone.js'),
   charts: () => import('./charts.js'), at: () => import('./at.js'), welcome: () => import('./welcome.js'), paper: () => import('./paper.js'),
 };
 

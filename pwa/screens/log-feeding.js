@@ -7,6 +7,7 @@ import { Stepper } from '../components/stepper.js';
 import { originVerdict } from '../care/origin.js';
 import { say as inTable } from '../care/words.js';
 import { catalogue, events, planOf, rowsOf, today } from '../signals/shelf.js';
+import { runningTasting } from '../signals/tastings.js';
 import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
 import { capital } from './event-words.js';
@@ -50,6 +51,8 @@ export function FeedingForm({ colonyId, need, item, save }) {
   const lot = lots.find((each) => each.id === lotId);
   const verdict = originVerdict(origins, lot?.set.origin ?? origin, { got_on: lot?.set.got_on ?? null, today: today.value });
   const stop = ['refuse', 'wait', 'hold'].includes(verdict.verdict);
+  const running = runningTasting(colonyId);
+  const tasting = running?.set.food_codes.includes(food) ? running : undefined;
   /** @param {string} code */
   function pick(code) {
     const own = task?.portion?.food_code === code ? task.portion : null;
@@ -63,6 +66,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
   }
   const set = {
     need: kind.need ?? 'protein', food_code: food, amount, unit, origin: lot?.set.origin ?? origin, ...(lot ? { lot_id: lot.id } : {}),
+    ...(tasting ? { tasting_id: tasting.id } : {}),
     ...(form || kind.form ? { form: form || kind.form } : {}), ...(is_prey && size ? { size_class: size } : {}), ...(item ? { task_key: item.key.split('/').pop() } : {}),
   };
   const hours = kind.remove_after_h;
@@ -73,6 +77,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
     ${lots.length > 0 && html`<${Choice} label=${m.log.lot} value=${lotId} onPick=${setLotId} options=${[...lots.map((each) => [each.id, lotName(each, inTable(words, 'food', food))]), ['', m.log.no_lot]]} />`}
     ${!lot && html`<label>${m.log.from}<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code} selected=${code === origin}>${inTable(words, 'origin', code)}</option>`)}</select></label>`}
     <p class=${stop ? 'caution' : 'soft'} role=${stop ? 'alert' : null}>${stop ? `${m.log.stops[verdict.verdict]} ` : ''}${inTable(words, 'origin_why', verdict.reason_code)}</p>
+    ${tasting && html`<p class="soft">${m.tasting.here}</p>`}
     <${Cautions} items=${item?.cautions ?? plan?.set.cautions ?? []} />
     ${hours && html`<p class="soft">${m.log.outcome_later(hours)}</p>`}
     ${stop ? html`<button type="button" class="button warn wide" onClick=${() => save('feeding', { ...set, despite: [verdict.reason_code] })}>${m.log.despite}</button>`

@@ -1,5 +1,6 @@
 // What the plan says of a colony: each gauge with its reasons and its range, and the keeper's own interval over it.
 import { useState } from 'preact/hooks';
+import { Countdown, countsDown } from '../components/countdown.js';
 import { html } from '../components/html.js';
 import { Cautions, Notices, Reasons } from '../components/reasons.js';
 import { Stepper } from '../components/stepper.js';
@@ -15,12 +16,16 @@ const USUAL_DAYS = 4;
 const LONGEST_DAYS = 60;
 
 /** @param {{colony: import('../care/overlay.js').ShownRow}} props */
-export const Plan = ({ colony }) => html`<section class="stack" aria-label=${m.colony.plan}><h2>${m.colony.plan}</h2>
-  <${Cautions} items=${planOf(colony.id)?.set.cautions ?? []} />
-  <${Notices} items=${planOf(colony.id)?.set.notices ?? []} />
+export function Plan({ colony }) {
+  const { notices = [], cautions = [], computed_at_ms } = planOf(colony.id)?.set ?? {};
+  return html`<section class="stack" aria-label=${m.colony.plan}><h2>${m.colony.plan}</h2>
+  ${notices.filter(countsDown).map((/** @type {any} */ notice) => html`<${Countdown} notice=${notice} fromMs=${computed_at_ms} />`)}
+  <${Cautions} items=${cautions} />
+  <${Notices} items=${notices.filter((/** @type {any} */ notice) => !countsDown(notice))} />
   ${gaugesOf(colony.id).map((gauge) => html`<details class="card" key=${gauge.need}><summary>${levelInWords(gauge)}</summary>
     <${Reasons} items=${gauge.reasons} /><${Spread} gauge=${gauge} />
     ${MAY_BE_SET.includes(gauge.need) && html`<${OwnInterval} colony=${colony} need=${gauge.need} />`}</details>`)}</section>`;
+}
 
 /** The range of the due date, where the plan gives one. @param {{gauge: import('../care/gauges.js').Gauge}} props */
 function Spread({ gauge }) {

@@ -29,7 +29,8 @@ export function ShelfScreen() {
     <div class="shelf-grid">${shown.map((colony) => html`<${Board} key=${colony.id} colony=${colony} />`)}</div>
     ${!shown.length && html`<p class="lead">${m.shelf.none}</p>`}
     <div class="wrap even"><a class="button main" href="#/colony/new"><${Icon} name="add" />${t.round.add}</a>
-      <a class="button" href="#/labels"><${Icon} name="print" />${m.shelf.labels}</a></div>`;
+      <a class="button" href="#/labels"><${Icon} name="print" />${m.shelf.labels}</a></div>
+    <p><a class="button quiet" href="#/gone">${m.gone.link}</a></p>`;
 }
 
 /** @param {{colony: import('../care/overlay.js').ShownRow}} props */

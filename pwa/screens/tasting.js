@@ -1,0 +1,101 @@
+// What a colony likes: start a tasting, see what it has told so far, end it, look back at earlier ones.
+import { useState } from 'preact/hooks';
+import { useAttempt } from '../components/attempt.js';
+import { Figures } from '../components/chart.js';
+import { Choice, ManyChoice } from '../components/choice.js';
+import { html } from '../components/html.js';
+import { needClass } from '../components/tube.js';
+import { say as inTable } from '../care/words.js';
+import { say } from '../signals/actions.js';
+import { useHistory } from '../signals/history.js';
+import { catalogue, planOf } from '../signals/shelf.js';
+import { endTasting, endedTastings, foodsToTaste, runningTasting, startTasting, tally, unfitFor } from '../signals/tastings.js';
+import { t } from '../text/en.js';
+import { m } from '../text/en-more.js';
+import { capital } from './event-words.js';
+
+/** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
+/** @typedef {{food_code: string, offers: number, mean: number, low: number, high: number, best: number}} Told */
+
+const w = m.tasting;
+const FEWEST = 2;
+const MOST = 5;
+const LONGEST_NAME = 80;
+
+/** @param {string} code */
+const foodName = (code) => capital(inTable(catalogue.value?.words ?? {}, 'food', code));
+
+/** @param {string} day */
+const inWords = (day) => new Date(`${day}T12:00:00`).toLocaleDateString([], { dateStyle: 'medium' });
+
+/** @param {number} share */
+const percent = (share) => Math.round(share * 100);
+
+/** @param {{colony: ShownRow}} props */
+export function Tasting({ colony }) {
+  const running = runningTasting(colony.id);
+  const unfit = unfitFor(colony);
+  const state = unfit && (/** @type {any} */ (t.stages)[unfit] ?? /** @type {any} */ (t.conditions)[unfit]).toLowerCase();
+  return html`<div class="stack">${!running && html`<p class="soft">${w.about}</p>`}
+    ${state && html`<p class="caution calm">${w.not_now(state)}</p>`}
+    ${running ? html`<${Running} colony=${colony} tasting=${running} />` : !unfit && html`<${Start} colony=${colony} />`}
+    <${Earlier} colonyId=${colony.id} /></div>`;
+}
+
+/** @param {{colony: ShownRow}} props */
+function Start({ colony }) {
+  const kinds = foodsToTaste(colony);
+  const [need, setNeed] = useState(kinds.find(([each]) => each === 'protein')?.[0] ?? kinds[0]?.[0] ?? '');
+  const [foods, setFoods] = useState(/** @type {string[]} */ ([]));
+  const { attempt, busy, said, say: tell } = useAttempt();
+  if (!kinds.length) return html`<p>${w.none}</p>`;
+  const words = catalogue.value?.words ?? {};
+  function start() {
+    if (foods.length < FEWEST || foods.length > MOST) return tell(w.pick);
+    return attempt(async () => {
+      await startTasting(colony.id, foods.map(foodName).join(', ').slice(0, LONGEST_NAME), foods);
+      say(w.started);
+    });
+  }
+  return html`${kinds.length > 1 && html`<${Choice} label=${w.kind} value=${need} onPick=${(/** @type {string} */ next) => { setNeed(next); setFoods([]); }} options=${kinds.map(([each]) => [each, inTable(words, 'need', each)])} />`}
+    <${ManyChoice} label=${w.foods} values=${foods} onChange=${setFoods} options=${(kinds.find(([each]) => each === need)?.[1] ?? []).map((code) => [code, foodName(code)])} />
+    ${said}<button type="button" class="button main wide" disabled=${busy} onClick=${start}>${w.go}</button>`;
+}
+
+/** @param {{colony: ShownRow, tasting: ShownRow}} props */
+function Running({ colony, tasting }) {
+  const { attempt, busy, said } = useAttempt();
+  /** @type {Told[]} */
+  const told = planOf(colony.id)?.set.tasting ?? [];
+  const end = () => attempt(async () => {
+    await endTasting(tasting);
+    say(w.ended, async () => { await endTasting(tasting, null); });
+  });
+  const rows = told.map((each) => [foodName(each.food_code), String(each.offers), `${percent(each.mean)} %`, `${percent(each.low)}–${percent(each.high)} %`, `${percent(each.best)} %`]);
+  return html`<h3>${w.told}</h3><p class="soft">${w.since(inWords(tasting.set.started_on))}. ${told.length ? w.range : w.wait}</p>
+    <ul class="stack">${told.map((each) => html`<li key=${each.food_code}><${Liking} told=${each} /></li>`)}</ul>
+    ${told.length > 0 && html`<${Figures} heads=${[w.food, w.offered, w.share, w.spread, w.favourite]} rows=${rows} />`}
+    ${said}<button type="button" class="button start" disabled=${busy} onClick=${end}>${w.end}</button>`;
+}
+
+const WIDE = 340;
+
+/** How often one food is taken, as a bar with its range over it. @param {{told: Told}} props */
+function Liking({ told }) {
+  const need = catalogue.value?.foods?.[told.food_code]?.need ?? 'other';
+  const [low, mean, high] = [told.low * WIDE, told.mean * WIDE, told.high * WIDE];
+  const range = w.taken(percent(told.mean), percent(told.low), percent(told.high));
+  return html`<p class="eyebrow"><strong>${foodName(told.food_code)}</strong>${told.offers ? w.best(percent(told.best)) : w.not_offered}</p>
+    ${told.offers > 0 && html`<svg class=${`chart ${needClass(need)}`} viewBox="0 0 340 22" aria-hidden="true"><path class="trough" d="M0 3h340v16H0z" /><path class="bar" d=${`M0 3h${mean.toFixed(1)}v16H0z`} />
+      <path class="range" d=${`M${low.toFixed(1)} 11H${high.toFixed(1)}M${low.toFixed(1)} 5v12M${high.toFixed(1)} 5v12`} /></svg>
+      <p class="soft">${range} · ${w.offers(told.offers)}</p>`}`;
+}
+
+/** @param {{colonyId: string}} props */
+function Earlier({ colonyId }) {
+  const { log } = useHistory(colonyId);
+  const ended = endedTastings(colonyId);
+  if (!ended.length) return null;
+  return html`<details><summary>${w.earlier}</summary>${ended.map((tasting) => html`<div class="stack" key=${tasting.id}><p class="soft">${w.days(inWords(tasting.set.started_on), inWords(tasting.set.ended_on))}</p>
+    <ul>${tally(log, tasting).map(({ food, taken, checked }) => html`<li>${checked ? w.tally(foodName(food), taken, checked) : w.unchecked(foodName(food))}</li>`)}</ul></div>`)}</details>`;
+}
