@@ -23,15 +23,17 @@ export function ShelfScreen() {
   const [wanted, setWanted] = useState('');
   const colonies = coloniesInOrder();
   const shown = colonies.filter(({ set }) => `${set.number ?? ''} ${set.name} ${speciesOf(set)}`.toLowerCase().includes(wanted.trim().toLowerCase()));
-  if (!colonies.length) return html`<h1>${m.shelf.title}</h1><${Empty} bare title=${t.round.empty_shelf}><a class="button main" href="#/colony/new"><${Icon} name="add" />${t.round.add}</a></${Empty}>`;
+  if (!colonies.length) return html`<h1>${m.shelf.title}</h1><${Empty} bare title=${t.round.empty_shelf}><a class="button main" href="#/colony/new"><${Icon} name="add" />${t.round.add}</a></${Empty}><${Went} />`;
   return html`<div class="title"><h1>${m.shelf.title}</h1><a class="button" href="#/at"><${Icon} name="scan" />${m.shelf.scan}</a></div>
     ${colonies.length >= SEARCH_FROM && html`<label>${m.shelf.search}<input type="search" value=${wanted} onInput=${(/** @type {any} */ e) => setWanted(e.target.value)} /></label>`}
     <div class="shelf-grid">${shown.map((colony) => html`<${Board} key=${colony.id} colony=${colony} />`)}</div>
     ${!shown.length && html`<p class="lead">${m.shelf.none}</p>`}
     <div class="wrap even"><a class="button main" href="#/colony/new"><${Icon} name="add" />${t.round.add}</a>
       <a class="button" href="#/labels"><${Icon} name="print" />${m.shelf.labels}</a></div>
-    <p><a class="button quiet" href="#/gone">${m.gone.link}</a></p>`;
+    <${Went} />`;
 }
+
+const Went = () => html`<p><a class="button quiet" href="#/gone">${m.gone.link}</a></p>`;
 
 /** @param {{colony: import('../care/overlay.js').ShownRow}} props */
 function Board({ colony }) {

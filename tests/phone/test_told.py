@@ -1,0 +1,295 @@
+"""What the shelf tells: tastings, the past of a record and its undo, what comes next, pictures in the diary."""
+
+from __future__ import annotations
+
+import re
+import time
+
+import pytest
+from playwright.sync_api import Page, expect
+from tests.phone.conftest import claim, open_colony, worker_ready
+from tests.phone.test_photos import picture  # noqa: F401 - a fixture
+from tests.phone.test_photos import take
+from tests.phone.test_story import go, online_again, pair
+
+pytestmark = pytest.mark.browser
+
+DAY_MS = 86_400_000
+MODULES = "const at = (name) => import(`/static/${document.body.dataset.build}/signals/${name}.js`);"
+
+
+def run(page: Page, script: str, argument: object = None) -> object:
+    """Run a script with the app's own modules in reach as ``at('actions')``."""
+    return page.evaluate(f"async (given) => {{ {MODULES} {script} }}", argument)
+
+
+def wait_synced(page: Page) -> None:
+    expect(page.get_by_text("All synced")).to_be_visible()
+
+
+def start_tasting(page: Page) -> None:
+    page.get_by_text("What they like").click()
+    for food in ("Cricket", "Mealworm"):
+        page.get_by_role("button", name=food, exact=True).click()
+    page.get_by_role("button", name="Start the tasting").click()
+    expect(page.get_by_role("button", name="End the tasting")).to_be_visible()
+    wait_synced(page)
+
+
+def past_of(page: Page, what: str) -> None:
+    page.get_by_role("button", name=f"What was changed: {what}").click()
+    expect(page.get_by_role("dialog")).to_be_visible()
+
+
+def test_a_tasting_needs_two_foods_and_is_not_offered_while_a_colony_settles(phone, server):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    page.get_by_text("What they like").click()
+    page.get_by_role("button", name="Cricket", exact=True).click()
+    page.get_by_role("button", name="Start the tasting").click()
+    expect(page.get_by_text("Choose 2 to 5 foods.")).to_be_visible()
+    colony_id = page.url.rpartition("/")[2]
+    run(page, "(await at('actions')).keep('colony', { condition: 'settling' }, given);", colony_id)
+
+    expect(page.get_by_text("Not now (settling): a refusal would mean nothing.")).to_be_visible()
+    expect(page.get_by_role("button", name="Start the tasting")).to_have_count(0)
+
+
+def test_a_tasting_is_offered_by_the_round_and_tells_what_was_taken(phone, server):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    start_tasting(page)
+    go(page, server, "#/round")
+    protein = page.get_by_role("article").filter(has_text="Protein")
+    protein.get_by_role("button", name="Done as suggested").click()
+    expect(page.get_by_role("region", name="Done").get_by_role("listitem")).to_have_count(1)
+    wait_synced(page)
+    open_colony(page, server)
+    diary = page.get_by_role("region", name="Diary")
+    expect(diary).to_contain_text("Part of the tasting: Cricket, Mealworm")
+    page.get_by_role("button", name="Check", exact=True).click()
+    page.get_by_role("button", name="All taken").click()
+    expect(page.get_by_role("dialog")).to_have_count(0)
+    wait_synced(page)
+
+    expect(page.get_by_text("1 offer", exact=False)).to_be_visible()
+    page.get_by_text("The figures in a table").click()
+    first, second = page.get_by_role("row").all_inner_texts()[1:]
+    # one of one taken, with the flat prior of an unknown food: its share lies above that of the other
+    assert float(re.findall(r"(\d+) %", first)[0]) > float(re.findall(r"(\d+) %", second)[0])
+    assert re.findall(r"\t(\d)\t", f"{first}\n{second}") == ["1", "0"]
+
+    page.get_by_role("button", name="End the tasting").click()
+    page.get_by_text("Earlier tastings").click()
+    expect(page.get_by_text(re.compile("^(Cricket|Mealworm): taken 1 of 1 time$"))).to_be_visible()
+    page.get_by_role("status").get_by_role("button", name="Undo").click()
+    expect(page.get_by_role("button", name="End the tasting")).to_be_visible()
+
+
+def test_a_feeding_logged_by_hand_counts_for_the_tasting_if_its_food_is_tasted(phone, server):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    start_tasting(page)
+    page.get_by_role("button", name="Feeding", exact=True).click()
+    sheet = page.get_by_role("dialog")
+    sheet.get_by_role("button", name="More foods").click()
+    sheet.get_by_role("button", name="Boiled egg", exact=True).click()
+    expect(sheet.get_by_text("This counts for the running tasting.")).to_have_count(0)
+    sheet.get_by_role("button", name="Mealworm", exact=True).click()
+    expect(sheet.get_by_text("This counts for the running tasting.")).to_be_visible()
+    sheet.get_by_role("button", name="Log the feeding").click()
+
+    expect(page.get_by_role("region", name="Diary")).to_contain_text("Part of the tasting")
+
+
+def test_a_colonys_history_says_who_changed_what_and_brings_a_value_back(phone, server):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    colony_id = page.url.rpartition("/")[2]
+    run(page, "(await at('actions')).keep('colony', { name: 'Birch', stage: 'growing' }, given);", colony_id)
+    wait_synced(page)
+    page.get_by_role("button", name="What was changed", exact=True).click()
+    newest = page.get_by_role("dialog").get_by_role("listitem").first
+    expect(newest).to_contain_text("Mira changed it")
+    expect(newest).to_contain_text("Name: Birch before Amber")
+    expect(newest).to_contain_text("Stage: Growing before Nanitics")
+    expect(page.get_by_role("dialog").get_by_role("listitem").last).to_contain_text("Mira noted it")
+    newest.get_by_role("button", name="Bring “Amber” back").click()
+
+    expect(page.get_by_role("dialog").get_by_text("Name: Amber before Birch")).to_be_visible()
+    expect(page.get_by_role("button", name="Bring “Amber” back")).to_have_count(0)
+    page.get_by_role("button", name="Close").click()
+    expect(page.get_by_role("heading", name="Amber", exact=True)).to_be_visible()
+    wait_synced(page)
+
+
+def test_a_value_that_lost_to_another_phone_is_in_the_history_and_can_be_brought_back(phone, server):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    colony_id = page.url.rpartition("/")[2]
+    other = phone()
+    pair(other, page, server)
+    wait_synced(other)
+    page.context.set_offline(True)
+    keep = "(await at('actions')).keep('colony', { queens: given[1] }, given[0]);"
+    run(page, keep, [colony_id, 3])
+    run(other, keep, [colony_id, 2])
+    wait_synced(other)
+    online = "() => window.dispatchEvent(new Event('online'))"
+    page.context.set_offline(False)
+    page.evaluate(online)
+    expect(page.get_by_text("1 needs attention")).to_be_visible()
+    open_colony(page, server)
+    page.get_by_role("button", name="What was changed", exact=True).click()
+    expect(page.get_by_text("“3” did not stand: a change on another phone was later.")).to_be_visible()
+    page.get_by_role("button", name="Bring “3” back").click()
+    expect(page.get_by_text("Queens: 3 before 2")).to_be_visible()
+
+
+def test_the_history_says_that_it_needs_a_connection_and_a_log_not_sent_has_none(phone, server):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    open_colony(page, server)
+    page.context.set_offline(True)
+    past_of(page, "Counted")
+    expect(page.get_by_text("The history is kept on the server, so this needs a connection.")).to_be_visible()
+    page.context.set_offline(False)
+    page.get_by_role("button", name="Try again").click()
+    expect(page.get_by_role("dialog")).to_contain_text("Workers, roughly: Few")
+    page.get_by_role("button", name="Close").click()
+    page.context.set_offline(True)
+    colony_id = page.url.rpartition("/")[2]
+    run(page, "(await at('actions')).log('note', { colony_id: given, text: 'Eggs?' });", colony_id)
+    past_of(page, "Eggs?")
+    expect(page.get_by_text("Not sent yet. Its history begins with the next connection.")).to_be_visible()
+
+
+def test_what_went_is_listed_at_the_end_of_the_shelf_and_comes_back_whole(phone, server):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    colony_id = page.url.rpartition("/")[2]
+    page.get_by_role("button", name="Void: Counted").click()
+    expect(page.get_by_text("Taken back")).to_be_visible()
+    wait_synced(page)
+    run(page, "(await at('actions')).remove('colony', given);", colony_id)
+    wait_synced(page)
+    go(page, server, "#/shelf")
+    page.get_by_role("link", name="What went").click()
+    rows = page.get_by_role("main").get_by_role("listitem")
+    expect(rows.first).to_contain_text("Amber")
+    expect(rows.last).to_contain_text("Counted: Few workers, larvae: some")
+    rows.first.get_by_role("button", name="Take it back").click()
+    expect(rows).to_have_count(1)
+    rows.first.get_by_role("button", name="Take it back").click()
+    expect(page.get_by_text("Nothing was deleted.")).to_be_visible()
+    open_colony(page, server)
+
+    expect(page.get_by_role("region", name="Diary")).to_contain_text("Counted: Few workers, larvae: some")
+    wait_synced(page)  # and nothing needs attention
+
+
+def test_what_went_says_offline_that_it_needs_a_connection(phone, server):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    page.context.set_offline(True)
+    go(page, server, "#/gone")
+
+    expect(page.get_by_text("The history is kept on the server, so this needs a connection.")).to_be_visible()
+
+
+def test_a_log_whose_colony_came_back_after_all_is_sent_again(phone, server):
+    page = phone()
+    claim(page, server)
+    late = [run(page, "return crypto.randomUUID();") for _ in range(2)]
+    late = [f"{made[:14]}7{made[15:]}" for made in late]
+    enqueue = """
+      const { openStore, reload, syncNow } = await at('shelf');
+      await openStore().enqueue(given.changes, Date.now() - given.age_ms);
+      await reload();
+      await syncNow();"""
+    note = {
+        "kind": "note",
+        "id": late[1],
+        "set": {"colony_id": late[0], "text": "Moved", "happened_at": "2026-09-01T12:00:00.000+02:00"},
+    }
+    run(page, enqueue, {"changes": [note], "age_ms": 31 * DAY_MS})  # past the server's patience of 30 days
+    page.get_by_role("link", name="1 needs attention").click()
+    card = page.get_by_role("article")
+    expect(card).to_contain_text("What this belongs to is not on the server any more.")
+    colony = {"kind": "colony", "id": late[0], "set": {"name": "Cedar"}}
+    run(page, enqueue, {"changes": [colony], "age_ms": 0})
+    card.get_by_role("button", name="Send again").click()
+
+    expect(page.get_by_text("Everything on this phone has been sent.")).to_be_visible()
+    go(page, server, f"#/colony/{late[0]}")
+    expect(page.get_by_role("region", name="Diary")).to_contain_text("Moved")
+
+
+def test_the_days_until_the_next_workers_run_down(phone, server):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    open_colony(page, server)
+    colony_id = page.url.rpartition("/")[2]
+    notice = run(
+        page,
+        """const plan = (await at('shelf')).planOf(given);
+           return plan.set.notices.find((each) => each.code === 'next_workers_in').args;""",
+        colony_id,
+    )
+    card = page.get_by_role("region", name="New workers")
+    expect(card).to_contain_text(f"in {notice['low']} to {notice['high']} days")
+    page.context.set_offline(True)
+    page.clock.set_fixed_time(time.time() + 3 * 86_400)
+    page.reload()
+
+    expect(card).to_contain_text(f"in {notice['low'] - 3} to {notice['high'] - 3} days")
+
+
+def test_growth_that_fills_the_vessel_is_drawn_ahead_with_its_range(phone, server):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    colony_id = page.url.rpartition("/")[2]
+    page.get_by_text("Over the months").click()
+    run(
+        page,
+        """const now = Date.now();
+           await (await at('actions')).logAll([[24, 40], [16, 52], [8, 68], [0, 90]].map(([days, workers]) => ({
+             kind: 'count', set: { colony_id: given, workers, happened_at: new Date(now - days * 86400000).toISOString() },
+           })));""",
+        colony_id,
+    )
+    wait_synced(page)
+    chart = page.get_by_role("img", name=re.compile("^Growth"))
+    expect(chart).to_have_attribute("aria-label", re.compile(r"At this pace about \d+ in 30 days"))
+    expect(chart.locator(".band")).to_have_count(1)
+    best, low, high = map(
+        int, re.search(r"about (\d+) in 30 days, likely (\d+) to (\d+)", chart.get_attribute("aria-label")).groups()
+    )
+
+    assert 90 < low <= best <= high
+
+
+def test_a_picture_opens_large_and_stands_in_the_diary(phone, server, picture):  # noqa: F811
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    take(page, picture)
+    expect(page.get_by_role("region", name="Diary").locator("img")).to_have_count(1)
+    page.get_by_role("button", name="Look at the picture of").click()
+    sheet = page.get_by_role("dialog")
+    expect(sheet.get_by_role("img", name="Amber on")).to_be_visible()
+    sheet.get_by_role("button", name="Take this picture out").click()
+    expect(page.get_by_role("region", name="Pictures").locator("img")).to_have_count(0)
+    page.get_by_role("status").get_by_role("button", name="Undo").click()
+    expect(page.get_by_role("region", name="Pictures").locator("img")).to_have_count(1)
+    online_again(page)
