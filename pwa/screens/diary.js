@@ -66,7 +66,7 @@ function Entry({ row, onOpen }) {
   const who = row.by ? rows.value.get(row.by)?.set.name : null;
   const tasting = row.set.tasting_id && rows.value.get(row.set.tasting_id)?.set.name;
   return html`<li class="row"><span class=${`badge ${row.kind === 'fault' && !row.set.resolved_at ? 'warn' : ''}`}><${Icon} name=${row.kind === 'feeding' ? row.set.need : row.kind} /></span>
-    <div class="grow"><button type="button" class="open" aria-haspopup="dialog" aria-label=${m.past.open(eventInWords(row))} onClick=${onOpen}>${eventInWords(row)}</button>${row.set.remark && html`<p class="soft">${row.set.remark}</p>`}${tasting && html`<p class="soft">${m.tasting.part(tasting)}</p>`}
-      <p class="soft">${new Date(row.happened_ms ?? 0).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })} ${who ? t.round.by(who) : ''}${row.state === 'synced' ? '' : html` · <${SaveState} state=${row.state} />`}</p></div>
+    <button type="button" class="open grow" aria-haspopup="dialog" onClick=${onOpen}><span class="words">${eventInWords(row)}</span>${row.set.remark && html`<span class="soft">${row.set.remark}</span>`}${tasting && html`<span class="soft">${m.tasting.part(tasting)}</span>`}
+      <span class="soft">${new Date(row.happened_ms ?? 0).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })} ${who ? t.round.by(who) : ''}${row.state === 'synced' ? '' : html` · <${SaveState} state=${row.state} />`}</span></button>
     ${row.kind === 'photo' && html`<${Photo} row=${row} words="" />`}<button type="button" class="button quiet screen-only" aria-label=${`${m.diary.void}: ${eventInWords(row)}`} onClick=${() => voidLog(row)}>${m.diary.void}</button></li>`;
 }

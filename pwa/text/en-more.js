@@ -37,9 +37,9 @@ export const m = {
     }),
   },
   past: {
-    title: 'What was changed', open: (/** @type {string} */ what) => `What was changed: ${what}`, offline: 'The history is kept on the server, so this needs a connection.', again: 'Try again',
+    title: 'What was changed', offline: 'The history is kept on the server, so this needs a connection.', again: 'Try again',
     unsent: 'Not sent yet. Its history begins with the next connection.', somebody: 'Somebody', made: 'noted it', changed: 'changed it', out: 'deleted it', back: 'brought it back',
-    was: 'before', not_stood: (/** @type {string} */ value) => `“${value}” did not stand: a change on another phone was later.`, bring: (/** @type {string} */ value) => `Bring “${value}” back`, brought: 'Brought back',
+    was: (/** @type {string} */ value) => `before: ${value}`, not_stood: (/** @type {string} */ value) => `“${value}” did not stand: a change on another phone was later.`, bring: (/** @type {string} */ value) => `Bring “${value}” back`, clear: 'Leave it empty again', brought: 'Brought back',
   },
   gone: {
     title: 'What went', about: 'What was deleted or voided last. Each can be taken back, with all that was in it.', none: 'Nothing was deleted.', take_back: 'Take it back', back: (/** @type {string} */ what) => `${what} is back`, link: 'What went',

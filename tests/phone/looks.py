@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import io
 import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Final
 
+from PIL import Image
 from playwright.sync_api import Page, expect
 
 ROOT: Final = Path(__file__).parents[2]
@@ -45,6 +47,45 @@ def open_all(page: Page) -> None:
     )
 
 
+def picture(page: Page) -> None:
+    """Take a picture, if there is none yet, and open it large."""
+    strip = page.get_by_role("region", name="Pictures").get_by_role("button")
+    if not strip.count():
+        drawn = io.BytesIO()
+        Image.new("RGB", (80, 60), "#7a4a12").save(drawn, "JPEG")
+        taken = {"name": "shelf.jpg", "mimeType": "image/jpeg", "buffer": drawn.getvalue()}
+        page.get_by_label("Take a picture").set_input_files(taken)
+    press("Look at the picture of")(page)
+
+
+def taste(page: Page) -> None:
+    """Start a tasting, if none runs, and show it."""
+    if not page.locator("details[open]", has_text="What they like").count():
+        page.get_by_text("What they like").click()
+    begin, end = (page.get_by_role("button", name=f"{each} the tasting") for each in ("Start", "End"))
+    expect(begin.or_(end)).to_be_visible()
+    if begin.count():
+        for food in ("Cricket", "Mealworm"):
+            page.get_by_role("button", name=food, exact=True).click()
+        begin.click()
+    expect(end).to_be_visible()
+    open_all(page)
+
+
+def refuse(page: Page) -> None:
+    """Let the server refuse two logs: one with a bad value, and an old one whose colony never came."""
+    page.evaluate("""async () => {
+      const { openStore, reload, rowsOf, syncNow } = await import(`/static/${document.body.dataset.build}/signals/shelf.js`);
+      const ids = [0, 1].map(() => crypto.randomUUID()).map((id) => `${id.slice(0, 14)}7${id.slice(15)}`);
+      await openStore().enqueue([{ kind: 'colony', id: rowsOf('colony')[0].id, set: { queens: -3 } }]);
+      const set = { colony_id: ids[0], text: 'Moved', happened_at: '2026-09-01T12:00:00.000+02:00' };
+      await openStore().enqueue([{ kind: 'note', id: ids[1], set }], Date.now() - 31 * 86_400_000);
+      await reload();
+      await syncNow();
+    }""")
+    expect(page.get_by_role("button", name="Send again").first).to_be_visible()
+
+
 def states(colony_id: str) -> list[State]:
     """Every screen and sheet that a keeper can see; the colony must have a plan."""
     colony = f"#/colony/{colony_id}"
@@ -53,7 +94,11 @@ def states(colony_id: str) -> list[State]:
         State("several at once", "#/round", press("Several at once")),
         State("later", "#/round", press("Later:")),
         State("shelf", "#/shelf"),
+        State("what went", "#/gone"),
+        State("picture", colony, picture),
         State("colony", colony, open_all),
+        State("what was changed", colony, press("What was changed", exact=True)),
+        State("what was changed in a log", colony, press("Counted")),
         State("colony, changed", colony, lambda page: page.get_by_role("button", name="Change").click()),
         *(
             State(kind, colony, press(kind, exact=True))
@@ -71,6 +116,8 @@ def states(colony_id: str) -> list[State]:
         State("scan", "#/at"),
         State("record", f"#/paper/{colony_id}"),
         State("every part", "#/look"),
+        State("tasting", colony, taste),
+        State("attention, refused", "#/attention", refuse),
     ]
 
 

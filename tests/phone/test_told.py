@@ -24,6 +24,8 @@ def run(page: Page, script: str, argument: object = None) -> object:
 
 
 def wait_synced(page: Page) -> None:
+    """Wait until the outbox is empty and the screen says so, which it may a moment later."""
+    page.wait_for_function(f"async () => {{ {MODULES} return !(await at('shelf')).outbox.value.length; }}")
     expect(page.get_by_text("All synced")).to_be_visible()
 
 
@@ -37,7 +39,9 @@ def start_tasting(page: Page) -> None:
 
 
 def past_of(page: Page, what: str) -> None:
-    page.get_by_role("button", name=f"What was changed: {what}").click()
+    page.get_by_role("region", name="Diary").get_by_role(
+        "button", name=re.compile(f"^{re.escape(what)}")
+    ).click()
     expect(page.get_by_role("dialog")).to_be_visible()
 
 
@@ -115,12 +119,12 @@ def test_a_colonys_history_says_who_changed_what_and_brings_a_value_back(phone, 
     page.get_by_role("button", name="What was changed", exact=True).click()
     newest = page.get_by_role("dialog").get_by_role("listitem").first
     expect(newest).to_contain_text("Mira changed it")
-    expect(newest).to_contain_text("Name: Birch before Amber")
-    expect(newest).to_contain_text("Stage: Growing before Nanitics")
+    expect(newest).to_contain_text("Name: Birch before: Amber")
+    expect(newest).to_contain_text("Stage: Growing before: Nanitics")
     expect(page.get_by_role("dialog").get_by_role("listitem").last).to_contain_text("Mira noted it")
     newest.get_by_role("button", name="Bring “Amber” back").click()
 
-    expect(page.get_by_role("dialog").get_by_text("Name: Amber before Birch")).to_be_visible()
+    expect(page.get_by_role("dialog").get_by_text("Name: Amber before: Birch")).to_be_visible()
     expect(page.get_by_role("button", name="Bring “Amber” back")).to_have_count(0)
     page.get_by_role("button", name="Close").click()
     expect(page.get_by_role("heading", name="Amber", exact=True)).to_be_visible()
@@ -136,19 +140,21 @@ def test_a_value_that_lost_to_another_phone_is_in_the_history_and_can_be_brought
     pair(other, page, server)
     wait_synced(other)
     page.context.set_offline(True)
-    keep = "(await at('actions')).keep('colony', { queens: given[1] }, given[0]);"
-    run(page, keep, [colony_id, 3])
-    run(other, keep, [colony_id, 2])
+    enqueue = """const { openStore, reload, syncNow } = await at('shelf');
+      await openStore().enqueue([{ kind: 'colony', id: given[0], set: { queens: given[1] } }], Date.now() - given[2]);
+      await reload();
+      await syncNow();"""
+    run(page, enqueue, [colony_id, 3, 3_600_000])  # an hour before the other phone's, and sent after it
+    run(other, enqueue, [colony_id, 2, 0])
     wait_synced(other)
-    online = "() => window.dispatchEvent(new Event('online'))"
     page.context.set_offline(False)
-    page.evaluate(online)
+    page.evaluate("() => window.dispatchEvent(new Event('online'))")
     expect(page.get_by_text("1 needs attention")).to_be_visible()
     open_colony(page, server)
     page.get_by_role("button", name="What was changed", exact=True).click()
     expect(page.get_by_text("“3” did not stand: a change on another phone was later.")).to_be_visible()
     page.get_by_role("button", name="Bring “3” back").click()
-    expect(page.get_by_text("Queens: 3 before 2")).to_be_visible()
+    expect(page.get_by_text("Queens: 3 before: 2")).to_be_visible()
 
 
 def test_the_history_says_that_it_needs_a_connection_and_a_log_not_sent_has_none(phone, server):
@@ -263,7 +269,9 @@ def test_growth_that_fills_the_vessel_is_drawn_ahead_with_its_range(phone, serve
     run(
         page,
         """const now = Date.now();
-           await (await at('actions')).logAll([[24, 40], [16, 52], [8, 68], [0, 90]].map(([days, workers]) => ({
+           const { keep, logAll } = await at('actions');
+           await keep('colony', { stage: 'growing' }, given);
+           await logAll([[24, 40], [16, 52], [8, 68], [0, 90]].map(([days, workers]) => ({
              kind: 'count', set: { colony_id: given, workers, happened_at: new Date(now - days * 86400000).toISOString() },
            })));""",
         colony_id,
@@ -273,7 +281,10 @@ def test_growth_that_fills_the_vessel_is_drawn_ahead_with_its_range(phone, serve
     expect(chart).to_have_attribute("aria-label", re.compile(r"At this pace about \d+ in 30 days"))
     expect(chart.locator(".band")).to_have_count(1)
     best, low, high = map(
-        int, re.search(r"about (\d+) in 30 days, likely (\d+) to (\d+)", chart.get_attribute("aria-label")).groups()
+        int,
+        re.search(
+            r"about (\d+) in 30 days, likely (\d+) to (\d+)", chart.get_attribute("aria-label")
+        ).groups(),
     )
 
     assert 90 < low <= best <= high
