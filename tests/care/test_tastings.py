@@ -21,7 +21,7 @@ def tasting_plan(outcomes: dict[str, list[str]], foods=FOODS, lots=(), **state):
             events.append(Event(f"c{at_ms}", "check", at_ms + DAY_MS // 2, check))
             at_ms += 3 * DAY_MS
     made = ColonyState(
-        "c", "lasius_niger", vessel=Vessel("tube_16x150"), events=tuple(events), lots=lots,
+        "c", state.pop("species_code", "lasius_niger"), vessel=Vessel("tube_16x150"), events=tuple(events), lots=lots,
         tasting=Tasting("t", foods, "2026-01-01"), **{"stage": "growing", **state},
     )  # fmt: skip
     return make_plan(made, NOW_MS)
@@ -61,3 +61,11 @@ def test_nothing_is_tasted_while_a_colony_settles():
     task = protein(tasting_plan({}, condition="settling"))
 
     assert "tasting_id" not in task.suggested["set"]
+
+
+def test_a_tasting_of_seeds_offers_its_own_kinds_of_seed():
+    plan = tasting_plan({}, foods=("chia", "canary_seed"), species_code="messor_barbarus")
+    task = next(task for task in plan.tasks if task.need == "seeds")
+
+    assert task.portion["food_code"] in ("chia", "canary_seed")
+    assert task.suggested["set"]["tasting_id"] == "t"

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import random
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
+from PIL import Image
 from playwright.sync_api import Browser, BrowserContext, Page, Playwright, expect, sync_playwright
 from tests.support.server import Server
 
@@ -60,6 +62,18 @@ def phone(chromium: Browser, server: Server) -> Iterator[Callable[[], Page]]:
     yield make
     for context in contexts:
         context.close()
+
+
+@pytest.fixture
+def picture(tmp_path: Path) -> Path:
+    """A picture as a camera makes it: large, on its side, with the place where it was taken."""
+    chance = random.Random(5)
+    tiles = Image.frombytes("RGB", (60, 40), chance.randbytes(60 * 40 * 3)).resize((3000, 2000))
+    exif = Image.Exif()
+    exif[0x0112] = 6
+    exif.get_ifd(0x8825)[2] = (48.0, 12.0, 0.0)
+    tiles.save(tmp_path / "shelf.jpg", "JPEG", quality=95, exif=exif)
+    return tmp_path / "shelf.jpg"
 
 
 def claim(page: Page, server: Server) -> None:

@@ -75,7 +75,8 @@ def taste(page: Page) -> None:
 def refuse(page: Page) -> None:
     """Let the server refuse two logs: one with a bad value, and an old one whose colony never came."""
     page.evaluate("""async () => {
-      const { openStore, reload, rowsOf, syncNow } = await import(`/static/${document.body.dataset.build}/signals/shelf.js`);
+      const build = document.body.dataset.build;
+      const { openStore, reload, rowsOf, syncNow } = await import(`/static/${build}/signals/shelf.js`);
       const ids = [0, 1].map(() => crypto.randomUUID()).map((id) => `${id.slice(0, 14)}7${id.slice(15)}`);
       await openStore().enqueue([{ kind: 'colony', id: rowsOf('colony')[0].id, set: { queens: -3 } }]);
       const set = { colony_id: ids[0], text: 'Moved', happened_at: '2026-09-01T12:00:00.000+02:00' };

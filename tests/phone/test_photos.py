@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import io
-import random
 from pathlib import Path
 
 import pytest
@@ -20,18 +19,6 @@ WAIT_SHOWN = """async (image) => {
   }
   return [image.naturalWidth, image.naturalHeight];
 }"""
-
-
-@pytest.fixture
-def picture(tmp_path: Path) -> Path:
-    """A picture as a camera makes it: large, on its side, with the place where it was taken."""
-    chance = random.Random(5)
-    tiles = Image.frombytes("RGB", (60, 40), chance.randbytes(60 * 40 * 3)).resize((3000, 2000))
-    exif = Image.Exif()
-    exif[0x0112] = 6
-    exif.get_ifd(0x8825)[2] = (48.0, 12.0, 0.0)
-    tiles.save(tmp_path / "shelf.jpg", "JPEG", quality=95, exif=exif)
-    return tmp_path / "shelf.jpg"
 
 
 def take(page: Page, picture: Path) -> None:

@@ -8,7 +8,6 @@ import time
 import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim, open_colony, worker_ready
-from tests.phone.test_photos import picture  # noqa: F401 - a fixture
 from tests.phone.test_photos import take
 from tests.phone.test_story import go, online_again, pair
 
@@ -272,7 +271,8 @@ def test_growth_that_fills_the_vessel_is_drawn_ahead_with_its_range(phone, serve
            const { keep, logAll } = await at('actions');
            await keep('colony', { stage: 'growing' }, given);
            await logAll([[24, 40], [16, 52], [8, 68], [0, 90]].map(([days, workers]) => ({
-             kind: 'count', set: { colony_id: given, workers, happened_at: new Date(now - days * 86400000).toISOString() },
+             kind: 'count',
+             set: { colony_id: given, workers, happened_at: new Date(now - days * 86400000).toISOString() },
            })));""",
         colony_id,
     )
@@ -290,7 +290,7 @@ def test_growth_that_fills_the_vessel_is_drawn_ahead_with_its_range(phone, serve
     assert 90 < low <= best <= high
 
 
-def test_a_picture_opens_large_and_stands_in_the_diary(phone, server, picture):  # noqa: F811
+def test_a_picture_opens_large_and_stands_in_the_diary(phone, server, picture):
     page = phone()
     claim(page, server)
     open_colony(page, server)

@@ -53,7 +53,7 @@ def portion(
         return _from_lot(made, known), why
     if need == "seeds":
         form = seed_form(majors=known.species.majors)
-        made = {"food_code": "seeds", "amount": _seeds(known.workers), "unit": "seed", "form": form}
+        made = {"food_code": only or "seeds", "amount": _seeds(known.workers), "unit": "seed", "form": form}
         return _from_lot(made, known), ()
     leaves = max(1, round(known.workers / 500))
     return {"food_code": "leaves", "amount": leaves, "unit": "leaf", "form": "whole"}, ()
