@@ -7,7 +7,7 @@ export const m = {
   },
   colony: {
     gone: 'Not here', gone_why: 'This colony is not on this phone. It may have been deleted, or this phone has not synced yet.', change: 'Change', new: 'A new colony',
-    log: 'Log', plan: 'The plan', diary: 'Diary', charts: 'Over the months', paper: 'Print its record', past: 'What was changed', no_plan: 'The plan comes with the next connection to the server. Logging works at once.',
+    log: 'Log', plan: 'The plan', diary: 'Diary', charts: 'Over the months', paper: 'Print its record', past: 'Its history', no_plan: 'The plan comes with the next connection to the server. Logging works at once.',
   },
   plan: {
     own: 'Your own interval', set: 'Set your own interval', every: (/** @type {number} */ d) => `You set this to every ${count(d, 'day')}.`, keep: 'Keep this interval', clear: 'Let the plan decide',
@@ -37,7 +37,7 @@ export const m = {
     }),
   },
   past: {
-    title: 'What was changed', offline: 'The history is kept on the server, so this needs a connection.', again: 'Try again',
+    title: 'History', offline: 'The history is kept on the server, so this needs a connection.', again: 'Try again',
     unsent: 'Not sent yet. Its history begins with the next connection.', somebody: 'Somebody', made: 'noted it', changed: 'changed it', out: 'deleted it', back: 'brought it back',
     was: (/** @type {string} */ value) => `before: ${value}`, not_stood: (/** @type {string} */ value) => `“${value}” did not stand: a change on another phone was later.`, bring: (/** @type {string} */ value) => `Bring “${value}” back`, clear: 'Leave it empty again', brought: 'Brought back',
   },

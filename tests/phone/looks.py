@@ -49,8 +49,8 @@ def open_all(page: Page) -> None:
 
 def picture(page: Page) -> None:
     """Take a picture, if there is none yet, and open it large."""
-    strip = page.get_by_role("region", name="Pictures").get_by_role("button")
-    if not strip.count():
+    expect(page.get_by_role("region", name="Diary").get_by_role("listitem").first).to_be_visible()
+    if not page.get_by_role("button", name="Look at the picture of").count():
         drawn = io.BytesIO()
         Image.new("RGB", (80, 60), "#7a4a12").save(drawn, "JPEG")
         taken = {"name": "shelf.jpg", "mimeType": "image/jpeg", "buffer": drawn.getvalue()}
@@ -98,8 +98,8 @@ def states(colony_id: str) -> list[State]:
         State("what went", "#/gone"),
         State("picture", colony, picture),
         State("colony", colony, open_all),
-        State("what was changed", colony, press("What was changed", exact=True)),
-        State("what was changed in a log", colony, press("Counted")),
+        State("history", colony, press("Its history")),
+        State("history of a log", colony, press("Counted")),
         State("colony, changed", colony, lambda page: page.get_by_role("button", name="Change").click()),
         *(
             State(kind, colony, press(kind, exact=True))

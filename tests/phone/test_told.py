@@ -115,7 +115,7 @@ def test_a_colonys_history_says_who_changed_what_and_brings_a_value_back(phone, 
     colony_id = page.url.rpartition("/")[2]
     run(page, "(await at('actions')).keep('colony', { name: 'Birch', stage: 'growing' }, given);", colony_id)
     wait_synced(page)
-    page.get_by_role("button", name="What was changed", exact=True).click()
+    page.get_by_role("button", name="Its history").click()
     newest = page.get_by_role("dialog").get_by_role("listitem").first
     expect(newest).to_contain_text("Mira changed it")
     expect(newest).to_contain_text("Name: Birch before: Amber")
@@ -150,7 +150,7 @@ def test_a_value_that_lost_to_another_phone_is_in_the_history_and_can_be_brought
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
     expect(page.get_by_text("1 needs attention")).to_be_visible()
     open_colony(page, server)
-    page.get_by_role("button", name="What was changed", exact=True).click()
+    page.get_by_role("button", name="Its history").click()
     expect(page.get_by_text("“3” did not stand: a change on another phone was later.")).to_be_visible()
     page.get_by_role("button", name="Bring “3” back").click()
     expect(page.get_by_text("Queens: 3 before: 2")).to_be_visible()
