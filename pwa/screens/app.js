@@ -29,6 +29,7 @@ function screen(name, id, stand_in) {
     case 'shelf': return html`<${Lazy} from="shelf" name="ShelfScreen" />`;
     case 'colony': return html`<${Lazy} from="colony" name="ColonyScreen" props=${{ id }} key=${id} />`;
     case 'larder': return html`<${Lazy} from="larder" name="LarderScreen" />`;
+    case 'reckon': return html`<${Lazy} from="reckon" name="ReckonScreen" props=${{ code: id }} />`;
     case 'handover': return html`<${Lazy} from="handover" name="HandOverScreen" />`;
     case 'settings': case 'approve': return html`<${Lazy} from="settings" name="SettingsScreen" props=${{ code: name === 'approve' ? id : '' }} />`;
     case 'labels': return html`<${Lazy} from="labels" name="LabelsScreen" />`;

@@ -9,12 +9,17 @@ import { post } from '../signals/people.js';
 import { events, rows, rowsOf, syncNow, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { eventInWords, nameOf } from './event-words.js';
+import { Holiday } from './holiday.js';
 import { PassForm } from './pass-form.js';
 import { StandInView } from './standin.js';
 
-export const HandOverScreen = () => html`<h1>${m.handover.title}</h1><p class="soft">${m.handover.about}</p>
-  ${rowsOf('pass').reverse().map((row) => html`<${Pass} key=${row.id} row=${row} />`)}<${PassForm} />
-  <section class="card"><h2>${m.handover.calendar}</h2><${CalendarAddress} passId=${null} /></section>`;
+export function HandOverScreen() {
+  const [trip, setTrip] = useState(/** @type {import('./holiday.js').Trip | null} */ (null));
+  return html`<h1>${m.handover.title}</h1><p class="soft">${m.handover.about}</p>
+    ${rowsOf('pass').reverse().map((row) => html`<${Pass} key=${row.id} row=${row} />`)}
+    <${Holiday} onPass=${setTrip} /><${PassForm} key=${JSON.stringify(trip)} trip=${trip} />
+    <section class="card"><h2>${m.handover.calendar}</h2><${CalendarAddress} passId=${null} /></section>`;
+}
 
 /** @param {string} day ISO */
 const shortDay = (day) => new Date(`${day}T12:00:00`).toLocaleDateString([], { day: 'numeric', month: 'short' });

@@ -12,6 +12,7 @@ import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { capital } from './event-words.js';
 import { LotSheet, MixSheet } from './larder-forms.js';
+import { LarderOutlook } from './larder-outlook.js';
 
 /** Whole days from today to a date. @param {string} date ISO */
 const daysTo = (date) => Math.round((Date.parse(date) - Date.parse(today.value)) / DAY_MS);
@@ -26,6 +27,8 @@ export function LarderScreen() {
     ${lots.length > 0 && html`<section class="stack" aria-label=${m.larder.lots}>${lots.map((lot) => html`<${Lot} key=${lot.id} lot=${lot} />`)}</section>`}
     <div class="wrap even"><button type="button" class="button main" onClick=${() => setSheet('lot')}><${Icon} name="add" />${m.larder.add}</button>
       <button type="button" class="button" onClick=${() => setSheet('mix')}><${Icon} name="sugar" />${m.larder.mix}</button></div>
+    <${LarderOutlook} />
+    <a class="button quiet" href="#/reckon">${m.reckon.title}</a>
     ${sheet === 'lot' && html`<${LotSheet} onClose=${() => setSheet('')} />`}
     ${sheet === 'mix' && html`<${MixSheet} onClose=${() => setSheet('')} />`}`;
 }

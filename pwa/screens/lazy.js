@@ -7,7 +7,7 @@ import { t } from '../text/en.js';
 /** @type {Record<string, () => Promise<Record<string, any>>>} */
 const SCREENS = {
   start: () => import('./start.js'), shelf: () => import('./shelf.js'), colony: () => import('./colony.js'),
-  larder: () => import('./larder.js'), handover: () => import('./handover.js'), settings: () => import('./settings.js'),
+  larder: () => import('./larder.js'), reckon: () => import('./reckon.js'), handover: () => import('./handover.js'), settings: () => import('./settings.js'),
   standin: () => import('./standin.js'), attention: () => import('./attention.js'), log: () => import('./log.js'),
   later: () => import('./later.js'), many: () => import('./many.js'), labels: () => import('./labels.js'), look: () => import('./look.js'),
   tasting: () => import('./tasting.js'), past: () => import('./past.js'), gone: () => import('./gone.js'),

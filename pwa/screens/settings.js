@@ -9,12 +9,13 @@ import { get, logout, post } from '../signals/people.js';
 import { rowsOf, saving, session, syncNow, unsent } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
+import { Mail } from './mail.js';
 import { Nudges } from './nudges.js';
 
 const h = m.house;
 
 /** @param {{code: string}} props */
-export const SettingsScreen = ({ code }) => html`<h1>${h.title}</h1><${Nudges} /><${House} /><${Phones} code=${code} />
+export const SettingsScreen = ({ code }) => html`<h1>${h.title}</h1><${Nudges} /><${Mail} /><${House} /><${Phones} code=${code} />
   <section class="card"><h2>${h.look}</h2><${LookChoice} /><a class="button" href="#/look">${m.look.all_parts}</a></section><${Stored} /><${Install} />
   <section class="card"><h2>${h.good_to_know}</h2><p>${h.advice}</p><p>${h.never}</p><p class="soft">${h.build} ${document.body.dataset.build}</p></section>`;
 

@@ -1,10 +1,10 @@
 // Signing in: claim, pairing, passes. Each makes this browser a device with a database of its own.
 import { setCurrentDevice } from '../database/open.js';
 import { uuid7 } from '../database/ids.js';
-import { get, post } from '../sync/api.js';
+import { call, get, post } from '../sync/api.js';
 import { enter, session } from './shelf.js';
 
-export { get, post };
+export { call, get, post };
 
 /** How this phone calls itself. */
 function deviceName() {

@@ -89,6 +89,22 @@ export const m = {
     recipe: (/** @type {string} */ sugar, /** @type {string} */ water, /** @type {string} */ total) => `Stir ${sugar} g of sugar into ${water} mL of warm water: about ${total} mL.`,
     cool: 'Let it cool until it feels cold on your wrist. Warm water can scald: keep it away from children.', keeps: 'In the fridge about 7 days (common practice); throw it away when it is cloudy.', batch: 'Keep this batch in the larder', batch_name: (/** @type {number} */ p) => `sugar water ${p} %`, lots: 'In the house',
   },
+  ahead: { needs_server: 'This needs the server, and there is no connection just now.', again: 'Try again' },
+  get: { title: 'What to get', today: 'Get it today.', by: (/** @type {string} */ day) => `Get it by ${day}.`, spoils: 'Spoils first' },
+  reckon: {
+    title: 'Calculators', about: 'Each one says how it reckons, where that comes from, and where it stops being true.', without: 'Sugar water can be mixed in the larder without a connection.', back: 'All calculators', back_larder: 'Back to the larder',
+    go: 'Work it out', result: 'What comes out', how: 'How it is reckoned', formula: 'Formula:', source: 'Source:', limits: 'Limits:', open: 'Leave it open', in_unit: (/** @type {string} */ unit) => `in ${unit}`,
+    range: (/** @type {string} */ low, /** @type {string} */ high) => `${low} to ${high}`, up_to: (/** @type {string} */ high) => `up to ${high}`, left_out: (/** @type {string} */ usual) => `left empty: ${usual}`, may_be_empty: 'may stay empty',
+  },
+  holiday: {
+    title: 'Before you go away', about: 'Two dates tell which colonies need nobody, and what to top up on the last day.', leave: 'You leave', back: 'You are back', go: 'Look ahead', none: 'No colony has a plan yet.',
+    verdict: { nobody: 'Needs nobody.', nobody_after_top_up: 'Needs nobody after a top-up.' }, visit: (/** @type {number} */ d) => (d === 1 ? 'Needs a visit every day.' : `Needs a visit every ${d} days.`),
+    top_up: 'On your last day:', full: 'fill it up', travel: 'If a colony travels with you', pass: 'Make a pass for the visits',
+  },
+  mail: {
+    title: 'Nudges by mail', about: 'For whoever has no phone that takes nudges. An address counts once its code was typed in here.', address: 'Address', send: 'Send a code', asked: 'A code went there. It holds for an hour.', code: 'The code from the mail', confirm: 'Confirm',
+    anew: 'Send another code', comes: 'Nudges come here.', remove: 'Take it away', on: 'Nudges go there from now on', removed: 'No more mail goes there', not_sent: (/** @type {string} */ why) => `The mail could not be sent: ${why.replaceAll('_', ' ')}.`,
+  },
   handover: {
     title: 'Hand over', about: 'A pass lets a family member or friend look after some colonies for some days, without an account.', state: { back: 'taken back', ended: 'ended', now: 'on duty now', from: (/** @type {string} */ day) => `from ${day}` },
     to: 'to', done_by: (/** @type {string} */ who) => `Done by ${who}`, nothing: 'Nothing was logged.', link_once: 'Send this link, or let them scan it. It is shown once.', by_code: 'Or by code:', share: 'Share', share_title: (/** @type {string} */ who) => `Pass for ${who}`, make_link: 'Make the link', new_link: 'Make a new link', take_back: 'Take it back',
@@ -136,7 +152,11 @@ export const m = {
     older: 'Older', newer: 'Newer', elsewhere: 'This picture is still on the phone that took it.',
   },
   nudges: {
-    title: 'Nudges on this phone', last: (/** @type {string} */ when) => `The last one came ${when}.`, none: 'None has come yet.', silent: (/** @type {string} */ name) => `${name} has not answered for a while: open the app on it.`,
+    title: 'Nudges on this phone', last: (/** @type {string} */ when) => `The last one came ${when}.`, none: 'None has come yet.', silent: (/** @type {string} */ name) => `${name} has not answered for a while: open the app on it.`, somebody: 'Somebody',
+    elsewhere: /** @type {Record<string, (who: string, phone: string) => string>} */ ({
+      unheard: (who, phone) => `Nudges do not reach ${who} (${phone}): ask them to open the app on it.`,
+      unseen: (who, phone) => `${who} has not opened the app for a month (${phone}), so nudges may have stopped there.`,
+    }),
     ask: 'Tell me when something is due', test: 'Send a test', stop: 'Turn off here',
     state: /** @type {Record<string, string>} */ ({
       unsupported: 'This browser cannot receive nudges. The round here is always up to date when you open the app.',
