@@ -40,7 +40,7 @@ export function Holiday({ onPass }) {
     <form class="stack" onSubmit=${look}><div class="pair"><label>${h.leave}<input name="leave_on" type="date" required min=${today.value} defaultValue=${today.value} /></label>
       <label>${h.back}<input name="return_on" type="date" required min=${today.value} defaultValue=${dayOf(new Date(now.peek() + USUAL_DAYS * DAY_MS))} /></label></div>
       ${said}<button class="button" disabled=${busy}>${h.go}</button></form>
-    <div class="stack" role="status">${found?.colonies.map((each) => html`<${OneColony} key=${each.colony_id} told=${each} />`)}${found && !found.colonies.length && html`<p>${h.none}</p>`}</div>
+    <div role="status">${found && (found.colonies.length ? html`<ul class="done-list">${found.colonies.map((each) => html`<${OneColony} key=${each.colony_id} told=${each} />`)}</ul>` : html`<p>${h.none}</p>`)}</div>
     ${found && found.trip.colony_ids.length > 0 && html`<button type="button" class="button main" onClick=${() => onPass(found.trip)}><${Icon} name="handover" />${h.pass}</button>`}
     ${found && html`<details><summary>${h.travel}</summary><ul class="stack">${found.travel.map((rule) => html`<li>${inWords('travel', rule)}</li>`)}</ul></details>`}</section>`;
 }
@@ -48,15 +48,13 @@ export function Holiday({ onPass }) {
 /** @param {{told: ColonyHoliday}} props */
 function OneColony({ told }) {
   const words = catalogue.value?.words ?? {};
-  return html`<article class="stack"><h3>${nameOf(told.colony_id)}</h3>
+  return html`<li><div class="grow stack"><h3>${nameOf(told.colony_id)}</h3>
     <p><strong>${told.verdict === 'visit' ? h.visit(told.visit_every_days ?? 1) : h.verdict[told.verdict]}</strong></p>
-    ${told.top_up.length > 0 && html`<div><p>${h.top_up}</p><ul class="stack">${told.top_up.map(({ need, portion }) => html`<li>${inTable(words, 'need', need)}: ${portion ? sayPortion(words, portion) : h.full}</li>`)}</ul></div>`}
-    ${told.reasons.map((reason) => html`<p class="soft">${capital(inWords('reason', withNeed(reason)))}</p>`)}</article>`;
+    ${told.top_up.length > 0 && html`<div><p>${h.top_up}</p><ul>${told.top_up.map(({ need, portion }) => html`<li>${inTable(words, 'need', need)}: ${portion ? sayPortion(words, portion) : h.full}</li>`)}</ul></div>`}
+    ${told.reasons.map((reason) => html`<p class="soft">${capital(inWords('reason', withNeed(reason)))}</p>`)}</div></li>`;
 }
 
 /** A reason whose need is said in words, not by its code. @param {{code: string, args: Record<string, any>}} reason */
 function withNeed({ code, args }) {
-  if (!args.need) return { code, args };
-  const words = catalogue.value?.words ?? {};
-  return { code, args: { ...args, need: words.need?.[args.need] ?? words.fault?.[args.need] ?? args.need } };
+  return { code, args: args.need ? { ...args, need: inTable(catalogue.value?.words ?? {}, 'need', args.need).toLowerCase() } : args };
 }

@@ -13,6 +13,9 @@ import { capital } from './event-words.js';
 /** @typedef {{lot_id: string, food_code: string, on: string, amount: number}} Spoiling */
 /** @typedef {{food_code: string, buy_by: string | null, spoils: Spoiling[], reasons: Reason[]}} Outlook */
 
+/** "Get it today" and "Spoils first" say these. */
+const SAID_ELSEWHERE = ['larder_out', 'larder_spoils'];
+
 /** @param {string} day ISO */
 const inDays = (day) => new Date(`${day}T12:00:00`).toLocaleDateString([], { weekday: 'short', day: 'numeric', month: 'short' });
 
@@ -36,8 +39,8 @@ export function LarderOutlook() {
 function Food({ outlook: { food_code, buy_by, reasons } }) {
   const need = catalogue.value?.foods?.[food_code]?.need ?? 'other';
   return html`<li><span class="badge"><${Icon} name=${need} /></span><div class="grow">
-    <strong>${foodName(food_code)}</strong>${buy_by && html`<p>${buy_by <= today.value ? m.get.today : m.get.by(inDays(buy_by))}</p>`}
-    ${reasons.filter((reason) => reason.code !== 'larder_spoils').map((reason) => html`<p class="soft">${told(reason)}</p>`)}</div></li>`;
+    <h3>${foodName(food_code)}</h3>${buy_by && html`<p><strong>${buy_by <= today.value ? m.get.today : m.get.by(inDays(buy_by))}</strong></p>`}
+    ${reasons.filter(({ code }) => !SAID_ELSEWHERE.includes(code)).map((reason) => html`<p class="soft">${told(reason)}</p>`)}</div></li>`;
 }
 
 /** @param {string} code */

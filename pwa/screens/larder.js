@@ -28,7 +28,7 @@ export function LarderScreen() {
     <div class="wrap even"><button type="button" class="button main" onClick=${() => setSheet('lot')}><${Icon} name="add" />${m.larder.add}</button>
       <button type="button" class="button" onClick=${() => setSheet('mix')}><${Icon} name="sugar" />${m.larder.mix}</button></div>
     <${LarderOutlook} />
-    <a class="button quiet" href="#/reckon">${m.reckon.title}</a>
+    <a class="button" href="#/reckon">${m.reckon.title}</a>
     ${sheet === 'lot' && html`<${LotSheet} onClose=${() => setSheet('')} />`}
     ${sheet === 'mix' && html`<${MixSheet} onClose=${() => setSheet('')} />`}`;
 }

@@ -4,7 +4,6 @@ import { useAnswer, whyNot } from '../components/answer.js';
 import { useAttempt } from '../components/attempt.js';
 import { Skeleton } from '../components/empty.js';
 import { html } from '../components/html.js';
-import { Icon } from '../components/icon.js';
 import { post } from '../signals/people.js';
 import { catalogue } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
@@ -45,22 +44,26 @@ function Calculator({ about }) {
       setLines(found);
     });
   }
-  const numbers = about.inputs.filter((input) => input.kind === 'number');
   const ticks = about.inputs.filter((input) => input.kind === 'yes_no');
-  const choices = about.inputs.filter((input) => input.kind === 'choice');
   return html`<h1>${about.title}</h1>
-    <form class="card" onSubmit=${work}>${choices.map((input) => html`<${Choosing} input=${input} />`)}${numbers.map((input) => html`<${NumberField} input=${input} />`)}
+    <form class="card" onSubmit=${work}>${about.inputs.filter((input) => input.kind !== 'yes_no').map((input) => html`<${input.kind === 'choice' ? Choosing : NumberField} input=${input} />`)}
       ${ticks.length > 0 && html`<div class="wrap">${ticks.map((input) => html`<label class="chip"><input type="checkbox" name=${input.name} defaultChecked=${input.default === true} /> ${capital(input.what)}</label>`)}</div>`}
-      ${said}<button class="button main wide" disabled=${busy}><${Icon} name="sugar" />${r.go}</button></form>
+      ${said}<button class="button main wide" disabled=${busy}>${r.go}</button></form>
     <div role="status">${lines.length > 0 && html`<section class="card" ref=${shown} aria-label=${r.result}>${lines.map((line, n) => html`<p class=${n ? '' : 'lead'}>${line}</p>`)}</section>`}</div>
     <section class="stack soft" aria-label=${r.how}><p><strong>${r.formula}</strong> ${about.formula}</p><p><strong>${r.source}</strong> ${about.source}</p><p><strong>${r.limits}</strong> ${about.limits}</p></section>
     <p><a class="button quiet" href="#/reckon">${r.back}</a></p>`;
 }
 
 /** @param {{input: Input}} props */
-const NumberField = ({ input }) => html`<label>${capital(input.what)}${input.unit && input.unit !== input.what ? html` <small>${r.in_unit(input.unit)}</small>` : ''}
+const NumberField = ({ input }) => html`<label>${capital(input.what)}${unitOf(input)}
   <input name=${input.name} type="number" inputmode="decimal" step="any" min=${input.low} max=${input.high} defaultValue=${input.default ?? ''} placeholder=${input.left_out} />
   <small>${rangeOf(input)}</small></label>`;
+
+/** The unit, unless the name of the input says it already. @param {Input} input */
+function unitOf({ what, unit }) {
+  const words = r.units[unit] ?? unit;
+  return words && !what.includes(words) ? html` <small>${r.in_unit(words)}</small>` : '';
+}
 
 /** @param {{input: Input}} props */
 const Choosing = ({ input }) => html`<label>${capital(input.what)}<select name=${input.name} defaultValue=${input.default ?? ''}>

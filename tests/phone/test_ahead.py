@@ -1,0 +1,263 @@
+"""Looking ahead on the phone: calculators, what to get, before you go away, and nudges by mail."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Page, expect
+from tests.phone.conftest import claim, worker_ready
+from tests.support.mail_server import MailServer
+from tests.support.server import Server
+
+pytestmark = pytest.mark.browser
+ADDRESS = "jo@example.org"
+
+
+@pytest.fixture
+def mail():
+    with MailServer() as made:
+        yield made
+
+
+@pytest.fixture
+def server_with_mail(tmp_path: Path, mail: MailServer):
+    made = Server(tmp_path / "with-mail")
+    made.settings = {
+        "BROODSHELF_SMTP_HOST": "127.0.0.1", "BROODSHELF_SMTP_PORT": str(mail.port),
+        "BROODSHELF_SMTP_SECURITY": "none", "BROODSHELF_SMTP_FROM": "shelf@example.org",
+    }  # fmt: skip
+    made.start()
+    yield made
+    made.stop()
+
+
+def answer(page: Page, path: str, body: object) -> None:
+    """Let the server's answer to ``path`` be ``body``: for what takes a month to come about."""
+    page.context.route(f"**{path}", lambda route: route.fulfill(json=body))
+
+
+def days_on(page: Page, days: int) -> str:
+    """Return the ISO day on the phone's calendar so many days from now."""
+    return page.evaluate(
+        "(days) => { const day = new Date(); day.setDate(day.getDate() + days);"
+        " return `${day.getFullYear()}-${String(day.getMonth() + 1).padStart(2, '0')}"
+        "-${String(day.getDate()).padStart(2, '0')}`; }",
+        days,
+    )
+
+
+def mix(page: Page, server: Server) -> None:
+    page.goto(f"{server.url}/#/larder")
+    page.get_by_role("button", name="Mix sugar water").click()
+    page.get_by_role("button", name="Keep this batch").click()
+    expect(page.get_by_role("heading", name="sugar water 25 %")).to_be_visible()
+
+
+def test_a_calculator_is_found_from_the_larder_and_answers_with_its_lines_source_and_limits(phone, server):
+    """By hand: 100 mL of 25 % at 1.1036 g/mL are 110.4 g, a quarter of it sugar: 27.6 g."""
+    page = phone()
+    claim(page, server)
+    page.goto(f"{server.url}/#/larder")
+    page.get_by_role("link", name="Calculators").click()
+    page.get_by_role("link", name="Sugar water").click()
+    page.get_by_role("button", name="Work it out").click()
+
+    found = page.get_by_role("region", name="What comes out")
+    expect(found).to_contain_text("Sugar: 27.6 g")
+    page.get_by_label("Volume to make").fill("200")
+    page.get_by_role("button", name="Work it out").click()
+    expect(found).to_contain_text("Sugar: 55.2 g")
+    how = page.get_by_role("region", name="How it is reckoned")
+    expect(how).to_contain_text("CRC Handbook")
+    expect(how).to_contain_text("0 to 67.09 % by mass")
+
+
+def test_every_calculator_of_the_server_can_be_drawn_and_answers_its_own_defaults(phone, server):
+    page = phone()
+    claim(page, server)
+    page.goto(f"{server.url}/#/reckon")
+    links = page.locator("main li a")
+    expect(links.first).to_be_visible()
+    hashes = links.evaluate_all("(all) => all.map((each) => each.hash)")
+
+    assert len(hashes) >= 6
+    for each in hashes:
+        page.goto(f"{server.url}/{each}")
+        page.get_by_role("button", name="Work it out").click()
+        expect(page.get_by_role("region", name="What comes out")).not_to_be_empty()
+
+
+def test_ticks_and_choices_reach_the_calculator(phone, server):
+    page = phone()
+    claim(page, server)
+    page.goto(f"{server.url}/#/reckon/prey")
+    page.get_by_label("Only this food").select_option(label="Mealworm")
+    page.get_by_role("checkbox", name="They live in a test tube").check()
+    page.get_by_role("button", name="Work it out").click()
+
+    found = page.get_by_role("region", name="What comes out")
+    expect(found).to_contain_text("mealworm")
+    expect(found).to_contain_text("In a test tube only freshly killed prey")
+
+
+def test_what_a_calculator_refuses_is_said_in_its_own_words(phone, server):
+    """A room that is warmer than the goal never cools the cup to it."""
+    page = phone()
+    claim(page, server)
+    page.goto(f"{server.url}/#/reckon/cooling")
+    page.get_by_label("Temperature of the room").fill("35")
+    page.get_by_role("button", name="Work it out").click()
+
+    expect(page.get_by_role("alert")).to_contain_text("room", ignore_case=True)
+    expect(page.get_by_role("region", name="What comes out")).to_have_count(0)
+
+
+def test_without_a_connection_the_calculators_say_so_and_the_mixer_of_the_larder_works(phone, server):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    page.context.set_offline(True)
+    page.goto(f"{server.url}/#/reckon")
+
+    expect(page.get_by_role("alert")).to_have_text(
+        "This needs the server, and there is no connection just now."
+    )
+    page.get_by_role("main").get_by_role("link", name="The larder").click()
+    page.get_by_role("button", name="Mix sugar water").click()
+    expect(page.get_by_role("dialog")).to_contain_text("10 g of sugar")
+    page.context.set_offline(False)
+
+
+def test_the_larder_tells_what_to_get_and_what_spoils_first_and_changes_with_the_lots(phone, server):
+    """A new colony has nothing in the house; 30 mL of water with sugar is far more than it drinks in a week."""
+    page = phone()
+    claim(page, server)
+    page.goto(f"{server.url}/#/larder")
+    section = page.get_by_role("region", name="What to get")
+    sugar = section.get_by_role("listitem").filter(has=page.get_by_role("heading", name="Sugar water"))
+    expect(sugar).to_contain_text("Get it today.")
+    mix(page, server)
+
+    expect(sugar).to_contain_text("Get it by")
+    expect(section).to_contain_text("Spoils first")
+    expect(section).to_contain_text(re.compile(r"About [\d.]+ mL will be left over"))
+    expect(section).not_to_contain_text(re.compile(r"\d{4}-\d\d-\d\d"))
+
+
+def test_without_a_connection_the_larder_has_no_outlook_and_makes_no_noise_about_it(phone, server):
+    page = phone()
+    claim(page, server)
+    mix(page, server)
+    worker_ready(page)
+    expect(page.get_by_text("All synced")).to_be_visible()
+    page.context.set_offline(True)
+    page.reload()
+
+    expect(page.get_by_role("heading", name="sugar water 25 %")).to_be_visible()
+    expect(page.get_by_text("No connection")).to_be_visible()
+    expect(page.get_by_role("region", name="What to get")).to_have_count(0)
+    expect(page.get_by_role("alert")).to_have_count(0)
+    page.context.set_offline(False)
+
+
+def test_before_a_journey_each_colony_says_what_to_top_up_and_a_pass_for_the_visits_is_filled_in(
+    phone, server
+):
+    page = phone()
+    claim(page, server)
+    page.goto(f"{server.url}/#/handover")
+    leave, back = days_on(page, 1), days_on(page, 61)
+    page.get_by_label("You leave").fill(leave)
+    page.get_by_label("You are back").fill(back)
+    page.get_by_role("button", name="Look ahead").click()
+
+    amber = page.get_by_role("listitem").filter(has=page.get_by_role("heading", name="Amber"))
+    expect(amber).to_contain_text(re.compile(r"Needs a visit every (day|\d+ days)\."))
+    expect(amber).to_contain_text("On your last day:")
+    expect(amber).to_contain_text(re.compile(r"Sugar: \d+ drops? of sugar water"))
+    expect(amber).to_contain_text(re.compile(r"Sugar lasts about \d+ days after a top-up"))
+    page.get_by_text("If a colony travels with you").click()
+    expect(page.get_by_text("never in a parked car")).to_be_visible()
+
+    page.get_by_role("button", name="Make a pass for the visits").click()
+    expect(page.get_by_label("Who", exact=True)).to_be_focused()
+    expect(page.get_by_label("First day")).to_have_value(leave)
+    expect(page.get_by_label("Last day")).to_have_value(back)
+    page.get_by_label("Who", exact=True).fill("Jo")
+    page.get_by_role("button", name="Make the pass").click()
+    made = page.get_by_role("article").filter(has=page.get_by_role("heading", name="Jo"))
+    expect(made).to_contain_text("Amber")
+
+
+def test_a_journey_that_ends_before_it_begins_is_refused_in_words(phone, server):
+    page = phone()
+    claim(page, server)
+    page.goto(f"{server.url}/#/handover")
+    page.get_by_label("You leave").fill(days_on(page, 9))
+    page.get_by_label("You are back").fill(days_on(page, 2))
+    page.get_by_role("button", name="Look ahead").click()
+
+    expect(page.get_by_role("alert")).to_contain_text("Choose a day of return after the day of leaving")
+
+
+def test_a_persons_address_gets_a_code_counts_once_it_is_typed_in_and_can_be_taken_away(
+    phone, server_with_mail, mail
+):
+    page = phone()
+    claim(page, server_with_mail)
+    page.goto(f"{server_with_mail.url}/#/settings")
+    mine = page.get_by_role("form", name="Mira")
+    mine.get_by_label("Address").fill(ADDRESS)
+    mine.get_by_role("button", name="Send a code").click()
+    expect(mine).to_contain_text("A code went there.")
+    [sent] = mail.taken
+    assert sent["To"] == ADDRESS
+
+    mine.get_by_label("The code").fill("BBBB-BBBB")
+    mine.get_by_role("button", name="Confirm").click()
+    expect(mine.get_by_role("alert")).to_have_text("This is not the code that was sent.")
+    mine.get_by_label("The code").fill(sent["Subject"].split()[0])
+    mine.get_by_role("button", name="Confirm").click()
+    expect(mine).to_contain_text("Nudges come here.")
+
+    mine.get_by_role("button", name="Take it away").click()
+    expect(mine.get_by_label("Address")).to_be_visible()
+    expect(mine).not_to_contain_text(ADDRESS)
+
+
+def test_an_address_that_the_mail_server_refuses_is_said_beside_it(phone, server_with_mail, mail):
+    page = phone()
+    claim(page, server_with_mail)
+    page.goto(f"{server_with_mail.url}/#/settings")
+    mine = page.get_by_role("form", name="Mira")
+    mine.get_by_label("Address").fill("550@example.org")  # this test server answers it with 550
+    mine.get_by_role("button", name="Send a code").click()
+
+    expect(mine.get_by_role("alert")).to_contain_text("could not be sent")
+    assert mail.taken == []
+
+
+def test_a_server_without_mail_shows_nothing_of_it(phone, server):
+    page = phone()
+    claim(page, server)
+    with page.expect_response("**/api/mail"):
+        page.goto(f"{server.url}/#/settings")
+
+    expect(page.get_by_role("heading", name="Names and hours")).to_be_visible()
+    expect(page.get_by_role("region", name="Nudges by mail")).to_have_count(0)
+
+
+def test_keepers_see_which_phones_of_others_have_fallen_silent(phone, server):
+    page = phone()
+    claim(page, server)
+    phones = [
+        {"id": "a", "name": "Android phone", "person": "Jo", "why": "unheard"},
+        {"id": "b", "name": "iPad", "person": None, "why": "unseen"},
+    ]
+    answer(page, "/api/push/health", {"devices": [], "silent_elsewhere": phones})
+    page.goto(f"{server.url}/#/settings")
+
+    expect(page.get_by_text("Nudges do not reach Jo (Android phone)")).to_be_visible()
+    expect(page.get_by_text("Somebody has not opened the app for a month (iPad)")).to_be_visible()
