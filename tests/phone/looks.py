@@ -17,6 +17,10 @@ AXE: Final = (ROOT / "tests/support/node/node_modules/axe-core/axe.min.js").read
 LOOKS: Final = ("light", "dark", "red")
 WIDTHS: Final = (320, 390, 768)
 TEXT: Final = ("100%", "200%")
+SET_LOOK: Final = (
+    "([look, text]) => { document.documentElement.dataset.look = look;"
+    " document.documentElement.style.fontSize = text; }"
+)
 
 
 @dataclass(frozen=True)
@@ -87,6 +91,46 @@ def refuse(page: Page) -> None:
     expect(page.get_by_role("button", name="Send again").first).to_be_visible()
 
 
+def work_out(page: Page) -> None:
+    """Let the calculator that is open answer its own defaults."""
+    page.get_by_role("button", name="Work it out").click()
+    expect(page.get_by_role("region", name="What comes out")).to_be_visible()
+
+
+def look_ahead(page: Page) -> None:
+    """Look ahead over the usual two weeks and open what is folded away."""
+    page.get_by_role("button", name="Look ahead").click()
+    expect(page.get_by_role("heading", name="Amber", level=3)).to_be_visible()
+    open_all(page)
+
+
+def outlook_there(page: Page) -> None:
+    """Wait for what to get."""
+    expect(page.get_by_role("region", name="What to get")).to_be_visible()
+
+
+def house_with_mail(page: Page) -> None:
+    """Show the house as it is where the server has mail, an address waits for its code and a phone is silent."""
+    person = page.evaluate("() => fetch('/api/me').then((answer) => answer.json())")["person_id"]
+    people = [{"person_id": person, "address": "mira@example.org", "confirmed": False, "asked_ms": 0}]
+    silent = [{"id": "a", "name": "Android phone", "person": "Jo", "why": "unheard"}]
+    answers = {
+        "**/api/mail": {"available": True, "people": people},
+        "**/api/push/health": {"devices": [], "silent_elsewhere": silent},
+    }
+    look, text = page.evaluate(
+        "() => [document.documentElement.dataset.look, document.documentElement.style.fontSize]"
+    )
+    for address, body in answers.items():
+        page.context.route(address, lambda route, _request, body=body: route.fulfill(json=body))
+    page.reload()
+    page.evaluate(SET_LOOK, [look, text])
+    expect(page.get_by_role("button", name="Send another code")).to_be_visible()
+    expect(page.get_by_text("Nudges do not reach Jo")).to_be_visible()
+    for address in answers:
+        page.context.unroute(address)
+
+
 def states(colony_id: str) -> list[State]:
     """Every screen and sheet that a keeper can see; the colony must have a plan."""
     colony = f"#/colony/{colony_id}"
@@ -107,11 +151,15 @@ def states(colony_id: str) -> list[State]:
         ),
         State("a new colony", "#/colony/new", open_all),
         State("welcome", f"#/welcome/{colony_id}", open_all),
-        State("larder", "#/larder"),
+        State("larder", "#/larder", outlook_there),
         State("add a food", "#/larder", press("Add a food")),
         State("mix sugar water", "#/larder", press("Mix sugar water")),
+        State("calculators", "#/reckon", lambda page: expect(page.locator("main li")).not_to_have_count(0)),
+        *(State(f"calculator {code}", f"#/reckon/{code}", work_out) for code in ("prey", "dilute")),
         State("hand over", "#/handover", open_all),
+        State("before you go away", "#/handover", look_ahead),
         State("house", "#/settings"),
+        State("house, with mail and silent phones", "#/settings", house_with_mail),
         State("attention", "#/attention"),
         State("labels", "#/labels"),
         State("scan", "#/at"),
@@ -128,11 +176,7 @@ def show(page: Page, url: str, state: State, width: int, look: str, text: str) -
     page.emulate_media(reduced_motion="reduce")
     page.goto("about:blank")
     page.goto(f"{url}/{state.hash}")
-    page.evaluate(
-        "([look, text]) => { document.documentElement.dataset.look = look;"
-        " document.documentElement.style.fontSize = text; }",
-        [look, text],
-    )
+    page.evaluate(SET_LOOK, [look, text])
     expect(page.locator("main .skeleton[aria-busy]")).to_have_count(1 if state.name == "every part" else 0)
     expect(page.get_by_role("heading", level=1)).to_be_visible()
     state.then(page)

@@ -126,7 +126,9 @@ def test_without_a_connection_the_calculators_say_so_and_the_mixer_of_the_larder
     )
     page.get_by_role("main").get_by_role("link", name="The larder").click()
     page.get_by_role("button", name="Mix sugar water").click()
-    expect(page.get_by_role("dialog")).to_contain_text("10 g of sugar")
+    expect(page.get_by_role("dialog")).to_contain_text("10.0 g of sugar")  # 30 mL weigh 29.9 g; a third of it
+    page.get_by_role("button", name="Keep this batch").click()
+    expect(page.get_by_role("heading", name="sugar water 25 %")).to_be_visible()
     page.context.set_offline(False)
 
 
