@@ -8,14 +8,15 @@ import { m } from '../text/en-more.js';
 export const whyNot = (problem) => (problem.code === 'offline' ? m.ahead.needs_server : problem.message);
 
 /**
- * Ask when first shown, when the connection comes back, and whenever `when` changes.
+ * Ask when first shown, when the connection comes back, and whenever `when` changes. An answer that is there stays
+ * when a later question fails, so that a form does not go from under the hand.
  * @param {string} path @param {unknown} [when]
- * @returns {{answer: any, problem: any, ask: () => Promise<void>}} both null while the first question is under way
+ * @returns {{answer: any, problem: any, ask: () => Promise<void>}} both null while the first question is under way; `problem` is that of the last question
  */
 export function useAnswer(path, when = null) {
   const [found, setFound] = useState(/** @type {{answer: any, problem: any}} */ ({ answer: null, problem: null }));
   const { online } = saving.value;
-  const ask = async () => setFound(await get(path).then((answer) => ({ answer, problem: null }), (problem) => ({ answer: null, problem })));
+  const ask = async () => get(path).then((answer) => setFound({ answer, problem: null }), (problem) => setFound(({ answer }) => ({ answer, problem })));
   useEffect(() => { void ask(); }, [path, when, online]);
   return { ...found, ask };
 }

@@ -50,7 +50,7 @@ function OneColony({ told }) {
   const words = catalogue.value?.words ?? {};
   return html`<li><div class="grow stack"><h3>${nameOf(told.colony_id)}</h3>
     <p><strong>${told.verdict === 'visit' ? h.visit(told.visit_every_days ?? 1) : h.verdict[told.verdict]}</strong></p>
-    ${told.top_up.length > 0 && html`<div><p>${h.top_up}</p><ul>${told.top_up.map(({ need, portion }) => html`<li>${inTable(words, 'need', need)}: ${portion ? sayPortion(words, portion) : h.full}</li>`)}</ul></div>`}
+    ${told.top_up.length > 0 && html`<div><p>${h.top_up}</p>${told.top_up.map(({ need, portion }) => html`<p>${inTable(words, 'need', need)}: ${portion ? sayPortion(words, portion) : h.full}</p>`)}</div>`}
     ${told.reasons.map((reason) => html`<p class="soft">${capital(inWords('reason', withNeed(reason)))}</p>`)}</div></li>`;
 }
 

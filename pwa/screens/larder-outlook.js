@@ -24,9 +24,9 @@ const told = ({ code, args }) => inWords('reason', { code, args: Object.fromEntr
 
 export function LarderOutlook() {
   const lots = rowsOf('lot').map((lot) => `${lot.id} ${lot.rev}`).join(); // asked anew once a change has reached the server
-  const { answer } = useAnswer('/api/larder', lots);
+  const { answer, problem } = useAnswer('/api/larder', lots);
   /** @type {Outlook[]} */
-  const outlooks = answer?.outlooks ?? [];
+  const outlooks = problem ? [] : answer?.outlooks ?? [];
   const spoils = outlooks.flatMap((each) => each.spoils).sort((a, b) => (a.on < b.on ? -1 : 1));
   if (!outlooks.length) return null;
   return html`<section class="card" aria-label=${m.get.title}><h2>${m.get.title}</h2>

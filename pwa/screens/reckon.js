@@ -22,7 +22,7 @@ export function ReckonScreen({ code }) {
   if (one) return html`<${Calculator} about=${one} key=${code} />`;
   return html`<h1>${r.title}</h1>
     ${!answer && !problem && html`<${Skeleton} words=${t.loading} />`}
-    ${problem && html`<section class="card"><p role="alert">${whyNot(problem)}</p><p class="soft">${r.without}</p>
+    ${problem && !answer && html`<section class="card"><p role="alert">${whyNot(problem)}</p><p class="soft">${r.without}</p>
       <div class="wrap even"><button type="button" class="button main" onClick=${ask}>${m.ahead.again}</button><a class="button" href="#/larder">${m.larder.title}</a></div></section>`}
     ${answer && html`<p class="soft">${r.about}</p><ul class="stack">${answer.calculators.map((/** @type {About} */ each) => html`<li key=${each.code}><a class="button wide" href=${`#/reckon/${each.code}`}>${each.title}</a></li>`)}</ul>
       <p><a class="button quiet" href="#/larder">${r.back_larder}</a></p>`}`;

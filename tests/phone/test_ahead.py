@@ -132,6 +132,21 @@ def test_without_a_connection_the_calculators_say_so_and_the_mixer_of_the_larder
     page.context.set_offline(False)
 
 
+def test_a_connection_that_goes_while_a_calculator_is_filled_in_takes_nothing_away(phone, server):
+    page = phone()
+    claim(page, server)
+    page.goto(f"{server.url}/#/reckon/sugar_water")
+    page.get_by_label("Volume to make").fill("200")
+    page.context.set_offline(True)
+    expect(page.get_by_text("No connection", exact=True)).to_be_visible()
+    page.get_by_role("button", name="Work it out").click()
+
+    expect(page.get_by_role("alert")).to_contain_text("This needs the server")
+    page.context.set_offline(False)
+    page.get_by_role("button", name="Work it out").click()
+    expect(page.get_by_role("region", name="What comes out")).to_contain_text("Sugar: 55.2 g")
+
+
 def test_the_larder_tells_what_to_get_and_what_spoils_first_and_changes_with_the_lots(phone, server):
     """A new colony has nothing in the house; 30 mL of water with sugar is far more than it drinks in a week."""
     page = phone()
