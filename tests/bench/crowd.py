@@ -56,6 +56,7 @@ def fill(total: int, due: int, endpoint: str = "http://127.0.0.1:9") -> None:
         ):
             rows["record"].append(
                 {"household_id": house, "id": record_id, "kind": kind, "rev": 1, "gone": False,
+                 "colony_id": colony if kind in ("colony", "plan") else None, "topic": "",
                  "made_ms": NOON_MS, "fields": json.dumps(values), "stamps": "{}"}
             )  # fmt: skip
         rows["device"].append(

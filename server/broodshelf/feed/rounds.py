@@ -10,7 +10,7 @@ from sqlalchemy import Connection, select
 from ..errors import NotFound, SignedOut
 from ..people.passes import window_of
 from ..records.store import read_kind, read_record
-from ..rounds.occurrence_rows import as_occurrence
+from ..rounds.occurrence_rows import COLUMNS, as_occurrence
 from ..rounds.tables import occurrences
 from .render import Part, Round
 from .tokens import Feed
@@ -36,7 +36,7 @@ def rounds_of(connection: Connection, feed: Feed, now_ms: int) -> tuple[str, lis
         from_ms, to_ms = max(from_ms, window.starts_ms), min(to_ms, window.ends_ms - 1)
     o = occurrences.c
     query = (
-        select(occurrences)
+        select(*COLUMNS)
         .where(o.household_id == feed.household_id, o.at_ms.between(from_ms, to_ms))
         .order_by(o.at_ms, o.local_date, o.slot, o.subject_id, o.need)
     )

@@ -11,12 +11,12 @@ from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Any, Final
 
-from sqlalchemy import Connection, func, select
+from sqlalchemy import Connection, and_, func, select
 
 from ..people.tables import devices
-from ..records.ids import plan_id
 from ..records.tables import records
 from ..rounds.occurrences import Occurrence
+from ..rounds.tables import occurrences
 from ..rounds.wall_clock import CareClock
 from .audience import Matter, PassDates, Person
 from .tables import nudge_items, nudges, subscriptions
@@ -118,14 +118,19 @@ def read_facts(connection: Connection, due: Due, houses: Mapping[str, House], no
     """Return what is known about these occurrences: colonies, plans and faults, usual keepers, who heard already."""
     facts = Facts()
     rows = [row for found in due.values() for row in found]
-    wanted = {i for row in rows for i in (row.subject_id, plan_id(row.subject_id), fault_id_of(row)) if i}
-    for row in connection.execute(
-        select(records.c.household_id, records.c.id, records.c.person_id, records.c.fields).where(
-            records.c.household_id.in_(due), records.c.id.in_(sorted(wanted))
-        )
-    ):
-        facts.values[row.household_id, row.id] = json.loads(row.fields)
-        facts.authors[row.household_id, row.id] = row.person_id
+    r, o = records.c, occurrences.c
+    query = select(r.household_id, r.id, r.person_id, r.fields)
+    subjects = (
+        select(o.household_id, o.subject_id).where(o.id.in_([row.id for row in rows])).distinct().subquery()
+    )
+    s = subjects.c
+    about = query.join(subjects, and_(r.household_id == s.household_id, r.colony_id == s.subject_id))
+    found = connection.execute(about.where(r.kind.in_(("colony", "plan")))).all()
+    if faults := sorted({fault_id for row in rows if (fault_id := fault_id_of(row))}):
+        found += connection.execute(query.where(r.household_id.in_(due), r.id.in_(faults))).all()
+    for household_id, record_id, person_id, text in found:
+        facts.values[household_id, record_id] = json.loads(text)
+        facts.authors[household_id, record_id] = person_id
     _add_usual_keepers(connection, facts, due, houses, now_ms)
     _add_told(connection, facts, [row.id for row in rows if row.steps])
     return facts

@@ -13,11 +13,12 @@ from collections.abc import Collection, Iterable, Mapping
 from dataclasses import replace
 from typing import Any, Final, Literal
 
-from sqlalchemy import Connection, func, insert, or_, select
+from sqlalchemy import Connection, and_, func, or_, select
 
 from ..records.ids import plan_id, uuid7
+from ..records.many_rows import insert_rows
 from ..records.tables import households
-from ..rounds.occurrence_rows import LOOK_BACK_DAYS, as_occurrence, as_row, change_occurrences
+from ..rounds.occurrence_rows import COLUMNS, LOOK_BACK_DAYS, as_occurrence, as_row, tell_occurrences
 from ..rounds.occurrences import Occurrence, after_told
 from ..rounds.tables import occurrences
 from ..rounds.wall_clock import CareClock
@@ -65,7 +66,7 @@ def make_nudges(
         changed[household_id] = [
             _decide(household_id, row, houses[household_id], facts, heard, now_ms) for row in rows
         ]
-    change_occurrences(connection, [row for rows in changed.values() for row in rows])
+    tell_occurrences(connection, [row for rows in changed.values() for row in rows])
     _add_followers(connection, changed, houses, now_ms)
     _write_nudges(connection, heard, houses, facts, now_ms)
     made: dict[str, int] = defaultdict(int)
@@ -116,13 +117,13 @@ def _lock(connection: Connection, household_ids: Iterable[str]) -> list[str]:
 def _due(connection: Connection, household_ids: Collection[str], now_ms: int) -> dict[str, list[Occurrence]]:
     o = occurrences.c
     query = (
-        select(occurrences)
+        select(o.household_id, *COLUMNS)
         .where(o.household_id.in_(household_ids), o.wake_ms <= now_ms)
         .order_by(o.urgent.desc(), o.at_ms, o.due_ms, o.id)
     )
     found: dict[str, list[Occurrence]] = defaultdict(list)
-    for row in connection.execute(query):
-        found[row.household_id].append(as_occurrence(row))
+    for household_id, *values in connection.execute(query):
+        found[household_id].append(as_occurrence(values))
     return found
 
 
@@ -157,30 +158,34 @@ def _add_followers(connection: Connection, changed: Due, houses: Mapping[str, Ho
             taken.add(place)
             waiting.add(task)
             made.append({**as_row(follower), "household_id": household_id, "id": uuid7(now_ms)})
-    if made:
-        connection.execute(insert(occurrences), made)
+    insert_rows(connection, occurrences, made)
 
 
 def _places(
     connection: Connection, begun: Collection[tuple[str, Occurrence]], houses: Mapping[str, House]
 ) -> tuple[set[tuple[str, ...]], set[tuple[str, ...]]]:
     """Return which places of these colonies are taken, and which of their tasks wait already."""
-    o = occurrences.c
+    o, told = occurrences.c, occurrences.alias("told")
     today = min(dt.date.fromisoformat(houses[household_id].today) for household_id, _ in begun)
     since = (today - dt.timedelta(days=LOOK_BACK_DAYS)).isoformat()
     taken: set[tuple[str, ...]] = set()
     waiting: set[tuple[str, ...]] = set()
-    for row in connection.execute(
-        select(o.household_id, o.subject_id, o.need, o.local_date, o.slot, o.task_key, o.state).where(
-            o.household_id.in_(sorted({household_id for household_id, _ in begun})),
-            o.subject_kind == "colony",
-            o.subject_id.in_(sorted({row.subject_id for _, row in begun})),
-            or_(o.state == "waiting", o.local_date >= since),
+    query = (
+        select(o.household_id, o.subject_id, o.need, o.local_date, o.slot, o.task_key, o.state)
+        .join(
+            told,
+            and_(
+                o.household_id == told.c.household_id,
+                o.subject_kind == "colony",
+                o.subject_id == told.c.subject_id,
+            ),
         )
-    ):
-        taken.add((row.household_id, row.subject_id, row.need, row.local_date, row.slot))
-        if row.state == "waiting":
-            waiting.add((row.household_id, row.subject_id, row.task_key))
+        .where(told.c.id.in_([row.id for _, row in begun]), or_(o.state == "waiting", o.local_date >= since))
+    )
+    for household_id, subject_id, need, local_date, slot, task_key, state in connection.execute(query):
+        taken.add((household_id, subject_id, need, local_date, slot))
+        if state == "waiting":
+            waiting.add((household_id, subject_id, task_key))
     return taken, waiting
 
 
@@ -230,9 +235,9 @@ def _write_nudges(
             }
             for subscription_id in houses[household_id].phones[person_id]
         ]
-    connection.execute(insert(nudges), told)
-    connection.execute(insert(nudge_items), items)
-    connection.execute(insert(deliveries), messages)
+    insert_rows(connection, nudges, told)
+    insert_rows(connection, nudge_items, items)
+    insert_rows(connection, deliveries, messages)
 
 
 def _steps_so_far(

@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from dataclasses import fields
 from typing import Any, Final
 
-from sqlalchemy import Connection, Row, bindparam, delete, insert, or_, select, update
+from sqlalchemy import Connection, bindparam, delete, insert, or_, select, update
 
 from ..records.ids import uuid7
 from .occurrences import Occurrence
@@ -17,6 +17,8 @@ from .tables import occurrences
 LOOK_BACK_DAYS: Final = 30
 """How far back a told occurrence can still be closed by a late log or opened again by a void."""
 _NAMES = tuple(f.name for f in fields(Occurrence))
+COLUMNS: Final = tuple(occurrences.c[name] for name in _NAMES)
+"""What ``as_occurrence`` takes, in this order."""
 
 
 def read_occurrences(
@@ -26,7 +28,7 @@ def read_occurrences(
     o = occurrences.c
     found: dict[str, list[Occurrence]] = defaultdict(list)
     for row in connection.execute(
-        select(occurrences).where(
+        select(*COLUMNS).where(
             o.household_id == household_id,
             o.subject_kind == "colony",
             o.subject_id.in_(sorted(colony_ids)),
@@ -35,13 +37,14 @@ def read_occurrences(
             ),
         )
     ):
-        found[row.subject_id].append(as_occurrence(row))
+        occurrence = as_occurrence(row)
+        found[occurrence.subject_id].append(occurrence)
     return found
 
 
-def as_occurrence(row: Row[Any]) -> Occurrence:
-    """Turn a row of the table into the value that the rules work on."""
-    return Occurrence(**{name: getattr(row, name) for name in _NAMES})
+def as_occurrence(values: Iterable[Any]) -> Occurrence:
+    """Turn the ``COLUMNS`` of a row into the value that the rules work on."""
+    return Occurrence(*values)
 
 
 def as_row(row: Occurrence) -> dict[str, Any]:
@@ -63,6 +66,19 @@ def change_occurrences(connection: Connection, changed: Iterable[Occurrence]) ->
     rows = [{f"b_{name}": value for name, value in as_row(row).items()} for row in changed]
     if rows:
         connection.execute(_CHANGE, rows)
+
+
+def tell_occurrences(connection: Connection, told: Iterable[Occurrence]) -> None:
+    """Write what telling changes of occurrences, one statement for all that fare alike."""
+    alike: dict[tuple[Any, ...], list[str]] = defaultdict(list)
+    for row in told:
+        alike[row.state, row.steps, row.told_ms, row.wake_ms].append(row.id)
+    for (state, steps, told_ms, wake_ms), ids in alike.items():
+        connection.execute(
+            update(occurrences)
+            .where(occurrences.c.id.in_(ids))
+            .values(state=state, steps=steps, told_ms=told_ms, wake_ms=wake_ms)
+        )
 
 
 def replace_waiting(
