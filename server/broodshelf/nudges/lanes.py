@@ -22,12 +22,17 @@ from .answers import Outcome, Refused, RetryLater, Sent
 from .grouping import compose, compose_short, compose_test
 from .journal import Journal
 from .mail import MAIL
-from .marking import Claimed, mark, mark_sent
+from .marking import Claimed
+from .marks import Marks
 from .measures import Measures
 from .queue import claim, release, waiting_hosts
 from .sender import Message, Sender, topic_of
 
 BATCH: Final = 50
+QUICK_BATCH: Final = 200
+SLOW_BATCH: Final = 20
+"""Messages claimed at once: of a host that is not known yet; of a quick one, so that claiming costs little; of a
+slow one, so that its many lanes end together."""
 LANES_PER_HOST: Final = 48
 MOST_LANES: Final = 120
 """Of all hosts together; a host without any may open one beyond that, so that none waits for another."""
@@ -36,7 +41,6 @@ MS_PER_LANE: Final = 2.5
 """A host that takes longer than ``QUICK_MS`` to answer is given a lane for each 2.5 ms of it: 100 ms, 40 lanes."""
 TRIED: Final = 3
 """After so many messages of a batch a lane knows how long the host takes."""
-MARK_EVERY_S: Final = 1.0
 GIVE_BACK_AFTER_S: Final = 40
 """A batch that takes longer gives the rest back before its lease of 60 s runs out."""
 
@@ -56,6 +60,7 @@ class Lanes:
         self._mail, self._measures = mail, measures
         self._app, self._sender, self._public_url, self._journal = app, sender, public_url, journal
         self._owner = str(uuid.uuid4())
+        self._marks = Marks(self._owner)
         self._busy: Counter[str] = Counter()
         self._answer_ms: dict[str, float] = {}
         self._changed = Condition()
@@ -66,7 +71,7 @@ class Lanes:
         with reading() as connection:
             hosts = waiting_hosts(connection, now_ms)
         for host, count in hosts.items():
-            self._widen(host, -(-count // BATCH), now_ms)
+            self._widen(host, -(-count // SLOW_BATCH), now_ms)
 
     def finish(self) -> None:
         """Wait until every lane is empty."""
@@ -109,50 +114,36 @@ class Lanes:
 
         with self._app.app_context():
             while not self._closing:
+                most = self._batch(host)
                 with writing() as connection:
-                    batch = claim(connection, self._owner, host, now_ms(), BATCH)
-                if not batch or not self._send_all(batch, now_ms):
-                    return
+                    batch = claim(connection, self._owner, host, now_ms(), most)
+                if not batch or not self._send_all(batch, now_ms, more=len(batch) == most):
+                    break
+            self._marks.write()
 
-    def _send_all(self, batch: list[Claimed], now_ms: Callable[[], int]) -> bool:
-        """Send a batch; return False when the host should be left alone.
+    def _batch(self, host: str) -> int:
+        answer_ms = self._answer_ms.get(host)
+        if answer_ms is None:
+            return BATCH
+        return QUICK_BATCH if answer_ms < QUICK_MS else SLOW_BATCH
 
-        What came of the messages is marked together, at least every second: a commit for each would take
-        longer than the sending.
-        """
-        began = marked_at = time.monotonic()
-        done: list[tuple[Claimed, Outcome, int]] = []
+    def _send_all(self, batch: list[Claimed], now_ms: Callable[[], int], *, more: bool) -> bool:
+        """Send a batch; return False when the host should be left alone. ``more``: others wait behind it."""
+        began = time.monotonic()
         arrived = self._journal.among([m.id for m in batch if m.attempts > 1])
         for number, message in enumerate(batch, 1):
             outcome = Sent() if message.id in arrived else self._send(message, now_ms())
-            done.append((message, outcome, now_ms()))
+            self._marks.add(message, outcome, now_ms())
             self._measures.attempted(message.host, outcome, message.due_ms, now_ms())
-            if (
-                number == TRIED and len(batch) == BATCH
-            ):  # slow, and more wait: do not crawl through a whole batch
+            if number == TRIED and more:  # a slow host is not crawled through batch by batch
                 self._widen(message.host, LANES_PER_HOST, now_ms())
             pause = isinstance(outcome, RetryLater) and outcome.vendor
             if pause or time.monotonic() - began > GIVE_BACK_AFTER_S or self._closing:
-                self._mark(done)
+                self._marks.write()
                 with writing() as connection:
                     release(connection, batch[number:], self._owner, now_ms())
                 return not pause
-            if time.monotonic() - marked_at > MARK_EVERY_S:
-                self._mark(done)
-                done, marked_at = [], time.monotonic()
-        self._mark(done)
         return True
-
-    def _mark(self, done: list[tuple[Claimed, Outcome, int]]) -> None:
-        with writing() as connection:
-            mark_sent(
-                connection,
-                [(m, at_ms) for m, outcome, at_ms in done if isinstance(outcome, Sent)],
-                self._owner,
-            )
-            for message, outcome, at_ms in done:
-                if not isinstance(outcome, Sent):
-                    mark(connection, message, self._owner, outcome, at_ms)
 
     def _send(self, message: Claimed, now_ms: int) -> Outcome:
         try:
