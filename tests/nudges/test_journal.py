@@ -8,7 +8,7 @@ import pytest
 from tests.nudges.push_service import PushService
 from tests.nudges.support import KEY_ID, LOOPBACK, URL, BrowserKeys, Shelf
 
-from broodshelf.nudges import lanes
+from broodshelf.nudges import marks
 from broodshelf.nudges.journal import FOLDER, KEPT_MS, Journal
 from broodshelf.nudges.queue import LEASE_MS
 from broodshelf.nudges.runner import Nudger
@@ -57,7 +57,7 @@ def test_a_message_that_was_taken_but_not_marked_is_marked_by_whoever_takes_it_o
             def away(*_args: object) -> bool:
                 raise ConnectionError("the database is away")
 
-            patch.setattr(lanes, "mark_sent", away)
+            patch.setattr(marks, "mark_sent", away)
             nudger.tick(shelf.now_ms)
             nudger.finish()
         assert shelf.delivery_states() == ["waiting"]

@@ -125,9 +125,9 @@ def read_facts(connection: Connection, due: Due, houses: Mapping[str, House], no
     )
     s = subjects.c
     about = query.join(subjects, and_(r.household_id == s.household_id, r.colony_id == s.subject_id))
-    found = connection.execute(about.where(r.kind.in_(("colony", "plan")))).all()
+    found = list(connection.execute(about.where(r.kind.in_(("colony", "plan")))))
     if faults := sorted({fault_id for row in rows if (fault_id := fault_id_of(row))}):
-        found += connection.execute(query.where(r.household_id.in_(due), r.id.in_(faults))).all()
+        found += connection.execute(query.where(r.household_id.in_(due), r.id.in_(faults)))
     for household_id, record_id, person_id, text in found:
         facts.values[household_id, record_id] = json.loads(text)
         facts.authors[household_id, record_id] = person_id

@@ -1,7 +1,7 @@
-"""Inserting many rows in one statement, whichever database it is.
+"""Inserting many rows at once, without the cost that each would have by itself.
 
-SQLite's ``executemany`` stays inside the process. PostgreSQL's is a message for each row, of which a common hour has
-thousands; there the rows travel as one JSON text that the server takes apart.
+On SQLite the rows go straight to the driver: preparing each one's parameters anew would take as long as storing it.
+On PostgreSQL, where each row would be a message to the server, all travel as one JSON text that it takes apart.
 """
 
 from __future__ import annotations
@@ -19,10 +19,12 @@ def insert_rows(connection: Connection, table: Table, rows: Sequence[Mapping[str
     """Insert rows that all name the same columns; the table's defaults fill the others. None may be given."""
     if not rows:
         return
+    names = tuple(rows[0])
     if connection.dialect.name == "postgresql":
-        connection.execute(_from_json(table, tuple(rows[0])), {"rows": json.dumps(rows)})
+        connection.execute(_from_json(table, names), {"rows": json.dumps(rows)})
     else:
-        connection.execute(insert(table), rows)
+        text, rest = _for_sqlite(table, names)
+        connection.exec_driver_sql(text, [(*map(row.__getitem__, names), *rest) for row in rows])
 
 
 @lru_cache(maxsize=64)
@@ -30,3 +32,12 @@ def _from_json(table: Table, names: tuple[str, ...]) -> Insert:
     text = cast(bindparam("rows", type_=Text), JSON)
     given = func.json_to_recordset(text).table_valued(*(column(name, table.c[name].type) for name in names))
     return insert(table).from_select(names, select(given.render_derived(name="given", with_types=True)))
+
+
+@lru_cache(maxsize=64)
+def _for_sqlite(table: Table, names: tuple[str, ...]) -> tuple[str, tuple[Any, ...]]:
+    """Return the statement and the values of the columns that have a default and are not named."""
+    rest = {c.name: c.default.arg for c in table.c if c.name not in names and c.default is not None}
+    columns = ", ".join(f'"{name}"' for name in (*names, *rest))
+    marks = ", ".join("?" * (len(names) + len(rest)))
+    return f'INSERT INTO "{table.name}" ({columns}) VALUES ({marks})', tuple(rest.values())

@@ -11,10 +11,11 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from sqlalchemy import Connection, Row, and_, bindparam, insert, select, update
+from sqlalchemy import Connection, Row, and_, bindparam, select, update
 
 from ..errors import NotFound
 from .kinds import KINDS, happened_ms
+from .many_rows import insert_rows
 from .merge import Stamp
 from .recent import topic_of
 from .tables import households, records, revisions
@@ -130,12 +131,10 @@ class Ledger:
 
     def flush(self) -> None:
         """Write what was gathered and the household's new revision."""
-        if self._new:
-            self.connection.execute(insert(records), [self._row(r) for r in self._new.values()])
+        insert_rows(self.connection, records, [self._row(r) for r in self._new.values()])
         if self._changed:
             self.connection.execute(_UPDATE, [_bound(self._row(r)) for r in self._changed.values()])
-        if self._history:
-            self.connection.execute(insert(revisions), self._history)
+        insert_rows(self.connection, revisions, self._history)
         if self.rev != self._first_rev:
             self.connection.execute(
                 update(households).where(households.c.id == self.household_id).values(rev=self.rev)

@@ -10,11 +10,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Any, Final
 
-from sqlalchemy import insert, select
+from sqlalchemy import select
 
 from ..people.actor import Actor
 from ..people.tables import devices
 from ..records.kinds import KINDS, Kind, happened_ms, is_uuid, required_fields
+from ..records.many_rows import insert_rows
 from ..records.merge import Merged, corrected_ms, merge
 from ..records.purge import purged_among
 from ..records.schemas import check_fields
@@ -91,21 +92,21 @@ def answer_operations(
                 outcome.answers[place] = answer
                 fresh.append(answer)
     _name_rivals(ledger, outcome.answers)
-    if fresh:
-        ledger.connection.execute(
-            insert(operations_table),
-            [
-                {
-                    "household_id": ledger.household_id,
-                    "op_id": answer["op_id"],
-                    "device_id": actor.device_id,
-                    "verdict": answer["verdict"],
-                    "received_ms": now_ms,
-                    "answer": json.dumps(answer, ensure_ascii=False, separators=(",", ":")),
-                }
-                for answer in fresh
-            ],
-        )
+    insert_rows(
+        ledger.connection,
+        operations_table,
+        [
+            {
+                "household_id": ledger.household_id,
+                "op_id": answer["op_id"],
+                "device_id": actor.device_id,
+                "verdict": answer["verdict"],
+                "received_ms": now_ms,
+                "answer": json.dumps(answer, ensure_ascii=False, separators=(",", ":")),
+            }
+            for answer in fresh
+        ],
+    )
     return outcome
 
 
