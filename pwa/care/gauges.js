@@ -3,12 +3,15 @@
 /**
  * @typedef {{need: string, unit: string, level: number, capacity: number, rate_per_day: number, rate_low: number,
  *   rate_high: number, as_of_ms: number, due_level: number, basis: string, gain_per_portion: number | null,
- *   reasons: Array<{code: string, args: Record<string, unknown>}>}} Gauge
+ *   full_mm?: number | null, reasons: Array<{code: string, args: Record<string, unknown>}>}} Gauge
+ * `full_mm`: length of the full reservoir, where it is known
  */
 
 export const DAY_MS = 86_400_000;
 /** A water reading as a share of the full reservoir. @type {Record<string, number>} */
 export const READINGS = { full: 1, three_quarters: 0.75, half: 0.5, quarter: 0.25, empty: 0 };
+const FILLS = ['refill', 'new_tube', 'hydrate'];
+const EMPTY_BELOW_MM = 1;
 
 /** The level at an instant. @param {Gauge} gauge @param {number} nowMs @returns {number} */
 export function levelAt(gauge, nowMs) {
@@ -43,8 +46,8 @@ function levelAfter(gauge, kind, level, values) {
     return Math.min(gauge.capacity, level + (gauge.gain_per_portion ?? gauge.capacity));
   }
   if (kind === 'water' && gauge.need === 'water') {
-    if (values.action === 'refill' || values.action === 'new_tube') return gauge.capacity;
-    const share = READINGS[values.reading];
+    if (FILLS.includes(values.action)) return gauge.capacity;
+    const share = shareRead(gauge, values);
     return share === undefined ? null : share * gauge.capacity;
   }
   if (kind === 'move' && (gauge.need === 'room' || (gauge.need === 'water' && values.fresh_reservoir))) {
@@ -52,4 +55,11 @@ function levelAfter(gauge, kind, level, values) {
   }
   if (kind === 'check' && gauge.need === 'barrier' && values.need === 'barrier') return gauge.capacity;
   return null;
+}
+
+/** The share of the full reservoir that was read; mm count before the reading by eye. @param {Gauge} gauge @param {Record<string, any>} values */
+function shareRead(gauge, values) {
+  const mm = values.level_mm;
+  if (mm === undefined || mm === null || !gauge.full_mm) return READINGS[values.reading];
+  return mm < EMPTY_BELOW_MM ? 0 : Math.min(1, mm / gauge.full_mm);
 }

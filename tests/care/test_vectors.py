@@ -64,7 +64,9 @@ def plan_cases() -> list[dict]:
         "protein as suggested": ["protein"],
         "sugar as suggested": ["sugar"],
         "water read": [("water", {"action": "read", "reading": "half"})],
+        "water read in mm": [("water", {"action": "read", "level_mm": 20})],
         "water filled": [("water", {"action": "refill"})],
+        "nest watered": [("water", {"action": "hydrate"})],
         "a leak": [("fault", {"fault": "leak"})],
         "both foods as suggested": ["protein", "sugar"],
     }

@@ -20,6 +20,10 @@ READINGS: Final[Mapping[str, float]] = {
     "empty": 0.0,
 }
 """A water reading as a share of the full reservoir."""
+FILLS: Final = frozenset({"refill", "new_tube", "hydrate"})
+"""What a water log does that leaves the reservoir full."""
+EMPTY_BELOW_MM: Final = 1.0
+"""Less water than this is none: the cotton holds it (common practice, no source)."""
 
 Reason = dict[str, Any]
 
@@ -28,7 +32,8 @@ Reason = dict[str, Any]
 class Gauge:
     """A level in ``unit``; rates in unit per day (best, low, high); ``as_of_ms`` in ms since 1970 UTC.
 
-    ``gain_per_portion`` is what one feeding adds; None: it fills the gauge.
+    ``gain_per_portion`` is what one feeding adds; None: it fills the gauge. ``full_mm`` is the length of the full
+    reservoir, for readings in mm; None: nobody knows it, or it is not a gauge of water.
     """
 
     need: str
@@ -43,6 +48,7 @@ class Gauge:
     basis: str
     gain_per_portion: float | None = None
     reasons: tuple[Reason, ...] = ()
+    full_mm: float | None = None
 
     def __post_init__(self) -> None:
         within("capacity", self.capacity, self.unit, 1e-9, 1e9)
@@ -87,12 +93,20 @@ def _level_after(gauge: Gauge, kind: str, level: float, values: Mapping[str, Any
         gain = gauge.capacity if gauge.gain_per_portion is None else gauge.gain_per_portion
         return min(gauge.capacity, level + gain)
     if kind == "water" and gauge.need == "water":
-        if values.get("action") in ("refill", "new_tube"):
+        if values.get("action") in FILLS:
             return gauge.capacity
-        share = READINGS.get(str(values.get("reading")))
+        share = _share_read(gauge, values)
         return None if share is None else share * gauge.capacity
     if kind == "move" and (gauge.need == "room" or (gauge.need == "water" and values.get("fresh_reservoir"))):
         return gauge.capacity
     if kind == "check" and gauge.need == values.get("need") == "barrier":
         return gauge.capacity
     return None
+
+
+def _share_read(gauge: Gauge, values: Mapping[str, Any]) -> float | None:
+    """Return the share of the full reservoir that was read; mm count before the reading by eye."""
+    mm = values.get("level_mm")
+    if mm is None or not gauge.full_mm:
+        return READINGS.get(str(values.get("reading")))
+    return 0.0 if mm < EMPTY_BELOW_MM else min(1.0, mm / gauge.full_mm)

@@ -19,13 +19,12 @@ from collections.abc import Iterable, Sequence
 from operator import attrgetter
 from typing import Any, Final, Literal, NamedTuple
 
-from ..gauges import READINGS
+from ..gauges import EMPTY_BELOW_MM, READINGS
 from ..plan.state import Event
 from .vessel_sizes import WaterSizes
 
 MOST_ENTRIES: Final = 16
 MINUTE_MS: Final = 60_000
-EMPTY_BELOW_MM: Final = 1.0
 HALF_STEP: Final = 0.125
 FILLS: Final[dict[Any, Literal["refill", "new_tube"]]] = {
     "refill": "refill",

@@ -30,6 +30,7 @@ class Reservoir:
 
     ``level_share`` and ``rate_per_day`` (80 % interval) in shares of the full reservoir, ``days_left`` until it is dry;
     ``leak_probability`` 0 to 1. ``learnt``: readings have told something about the rate. ``latest_id``: the reading.
+    ``full_mm``: length of the full reservoir, None where nobody knows it.
     """
 
     level_share: float
@@ -40,6 +41,7 @@ class Reservoir:
     learnt: bool
     latest_id: str | None
     tube: bool
+    full_mm: float | None
     reasons: tuple[dict[str, Any], ...]
 
     @property
@@ -75,7 +77,7 @@ def reservoir(events: Iterable[Event], vessel: Vessel, place: Place, start_ms: i
         reasons.append({"code": "leak_suspected", "args": {"chance": round(100 * leak)}})
     return Reservoir(
         level, per_day, days_left, leak, latest.at_ms if latest else start_ms, learnt,
-        latest.event_id if latest else None, sizes.tube, (*reasons, *left_out),
+        latest.event_id if latest else None, sizes.tube, sizes.reservoir_mm, (*reasons, *left_out),
     )  # fmt: skip
 
 
@@ -91,7 +93,7 @@ def gauge_of(known: Reservoir) -> Gauge:
     basis = "learnt" if known.learnt else "physics" if known.tube else "common_practice"
     return Gauge(
         "water", "share", known.level_share, 1.0, rate.best, rate.low, rate.high, known.as_of_ms, due, basis,
-        None, known.reasons,
+        None, known.reasons, known.full_mm,
     )  # fmt: skip
 
 
