@@ -9,6 +9,8 @@ const build = document.body.dataset.build ?? '';
 const look = localStorage.getItem('look');
 if (look) document.documentElement.dataset.look = look;
 
+const LOOK_AGAIN_MS = 3_600_000;
+
 async function loadCatalogue() {
   const response = await fetch(`/static/${build}/catalogue.json`);
   catalogue.value = await response.json();
@@ -19,14 +21,26 @@ async function registerWorker() {
   try {
     const registration = await navigator.serviceWorker.register('/worker.js', { type: 'module', updateViaCache: 'none' });
     const announce = () => patchSaving({ update_ready: Boolean(registration.waiting && navigator.serviceWorker.controller) });
-    registration.addEventListener('updatefound', () => registration.installing?.addEventListener('statechange', announce));
+    const watch = () => registration.installing?.addEventListener('statechange', announce);
+    registration.addEventListener('updatefound', watch);
+    watch(); // one that began before this page listened
     announce();
+    lookForUpdates(registration);
     let controlled = Boolean(navigator.serviceWorker.controller);
     navigator.serviceWorker.addEventListener('controllerchange', () => {
       if (controlled) location.reload(); // a new build took over: never mix two
       controlled = true;
     });
   } catch { /* without a worker the app works online */ }
+}
+
+/** An app that stays open never navigates, and browsers look for a new version only then. @param {ServiceWorkerRegistration} registration */
+function lookForUpdates(registration) {
+  let looked_ms = Date.now();
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState !== 'visible' || Date.now() - looked_ms < LOOK_AGAIN_MS) return;
+    registration.update().then(() => { looked_ms = Date.now(); }, () => undefined); // without a connection: next time
+  });
 }
 
 // whatever wrote: a log that did not reach the disk is never passed over in silence

@@ -7,18 +7,20 @@ const worker = /** @type {any} */ (self);
 export async function install(build, list) {
   const cache = await caches.open(PREFIX + build);
   try {
-    await Promise.all(list.map((path) => fetchInto(cache, path)));
+    await Promise.all(list.map((path) => fetchInto(cache, build, path)));
   } catch (error) {
     await caches.delete(PREFIX + build);
     throw error;
   }
 }
 
-/** @param {Cache} cache @param {string} path */
-async function fetchInto(cache, path) {
+/** @param {Cache} cache @param {string} build @param {string} path */
+async function fetchInto(cache, build, path) {
   const response = await fetch(new Request(path, { cache: 'no-cache', credentials: 'same-origin' }));
   // a proxy's login page or an error must never become part of the app
   if (!isOurs(response, path)) throw new Error(`The shell could not be fetched whole: ${path} (${response.status})`);
+  // addresses that all builds share: the server may have moved on since this worker was fetched
+  if (!path.includes(build) && !(await response.clone().text()).includes(build)) throw new Error(`${path} is of another build than ${build}`);
   await cache.put(path, response);
 }
 

@@ -1,16 +1,18 @@
 """Serve as ``broodshelf serve`` does, but let pushes go to this machine: ``python -m tests.support.serve_here``.
 
 The server's clock runs ahead by the ms that stand in the file ``clock-ahead`` of its data folder; a file
-``login-page`` puts a proxy in front.
+``login-page`` puts a proxy in front, and what stands in a file ``another-build`` makes another build of the app.
 """
 
 from __future__ import annotations
 
 import os
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 import waitress
+from flask import Flask
 
 from broodshelf.app import create_app, create_nudger, system_clock
 from broodshelf.logs import start_logging
@@ -18,6 +20,8 @@ from broodshelf.nudges.push_hosts import PushHosts
 from broodshelf.people.households import make_claim_code
 from broodshelf.records.database import writing
 from broodshelf.settings import from_environment
+from broodshelf.web.parts import Parts
+from broodshelf.web.shell import Shell, find_folder
 
 
 def clock_ahead(data: Path) -> int:
@@ -39,10 +43,23 @@ def behind_a_login(app: Any, data: Path) -> Any:
     return answer
 
 
+def serve_another_build(app: Flask, data: Path) -> None:
+    """Add the file ``another-build`` to the app's files, so that they get a build id of their own."""
+    another = data / "another-build"
+    if not another.exists():
+        return
+    made: Parts = app.extensions["broodshelf"]
+    files = {"catalogue.json": made.shell.files["catalogue.json"].body, "another-build": another.read_bytes()}
+    shell = Shell(find_folder(), files, worker_on=made.settings.worker_on)
+    made.past_builds.keep(shell, made.clock())
+    app.extensions["broodshelf"] = replace(made, shell=shell)
+
+
 if __name__ == "__main__":
     settings = from_environment(os.environ)
     start_logging()
     app = create_app(settings, lambda: clock_ahead(settings.data), hosts=PushHosts(loopback=True))
+    serve_another_build(app, settings.data)
     with app.app_context(), writing() as connection:
         print(f"code: {make_claim_code(connection, system_clock())}", flush=True)
     create_nudger(app).start()

@@ -65,6 +65,17 @@ class Server:
                 time.sleep(0.05)
         raise RuntimeError(f"The server did not start:\n{self.output.read_text()[-3000:]}")
 
+    def become(self, build: str) -> str:
+        """Kill the server, start it as another build of the app (``tests.support.serve_here``); return its id."""
+        self.kill()
+        (self.data / "another-build").write_text(build)
+        self.start()
+        return self.build()
+
+    def build(self) -> str:
+        """The id of the build that is served."""
+        return str(self._health()["build"])
+
     def move_clock(self, ahead_ms: int) -> None:
         """Let the clock of ``tests.support.serve_here`` run ahead, and wait until the nudger has seen it."""
         scratch = self.data / "clock-ahead.new"
