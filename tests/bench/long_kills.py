@@ -15,7 +15,7 @@ from pathlib import Path
 from playwright.sync_api import sync_playwright
 from tests.faults.lab import ARGUMENTS, CHROMIUM, Shelf, kill_while_it_syncs, open_tab, state
 from tests.support.fault_proxy import FaultProxy
-from tests.support.server import Server
+from tests.support.forked_server import ForkedServer
 
 
 def main() -> int:
@@ -25,20 +25,20 @@ def main() -> int:
     kills = wanted.parse_args().kills
     started = time.monotonic()
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
-        server = Server(Path(folder) / "data")
+        server = ForkedServer(Path(folder) / "data")
         with FaultProxy(server.port) as proxy:
             server.settings["BROODSHELF_PUBLIC_URL"] = proxy.url
             server.start()
             browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
             shelf = Shelf(server, proxy)
             page = open_tab(browser.new_context(), shelf)
-            written = kill_while_it_syncs(shelf, page, kills)
+            written, committed = kill_while_it_syncs(shelf, page, kills)
             there, held, once = shelf.stored(), state(page), set(shelf.operations_per_record()) == {1}
             browser.close()
             server.stop()
     good = there == sorted(written) == held["rows"] and not held["unsent"] and once
     print(
-        f"{kills} kills in {time.monotonic() - started:.0f} s: {len(written):,} logs written, {len(there):,} stored, "
+        f"{kills} kills ({committed} after the commit) in {time.monotonic() - started:.0f} s: {len(written):,} logs written, {len(there):,} stored, "
         f"{len(held['rows']):,} on the phone; {'each exactly once' if good else 'NOT EACH EXACTLY ONCE'}"
     )
     return 0 if good else 1

@@ -9,12 +9,12 @@ import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 from tests.faults.lab import ARGUMENTS, CHROMIUM, Shelf, open_tab
 from tests.support.fault_proxy import FaultProxy
-from tests.support.server import Server
+from tests.support.forked_server import ForkedServer
 
 
 @pytest.fixture
 def shelf(tmp_path: Path) -> Iterator[Shelf]:
-    server = Server(tmp_path / "data")
+    server = ForkedServer(tmp_path / "data")
     with FaultProxy(server.port) as proxy:
         server.settings["BROODSHELF_PUBLIC_URL"] = proxy.url
         server.start()

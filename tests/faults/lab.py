@@ -107,19 +107,26 @@ def state(page: Page) -> dict[str, Any]:
     return found
 
 
-def kill_while_it_syncs(shelf: Shelf, page: Page, times: int) -> list[str]:
-    """Kill the server at a random moment of a sync, again and again; return what was written."""
-    written = []
+def kill_while_it_syncs(shelf: Shelf, page: Page, times: int) -> tuple[list[str], int]:
+    """Kill the server during a sync, again and again; return what was written, and how many kills came after a commit.
+
+    The moment is random around the commit: later after a kill that came before it, earlier after one behind it.
+    """
+    written: list[str] = []
+    committed, delay_s = 0, 0.1
     for kill in range(times):
         texts = [f"kill {kill} {i}" for i in range(20)]
         write(page, *texts)
         written += texts
-        timer = shelf.kill_in(dice.uniform(0, 0.08))
+        timer = shelf.kill_in(delay_s * dice.uniform(0.6, 1.4))
         sync(page)
         timer.join()
+        late = set(texts) <= set(shelf.stored())
+        committed += late
+        delay_s *= 0.7 if late else 1.4
         shelf.server.start()
     assert sync(page) == "even"
-    return written
+    return written, committed
 
 
 __all__ = [

@@ -9,7 +9,7 @@ from tests.support.fault_proxy import NONE, Fault
 
 pytestmark = pytest.mark.browser
 
-KILLS = 4
+KILLS = 15
 FAULTS = {
     "slow": Fault(latency_ms=250),
     "cut before the head": Fault(cut_after=0),
@@ -45,8 +45,9 @@ def test_no_fault_of_the_network_loses_or_doubles_a_log(shelf, tab):
 
 def test_a_server_killed_at_any_moment_of_a_sync_loses_and_doubles_nothing(shelf, tab):
     page = tab()
-    written = kill_while_it_syncs(shelf, page, KILLS)
+    written, committed = kill_while_it_syncs(shelf, page, KILLS)
 
+    assert 0 < committed < KILLS, "kills fell on both sides of the commit"
     assert shelf.stored() == sorted(written)
     assert set(shelf.operations_per_record()) == {1}
     assert state(page) == {"unsent": [], "rows": sorted(written)}

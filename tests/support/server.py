@@ -40,27 +40,35 @@ class Server:
         self.process: subprocess.Popen[bytes] | None = None
 
     def start(self) -> Server:
-        environment = {
+        with self.output.open("ab") as log:
+            self.process = subprocess.Popen(
+                [sys.executable, "-m", self.module, "serve"],
+                env=self.environment(),
+                cwd=ROOT,
+                stdout=log,
+                stderr=log,
+            )
+        self.wait_until_healthy(self.process)
+        return self
+
+    def environment(self) -> dict[str, str]:
+        """The environment of a server process: ours without settings of its own, and this server's."""
+        return {
             **{k: v for k, v in os.environ.items() if not k.startswith("BROODSHELF_")},
             "BROODSHELF_DATA": str(self.data),
             "BROODSHELF_PORT": str(self.port),
             **self.settings,
         }
-        with self.output.open("ab") as log:
-            self.process = subprocess.Popen(
-                [sys.executable, "-m", self.module, "serve"],
-                env=environment,
-                cwd=ROOT,
-                stdout=log,
-                stderr=log,
-            )
+
+    def wait_until_healthy(self, process: subprocess.Popen[Any]) -> None:
+        """Wait until /healthz answers, while the process lives."""
         deadline = time.monotonic() + 30
         while time.monotonic() < deadline:
-            if self.process.poll() is not None:
+            if process.poll() is not None:
                 break
             try:
                 with urllib.request.urlopen(f"{self.url}/healthz", timeout=2):
-                    return self
+                    return
             except (urllib.error.URLError, OSError):
                 time.sleep(0.05)
         raise RuntimeError(f"The server did not start:\n{self.output.read_text()[-3000:]}")
