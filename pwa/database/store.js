@@ -7,6 +7,7 @@ import { inTransaction, nameOf } from './open.js';
 /** @typedef {import('../care/overlay.js').Operation} Operation */
 
 const JOURNAL_MS = 30 * 86_400_000;
+const MOST_FORGOTTEN = 200; // of the journal, with one answer
 
 /** The store of one device. */
 export class Store {
@@ -97,7 +98,7 @@ export class Store {
       const rows = tx.objectStore('rows');
       const meta = tx.objectStore('meta');
       /** @type {Array<Promise<unknown>>} */
-      const writes = [this.#takeVerdicts(tx, answer)];
+      const writes = [this.#takeVerdicts(tx, answer), forgetOldJournal(tx, Math.min(Date.now(), answer.server_time) - JOURNAL_MS)];
       const swap = answer.reset && refill && !answer.more;
       if (swap) writes.push(rows.clear());
       if (swap || !answer.reset) {
@@ -206,6 +207,16 @@ async function recentRows(tx, sinceMs) {
   const colonies = always[ALWAYS.indexOf('colony')] ?? [];
   const recent = await Promise.all(colonies.map((/** @type {Row} */ colony) => rows.index('by_colony').getAll(IDBKeyRange.bound([colony.id, sinceMs], [colony.id, Infinity]))));
   return [...always, ...recent].flat();
+}
+
+/**
+ * Drop what was acknowledged before an instant, a bounded number at a time. The keys are UUIDv7: the first were made first.
+ * @param {import('../vendor/idb.js').Transaction} tx @param {number} beforeMs by the phone's clock and by the server's
+ */
+async function forgetOldJournal(tx, beforeMs) {
+  const journal = tx.objectStore('journal');
+  const oldest = await journal.getAll(IDBKeyRange.upperBound(uuid7(beforeMs)), MOST_FORGOTTEN);
+  await Promise.all(oldest.filter((e) => e.at_ms < beforeMs).map((e) => journal.delete(e.op_id)));
 }
 
 /** @param {any} op */

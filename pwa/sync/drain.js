@@ -4,7 +4,6 @@ import { post } from './api.js';
 
 const SCHEMA = 1;
 const MOST_OPERATIONS = 500;
-const MOST_ROUND_TRIPS = 200;
 
 /** @typedef {import('../database/store.js').Store} Store */
 /** @typedef {import('../care/overlay.js').Row} Row */
@@ -24,7 +23,8 @@ async function roundTrips(store) {
   /** @type {Map<string, Row | null> | null} */
   let refill = null; // the pages of a reset: each row as it came last, null for one that is gone
   let deferred = new Set();
-  for (let trip = 0; trip < MOST_ROUND_TRIPS; trip += 1) {
+  const answered = new Set();
+  for (;;) {
     const ops = (await store.waiting(MOST_OPERATIONS + deferred.size)).filter((op) => !deferred.has(op.op_id));
     const answer = await post('/api/sync', {
       device: store.deviceId, epoch: epoch ?? null, cursor: cursor ?? null, schema: SCHEMA, device_time: Date.now(),
@@ -40,12 +40,14 @@ async function roundTrips(store) {
     // before the new epoch is stored: an app that is killed in between must find out again that it has to
     if (restored) await store.requeueJournal();
     await store.take(answer, refill);
+    const news = answer.epoch !== epoch || answer.cursor !== cursor || answer.answers.some((/** @type {any} */ a) => !answered.has(a.op_id));
+    for (const { op_id } of answer.answers) answered.add(op_id);
     ({ epoch, cursor } = answer);
     deferred = new Set([
       ...deferred, ...answer.answers.filter((/** @type {any} */ a) => a.verdict === 'deferred').map((/** @type {any} */ a) => a.op_id),
     ]);
     const left = (await store.waiting(MOST_OPERATIONS + deferred.size)).some((op) => !deferred.has(op.op_id));
-    if (!answer.more && !left) return;
+    if (!news || (!answer.more && !left)) return; // without news another round trip would bring none either
   }
 }
 

@@ -34,6 +34,8 @@ LAB = """async () => {
   lab.unsent = async () => (await lab.store.unsent()).map((entry) => entry.op.set.text);
   lab.rows = async () => (await lab.store.allRows())
     .filter((row) => row.kind === 'note').map((row) => row.set.text).sort();
+  lab.journal = () => open.inTransaction(open.nameOf(lab.store.deviceId), ['journal'], 'readonly',
+    async (tx) => (await tx.objectStore('journal').getAll()).map((entry) => entry.op.set.text).filter(Boolean));
   window.lab = lab;
   return Boolean(lab.store);
 }"""

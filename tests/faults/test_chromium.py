@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import json
+import time
+
 import pytest
-from playwright.sync_api import Error
+from playwright.sync_api import Error, Route
 from tests.faults.lab import COLONY, kill_while_it_syncs, state, sync, write
 from tests.support.fault_proxy import NONE, Fault
 
@@ -155,3 +158,64 @@ def test_thirty_days_offline_and_a_thousand_logs_come_back_in_one_go(shelf, tab,
     assert len(after["rows"]) == 1000
     assert shelf.proxy.requests - before <= 3
     assert took_ms < 10_000, "1,000 logs in less than 10 s on SQLite (a public target)"
+
+
+def test_the_journal_forgets_after_thirty_days_a_few_hundred_with_each_answer(tab):
+    page = tab()
+    now_ms, day_ms = time.time() * 1000, 86_400_000
+    old = [f"old {i}" for i in range(250)]
+    for text, days_ago in ((old, 40), (["young"], 20)):
+        page.clock.set_fixed_time((now_ms - days_ago * day_ms) / 1000)
+        write(page, *text)
+        assert sync(page) == "even"
+    assert sorted(page.evaluate("() => lab.journal()")) == sorted([*old, "young"])
+
+    page.clock.set_fixed_time(now_ms / 1000)
+    left = []
+    for _ in range(2):
+        assert sync(page) == "even"
+        left.append(len(page.evaluate("() => lab.journal()")))
+    page.clock.set_fixed_time((now_ms + 365 * day_ms) / 1000)  # a wrong clock forgets nothing
+    assert sync(page) == "even"
+
+    assert left == [51, 1]
+    assert page.evaluate("() => lab.journal()") == ["young"]
+
+
+def test_a_first_pull_goes_on_for_as_many_pages_as_there_are(shelf, tab):
+    page = tab()
+    texts = [f"note {i}" for i in range(230)]
+    write(page, *texts)
+    assert sync(page) == "even"
+    page.evaluate("() => lab.store.setMeta({ cursor: null })")
+    pages = []
+
+    def one_row_a_page(route: Route) -> None:
+        asked = json.loads(route.request.post_data or "")
+        pages.append(asked["cursor"])
+        route.continue_(post_data=json.dumps({**asked, "limit": 1}))
+
+    page.route("**/api/sync", one_row_a_page)
+
+    assert sync(page) == "even"
+    assert len(pages) > len(texts)
+    assert state(page)["rows"] == sorted(texts)
+
+
+def test_a_server_that_promises_more_but_brings_nothing_new_is_not_asked_for_ever(tab):
+    page = tab()
+    write(page, "hm")
+    answers: list[bool] = []
+
+    def the_same_again(route: Route) -> None:
+        assert len(answers) < 10, "asked for ever"
+        answers.append(True)
+        epoch = json.loads(route.request.post_data or "")["epoch"]
+        answer = {"epoch": epoch, "cursor": "c", "more": True, "reset": False, "schema": 1, "server_time": 0}
+        route.fulfill(json={**answer, "answers": [], "rows": [], "gone": [], "pass": None})
+
+    page.route("**/api/sync", the_same_again)
+
+    assert sync(page) == "even"
+    assert len(answers) == 2
+    assert state(page)["unsent"] == ["hm"]

@@ -12,7 +12,6 @@ from collections.abc import Callable, Iterator
 from typing import Any
 
 MOST_OPERATIONS = 500
-MOST_ROUND_TRIPS = 10_000  # the app has 200 of 1000 rows; here a page may be one row
 JOURNAL_MS = 30 * 86_400_000
 
 Answer = dict[str, Any]
@@ -82,7 +81,8 @@ class StoredPhone:
         epoch, cursor = self.meta.get("epoch"), self.meta.get("cursor")
         refill: Refill | None = None
         deferred: set[str] = set()
-        for _ in range(MOST_ROUND_TRIPS):
+        answered: set[str] = set()
+        while True:
             ops = [op for op in self.waiting() if op["op_id"] not in deferred][:MOST_OPERATIONS]
             request = {
                 "device": self.device_id, "epoch": epoch, "cursor": cursor, "schema": self.schema,
@@ -102,9 +102,13 @@ class StoredPhone:
                 self.requeue_journal()
                 yield "journal queued"
             yield from self.take(answer, refill)
+            verdicts = {a["op_id"] for a in answer["answers"]}
+            news = (answer["epoch"], answer["cursor"]) != (epoch, cursor) or bool(verdicts - answered)
+            answered |= verdicts
             epoch, cursor = answer["epoch"], answer["cursor"]
             deferred |= {a["op_id"] for a in answer["answers"] if a["verdict"] == "deferred"}
-            if not answer["more"] and all(op["op_id"] in deferred for op in self.waiting()):
+            left = any(op["op_id"] not in deferred for op in self.waiting())
+            if not news or not (answer["more"] or left):
                 return
 
     def offer(self, answer: Answer, refill: Refill) -> bool:
@@ -128,6 +132,8 @@ class StoredPhone:
         self.take_verdicts(answer)
         self.take_rows(answer, refill)
         self.take_cursor(answer)
+        before_ms = min(self.now_ms(), answer["server_time"]) - JOURNAL_MS
+        self.journal = {op_id: e for op_id, e in self.journal.items() if e["at_ms"] >= before_ms}
         self.meta["last_sync_ms"] = self.now_ms()
         self.meta["skew_ms"] = answer["server_time"] - self.now_ms()
         yield "stored"
