@@ -111,3 +111,16 @@ export async function setCurrentDevice(deviceId) {
 
 /** The database's name of a device. @param {string} deviceId */
 export const nameOf = (deviceId) => `broodshelf-${deviceId}`;
+
+const ASKED = 'asked_to_keep';
+
+/**
+ * Ask the browser to keep what this phone holds even when space runs short: after the first log, when there is something
+ * to keep, and only once, because some browsers ask the person; again after installing, which may change the answer.
+ * @param {{again?: boolean}} [how]
+ */
+export async function askToKeep({ again = false } = {}) {
+  if (!navigator.storage?.persist || (localStorage.getItem(ASKED) && !again)) return;
+  localStorage.setItem(ASKED, 'yes');
+  await navigator.storage.persist().catch(() => false); // House shows what it said
+}

@@ -2,6 +2,7 @@
 import { signal } from '@preact/signals';
 import { withOffset } from '../care/instants.js';
 import { uuid7 } from '../database/ids.js';
+import { askToKeep } from '../database/open.js';
 import { t } from '../text/en.js';
 import { openStore, rows, showWritten, syncNow } from './shelf.js';
 
@@ -27,7 +28,6 @@ async function write(changes) {
   const operations = await openStore().enqueue(changes);
   showWritten(operations);
   setTimeout(() => void syncNow(), AFTER_PAINT_MS); // sending can wait until what was saved is seen
-  void navigator.storage?.persist?.();
   return operations;
 }
 
@@ -35,6 +35,7 @@ async function write(changes) {
 export async function log(kind, set) {
   const id = uuid7();
   await write([{ kind, id, set: { happened_at: withOffset(new Date()), ...set } }]);
+  void askToKeep();
   return id;
 }
 
@@ -54,6 +55,7 @@ export async function logAll(what) {
   const happened_at = withOffset(new Date());
   const changes = what.map(({ kind, set }) => ({ kind, id: uuid7(), set: { happened_at, ...set } }));
   await write(changes);
+  void askToKeep();
   say(changes.length === 1 ? t.saved : t.saving.many(changes.length), async () => {
     await write(changes.map(({ kind, id }) => ({ kind, id, set: { gone: true } })));
     say(t.taken_back);

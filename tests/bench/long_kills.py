@@ -38,8 +38,9 @@ def main() -> int:
             server.stop()
     good = there == sorted(written) == held["rows"] and not held["unsent"] and once
     print(
-        f"{kills} kills ({committed} after the commit) in {time.monotonic() - started:.0f} s: {len(written):,} logs written, {len(there):,} stored, "
-        f"{len(held['rows']):,} on the phone; {'each exactly once' if good else 'NOT EACH EXACTLY ONCE'}"
+        f"{kills} kills ({committed} after the commit) in {time.monotonic() - started:.0f} s: "
+        f"{len(written):,} logs written, {len(there):,} stored, {len(held['rows']):,} on the phone; "
+        f"{'each exactly once' if good else 'NOT EACH EXACTLY ONCE'}"
     )
     return 0 if good else 1
 

@@ -12,6 +12,7 @@ import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim, worker_ready
 from tests.phone.test_story import go
+from tests.support.forked_server import ForkedServer
 from tests.support.server import Server
 
 pytestmark = pytest.mark.browser
@@ -54,7 +55,7 @@ COPIES = "() => caches.keys()"
 
 @pytest.fixture
 def server(tmp_path: Path) -> Iterator[Server]:
-    made = Server(tmp_path / "data", "tests.support.serve_here").start()
+    made = ForkedServer(tmp_path / "data", "tests.support.serve_here").start()
     yield made
     made.stop()
 

@@ -1,7 +1,7 @@
-"""``broodshelf serve`` started anew in a fraction of a second, for tests that kill it again and again.
+"""A server started anew in a fraction of a second, for tests that kill it again and again.
 
-A process that has everything imported forks a server for each line that it reads, prints its process id, and a
-second line when it is over. What is killed is a server like any other.
+A process that has everything imported forks one for each line that it reads, writes its process id, and a second
+line when it is over. What is killed is ``broodshelf serve``, or ``tests.support.serve_here``, as always.
 """
 
 from __future__ import annotations
@@ -13,6 +13,7 @@ import sys
 from pathlib import Path
 from typing import IO
 
+from tests.support import serve_here
 from tests.support.server import ROOT, Server
 
 from broodshelf.cli import main
@@ -21,8 +22,8 @@ from broodshelf.cli import main
 class ForkedServer(Server):
     """A server whose ``settings`` count from its first start on."""
 
-    def __init__(self, data: Path) -> None:
-        super().__init__(data)
+    def __init__(self, data: Path, module: str = "broodshelf.cli") -> None:
+        super().__init__(data, module)
         self._forker: subprocess.Popen[str] | None = None
         self._pid = 0
 
@@ -30,7 +31,7 @@ class ForkedServer(Server):
         if self._forker is None:
             with self.output.open("ab") as log:
                 self._forker = subprocess.Popen(
-                    [sys.executable, "-m", "tests.support.forked_server"],
+                    [sys.executable, "-m", "tests.support.forked_server", self.module],
                     env=self.environment(),
                     cwd=ROOT,
                     stdin=subprocess.PIPE,
@@ -65,16 +66,22 @@ def _pipe(pipe: IO[str] | None) -> IO[str]:
     return pipe
 
 
-def _fork_servers() -> None:
+def _fork_servers(module: str) -> None:
     for _line in sys.stdin:
         pid = os.fork()
         if pid == 0:
             os.dup2(sys.stderr.fileno(), sys.stdout.fileno())  # what a server prints goes to its log
-            os._exit(main(["serve"]))
-        print(pid, flush=True)
+            serve_here.serve() if module == "tests.support.serve_here" else main(["serve"])
+            os._exit(1)
+        _say(str(pid))
         os.waitpid(pid, 0)
-        print("over", flush=True)
+        _say("over")
+
+
+def _say(line: str) -> None:
+    sys.stdout.write(f"{line}\n")
+    sys.stdout.flush()
 
 
 if __name__ == "__main__":
-    _fork_servers()
+    _fork_servers(sys.argv[1])

@@ -55,7 +55,8 @@ def serve_another_build(app: Flask, data: Path) -> None:
     app.extensions["broodshelf"] = replace(made, shell=shell)
 
 
-if __name__ == "__main__":
+def serve() -> None:
+    """Serve until killed, as the environment says."""
     settings = from_environment(os.environ)
     start_logging()
     app = create_app(settings, lambda: clock_ahead(settings.data), hosts=PushHosts(loopback=True))
@@ -65,3 +66,7 @@ if __name__ == "__main__":
     create_nudger(app).start()
     app.wsgi_app = behind_a_login(app.wsgi_app, settings.data)  # type: ignore[method-assign]
     waitress.serve(app, host=settings.host, port=settings.port, threads=8)
+
+
+if __name__ == "__main__":
+    serve()

@@ -1,0 +1,65 @@
+"""The browser is asked to keep the phone's data when there is a log to keep, once; House says what it answered."""
+
+from __future__ import annotations
+
+import pytest
+from playwright.sync_api import expect
+from tests.phone.conftest import add_colony, claim
+from tests.phone.test_story import go
+
+pytestmark = pytest.mark.browser
+
+BROWSER = """(granted) => {
+  navigator.storage.persist = async () => {
+    localStorage.setItem('asks', Number(localStorage.getItem('asks')) + 1);
+    if (granted) localStorage.setItem('granted', 'yes');
+    return granted;
+  };
+  navigator.storage.persisted = async () => Boolean(localStorage.getItem('granted'));
+}"""
+"""A browser that counts how often it is asked, and grants it or not."""
+ASKS = "() => Number(localStorage.getItem('asks'))"
+
+
+@pytest.mark.parametrize(
+    ("granted", "words"),
+    [("true", "The browser has promised to keep the data."), ("false", "The browser may clear data")],
+    ids=["granted", "refused"],
+)
+def test_the_browser_is_asked_once_after_the_first_log_and_house_shows_the_answer(
+    phone, server, granted, words
+):
+    page = phone()
+    page.add_init_script(f"({BROWSER})({granted})")
+    page.goto(f"{server.url}/#/claim/{server.claim_code()}")
+    page.get_by_label("Your name").fill("Mira")
+    page.get_by_role("button", name="Claim it").click()
+    expect(page.get_by_role("button", name="Add the colony")).to_be_visible()
+    assert page.evaluate(ASKS) == 0  # signed in, but nothing logged
+
+    add_colony(page, "Amber")  # with its first count
+    assert page.evaluate(ASKS) == 1
+    go(page, server, "#/round")
+    page.get_by_role("button", name="Done as suggested").first.click()
+    expect(page.get_by_role("region", name="Done")).to_be_visible()
+    page.reload()
+    page.get_by_role("button", name="Done as suggested").first.click()
+    expect(page.get_by_role("region", name="Done").get_by_role("listitem")).to_have_count(2)
+    assert page.evaluate(ASKS) == 1
+
+    go(page, server, "#/settings")
+    expect(page.get_by_text(words)).to_be_visible()
+    page.evaluate("() => window.dispatchEvent(new Event('appinstalled'))")
+    assert page.evaluate(ASKS) == 2
+
+
+def test_a_browser_that_cannot_be_asked_saves_all_the_same_and_house_says_so(phone, server):
+    page = phone()
+    page.add_init_script("Object.defineProperty(navigator, 'storage', { value: undefined })")
+    claim(page, server)
+    go(page, server, "#/round")
+    page.get_by_role("button", name="Done as suggested").first.click()
+    expect(page.get_by_role("region", name="Done")).to_be_visible()
+    go(page, server, "#/settings")
+
+    expect(page.get_by_text("The browser may clear data")).to_be_visible()
