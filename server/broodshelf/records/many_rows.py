@@ -9,9 +9,10 @@ from __future__ import annotations
 import json
 from collections.abc import Mapping, Sequence
 from functools import lru_cache
-from typing import Any
+from typing import Any, cast
 
-from sqlalchemy import Connection, Insert, Table, Text, bindparam, cast, column, func, insert, select
+from sqlalchemy import Connection, Insert, Table, Text, bindparam, column, func, insert, select
+from sqlalchemy.dialects import sqlite
 from sqlalchemy.dialects.postgresql import JSON
 
 
@@ -23,21 +24,22 @@ def insert_rows(connection: Connection, table: Table, rows: Sequence[Mapping[str
     if connection.dialect.name == "postgresql":
         connection.execute(_from_json(table, names), {"rows": json.dumps(rows)})
     else:
-        text, rest = _for_sqlite(table, names)
-        connection.exec_driver_sql(text, [(*map(row.__getitem__, names), *rest) for row in rows])
+        text, order, rest = _for_sqlite(table, names)
+        connection.exec_driver_sql(
+            text, [tuple([row[n] if n in row else rest[n] for n in order]) for row in rows]
+        )
 
 
 @lru_cache(maxsize=64)
 def _from_json(table: Table, names: tuple[str, ...]) -> Insert:
-    text = cast(bindparam("rows", type_=Text), JSON)
+    text = bindparam("rows", type_=Text).cast(JSON)
     given = func.json_to_recordset(text).table_valued(*(column(name, table.c[name].type) for name in names))
     return insert(table).from_select(names, select(given.render_derived(name="given", with_types=True)))
 
 
 @lru_cache(maxsize=64)
-def _for_sqlite(table: Table, names: tuple[str, ...]) -> tuple[str, tuple[Any, ...]]:
-    """Return the statement and the values of the columns that have a default and are not named."""
-    rest = {c.name: c.default.arg for c in table.c if c.name not in names and c.default is not None}
-    columns = ", ".join(f'"{name}"' for name in (*names, *rest))
-    marks = ", ".join("?" * (len(names) + len(rest)))
-    return f'INSERT INTO "{table.name}" ({columns}) VALUES ({marks})', tuple(rest.values())
+def _for_sqlite(table: Table, names: tuple[str, ...]) -> tuple[str, tuple[str, ...], dict[str, Any]]:
+    """Return the statement, the columns in its order, and the defaults of those that are not named."""
+    made = insert(table).compile(dialect=sqlite.dialect(), column_keys=names)
+    order = tuple(made.positiontup or ())
+    return made.string, order, {name: cast("Any", table.c[name].default).arg for name in {*order} - {*names}}
