@@ -80,15 +80,16 @@ def refuse(page: Page) -> None:
     """Let the server refuse two logs: one with a bad value, and an old one whose colony never came."""
     page.evaluate("""async () => {
       const build = document.body.dataset.build;
-      const { openStore, reload, rowsOf, syncNow } = await import(`/static/${build}/signals/shelf.js`);
+      const { openStore, rowsOf, syncNow } = await import(`/static/${build}/signals/shelf.js`);
       const ids = [0, 1].map(() => crypto.randomUUID()).map((id) => `${id.slice(0, 14)}7${id.slice(15)}`);
+      const note = { colony_id: ids[0], text: 'Moved', happened_at: '2026-09-01T12:00:00.000+02:00' };
+      await openStore().enqueue([{ kind: 'note', id: ids[1], set: note }], Date.now() - 31 * 86_400_000);
+      await syncNow(); // alone: only then is it said that its colony will not come
       await openStore().enqueue([{ kind: 'colony', id: rowsOf('colony')[0].id, set: { queens: -3 } }]);
-      const set = { colony_id: ids[0], text: 'Moved', happened_at: '2026-09-01T12:00:00.000+02:00' };
-      await openStore().enqueue([{ kind: 'note', id: ids[1], set }], Date.now() - 31 * 86_400_000);
-      await reload();
       await syncNow();
     }""")
     expect(page.get_by_role("button", name="Send again").first).to_be_visible()
+    expect(page.get_by_label("Queens").first).to_be_visible()
 
 
 def work_out(page: Page) -> None:
