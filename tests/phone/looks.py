@@ -190,6 +190,8 @@ def axe_findings(page: Page) -> list[Any]:
 
 
 MEASURE: Final = """() => {
+  // as they are once they are scrolled to: what is out of view is not laid out by its container yet
+  for (const each of document.querySelectorAll('.diary > li')) each.style.contentVisibility = 'visible';
   const top = document.querySelector('dialog[open]') ?? document;
   const found = [...top.querySelectorAll('a[href], button, input, select, textarea, summary, [role=slider]')]
     .filter((each) => !each.closest('[inert]') && each.checkVisibility())
