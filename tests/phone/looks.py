@@ -181,6 +181,11 @@ def show(page: Page, url: str, state: State, width: int, look: str, text: str) -
     expect(page.locator("main .skeleton[aria-busy]")).to_have_count(1 if state.name == "every part" else 0)
     expect(page.get_by_role("heading", level=1)).to_be_visible()
     state.then(page)
+    # as it is once it is scrolled to: what is out of view is not laid out by its container yet
+    page.evaluate(
+        "() => { for (const each of document.querySelectorAll('.diary > li')) each.style.contentVisibility = 'visible';"
+        " return new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))); }"
+    )
 
 
 def axe_findings(page: Page) -> list[Any]:
@@ -190,8 +195,6 @@ def axe_findings(page: Page) -> list[Any]:
 
 
 MEASURE: Final = """() => {
-  // as they are once they are scrolled to: what is out of view is not laid out by its container yet
-  for (const each of document.querySelectorAll('.diary > li')) each.style.contentVisibility = 'visible';
   const top = document.querySelector('dialog[open]') ?? document;
   const found = [...top.querySelectorAll('a[href], button, input, select, textarea, summary, [role=slider]')]
     .filter((each) => !each.closest('[inert]') && each.checkVisibility())
