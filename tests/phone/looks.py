@@ -17,10 +17,14 @@ AXE: Final = (ROOT / "tests/support/node/node_modules/axe-core/axe.min.js").read
 LOOKS: Final = ("light", "dark", "red")
 WIDTHS: Final = (320, 390, 768)
 TEXT: Final = ("100%", "200%")
-SET_LOOK: Final = (
-    "([look, text]) => { document.documentElement.dataset.look = look;"
-    " document.documentElement.style.fontSize = text; }"
-)
+SET_LOOK: Final = """([look, text]) => {
+  // the diary as it is once it is scrolled to: a row out of view is not laid out by its container yet
+  const seen = new CSSStyleSheet();
+  seen.replaceSync('.diary > li { content-visibility: visible !important; }');
+  document.adoptedStyleSheets = [seen];
+  document.documentElement.dataset.look = look;
+  document.documentElement.style.fontSize = text;
+}"""
 
 
 @dataclass(frozen=True)
@@ -177,18 +181,7 @@ def show(page: Page, url: str, state: State, width: int, look: str, text: str) -
     page.emulate_media(reduced_motion="reduce")
     page.goto("about:blank")
     page.goto(f"{url}/{state.hash}")
-<<<<<<< HEAD
     page.evaluate(SET_LOOK, [look, text])
-=======
-    page.evaluate(
-        # the diary as it is once it is scrolled to: a row out of view is not laid out by its container yet
-        "([look, text]) => { const seen = new CSSStyleSheet();"
-        " seen.replaceSync('.diary > li { content-visibility: visible !important; }');"
-        " document.adoptedStyleSheets = [seen]; document.documentElement.dataset.look = look;"
-        " document.documentElement.style.fontSize = text; }",
-        [look, text],
-    )
->>>>>>> ceef0df (Rows of the diary are measured as they are when seen)
     expect(page.locator("main .skeleton[aria-busy]")).to_have_count(1 if state.name == "every part" else 0)
     expect(page.get_by_role("heading", level=1)).to_be_visible()
     state.then(page)
