@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import sqlite3
+import time
 from collections import Counter
 from collections.abc import Iterator
 from pathlib import Path
@@ -73,7 +74,9 @@ def notes(server: Server) -> Counter[str]:
 
 def wait_for_logs(page: Page, logged: list[str], build: str, count: int) -> None:
     """Let the tabs log on until so many were made by pages of a build."""
+    deadline = time.monotonic() + 60
     while sum(text.startswith(build) for text in logged) < count:
+        assert time.monotonic() < deadline, f"only {len(logged)} logs in a minute"
         page.wait_for_timeout(10)  # lets the binding's messages in; the state waited for is the count
 
 
