@@ -49,7 +49,12 @@ AWAY = {"log": 6, "void": 8, "sync": 12, "days": 5, "rename": 6}
 
 def op_id_not_unique(patch: pytest.MonkeyPatch) -> None:
     patch.setattr(operations, "_earlier_answers", lambda _ledger, _ids: {})
-    patch.setattr(operations, "insert", lambda table: sqlalchemy.insert(table).prefix_with("OR IGNORE"))
+
+    def insert_or_ignore(connection: Any, table: Any, rows: list[Any]) -> None:
+        if rows:
+            connection.execute(sqlalchemy.insert(table).prefix_with("OR IGNORE"), rows)
+
+    patch.setattr(operations, "insert_rows", insert_or_ignore)
 
 
 def epoch_ignored(patch: pytest.MonkeyPatch) -> None:
