@@ -113,13 +113,15 @@ class Lanes:
             return start_ms + round((time.monotonic() - began) * 1000)
 
         with self._app.app_context():
-            while not self._closing:
-                most = self._batch(host)
-                with writing() as connection:
-                    batch = claim(connection, self._owner, host, now_ms(), most)
-                if not batch or not self._send_all(batch, now_ms, more=len(batch) == most):
-                    break
-            self._marks.write()
+            try:
+                while not self._closing:
+                    most = self._batch(host)
+                    with writing() as connection:
+                        batch = claim(connection, self._owner, host, now_ms(), most)
+                    if not batch or not self._send_all(batch, now_ms, more=len(batch) == most):
+                        return
+            finally:
+                self._marks.write()
 
     def _batch(self, host: str) -> int:
         answer_ms = self._answer_ms.get(host)
