@@ -30,7 +30,7 @@ from .sender import Message, Sender, topic_of
 
 BATCH: Final = 50
 QUICK_BATCH: Final = 200
-SLOW_BATCH: Final = 20
+SLOW_BATCH: Final = 12
 """Messages claimed at once: of a host that is not known yet; of a quick one, so that claiming costs little; of a
 slow one, so that its many lanes end together."""
 LANES_PER_HOST: Final = 48
