@@ -1,10 +1,11 @@
-// How much sugar goes into how much water for a share of the weight. Pure.
+// How much sugar goes into how much water for a share of the weight. Pure; the same figures as
+// server/broodshelf/care/feeding/sugar_water.py, held to it by fixtures/conformance/mixing.json.
 
 /** Density of water at 20 C in g/mL. */
-const WATER_G_PER_ML = 0.998;
+const WATER_G_PER_ML = 0.9982;
 
-/** Density of sucrose solution at 20 C, straight lines between points of the ICUMSA table (from memory, rounded): % of the weight, g/mL. @type {Array<[number, number]>} */
-const DENSITY = [[0, 0.998], [10, 1.038], [20, 1.081], [30, 1.127], [40, 1.176], [50, 1.23], [60, 1.287]];
+/** Sucrose solution at 20 C, CRC Handbook: % of the weight, g/mL; straight lines between. @type {Array<[number, number]>} */
+const DENSITY = [[0, 0.9982], [10, 1.0381], [20, 1.081], [30, 1.127], [40, 1.1765], [50, 1.2295], [60, 1.2864]];
 
 /**
  * @param {number} percent_ww share of sugar in the weight of the whole, 1 to 60 @param {number} water_ml

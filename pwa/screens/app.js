@@ -36,6 +36,7 @@ function screen(name, id, stand_in) {
     case 'at': return html`<${Lazy} from="at" name="AtScreen" props=${{ code: id }} key=${id} />`;
     case 'paper': return html`<${Lazy} from="paper" name="PaperScreen" props=${{ id }} key=${id} />`;
     case 'welcome': return html`<${Lazy} from="welcome" name="WelcomeScreen" props=${{ id }} />`;
+    case 'places': return html`<${Lazy} from="places" name="PlacesScreen" />`;
     case 'gone': return html`<${Lazy} from="gone" name="GoneScreen" />`;
     case 'look': return html`<${Lazy} from="look" name="LookScreen" />`;
     case 'attention': return html`<${Lazy} from="attention" name="AttentionScreen" />`;

@@ -6,7 +6,7 @@ import { html } from '../components/html.js';
 import { uuid7 } from '../database/ids.js';
 import { keep, log, say } from '../signals/actions.js';
 import { go } from '../signals/route.js';
-import { catalogue, rows, rowsOf } from '../signals/shelf.js';
+import { catalogue, rows, rowsOf, today } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
 
@@ -27,8 +27,10 @@ export function ColonyForm({ colony, onDone }) {
   const [guild, setGuild] = useState(was.guild ?? 'omnivore');
   const [founding, setFounding] = useState(was.founding_mode ?? 'claustral');
   const [lives, setLives] = useState(vessel.vessel_code ?? (colony ? '' : USUAL_VESSEL));
+  const places = rowsOf('place');
   const form = useAttempt();
   const known = names.find(([, name]) => name.toLowerCase() === typed.trim().toLowerCase());
+  const founds = known ? species[known[0]]?.founding : founding;
 
   /** @param {any} event */
   function save(event) {
@@ -48,6 +50,7 @@ export function ColonyForm({ colony, onDone }) {
       await keep('colony', {
         name: text('name'), stage, condition, vessel_id: vesselId,
         ...(text('number') ? { number: Number(text('number')) } : {}),
+        ...fateFields(text),
         ...speciesFields(number('worker_length'), ticked('stings')),
       }, id);
       if (!colony && stage !== 'founding') await log('count', { colony_id: id, workers_coarse: workers, larvae });
@@ -64,6 +67,14 @@ export function ColonyForm({ colony, onDone }) {
     return { species_code: known[0], species_name: null, worker_length_mm: null, guild: null, founding_mode: null, stings: null };
   }
 
+  /** Where it stands and came from, and what its condition asks for. @param {(name: string) => string} text */
+  function fateFields(text) {
+    const until = condition === 'resting' ? { resting_since: text('rests_since') || null, condition_until: text('wakes_on') || null } : {};
+    const fate = condition === 'given_away' ? { went_to: text('went_to') || null } : condition === 'dead' ? { died_of: text('died_of') || null } : {};
+    const host = founds === 'parasitic' ? { host_species_code: text('host') || null } : {};
+    return { place_id: text('place') || null, came_from: text('came_from') || null, ...until, ...fate, ...host };
+  }
+
   return html`<form class="stack" onSubmit=${save}>
     <label>${m.form.name}<input name="name" required maxlength="60" defaultValue=${was.name ?? ''} autocomplete="off" /></label>
     <label>${m.form.species} <small>${m.form.species_hint}</small><input name="species" list="species" autocomplete="off" value=${typed} onInput=${(/** @type {any} */ e) => setTyped(e.target.value)} /></label>
@@ -76,6 +87,10 @@ export function ColonyForm({ colony, onDone }) {
       <label class="chip"><input type="checkbox" name="stings" defaultChecked=${Boolean(was.stings)} /> ${m.own.stings}</label></div>`}
     <${Choice} label=${m.form.stage} options=${Object.entries(t.stages)} value=${stage} onPick=${setStage} />
     ${colony && html`<${Choice} label=${m.form.condition} options=${Object.entries(t.conditions)} value=${condition} onPick=${setCondition} />`}
+    ${colony && condition === 'resting' && html`<div class="pair"><label>${m.fate.rests_since}<input name="rests_since" type="date" defaultValue=${was.resting_since ?? today.value} /></label>
+      <label>${m.fate.wakes_on} <small>${m.form.optional}</small><input name="wakes_on" type="date" defaultValue=${was.condition_until ?? ''} /></label></div>`}
+    ${colony && condition === 'given_away' && html`<label>${m.fate.went_to}<input name="went_to" maxlength="200" defaultValue=${was.went_to ?? ''} /></label>`}
+    ${colony && condition === 'dead' && html`<label>${m.fate.died_of}<input name="died_of" maxlength="200" defaultValue=${was.died_of ?? ''} /></label>`}
     ${!colony && stage !== 'founding' && html`<${Choice} label=${m.form.roughly} options=${[['few', m.form.few], ['some', m.form.some], ['many', m.form.many]]} value=${workers} onPick=${setWorkers} />
       <${Choice} label=${m.form.larvae} options=${Object.entries(t.coarse)} value=${larvae} onPick=${setLarvae} />`}
     <details open=${Boolean(colony)}><summary>${m.form.more}</summary>
@@ -84,6 +99,9 @@ export function ColonyForm({ colony, onDone }) {
         <label>${m.own.bore} <small>${m.form.optional}</small><input name="bore" inputmode="decimal" defaultValue=${vessel.bore_mm ?? ''} /></label>
         <label>${m.own.vessel_length} <small>${m.form.optional}</small><input name="vessel_length" inputmode="decimal" defaultValue=${vessel.length_mm ?? ''} /></label></div>`}
       <label class="chip"><input type="checkbox" name="outworld" defaultChecked=${Boolean(vessel.has_outworld)} /> ${m.form.outworld}</label>
+      <label>${m.places.stands}<select name="place"><option value="">${places.length ? m.places.nowhere : m.places.none_yet}</option>${places.map((place) => html`<option value=${place.id} selected=${place.id === was.place_id}>${place.set.name}</option>`)}</select></label>
+      ${founds === 'parasitic' && html`<label>${m.fate.host}<input name="host" list="species" maxlength="60" defaultValue=${was.host_species_code ?? ''} /></label>`}
+      <label>${m.fate.came_from} <small>${m.form.optional}</small><input name="came_from" maxlength="200" defaultValue=${was.came_from ?? ''} /></label>
       <label>${m.form.number} <small>${m.form.optional}</small><input name="number" inputmode="numeric" pattern="[0-9]*" defaultValue=${was.number ?? ''} /></label></details>
     ${form.said}
     <button class="button main wide" disabled=${form.busy}>${colony ? m.form.save : m.form.add}</button>

@@ -11,7 +11,7 @@ const SCREENS = {
   standin: () => import('./standin.js'), attention: () => import('./attention.js'), log: () => import('./log.js'),
   later: () => import('./later.js'), many: () => import('./many.js'), labels: () => import('./labels.js'), look: () => import('./look.js'),
   tasting: () => import('./tasting.js'), past: () => import('./past.js'), gone: () => import('./gone.js'),
-  charts: () => import('./charts.js'), at: () => import('./at.js'), welcome: () => import('./welcome.js'), paper: () => import('./paper.js'),
+  places: () => import('./places.js'), charts: () => import('./charts.js'), at: () => import('./at.js'), welcome: () => import('./welcome.js'), paper: () => import('./paper.js'),
 };
 
 /** @param {{from: string, name: string, props?: Record<string, any>}} what */

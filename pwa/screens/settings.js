@@ -15,7 +15,8 @@ import { Nudges } from './nudges.js';
 const h = m.house;
 
 /** @param {{code: string}} props */
-export const SettingsScreen = ({ code }) => html`<h1>${h.title}</h1><${Nudges} /><${Mail} /><${House} /><${Phones} code=${code} />
+export const SettingsScreen = ({ code }) => html`<h1>${h.title}</h1><${Nudges} /><${Mail} /><${House} />
+  <section class="card"><h2>${m.places.title}</h2><p>${m.places.about}</p><a class="button" href="#/places">${m.places.open}</a></section><${Phones} code=${code} />
   <section class="card"><h2>${h.look}</h2><${LookChoice} /><a class="button" href="#/look">${m.look.all_parts}</a></section><${Stored} /><${Install} />
   <section class="card"><h2>${h.good_to_know}</h2><p>${h.advice}</p><p>${h.never}</p><p class="soft">${h.build} ${document.body.dataset.build}</p></section>`;
 

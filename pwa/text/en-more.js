@@ -14,6 +14,7 @@ export const m = {
     days: (/** @type {number} */ d) => (d === 1 ? 'day' : 'days'), spread: (/** @type {string} */ low, /** @type {string} */ high) => `Likely between ${low} and ${high}.`, kept: 'Your interval is set', cleared: 'The plan decides again',
   },
   fields: /** @type {Record<string, string>} */ ({
+    resting_since: 'Resting since', condition_until: 'Until', came_from: 'Came from', went_to: 'Went to', died_of: 'Died of', host_species_code: 'Host',
     name: 'Name', stage: 'Stage', condition: 'Condition', number: 'Number', species_code: 'Species', species_name: 'Species', queens: 'Queens', gone: 'Deleted',
     worker_length_mm: 'Worker length in mm', guild: 'What it eats', founding_mode: 'How its queen founds', stings: 'Stings', vessel_id: 'Vessel', place_id: 'Place', interval_days: 'Your own intervals',
     amount: 'Amount', unit: 'Unit', text: 'Text', zone: 'Time zone', care_hours: 'Care hours', remark: 'Remark', happened_at: 'When', need: 'What for', food_code: 'Food', lot_id: 'Lot', origin: 'Where it comes from',
@@ -130,6 +131,17 @@ export const m = {
     android: ['Open the menu of the browser (three dots).', 'Choose “Install app” or “Add to Home screen”.', 'Open Broodshelf from there.'],
     desktop: ['Chrome or Edge: the install button at the end of the address bar.', 'Safari on a Mac: File, then “Add to Dock”.', 'Firefox on a desk: a bookmark does it.'],
     now: 'Install it now',
+  },
+  places: {
+    title: 'Places', about: 'Cabinet, room, cellar or fridge: their warmth and dryness move food, water and brood in every plan.', empty: 'No place is noted. Without one a room of 22 °C is assumed.',
+    add: 'Add a place', change: 'Change', reading: 'Log a reading', log: 'Log the reading', open: 'See the places', name: 'Name of the place', type: 'What it is',
+    types: { cabinet: 'Cabinet', room: 'Room', cellar: 'Cellar', fridge: 'Fridge' }, nobody: 'No colony stands here yet: choose it in the colony under Change.',
+    day_temp: 'By day, °C', night_temp: 'At night, °C', humidity: 'Humidity, %', temperature: 'Temperature, °C', stands: 'Stands in', nowhere: 'not said', none_yet: 'Add a place first, under House.',
+    day: (/** @type {number} */ c) => `${c} °C by day`, night: (/** @type {number} */ c) => `${c} °C at night`, moist: (/** @type {number} */ n) => `${n} % humidity`,
+    bad_temp: 'This temperature cannot be: type °C.', bad_moist: 'Humidity lies between 0 and 100 %.', nothing: 'Type a temperature or a humidity.',
+  },
+  fate: {
+    rests_since: 'Resting since', wakes_on: 'Wake it up on', went_to: 'To whom it went', died_of: 'What it died of, if known', came_from: 'Where it came from', host: 'Species of the host',
   },
   own: {
     species: 'Your own species', eats: 'It eats', founds: 'Its queen founds', stings: 'It stings',

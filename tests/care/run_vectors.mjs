@@ -28,6 +28,14 @@ for (const c of read('origin').cases) {
     assert.deepEqual([got.verdict, got.until], [c.verdict, c.until]);
   });
 }
+const { mixSugarWater } = await load('mixing');
+for (const c of read('mixing').cases) {
+  test(`mixing: ${c.percent_ww} % in ${c.water_ml} mL`, () => {
+    const made = mixSugarWater(c.percent_ww, c.water_ml);
+    assert.ok(Math.abs(made.sugar_g / c.sugar_g - 1) < 0.001);
+    assert.ok(Math.abs(made.total_ml / c.total_ml - 1) < 0.002);
+  });
+}
 const words = read('words');
 for (const c of words.portions) test(`words: ${c.words}`, () => assert.equal(sayPortion(catalogue.words, c.portion), c.words));
 for (const c of words.templates) test(`template: ${c.template} ${JSON.stringify(c.args)}`, () => assert.equal(fill(c.template, c.args), c.words));

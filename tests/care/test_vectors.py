@@ -12,6 +12,7 @@ import pytest
 
 from broodshelf.care import catalogue
 from broodshelf.care.feeding.food_origin import origin_verdict
+from broodshelf.care.feeding.sugar_water import WATER_G_PER_ML, recipe
 from broodshelf.care.gauges import Gauge, apply_event, due_at_ms, level_at
 from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.state import ColonyState, Event, Vessel
@@ -56,6 +57,16 @@ def test_portion_in_words(case):
 @pytest.mark.parametrize("case", vectors("words")["templates"], ids=lambda case: case["template"])
 def test_template(case):
     assert case["words"] == fill(case["template"], case["args"])
+
+
+@pytest.mark.parametrize("case", vectors("mixing")["cases"], ids=lambda case: f"{case['percent_ww']} %")
+def test_mixing(case):
+    mass_g = case["sugar_g"] * 100 / case["percent_ww"]
+    made = recipe(case["percent_ww"], mass_g=mass_g)
+
+    assert made.sweet_g == pytest.approx(case["sugar_g"], rel=0.001)
+    assert made.water_g / WATER_G_PER_ML == pytest.approx(case["water_ml"], rel=0.001)
+    assert made.volume_ml == pytest.approx(case["total_ml"], rel=0.001)
 
 
 def plan_cases() -> list[dict]:

@@ -165,6 +165,7 @@ def states(colony_id: str) -> list[State]:
         State("before you go away", "#/handover", look_ahead),
         State("house", "#/settings"),
         State("house, with mail and silent phones", "#/settings", house_with_mail),
+        State("a new place", "#/places", lambda page: page.get_by_role("button", name="Add a place").click()),
         State("attention", "#/attention"),
         State("labels", "#/labels"),
         State("scan", "#/at"),

@@ -88,6 +88,8 @@ def _notices(known: Known) -> list[Mapping[str, Any]]:
     if not resting and not switched.forecasts_off:
         coming = brood_notice(brood_group(known.species), known.climate, known.history.counts, known.now_ms)
         found += [coming] if coming is not None else []
+    if not resting and known.species.guild == "harvester" and known.workers > 0:
+        found.append(reason("granary"))
     if not resting and "sugar" not in switched.off:
         tilted = balance_warning(state.events, known.now_ms, lambda event: feeding_content(known, event))
         found += [tilted] if tilted is not None else []

@@ -1,0 +1,93 @@
+// Places: cabinet, room, cellar, fridge. Colonies share them; their warmth and dryness move every plan.
+import { useState } from 'preact/hooks';
+import { textsOf, useAttempt } from '../components/attempt.js';
+import { Choice } from '../components/choice.js';
+import { Empty } from '../components/empty.js';
+import { html } from '../components/html.js';
+import { keep, log, say } from '../signals/actions.js';
+import { rowsOf } from '../signals/shelf.js';
+import { t } from '../text/en.js';
+import { m } from '../text/en-more.js';
+
+const p = m.places;
+
+export function PlacesScreen() {
+  const [adding, setAdding] = useState(false);
+  const places = rowsOf('place');
+  return html`<h1>${p.title}</h1><p class="soft">${p.about}</p>
+    ${!places.length && !adding && html`<${Empty} bare title=${p.empty} />`}
+    ${places.map((place) => html`<${Place} key=${place.id} place=${place} />`)}
+    ${adding ? html`<section class="card"><h2>${p.add}</h2><${PlaceForm} place=${null} onDone=${() => setAdding(false)} /></section>`
+      : html`<button type="button" class="button main wide" onClick=${() => setAdding(true)}>${p.add}</button>`}`;
+}
+
+/** @param {{place: import('../care/overlay.js').ShownRow}} props */
+function Place({ place }) {
+  const [open, setOpen] = useState('');
+  const v = place.set;
+  const here = rowsOf('colony').filter((colony) => colony.set.place_id === place.id).map((colony) => colony.set.name);
+  const facts = [
+    /** @type {any} */ (p.types)[v.place_type] ?? '', v.day_temp_c != null ? p.day(v.day_temp_c) : '', v.night_temp_c != null ? p.night(v.night_temp_c) : '',
+    v.humidity_pct != null ? p.moist(v.humidity_pct) : '',
+  ].filter(Boolean).join(' · ');
+  return html`<article class="card"><h2>${v.name}</h2>${facts && html`<p class="soft">${facts}</p>`}<p>${here.length ? here.join(', ') : p.nobody}</p>
+    ${open === '' && html`<div class="wrap even"><button type="button" class="button" onClick=${() => setOpen('reading')}>${p.reading}</button><button type="button" class="button" onClick=${() => setOpen('change')}>${p.change}</button></div>`}
+    ${open === 'change' && html`<${PlaceForm} place=${place} onDone=${() => setOpen('')} />`}
+    ${open === 'reading' && html`<${ReadingForm} place=${place} onDone=${() => setOpen('')} />`}</article>`;
+}
+
+/** A number of a form; null where it is empty, NaN where it is none. @param {string} text */
+const numberOf = (text) => (text === '' ? null : Number(text.replace(',', '.')));
+/** @param {number | null} value @param {number} low @param {number} high */
+const outside = (value, low, high) => value !== null && !(value >= low && value <= high);
+
+/** @param {{place: import('../care/overlay.js').ShownRow | null, onDone: () => void}} props */
+function PlaceForm({ place, onDone }) {
+  const was = place?.set ?? {};
+  const [type, setType] = useState(was.place_type ?? 'room');
+  const form = useAttempt();
+  /** @param {any} event */
+  function save(event) {
+    event.preventDefault();
+    const text = textsOf(event.target);
+    const [day_temp_c, night_temp_c, humidity_pct] = ['day', 'night', 'moist'].map((name) => numberOf(text(name)));
+    if (outside(day_temp_c ?? null, -10, 45) || outside(night_temp_c ?? null, -10, 45)) return form.say(p.bad_temp);
+    if (outside(humidity_pct ?? null, 0, 100)) return form.say(p.bad_moist);
+    return form.attempt(async () => {
+      await keep('place', { name: text('name'), place_type: type, day_temp_c, night_temp_c, humidity_pct }, place?.id);
+      say(t.saved);
+      onDone();
+    });
+  }
+  return html`<form class="stack" onSubmit=${save}><label>${p.name}<input name="name" required maxlength="60" defaultValue=${was.name ?? ''} autocomplete="off" /></label>
+    <${Choice} label=${p.type} options=${Object.entries(p.types)} value=${type} onPick=${setType} />
+    <div class="pair"><label>${p.day_temp}<input name="day" inputmode="decimal" defaultValue=${was.day_temp_c ?? ''} /></label>
+    <label>${p.night_temp}<input name="night" inputmode="decimal" defaultValue=${was.night_temp_c ?? ''} /></label></div>
+    <label>${p.humidity} <small>${m.form.optional}</small><input name="moist" inputmode="decimal" defaultValue=${was.humidity_pct ?? ''} /></label>
+    ${form.said}<button class="button main wide" disabled=${form.busy}>${m.form.save}</button></form>`;
+}
+
+/** @param {{place: import('../care/overlay.js').ShownRow, onDone: () => void}} props */
+function ReadingForm({ place, onDone }) {
+  const form = useAttempt();
+  /** @param {any} event */
+  function save(event) {
+    event.preventDefault();
+    const text = textsOf(event.target);
+    const temperature_c = numberOf(text('temperature'));
+    const humidity_pct = numberOf(text('moist'));
+    if (temperature_c === null && humidity_pct === null) return form.say(p.nothing);
+    if (outside(temperature_c, -20, 80)) return form.say(p.bad_temp);
+    if (outside(humidity_pct, 0, 100)) return form.say(p.bad_moist);
+    return form.attempt(async () => {
+      await log('climate', {
+        place_id: place.id, ...(temperature_c === null ? {} : { temperature_c }), ...(humidity_pct === null ? {} : { humidity_pct }),
+      });
+      say(t.saved);
+      onDone();
+    });
+  }
+  return html`<form class="stack" onSubmit=${save}><div class="pair"><label>${p.temperature}<input name="temperature" inputmode="decimal" /></label>
+    <label>${p.humidity}<input name="moist" inputmode="decimal" /></label></div>
+    ${form.said}<button class="button main wide" disabled=${form.busy}>${p.log}</button></form>`;
+}
