@@ -79,7 +79,7 @@ export const m = {
     level: 'Water level', drag: 'Drag the level until it matches the real tube, or use the arrow keys.', bubble: 'In a lying tube a bubble floats over the water: read the end at the cotton.', mm: 'Or type it, in mm', read: 'Log this level', filled: 'Filled up', new_tube: 'New tube offered', hydrate: 'Nest watered',
     wrong: 'What is wrong', report: 'Report it', workers: 'Workers seen', guess: '(a guess is fine)', larvae: 'Larvae', eggs: 'Eggs', pupae: 'Pupae', count: 'Log the count', more_brood: 'Eggs and pupae',
     move_words: 'Offer the new tube beside the old one, darken it and light the old. Give them 1 to 4 weeks (common practice). Never shake them out unless the old one is flooded or dry.', offered: 'New nest offered', moved: 'They have moved', note: 'Note', keep_note: 'Keep the note',
-    mould_where: 'Where is it', mould: { far: 'Spots away from the brood', near: 'Near the brood or over a third of the cotton' },
+    mould_where: 'Where is it', mould: { far: 'Spots away from the brood', near: 'Near the brood, or a third of the cotton (common practice)' },
     males_only: 'Only males came out', donor: 'From which colony', from_elsewhere: 'From elsewhere', which_brood: 'What was added', how_many: 'How many', boost: 'Log the brood',
     boost_words: 'Only brood of the same species (a parasitic queen: of her host), from a colony that is healthy. Pupae are taken best (common practice).',
   },
@@ -133,7 +133,7 @@ export const m = {
     now: 'Install it now',
   },
   places: {
-    title: 'Places', about: 'Cabinet, room, cellar or fridge: their warmth and dryness move food, water and brood in every plan.', empty: 'No place is noted. Without one a room of 22 °C is assumed.',
+    title: 'Places', about: 'Cabinet, room, cellar or fridge: their warmth and dryness move food, water and brood in every plan.', empty: 'No place is noted. Without one a room of 22 °C is assumed (common practice).',
     add: 'Add a place', change: 'Change', reading: 'Log a reading', log: 'Log the reading', open: 'See the places', name: 'Name of the place', type: 'What it is',
     types: { cabinet: 'Cabinet', room: 'Room', cellar: 'Cellar', fridge: 'Fridge' }, nobody: 'No colony stands here yet: choose it in the colony under Change.',
     day_temp: 'By day, °C', night_temp: 'At night, °C', humidity: 'Humidity, %', temperature: 'Temperature, °C', stands: 'Stands in', nowhere: 'not said', none_yet: 'Add a place first, under House.',

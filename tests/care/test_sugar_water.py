@@ -24,7 +24,7 @@ from broodshelf.care.quantities import OutOfRange
 
 CRC_102 = (
     # % by mass, mol/kg water, mol/L, g/mL: CRC Handbook, 102nd ed., "Concentrative properties of aqueous solutions",
-    # sucrose, 20 °C, read in a public transcript other than the one that the module's densities came from
+    # sucrose, 20 °C; second-hand, from another copy than the module's densities
     (1, 0.03, 0.029, 1.0021), (5, 0.154, 0.149, 1.0178), (10, 0.325, 0.303, 1.0381), (11, 0.361, 0.335, 1.0423),
     (15, 0.516, 0.464, 1.0592), (19, 0.685, 0.598, 1.0766), (20, 0.73, 0.632, 1.081), (26, 1.026, 0.842, 1.1082),
     (30, 1.252, 0.988, 1.127), (36, 1.643, 1.216, 1.1562), (42, 2.116, 1.456, 1.1868), (50, 2.921, 1.796, 1.2295),

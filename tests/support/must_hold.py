@@ -6,6 +6,7 @@ Read from the tables and the phones' disks; nothing here asks the code under tes
 from __future__ import annotations
 
 import json
+from abc import ABC, abstractmethod
 from collections import defaultdict
 from dataclasses import dataclass
 from typing import Any
@@ -28,7 +29,7 @@ class Acknowledged:
     epoch: str
 
 
-class MustHold:
+class MustHold(ABC):
     """The checks of a world. What it remembers of its run is filled in by its steps."""
 
     house: House
@@ -41,9 +42,9 @@ class MustHold:
     purged: set[str]
     mended: set[str]
 
+    @abstractmethod
     def settle(self) -> None:
         """Let everything come to rest."""
-        raise NotImplementedError
 
     def check(self) -> None:
         """Let everything come to rest, then look."""

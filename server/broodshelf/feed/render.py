@@ -1,6 +1,6 @@
 """Rounds as an iCalendar (RFC 5545, 7986): one event a round, in UTC, the same bytes for the same rounds. Pure.
 
-Events, not VTODO: common calendars do not show those. UTC: the household's zone rules are settled already.
+Events, not to-do entries: common calendars do not show those. UTC: the household's zone rules are settled already.
 """
 
 from __future__ import annotations
