@@ -27,7 +27,8 @@ export function LarderOutlook() {
   const { answer, problem } = useAnswer('/api/larder', lots);
   /** @type {Outlook[]} */
   const outlooks = problem ? [] : answer?.outlooks ?? [];
-  const spoils = outlooks.flatMap((each) => each.spoils).sort((a, b) => (a.on < b.on ? -1 : 1));
+  /** @type {Spoiling[]} */
+  const spoils = problem ? [] : answer?.spoils ?? [];
   if (!outlooks.length) return null;
   return html`<section class="card" aria-label=${m.get.title}><h2>${m.get.title}</h2>
     <ul class="done-list">${outlooks.map((each) => html`<${Food} key=${each.food_code} outlook=${each} />`)}</ul>

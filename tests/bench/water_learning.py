@@ -67,11 +67,11 @@ def speed() -> None:
         ]
 
         def again(log: list[Event] = events) -> None:
-            reservoir.water_gauge(log, TUBE, ROOM, 0)
+            reservoir.gauge_of(reservoir.reservoir(log, TUBE, ROOM, 0))
 
         def after_a_reading(log: list[Event] = events) -> None:
             reservoir._learn.cache_clear()
-            reservoir.water_gauge(log, TUBE, ROOM, 0)
+            reservoir.gauge_of(reservoir.reservoir(log, TUBE, ROOM, 0))
 
         steady, fresh = (min(repeat(f, number=50, repeat=20)) / 50 * 1000 for f in (again, after_a_reading))
         print(f"{len(events)} events, {name}: {steady:.3f} ms; right after a new reading {fresh:.3f} ms")

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from broodshelf.care.colony.census import brood_of, census_of, workers_of
+from broodshelf.care.colony.census import census_of
 from broodshelf.care.plan.state import Event
 from broodshelf.care.quantities import Estimate, OutOfRange
 
@@ -20,16 +20,18 @@ def count(day: float = 0, **values) -> Event:
 
 
 def test_an_exact_count_is_taken_as_it_is():
-    assert workers_of([count(workers=37)], "mature") == Estimate.exactly(37)
+    assert census_of([count(workers=37)], "mature").workers == Estimate.exactly(37)
 
 
 def test_a_range_keeps_its_ends_whichever_way_round_they_were_typed():
-    assert workers_of([count(workers_low=80, workers_high=120)], None) == Estimate(80, 100, 120)
-    assert workers_of([count(workers_low=120, workers_high=80)], None) == Estimate(80, 100, 120)
+    assert census_of([count(workers_low=80, workers_high=120)], None).workers == Estimate(80, 100, 120)
+    assert census_of([count(workers_low=120, workers_high=80)], None).workers == Estimate(80, 100, 120)
 
 
 def test_few_some_and_many_rise_and_overlap():
-    few, some, many = (workers_of([count(workers_coarse=word)], None) for word in ("few", "some", "many"))
+    few, some, many = (
+        census_of([count(workers_coarse=word)], None).workers for word in ("few", "some", "many")
+    )
 
     assert few.best < some.best < many.best
     assert few.high > some.low
@@ -42,7 +44,7 @@ def test_without_a_count_the_stage_speaks_and_says_that_it_guesses():
     assert guessed.workers == Estimate(3, 8, 20)
     assert guessed.basis == "stage"
     assert [r["code"] for r in guessed.reasons(0)] == ["census_guessed"]
-    assert workers_of([], "founding") == Estimate.exactly(0)
+    assert census_of([], "founding").workers == Estimate.exactly(0)
     assert census_of([], None).basis == "unknown"
 
 
@@ -57,17 +59,17 @@ def test_a_field_left_open_keeps_what_an_earlier_count_said():
 def test_the_latest_word_on_a_field_wins():
     log = [count(1, workers=40, larvae="many"), count(2, workers=50, larvae="none", pupae="some")]
 
-    assert workers_of(log, None).best == 50
-    assert brood_of(log, None).larvae_n == Estimate.exactly(0)
-    assert brood_of(log, None).all_pupae
+    assert census_of(log, None).workers.best == 50
+    assert census_of(log, None).brood.larvae_n == Estimate.exactly(0)
+    assert census_of(log, None).brood.all_pupae
 
 
 def test_brood_seen_two_months_before_the_last_look_counts_as_not_seen():
     """Common practice, no source: by then it has hatched or gone."""
     log = [count(0, workers=40, larvae="many"), count(61, pupae="few")]
 
-    assert brood_of(log, None).larvae is None
-    assert workers_of(log, None).best == 40
+    assert census_of(log, None).brood.larvae is None
+    assert census_of(log, None).workers.best == 40
 
 
 def test_a_count_that_falls_to_zero_is_believed_and_told():
@@ -88,15 +90,15 @@ def test_a_count_grows_old():
 
 
 def test_brood_numbers_grow_with_the_colony_but_never_vanish_beside_a_queen_alone():
-    large = brood_of([count(workers=1_000, larvae="some")], None).larvae_n
-    alone = brood_of([count(workers=0, larvae="some")], None).larvae_n
+    large = census_of([count(workers=1_000, larvae="some")], None).brood.larvae_n
+    alone = census_of([count(workers=0, larvae="some")], None).brood.larvae_n
 
     assert large.best == 300
     assert 0 < alone.best < 20
 
 
 def test_brood_that_nobody_looked_for_may_be_none_or_many():
-    unseen = brood_of([count(workers=100)], None)
+    unseen = census_of([count(workers=100)], None).brood
 
     assert unseen.larvae is None
     assert unseen.larvae_n.low == 0
@@ -107,7 +109,7 @@ def test_brood_that_nobody_looked_for_may_be_none_or_many():
 @pytest.mark.parametrize("workers", [-1, math.nan, math.inf, 1_000_001])
 def test_a_number_that_cannot_be_is_refused(workers):
     with pytest.raises(OutOfRange, match="workers"):
-        workers_of([count(workers=workers)], None)
+        census_of([count(workers=workers)], None)
 
 
 COARSE = st.sampled_from(["none", "few", "some", "many", None])

@@ -14,7 +14,6 @@ from broodshelf.care.feeding.prey import (
     MOST_PIECES,
     prey_portion,
     seed_form,
-    stepped_need_mg,
 )
 from broodshelf.care.feeding.servings import protein_mg_of
 from broodshelf.care.quantities import Estimate, OutOfRange
@@ -148,13 +147,6 @@ def test_majors_manage_longer_prey_whole():
 def test_a_new_colony_starts_at_a_third():
     assert serve(24, first_third=True).protein_mg.best == pytest.approx(24 / 3, rel=0.5)
     assert "prey_first_third" in codes(serve(24, first_third=True))
-
-
-def test_servings_rise_by_half_at_most_and_only_after_everything_was_taken():
-    assert stepped_need_mg(9, None, all_taken=False) == 3
-    assert stepped_need_mg(9, 3, all_taken=True) == 4.5
-    assert stepped_need_mg(9, 4.5, all_taken=False) == 4.5
-    assert stepped_need_mg(9, 8, all_taken=True) == 9
 
 
 def test_the_keepers_order_of_foods_counts():

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from broodshelf.care.colony.census import Brood, brood_of
+from broodshelf.care.colony.census import Brood, census_of
 from broodshelf.care.feeding.balance import balance_warning
 from broodshelf.care.feeding.stores import (
     CROP_UL_PER_MG,
@@ -31,7 +31,7 @@ LASIUS, CARPENTER = exactly(1.75), exactly(40.0)
 
 
 def brood(larvae: str | None, workers: int = 50) -> Brood:
-    return brood_of([Event("c", "count", 0, {"workers": workers, "larvae": larvae})], None)
+    return census_of([Event("c", "count", 0, {"workers": workers, "larvae": larvae})], None).brood
 
 
 def sugar(**values):

@@ -6,7 +6,8 @@ from tests.support.households import NOON_MS
 
 from broodshelf.demo.fill import fill
 from broodshelf.records.database import reading, writing
-from broodshelf.records.store import read_kind, read_log, read_record
+from broodshelf.records.kinds import KINDS
+from broodshelf.records.store import read_kind, read_record
 
 
 def test_the_invented_shelf_has_four_months_of_history_and_plans(bare_app):
@@ -15,7 +16,9 @@ def test_the_invented_shelf_has_four_months_of_history_and_plans(bare_app):
     with reading() as connection:
         colonies = read_kind(connection, household_id, "colony")
         plans = {p.values["colony_id"]: p.values for p in read_kind(connection, household_id, "plan")}
-        log = read_log(connection, household_id, [c.id for c in colonies])
+        events = [name for name, kind in KINDS.items() if kind.group == "event"]
+        logged = (record for name in events for record in read_kind(connection, household_id, name))
+        log = sorted(logged, key=lambda record: record.happened_ms)
         household = read_record(connection, household_id, household_id)
         passes = read_kind(connection, household_id, "pass")
     by_name = {c.values["name"]: c.id for c in colonies}

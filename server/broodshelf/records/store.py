@@ -7,7 +7,7 @@ reader's cursor can never miss a row.
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -22,7 +22,6 @@ from .tables import households, records, revisions
 
 _CHUNK = 500
 _json = json.JSONEncoder(ensure_ascii=False, separators=(",", ":")).encode
-_WITHOUT_STAMPS = tuple(column for column in records.c if column.name != "stamps")
 
 
 @dataclass(slots=True)
@@ -224,28 +223,6 @@ def read_record(connection: Connection, household_id: str, record_id: str) -> Re
         select(records).where(records.c.household_id == household_id, records.c.id == record_id)
     ).one_or_none()
     return _record(row) if row is not None else None
-
-
-def read_log(
-    connection: Connection,
-    household_id: str,
-    colony_ids: Iterable[str],
-    kinds: Sequence[str] | None = None,
-    since_ms: int | None = None,
-) -> list[Record]:
-    """Return the un-voided events of these colonies in the order in which they happened, without stamps."""
-    query = select(*_WITHOUT_STAMPS).where(
-        records.c.household_id == household_id,
-        records.c.colony_id.in_(sorted(colony_ids)),
-        records.c.gone.is_(False),
-        records.c.happened_ms.is_not(None),
-    )
-    if kinds is not None:
-        query = query.where(records.c.kind.in_(kinds))
-    if since_ms is not None:
-        query = query.where(records.c.happened_ms >= since_ms)
-    query = query.order_by(records.c.happened_ms, records.c.id)
-    return [_log_record(row) for row in connection.execute(query)]
 
 
 def _record(row: Row[Any]) -> Record:

@@ -13,6 +13,7 @@ from marshmallow import fields
 
 from ..care.calculators import CALCULATORS, Calculator, Input
 from ..care.plan.holiday import travel_rules
+from ..care.plan.larder import spoils_first
 from ..care.quantities import OutOfRange
 from ..errors import BadRequest, NotFound
 from ..records.database import reading
@@ -31,7 +32,10 @@ def larder() -> Response:
         zone = zoneinfo.ZoneInfo(read_kind(connection, actor.household_id, "household")[0].values["zone"])
         today = dt.datetime.fromtimestamp(p.now_ms() / 1000, zone).date().isoformat()
         found = larder_outlook(connection, actor.household_id, today)
-    return jsonify(outlooks=[dataclasses.asdict(outlook) for outlook in found])
+    return jsonify(
+        outlooks=[dataclasses.asdict(outlook) for outlook in found],
+        spoils=[dataclasses.asdict(lot) for lot in spoils_first(found)],
+    )
 
 
 @blueprint.post("/holiday")

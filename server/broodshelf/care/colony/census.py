@@ -131,16 +131,6 @@ def census_of(events: Sequence[Event], stage: str | None) -> Census:
     return Census(workers, _brood(seen, workers), basis, counted_ms, fell_to_zero)
 
 
-def workers_of(events: Sequence[Event], stage: str | None) -> Estimate:
-    """Return the number of workers; see ``census_of``."""
-    return census_of(events, stage).workers
-
-
-def brood_of(events: Sequence[Event], stage: str | None) -> Brood:
-    """Return the brood, its numbers scaled by the number of workers; see ``census_of``."""
-    return census_of(events, stage).brood
-
-
 def _workers_in(values: Mapping[str, Any]) -> tuple[Estimate, str] | None:
     exact = values.get("workers")
     if exact is not None:

@@ -94,11 +94,16 @@ def move_advice(
         reasons.append(reason("move_flood"))
     if dry:
         reasons.append(reason("move_dry"))
+    return MoveAdvice(bool(reasons), force, tuple(reasons), move_steps(guild, force=force))
+
+
+def move_steps(guild: str, *, force: bool = False) -> tuple[Mapping[str, Any], ...]:
+    """Return how to go about a nest move, in order; ``force``: only a dry or flooded nest may be emptied."""
     steps = ["move_beside", "move_darken", "move_light", "move_wait"]
     steps.append("move_force" if force else "move_no_shaking")
     if guild == "honeypot":
         steps.append("never_tilt")
-    return MoveAdvice(bool(reasons), force, tuple(reasons), tuple(reason(step) for step in steps))
+    return tuple(reason(step) for step in steps)
 
 
 def mould_grade(*, yellow_only: bool, near_brood: bool, plug_share: float) -> MouldGrade:

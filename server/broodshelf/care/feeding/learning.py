@@ -22,6 +22,7 @@ from typing import Final
 from ..gauges import DAY_MS, Reason
 from ..plan.state import Event
 from ..quantities import Estimate, within
+from .prey import FIRST_SHARE
 
 MOST_PER_CHECK: Final = 1.5
 MOST_SURPRISE: Final = 2.0
@@ -32,8 +33,6 @@ SETTLING_DAYS: Final = 7.0
 """After a nest move refusals mean nothing for so long (common practice, no source)."""
 REFUSALS_IN_A_ROW: Final = 3
 """So many refusals on end, of at least two foods, are a low appetite and no longer the foods' fault (no source)."""
-FIRST_SHARE: Final = 1 / 3
-"""A new colony's prey starts at a third of the estimate (common practice, no source)."""
 PRIOR_SD: Final = 0.8
 """SD of the logarithm: two colonies in three eat between 0.45 and 2.2 times the usual."""
 DAY_SD: Final = 0.3

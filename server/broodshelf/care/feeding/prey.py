@@ -21,8 +21,6 @@ Form = Literal["whole_dead", "cut", "stunned", "live", "piece"]
 
 FIRST_SHARE: Final = 1 / 3
 """A new colony starts at a third of what its physiology says."""
-RISE_AT_MOST: Final = 1.5
-"""And rises at most by half after everything was taken."""
 BANKED_DAYS_SMALL: Final = 4.0
 SMALL_COLONY: Final = 100
 FEW_WORKERS: Final = 20
@@ -111,19 +109,6 @@ class _Eaters:
         miss = abs(math.log(n * serving.protein_mg.best / needed_mg))
         fiddly = 0.1 * (serving.unit == "leg") + 0.1 * (self.dead_form(serving) == "cut")
         return miss + 0.12 * math.log(n) + fiddly + 0.3 * serving.rank
-
-
-def stepped_need_mg(full_mg: float, last_offered_mg: float | None, *, all_taken: bool) -> float:
-    """Return the protein to offer a colony that is still being learnt: a third first, then at most half more.
-
-    ``full_mg``: what physiology says; ``last_offered_mg`` None: a new colony. After an offer that was not wholly
-    taken the amount stays, and it never passes ``full_mg``.
-    """
-    within("protein need", full_mg, "mg", 0, 1_000_000)
-    if last_offered_mg is None:
-        return full_mg * FIRST_SHARE
-    within("protein offered", last_offered_mg, "mg", 0, 1_000_000)
-    return min(full_mg, last_offered_mg * (RISE_AT_MOST if all_taken else 1))
 
 
 def seed_form(*, majors: bool) -> Literal["whole", "crushed"]:

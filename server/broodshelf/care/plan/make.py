@@ -17,7 +17,7 @@ from .food import FOOD_NEEDS, feeding_content, food_need
 from .known import Known, know
 from .state import ColonyState
 from .tasks import Task, fault_tasks, leftovers_tasks, reason
-from .tastings import next_in_tasting, told
+from .tastings import next_in_tasting, told, trial_of
 from .upkeep import upkeep
 
 MODEL_VERSION: Final = "2"
@@ -60,7 +60,8 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     valid_until = now_ms + DAY_MS
     if known.switched.nothing_at_all:
         return Plan(state.id, now_ms, valid_until)
-    tasting = next_in_tasting(known)
+    trial = trial_of(known)
+    tasting = next_in_tasting(trial, known)
     foods = [food_need(need, known, tasting) for need in FOOD_NEEDS if need not in known.switched.off]
     kept, single = upkeep(known)
     pairs = [pair for pair in foods if pair is not None] + kept
@@ -74,7 +75,7 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     gauges = tuple(gauge for gauge, _ in pairs)
     shown = tuple(reason(code) for code in cautions_of(known.species))
     return Plan(
-        state.id, now_ms, valid_until, gauges, tuple(tasks), tuple(_notices(known)), shown, tuple(told(known))
+        state.id, now_ms, valid_until, gauges, tuple(tasks), tuple(_notices(known)), shown, tuple(told(trial))
     )
 
 

@@ -10,7 +10,7 @@ from typing import Any
 from ..catalogue import foods
 from ..feeding.content import DROP_UL, strength_percent_ww
 from ..feeding.food_origin import origin_verdict
-from ..feeding.prey import prey_portion, seed_form
+from ..feeding.prey import FIRST_SHARE, prey_portion, seed_form
 from ..feeding.stores import FRESH_DAYS, KEPT_IN_HAND, PERCENT_WW, store_mg, sugar_mg
 from ..quantities import Estimate
 from .known import Known
@@ -84,7 +84,7 @@ def _prey(known: Known, appetite: Appetite, days: float, only: str | None) -> tu
     kind = known.species
     tiny = known.workers <= TINY_COLONY and known.worker_mm < TINY_WORKER_MM
     share = appetite.serving_share
-    first = share < 0.4  # a third: nothing was eaten up yet
+    first = share <= FIRST_SHARE  # nothing was eaten up yet
     needed_mg = appetite.mg_per_day.best * days * (1.0 if first else share)
     served = prey_portion(
         min(MOST_PROTEIN_MG, needed_mg),

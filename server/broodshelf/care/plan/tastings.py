@@ -17,9 +17,8 @@ BOUGHT = "bought_or_bred"
 """Taken as the origin of a food that is not in the larder: the keeper would have to get it."""
 
 
-def next_in_tasting(known: Known) -> Suggestion | None:
+def next_in_tasting(trial: Trial | None, known: Known) -> Suggestion | None:
     """Return what the running tasting would offer next, or None without one. The same all day long."""
-    trial = _trial(known)
     if trial is None:
         return None
     states = frozenset(filter(None, (known.state.stage, known.state.condition)))
@@ -27,9 +26,8 @@ def next_in_tasting(known: Known) -> Suggestion | None:
     return suggest(trial, today=known.today, states=states, rng=rng)
 
 
-def told(known: Known) -> list[Mapping[str, Any]]:
+def told(trial: Trial | None) -> list[Mapping[str, Any]]:
     """Return for each food of the running tasting how often it is taken and the chance that it is the best."""
-    trial = _trial(known)
     if trial is None:
         return []
     rated = acceptances(trial)
@@ -45,7 +43,8 @@ def told(known: Known) -> list[Mapping[str, Any]]:
     return sorted(rows, key=lambda row: -row["best"])
 
 
-def _trial(known: Known) -> Trial | None:
+def trial_of(known: Known) -> Trial | None:
+    """Return the running tasting with its offers so far, or None."""
     tasting = known.state.tasting
     if tasting is None:
         return None

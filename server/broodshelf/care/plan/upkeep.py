@@ -8,15 +8,13 @@ from dataclasses import replace
 from typing import Any, Final
 
 from ..catalogue import vessels
-from ..colony.crowding import MouldGrade, mould_grade, move_advice, room_for, room_gauge
+from ..colony.crowding import MouldGrade, mould_grade, move_advice, move_steps, room_for, room_gauge
 from ..colony.growth import fit_growth, season_points
 from ..colony.winter_rest import rest_tasks
 from ..gauges import Gauge, due_at_ms, level_at
-from ..quantities import Estimate
 from ..water.hydration import hydration_ml, hydration_reasons
 from ..water.look_today import look_today_task
 from ..water.reservoir import Reservoir, gauge_of, is_urgent, reservoir
-from ..water.vessel_sizes import water_sizes
 from .known import Known
 from .state import Event
 from .tasks import Task, reason
@@ -33,13 +31,15 @@ GaugeTask = tuple[Gauge, Task]
 def upkeep(known: Known) -> tuple[list[GaugeTask], list[Task]]:
     """Return the gauges with their tasks, and the tasks that no gauge gives."""
     water = reservoir(known.state.events, known.state.vessel, known.state.place, known.since_ms)
-    pairs = [_water(water, known)]
+    gauge = gauge_of(water)
+    pairs = [_water(water, gauge, known)]
     tasks = [] if (look := look_today_task(water, known.state.events)) is None else [look]
     if known.state.condition == "resting":
         tasks += _rest(known)
     off = known.switched.off
     if "room" not in off:
-        pairs += _room(water, known)
+        level = None if water.latest_id is None else level_at(gauge, known.now_ms)
+        pairs += _room(level, known)
     escapes = known.species.climbs or known.workers > CROWDED
     if known.state.vessel.has_outworld and escapes and "barrier" not in off:
         pairs.append(_rhythm("barrier", BARRIER_DAYS, known, known.now_ms))
@@ -48,25 +48,21 @@ def upkeep(known: Known) -> tuple[list[GaugeTask], list[Task]]:
     return pairs, tasks
 
 
-def _water(water: Reservoir, known: Known) -> GaugeTask:
-    gauge = gauge_of(water)
+def _water(water: Reservoir, gauge: Gauge, known: Known) -> GaugeTask:
     urgent = water.latest_id is not None and is_urgent(gauge, known.now_ms)
-    if water.tube:
-        log: dict[str, Any] = {"kind": "water", "set": {"action": "new_tube"}}
-        due = level_at(gauge, known.now_ms) <= gauge.due_level
-        steps = move_advice(
-            workers=known.census.workers, room=Estimate.exactly(1e6), in_tube=True, guild=known.species.guild,
-            water_share=level_at(gauge, known.now_ms),
-        ).checklist if due else ()  # fmt: skip
-        task = _gauge_task(gauge, known.state.events, log, urgent=urgent)
-        return gauge, replace(task, reasons=(*task.reasons, *steps), cautions=known.switched.cautions)
-    held_ml = water_sizes(known.state.vessel, known.state.place).reservoir_ml
-    fill = {} if held_ml is None else {"amount_ml": hydration_ml(held_ml, level_at(gauge, known.now_ms))}
-    task = _gauge_task(
-        gauge, known.state.events, {"kind": "water", "set": {"action": "refill", **fill}}, urgent=urgent
-    )
-    why = [reason("water_fill", ml=fill["amount_ml"])] if fill else []
-    return gauge, replace(task, reasons=(*task.reasons, *why, *hydration_reasons(known.workers)))
+    level = level_at(gauge, known.now_ms)
+    log: dict[str, Any] = {"kind": "water", "set": {"action": "new_tube" if water.tube else "refill"}}
+    more: list[Mapping[str, Any]] = []
+    if not water.tube:
+        if water.full_ml is not None:
+            log["set"]["amount_ml"] = hydration_ml(water.full_ml, level)
+            more.append(reason("water_fill", ml=log["set"]["amount_ml"]))
+        more += hydration_reasons(known.workers)
+    elif level <= gauge.due_level:
+        more += move_steps(known.species.guild, force=level == 0)
+    task = _gauge_task(gauge, known.state.events, log, urgent=urgent)
+    cautions = known.switched.cautions if water.tube else ()
+    return gauge, replace(task, reasons=(*task.reasons, *more), cautions=cautions)
 
 
 def _rest(known: Known) -> list[Task]:
@@ -99,7 +95,7 @@ def _mould(known: Known) -> MouldGrade:
     return "offer" if "offer" in grades else "watch" if grades else "nothing"
 
 
-def _room(water: Reservoir, known: Known) -> list[GaugeTask]:
+def _room(water_share: float | None, known: Known) -> list[GaugeTask]:
     vessel = vessels().get(known.state.vessel.code or "")
     if vessel is None or known.workers <= 0:
         return []
@@ -115,8 +111,7 @@ def _room(water: Reservoir, known: Known) -> list[GaugeTask]:
     faults = frozenset(str(f.values.get("fault")) for f in known.history.open_faults)
     advice = move_advice(
         workers=known.census.workers, room=room, in_tube=vessel.tube, guild=known.species.guild,
-        water_share=None if water.latest_id is None else level_at(gauge_of(water), known.now_ms), open_faults=faults,
-        mould=_mould(known),
+        water_share=water_share, open_faults=faults, mould=_mould(known),
     )  # fmt: skip
     if not advice.due:
         return []

@@ -30,7 +30,7 @@ class Reservoir:
 
     ``level_share`` and ``rate_per_day`` (80 % interval) in shares of the full reservoir, ``days_left`` until it is dry;
     ``leak_probability`` 0 to 1. ``learnt``: readings have told something about the rate. ``latest_id``: the reading.
-    ``full_mm``: length of the full reservoir, None where nobody knows it.
+    ``full_mm`` and ``full_ml``: length and content of the full reservoir, None where nobody knows them.
     """
 
     level_share: float
@@ -42,6 +42,7 @@ class Reservoir:
     latest_id: str | None
     tube: bool
     full_mm: float | None
+    full_ml: float | None
     reasons: tuple[dict[str, Any], ...]
 
     @property
@@ -77,17 +78,16 @@ def reservoir(events: Iterable[Event], vessel: Vessel, place: Place, start_ms: i
         reasons.append({"code": "leak_suspected", "args": {"chance": round(100 * leak)}})
     return Reservoir(
         level, per_day, days_left, leak, latest.at_ms if latest else start_ms, learnt,
-        latest.event_id if latest else None, sizes.tube, sizes.reservoir_mm, (*reasons, *left_out),
+        latest.event_id if latest else None, sizes.tube, sizes.reservoir_mm, sizes.reservoir_ml,
+        (*reasons, *left_out),
     )  # fmt: skip
 
 
-def water_gauge(events: Iterable[Event], vessel: Vessel, place: Place, start_ms: int) -> Gauge:
-    """Return the gauge in shares of the full reservoir, as of the latest reading (or the start, full)."""
-    return gauge_of(reservoir(events, vessel, place, start_ms))
-
-
 def gauge_of(known: Reservoir) -> Gauge:
-    """Return the gauge: due at a quarter, in a tube also when 14 days are left and it is at most half full."""
+    """Return the gauge in shares of the full reservoir.
+
+    Due at a quarter, in a tube also when 14 days are left and it is at most half full.
+    """
     rate = known.rate_per_day
     due = min(HALF_SHARE, max(LOW_SHARE, LOW_DAYS * rate.best)) if known.tube else LOW_SHARE
     basis = "learnt" if known.learnt else "physics" if known.tube else "common_practice"
