@@ -13,8 +13,7 @@ import time
 from pathlib import Path
 
 from playwright.sync_api import sync_playwright
-from tests.faults.lab import ARGUMENTS, CHROMIUM, Shelf, kill_while_it_syncs, open_tab, state
-from tests.support.fault_proxy import FaultProxy
+from tests.faults.lab import ARGUMENTS, CHROMIUM, behind_proxy, kill_while_it_syncs, open_tab, state
 from tests.support.forked_server import ForkedServer
 
 
@@ -25,17 +24,12 @@ def main() -> int:
     kills = wanted.parse_args().kills
     started = time.monotonic()
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
-        server = ForkedServer(Path(folder) / "data")
-        with FaultProxy(server.port) as proxy:
-            server.settings["BROODSHELF_PUBLIC_URL"] = proxy.url
-            server.start()
+        with behind_proxy(ForkedServer(Path(folder) / "data")) as shelf:
             browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
-            shelf = Shelf(server, proxy)
             page = open_tab(browser.new_context(), shelf)
             written, committed = kill_while_it_syncs(shelf, page, kills)
             there, held, once = shelf.stored(), state(page), set(shelf.operations_per_record()) == {1}
             browser.close()
-            server.stop()
     good = there == sorted(written) == held["rows"] and not held["unsent"] and once
     print(
         f"{kills} kills ({committed} after the commit) in {time.monotonic() - started:.0f} s: "

@@ -15,8 +15,7 @@ import time
 from pathlib import Path
 
 from playwright.sync_api import sync_playwright
-from tests.faults.lab import ARGUMENTS, CHROMIUM, COLONY, LAB, Shelf, open_tab
-from tests.support.fault_proxy import FaultProxy
+from tests.faults.lab import ARGUMENTS, CHROMIUM, COLONY, LAB, behind_proxy, open_tab
 from tests.support.server import Server
 
 RUNS = 5
@@ -63,12 +62,8 @@ def main() -> None:
     """Measure and print, with the limits beside."""
     logging.disable(logging.CRITICAL)
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
-        server = Server(Path(folder) / "data")
-        with FaultProxy(server.port) as proxy:
-            server.settings["BROODSHELF_PUBLIC_URL"] = proxy.url
-            server.start()
+        with behind_proxy(Server(Path(folder) / "data")) as shelf:
             browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
-            shelf = Shelf(server, proxy)
             page = open_tab(browser.new_context(), shelf)
             page.set_default_timeout(120_000)
             page.evaluate(LAB)
@@ -80,16 +75,15 @@ def main() -> None:
                 )
             pulls, adds, reads = [], [], []
             for _ in range(RUNS):
-                before = proxy.requests
+                before = shelf.proxy.requests
                 took, said, rows = page.evaluate(PULL)
                 assert said == "even" and rows >= ROWS, (said, rows)
-                requests = proxy.requests - before
+                requests = shelf.proxy.requests - before
                 pulls.append(took)
                 adds.append(page.evaluate(BULK_ADD))
-                reads.append(_select_and_dump(server.data))
+                reads.append(_select_and_dump(shelf.server.data))
             saves = sorted(page.evaluate(SAVE, [COLONY, 200]))
             browser.close()
-            server.stop()
     pull, bare = statistics.median(pulls), statistics.median(adds) + statistics.median(reads)
     print(
         f"first pull of {ROWS:,} rows into the phone's store: {pull:.0f} ms in {requests} requests (limit 12); "

@@ -7,19 +7,14 @@ from pathlib import Path
 
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
-from tests.faults.lab import ARGUMENTS, CHROMIUM, Shelf, open_tab
-from tests.support.fault_proxy import FaultProxy
+from tests.faults.lab import ARGUMENTS, CHROMIUM, Shelf, behind_proxy, open_tab
 from tests.support.forked_server import ForkedServer
 
 
 @pytest.fixture
 def shelf(tmp_path: Path) -> Iterator[Shelf]:
-    server = ForkedServer(tmp_path / "data")
-    with FaultProxy(server.port) as proxy:
-        server.settings["BROODSHELF_PUBLIC_URL"] = proxy.url
-        server.start()
-        yield Shelf(server, proxy)
-        server.stop()
+    with behind_proxy(ForkedServer(tmp_path / "data")) as made:
+        yield made
 
 
 @pytest.fixture(scope="module")

@@ -6,6 +6,8 @@ import json
 import random
 import sqlite3
 import threading
+from collections.abc import Iterator
+from contextlib import contextmanager
 from typing import Any
 
 from playwright.sync_api import BrowserContext, Page
@@ -42,6 +44,18 @@ LAB = """async () => {
 COLONY = "019dd000-0000-7000-8000-0000000000aa"
 dice = random.Random(20261125)
 DEVICE = "019dd000-0000-7000-8000-0000000000dd"
+
+
+@contextmanager
+def behind_proxy(server: Server) -> Iterator[Shelf]:
+    """Start the server with the fault proxy before it, which is its public address; stop it at the end."""
+    with FaultProxy(server.port) as proxy:
+        server.settings["BROODSHELF_PUBLIC_URL"] = proxy.url
+        server.start()
+        try:
+            yield Shelf(server, proxy)
+        finally:
+            server.stop()
 
 
 class Shelf:

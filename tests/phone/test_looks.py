@@ -7,7 +7,7 @@ import re
 
 import pytest
 from playwright.sync_api import expect
-from tests.phone.conftest import claim
+from tests.phone.conftest import claim, open_colony
 from tests.phone.looks import (
     LOOKS,
     MEASURE,
@@ -111,8 +111,7 @@ def test_every_target_is_at_least_48_px_and_8_px_from_the_next_and_nothing_runs_
 def test_the_keyboard_alone_opens_a_sheet_moves_the_level_and_logs_it(phone, server):
     page = phone()
     claim(page, server)
-    page.get_by_role("link", name="Go to the round").click()
-    page.get_by_role("link", name="Amber").first.click()
+    open_colony(page, server)
     page.get_by_role("button", name="Water", exact=True).focus()
     page.keyboard.press("Enter")
     level = page.get_by_role("slider", name="Water level")

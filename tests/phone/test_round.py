@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from playwright.sync_api import Page, expect
-from tests.phone.conftest import add_colony, claim
+from tests.phone.conftest import add_colony, claim, open_colony
 from tests.phone.test_story import go
 from tests.support.server import Server
 
@@ -76,8 +76,7 @@ def test_a_task_put_off_to_tomorrow_leaves_now_and_one_skipped_keeps_its_reason(
 def test_the_keepers_own_interval_rules_over_the_plan_until_it_is_cleared(phone, server):
     page = phone()
     claim(page, server)
-    page.get_by_role("link", name="Go to the round").click()
-    page.get_by_role("link", name="Amber").first.click()
+    open_colony(page, server)
     plan = page.get_by_role("region", name="The plan")
     plan.get_by_text("Sugar: ").click()
     plan.get_by_role("button", name="Set your own interval").first.click()
@@ -92,8 +91,7 @@ def test_the_keepers_own_interval_rules_over_the_plan_until_it_is_cleared(phone,
 def test_a_water_level_typed_in_mm_is_logged_in_mm(phone, server):
     page = phone()
     claim(page, server)
-    page.get_by_role("link", name="Go to the round").click()
-    page.get_by_role("link", name="Amber").first.click()
+    open_colony(page, server)
     page.get_by_role("button", name="Water", exact=True).click()
     page.get_by_label("Or type it, in mm").fill("37,5")
     page.get_by_role("button", name="Log this level").click()
@@ -105,8 +103,7 @@ def test_a_water_level_typed_in_mm_is_logged_in_mm(phone, server):
 def test_the_level_follows_a_finger_on_the_drawn_tube(phone, server):
     page = phone()
     claim(page, server)
-    page.get_by_role("link", name="Go to the round").click()
-    page.get_by_role("link", name="Amber").first.click()
+    open_colony(page, server)
     page.get_by_role("button", name="Water", exact=True).click()
     level = page.get_by_role("slider", name="Water level")
     box = level.bounding_box()
@@ -123,8 +120,7 @@ def test_the_level_follows_a_finger_on_the_drawn_tube(phone, server):
 def test_a_refused_origin_stops_the_feeding_but_what_happened_can_be_logged(phone, server):
     page = phone()
     claim(page, server)
-    page.get_by_role("link", name="Go to the round").click()
-    page.get_by_role("link", name="Amber").first.click()
+    open_colony(page, server)
     page.get_by_role("button", name="Feeding", exact=True).click()
     page.get_by_label("Where it comes from").select_option("home_cockroach")
     expect(page.get_by_role("alert")).to_contain_text("Do not offer this.")

@@ -15,16 +15,21 @@ from broodshelf import migrations
 from broodshelf.records import database
 
 
-@pytest.mark.parametrize("kind", ["sqlite", "postgresql"])
-def test_migrations_and_tables_agree(kind, tmp_path, request):
+@pytest.fixture(params=["sqlite", "postgresql"])
+def empty_app(request, tmp_path):
+    """An app on an empty database, before any migration."""
     app = Flask("bare")
     app.config["SQLALCHEMY_DATABASE_URI"] = (
         f"sqlite:///{tmp_path / 'm.sqlite3'}"
-        if kind == "sqlite"
+        if request.param == "sqlite"
         else request.getfixturevalue("postgresql_cluster").new_database()
     )
     database.prepare(app)
-    with app.app_context():
+    return app
+
+
+def test_migrations_and_tables_agree(empty_app):
+    with empty_app.app_context():
         migrations.upgrade(database.db.engine)
         migrations.upgrade(database.db.engine)  # a second start changes nothing
         with database.reading() as connection:
@@ -32,15 +37,7 @@ def test_migrations_and_tables_agree(kind, tmp_path, request):
         database.db.engine.dispose()
 
 
-@pytest.mark.parametrize("kind", ["sqlite", "postgresql"])
-def test_a_log_from_before_the_topics_gets_its_topics_and_task_keys(kind, tmp_path, request):
-    app = Flask("bare")
-    app.config["SQLALCHEMY_DATABASE_URI"] = (
-        f"sqlite:///{tmp_path / 'm.sqlite3'}"
-        if kind == "sqlite"
-        else request.getfixturevalue("postgresql_cluster").new_database()
-    )
-    database.prepare(app)
+def test_a_log_from_before_the_topics_gets_its_topics_and_task_keys(empty_app):
     logged = {
         "a": ("feeding", {"need": "protein", "task_key": "protein:start"}, "protein", "protein:start"),
         "b": ("check", {"outcome": "all"}, "", None),
@@ -48,7 +45,7 @@ def test_a_log_from_before_the_topics_gets_its_topics_and_task_keys(kind, tmp_pa
         "d": ("fault", {"fault": "leak", "resolved_at": "2026-05-01T12:00:00Z"}, "", None),
         "e": ("later", {"need": "sugar"}, "", None),
     }
-    with app.app_context():
+    with empty_app.app_context():
         engine = database.db.engine
         command.upgrade(migrations.config(engine), "0003")
         with database.writing() as connection:

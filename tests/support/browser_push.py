@@ -9,13 +9,12 @@ from __future__ import annotations
 import asyncio
 import base64
 import json
-import threading
 import uuid
 from dataclasses import dataclass, field
-from types import TracebackType
 from typing import Any
 
 from aiohttp import WSMsgType, web
+from tests.support.looping import Looping
 
 
 @dataclass
@@ -26,28 +25,14 @@ class Channel:
     queue: list[dict[str, Any]] = field(default_factory=list)
 
 
-class BrowserPush:
+class BrowserPush(Looping):
     """The service, in a thread with its own event loop."""
 
     def __init__(self) -> None:
+        super().__init__()
         self.taken: list[dict[str, str]] = []
-        self.port = 0
         self._sockets: dict[str, web.WebSocketResponse] = {}
         self._channels: dict[str, Channel] = {}
-        self._ready = threading.Event()
-        self._loop = asyncio.new_event_loop()
-        self._thread = threading.Thread(target=self._run)
-
-    def __enter__(self) -> BrowserPush:
-        self._thread.start()
-        assert self._ready.wait(10), "the push service did not start"
-        return self
-
-    def __exit__(
-        self, kind: type[BaseException] | None, error: BaseException | None, tb: TracebackType | None
-    ) -> None:
-        self._loop.call_soon_threadsafe(self._loop.stop)
-        self._thread.join(10)
 
     def _run(self) -> None:
         asyncio.set_event_loop(self._loop)

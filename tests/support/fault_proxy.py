@@ -6,10 +6,10 @@
 from __future__ import annotations
 
 import asyncio
-import threading
 from contextlib import suppress
 from dataclasses import dataclass
-from types import TracebackType
+
+from tests.support.looping import Looping
 
 CHUNK = 65_536
 
@@ -30,34 +30,20 @@ class Fault:
 NONE = Fault()
 
 
-class FaultProxy:
+class FaultProxy(Looping):
     """The proxy, in a thread with its own event loop. ``hits`` counts the requests that a fault met."""
 
     def __init__(self, server_port: int) -> None:
+        super().__init__()
         self.server_port = server_port
         self.fault = NONE
         self.hits = 0
         self.requests = 0
-        self.port = 0
-        self._ready = threading.Event()
-        self._loop = asyncio.new_event_loop()
-        self._thread = threading.Thread(target=self._run)
         self._open: set[asyncio.StreamWriter] = set()
 
     @property
     def url(self) -> str:
         return f"http://127.0.0.1:{self.port}"
-
-    def __enter__(self) -> FaultProxy:
-        self._thread.start()
-        assert self._ready.wait(10), "the proxy did not start"
-        return self
-
-    def __exit__(
-        self, kind: type[BaseException] | None, error: BaseException | None, tb: TracebackType | None
-    ) -> None:
-        self._loop.call_soon_threadsafe(self._loop.stop)
-        self._thread.join(10)
 
     def _run(self) -> None:
         asyncio.set_event_loop(self._loop)

@@ -226,16 +226,10 @@ def read_record(connection: Connection, household_id: str, record_id: str) -> Re
 
 
 def _record(row: Row[Any]) -> Record:
-    record = _log_record(row)
-    record.stamps = {name: tuple(stamp) for name, stamp in json.loads(row.stamps).items()}
-    return record
-
-
-def _log_record(row: Row[Any]) -> Record:
-    """Make a record without its stamps: nobody merges a log that is only read."""
     return Record(
         row.id, row.kind, row.rev, row.gone, row.colony_id, row.happened_ms, row.made_ms,
         row.person_id, row.device_id, json.loads(row.fields),
+        {name: tuple(stamp) for name, stamp in json.loads(row.stamps).items()},
     )  # fmt: skip
 
 

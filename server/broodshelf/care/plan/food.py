@@ -47,8 +47,7 @@ def food_need(need: str, known: Known, tasting: Suggestion | None = None) -> tup
     taught = _learnt(need, known, usual)
     appetite = _appetite(need, known, taught)
     own = (rule.every_days if rule else None) or state.interval_days.get(need)
-    tried = tasting.food_code if tasting is not None else None
-    only = tried if tried is not None and foods()[tried].need == need else None
+    only = tasting.food_code if tasting is not None and _serves(tasting.food_code, need) else None
     served, why_served = portion(need, known, appetite, own or usual.days, only)
     log = suggested(need, served)
     if only is not None and tasting is not None and state.tasting is not None:
@@ -61,36 +60,51 @@ def food_need(need: str, known: Known, tasting: Suggestion | None = None) -> tup
         model = _interval(need, known, usual, taught, appetite, last.values, eaten)
     if own:
         days, low, high, next_days = own, own, own, own
-        reasons = [reason("interval_keeper", days=own), *model.reasons]
     else:
         days, low, high = (d * switched.slower for d in (model.days, model.low_days, model.high_days))
         next_days = coming.days * switched.slower
-        reasons = [*model.reasons]
-    reasons += [reason(code, low=usual.low_days, high=usual.high_days) for code in usual.reason_codes[1:]]
-    if need == "protein" and switched.protein_maintenance:
-        # fed as if it had no larvae, whatever was seen: say the true cause
-        reasons = [r for r in reasons if r["code"] not in ("maintenance_only", "no_larvae")]
-        reasons.append(reason("quiet_season"))
-    reasons += taught.reasons if taught is not None else ()
-    reasons.append(reason("last_fed", at_ms=last.happened_ms) if last is not None else reason("never_fed"))
-    if ignored:
-        reasons.append(reason("ignored_did_not_count"))
+    reasons = (
+        *([reason("interval_keeper", days=own)] if own else ()),
+        *_why(need, known, usual, model, taught),
+        reason("last_fed", at_ms=last.happened_ms) if last is not None else reason("never_fed"),
+        *([reason("ignored_did_not_count")] if ignored else ()),
+    )
     start_ms = last.happened_ms if last is not None else known.since_ms
     basis = "keeper" if own else "learnt" if taught is not None and taught.checks else "model"
     # full is what the suggested portion gives: so the phone is right when it logs that portion offline
     gauge = Gauge(
         need, "days", days if last is not None else 0.0, max(days, next_days), 1.0, days / high, days / low, start_ms,
-        0.0, basis, None, tuple(reasons),
+        0.0, basis, None, reasons,
     )  # fmt: skip
-    cautions = []
-    if need == "protein":
-        cautions += [reason("dead_only")] if known.in_tube else []
-        cautions += [reason("blade")] if served.get("form") == "cut" else []
     due = due_at_ms(gauge)
     return gauge, Task(
         f"{need}:{last.id if last else 'start'}", need, start_ms if due is None else due, from_gauge=True,
-        portion=served, suggested=log, reasons=(*reasons, *why_served), cautions=tuple(cautions),
+        portion=served, suggested=log, reasons=(*reasons, *why_served), cautions=_cautions(need, known, served),
     )  # fmt: skip
+
+
+def _serves(food_code: str | None, need: str) -> bool:
+    return food_code is not None and foods()[food_code].need == need
+
+
+def _why(
+    need: str, known: Known, usual: Interval, model: FoodInterval, taught: Learnt | None
+) -> list[Mapping[str, Any]]:
+    """Return why the interval is what it is: the model's reasons, the band's, and what checks taught."""
+    found: list[Mapping[str, Any]] = list(model.reasons)
+    found += [reason(code, low=usual.low_days, high=usual.high_days) for code in usual.reason_codes[1:]]
+    if need == "protein" and known.switched.protein_maintenance:
+        # fed as if it had no larvae, whatever was seen: say the true cause
+        found = [r for r in found if r["code"] not in ("maintenance_only", "no_larvae")]
+        found.append(reason("quiet_season"))
+    return found + list(taught.reasons if taught is not None else ())
+
+
+def _cautions(need: str, known: Known, served: Mapping[str, Any]) -> tuple[Mapping[str, Any], ...]:
+    if need != "protein":
+        return ()
+    dead = (reason("dead_only"),) if known.in_tube else ()
+    return (*dead, reason("blade")) if served.get("form") == "cut" else dead
 
 
 def last_counted_feeding(need: str, events: tuple[Event, ...]) -> tuple[Event | None, bool]:

@@ -1,0 +1,34 @@
+"""Something that is served from a thread with an event loop of its own."""
+
+from __future__ import annotations
+
+import asyncio
+import threading
+from abc import ABC, abstractmethod
+from types import TracebackType
+from typing import Self
+
+
+class Looping(ABC):
+    """``with`` starts the thread and waits until ``_run`` has set ``_ready``; leaving stops the loop."""
+
+    def __init__(self) -> None:
+        self.port = 0
+        self._ready = threading.Event()
+        self._loop = asyncio.new_event_loop()
+        self._thread = threading.Thread(target=self._run)
+
+    def __enter__(self) -> Self:
+        self._thread.start()
+        assert self._ready.wait(10), f"{type(self).__name__} did not start"
+        return self
+
+    def __exit__(
+        self, kind: type[BaseException] | None, error: BaseException | None, tb: TracebackType | None
+    ) -> None:
+        self._loop.call_soon_threadsafe(self._loop.stop)
+        self._thread.join(10)
+
+    @abstractmethod
+    def _run(self) -> None:
+        """Set the loop, serve, set ``port`` and ``_ready``, run for ever, clean up and close the loop."""
