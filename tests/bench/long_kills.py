@@ -23,13 +23,16 @@ def main() -> int:
     wanted.add_argument("--kills", type=int, default=200)
     kills = wanted.parse_args().kills
     started = time.monotonic()
-    with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
-        with behind_proxy(ForkedServer(Path(folder) / "data")) as shelf:
-            browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
-            page = open_tab(browser.new_context(), shelf)
-            written, committed = kill_while_it_syncs(shelf, page, kills)
-            there, held, once = shelf.stored(), state(page), set(shelf.operations_per_record()) == {1}
-            browser.close()
+    with (
+        tempfile.TemporaryDirectory() as folder,
+        sync_playwright() as playwright,
+        behind_proxy(ForkedServer(Path(folder) / "data")) as shelf,
+    ):
+        browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
+        page = open_tab(browser.new_context(), shelf)
+        written, committed = kill_while_it_syncs(shelf, page, kills)
+        there, held, once = shelf.stored(), state(page), set(shelf.operations_per_record()) == {1}
+        browser.close()
     good = there == sorted(written) == held["rows"] and not held["unsent"] and once
     print(
         f"{kills} kills ({committed} after the commit) in {time.monotonic() - started:.0f} s: "

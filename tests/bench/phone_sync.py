@@ -61,29 +61,32 @@ SAVE = """async ([colony, count]) => {
 def main() -> None:
     """Measure and print, with the limits beside."""
     logging.disable(logging.CRITICAL)
-    with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
-        with behind_proxy(Server(Path(folder) / "data")) as shelf:
-            browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
-            page = open_tab(browser.new_context(), shelf)
-            page.set_default_timeout(120_000)
-            page.evaluate(LAB)
-            for _ in range(10):
-                page.evaluate(
-                    "([colony, n]) => lab.write(Array.from({length: n}, (_, i) => `log ${i}`), colony)"
-                    ".then(() => lab.sync())",
-                    [COLONY, ROWS // 10],
-                )
-            pulls, adds, reads = [], [], []
-            for _ in range(RUNS):
-                before = shelf.proxy.requests
-                took, said, rows = page.evaluate(PULL)
-                assert said == "even" and rows >= ROWS, (said, rows)
-                requests = shelf.proxy.requests - before
-                pulls.append(took)
-                adds.append(page.evaluate(BULK_ADD))
-                reads.append(_select_and_dump(shelf.server.data))
-            saves = sorted(page.evaluate(SAVE, [COLONY, 200]))
-            browser.close()
+    with (
+        tempfile.TemporaryDirectory() as folder,
+        sync_playwright() as playwright,
+        behind_proxy(Server(Path(folder) / "data")) as shelf,
+    ):
+        browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
+        page = open_tab(browser.new_context(), shelf)
+        page.set_default_timeout(120_000)
+        page.evaluate(LAB)
+        for _ in range(10):
+            page.evaluate(
+                "([colony, n]) => lab.write(Array.from({length: n}, (_, i) => `log ${i}`), colony)"
+                ".then(() => lab.sync())",
+                [COLONY, ROWS // 10],
+            )
+        pulls, adds, reads = [], [], []
+        for _ in range(RUNS):
+            before = shelf.proxy.requests
+            took, said, rows = page.evaluate(PULL)
+            assert said == "even" and rows >= ROWS, (said, rows)
+            requests = shelf.proxy.requests - before
+            pulls.append(took)
+            adds.append(page.evaluate(BULK_ADD))
+            reads.append(_select_and_dump(shelf.server.data))
+        saves = sorted(page.evaluate(SAVE, [COLONY, 200]))
+        browser.close()
     pull, bare = statistics.median(pulls), statistics.median(adds) + statistics.median(reads)
     print(
         f"first pull of {ROWS:,} rows into the phone's store: {pull:.0f} ms in {requests} requests (limit 12); "
