@@ -1,4 +1,7 @@
-"""Plans over the whole space, and the rules that switch needs. Bands and rules: common practice, no source."""
+"""Plans over the whole space, and the rules that switch needs. Bands and rules: common practice, no source.
+
+Longer than 300 lines because it is the list of what a plan promises.
+"""
 
 from __future__ import annotations
 

@@ -1,4 +1,7 @@
-"""How long feedings last, what rules, and the balance of protein and sugar."""
+"""How long feedings last, what rules, and the balance of protein and sugar.
+
+Longer than 300 lines because every rule for a store is walked over its edge.
+"""
 
 from __future__ import annotations
 

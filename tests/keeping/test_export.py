@@ -1,4 +1,7 @@
-"""Export and import: the same shelf comes out again; what is there stays; what is wrong is named."""
+"""Export and import: the same shelf comes out again; what is there stays; what is wrong is named.
+
+Longer than 300 lines because reading, writing and refusing share one invented shelf.
+"""
 
 from __future__ import annotations
 

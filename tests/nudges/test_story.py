@@ -1,4 +1,7 @@
-"""From a due need to one nudge, and what logs, voids, delays and downtime do to it. On both databases."""
+"""From a due need to one nudge, and what logs, voids, delays and downtime do to it. On both databases.
+
+Longer than 300 lines because it is one story, told day by day.
+"""
 
 from __future__ import annotations
 

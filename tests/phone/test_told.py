@@ -1,4 +1,7 @@
-"""What the shelf tells: tastings, the past of a record and its undo, what comes next, pictures in the diary."""
+"""What the shelf tells: tastings, the past of a record and its undo, what comes next, pictures in the diary.
+
+Longer than 300 lines because its screens are shown on one prepared shelf.
+"""
 
 from __future__ import annotations
 

@@ -2,6 +2,8 @@
 
 Every step is a name and whole numbers, so that a run can be saved as JSON and played again. ``check`` lets all come
 to rest and then looks at what must hold, by reading tables and disks, not by asking the code under test.
+
+Longer than 300 lines because it is one state machine: each step needs the state of the others.
 """
 
 from __future__ import annotations
