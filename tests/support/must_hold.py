@@ -113,6 +113,8 @@ class MustHold(ABC):
                 who in self.revoked or op_id in self.acknowledged or (entry and entry["state"] == "rejected")
             )
             assert answered, f"{op} was rejected and the phone does not show it"
+            if who in self.revoked:
+                continue  # nobody can send it again once its parent has come
             if entry and entry["state"] == "rejected" and entry["answer"]["code"] == "parent_missing":
                 missing = entry["answer"]["args"]["missing"]
                 missing = op["id"] if missing == "itself" else missing
