@@ -154,7 +154,8 @@ export class Store {
   }
 
   /**
-   * Put a mended operation in the place of one that was rejected: both or neither.
+   * Put a mended operation in the place of one that was rejected, and send again what was refused for lack of its
+   * record: all or nothing.
    * @param {string} opId @param {Record<string, any>} set @param {number} [nowMs]
    */
   mend(opId, set, nowMs = Date.now()) {
@@ -162,8 +163,12 @@ export class Store {
       const outbox = tx.objectStore('outbox');
       const entry = await outbox.get(opId);
       if (!entry) return;
-      const op = { ...entry.op, op_id: uuid7(nowMs), set };
-      await Promise.all([outbox.delete(opId), outbox.put({ op_id: op.op_id, op, state: 'waiting', answer: null, n: entry.n })]);
+      const again = (/** @type {Entry} */ old, /** @type {Record<string, any>} */ values) => {
+        const op = { ...old.op, op_id: uuid7(nowMs), set: values };
+        return [outbox.delete(old.op_id), outbox.put({ op_id: op.op_id, op, state: 'waiting', answer: null, n: old.n })];
+      };
+      const orphans = (await outbox.getAll()).filter((each) => each.op_id !== opId && lacks(each, entry.op.id));
+      await Promise.all([...again(entry, set), ...orphans.flatMap((each) => again(each, each.op.set))]);
     });
   }
 
@@ -176,6 +181,12 @@ export class Store {
   unsent() {
     return inTransaction(this.name, ['outbox'], 'readonly', (tx) => tx.objectStore('outbox').getAll());
   }
+}
+
+/** Whether this entry was refused because a record was not there. @param {Entry} entry @param {string} recordId */
+function lacks({ op, state, answer }, recordId) {
+  if (state !== 'rejected' || answer?.code !== 'parent_missing') return false;
+  return (answer.args.missing === 'itself' ? op.id : answer.args.missing) === recordId;
 }
 
 /**

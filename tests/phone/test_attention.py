@@ -69,6 +69,42 @@ def test_a_refused_log_is_shown_with_its_reason_mended_and_sent(phone, server):
     online_again(page)
 
 
+def test_mending_a_record_sends_again_what_was_refused_for_lack_of_it(phone, server):
+    page = phone()
+    claim(page, server)
+    page.context.set_offline(True)
+    page.evaluate(
+        """async () => {
+          const build = document.body.dataset.build;
+          const { openStore } = await import(`/static/${build}/signals/shelf.js`);
+          const { inTransaction } = await import(`/static/${build}/database/open.js`);
+          const colony = crypto.randomUUID(), note = crypto.randomUUID();
+          const store = openStore();
+          await store.enqueue([
+            { kind: 'colony', id: colony, set: { name: 'Slate', queens: -3 } },
+            { kind: 'note', id: note, set: { colony_id: colony, happened_at: new Date().toISOString(), text: 'first eggs' } },
+          ]);
+          await inTransaction(store.name, ['outbox'], 'readwrite', async (tx) => {
+            const answer = { code: 'parent_missing', args: { missing: colony } };
+            for (const entry of await tx.objectStore('outbox').getAll())
+              if (entry.op.id === note) await tx.objectStore('outbox').put({ ...entry, state: 'rejected', answer });
+          });
+        }"""
+    )
+    page.context.set_offline(False)
+    page.evaluate("() => window.dispatchEvent(new Event('online'))")
+    page.get_by_role("link", name="2 need attention").click()
+    page.get_by_label("Queens").fill("1")
+    page.get_by_role("article").filter(has=page.get_by_label("Queens")).get_by_role(
+        "button", name="Send it again"
+    ).click()
+
+    expect(page.get_by_text("Everything on this phone has been sent.")).to_be_visible()
+    go(page, server, "#/shelf")
+    page.get_by_role("link", name="Slate").click()
+    expect(page.get_by_text("first eggs")).to_be_visible()
+
+
 def test_what_a_nudge_opens_begins_with_its_one_tap(phone, server):
     page = phone()
     claim(page, server)

@@ -151,15 +151,20 @@ class World(MustHold):
             self.phones[who].write(kind, {"gone": False}, record)
 
     def do_mend(self, who: int) -> None:
-        """A person mends a bad value, or sends again what lacked a parent that has come; under a new ``op_id``."""
+        """A person mends a bad value, or sends again what lacked a parent that has come; under a new ``op_id``.
+
+        What lacked the record that is mended goes again with it, as in the phone's own store.
+        """
         phone = self.phones[who]
+        here = set(phone.rows)
         for op_id, entry in list(phone.outbox.items()):
             if entry["state"] != "rejected":
                 continue
             op, answer = entry["op"], entry["answer"]
             values = {**op["set"], "queens": 1} if answer["code"] == "bad_value" else op["set"]
             missing = answer["args"].get("missing")
-            if values != op["set"] or (op["id"] if missing == "itself" else missing) in phone.rows:
+            if values != op["set"] or (op["id"] if missing == "itself" else missing) in here:
+                here.add(op["id"])
                 mended = {**op, "op_id": self.new_id(), "set": values}
                 del phone.outbox[op_id], self.rejected[op_id]
                 self.mended.add(op["id"])
