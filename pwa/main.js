@@ -60,6 +60,7 @@ if (place) {
   place.textContent = '';
   render(h(App, null), place);
 }
+void import('./signals/badge.js').catch(() => undefined);
 void import('./signals/install.js').catch(() => undefined); // keeps the browser's offer to install until a tap wants it
 await registerWorker();
 effect(() => {

@@ -20,6 +20,9 @@ export async function onPush(event) {
   } catch {
     shown = false;
   }
+  try {
+    if (nudge.badge !== undefined) await worker.navigator.setAppBadge?.(nudge.badge);
+  } catch { /* the icon goes without its number */ }
   if (typeof delivery_id === 'string') await post('/api/push/ack', { delivery_id, shown }).catch(() => undefined);
 }
 
@@ -31,7 +34,7 @@ function read(event) {
     if (typeof title !== 'string') throw new TypeError('a nudge without a title');
     const data = { ...payload.broodshelf, navigate };
     const actions = data.items?.length ? [{ action: 'log', title: 'Done as suggested' }, { action: 'later', title: 'In an hour' }] : [];
-    return { title, options: { body: String(body ?? ''), tag, data, actions } };
+    return { title, options: { body: String(body ?? ''), tag, data, actions }, badge: payload.app_badge };
   } catch {
     return { title: 'Broodshelf', options: { body: 'Something on the shelf is due.', data: { navigate: '/#/round' } } };
   }

@@ -82,7 +82,8 @@ def test_mending_a_record_sends_again_what_was_refused_for_lack_of_it(phone, ser
           const store = openStore();
           await store.enqueue([
             { kind: 'colony', id: colony, set: { name: 'Slate', queens: -3 } },
-            { kind: 'note', id: note, set: { colony_id: colony, happened_at: new Date().toISOString(), text: 'first eggs' } },
+            { kind: 'note', id: note,
+              set: { colony_id: colony, happened_at: new Date().toISOString(), text: 'first eggs' } },
           ]);
           await inTransaction(store.name, ['outbox'], 'readwrite', async (tx) => {
             const answer = { code: 'parent_missing', args: { missing: colony } };

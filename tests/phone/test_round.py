@@ -42,6 +42,28 @@ def test_several_colonies_are_fed_at_once_and_taken_back_at_once(phone, server):
     expect(done.get_by_text("1 drop of sugar water")).to_have_count(0)
 
 
+def test_the_icon_of_the_app_counts_what_is_due_now(phone, server):
+    page = phone()
+    page.add_init_script(
+        """window.badge = null;
+        navigator.setAppBadge = async (due) => { window.badge = due; };
+        navigator.clearAppBadge = async () => { window.badge = 0; };"""
+    )
+    claim(page, server)
+    go(page, server, "#/round")
+    now = page.get_by_role("region", name="Now").get_by_role("article")
+    expect(now).not_to_have_count(0)
+    due = now.count()
+    expect_badge(page, due)
+    now.first.get_by_role("button", name="Done as suggested").click()
+
+    expect_badge(page, due - 1)
+
+
+def expect_badge(page: Page, due: int) -> None:
+    page.wait_for_function("(due) => window.badge === due", arg=due)
+
+
 def test_a_colony_left_out_of_several_gets_nothing(phone, server):
     page = phone()
     two_colonies(page, server)

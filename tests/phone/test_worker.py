@@ -74,6 +74,31 @@ def test_every_push_shows_exactly_one_notification_however_malformed(phone, serv
     assert titles == ["x" if '"x"' in data else "Broodshelf" for data in MALFORMED]
 
 
+def test_a_nudge_brings_the_number_on_the_icon_and_shows_where_none_can_be_drawn(phone, server):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    push = Push(page, server)
+    push.worker.evaluate(
+        """() => {
+          self.badges = [];
+          navigator.setAppBadge = (due) => {
+            self.badges.push(due);
+            return due === 3 ? Promise.resolve() : Promise.reject(new TypeError('no number'));
+          };
+        }"""
+    )
+    for badge in (3, "many"):
+        push.deliver(json.dumps({"notification": {"title": "Protein"}, "app_badge": badge}))
+
+    assert push.deliver(json.dumps({"notification": {"title": "without"}})) == [
+        "Protein",
+        "Protein",
+        "without",
+    ]
+    assert push.worker.evaluate("() => self.badges") == [3, "many"]
+
+
 def test_done_on_a_nudge_logs_offline_and_reaches_the_server_once(phone, server):
     page = phone()
     claim(page, server)
