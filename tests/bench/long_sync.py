@@ -27,7 +27,7 @@ from broodshelf.sync import envelope
 
 CASES = Path(__file__).parents[2] / "fixtures/sync_cases"
 RUNS_A_HOUSE = 25
-MOST_TRIES = 120
+MOST_TRIES = 40
 
 
 def main() -> int:

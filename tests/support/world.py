@@ -312,7 +312,8 @@ class World(MustHold):
     def settle(self) -> None:
         """Finish what runs, then bring every phone online again and again until nothing changes.
 
-        What still waits for a parent then has lost it to a restore and a revoked phone: 31 days later it is refused.
+        What still waits for a parent then has lost it to a restore and a revoked phone: when the server's 30 days
+        are over, by the clock of a phone that ran a day ahead too, it is refused.
         """
         for who, tab in list(self.tabs):
             while self.advance(who, tab):
@@ -320,7 +321,7 @@ class World(MustHold):
         self.let_in()
         self.rest()
         if any(phone.waiting() for who, phone in enumerate(self.phones) if who not in self.revoked):
-            self.house.now_ms += 31 * DAY_MS
+            self.house.now_ms += 33 * DAY_MS
             self.rest()
 
     def rest(self) -> None:
