@@ -3,6 +3,7 @@ import { uuid7 } from './ids.js';
 import { inTransaction, nameOf } from './open.js';
 
 /** @typedef {import('../care/overlay.js').Row} Row */
+/** @typedef {{epoch: string | null, cursor: string | null}} Held */
 /** @typedef {import('../care/overlay.js').Entry} Entry */
 /** @typedef {import('../care/overlay.js').Operation} Operation */
 
@@ -88,26 +89,38 @@ export class Store {
     });
   }
 
+  /** Up to where this phone holds what the server has. @returns {Promise<Held>} */
+  held() {
+    return inTransaction(this.name, ['meta'], 'readonly', heldIn);
+  }
+
   /**
    * Store an answer: verdicts, rows and cursor in one transaction. An entry leaves the outbox here and nowhere else.
+   * Rows and cursor are left alone if another tab has stored a later answer since this one was asked for.
    * @param {any} answer @param {Map<string, Row | null> | null} refill the pages of a reset, with the last one; null: gone
+   * @param {Held} held what this phone held when the answer was asked for @param {number} sentMs when that was
+   * @returns {Promise<boolean>} whether the answer was the next one
    */
-  take(answer, refill) {
+  take(answer, refill, held, sentMs) {
     const stores = ['rows', 'outbox', 'journal', 'conflicts', 'meta'];
     return inTransaction(this.name, stores, 'readwrite', async (tx) => {
       const rows = tx.objectStore('rows');
       const meta = tx.objectStore('meta');
+      const now = await heldIn(tx);
+      const next = now.epoch === held.epoch && now.cursor === held.cursor;
       /** @type {Array<Promise<unknown>>} */
       const writes = [this.#takeVerdicts(tx, answer), forgetOldJournal(tx, Math.min(Date.now(), answer.server_time) - JOURNAL_MS)];
-      const swap = answer.reset && refill && !answer.more;
+      const swap = next && answer.reset && refill && !answer.more;
       if (swap) writes.push(rows.clear());
-      if (swap || !answer.reset) {
+      if (swap || (next && !answer.reset)) {
         for (const row of swap ? refill.values() : answer.rows) if (row) writes.push(rows.put(withHappened(row)));
         if (!swap) for (const row of answer.gone) writes.push(rows.delete(row.id));
         writes.push(meta.put(answer.cursor, 'cursor'), meta.put(answer.epoch, 'epoch'));
       }
-      writes.push(meta.put(Date.now(), 'last_sync_ms'), meta.put(answer.server_time - Date.now(), 'skew_ms'));
+      const skew_ms = skewOf((await meta.get('skew_ms')) ?? 0, answer.server_time - Date.now(), answer.server_time - sentMs);
+      writes.push(meta.put(sentMs, 'last_sync_ms'), meta.put(skew_ms, 'skew_ms'));
       await Promise.all(writes);
+      return next;
     });
   }
 
@@ -188,6 +201,20 @@ function lacks({ op, state, answer }, recordId) {
   if (state !== 'rejected' || answer?.code !== 'parent_missing') return false;
   return (answer.args.missing === 'itself' ? op.id : answer.args.missing) === recordId;
 }
+
+/** @param {import('../vendor/idb.js').Transaction} tx @returns {Promise<Held>} */
+async function heldIn(tx) {
+  const meta = tx.objectStore('meta');
+  const [epoch = null, cursor = null] = await Promise.all([meta.get('epoch'), meta.get('cursor')]);
+  return { epoch, cursor };
+}
+
+/**
+ * How far the server's clock is ahead: what was known, as far as the last round trip allows it. A tab that the phone
+ * froze on the way took long over it, and then nothing new is known.
+ * @param {number} known @param {number} least @param {number} most
+ */
+const skewOf = (known, least, most) => Math.min(Math.max(known, least), most);
 
 /**
  * The outbox in the order of `n`. Not through the index: it would pass over a damaged entry that has lost its `n`.

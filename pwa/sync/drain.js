@@ -19,15 +19,17 @@ export function drain(store) {
 /** @param {Store} store */
 async function roundTrips(store) {
   await store.markDamaged();
-  let [epoch, cursor] = await Promise.all([store.meta('epoch'), store.meta('cursor')]);
+  let held = await store.held();
+  let { epoch, cursor } = held;
   /** @type {Map<string, Row | null> | null} */
   let refill = null; // the pages of a reset: each row as it came last, null for one that is gone
   let deferred = new Set();
   const answered = new Set();
   for (;;) {
     const ops = (await store.waiting(MOST_OPERATIONS + deferred.size)).filter((op) => !deferred.has(op.op_id));
+    const sentMs = Date.now();
     const answer = await post('/api/sync', {
-      device: store.deviceId, epoch: epoch ?? null, cursor: cursor ?? null, schema: SCHEMA, device_time: Date.now(),
+      device: store.deviceId, epoch, cursor, schema: SCHEMA, device_time: sentMs,
       ops: ops.slice(0, MOST_OPERATIONS),
     });
     const restored = epoch && answer.epoch !== epoch;
@@ -39,15 +41,22 @@ async function roundTrips(store) {
     if (answer.reset && !answer.more && (await store.meta('epoch'))) await offerWhatIsLacking(store, answer, refill);
     // before the new epoch is stored: an app that is killed in between must find out again that it has to
     if (restored) await store.requeueJournal();
-    await store.take(answer, refill);
-    const news = answer.epoch !== epoch || answer.cursor !== cursor || answer.answers.some((/** @type {any} */ a) => !answered.has(a.op_id));
+    const next = await store.take(answer, refill, held, sentMs);
+    const news = !next || answer.epoch !== epoch || answer.cursor !== cursor || answer.answers.some((/** @type {any} */ a) => !answered.has(a.op_id));
     for (const { op_id } of answer.answers) answered.add(op_id);
     ({ epoch, cursor } = answer);
+    if (!next) { // another tab is ahead: go on from where it is
+      held = await store.held();
+      ({ epoch, cursor } = held);
+      refill = null;
+    } else if (!answer.reset || !answer.more) {
+      held = { epoch, cursor };
+    }
     deferred = new Set([
       ...deferred, ...answer.answers.filter((/** @type {any} */ a) => a.verdict === 'deferred').map((/** @type {any} */ a) => a.op_id),
     ]);
     const left = (await store.waiting(MOST_OPERATIONS + deferred.size)).some((op) => !deferred.has(op.op_id));
-    if (!news || (!answer.more && !left)) return; // without news another round trip would bring none either
+    if (!news || (next && !answer.more && !left)) return; // without news another round trip would bring none either
   }
 }
 

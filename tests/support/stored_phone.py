@@ -8,7 +8,7 @@ The same rules as ``pwa/sync/drain.js`` and ``pwa/database/store.js``.
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Generator, Iterator
 from typing import Any
 
 MOST_OPERATIONS = 500
@@ -16,6 +16,7 @@ JOURNAL_MS = 30 * 86_400_000
 
 Answer = dict[str, Any]
 Network = Callable[[bytes], Answer]
+Held = tuple[str | None, str | None]
 Refill = dict[str, dict[str, Any] | None]
 """The pages of a reset: each row as it came last, None for one that is gone."""
 
@@ -78,7 +79,7 @@ class StoredPhone:
 
     def drain(self, network: Network) -> Iterator[str]:
         """Make round trips until both sides are even; stop before and after each thing that can fail."""
-        epoch, cursor = self.meta.get("epoch"), self.meta.get("cursor")
+        held = epoch, cursor = self.held()
         refill: Refill | None = None
         deferred: set[str] = set()
         answered: set[str] = set()
@@ -89,6 +90,7 @@ class StoredPhone:
                 "device_time": self.now_ms(), "ops": ops, "limit": self.page,
             }  # fmt: skip
             yield "sending"
+            sent_ms = self.now_ms()
             answer = network(json.dumps(request).encode())
             yield "answered"
             restored = bool(epoch) and answer["epoch"] != epoch
@@ -101,15 +103,25 @@ class StoredPhone:
             if restored:
                 self.requeue_journal()
                 yield "journal queued"
-            yield from self.take(answer, refill)
+            following = yield from self.take(answer, refill, held, sent_ms)
             verdicts = {a["op_id"] for a in answer["answers"]}
-            news = (answer["epoch"], answer["cursor"]) != (epoch, cursor) or bool(verdicts - answered)
+            news = not following or (answer["epoch"], answer["cursor"]) != (epoch, cursor)
+            news = news or bool(verdicts - answered)
             answered |= verdicts
             epoch, cursor = answer["epoch"], answer["cursor"]
+            if not following:  # another tab is ahead: go on from where it is
+                held = epoch, cursor = self.held()
+                refill = None
+            elif not (answer["reset"] and answer["more"]):
+                held = epoch, cursor
             deferred |= {a["op_id"] for a in answer["answers"] if a["verdict"] == "deferred"}
             left = any(op["op_id"] not in deferred for op in self.waiting())
-            if not news or not (answer["more"] or left):
+            if not news or (following and not answer["more"] and not left):
                 return
+
+    def held(self) -> Held:
+        """Up to where it holds what the server has: epoch and cursor."""
+        return self.meta.get("epoch"), self.meta.get("cursor")
 
     def offer(self, answer: Answer, refill: Refill) -> bool:
         """After a restore, offer whole records that the server lacks."""
@@ -127,16 +139,25 @@ class StoredPhone:
             if entry["at_ms"] > since:
                 self.outbox[op_id] = {"op": entry["op"], "state": "waiting", "n": entry["op"]["n"]}
 
-    def take(self, answer: Answer, refill: Refill | None) -> Iterator[str]:
-        """Store an answer in one step: verdicts, rows and cursor together."""
+    def take(
+        self, answer: Answer, refill: Refill | None, held: Held, sent_ms: int
+    ) -> Generator[str, None, bool]:
+        """Store an answer in one step: verdicts, rows and cursor together; say whether it was the next one.
+
+        Rows and cursor are left alone if another tab has stored a later answer since this one was asked for.
+        """
+        following = self.held() == held
         self.take_verdicts(answer)
-        self.take_rows(answer, refill)
-        self.take_cursor(answer)
+        if following:
+            self.take_rows(answer, refill)
+            self.take_cursor(answer)
         before_ms = min(self.now_ms(), answer["server_time"]) - JOURNAL_MS
         self.journal = {op_id: e for op_id, e in self.journal.items() if e["at_ms"] >= before_ms}
-        self.meta["last_sync_ms"] = self.now_ms()
-        self.meta["skew_ms"] = answer["server_time"] - self.now_ms()
+        self.meta["last_sync_ms"] = sent_ms
+        least, most = answer["server_time"] - self.now_ms(), answer["server_time"] - sent_ms
+        self.meta["skew_ms"] = min(max(self.meta.get("skew_ms", 0), least), most)
         yield "stored"
+        return following
 
     def take_verdicts(self, answer: Answer) -> None:
         for verdict in answer["answers"]:

@@ -5,13 +5,13 @@ A mutant is applied with ``monkeypatch``; ``steps`` leans the random run towards
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Generator, Iterator
 from dataclasses import dataclass, field
 from typing import Any
 
 import pytest
 import sqlalchemy
-from tests.support.stored_phone import Answer, Network, StoredPhone
+from tests.support.stored_phone import Answer, Held, Network, StoredPhone
 
 from broodshelf.records import epochs, purge, store
 from broodshelf.records.merge import Merged, merge
@@ -136,10 +136,13 @@ def cursor_ahead_of_its_page(patch: pytest.MonkeyPatch) -> None:
 
 
 class CursorMovedFirst(StoredPhone):
-    def take(self, answer: Answer, refill: Any) -> Iterator[str]:
+    def take(self, answer: Answer, refill: Any, held: Held, sent_ms: int) -> Generator[str, None, bool]:
         self.take_cursor(answer)
         yield "cursor stored"
-        yield from super().take(answer, refill)
+        self.take_verdicts(answer)
+        self.take_rows(answer, refill)
+        yield "stored"
+        return True
 
 
 class OutboxClearedOnSending(StoredPhone):
@@ -167,11 +170,26 @@ class JournalQueuedAfterTheEpochIsStored(StoredPhone):
     def requeue_journal(self) -> None:
         pass
 
-    def take(self, answer: Answer, refill: Any) -> Iterator[str]:
+    def take(self, answer: Answer, refill: Any, held: Held, sent_ms: int) -> Generator[str, None, bool]:
         before = self.meta.get("epoch")
-        yield from super().take(answer, refill)
+        following = yield from super().take(answer, refill, held, sent_ms)
         if before and answer["epoch"] != before:
             super().requeue_journal()
+        return following
+
+
+class LateAnswerTaken(StoredPhone):
+    """What the app itself once did: an answer that another tab had overtaken put its older rows back."""
+
+    def take(self, answer: Answer, refill: Any, held: Held, sent_ms: int) -> Generator[str, None, bool]:
+        return super().take(answer, refill, self.held(), sent_ms)
+
+
+class FrozenTabCountsAsContact(StoredPhone):
+    """What the app itself once did: an answer stored weeks after it was asked for counted as the last contact."""
+
+    def take(self, answer: Answer, refill: Any, held: Held, sent_ms: int) -> Generator[str, None, bool]:
+        return super().take(answer, refill, held, self.now_ms())
 
 
 class RefusedIsDropped(StoredPhone):
@@ -213,6 +231,33 @@ MUTANTS = (
         "journal queued after the epoch is stored",
         phone=JournalQueuedAfterTheEpochIsStored,
         run=(["backup"], ["rename", 0, 0], ["sync", 0], ["restore", 0, 1], ["crash", 0, 4]),
+    ),
+    Mutant(
+        "an overtaken answer is taken",
+        phone=LateAnswerTaken,
+        run=(
+            ["sync", 2],
+            ["rename", 2, 0],
+            ["begin", 2, 1],
+            ["advance", 2, 1, 2],
+            ["rename", 2, 1],
+            ["sync", 2],
+            ["begin", 2, 0],
+            ["advance", 2, 0, 2],
+        ),
+    ),
+    Mutant(
+        "a frozen tab counts as contact",
+        phone=FrozenTabCountsAsContact,
+        run=(
+            ["found", 2],
+            ["backup"],
+            ["sync", 2],
+            ["begin", 2, 1],
+            ["advance", 2, 1, 2],
+            ["restore", 0, 0],
+            ["days", 40],
+        ),
     ),
     Mutant("refused is dropped", phone=RefusedIsDropped, steps={**BUSY, "bad": 10}),
     Mutant("conflicts not kept", phone=ConflictsNotKept, steps=BUSY),
