@@ -111,6 +111,30 @@ def test_two_tabs_that_write_and_sync_at_once_send_each_log_once(shelf, tab, loc
     assert state(pages[0]) == {"unsent": [], "rows": written}
 
 
+def test_an_answer_that_the_other_tab_has_overtaken_puts_nothing_older_back(shelf, tab):
+    slow, quick = tab(), tab()
+    for page in (slow, quick):
+        page.evaluate("() => Object.defineProperty(navigator, 'locks', { value: undefined })")
+    write(slow, "first")
+
+    def overtaken(route: Route) -> None:
+        answer = route.fetch()
+        quick.evaluate(
+            """async () => {
+              const entry = (await lab.store.unsent()).find((each) => each.op.set.text === 'first');
+              await lab.store.enqueue([{ kind: 'note', id: entry.op.id, set: { text: 'second' } }]);
+            }"""
+        )
+        assert sync(quick) == "even"
+        route.fulfill(response=answer)
+
+    slow.route("**/api/sync", overtaken, times=1)
+    assert sync(slow) == "even"
+
+    assert shelf.stored() == ["second"]
+    assert state(slow) == {"unsent": [], "rows": ["second"]}
+
+
 def test_a_full_disk_is_said_at_once_and_nothing_is_half_written(shelf, tab, context):
     cdp = context.new_cdp_session(context.new_page())
     cdp.send("Storage.overrideQuotaForOrigin", {"origin": shelf.proxy.url, "quotaSize": 400_000})
