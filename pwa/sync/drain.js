@@ -34,7 +34,7 @@ async function roundTrips(store) {
     });
     const restored = epoch && answer.epoch !== epoch;
     if (answer.reset) {
-      refill ??= new Map();
+      if (answer.first || !refill) refill = new Map();
       for (const row of answer.rows) refill.set(row.id, row);
       for (const row of answer.gone) refill.set(row.id, null);
     }

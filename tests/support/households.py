@@ -118,7 +118,7 @@ class ModelPhone:
         self.verdicts.update(done)
         self.outbox = [op for op in self.outbox if op["op_id"] not in done]
         if answer["reset"]:
-            self.refill = {} if self.refill is None else self.refill
+            self.refill = {} if self.refill is None or answer["first"] else self.refill
         target = self.refill if self.refill is not None else self.rows
         target.update({row["id"]: row for row in answer["rows"]})
         for row in answer["gone"]:

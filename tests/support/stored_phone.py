@@ -95,7 +95,7 @@ class StoredPhone:
             yield "answered"
             restored = bool(epoch) and answer["epoch"] != epoch
             if answer["reset"]:
-                refill = {} if refill is None else refill
+                refill = {} if refill is None or answer["first"] else refill
                 refill.update((row["id"], row) for row in answer["rows"])
                 refill.update((row["id"], None) for row in answer["gone"])
             if refill is not None and answer["reset"] and not answer["more"] and self.offer(answer, refill):

@@ -6,7 +6,7 @@ A mutant is applied with ``monkeypatch``; ``steps`` leans the random run towards
 from __future__ import annotations
 
 from collections.abc import Callable, Generator, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 import pytest
@@ -127,7 +127,7 @@ def cursor_ahead_of_its_page(patch: pytest.MonkeyPatch) -> None:
         if not page.more or page.reset:
             return page
         cursor = f"{named['household_rev']}.{page.cursor.split('.')[1]}"
-        return type(page)(page.rows, page.gone, cursor, page.more, page.reset)
+        return replace(page, cursor=cursor)
 
     patch.setattr(exchange, "read_page", ahead)
 
@@ -190,6 +190,13 @@ class FrozenTabCountsAsContact(StoredPhone):
 
     def take(self, answer: Answer, refill: Any, held: Held, sent_ms: int) -> Generator[str, None, bool]:
         return super().take(answer, refill, held, self.now_ms())
+
+
+class SecondResetKeepsTheFirst(StoredPhone):
+    """What the app itself once did: a second reset in one sync brought back rows of the first."""
+
+    def drain(self, network: Network) -> Iterator[str]:
+        return super().drain(lambda body: {**network(body), "first": False})
 
 
 class RefusedIsDropped(StoredPhone):
@@ -257,6 +264,22 @@ MUTANTS = (
             ["advance", 2, 1, 2],
             ["restore", 0, 0],
             ["days", 40],
+        ),
+    ),
+    Mutant(
+        "a second reset keeps the first",
+        phone=SecondResetKeepsTheFirst,
+        run=(
+            ["backup"],
+            ["sync", 1],
+            ["sync", 2],
+            ["restore", 0, 0],
+            ["begin", 1, 0],
+            ["advance", 1, 0, 4],
+            ["void", 2, 3],
+            ["rename", 1, 2],
+            ["sync", 2],
+            ["days", 401],
         ),
     ),
     Mutant("refused is dropped", phone=RefusedIsDropped, steps={**BUSY, "bad": 10}),

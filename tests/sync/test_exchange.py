@@ -318,6 +318,27 @@ def test_a_pass_that_gains_a_colony_leads_to_a_full_pull(phone, household_id):
     assert {first, second} <= guest.rows.keys()
 
 
+def test_a_reset_that_begins_again_on_the_way_says_so_and_forgets_its_first_pages(phone, household_id):
+    shown, hidden = colony(phone, "Amber"), colony(phone, "Birch")
+    logs = [feeding(phone, shown) for _ in range(3)]
+    phone.sync()
+    guest = ModelPhone(household_id, role="stand_in", window=pass_for(shown))
+    guest.sync(limit=2, lose_answer=True)
+    with writing() as connection:
+        page = json.loads(exchange(connection, guest.actor, guest.request(2), NOON_MS, no_plans).text)
+    guest.take(page)
+    guest.window = pass_for(hidden)
+    with writing() as connection:
+        again = json.loads(exchange(connection, guest.actor, guest.request(2), NOON_MS, no_plans).text)
+    guest.take(again)
+    guest.sync()
+
+    assert (page["reset"], page["first"], page["more"]) == (True, True, True)
+    assert (again["reset"], again["first"]) == (True, True)
+    assert hidden in guest.rows
+    assert not {shown, *(log["id"] for log in logs)} & guest.rows.keys()
+
+
 def test_an_ended_pass_takes_what_was_logged_in_its_dates_and_gives_no_rows(phone, household_id):
     mine = colony(phone)
     phone.sync()

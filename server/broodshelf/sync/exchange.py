@@ -57,7 +57,7 @@ def exchange(
 
 def _page(connection: Connection, actor: Actor, request: envelope.SyncRequest, ledger: Ledger) -> Page:
     if actor.window is not None and actor.window.state == "ended":
-        return Page([], [], request.cursor or "", more=False, reset=False)
+        return Page([], [], request.cursor or "", more=False, reset=False, first=False)
     return read_page(
         connection,
         actor.household_id,
@@ -78,6 +78,7 @@ def _text(ledger: Ledger, answers: list[dict[str, Any]], page: Page, actor: Acto
             "cursor": page.cursor,
             "more": page.more,
             "reset": page.reset,
+            "first": page.first,
             "schema": envelope.SCHEMA,
             "server_time": now_ms,
             "pass": {"state": window.state, "starts_on": window.starts_on, "ends_on": window.ends_on}

@@ -16,36 +16,40 @@ from .scope import Scope
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """One page: rows and gone rows as JSON texts, the cursor behind them, and whether there is more."""
+    """One page: rows and gone rows as JSON texts, the cursor behind them, and whether there is more.
+
+    ``reset``: a page of everything anew; ``first``: the first one of that, so what was gathered before is void.
+    """
 
     rows: list[str]
     gone: list[str]
     cursor: str
     more: bool
     reset: bool
+    first: bool
 
 
 @dataclass(frozen=True, slots=True)
 class Cursor:
-    """What a phone has: all up to ``rev`` of a scope. ``refilling``: a reset is being paged through."""
+    """What a phone has: all up to ``rev`` of a scope. ``refill``: it pages through a reset, begun when the household
+    had purged up to that revision; a purge meanwhile could forget a row that an earlier page still held."""
 
     rev: int
     scope: str
-    refilling: bool = False
+    refill: int | None = None
 
     def text(self) -> str:
         """Return the opaque text that travels."""
-        return f"{self.rev}.{self.scope}{'.refill' if self.refilling else ''}"
+        return f"{self.rev}.{self.scope}{'' if self.refill is None else f'.{self.refill}'}"
 
     @classmethod
     def read(cls, text: str | None) -> Cursor | None:
         """Parse a cursor; None for no cursor or one that is not ours (the phone then gets everything)."""
         parts = (text or "").split(".")
-        if len(parts) not in (2, 3) or not (parts[0].isascii() and parts[0].isdigit()):
+        numbers = [parts[0], *parts[2:]]
+        if len(parts) not in (2, 3) or not all(n.isascii() and n.isdigit() for n in numbers):
             return None
-        if len(parts) == 3 and parts[2] != "refill":
-            return None
-        return cls(int(parts[0]), parts[1], len(parts) == 3)
+        return cls(int(parts[0]), parts[1], int(parts[2]) if len(parts) == 3 else None)
 
 
 def read_page(
@@ -65,10 +69,10 @@ def read_page(
         and not start_over
         and cursor.scope == scope.version
         and cursor.rev <= household_rev
-        and (cursor.refilling or cursor.rev >= purged_rev)
+        and (cursor.rev >= purged_rev if cursor.refill is None else cursor.refill == purged_rev)
     )
     after = cursor.rev if cursor is not None and usable else 0
-    reset = not usable or (cursor is not None and cursor.refilling)
+    reset = not usable or (cursor is not None and cursor.refill is not None)
     c = records.c
     query = (
         select(c.id, c.kind, c.rev, c.gone, c.person_id, c.made_ms, c.fields)
@@ -92,7 +96,8 @@ def read_page(
             f'{{"id":"{row_id}","kind":"{kind}","rev":{rev},"by":{by},"made_ms":{made_ms},"set":{shown}}}'
         )
     end = last if more else household_rev
-    return Page(rows, gone, Cursor(end, scope.version, refilling=more and reset).text(), more, reset)
+    behind = Cursor(end, scope.version, purged_rev if more and reset else None)
+    return Page(rows, gone, behind.text(), more, reset, first=not usable)
 
 
 def _without(fields: str, hidden: frozenset[str] | None) -> str:
