@@ -13,9 +13,10 @@ find_python() {
   fail "Python 3.11 or newer is needed. Debian/Ubuntu: apt-get install python3 python3-venv. macOS: install it from python.org or with your package manager."
 }
 
-# make_environment FOLDER CONSTRAINTS WHAT: a virtual environment with the package, remade when its recipe changed.
+# make_environment FOLDER CONSTRAINTS WHAT [PLAIN]: a virtual environment with the package, remade when its recipe
+# changed. PLAIN is what to install where WHAT cannot be had.
 make_environment() {
-  local folder=$1 constraints=$2 what=$3 python stamp
+  local folder=$1 constraints=$2 what=$3 plain=${4:-} python stamp
   python=$(find_python)
   stamp=$(cat pyproject.toml "$constraints" | cksum | tr ' ' '-')
   if [ "$(cat "$folder/.stamp" 2>/dev/null)" = "$stamp" ]; then
@@ -24,7 +25,13 @@ make_environment() {
   fi
   say "Making the Python environment $folder with $("$python" --version)"
   "$python" -m venv --clear "$folder" || fail "no virtual environment could be made. Debian/Ubuntu: apt-get install python3-venv"
-  "$folder/bin/python" -m pip install --quiet --disable-pip-version-check --constraint "$constraints" --editable "$what" \
-    || fail "the packages could not be installed; is the network there?"
+  install() {
+    "$folder/bin/python" -m pip install --quiet --disable-pip-version-check --constraint "$constraints" \
+      --only-binary brotli,tdewolff-minify --editable "$1"
+  }
+  if [ -z "$plain" ] || ! install "$what" 2>/dev/null; then
+    install "${plain:-$what}" || fail "the packages could not be installed; is the network there?"
+    [ -z "$plain" ] || say "Without the packages that make the phone's files smaller: there are none for this machine"
+  fi
   echo "$stamp" > "$folder/.stamp"
 }

@@ -1,6 +1,6 @@
 """What the phone pays: bytes shipped, the first control on a slow network, an offline start, from tap to saved.
 
-    python -m tests.bench.phone_cost [--events 20000]
+    python -m tests.bench.phone_cost [--events 20000 | --bytes | --first-visit URL]
 
 Chromium with a processor slowed down four times, the network at 1.6 Mbit/s with 150 ms round trips, the server
 of ``broodshelf serve`` over HTTP/1.1 on loopback. Times are medians of a few runs, in ms.
@@ -20,6 +20,7 @@ from playwright.sync_api import TimeoutError as Late
 from tests.phone.conftest import ARGUMENTS, CHROMIUM, claim, worker_ready
 from tests.support.server import Server
 
+from broodshelf.web.compact import ways
 from broodshelf.web.shell import Shell, find_folder
 
 SLOWER: Final = 4
@@ -73,27 +74,33 @@ def usable_ms(page: Page, url: str) -> float:
 
 
 def bytes_shipped() -> dict[str, int]:
-    """Return compressed bytes: all scripts and styles but the optional ones, and the start path alone."""
+    """Return compressed bytes: all scripts and styles but the optional ones, and the start path alone.
+
+    A browser asks for brotli over https and on its own machine; over plain http and behind some proxies for gzip.
+    """
     shell = Shell(find_folder(), {})
-    sizes = {
-        name: len(file.gzipped or file.body)
-        for name, file in shell.files.items()
-        if name.endswith((".js", ".mjs", ".css"))
+    code = {name: file for name, file in shell.files.items() if name.endswith((".js", ".mjs", ".css"))}
+    start = {*shell.start_path, *(name for name in code if name.endswith(".css"))}
+    parts = {
+        "scripts and styles without charts and labels": [
+            n for n in code if not n.startswith(CHARTS + LABELS)
+        ],
+        "labels and their reader": [n for n in code if n.startswith(LABELS)],
+        "before the first control": [n for n in code if n in start],
     }
-    always = {name: size for name, size in sizes.items() if not name.startswith((*CHARTS, *LABELS))}
-    labels = sum(size for name, size in sizes.items() if name.startswith(LABELS))
-    start = {*shell.start_path, *(name for name in sizes if name.endswith(".css"))}
     return {
-        "scripts and styles, compressed, without charts and labels": sum(always.values()),
-        "labels and their reader, compressed": labels,
-        "before the first control, compressed": sum(size for name, size in sizes.items() if name in start),
+        **{
+            f"{part}, {way}": sum(len(code[name].compressed(way) or code[name].body) for name in names)
+            for part, names in parts.items()
+            for way in ways()
+        },
         "modules before the first control": len(shell.start_path),
     }
 
 
 def measure(events: int) -> dict[str, Any]:
     """Run everything once and return the figures by name."""
-    found: dict[str, Any] = dict(bytes_shipped())
+    found: dict[str, Any] = {}
     expect.set_options(timeout=60_000)
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
         server = Server(Path(folder) / "data").start()
@@ -154,6 +161,7 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0] if __doc__ else None)
     parser.add_argument("--events", type=int, default=20_000, help="spread over five years")
     parser.add_argument("--first-visit", metavar="URL", help="measure only a first visit to this server")
+    parser.add_argument("--bytes", action="store_true", help="count bytes and measure no times")
     arguments = parser.parse_args()
     if arguments.first_visit:
         with sync_playwright() as playwright:
@@ -162,6 +170,10 @@ def main() -> None:
             )
             times = [_first_visit(browser, arguments.first_visit) for _ in range(RUNS)]
             print(f"first visit, first control, ms: {statistics.median(times):.0f}")
+        return
+    for name, value in bytes_shipped().items():
+        print(f"{name}: {value}")
+    if arguments.bytes:
         return
     for name, value in measure(arguments.events).items():
         print(f"{name}: {value:.0f}")

@@ -3,12 +3,19 @@
 from __future__ import annotations
 
 import base64
+import gzip
 import hashlib
+import importlib
 import json
 import re
 import subprocess
+import sys
 from pathlib import Path
 
+import brotli
+import pytest
+
+from broodshelf.web import compact
 from broodshelf.web.shell import STYLES, Shell
 
 PWA = Path(__file__).parents[2] / "pwa"
@@ -26,8 +33,8 @@ def test_the_import_map_is_allowed_by_its_hash(keeper):
 
 def test_everything_in_the_precache_list_is_served_and_nothing_is_forgotten(keeper):
     worker = keeper.get("/worker.js").text
-    paths = json.loads(re.search(r"\((\[.*?\])\)", worker)[1])
-    build = re.search(r"BUILD = '(\w+)'", worker)[1]
+    paths = json.loads(re.search(r"\[[^\]]*?\"/manifest.*?\]", worker)[0])
+    build = re.search(r"BUILD ?= ?['\"](\w+)", worker)[1]
 
     assert {keeper.get(path).status_code for path in paths} == {200}
     wanted = {
@@ -71,25 +78,100 @@ def test_vendored_libraries_are_what_their_list_says():
     }
 
 
-def test_leaving_out_comments_changes_no_code_and_moves_no_line(tmp_path):
+@pytest.fixture()
+def without_packages(monkeypatch):
+    """A machine that there are no wheels of the extra ``compact`` for."""
+    for package in ("brotli", "minify"):
+        monkeypatch.setitem(sys.modules, package, None)
+    importlib.reload(compact)
+    yield
+    monkeypatch.undo()
+    importlib.reload(compact)
+
+
+def test_without_the_packages_comments_stay_at_home_and_no_code_or_line_moves(tmp_path, without_packages):
     """The referee is TypeScript, which prints both without comments."""
-    shell = Shell(PWA, {})
-    served = {name: file.body.decode() for name, file in shell.files.items() if name.endswith(".js")}
-    printed: dict[str, dict[str, str]] = {}
-    for side in ("source", "served"):
-        for name, text in served.items():
-            path = tmp_path / side / name
-            path.parent.mkdir(parents=True, exist_ok=True)
-            path.write_text((PWA / name).read_text() if side == "source" else text)
-        printed[side] = print_without_comments(tmp_path / side, tmp_path / f"{side}-printed")
+    served = scripts(Shell(PWA, {}))
+    printed = {
+        side: printed_by_typescript(tmp_path / side, files)
+        for side, files in (
+            ("source", {name: (PWA / name).read_text() for name in served}),
+            ("served", served),
+        )
+    }
 
     assert len(served) > 60
     assert printed["source"] == printed["served"]
     assert [n for n, text in served.items() if text.count("\n") != (PWA / n).read_text().count("\n")] == []
 
 
-def print_without_comments(folder: Path, out: Path) -> dict[str, str]:
-    """Let TypeScript print every script of ``folder`` without comments and spaces of its own."""
+def test_with_them_every_script_is_smaller_and_gives_what_its_source_gives(tmp_path):
+    """The referee is TypeScript, which reads both and says what each gives to others."""
+    served = scripts(Shell(PWA, {}))
+    sources = {name: (PWA / name).read_text() for name in served}
+    given = [
+        {name: gives(text) for name, text in printed_by_typescript(tmp_path / side, files).items()}
+        for side, files in (("source", sources), ("served", served))
+    ]
+
+    assert given[0] == given[1]
+    assert {"Task", "taskTitle", "CompactTask"} <= given[0]["screens/task.js"]
+    assert [n for n in served if len(served[n]) >= len(sources[n]) and not n.startswith("vendor")] == []
+
+
+def test_without_the_packages_the_app_is_served_all_the_same(without_packages, keeper):
+    page = keeper.get("/", **{"Accept-Encoding": "br, gzip"})
+    address = re.search(r"/static/\w+/main\.js", gzip.decompress(page.data).decode())[0]
+    plain = keeper.get(address)
+
+    assert page.headers["Content-Encoding"] == "gzip"
+    assert "// whatever wrote" not in plain.text
+    assert "async function loadCatalogue" in plain.text
+
+
+@pytest.mark.parametrize(
+    ("accepted", "encoding"),
+    [
+        ("gzip, deflate, br, zstd", "br"),
+        ("gzip, deflate", "gzip"),
+        ("br;q=0.5, gzip", "gzip"),
+        ("br;q=0, *", "gzip"),
+        ("*", "br"),
+        ("identity, br;q=0.5", None),
+        ("br;q=0, gzip;q=0", None),
+        ("deflate", None),
+        (None, None),
+    ],
+)
+def test_a_script_comes_as_the_browser_likes_it_best(keeper, accepted, encoding):
+    """The qualities of RFC 9110, section 12.5.3; of what is liked alike, the smallest."""
+    address = f"/static/{keeper.get('/healthz').json['build']}/main.js"
+    unpack = {"br": brotli.decompress, "gzip": gzip.decompress, None: bytes}[encoding]
+
+    answer = keeper.get(address, **({"Accept-Encoding": accepted} if accepted else {}))
+
+    assert answer.headers.get("Content-Encoding") == encoding
+    assert answer.headers["Vary"] == "Accept-Encoding"
+    assert unpack(answer.data) == keeper.get(address).data
+
+
+def scripts(shell: Shell) -> dict[str, str]:
+    return {name: file.body.decode() for name, file in shell.files.items() if name.endswith(".js")}
+
+
+def gives(text: str) -> set[str]:
+    """Return the names that a module exports."""
+    named = re.findall(r"^export (?:async )?(?:function\*?|class|const|let|var) ([\w$]+)", text, re.M)
+    listed = re.findall(r"^export \{([^}]*)\}", text, re.M)
+    return {*named, *(part.split(" as ")[-1].strip() for each in listed for part in each.split(",") if part)}
+
+
+def printed_by_typescript(folder: Path, files: dict[str, str]) -> dict[str, str]:
+    """Let TypeScript print every script without comments and spaces of its own. It fails on what it cannot read."""
+    for name, text in files.items():
+        (folder / name).parent.mkdir(parents=True, exist_ok=True)
+        (folder / name).write_text(text)
+    out = folder.with_name(f"{folder.name}-printed")
     (folder / "tsconfig.json").write_text(
         json.dumps(
             {

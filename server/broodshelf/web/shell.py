@@ -2,22 +2,23 @@
 
 No bundler: ``index.html`` gets an import map for the vendored libraries and a ``modulepreload`` link for each
 module of the start path, read from the import lines, so that the browser asks for all of them at once.
-The style sheets are served as one, and comments stay at home; line numbers stay as they are.
+The style sheets are served as one; each script goes out by itself, compact.
 """
 
 from __future__ import annotations
 
 import base64
-import gzip
 import hashlib
 import json
 import posixpath
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from pathlib import Path
 from typing import Final
+
+from .compact import compact, ways
 
 TYPES: Final[Mapping[str, str]] = {
     ".html": "text/html; charset=utf-8",
@@ -41,8 +42,6 @@ LIBRARIES: Final[Mapping[str, str]] = {
 AT_ROOT: Final = frozenset({"index.html", "worker.js", "manifest.webmanifest"})
 NOT_SHIPPED: Final = (".d.ts", ".md", "jsconfig.json")
 STYLES: Final = ("style/tokens.css", "style/base.css", "style/parts.css", "style/screens.css")
-_NOTES: Final = re.compile(r"/\*\*.*?\*/ ?|^[ \t]*//[^\n]*$", re.S | re.M)
-_STYLE_NOTES: Final = re.compile(r"/\*.*?\*/", re.S)
 _IMPORT: Final = re.compile(
     r"""^\s*(?:import|export)\b[^'"();]*?from\s*['"]([^'"]+)['"]|^\s*import\s*['"]([^'"]+)['"]""", re.M
 )
@@ -50,11 +49,18 @@ _IMPORT: Final = re.compile(
 
 @dataclass(frozen=True, slots=True)
 class File:
-    """A static file: its body, its compressed body where that is smaller, and its type."""
+    """A static file: its body and its type. It is compressed when somebody first wants it so, and then kept."""
 
     body: bytes
-    gzipped: bytes | None
     media_type: str
+    _compressed: dict[str, bytes | None] = field(default_factory=dict, compare=False, repr=False)
+
+    def compressed(self, way: str) -> bytes | None:
+        """Return the body in a ``Content-Encoding`` of ``compact.ways``; None where that is not smaller."""
+        if way not in self._compressed:
+            body = self.body if self.media_type == TYPES[".png"] else ways()[way](self.body)
+            self._compressed[way] = body if len(body) < len(self.body) else None
+        return self._compressed[way]
 
 
 class Shell:
@@ -74,13 +80,14 @@ class Shell:
             name: body for name, body in files.items() if not name.endswith(NOT_SHIPPED) and name[0] != "."
         }
         files["style.css"] = b"".join(files.pop(name) for name in STYLES)
-        self._sources = {name: _without_notes(name, body) for name, body in {**files, **extra}.items()}
+        self._sources = {**files, **extra}
+        self._served = compact(self._sources)
         digest = hashlib.sha256()
-        for name, body in sorted(self._sources.items()):
+        for name, body in sorted(self._served.items()):
             digest.update(f"{name}\0{len(body)}\0".encode() + body)
         self.build = digest.hexdigest()[:16]
         self.files = {
-            name: make_file(name, body) for name, body in self._sources.items() if name not in AT_ROOT
+            name: make_file(name, body) for name, body in self._served.items() if name not in AT_ROOT
         }
 
     @cached_property
@@ -131,8 +138,9 @@ class Shell:
             "/manifest.webmanifest",
             *(f"/static/{self.build}/{name}" for name in sorted(self.files)),
         ]
-        script = self._sources["worker.js"].decode().replace("{{build}}", self.build)
-        return make_file("worker.js", script.replace("'{{precache}}'", json.dumps(precache)).encode())
+        script = self._served["worker.js"].decode().replace("{{build}}", self.build)
+        script = re.sub(r"""(['"])\{\{precache}}\1""", lambda _: json.dumps(precache), script)
+        return make_file("worker.js", script.encode())
 
     @cached_property
     def manifest(self) -> File:
@@ -152,16 +160,6 @@ def find_folder() -> Path:
     )
 
 
-def _without_notes(name: str, body: bytes) -> bytes:
-    """Leave out the comments of scripts and styles, but none of their line breaks."""
-    if not name.endswith((".js", ".css")):
-        return body
-    notes = _NOTES if name.endswith(".js") else _STYLE_NOTES
-    return notes.sub(lambda match: "\n" * match[0].count("\n"), body.decode()).encode()
-
-
 def make_file(name: str, body: bytes) -> File:
-    """Return a file with its type and, where that is smaller, its compressed body."""
-    media_type = TYPES.get(posixpath.splitext(name)[1], "application/octet-stream")
-    gzipped = gzip.compress(body, 9, mtime=0) if not media_type.startswith("image/png") else None
-    return File(body, gzipped if gzipped and len(gzipped) < len(body) else None, media_type)
+    """Return a file with its type."""
+    return File(body, TYPES.get(posixpath.splitext(name)[1], "application/octet-stream"))

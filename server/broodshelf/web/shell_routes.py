@@ -2,14 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from flask import Blueprint, Response, request
 
 from ..errors import NotFound
+from .compact import ways
 from .parts import parts
 from .shell import File
 
 blueprint = Blueprint("shell", __name__)
 FOR_EVER = "public, max-age=31536000, immutable"
+READ_ANEW = (
+    "gzip",
+)  # a file of a past build is read for each request: brotli would cost more than it spares
 
 
 @blueprint.get("/")
@@ -36,17 +42,28 @@ def manifest() -> Response:
 def static_file(build: str, name: str) -> Response:
     """Serve a file of the present build, or of one that a page may still have open."""
     shell = parts().shell
-    found = shell.files.get(name) if build == shell.build else parts().past_builds.find(build, name)
-    if found is None:
+    if build == shell.build and name in shell.files:
+        return _send(shell.files[name], FOR_EVER)
+    kept = parts().past_builds.find(build, name)
+    if kept is None:
         raise NotFound("This file is not part of a build that is kept here; reload the app.")
-    return _send(found, FOR_EVER)
+    return _send(kept, FOR_EVER, READ_ANEW)
 
 
-def _send(file: File, caching: str) -> Response:
-    compress = file.gzipped is not None and "gzip" in request.headers.get("Accept-Encoding", "")
-    response = Response(file.gzipped if compress else file.body, content_type=file.media_type)
+def _send(file: File, caching: str, offered: Iterable[str] | None = None) -> Response:
+    response = Response(file.body, content_type=file.media_type)
     response.headers["Cache-Control"] = caching
     response.headers["Vary"] = "Accept-Encoding"
-    if compress:
-        response.headers["Content-Encoding"] = "gzip"
+    way = _wanted(ways() if offered is None else offered)
+    smaller = file.compressed(way) if way else None
+    if way and smaller:
+        response.set_data(smaller)
+        response.headers["Content-Encoding"] = way
     return response
+
+
+def _wanted(offered: Iterable[str]) -> str | None:
+    """Return what the browser likes best of what is offered, the smallest first; None for the body as it is."""
+    quality = request.accept_encodings.quality
+    best = max(offered, key=quality)
+    return best if quality(best) > 0 and quality(best) >= quality("identity") else None
