@@ -1,5 +1,6 @@
 // What needs a person: logs that were refused, and changes that met another phone's. Nothing is dropped by itself.
 import { useState } from 'preact/hooks';
+import { moment } from '../components/days.js';
 import { html } from '../components/html.js';
 import { exportUnsent } from '../signals/actions.js';
 import { conflicts, outbox, rows } from '../signals/shelf.js';
@@ -26,7 +27,7 @@ function Met({ met }) {
   const name = rows.value.get(met.op.id)?.set.name ?? kindName(met.op.kind);
   return html`<article class="card"><h2>${a.met(name)}</h2>
     <ul class="stack">${met.conflicts.map((/** @type {any} */ c) => html`<li><strong>${fieldName(c.field)}</strong>: ${a.here(valueInWords(c.field, c.mine))},
-      ${a.there(rows.value.get(c.by)?.set.name ?? a.other_phone, valueInWords(c.field, c.theirs))} <span class="soft">${new Date(c.at_ms).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}</span>.
+      ${a.there(rows.value.get(c.by)?.set.name ?? a.other_phone, valueInWords(c.field, c.theirs))} <span class="soft">${moment(c.at_ms)}</span>.
       <br />${c.winner === 'theirs' ? a.theirs : a.mine}</li>`)}</ul>
     <div class="wrap"><button type="button" class="button main" onClick=${() => settle(met, false)}>${a.leave}</button>
       ${lost && html`<button type="button" class="button" onClick=${() => settle(met, true)}>${a.bring}</button>`}</div></article>`;

@@ -3,6 +3,7 @@ import { useRef, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { Figures, LineChart, WeekBars } from '../components/chart.js';
 import { Choice } from '../components/choice.js';
+import { fullDay } from '../components/days.js';
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
 import { sharePicture } from '../components/picture.js';
@@ -17,9 +18,6 @@ const WEEK_MS = 7 * DAY_MS;
 const WEEKS = 26;
 const LONGEST_AHEAD_DAYS = 120;
 const GROWTH_AHEAD_DAYS = 30;
-
-/** @param {number} ms */
-const day = (ms) => new Date(ms).toLocaleDateString([], { dateStyle: 'medium' });
 
 /** @param {{colony: import('../care/overlay.js').ShownRow}} props */
 export function Charts({ colony }) {
@@ -39,7 +37,7 @@ function Growth({ log, colonyId, onShare }) {
   const counts = log.filter((row) => row.kind === 'count');
   /** @type {Array<[number, number]>} */
   const points = counts.filter((row) => typeof row.set.workers === 'number').map((row) => [row.happened_ms, row.set.workers]);
-  const rows = counts.map((row) => [day(row.happened_ms), String(row.set.workers ?? /** @type {any} */ (t.coarse)[row.set.workers_coarse] ?? '–')]).reverse();
+  const rows = counts.map((row) => [fullDay(row.happened_ms), String(row.set.workers ?? /** @type {any} */ (t.coarse)[row.set.workers_coarse] ?? '–')]).reverse();
   const first = points[0];
   const last = points.at(-1);
   if (!first || !last || points.length < 2) return html`<p class="soft">${m.charts.few}</p>${rows.length > 0 && html`<${Figures} heads=${[m.charts.day, m.charts.workers]} rows=${rows} />`}`;
@@ -77,7 +75,7 @@ function Water({ log, colonyId, onShare }) {
   const ahead = gauge && gauge.rate_per_day > 0 ? forecast(gauge) : null;
   const due = gauge ? dueAtMs(gauge) : null;
   const words = due === null ? m.charts.never : due <= now.value ? m.charts.due_now : m.charts.water_words(m.charts.days((due - now.value) / DAY_MS));
-  const rows = points.map(([ms, value]) => [day(ms), `${Math.round(value)} %`]).reverse();
+  const rows = points.map(([ms, value]) => [fullDay(ms), `${Math.round(value)} %`]).reverse();
   return html`<p>${words}${ahead ? html` <span class="soft">${m.charts.estimate}</span>` : ''}</p>
     <${LineChart} title=${m.charts.water} words=${words} unit=" %" need="water" points=${points} guess=${ahead?.line} band=${ahead?.band} due=${gauge ? (gauge.due_level / gauge.capacity) * 100 : null} />
     ${onShare}<${Figures} heads=${[m.charts.day, m.charts.level]} rows=${rows} />`;
@@ -105,5 +103,5 @@ function Food({ log, onShare }) {
   const words = m.charts.food_words(feedings.length);
   return html`<p class="soft">${words}</p><${WeekBars} title=${m.charts.feeding} words=${words} weeks=${weeks} />
     <ul class="wrap soft"><li class="need-sugar"><span class="key" aria-hidden="true"></span> ${m.charts.sugar}</li><li class="need-protein"><span class="key" aria-hidden="true"></span> ${m.charts.protein}</li></ul>
-    ${onShare}<${Figures} heads=${[m.charts.week, m.charts.sugar, m.charts.protein]} rows=${weeks.filter((week) => week.sugar + week.other).map((week) => [day(week.ms), String(week.sugar), String(week.other)]).reverse()} />`;
+    ${onShare}<${Figures} heads=${[m.charts.week, m.charts.sugar, m.charts.protein]} rows=${weeks.filter((week) => week.sugar + week.other).map((week) => [fullDay(week.ms), String(week.sugar), String(week.other)]).reverse()} />`;
 }

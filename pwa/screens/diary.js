@@ -1,5 +1,6 @@
 // The history as a diary: by day, newest first, one page at a time so that years of it stay light.
 import { useState } from 'preact/hooks';
+import { timeOfDay } from '../components/days.js';
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
 import { Photo } from '../components/photo.js';
@@ -67,6 +68,6 @@ function Entry({ row, onOpen }) {
   const tasting = row.set.tasting_id && rows.value.get(row.set.tasting_id)?.set.name;
   return html`<li class="row"><span class=${`badge ${row.kind === 'fault' && !row.set.resolved_at ? 'warn' : ''}`}><${Icon} name=${row.kind === 'feeding' ? row.set.need : row.kind} /></span>
     <button type="button" class="open grow" aria-haspopup="dialog" onClick=${onOpen}><span class="words">${eventInWords(row)}</span>${row.set.remark && html`<span class="soft">${row.set.remark}</span>`}${tasting && html`<span class="soft">${m.tasting.part(tasting)}</span>`}
-      <span class="soft">${new Date(row.happened_ms ?? 0).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })} ${who ? t.round.by(who) : ''}${row.state === 'synced' ? '' : html` · <${SaveState} state=${row.state} />`}</span></button>
+      <span class="soft">${timeOfDay(row.happened_ms ?? 0)} ${who ? t.round.by(who) : ''}${row.state === 'synced' ? '' : html` · <${SaveState} state=${row.state} />`}</span></button>
     ${row.kind === 'photo' && html`<${Photo} row=${row} words="" />`}<button type="button" class="button quiet screen-only" aria-label=${`${m.diary.void}: ${eventInWords(row)}`} onClick=${() => voidLog(row)}>${m.diary.void}</button></li>`;
 }

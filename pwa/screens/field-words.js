@@ -4,6 +4,7 @@ import { catalogue, rows } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
 import { capital, eventInWords } from './event-words.js';
+import { fullDay, moment } from '../components/days.js';
 
 /** @param {string} name */
 export const fieldName = (name) => m.fields[name] ?? capital(name.replaceAll('_', ' '));
@@ -26,8 +27,8 @@ export function valueInWords(field, value) {
   if (Array.isArray(value)) return value.map((each) => valueInWords(field, each)).join(', ');
   if (typeof value === 'object') return Object.entries(value).map(([need, days]) => m.values.every(say(catalogue.value?.words ?? {}, 'need', need), days)).join(', ');
   if (field.endsWith('_id') || field.endsWith('_ids')) return recordInWords(value);
-  if (/_on$|_by$/.test(field)) return new Date(`${value}T12:00:00`).toLocaleDateString([], { dateStyle: 'medium' });
-  if (/_at$|^until$/.test(field)) return new Date(value).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
+  if (/_on$|_by$/.test(field)) return fullDay(value);
+  if (/_at$|^until$/.test(field)) return moment(value);
   if (field === 'species_code') return catalogue.value?.species?.[value]?.name ?? value;
   if (field === 'unit') return t.units[value]?.(2) ?? value;
   const table = TABLES[field];

@@ -1,6 +1,7 @@
 // What went: records that were deleted or voided, newest first, each with its way back.
 import { useEffect, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
+import { fullDay, moment } from '../components/days.js';
 import { Skeleton } from '../components/empty.js';
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
@@ -29,7 +30,7 @@ export function GoneScreen() {
     ${said && !list && html`<button type="button" class="button" onClick=${load}>${m.past.again}</button>`}
     ${!list && busy && html`<${Skeleton} words=${t.loading} />`}${list?.length === 0 && html`<p class="lead">${g.none}</p>`}
     <ul class="diary went">${list?.map((each) => html`<li key=${each.id} class="row"><span class="badge"><${Icon} name=${each.kind === 'feeding' ? each.set.need : each.kind} /></span>
-      <div class="grow"><p>${titleOf(each)}</p><p class="soft">${whereOf(each)}</p><p class="soft">${g.by(rows.value.get(each.by ?? '')?.set.name ?? m.past.somebody, new Date(each.at_ms).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' }))}</p></div>
+      <div class="grow"><p>${titleOf(each)}</p><p class="soft">${whereOf(each)}</p><p class="soft">${g.by(rows.value.get(each.by ?? '')?.set.name ?? m.past.somebody, moment(each.at_ms))}</p></div>
       <button type="button" class="button" disabled=${busy} aria-label=${`${g.take_back}: ${titleOf(each)}`} onClick=${() => back(each)}>${g.take_back}</button></li>`)}</ul>`;
 }
 
@@ -43,5 +44,5 @@ const titleOf = (each) => (isEvent(each) ? capital(eventInWords(/** @type {any} 
 function whereOf(each) {
   if (!isEvent(each)) return kindName(each.kind);
   const name = rows.value.get(each.set.colony_id ?? each.set.place_id)?.set.name;
-  return [name, new Date(each.set.happened_at).toLocaleDateString([], { dateStyle: 'medium' })].filter(Boolean).join(', ');
+  return [name, fullDay(each.set.happened_at)].filter(Boolean).join(', ');
 }

@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { CalendarAddress } from '../components/calendar-address.js';
+import { shortDay } from '../components/days.js';
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
 import { Sheet } from '../components/sheet.js';
@@ -20,9 +21,6 @@ export function HandOverScreen() {
     <${Holiday} onPass=${setTrip} /><${PassForm} key=${JSON.stringify(trip)} trip=${trip} />
     <section class="card"><h2>${m.handover.calendar}</h2><${CalendarAddress} passId=${null} /></section>`;
 }
-
-/** @param {string} day ISO */
-const shortDay = (day) => new Date(`${day}T12:00:00`).toLocaleDateString([], { day: 'numeric', month: 'short' });
 
 /** What the guests of a pass logged, newest first. @param {string} passId @param {string[]} colonyIds */
 export function doneUnder(passId, colonyIds) {

@@ -1,5 +1,6 @@
 // What to get by when, and what spoils first; the server reckons it, so it is there only with a connection.
 import { useAnswer } from '../components/answer.js';
+import { weekDay } from '../components/days.js';
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
 import { inWords } from '../components/reasons.js';
@@ -16,11 +17,8 @@ import { capital } from './event-words.js';
 /** "Get it today" and "Spoils first" say these. */
 const SAID_ELSEWHERE = ['larder_out', 'larder_spoils'];
 
-/** @param {string} day ISO */
-const inDays = (day) => new Date(`${day}T12:00:00`).toLocaleDateString([], { weekday: 'short', day: 'numeric', month: 'short' });
-
 /** A reason whose days are said as people say them. @param {Reason} reason */
-const told = ({ code, args }) => inWords('reason', { code, args: Object.fromEntries(Object.entries(args).map(([name, value]) => [name, /^\d{4}-\d\d-\d\d$/.test(value) ? inDays(value) : value])) });
+const told = ({ code, args }) => inWords('reason', { code, args: Object.fromEntries(Object.entries(args).map(([name, value]) => [name, /^\d{4}-\d\d-\d\d$/.test(value) ? weekDay(value) : value])) });
 
 export function LarderOutlook() {
   const lots = rowsOf('lot').map((lot) => `${lot.id} ${lot.rev}`).join(); // asked anew once a change has reached the server
@@ -40,7 +38,7 @@ export function LarderOutlook() {
 function Food({ outlook: { food_code, buy_by, reasons } }) {
   const need = catalogue.value?.foods?.[food_code]?.need ?? 'other';
   return html`<li><span class="badge"><${Icon} name=${need} /></span><div class="grow">
-    <h3>${foodName(food_code)}</h3>${buy_by && html`<p><strong>${buy_by <= today.value ? m.get.today : m.get.by(inDays(buy_by))}</strong></p>`}
+    <h3>${foodName(food_code)}</h3>${buy_by && html`<p><strong>${buy_by <= today.value ? m.get.today : m.get.by(weekDay(buy_by))}</strong></p>`}
     ${reasons.filter(({ code }) => !SAID_ELSEWHERE.includes(code)).map((reason) => html`<p class="soft">${told(reason)}</p>`)}</div></li>`;
 }
 

@@ -1,5 +1,6 @@
 // The larder: foods in the house with their origin, how long they keep or are held, and sugar water mixed at home.
 import { useState } from 'preact/hooks';
+import { weekDay } from '../components/days.js';
 import { Empty } from '../components/empty.js';
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
@@ -16,9 +17,6 @@ import { LarderOutlook } from './larder-outlook.js';
 
 /** Whole days from today to a date. @param {string} date ISO */
 const daysTo = (date) => Math.round((Date.parse(date) - Date.parse(today.value)) / DAY_MS);
-/** @param {string} date ISO */
-const inDays = (date) => new Date(`${date}T12:00:00`).toLocaleDateString([], { weekday: 'short', day: 'numeric', month: 'short' });
-
 export function LarderScreen() {
   const [sheet, setSheet] = useState('');
   const lots = rowsOf('lot').filter((lot) => !lot.set.finished_on).sort((a, b) => (a.set.use_by ?? '9') < (b.set.use_by ?? '9') ? -1 : 1);
@@ -40,9 +38,9 @@ function Lot({ lot }) {
   const verdict = originVerdict(catalogue.value?.origins ?? {}, v.origin, { got_on: v.got_on ?? null, today: today.value });
   const left = v.use_by ? daysTo(v.use_by) : null;
   const bad = ['refuse', 'hold'].includes(verdict.verdict) || (left !== null && left < 0);
-  const state = verdict.verdict === 'hold' && verdict.until ? m.larder.held(inDays(verdict.until), daysTo(verdict.until))
+  const state = verdict.verdict === 'hold' && verdict.until ? m.larder.held(weekDay(verdict.until), daysTo(verdict.until))
     : verdict.verdict === 'refuse' ? m.larder.never : left === null ? '' : left < 0 ? m.larder.over : m.larder.left(left);
-  const facts = [inTable(words, 'origin', v.origin), v.got_on ? m.larder.got(inDays(v.got_on)) : '', v.use_by ? m.larder.use_by(inDays(v.use_by)) : ''].filter(Boolean).join(' · ');
+  const facts = [inTable(words, 'origin', v.origin), v.got_on ? m.larder.got(weekDay(v.got_on)) : '', v.use_by ? m.larder.use_by(weekDay(v.use_by)) : ''].filter(Boolean).join(' · ');
   const need = catalogue.value?.foods?.[v.food_code]?.need ?? 'other';
   async function usedUp() {
     await keep('lot', { finished_on: today.value }, lot.id);

@@ -1,6 +1,7 @@
 // A feeding: prefilled by the plan, last used foods first, and what an origin means at the moment of choosing.
 import { useState } from 'preact/hooks';
 import { Choice } from '../components/choice.js';
+import { shortDay } from '../components/days.js';
 import { html } from '../components/html.js';
 import { Cautions } from '../components/reasons.js';
 import { Stepper } from '../components/stepper.js';
@@ -25,7 +26,7 @@ function foodsInOrder(colonyId, planned) {
 }
 
 /** @param {import('../care/overlay.js').ShownRow} lot @param {string} food */
-const lotName = ({ set }, food) => set.name || (set.got_on ? m.larder.got(new Date(`${set.got_on}T12:00:00`).toLocaleDateString([], { day: 'numeric', month: 'short' })) : food);
+const lotName = ({ set }, food) => set.name || (set.got_on ? m.larder.got(shortDay(set.got_on)) : food);
 
 /** @param {any} props */
 export function FeedingForm({ colonyId, need, item, save }) {

@@ -1,6 +1,7 @@
 // Nudges on this phone, in words: will they come, when did one last come, and a test.
 import { useEffect } from 'preact/hooks';
 import { useAnswer } from '../components/answer.js';
+import { moment } from '../components/days.js';
 import { html } from '../components/html.js';
 import { askForNudges, pushState, refreshPush, sendTest, stopNudges } from '../signals/push.js';
 import { m } from '../text/en-more.js';
@@ -11,7 +12,7 @@ export function Nudges() {
   useEffect(() => { void refreshPush(); }, []);
   const silent = (answer?.devices ?? []).filter((/** @type {any} */ phone) => phone.silent && !phone.here);
   return html`<section class="card"><h2>${m.nudges.title}</h2><p>${m.nudges.state[state]}</p>
-    ${state === 'on' && html`<p class="soft">${health?.last_ack_ms ? m.nudges.last(new Date(health.last_ack_ms).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })) : m.nudges.none}</p>`}
+    ${state === 'on' && html`<p class="soft">${health?.last_ack_ms ? m.nudges.last(moment(health.last_ack_ms)) : m.nudges.none}</p>`}
     ${silent.map((/** @type {any} */ phone) => html`<p class="caution">${m.nudges.silent(phone.name)}</p>`)}
     ${(answer?.silent_elsewhere ?? []).map((/** @type {any} */ phone) => html`<p class="caution" key=${phone.id}>${m.nudges.elsewhere[phone.why]?.(phone.person ?? m.nudges.somebody, phone.name)}</p>`)}
     ${tested && html`<p role="status">${m.nudges.tested[tested]}</p>`}

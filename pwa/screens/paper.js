@@ -1,4 +1,5 @@
 // What goes on paper: the hand-over sheet of a pass, or the record of a colony.
+import { weekDay } from '../components/days.js';
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
 import { inWords } from '../components/reasons.js';
@@ -37,7 +38,7 @@ const HandOverSheet = ({ given }) => html`<h1>${m.paper.sheet(given.name)}</h1>
   ${given.colony_ids.map((/** @type {string} */ id) => rows.value.get(id)).filter(Boolean).map((/** @type {any} */ colony) => html`<section class="card" key=${colony.id}>
     <h2>${colony.set.number ? `${colony.set.number} · ` : ''}${colony.set.name}</h2><p class="soft"><em>${speciesOf(colony.set)}</em></p>
     <table><thead><tr><th scope="col">${m.paper.what}</th><th scope="col">${m.paper.when}</th><th scope="col">${m.paper.done}</th></tr></thead><tbody>${tasksUntil(colony.id, given.ends_on).map((/** @type {any} */ task) => html`<tr>
-      <td>${task.portion ? sayPortion(catalogue.value.words, task.portion) : say(catalogue.value.words, 'todo', task.need)}</td><td>${new Date(task.due_at_ms).toLocaleDateString([], { weekday: 'short', day: 'numeric', month: 'short' })}</td><td></td></tr>`)}</tbody></table>
+      <td>${task.portion ? sayPortion(catalogue.value.words, task.portion) : say(catalogue.value.words, 'todo', task.need)}</td><td>${weekDay(task.due_at_ms)}</td><td></td></tr>`)}</tbody></table>
     ${(planOf(colony.id)?.set.cautions ?? []).map((/** @type {any} */ caution) => html`<p class="caution">${inWords('caution', caution)}</p>`)}</section>`)}`;
 
 /** @param {{colony: import('../care/overlay.js').ShownRow}} props */

@@ -1,6 +1,7 @@
 // A record's history: who changed what when, what stood there before, what lost; each value can be brought back.
 import { useEffect, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
+import { moment } from '../components/days.js';
 import { html } from '../components/html.js';
 import { say } from '../signals/actions.js';
 import { bringBack, revisionsOf } from '../signals/past.js';
@@ -42,7 +43,7 @@ function Line({ row, revision, first, offers }) {
     await bringBack(row, field, value);
     say(m.past.brought);
   }
-  return html`<li class="stack"><p class="eyebrow"><strong>${rows.value.get(revision.by ?? '')?.set.name ?? m.past.somebody} ${done}</strong>${new Date(revision.at_ms).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}</p>
+  return html`<li class="stack"><p class="eyebrow"><strong>${rows.value.get(revision.by ?? '')?.set.name ?? m.past.somebody} ${done}</strong>${moment(revision.at_ms)}</p>
     ${told(asked).map((field) => html`${(first || field in before) && html`<p>${fieldName(field)}: <strong>${valueInWords(field, asked[field])}</strong>${!first && html` <span class="soft">${m.past.was(valueInWords(field, before[field]))}</span>`}</p>`}
       ${field in lost && html`<p class="caution">${fieldName(field)}: ${m.past.not_stood(valueInWords(field, lost[field]))}</p>`}
       ${offers.filter((offer) => offer.field === field).map((offer) => html`<button type="button" class="button start" onClick=${() => bring(offer)}>${offer.value === null ? m.past.clear : m.past.bring(valueInWords(field, offer.value))}</button>`)}`)}</li>`;

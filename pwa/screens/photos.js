@@ -1,5 +1,6 @@
 // The pictures of a colony: take one, how it grew side by side, and each of them large.
 import { useState } from 'preact/hooks';
+import { fullDay } from '../components/days.js';
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
 import { Photo } from '../components/photo.js';
@@ -54,4 +55,4 @@ function Large({ all, at, name, onTurn }) {
 }
 
 /** @param {ShownRow} row */
-const day = (row) => new Date(row.happened_ms ?? 0).toLocaleDateString([], { dateStyle: 'medium' });
+const day = (row) => fullDay(row.happened_ms ?? 0);

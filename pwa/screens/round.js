@@ -1,5 +1,6 @@
 // The round: what is due now, later today and next, how far it has come, and what was done.
 import { useState } from 'preact/hooks';
+import { timeOfDay } from '../components/days.js';
 import { Empty } from '../components/empty.js';
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
@@ -54,13 +55,13 @@ function Progress({ left, done, next }) {
 function dayInWords(ms) {
   const when = new Date(ms);
   const same = when.toDateString() === new Date().toDateString();
-  return same ? when.toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' }) : when.toLocaleDateString([], { weekday: 'long' });
+  return same ? timeOfDay(ms) : when.toLocaleDateString([], { weekday: 'long' });
 }
 
 /** @param {{row: import('../care/overlay.js').ShownRow}} props */
 function Done({ row }) {
   const who = row.by ? rows.value.get(row.by)?.set.name : null;
   return html`<li><${Icon} name="done" /><div class="grow"><p><strong>${nameOf(row.set.colony_id)}</strong> ${eventInWords(row)}</p>
-    <p class="soft">${new Date(row.happened_ms ?? 0).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })} ${who ? t.round.by(who) : ''} · <${SaveState} state=${row.state} /></p></div>
+    <p class="soft">${timeOfDay(row.happened_ms ?? 0)} ${who ? t.round.by(who) : ''} · <${SaveState} state=${row.state} /></p></div>
     <button type="button" class="button quiet" onClick=${() => voidLog(row)} aria-label=${`${t.round.undo}: ${eventInWords(row)}`}>${t.round.undo}</button></li>`;
 }

@@ -1,6 +1,7 @@
 // The house: its hours, the phones that are signed in, how this app looks, and what this phone has stored.
 import { useEffect, useState } from 'preact/hooks';
 import { textsOf, useAttempt } from '../components/attempt.js';
+import { moment } from '../components/days.js';
 import { html } from '../components/html.js';
 import { Install } from '../components/install.js';
 import { LookChoice } from '../components/look-choice.js';
@@ -19,9 +20,6 @@ export const SettingsScreen = ({ code }) => html`<h1>${h.title}</h1><${Nudges} /
   <section class="card"><h2>${m.places.title}</h2><p>${m.places.about}</p><a class="button" href="#/places">${m.places.open}</a></section><${Phones} code=${code} />
   <section class="card"><h2>${h.look}</h2><${LookChoice} /><a class="button" href="#/look">${m.look.all_parts}</a></section><${Stored} /><${Install} />
   <section class="card"><h2>${h.good_to_know}</h2><p>${h.advice}</p><p>${h.never}</p><p class="soft">${h.build} ${document.body.dataset.build}</p></section>`;
-
-/** @param {number} ms */
-const instant = (ms) => new Date(ms).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
 
 function House() {
   const house = rowsOf('household')[0];
@@ -75,7 +73,7 @@ function Phones({ code }) {
   /** @param {any} phone */
   const signOut = (phone) => confirm(h.sign_out_other(phone.name)) && attempt(async () => { await post(`/api/devices/${phone.id}/revoke`); setList((await get('/api/devices')).devices); });
   return html`<section class="card"><h2>${h.phones}</h2>
-    <ul class="done-list">${list.map((phone) => html`<li key=${phone.id}><div class="grow"><strong>${phone.name}</strong>${phone.here ? ` ${h.this_one}` : ''}<p class="soft">${h.last_seen} ${instant(phone.last_seen_ms)}</p></div>
+    <ul class="done-list">${list.map((phone) => html`<li key=${phone.id}><div class="grow"><strong>${phone.name}</strong>${phone.here ? ` ${h.this_one}` : ''}<p class="soft">${h.last_seen} ${moment(phone.last_seen_ms)}</p></div>
       ${!phone.here && html`<button type="button" class="button warn" onClick=${() => signOut(phone)}>${h.sign_out}</button>`}</li>`)}</ul>
     <form class="stack" onSubmit=${look}><label>${h.new_phone} <small>${h.new_phone_hint}</small><input name="code" required defaultValue=${code} autocapitalize="characters" autocomplete="off" /></label><button class="button">${h.look_up}</button></form>
     ${found && html`<p><strong>${found.device_name}</strong> ${h.asks}</p><div class="wrap">${people.map((person) => html`<button type="button" class="button" onClick=${() => approve({ person_id: person.id })}>${person.set.name}</button>`)}
@@ -91,7 +89,7 @@ function Stored() {
   const { waiting, attention } = unsent.value;
   const leave = () => confirm(waiting ? h.leave_unsent(waiting) : h.leave(session.value?.name ?? h.this_phone)) && attempt(logout);
   return html`<section class="card"><h2>${h.on_this_phone}</h2>
-    <p>${last_sync_ms ? h.last_synced(instant(last_sync_ms)) : h.not_synced} ${waiting + attention ? h.not_sent(waiting + attention) : h.nothing_waits}</p>
+    <p>${last_sync_ms ? h.last_synced(moment(last_sync_ms)) : h.not_synced} ${waiting + attention ? h.not_sent(waiting + attention) : h.nothing_waits}</p>
     <p class="soft">${kept ? h.kept : h.not_kept}</p>${said}
     <div class="wrap"><button type="button" class="button" onClick=${() => syncNow()}>${h.sync_now}</button><button type="button" class="button" onClick=${exportUnsent}>${h.export}</button>
     <button type="button" class="button warn" onClick=${leave}>${h.sign_out}</button></div></section>`;

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { Figures } from '../components/chart.js';
 import { Choice, ManyChoice } from '../components/choice.js';
+import { fullDay } from '../components/days.js';
 import { html } from '../components/html.js';
 import { needClass } from '../components/tube.js';
 import { say as inTable } from '../care/words.js';
@@ -24,9 +25,6 @@ const LONGEST_NAME = 80;
 
 /** @param {string} code */
 const foodName = (code) => capital(inTable(catalogue.value?.words ?? {}, 'food', code));
-
-/** @param {string} day */
-const inWords = (day) => new Date(`${day}T12:00:00`).toLocaleDateString([], { dateStyle: 'medium' });
 
 /** @param {number} share */
 const percent = (share) => Math.round(share * 100);
@@ -72,7 +70,7 @@ function Running({ colony, tasting }) {
     say(w.ended, async () => { await endTasting(tasting, null); });
   });
   const rows = told.map((each) => [foodName(each.food_code), String(each.offers), `${percent(each.mean)} %`, `${percent(each.low)}–${percent(each.high)} %`, `${percent(each.best)} %`]);
-  return html`<h3>${w.told}</h3><p class="soft">${w.since(inWords(tasting.set.started_on))}. ${told.length ? w.range : w.wait}</p>
+  return html`<h3>${w.told}</h3><p class="soft">${w.since(fullDay(tasting.set.started_on))}. ${told.length ? w.range : w.wait}</p>
     <ul class="stack">${told.map((each) => html`<li key=${each.food_code}><${Liking} told=${each} /></li>`)}</ul>
     ${told.length > 0 && html`<${Figures} heads=${[w.food, w.offered, w.share, w.spread, w.favourite]} rows=${rows} />`}
     ${said}<button type="button" class="button start" disabled=${busy} onClick=${end}>${w.end}</button>`;
@@ -96,6 +94,6 @@ function Earlier({ colonyId }) {
   const { log } = useHistory(colonyId);
   const ended = endedTastings(colonyId);
   if (!ended.length) return null;
-  return html`<details><summary>${w.earlier}</summary>${ended.map((tasting) => html`<div class="stack" key=${tasting.id}><p class="soft">${w.days(inWords(tasting.set.started_on), inWords(tasting.set.ended_on))}</p>
+  return html`<details><summary>${w.earlier}</summary>${ended.map((tasting) => html`<div class="stack" key=${tasting.id}><p class="soft">${w.days(fullDay(tasting.set.started_on), fullDay(tasting.set.ended_on))}</p>
     <ul>${tally(log, tasting).map(({ food, taken, checked }) => html`<li>${checked ? w.tally(foodName(food), taken, checked) : w.unchecked(foodName(food))}</li>`)}</ul></div>`)}</details>`;
 }
