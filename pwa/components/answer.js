@@ -2,10 +2,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import { get } from '../signals/people.js';
 import { saving } from '../signals/shelf.js';
+import { inDegrees } from './degrees.js';
 import { m } from '../text/en-more.js';
 
 /** @param {any} problem @returns {string} */
-export const whyNot = (problem) => (problem.code === 'offline' ? m.ahead.needs_server : problem.message);
+export const whyNot = (problem) => (problem.code === 'offline' ? m.ahead.needs_server : inDegrees(problem.message));
 
 /**
  * Ask when first shown, when the connection comes back, and whenever `when` changes. An answer that is there stays

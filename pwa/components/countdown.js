@@ -2,6 +2,7 @@
 import { DAY_MS } from '../care/gauges.js';
 import { now } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
+import { inDegrees } from './degrees.js';
 import { html } from './html.js';
 
 const c = m.countdown;
@@ -26,5 +27,5 @@ export function Countdown({ notice: { code, args }, fromMs }) {
   const x = (/** @type {number} */ days) => 8 + (days / Math.max(1, high)) * (WIDE - 16);
   return html`<section class="card" aria-label=${TITLES[code]}><p class="eyebrow"><strong>${TITLES[code]}</strong></p><p class="lead">${words}</p>
     ${high > 0 && html`<svg class="chart need-protein" viewBox=${`0 0 ${WIDE} 22`} aria-hidden="true"><path class="axis" d=${`M8 11H${WIDE - 8}`} /><path class="bar" d=${`M${x(low).toFixed(1)} 5H${x(high).toFixed(1)}v12H${x(low).toFixed(1)}z`} /><circle class="dot" cx="8" cy="11" r="6" /></svg>`}
-    <p class="soft">${[c.between(day(fromDay), day(toDay)), c.warm(args.mean_c), STAGES[args.stage] && c.seen(STAGES[args.stage]?.toLowerCase() ?? '')].filter(Boolean).join(', ')}.</p></section>`;
+    <p class="soft">${[c.between(day(fromDay), day(toDay)), inDegrees(c.warm(args.mean_c)), STAGES[args.stage] && c.seen(STAGES[args.stage]?.toLowerCase() ?? '')].filter(Boolean).join(', ')}.</p></section>`;
 }

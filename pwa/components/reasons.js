@@ -1,6 +1,7 @@
 // Reasons, cautions and first steps in words, from the one word table.
 import { fill } from '../care/words.js';
 import { catalogue, now } from '../signals/shelf.js';
+import { inDegrees } from './degrees.js';
 import { html } from './html.js';
 
 /** @param {string} section @param {{code: string, args: Record<string, any>}} item */
@@ -15,7 +16,7 @@ export function inWords(section, item) {
     if (item.code === 'glance') args.days = Math.round(hours / 24);
   }
   for (const name of ['low', 'high', 'days']) if (typeof args[name] === 'number') args[name] = Math.round(args[name] * 10) / 10;
-  return fill(template, args);
+  return inDegrees(fill(template, args));
 }
 
 /** The first reason at once, the others behind it. @param {{items: any[], open?: boolean}} props */

@@ -1,5 +1,6 @@
 // Fields and their values in words: for what needs a person, and for what was changed.
 import { say } from '../care/words.js';
+import { temperature } from '../components/degrees.js';
 import { catalogue, rows } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
@@ -17,7 +18,7 @@ const TABLES = { need: 'need', food_code: 'food', food_codes: 'food', vessel_cod
 /** The app's own words for a field's codes. @type {Record<string, Record<string, string>>} */
 const OWN = {
   stage: t.stages, condition: t.conditions, outcome: t.outcomes, reading: t.readings, workers_coarse: t.coarse, eggs: t.coarse, larvae: t.coarse, pupae: t.coarse,
-  guild: m.own.guilds, founding_mode: m.own.foundings, action: { ...t.event.water, read: m.values.read }, why: Object.fromEntries(t.later.why),
+  guild: m.own.guilds, founding_mode: m.own.foundings, place_type: m.places.types, action: { ...t.event.water, read: m.values.read }, why: Object.fromEntries(t.later.why),
 };
 
 /** @param {string} field @param {any} value @returns {string} */
@@ -26,6 +27,7 @@ export function valueInWords(field, value) {
   if (typeof value === 'boolean') return value ? m.values.yes : m.values.no;
   if (Array.isArray(value)) return value.map((each) => valueInWords(field, each)).join(', ');
   if (typeof value === 'object') return Object.entries(value).map(([need, days]) => m.values.every(say(catalogue.value?.words ?? {}, 'need', need), days)).join(', ');
+  if (field.endsWith('_c')) return temperature(value);
   if (field.endsWith('_id') || field.endsWith('_ids')) return recordInWords(value);
   if (/_on$|_by$/.test(field)) return fullDay(value);
   if (/_at$|^until$/.test(field)) return moment(value);

@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import { textsOf, useAttempt } from '../components/attempt.js';
 import { Choice } from '../components/choice.js';
+import { inDegrees, storedOf, temperature, typedOf } from '../components/degrees.js';
 import { Empty } from '../components/empty.js';
 import { html } from '../components/html.js';
 import { keep, log, say } from '../signals/actions.js';
@@ -15,7 +16,7 @@ export function PlacesScreen() {
   const [adding, setAdding] = useState(false);
   const places = rowsOf('place');
   return html`<h1>${p.title}</h1><p class="soft">${p.about}</p>
-    ${!places.length && !adding && html`<${Empty} bare title=${p.empty} />`}
+    ${!places.length && !adding && html`<${Empty} bare title=${inDegrees(p.empty)} />`}
     ${places.map((place) => html`<${Place} key=${place.id} place=${place} />`)}
     ${adding ? html`<section class="card"><h2>${p.add}</h2><${PlaceForm} place=${null} onDone=${() => setAdding(false)} /></section>`
       : html`<button type="button" class="button main wide" onClick=${() => setAdding(true)}>${p.add}</button>`}`;
@@ -27,7 +28,7 @@ function Place({ place }) {
   const v = place.set;
   const here = rowsOf('colony').filter((colony) => colony.set.place_id === place.id).map((colony) => colony.set.name);
   const facts = [
-    /** @type {any} */ (p.types)[v.place_type] ?? '', v.day_temp_c != null ? p.day(v.day_temp_c) : '', v.night_temp_c != null ? p.night(v.night_temp_c) : '',
+    p.types[v.place_type] ?? '', v.day_temp_c != null ? p.day(temperature(v.day_temp_c)) : '', v.night_temp_c != null ? p.night(temperature(v.night_temp_c)) : '',
     v.humidity_pct != null ? p.moist(v.humidity_pct) : '',
   ].filter(Boolean).join(' · ');
   return html`<article class="card"><h2>${v.name}</h2>${facts && html`<p class="soft">${facts}</p>`}<p>${here.length ? here.join(', ') : p.nobody}</p>
@@ -50,9 +51,11 @@ function PlaceForm({ place, onDone }) {
   function save(event) {
     event.preventDefault();
     const text = textsOf(event.target);
-    const [day_temp_c, night_temp_c, humidity_pct] = ['day', 'night', 'moist'].map((name) => numberOf(text(name)));
-    if (outside(day_temp_c ?? null, -10, 45) || outside(night_temp_c ?? null, -10, 45)) return form.say(p.bad_temp);
-    if (outside(humidity_pct ?? null, 0, 100)) return form.say(p.bad_moist);
+    const day_temp_c = storedOf(numberOf(text('day')), was.day_temp_c);
+    const night_temp_c = storedOf(numberOf(text('night')), was.night_temp_c);
+    const humidity_pct = numberOf(text('moist'));
+    if (outside(day_temp_c, -10, 45) || outside(night_temp_c, -10, 45)) return form.say(inDegrees(p.bad_temp));
+    if (outside(humidity_pct, 0, 100)) return form.say(p.bad_moist);
     return form.attempt(async () => {
       await keep('place', { name: text('name'), place_type: type, day_temp_c, night_temp_c, humidity_pct }, place?.id);
       say(t.saved);
@@ -61,8 +64,8 @@ function PlaceForm({ place, onDone }) {
   }
   return html`<form class="stack" onSubmit=${save}><label>${p.name}<input name="name" required maxlength="60" defaultValue=${was.name ?? ''} autocomplete="off" /></label>
     <${Choice} label=${p.type} options=${Object.entries(p.types)} value=${type} onPick=${setType} />
-    <div class="pair"><label>${p.day_temp}<input name="day" inputmode="decimal" defaultValue=${was.day_temp_c ?? ''} /></label>
-    <label>${p.night_temp}<input name="night" inputmode="decimal" defaultValue=${was.night_temp_c ?? ''} /></label></div>
+    <div class="pair"><label>${inDegrees(p.day_temp)}<input name="day" inputmode="decimal" defaultValue=${typedOf(was.day_temp_c)} /></label>
+    <label>${inDegrees(p.night_temp)}<input name="night" inputmode="decimal" defaultValue=${typedOf(was.night_temp_c)} /></label></div>
     <label>${p.humidity} <small>${m.form.optional}</small><input name="moist" inputmode="decimal" defaultValue=${was.humidity_pct ?? ''} /></label>
     ${form.said}<button class="button main wide" disabled=${form.busy}>${m.form.save}</button></form>`;
 }
@@ -74,10 +77,10 @@ function ReadingForm({ place, onDone }) {
   function save(event) {
     event.preventDefault();
     const text = textsOf(event.target);
-    const temperature_c = numberOf(text('temperature'));
+    const temperature_c = storedOf(numberOf(text('temperature')));
     const humidity_pct = numberOf(text('moist'));
     if (temperature_c === null && humidity_pct === null) return form.say(p.nothing);
-    if (outside(temperature_c, -20, 80)) return form.say(p.bad_temp);
+    if (outside(temperature_c, -20, 80)) return form.say(inDegrees(p.bad_temp));
     if (outside(humidity_pct, 0, 100)) return form.say(p.bad_moist);
     return form.attempt(async () => {
       await log('climate', {
@@ -87,7 +90,7 @@ function ReadingForm({ place, onDone }) {
       onDone();
     });
   }
-  return html`<form class="stack" onSubmit=${save}><div class="pair"><label>${p.temperature}<input name="temperature" inputmode="decimal" /></label>
+  return html`<form class="stack" onSubmit=${save}><div class="pair"><label>${inDegrees(p.temperature)}<input name="temperature" inputmode="decimal" /></label>
     <label>${p.humidity}<input name="moist" inputmode="decimal" /></label></div>
     ${form.said}<button class="button main wide" disabled=${form.busy}>${p.log}</button></form>`;
 }

@@ -4,7 +4,7 @@ import { textsOf, useAttempt } from '../components/attempt.js';
 import { moment } from '../components/days.js';
 import { html } from '../components/html.js';
 import { Install } from '../components/install.js';
-import { LookChoice } from '../components/look-choice.js';
+import { DegreesChoice, LookChoice } from '../components/look-choice.js';
 import { exportUnsent, keep, say } from '../signals/actions.js';
 import { get, logout, post } from '../signals/people.js';
 import { rowsOf, saving, session, syncNow, unsent } from '../signals/shelf.js';
@@ -18,7 +18,7 @@ const h = m.house;
 /** @param {{code: string}} props */
 export const SettingsScreen = ({ code }) => html`<h1>${h.title}</h1><${Nudges} /><${Mail} /><${House} />
   <section class="card"><h2>${m.places.title}</h2><p>${m.places.about}</p><a class="button" href="#/places">${m.places.open}</a></section><${Phones} code=${code} />
-  <section class="card"><h2>${h.look}</h2><${LookChoice} /><a class="button" href="#/look">${m.look.all_parts}</a></section><${Stored} /><${Install} />
+  <section class="card"><h2>${h.look}</h2><${LookChoice} /><${DegreesChoice} /><a class="button" href="#/look">${m.look.all_parts}</a></section><${Stored} /><${Install} />
   <section class="card"><h2>${h.good_to_know}</h2><p>${h.advice}</p><p>${h.never}</p><p class="soft">${h.build} ${document.body.dataset.build}</p></section>`;
 
 function House() {

@@ -20,7 +20,7 @@ export const m = {
     amount: 'Amount', unit: 'Unit', text: 'Text', zone: 'Time zone', care_hours: 'Care hours', remark: 'Remark', happened_at: 'When', need: 'What for', food_code: 'Food', lot_id: 'Lot', origin: 'Where it comes from',
     size_class: 'Size', feeding_id: 'Feeding', outcome: 'What became of it', leftovers_removed: 'Leftovers taken out', action: 'What was done', reading: 'Level', level_mm: 'Level in mm', workers: 'Workers',
     workers_coarse: 'Workers, roughly', fault: 'What is wrong', resolved_at: 'Mended', colony_ids: 'Colonies', food_codes: 'Foods', started_on: 'First day', ended_on: 'Ended', use_by: 'Use by', got_on: 'Since', tasting_id: 'Tasting', despite: 'Logged despite',
-    until: 'Put off until', why: 'Reason', vessel_code: 'Vessel', has_outworld: 'Outworld', founded_on: 'Founded', acquired_on: 'With you since', finished_on: 'Used up', starts_on: 'First day', ends_on: 'Last day',
+    until: 'Put off until', why: 'Reason', day_temp_c: 'By day', night_temp_c: 'At night', temperature_c: 'Temperature', humidity_pct: 'Humidity, %', place_type: 'What it is', vessel_code: 'Vessel', has_outworld: 'Outworld', founded_on: 'Founded', acquired_on: 'With you since', finished_on: 'Used up', starts_on: 'First day', ends_on: 'Last day',
   }),
   registers: /** @type {Record<string, string>} */ ({ household: 'The house', person: 'Person', colony: 'Colony', vessel: 'Vessel', place: 'Place', lot: 'Food in the larder', rule: 'Own rhythm', tasting: 'Tasting', pass: 'Pass' }),
   values: { empty: 'empty', yes: 'yes', no: 'no', elsewhere: 'not on this phone', every: (/** @type {string} */ need, /** @type {number} */ d) => `${need} every ${count(d, 'day')}`, read: 'Read' },
@@ -94,7 +94,7 @@ export const m = {
   get: { title: 'What to get', today: 'Get it today.', by: (/** @type {string} */ day) => `Get it by ${day}.`, spoils: 'Spoils first' },
   reckon: {
     title: 'Calculators', about: 'Each one says how it reckons, where that comes from, and where it stops being true.', without: 'Sugar water can be mixed in the larder without a connection.', back: 'All calculators', back_larder: 'Back to the larder',
-    go: 'Work it out', result: 'What comes out', how: 'How it is reckoned', formula: 'Formula:', source: 'Source:', limits: 'Limits:', open: 'Leave it open', units: /** @type {Record<string, string>} */ ({ d: 'days', min: 'minutes', 'mg/d': 'mg a day' }), in_unit: (/** @type {string} */ unit) => `in ${unit}`,
+    go: 'Work it out', result: 'What comes out', how: 'How it is reckoned', formula: 'Formula:', source: 'Source:', limits: 'Limits:', open: 'Leave it open', in_unit: (/** @type {string} */ unit) => `in ${unit}`,
     range: (/** @type {string} */ low, /** @type {string} */ high) => `${low} to ${high}`, up_to: (/** @type {string} */ high) => `up to ${high}`, left_out: (/** @type {string} */ usual) => `left empty: ${usual}`, may_be_empty: 'may stay empty',
   },
   holiday: {
@@ -135,9 +135,9 @@ export const m = {
   places: {
     title: 'Places', about: 'Cabinet, room, cellar or fridge: their warmth and dryness move food, water and brood in every plan.', empty: 'No place is noted. Without one a room of 22 °C is assumed (common practice).',
     add: 'Add a place', change: 'Change', reading: 'Log a reading', log: 'Log the reading', open: 'See the places', name: 'Name of the place', type: 'What it is',
-    types: { cabinet: 'Cabinet', room: 'Room', cellar: 'Cellar', fridge: 'Fridge' }, nobody: 'No colony stands here yet: choose it in the colony under Change.',
+    types: /** @type {Record<string, string>} */ ({ cabinet: 'Cabinet', room: 'Room', cellar: 'Cellar', fridge: 'Fridge' }), nobody: 'No colony stands here yet: choose it in the colony under Change.',
     day_temp: 'By day, °C', night_temp: 'At night, °C', humidity: 'Humidity, %', temperature: 'Temperature, °C', stands: 'Stands in', nowhere: 'not said', none_yet: 'Add a place first, under House.',
-    day: (/** @type {number} */ c) => `${c} °C by day`, night: (/** @type {number} */ c) => `${c} °C at night`, moist: (/** @type {number} */ n) => `${n} % humidity`,
+    day: (/** @type {string} */ warm) => `${warm} by day`, night: (/** @type {string} */ warm) => `${warm} at night`, moist: (/** @type {number} */ n) => `${n} % humidity`,
     bad_temp: 'This temperature cannot be: type °C.', bad_moist: 'Humidity lies between 0 and 100 %.', nothing: 'Type a temperature or a humidity.',
   },
   fate: {
@@ -154,7 +154,7 @@ export const m = {
     few: 'Few (under 20)', some: 'Some (20 to 100)', many: 'Many', larvae: 'Larvae', needed: 'Give the colony a name.', save: 'Save', add: 'Add the colony', more: 'Vessel, number and more', stings: 'This species stings. Allergic people need help from others here.',
   },
   look: {
-    title: 'How it looks', about: 'Every part that the screens are made of, in the light that you choose.', gauge: 'The gauge', colour: 'Colour', type: 'Type', buttons: 'Buttons', chips: 'Chips', stepper: 'Stepper', states: 'Saved, synced, attention', empty: 'A calm state', skeleton: 'Before it is there', sheet: 'Sheet', toast: 'Toast', icons: 'Icons', open_sheet: 'Open a sheet', show_toast: 'Show a toast', light: 'Light', as_phone: 'As the phone', day: 'Light', dark: 'Dark', red: 'Dim red',
+    title: 'How it looks', about: 'Every part that the screens are made of, in the light that you choose.', gauge: 'The gauge', colour: 'Colour', type: 'Type', buttons: 'Buttons', chips: 'Chips', stepper: 'Stepper', states: 'Saved, synced, attention', empty: 'A calm state', skeleton: 'Before it is there', sheet: 'Sheet', toast: 'Toast', icons: 'Icons', open_sheet: 'Open a sheet', show_toast: 'Show a toast', light: 'Light', degrees: 'Temperatures in', as_phone: 'As the phone', day: 'Light', dark: 'Dark', red: 'Dim red',
     red_why: 'Dim red is for looking into a dark nest: ants hardly see deep red (common practice).', all_parts: 'See every part of the app',
   },
   photos: {

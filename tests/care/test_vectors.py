@@ -6,11 +6,13 @@ import json
 import os
 import shutil
 import subprocess
+from dataclasses import asdict
 from pathlib import Path
 
 import pytest
 
 from broodshelf.care import catalogue
+from broodshelf.care.calculators import CALCULATORS
 from broodshelf.care.feeding.food_origin import origin_verdict
 from broodshelf.care.feeding.sugar_water import WATER_G_PER_ML, recipe
 from broodshelf.care.gauges import Gauge, apply_event, due_at_ms, level_at
@@ -121,8 +123,11 @@ def test_the_phone_passes_the_same_vectors(tmp_path):
     assert node, "Node is not installed; ./deploy/test installs it (it is a tool for tests only)."
     (tmp_path / "catalogue.json").write_text(json.dumps(catalogue.as_json()))
     (tmp_path / "plans.json").write_text(json.dumps(plan_cases()))
+    asked = [{"calculator": code, **asdict(one)} for code, each in CALCULATORS.items() for one in each.inputs]
+    (tmp_path / "inputs.json").write_text(json.dumps(asked))
     environment = {
         **os.environ,
+        "INPUTS": str(tmp_path / "inputs.json"),
         "CATALOGUE": str(tmp_path / "catalogue.json"),
         "PLANS": str(tmp_path / "plans.json"),
     }

@@ -49,3 +49,42 @@ def test_a_colony_put_to_rest_says_since_when_and_until(phone, server):
 
     expect(plan.get_by_text("In winter rest.")).to_be_visible()
     expect(plan.get_by_text("Wake it up in")).to_be_visible()
+
+
+def test_a_phone_that_shows_fahrenheit_stores_celsius_and_shows_again_what_was_typed(phone, server):
+    page = phone()
+    claim(page, server)
+    go(page, server, "#/places")
+    page.get_by_role("button", name="Add a place").click()
+    page.get_by_label("Name of the place").fill("Window sill")
+    page.get_by_label("By day, °C").fill("24")
+    page.get_by_role("button", name="Save").click()
+    go(page, server, "#/settings")
+    page.get_by_role("group", name="Temperatures in").get_by_role("button", name="°F").click()
+    go(page, server, "#/places")
+    expect(page.get_by_text("75 °F by day")).to_be_visible()
+    page.get_by_role("button", name="Change").click()
+    page.get_by_label("At night, °F").fill("68.5")
+    page.get_by_role("button", name="Save").click()
+    expect(page.get_by_text("75 °F by day · 68.5 °F at night")).to_be_visible()
+    page.get_by_role("button", name="Change").click()
+    expect(page.get_by_label("At night, °F")).to_have_value("68.5")
+    open_colony(page, server)
+    page.get_by_role("button", name="Change").click()
+    page.get_by_role("combobox", name="Stands in").select_option("Window sill")
+    page.get_by_role("button", name="Save").click()
+    go(page, server, "#/places")
+    page.get_by_role("button", name="Log a reading").click()
+    page.get_by_label("Temperature, °F").fill("93")
+    page.get_by_role("button", name="Log the reading").click()
+    expect(page.get_by_text("All synced")).to_be_visible()
+    stored = page.evaluate(
+        "async () => (await import(`/static/${document.body.dataset.build}/signals/shelf.js`)).rowsOf('place')[0].set"
+    )
+    assert stored["day_temp_c"] == 24, "a field that nobody touched keeps what was typed in °C"
+    assert stored["night_temp_c"] == pytest.approx((68.5 - 32) / 1.8, abs=1e-4)
+    go(page, server, "#/round")
+
+    expect(page.get_by_role("article").filter(has_text="93 °F: over 90 °F")).to_contain_text("urgent")
+    go(page, server, "#/reckon/cooling")
+    expect(page.get_by_label("Temperature of the room")).to_have_value("69.8")
