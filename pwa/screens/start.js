@@ -5,7 +5,7 @@ import { Empty } from '../components/empty.js';
 import { html } from '../components/html.js';
 import { Install } from '../components/install.js';
 import { s } from '../text/en-start.js';
-import { askToPair, claim, collectPairing, openPass } from '../signals/people.js';
+import { askToPair, claim, collectPairing, openPass, whoseCode } from '../signals/people.js';
 import { go, hideFragment, route } from '../signals/route.js';
 import { session } from '../signals/shelf.js';
 
@@ -34,22 +34,25 @@ export function StartScreen() {
 /** @param {{code: string}} props */
 function Claim({ code }) {
   const { attempt, busy, said } = useAttempt();
+  const [known, setKnown] = useState('');
+  const look = async (/** @type {string} */ typed) => setKnown(typed ? await whoseCode(typed) : '');
+  useEffect(() => { void look(code); }, []);
   /** @param {any} event */
   function submit(event) {
     event.preventDefault();
     const text = textsOf(event.target);
     void attempt(async () => {
-      await claim({ code: text('code'), person_name: text('person'), household_name: text('household'), zone: text('zone') });
-      go('#/colony/new');
+      await claim({ code: text('code'), ...(known ? {} : { person_name: text('person'), household_name: text('household'), zone: text('zone') }) });
+      go(known ? '#/round' : '#/colony/new');
     });
   }
-  return html`<h1>${s.claim}</h1><form class="stack" onSubmit=${submit}>
-    <label>${s.code} <small>${s.code_hint}</small><input name="code" required defaultValue=${code} autocomplete="one-time-code" autocapitalize="characters" /></label>
-    <label>${s.your_name}<input name="person" required maxlength="60" autocomplete="given-name" /></label>
+  return html`<h1>${known ? s.known(known) : s.claim}</h1><form class="stack" onSubmit=${submit}>
+    <label>${s.code} <small>${s.code_hint}</small><input name="code" required defaultValue=${code} autocomplete="one-time-code" autocapitalize="characters" onChange=${(/** @type {any} */ e) => look(e.target.value.trim())} /></label>
+    ${!known && html`<label>${s.your_name}<input name="person" required maxlength="60" autocomplete="given-name" /></label>
     <details><summary>${s.more}</summary><label>${s.shelf_name}<input name="household" required maxlength="80" defaultValue=${s.our_shelf} /></label>
-    <label>${s.zone}<input name="zone" required defaultValue=${Intl.DateTimeFormat().resolvedOptions().timeZone} /></label></details>
+    <label>${s.zone}<input name="zone" required defaultValue=${Intl.DateTimeFormat().resolvedOptions().timeZone} /></label></details>`}
     ${said}
-    <button class="button main wide" disabled=${busy}>${s.claim_it}</button></form>`;
+    <button class="button main wide" disabled=${busy}>${known ? s.come_in : s.claim_it}</button></form>`;
 }
 
 const ASK_EVERY_MS = 2_000;

@@ -22,10 +22,13 @@ async function become(me) {
   await enter(me);
 }
 
-/** @param {{code: string, person_name: string, household_name: string, zone: string}} what */
+/** @param {{code: string, person_name?: string, household_name?: string, zone?: string}} what the names and the zone only for a new shelf */
 export async function claim(what) {
   await become(await post('/api/claim', { ...what, device: newDevice() }));
 }
+
+/** Whom a printed code lets back in; empty for a new shelf, a code that is not good, or without a connection. @param {string} code @returns {Promise<string>} */
+export const whoseCode = (code) => post('/api/claim/look', { code }).then(({ person_name }) => person_name ?? '', () => '');
 
 /** Open a pairing: this phone shows the code. */
 export async function askToPair() {

@@ -5,6 +5,9 @@ from __future__ import annotations
 import pytest
 from tests.support.households import HAPPENED, NOON_MS
 
+from broodshelf.people.households import make_claim_code
+from broodshelf.records.database import writing
+
 DAY_MS = 86_400_000
 
 
@@ -44,6 +47,33 @@ def test_a_claim_code_works_once(browser, keeper):
         },
     )
     assert (again.status_code, again.json["code"]) == (410, "claim_code_ended")
+
+
+def test_a_code_for_a_known_person_says_whose_it_is_and_needs_no_name(browser, keeper):
+    with keeper.app.app_context(), writing() as connection:
+        code = make_claim_code(connection, NOON_MS, keeper.me["household_id"], keeper.me["person_id"])
+    back = browser()
+
+    assert back.post("/api/claim/look", {"code": code}).json == {"person_name": "Mira"}
+    answer = back.post("/api/claim", {"code": code, "device": back.device()})
+    assert (answer.status_code, answer.json["person_id"]) == (200, keeper.me["person_id"])
+    assert back.post("/api/claim/look", {"code": code}).status_code == 410  # it was used
+
+
+def test_a_code_for_a_new_household_needs_the_names_and_is_not_used_up_without_them(browser, keeper):
+    with keeper.app.app_context(), writing() as connection:
+        code = make_claim_code(connection, NOON_MS)
+    new = browser()
+    claim = {"code": code, "device": new.device()}
+
+    assert new.post("/api/claim/look", {"code": code}).json == {"person_name": None}
+    refused = new.post("/api/claim", claim)
+    assert (refused.status_code, set(refused.json["fields"])) == (
+        400,
+        {"person_name", "household_name", "zone"},
+    )
+    full = {**claim, "person_name": "Ada", "household_name": "Attic", "zone": "UTC"}
+    assert new.post("/api/claim", full).status_code == 200
 
 
 def test_a_new_phone_shows_a_code_that_a_keeper_approves_once(browser, keeper):

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from sqlalchemy import Connection, func, insert, select, update
+from typing import Any
 
-from ..errors import Gone
+from sqlalchemy import Connection, Row, func, insert, select, update
+
+from ..errors import BadRequest, Gone
 from ..records.ids import uuid7
-from ..records.store import Ledger
+from ..records.store import Ledger, read_record
 from ..records.tables import households
 from .secrets import hash_code, new_code
 from .tables import claim_codes
@@ -42,19 +44,33 @@ def make_claim_code(
     return code
 
 
+def whose(connection: Connection, code: str, now_ms: int) -> str | None:
+    """Return the name of the person whom a code lets back in, None for a code of a new household.
+
+    Raises ``Gone`` for a code that is not good; the code is not used up.
+    """
+    row = _good(connection, code, now_ms)
+    if row.household_id is None or row.person_id is None:
+        return None
+    person = read_record(connection, row.household_id, row.person_id)
+    return None if person is None else str(person.values["name"])
+
+
 def claim(
-    connection: Connection, code: str, *, person_name: str, household_name: str, zone: str, now_ms: int
+    connection: Connection,
+    code: str,
+    *,
+    person_name: str | None,
+    household_name: str | None,
+    zone: str | None,
+    now_ms: int,
 ) -> tuple[str, str]:
-    """Use a code up; return ``(household_id, person_id)``. Raises ``Gone`` for a code that is not good."""
-    row = connection.execute(
-        select(claim_codes).where(claim_codes.c.code_hash == hash_code(code))
-    ).one_or_none()
-    if row is None or row.used_ms is not None or row.expires_ms < now_ms:
-        raise Gone(
-            "This code is not known, was used, or is older than 24 hours. "
-            "Start the server again, or run 'broodshelf pair', for a new one.",
-            code="claim_code_ended",
-        )
+    """Use a code up; return ``(household_id, person_id)``.
+
+    The names and the zone are for a new household only; ``BadRequest`` where it lacks one of them. Raises ``Gone``
+    for a code that is not good.
+    """
+    row = _good(connection, code, now_ms)
     used = connection.execute(
         update(claim_codes)
         .where(claim_codes.c.code_hash == row.code_hash, claim_codes.c.used_ms.is_(None))
@@ -64,7 +80,26 @@ def claim(
         raise Gone("This code was used a moment ago.", code="claim_code_ended")
     if row.household_id is not None and row.person_id is not None:
         return row.household_id, row.person_id
+    if person_name is None or household_name is None or zone is None:
+        lacking = {"person_name": person_name, "household_name": household_name, "zone": zone}
+        raise BadRequest(
+            "A new household needs your name, its own name and its time zone.",
+            fields={name: "missing" for name, value in lacking.items() if value is None},
+        )
     return found_household(connection, person_name, household_name, zone, now_ms)
+
+
+def _good(connection: Connection, code: str, now_ms: int) -> Row[Any]:
+    row = connection.execute(
+        select(claim_codes).where(claim_codes.c.code_hash == hash_code(code))
+    ).one_or_none()
+    if row is None or row.used_ms is not None or row.expires_ms < now_ms:
+        raise Gone(
+            "This code is not known, was used, or is older than 24 hours. "
+            "Start the server again, or run 'broodshelf pair', for a new one.",
+            code="claim_code_ended",
+        )
+    return row
 
 
 def found_household(

@@ -35,9 +35,9 @@ def claim() -> Response:
         {
             "code": p.text(40),
             "device": p.device_field(),
-            "person_name": p.text(60),
-            "household_name": p.text(80),
-            "zone": fields.String(required=True, validate=_zone),
+            "person_name": p.text(60, required=False),
+            "household_name": p.text(80, required=False),
+            "zone": fields.String(validate=_zone),
         },
         p.json_body(),
     )
@@ -47,9 +47,9 @@ def claim() -> Response:
         household_id, person_id = households.claim(
             connection,
             body["code"],
-            person_name=body["person_name"],
-            household_name=body["household_name"],
-            zone=body["zone"],
+            person_name=body.get("person_name"),
+            household_name=body.get("household_name"),
+            zone=body.get("zone"),
             now_ms=now,
         )
         session = devices.sign_in(
@@ -62,6 +62,15 @@ def claim() -> Response:
             now_ms=now,
         )
     return signed_in(session)
+
+
+@blueprint.post("/claim/look")
+def look_claim() -> Response:
+    """Say whom a printed code lets back in, so that a known person is not asked for a name."""
+    body = p.checked({"code": p.text(40)}, p.json_body())
+    _count_try("look")
+    with reading() as connection:
+        return jsonify(person_name=households.whose(connection, body["code"], p.now_ms()))
 
 
 @blueprint.get("/me")

@@ -1,0 +1,37 @@
+"""The way back into a shelf when no phone is signed in any more: the link that ``broodshelf pair`` prints."""
+
+from __future__ import annotations
+
+import re
+import subprocess
+import sys
+
+import pytest
+from playwright.sync_api import expect
+from tests.phone.conftest import claim
+from tests.support.server import ROOT
+
+pytestmark = pytest.mark.browser
+
+
+def test_the_printed_link_knows_whom_it_lets_in_and_asks_for_no_name(phone, server):
+    claim(phone(), server)
+    printed = subprocess.run(
+        [sys.executable, "-m", "broodshelf.cli", "pair"],
+        env=server.environment(),
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        check=True,
+        timeout=60,
+    ).stdout
+    link = re.search(r"http\S+/#/claim/(\S+)", printed)
+    assert link, printed
+    new = phone()
+    new.goto(f"{server.url}/#/claim/{link[1]}")
+    expect(new.get_by_role("heading", name="Welcome back, Mira")).to_be_visible()
+    expect(new.get_by_label("Your name")).to_have_count(0)
+    new.get_by_role("button", name="Come in").click()
+
+    expect(new.get_by_role("heading", name="The round")).to_be_visible()
+    expect(new.get_by_role("link", name="Amber").first).to_be_visible()
