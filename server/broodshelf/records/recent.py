@@ -10,30 +10,38 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Mapping
 from functools import cache
-from typing import Any, Final, NamedTuple
+from operator import itemgetter
+from typing import Any, Final
 
-from sqlalchemy import CompoundSelect, Connection, Select, bindparam, literal, select, union_all
+from sqlalchemy import (
+    ColumnElement,
+    Connection,
+    Integer,
+    ScalarSelect,
+    Select,
+    Text,
+    and_,
+    bindparam,
+    cast,
+    func,
+    literal_column,
+    select,
+    union_all,
+)
 
+from ..care.plan.state import Event
 from .kinds import FOOD_NEEDS, KINDS, NEEDS
 from .tables import records
 
 MOST: Final = 40
 """How many events of a topic a plan looks at: four months of a feeding every third day."""
 OPEN: Final = "open"
+_IN_ORDER: Final = itemgetter(2, 0)
 _TOPICS: Final[Mapping[str, tuple[str, ...]]] = {
     "feeding": FOOD_NEEDS,
     "check": ("", *NEEDS),
     "fault": ("", OPEN),
 }
-
-
-class Logged(NamedTuple):
-    """One un-voided event as it stands. ``values`` are the record's fields by name."""
-
-    id: str
-    kind: str
-    happened_ms: int
-    values: dict[str, Any]
 
 
 def topic_of(kind: str, values: Mapping[str, Any]) -> str:
@@ -45,33 +53,28 @@ def topic_of(kind: str, values: Mapping[str, Any]) -> str:
 
 def read_recent(
     connection: Connection, household_id: str, colony_ids: Iterable[str], since_ms: int
-) -> dict[str, list[Logged]]:
+) -> dict[str, list[Event]]:
     """Return, by colony, the newest ``MOST`` events of each topic and the first event of all since ``since_ms``.
 
     In the order in which they happened. The first event says since when the colony is looked after.
     """
     found = {}
     for colony_id in colony_ids:
-        rows = connection.execute(
-            _query(), {"household_id": household_id, "colony_id": colony_id, "since_ms": since_ms}
-        ).all()
-        newest = {
-            row_id: (at_ms, row_id, kind, text) for row_id, kind, at_ms, text, oldest in rows if not oldest
-        }
-        first = min(((row[2], row[0], row[1], row[3]) for row in rows if row.oldest), default=None)
-        if first is not None:
-            newest[first[1]] = first
-        ordered = sorted(newest.values())
-        # one call of the parser for all rows costs a third of a call for each
-        values = json.loads(f"[{','.join(text for *_, text in ordered)}]")
-        found[colony_id] = [
-            Logged(row_id, kind, at_ms, fields)
-            for (at_ms, row_id, kind, _), fields in zip(ordered, values, strict=True)
-        ]
+        asked = {"household_id": household_id, "colony_id": colony_id, "since_ms": since_ms}
+        found[colony_id] = _ordered(*connection.execute(_query(), asked).one())
     return found
 
 
-def read_kind_since(connection: Connection, household_id: str, kind: str, since_ms: int) -> list[Logged]:
+def _ordered(newest: str | None, oldest: str | None) -> list[Event]:
+    events = {row[0]: row for row in json.loads(f"[{newest or ''}]")}
+    firsts = json.loads(f"[{oldest or ''}]")
+    if firsts:
+        first = min(firsts, key=_IN_ORDER)
+        events[first[0]] = first
+    return [Event(*row) for row in sorted(events.values(), key=_IN_ORDER)]
+
+
+def read_kind_since(connection: Connection, household_id: str, kind: str, since_ms: int) -> list[Event]:
     """Return the events of a kind since an instant, in the order in which they happened."""
     c = records.c
     rows = connection.execute(
@@ -79,34 +82,52 @@ def read_kind_since(connection: Connection, household_id: str, kind: str, since_
         .where(c.household_id == household_id, c.kind == kind, c.gone.is_(False), c.happened_ms >= since_ms)
         .order_by(c.happened_ms, c.id)
     )
-    return [Logged(row.id, row.kind, row.happened_ms, json.loads(row.fields)) for row in rows]
+    return [Event(row.id, row.kind, row.happened_ms, json.loads(row.fields)) for row in rows]
 
 
 @cache
-def _query() -> CompoundSelect[Any]:
-    parts: list[Select[Any]] = []
-    for kind in KINDS.values():
-        if kind.group == "event" and kind.scope == "colony":
-            for topic in _TOPICS.get(kind.name, ("",)):
-                parts += [_part(kind.name, topic, oldest=False), _part(kind.name, topic, oldest=True)]
-    return union_all(*parts)
+def _query() -> Select[Any]:
+    """Return the statement that gives two texts in one row: what is newest of each topic, and what is oldest.
 
-
-def _part(kind: str, topic: str, *, oldest: bool) -> Select[Any]:
+    The database strings the rows together as JSON, and what the registry says stands in the statement itself:
+    handling each row and two hundred parameters would take longer than finding the rows.
+    """
+    topics = [
+        (kind.name, topic)
+        for kind in KINDS.values()
+        if kind.group == "event" and kind.scope == "colony"
+        for topic in _TOPICS.get(kind.name, ("",))
+    ]
     c = records.c
-    order = c.happened_ms.asc() if oldest else c.happened_ms.desc()
-    found = (
-        select(c.id, c.kind, c.happened_ms, c.fields)
-        .where(
-            c.household_id == bindparam("household_id"),
-            c.colony_id == bindparam("colony_id"),
-            c.kind == kind,
-            c.topic == topic,
-            c.gone.is_(False),
-            c.happened_ms >= bindparam("since_ms"),
-        )
-        .order_by(order)
-        .limit(1 if oldest else MOST)
-        .subquery()
+    of_colony = and_(
+        c.household_id == bindparam("household_id"),
+        c.colony_id == bindparam("colony_id"),
+        c.gone.is_(False),
+        c.happened_ms >= bindparam("since_ms"),
     )
-    return select(found, literal(oldest).label("oldest"))
+    parts = [_part(of_colony, *topic) for topic in topics]
+    return select(_strung(parts, c.happened_ms.desc(), MOST), _strung(parts, c.happened_ms.asc(), 1))
+
+
+def _part(of_colony: ColumnElement[bool], kind: str, topic: str) -> Select[Any]:
+    c = records.c
+    row = (
+        _fixed('["').concat(c.id).concat(_fixed(f'","{kind}",')).concat(cast(c.happened_ms, Text))
+        .concat(_fixed(",")).concat(c.fields).concat(_fixed("]"))
+    )  # fmt: skip
+    return select(row.label("row")).where(of_colony, c.kind == _fixed(kind), c.topic == _fixed(topic))
+
+
+def _strung(parts: Iterable[Select[Any]], order: ColumnElement[Any], most: int) -> ScalarSelect[Any]:
+    """Return one text of the first ``most`` rows of each part."""
+    firsts = [part.order_by(order).limit(_number(most)).offset(_number(0)).subquery() for part in parts]
+    rows = union_all(*map(select, firsts)).subquery()
+    return select(func.aggregate_strings(rows.c.row, ",")).scalar_subquery()
+
+
+def _fixed(text: str) -> ColumnElement[str]:
+    return literal_column(f"'{text}'", Text)
+
+
+def _number(number: int) -> ColumnElement[int]:
+    return literal_column(str(number), Integer)

@@ -11,7 +11,7 @@ from ..care.colony.census import census_of
 from ..care.colony.climate import FRESH_DAYS
 from ..care.gauges import DAY_MS
 from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Tasting, Vessel
-from ..records.recent import Logged, read_kind_since, read_recent
+from ..records.recent import read_kind_since, read_recent
 from ..records.store import Record, read_kind
 from .latitude import latitude_deg
 from .own_rules import OwnRule, last_fed_ms, rules_by_colony
@@ -53,7 +53,7 @@ def colony_states(
             places.get(colony.values.get("place_id") or "", {}),
             lots,
             tuple(rules.get(colony.id, {}).values()),
-            tuple(Event(*event) for event in log[colony.id] if _counts(event)),
+            tuple(filter(_counts, log[colony.id])),
             climate.get(colony.values.get("place_id") or "", ()),
             _running(tastings, colony.id),
             home,
@@ -72,7 +72,7 @@ def workers_by_colony(states: Iterable[ColonyState]) -> dict[str, float | None]:
     }
 
 
-def _counts(event: Logged) -> bool:
+def _counts(event: Event) -> bool:
     """A possible repeat is kept but not counted until somebody confirms it."""
     return not event.values.get("possible_repeat") or bool(event.values.get("confirmed"))
 
@@ -187,5 +187,5 @@ def _climate(connection: Connection, household_id: str, now_ms: int) -> dict[str
     """Return the readings of the last two weeks by place, in the order in which they were taken."""
     found: dict[str, list[Event]] = {}
     for logged in read_kind_since(connection, household_id, "climate", now_ms - FRESH_DAYS * DAY_MS):
-        found.setdefault(logged.values.get("place_id") or "", []).append(Event(*logged))
+        found.setdefault(logged.values.get("place_id") or "", []).append(logged)
     return {place_id: tuple(events) for place_id, events in found.items()}

@@ -13,7 +13,7 @@ from typing import Any
 
 @dataclass(frozen=True, slots=True)
 class Event:
-    """One un-voided, counted event of the log. ``values`` are the record's fields by name."""
+    """One un-voided event of the log. ``values`` are the record's fields by name."""
 
     id: str
     kind: str
