@@ -9,6 +9,7 @@ from __future__ import annotations
 import json
 from collections.abc import Mapping, Sequence
 from functools import lru_cache
+from operator import itemgetter
 from typing import Any, cast
 
 from sqlalchemy import Connection, Insert, Table, Text, bindparam, column, func, insert, select
@@ -25,9 +26,8 @@ def insert_rows(connection: Connection, table: Table, rows: Sequence[Mapping[str
         connection.execute(_from_json(table, names), {"rows": json.dumps(rows)})
     else:
         text, order, rest = _for_sqlite(table, names)
-        connection.exec_driver_sql(
-            text, [tuple([row[n] if n in row else rest[n] for n in order]) for row in rows]
-        )
+        whole = [{**rest, **row} for row in rows] if rest else rows
+        connection.exec_driver_sql(text, list(map(itemgetter(*order), whole)))
 
 
 @lru_cache(maxsize=64)

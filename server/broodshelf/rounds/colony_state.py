@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from typing import Any, NamedTuple
+from typing import Any, Final, NamedTuple
 
 from sqlalchemy import Connection
 
@@ -12,7 +12,7 @@ from ..care.colony.climate import FRESH_DAYS
 from ..care.gauges import DAY_MS
 from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Tasting, Vessel
 from ..records.recent import read_kind_since, read_recent
-from ..records.store import Record, read_kind
+from ..records.store import Record, read_kinds
 from .latitude import latitude_deg
 from .own_rules import OwnRule, last_fed_ms, rules_by_colony
 from .wall_clock import CareClock
@@ -22,6 +22,11 @@ LATELY_MS = 60 * 86_400_000
 """For how long a refusal keeps a food from being suggested."""
 
 
+_THINGS: Final = ("household", "colony", "vessel", "place", "lot", "rule", "tasting")
+Things = Mapping[str, Sequence[Record]]
+"""Records by kind: colonies, where and how they live, what is in the house."""
+
+
 class _Home(NamedTuple):
     """Where the household lives, in time and in latitude."""
 
@@ -29,20 +34,31 @@ class _Home(NamedTuple):
     latitude_deg: float | None
 
 
+def read_things(connection: Connection, household_id: str) -> Things:
+    """Return what a household has besides its logs, in one read."""
+    return read_kinds(connection, household_id, _THINGS)
+
+
 def colony_states(
-    connection: Connection, household_id: str, colony_ids: Iterable[str], now_ms: int
+    connection: Connection,
+    household_id: str,
+    colony_ids: Iterable[str],
+    now_ms: int,
+    things: Things | None = None,
 ) -> list[ColonyState]:
-    """Return the states of these colonies (gone ones are left out), in one bounded read a colony."""
+    """Return the states of these colonies (gone ones are left out), in one bounded read a colony.
+
+    ``things``: what ``read_things`` gave in this transaction, where the caller has it already.
+    """
     wanted = set(colony_ids)
-    colonies = [r for r in read_kind(connection, household_id, "colony") if r.id in wanted]
-    vessels = {r.id: r.values for r in read_kind(connection, household_id, "vessel")}
-    places = {r.id: r.values for r in read_kind(connection, household_id, "place")}
-    lots = tuple(
-        _lot(r) for r in read_kind(connection, household_id, "lot") if not r.values.get("finished_on")
-    )
-    rules = rules_by_colony(read_kind(connection, household_id, "rule"))
-    tastings = read_kind(connection, household_id, "tasting")
-    home = _home(connection, household_id)
+    things = things or read_things(connection, household_id)
+    colonies = [r for r in things["colony"] if r.id in wanted]
+    vessels = {r.id: r.values for r in things["vessel"]}
+    places = {r.id: r.values for r in things["place"]}
+    lots = tuple(_lot(r) for r in things["lot"] if not r.values.get("finished_on"))
+    rules = rules_by_colony(things["rule"])
+    tastings = things["tasting"]
+    home = _home(things["household"])
     climate = _climate(connection, household_id, now_ms)
     since_ms = now_ms - KEPT_DAYS * 86_400_000
     log = read_recent(connection, household_id, [c.id for c in colonies], since_ms)
@@ -156,7 +172,7 @@ def _lot(record: Record) -> Lot:
     )
 
 
-def _running(tastings: list[Record], colony_id: str) -> Tasting | None:
+def _running(tastings: Sequence[Record], colony_id: str) -> Tasting | None:
     """Return the colony's latest tasting that has not ended."""
     mine = [r for r in tastings if colony_id in r.values["colony_ids"] and not r.values.get("ended_on")]
     if not mine:
@@ -172,9 +188,8 @@ def _rule(rule: OwnRule, events: Sequence[Event], clock: CareClock) -> Rule:
     return Rule(rule.need, days, rule.paused_until)
 
 
-def _home(connection: Connection, household_id: str) -> _Home:
-    household = next(iter(read_kind(connection, household_id, "household")), None)
-    values = household.values if household else {}
+def _home(households: Sequence[Record]) -> _Home:
+    values = households[0].values if households else {}
     return _Home(CareClock.of(values), latitude_deg(str(values.get("zone"))))
 
 

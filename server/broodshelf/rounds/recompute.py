@@ -14,8 +14,8 @@ from ..care.plan.state import ColonyState
 from ..care.plan.tasks import Task
 from ..logs import say
 from ..records.ids import plan_id
-from ..records.store import Ledger, read_kind
-from .colony_state import colony_states
+from ..records.store import Ledger
+from .colony_state import colony_states, read_things
 from .occurrence_rows import change_occurrences, read_occurrences, replace_waiting
 from .occurrences import Occurrence, arrange, settle
 from .own_rules import OwnRule, rules_by_colony
@@ -33,9 +33,12 @@ def touched(ledger: Ledger, colony_ids: set[str], now_ms: int) -> None:
     a log to a fault of ours would be worse than an old plan.
     """
     inputs_rev = ledger.rev
-    states = {s.id: s for s in colony_states(ledger.connection, ledger.household_id, colony_ids, now_ms)}
+    connection, household_id = ledger.connection, ledger.household_id
+    things = read_things(connection, household_id)
+    states = {s.id: s for s in colony_states(connection, household_id, colony_ids, now_ms, things)}
+    ledger.load([household_id, *map(plan_id, states)])
     clock = care_clock(ledger)
-    rules = rules_by_colony(read_kind(ledger.connection, ledger.household_id, "rule"))
+    rules = rules_by_colony(things["rule"])
     tasks: dict[str, tuple[Task, ...]] = dict.fromkeys(colony_ids - states.keys(), ())
     valid_until: dict[str, int] = {}
     for state in states.values():

@@ -102,12 +102,19 @@ def answer_operations(
                 "device_id": actor.device_id,
                 "verdict": answer["verdict"],
                 "received_ms": now_ms,
-                "answer": json.dumps(answer, ensure_ascii=False, separators=(",", ":")),
+                "answer": _answer_text(answer),
             }
             for answer in fresh
         ],
     )
     return outcome
+
+
+def _answer_text(answer: dict[str, Any]) -> str:
+    """Return the JSON of an answer; most are plain and need no encoder."""
+    if answer["verdict"] == "applied" and not answer["conflicts"]:
+        return f'{{"op_id":"{answer["op_id"]}","verdict":"applied","rev":{answer["rev"]},"conflicts":[]}}'
+    return json.dumps(answer, ensure_ascii=False, separators=(",", ":"))
 
 
 def _verdict(
@@ -257,7 +264,7 @@ def _store(
         merged = merge(
             record.values, record.stamps, values, base_rev=base, made_ms=made, device_id=actor.device_id
         )
-    outcome.touched |= _colonies(record)
+        outcome.touched |= _colonies(record)
     before = {name: record.values.get(name) for name in merged.wins}
     beaten = {m.field: m.mine if m.winner == "theirs" else m.theirs for m in merged.meetings}
     changed = any(record.values.get(k, _ABSENT) != v for k, v in merged.wins.items())
