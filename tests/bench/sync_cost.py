@@ -6,6 +6,7 @@ network. Medians of five, SQLite with full durability. Figures of a run are in d
 
 from __future__ import annotations
 
+import gc
 import gzip
 import json
 import logging
@@ -28,6 +29,7 @@ from broodshelf.records.tables import operations, records, revisions
 
 RUNS = 5
 DAY_MS = 86_400_000
+AWAY_MS = 30 * DAY_MS
 LIMITS = {"push_ms": 150.0, "push_ratio": 4.0, "pull_requests": 12, "pull_mb": 0.6}
 
 
@@ -42,10 +44,15 @@ def median_ms(work: Callable[[], Any], runs: int = RUNS) -> float:
 
 
 def queue(phone: ModelPhone, colony_ids: list[str], count: int) -> None:
-    """Fill a phone's outbox with feedings spread over the colonies."""
+    """Fill a phone's outbox with feedings spread over the colonies, made evenly over 30 days without a connection.
+
+    So their ids, which carry the time, come in order as a phone's do; ids of one instant would lie all over the tables.
+    """
     for i in range(count):
+        phone.now_ms = NOON_MS - (count - i) * AWAY_MS // count
         values = {"happened_at": HAPPENED, "need": "sugar", "amount": 1.0}
         phone.write("feeding", {"colony_id": colony_ids[i % len(colony_ids)], **values})
+    phone.now_ms = NOON_MS
 
 
 def push_ms(house: House, phone: ModelPhone) -> float:
@@ -99,11 +106,12 @@ def fill_history(house: House, phone: ModelPhone, colony_ids: list[str], count: 
     step_ms = 390 * DAY_MS // max(1, count)
     with database.writing() as connection:
         ledger = Ledger(connection, house.household_id)
-        for i in range(count):
+        for i in reversed(range(count)):
             kind, values = shapes[i // len(colony_ids) % len(shapes)]
-            happened = time.strftime("%Y-%m-%dT%H:%M:%SZ", time.gmtime((NOON_MS - i * step_ms) / 1000))
+            at_ms = NOON_MS - i * step_ms
+            happened = time.strftime("%Y-%m-%dT%H:%M:%SZ", time.gmtime(at_ms / 1000))
             record = Record(
-                uuid7(NOON_MS), kind, 0, False, None, None, NOON_MS, phone.person_id, phone.device_id, {}
+                uuid7(at_ms), kind, 0, False, None, None, at_ms, phone.person_id, phone.device_id, {}
             )
             record.values = {"colony_id": colony_ids[i % len(colony_ids)], "happened_at": happened, **values}
             assert kind == "feeding" or topic_of(kind, values) in ("", "leftovers")
@@ -117,6 +125,8 @@ def fill_history(house: House, phone: ModelPhone, colony_ids: list[str], count: 
 def main() -> None:
     """Measure and print, with the limits beside."""
     logging.disable(logging.CRITICAL)
+    gc.collect()
+    gc.freeze()  # as the served app does
     with tempfile.TemporaryDirectory() as folder, House(Path(folder)) as house:
         phone = house.phone()
         colonies = [phone.write("colony", {"name": f"colony {i}"})["id"] for i in range(10)]

@@ -1,4 +1,4 @@
-"""Inserting many rows at once, without the cost that each would have by itself.
+"""Inserting or asking for many rows at once, without the cost that each would have by itself.
 
 On SQLite the rows go straight to the driver: preparing each one's parameters anew would take as long as storing it.
 On PostgreSQL, where each row would be a message to the server, all travel as one JSON text that it takes apart.
@@ -7,14 +7,27 @@ On PostgreSQL, where each row would be a message to the server, all travel as on
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from functools import lru_cache
 from operator import itemgetter
 from typing import Any, cast
 
-from sqlalchemy import Connection, Insert, Table, Text, bindparam, column, func, insert, select
+from sqlalchemy import (
+    Column,
+    ColumnElement,
+    Connection,
+    Insert,
+    Table,
+    Text,
+    any_,
+    bindparam,
+    column,
+    func,
+    insert,
+    select,
+)
 from sqlalchemy.dialects import sqlite
-from sqlalchemy.dialects.postgresql import JSON
+from sqlalchemy.dialects.postgresql import ARRAY, JSON
 
 
 def insert_rows(connection: Connection, table: Table, rows: Sequence[Mapping[str, Any]]) -> None:
@@ -28,6 +41,13 @@ def insert_rows(connection: Connection, table: Table, rows: Sequence[Mapping[str
         text, order, rest = _for_sqlite(table, names)
         whole = [{**rest, **row} for row in rows] if rest else rows
         connection.exec_driver_sql(text, list(map(itemgetter(*order), whole)))
+
+
+def is_among(connection: Connection, column: Column[str], values: Iterable[str]) -> ColumnElement[bool]:
+    """Return the condition that a text column holds one of many values: one parameter, however many they are."""
+    if connection.dialect.name == "postgresql":
+        return column == any_(bindparam(None, list(values), type_=ARRAY(Text)))
+    return column.in_(select(func.json_each(json.dumps(list(values))).table_valued("value").c.value))
 
 
 @lru_cache(maxsize=64)

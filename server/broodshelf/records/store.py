@@ -15,12 +15,11 @@ from sqlalchemy import Connection, Row, and_, bindparam, select, update
 
 from ..errors import NotFound
 from .kinds import KINDS, happened_ms
-from .many_rows import insert_rows
+from .many_rows import insert_rows, is_among
 from .merge import Stamp
 from .recent import topic_of
 from .tables import households, records, revisions
 
-_CHUNK = 500
 _json = json.JSONEncoder(ensure_ascii=False, separators=(",", ":")).encode
 
 
@@ -84,13 +83,14 @@ class Ledger:
     def load(self, ids: Iterable[str]) -> None:
         """Read the records with these ids, so that ``get`` answers without a query each."""
         missing = [i for i in dict.fromkeys(ids) if i not in self._known]
-        for start in range(0, len(missing), _CHUNK):
-            part = missing[start : start + _CHUNK]
-            self._known.update(dict.fromkeys(part))
-            for row in self.connection.execute(
-                select(records).where(records.c.household_id == self.household_id, records.c.id.in_(part))
-            ):
-                self._known[row.id] = _record(row)
+        if not missing:
+            return
+        self._known.update(dict.fromkeys(missing))
+        among = is_among(self.connection, records.c.id, missing)
+        for row in self.connection.execute(
+            select(records).where(records.c.household_id == self.household_id, among)
+        ):
+            self._known[row.id] = _record(row)
 
     def get(self, record_id: str) -> Record | None:
         """Return a record as this transaction has it, or None."""
@@ -243,7 +243,7 @@ def read_kinds(
     query = select(records).where(records.c.household_id == household_id, records.c.kind.in_(found))
     if not gone:
         query = query.where(records.c.gone.is_(False))
-    for row in connection.execute(query.order_by(records.c.id)):
+    for row in connection.execute(query.order_by(records.c.kind, records.c.id)):  # as its index has them
         found[row.kind].append(_record(row))
     return found
 

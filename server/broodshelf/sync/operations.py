@@ -15,7 +15,7 @@ from sqlalchemy import select
 from ..people.actor import Actor
 from ..people.tables import devices
 from ..records.kinds import KINDS, Kind, happened_ms, is_uuid, required_fields
-from ..records.many_rows import insert_rows
+from ..records.many_rows import insert_rows, is_among
 from ..records.merge import Merged, corrected_ms, merge
 from ..records.purge import purged_among
 from ..records.schemas import check_fields
@@ -150,7 +150,8 @@ def _name_rivals(ledger: Ledger, answers: Sequence[dict[str, Any]]) -> None:
 def _earlier_answers(ledger: Ledger, op_ids: Sequence[str]) -> dict[str, dict[str, Any]]:
     rows = ledger.connection.execute(
         select(operations_table.c.op_id, operations_table.c.answer).where(
-            operations_table.c.household_id == ledger.household_id, operations_table.c.op_id.in_(op_ids)
+            operations_table.c.household_id == ledger.household_id,
+            is_among(ledger.connection, operations_table.c.op_id, op_ids),
         )
     )
     return {row.op_id: json.loads(row.answer) for row in rows}

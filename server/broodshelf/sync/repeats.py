@@ -8,6 +8,7 @@ from typing import Any, Final
 from sqlalchemy import select
 
 from ..people.actor import Actor
+from ..records.many_rows import is_among
 from ..records.store import Ledger, indexed_task_key
 from ..records.tables import records
 from .envelope import Operation
@@ -21,16 +22,19 @@ def answered_tasks(ledger: Ledger, operations: Sequence[Operation]) -> dict[str,
     keys = {key for op in operations if (key := indexed_task_key(op.set))}
     if not keys:
         return {}
-    found: dict[str, str | None] = {}
     c = records.c
-    for row in ledger.connection.execute(
-        select(c.device_id, c.kind, c.colony_id, c.task_key)
-        .where(c.household_id == ledger.household_id, c.task_key.in_(sorted(keys)))
-        .where(c.kind.in_(_ANSWERING), c.gone.is_(False))
-        .order_by(c.rev.desc())
-    ):
-        found[f"{row.colony_id}/{row.kind}/{row.task_key}"] = row.device_id
-    return found
+    rows = ledger.connection.execute(
+        select(c.rev, c.device_id, c.kind, c.colony_id, c.task_key).where(
+            c.household_id == ledger.household_id,
+            c.task_key.is_not(None),
+            is_among(ledger.connection, c.task_key, keys),
+            c.kind.in_(_ANSWERING),
+            c.gone.is_(False),
+        )
+    ).all()
+    # put in order here: asked for in the order of rev, SQLite would walk through all revs of the household
+    latest_first = sorted(rows, key=lambda row: -row.rev)
+    return {f"{row.colony_id}/{row.kind}/{row.task_key}": row.device_id for row in latest_first}
 
 
 def is_repeat(op: Operation, values: dict[str, Any], actor: Actor, repeats: dict[str, str | None]) -> bool:
