@@ -42,6 +42,11 @@ export class Store {
     });
   }
 
+  /** What waits, what met, and what is known, without the rows. @returns {Promise<{entries: Entry[], conflicts: any[], meta: Record<string, any>}>} */
+  pending() {
+    return inTransaction(this.name, ['outbox', 'conflicts', 'meta'], 'readonly', pendingOf);
+  }
+
   /** What happened at one colony before an instant. @param {string} colonyId @param {number} beforeMs @returns {Promise<Row[]>} */
   history(colonyId, beforeMs) {
     const range = IDBKeyRange.bound([colonyId, 1], [colonyId, beforeMs], false, true);
@@ -56,8 +61,9 @@ export class Store {
   enqueue(changes, nowMs = Date.now()) {
     return inTransaction(this.name, ['outbox', 'meta', 'rows'], 'readwrite', async (tx) => {
       const meta = tx.objectStore('meta');
-      const [n = 0, epoch = null, skew = 0] = await Promise.all([meta.get('n'), meta.get('epoch'), meta.get('skew_ms')]);
-      const under = await Promise.all(changes.map((change) => tx.objectStore('rows').get(change.id)));
+      const [n = 0, epoch = null, skew = 0, ...under] = await Promise.all([
+        meta.get('n'), meta.get('epoch'), meta.get('skew_ms'), ...changes.map((change) => tx.objectStore('rows').get(change.id)),
+      ]);
       const operations = changes.map((change, i) => ({
         op_id: uuid7(nowMs), kind: change.kind, id: change.id, set: change.set, made_at: nowMs, skew_ms: skew,
         base_rev: under[i]?.rev ?? change.rev ?? 0, base_epoch: epoch, n: n + i + 1, adopt: change.adopt ?? false,
@@ -228,6 +234,9 @@ async function entriesInOrder(tx) {
 const META = ['me', 'last_sync_ms', 'skew_ms', 'ended'];
 /** Kinds that are read whole at every start: things, plans, and the faults that a round may still show. */
 const ALWAYS = ['household', 'person', 'place', 'vessel', 'colony', 'lot', 'rule', 'tasting', 'pass', 'plan', 'fault'];
+
+/** Whether `snapshot` since that instant gives this row. @param {Row} row @param {number} sinceMs */
+export const isInSnapshot = (row, sinceMs) => ALWAYS.includes(row.kind) || (Boolean(row.set.colony_id) && withHappened(row).happened_ms >= sinceMs);
 
 /** @param {import('../vendor/idb.js').Transaction} tx */
 async function pendingOf(tx) {

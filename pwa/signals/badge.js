@@ -3,6 +3,7 @@ import { effect } from '@preact/signals';
 import { round, session } from './shelf.js';
 
 const phone = /** @type {any} */ (navigator);
+const AFTER_PAINT_MS = 60;
 
 if (phone.setAppBadge) {
   let shown = -1;
@@ -10,6 +11,6 @@ if (phone.setAppBadge) {
     const due = session.value && !session.value.ended ? round.value.items.filter((item) => item.group === 'now').length : 0;
     if (due === shown) return;
     shown = due;
-    void (due ? phone.setAppBadge(due) : phone.clearAppBadge()).catch(() => undefined); // not installed, or not allowed
+    setTimeout(() => void (shown ? phone.setAppBadge(shown) : phone.clearAppBadge()).catch(() => undefined), AFTER_PAINT_MS); // not installed, or not allowed
   });
 }

@@ -1,7 +1,7 @@
 // The whole log of one colony: what every screen holds already, and before that what the store gives when it is asked.
 import { useEffect, useState } from 'preact/hooks';
 import { overlayRows } from '../care/overlay.js';
-import { events, openStore, outbox, saving } from './shelf.js';
+import { events, openStore, outbox, saving, seenSinceMs } from './shelf.js';
 
 /**
  * @param {string} colonyId
@@ -17,8 +17,8 @@ export function useHistory(colonyId) {
   const recent = events.value.get(colonyId) ?? [];
   if (!old) return { log: recent, whole: false };
   const known = new Set(recent.map((row) => row.id));
-  const from = recent.reduce((least, row) => Math.min(least, row.happened_ms ?? least), Infinity);
+  const since_ms = seenSinceMs();
   const earlier = [...overlayRows(old, outbox.value, null).values()]
-    .filter((row) => row.set.colony_id === colonyId && row.happened_ms !== null && row.happened_ms <= from && !known.has(row.id));
+    .filter((row) => row.set.colony_id === colonyId && row.happened_ms !== null && row.happened_ms < since_ms && !known.has(row.id));
   return { log: [...earlier, ...recent], whole: true };
 }

@@ -4,7 +4,7 @@ import { dayOf, endOfDayMs } from '../care/instants.js';
 import { overlayRows } from '../care/overlay.js';
 import { buildRound, eventsByColony } from '../care/round.js';
 import { currentDevice } from '../database/open.js';
-import { Store } from '../database/store.js';
+import { Store, isInSnapshot } from '../database/store.js';
 import { drain } from '../sync/drain.js';
 import { ApiProblem } from '../sync/api.js';
 import { sendPhotos } from '../sync/photos.js';
@@ -102,15 +102,38 @@ export async function enter(me) {
 
 /** How far back every screen can see; the diary and the charts fetch what is older (signals/history.js). */
 const RECENT_MS = 30 * 86_400_000;
-/** Rows as the server gave them, and the same as shown when nothing waits. @type {{rows: Map<string, import('../care/overlay.js').Row>, shown: Map<string, ShownRow>}} */
-let base = { rows: new Map(), shown: new Map() };
+/** @typedef {import('../care/overlay.js').Row} Row */
+/** Rows since an instant as the server gave them, and the same as shown when nothing waits. @type {{since_ms: number, rows: Map<string, Row>, shown: Map<string, ShownRow>}} */
+let base = { since_ms: 0, rows: new Map(), shown: new Map() };
+
+/** The instant that every screen sees back to, in ms. */
+export const seenSinceMs = () => base.since_ms;
 
 /** Show what the store holds now. */
 export async function reload() {
   if (!store) return;
-  const { rows: stored, ...pending } = await store.snapshot(Date.now() - RECENT_MS);
-  base = { rows: new Map(stored.map((row) => [row.id, row])), shown: overlayRows(stored, [], null) };
+  const since_ms = Date.now() - RECENT_MS;
+  const { rows: stored, ...pending } = await store.snapshot(since_ms);
+  base = { since_ms, rows: new Map(stored.map((row) => [row.id, row])), shown: overlayRows(stored, [], null) };
   show(pending);
+}
+
+/**
+ * Show what a sync has stored, without reading again what it left as it was.
+ * @param {Map<string, Row | null>} news by id as they came last; null: gone
+ */
+async function showStored(news) {
+  const colonies = [...news].some(([id, row]) => (row ?? base.rows.get(id))?.kind === 'colony');
+  if (!store || colonies) return reload(); // a colony that comes or goes takes its log with it
+  const pending = await store.pending();
+  for (const [id, row] of news) {
+    base.rows.delete(id);
+    base.shown.delete(id);
+    if (row && isInSnapshot(row, base.since_ms)) base.rows.set(id, row);
+  }
+  const fresh = [...news.values()].filter((row) => row !== null && base.rows.has(row.id));
+  for (const [id, row] of overlayRows(/** @type {Row[]} */ (fresh), [], null)) base.shown.set(id, row);
+  return show(pending);
 }
 
 /** Show what this phone has just written to its disk, without reading anything again. @param {import('../care/overlay.js').Operation[]} operations */
@@ -139,7 +162,8 @@ function show({ entries, conflicts: met, meta }) {
     rows.value = overlaid(entries, meta.me?.person_id ?? null);
     outbox.value = entries;
     conflicts.value = met;
-    session.value = meta.me ? { ...meta.me, ended: meta.ended ?? null } : null;
+    const me = meta.me ? { ...meta.me, ended: meta.ended ?? null } : null;
+    if (JSON.stringify(me) !== JSON.stringify(session.peek())) session.value = me; // the whole frame hangs on it
     now.value = Date.now();
     patchSaving({ last_sync_ms: meta.last_sync_ms ?? 0, clock_off_min: Math.round(-(meta.skew_ms ?? 0) / 60_000) });
   });
@@ -168,8 +192,15 @@ export function syncNow() {
 /** @param {Store} mine */
 async function run(mine) {
   patchSaving({ syncing: true });
+  /** @type {Map<string, Row | null>} */
+  const news = new Map();
+  let replaced = false;
   try {
-    await drain(mine);
+    await drain(mine, (answer) => {
+      replaced ||= answer.reset;
+      for (const row of answer.rows) news.set(row.id, row);
+      for (const row of answer.gone) news.set(row.id, null);
+    });
     await sendPhotos(mine.deviceId);
     patchSaving({ online: true, problem: null });
   } catch (error) {
@@ -178,12 +209,14 @@ async function run(mine) {
     if (problem.status === 401 && problem.code !== 'signed_out') await mine.setMeta({ ended: problem.code });
   } finally {
     patchSaving({ syncing: false });
-    await reload();
+    await (replaced ? reload() : showStored(news));
     channel?.postMessage('changed');
   }
 }
 
 /** @param {Partial<typeof saving.value>} values */
 export function patchSaving(values) {
-  saving.value = { ...saving.peek(), ...values };
+  const before = saving.peek();
+  const after = { ...before, ...values };
+  if (Object.keys(after).some((name) => Reflect.get(after, name) !== Reflect.get(before, name))) saving.value = after;
 }

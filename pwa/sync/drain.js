@@ -8,16 +8,19 @@ const MOST_OPERATIONS = 500;
 /** @typedef {import('../database/store.js').Store} Store */
 /** @typedef {import('../care/overlay.js').Row} Row */
 
-/** @param {Store} store @returns {Promise<void>} rejects with an ApiProblem or NotSaved */
-export function drain(store) {
+/**
+ * @param {Store} store @param {(answer: any) => void} [onStored] told of each answer whose rows are on the disk
+ * @returns {Promise<void>} rejects with an ApiProblem or NotSaved
+ */
+export function drain(store, onStored = () => undefined) {
   if (globalThis.navigator?.locks) {
-    return navigator.locks.request(`broodshelf-sync-${store.deviceId}`, () => roundTrips(store));
+    return navigator.locks.request(`broodshelf-sync-${store.deviceId}`, () => roundTrips(store, onStored));
   }
-  return roundTrips(store);
+  return roundTrips(store, onStored);
 }
 
-/** @param {Store} store */
-async function roundTrips(store) {
+/** @param {Store} store @param {(answer: any) => void} onStored */
+async function roundTrips(store, onStored) {
   await store.markDamaged();
   let held = await store.held();
   let { epoch, cursor } = held;
@@ -42,6 +45,7 @@ async function roundTrips(store) {
     // before the new epoch is stored: an app that is killed in between must find out again that it has to
     if (restored) await store.requeueJournal();
     const next = await store.take(answer, refill, held, sentMs);
+    if (next) onStored(answer);
     const news = !next || answer.epoch !== epoch || answer.cursor !== cursor || answer.answers.some((/** @type {any} */ a) => !answered.has(a.op_id));
     for (const { op_id } of answer.answers) answered.add(op_id);
     ({ epoch, cursor } = answer);

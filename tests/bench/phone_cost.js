@@ -33,20 +33,25 @@ async ([events, colony]) => { // years of events, straight into the phone's rows
 }
 // ---------- one tap on Done, until it is listed as done and painted; then its undo
 async () => {
-  const turn = () => new Promise((done) => {
-    const channel = new MessageChannel();
-    channel.port1.onmessage = done;
-    channel.port2.postMessage(0);
-  });
   const done = () => document.querySelectorAll('.done-list li').length;
+  const listed = (changed) => new Promise((seen) => { // looks only when the page changes: looking all the time would slow it down
+    const watch = new MutationObserver(() => { if (changed()) { watch.disconnect(); seen(); } });
+    watch.observe(document.querySelector('main'), { childList: true, subtree: true });
+  });
+  const painted = () => new Promise((next) => requestAnimationFrame(() => {
+    const channel = new MessageChannel();
+    channel.port1.onmessage = next;
+    channel.port2.postMessage(0);
+  }));
   const before = done();
+  const there = listed(() => done() > before);
   const start = performance.now();
   document.querySelector('main .task .actions .main, main .task.compact button').click();
-  while (done() === before) await turn();
-  await new Promise((next) => requestAnimationFrame(next));
-  await turn();
+  await there;
+  await painted();
   const took = performance.now() - start;
+  const back = listed(() => done() === before);
   document.querySelector('.toast button').click();
-  while (done() !== before) await turn();
+  await back;
   return took;
 }
