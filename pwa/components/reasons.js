@@ -1,6 +1,7 @@
 // Reasons, cautions and first steps in words, from the one word table.
 import { fill } from '../care/words.js';
 import { catalogue, now } from '../signals/shelf.js';
+import { weekDay } from './days.js';
 import { inDegrees } from './degrees.js';
 import { html } from './html.js';
 
@@ -15,6 +16,7 @@ export function inWords(section, item) {
     args.days ??= Math.round(hours / 24);
     if (item.code === 'glance') args.days = Math.round(hours / 24);
   }
+  for (const [name, value] of Object.entries(args)) if (/^\d{4}-\d\d-\d\d$/.test(value)) args[name] = weekDay(value);
   for (const name of ['low', 'high', 'days']) if (typeof args[name] === 'number') args[name] = Math.round(args[name] * 10) / 10;
   return inDegrees(fill(template, args));
 }

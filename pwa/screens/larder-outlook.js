@@ -17,8 +17,8 @@ import { capital } from './event-words.js';
 /** "Get it today" and "Spoils first" say these. */
 const SAID_ELSEWHERE = ['larder_out', 'larder_spoils'];
 
-/** A reason whose days are said as people say them. @param {Reason} reason */
-const told = ({ code, args }) => inWords('reason', { code, args: Object.fromEntries(Object.entries(args).map(([name, value]) => [name, /^\d{4}-\d\d-\d\d$/.test(value) ? weekDay(value) : value])) });
+/** @param {Reason} reason */
+const told = (reason) => inWords('reason', reason);
 
 export function LarderOutlook() {
   const lots = rowsOf('lot').map((lot) => `${lot.id} ${lot.rev}`).join(); // asked anew once a change has reached the server

@@ -7,6 +7,7 @@ import { Sheet } from '../components/sheet.js';
 import { say, sayPortion } from '../care/words.js';
 import { logAll } from '../signals/actions.js';
 import { catalogue, planOf, rowsOf } from '../signals/shelf.js';
+import { runningTasting } from '../signals/tastings.js';
 import { t } from '../text/en.js';
 import { capital } from './event-words.js';
 
@@ -18,9 +19,10 @@ function changeFor(colony, need) {
   if (need === 'glance') return { kind: 'check', set: { colony_id: colony.id, need: 'glance' }, words: t.many.look };
   const task = (planOf(colony.id)?.set.tasks ?? []).find((/** @type {any} */ each) => each.need === need && each.suggested);
   if (!task) return null;
+  const tasting = runningTasting(colony.id);
   return {
     kind: task.suggested.kind, words: sayPortion(catalogue.value.words, task.portion),
-    set: { ...task.suggested.set, colony_id: colony.id, task_key: task.key, suggested: true },
+    set: { ...task.suggested.set, ...(tasting?.set.food_codes.includes(task.portion.food_code) ? { tasting_id: tasting.id } : {}), colony_id: colony.id, task_key: task.key, suggested: true },
   };
 }
 

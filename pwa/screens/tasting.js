@@ -5,9 +5,12 @@ import { Figures } from '../components/chart.js';
 import { Choice, ManyChoice } from '../components/choice.js';
 import { fullDay } from '../components/days.js';
 import { html } from '../components/html.js';
-import { needClass } from '../components/tube.js';
+import { inWords } from '../components/reasons.js';
+import { dueInWords, needClass } from '../components/tube.js';
+import { dueAtMs } from '../care/gauges.js';
 import { say as inTable } from '../care/words.js';
 import { say } from '../signals/actions.js';
+import { gaugesOf } from '../signals/gauges.js';
 import { useHistory } from '../signals/history.js';
 import { catalogue, planOf } from '../signals/shelf.js';
 import { endTasting, endedTastings, foodsToTaste, runningTasting, startTasting, tally, unfitFor } from '../signals/tastings.js';
@@ -65,15 +68,26 @@ function Running({ colony, tasting }) {
   const { attempt, busy, said } = useAttempt();
   /** @type {Told[]} */
   const told = planOf(colony.id)?.set.tasting ?? [];
+  const next = nextOffer(colony.id, tasting.id);
   const end = () => attempt(async () => {
     await endTasting(tasting);
     say(w.ended, async () => { await endTasting(tasting, null); });
   });
   const rows = told.map((each) => [foodName(each.food_code), String(each.offers), `${percent(each.mean)} %`, `${percent(each.low)}–${percent(each.high)} %`, `${percent(each.best)} %`]);
   return html`<h3>${w.told}</h3><p class="soft">${w.since(fullDay(tasting.set.started_on))}. ${told.length ? w.range : w.wait}</p>
+    ${next && html`<p>${next}</p>`}
     <ul class="stack">${told.map((each) => html`<li key=${each.food_code}><${Liking} told=${each} /></li>`)}</ul>
     ${told.length > 0 && html`<${Figures} heads=${[w.food, w.offered, w.share, w.spread, w.favourite]} rows=${rows} />`}
     ${said}<button type="button" class="button start" disabled=${busy} onClick=${end}>${w.end}</button>`;
+}
+
+/** What the tasting offers next and when, or why it offers nothing now. @param {string} colonyId @param {string} tastingId */
+function nextOffer(colonyId, tastingId) {
+  const plan = planOf(colonyId)?.set;
+  const task = plan?.tasks.find((/** @type {any} */ each) => each.suggested?.set.tasting_id === tastingId);
+  if (!task) return plan?.tasting_waits ? inWords('reason', plan.tasting_waits) : '';
+  const gauge = gaugesOf(colonyId).find((each) => each.need === task.need);
+  return w.next(foodName(task.portion.food_code), dueInWords(gauge ? dueAtMs(gauge) : task.due_at_ms));
 }
 
 const WIDE = 340;

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from broodshelf.care.feeding.trial import Suggestion
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.plan.state import ColonyState, Event, Lot, Tasting, Vessel
+from broodshelf.care.plan.state import ColonyState, Event, Lot, Rule, Tasting, Vessel
+from broodshelf.care.plan.tastings import why_no_offer
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
 DAY_MS = 86_400_000
@@ -69,3 +71,29 @@ def test_a_tasting_of_seeds_offers_its_own_kinds_of_seed():
 
     assert task.portion["food_code"] in ("chia", "canary_seed")
     assert task.suggested["set"]["tasting_id"] == "t"
+
+
+def waits(**state):
+    made = ColonyState(
+        "c", "lasius_niger", vessel=Vessel("tube_16x150"),
+        **{"stage": "growing", "tasting": Tasting("t", FOODS, "2026-01-01"), **state},
+    )  # fmt: skip
+    return make_plan(made, NOW_MS).tasting_waits
+
+
+def test_a_tasting_that_offers_says_nothing_of_waiting_and_without_one_neither():
+    assert waits() is None
+    assert waits(tasting=None) is None
+
+
+def test_a_tasting_that_offers_nothing_says_why():
+    assert waits(condition="settling") == {"code": "tasting_not_now", "args": {"state": "settling"}}
+    assert waits(tasting=Tasting("t", FOODS, "2026-06-01"))["code"] == "tasting_not_started"
+    assert waits(tasting=Tasting("t", ("moon dust",), "2026-01-01"))["code"] == "tasting_no_safe_food"
+    assert waits(rules=(Rule("protein", paused_until="2026-06-01"),))["code"] == "tasting_need_paused"
+
+
+def test_whatever_a_tasting_waits_for_is_passed_on_where_it_names_no_food():
+    waiting = Suggestion(None, ({"code": "tasting_wait", "args": {"until": "2026-05-06"}},))
+
+    assert why_no_offer(waiting, ()) == waiting.reasons[0]

@@ -67,6 +67,7 @@ def test_a_tasting_is_offered_by_the_round_and_tells_what_was_taken(phone, serve
     claim(page, server)
     open_colony(page, server)
     start_tasting(page)
+    expect(page.get_by_text(re.compile("^Next: (Cricket|Mealworm), due "))).to_be_visible()
     go(page, server, "#/round")
     protein = page.get_by_role("article").filter(has_text="Protein")
     protein.get_by_role("button", name="Done as suggested").click()
@@ -109,6 +110,30 @@ def test_a_feeding_logged_by_hand_counts_for_the_tasting_if_its_food_is_tasted(p
     sheet.get_by_role("button", name="Log the feeding").click()
 
     expect(page.get_by_role("region", name="Diary")).to_contain_text("Part of the tasting")
+
+
+def test_a_plan_made_before_the_tasting_counts_for_it_when_several_are_logged_at_once(phone, server):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    worker_ready(page)
+    page.context.set_offline(True)  # so the plan stays the one that knows of no tasting
+    colony_id = page.url.rpartition("/")[2]
+    run(
+        page,
+        "const { tasks } = (await at('shelf')).planOf(given).set;"
+        " const food = tasks.find((task) => task.need === 'protein').portion.food_code;"
+        " await (await at('tastings')).startTasting(given, 'Two', [food, 'egg']);",
+        colony_id,
+    )
+    go(page, server, "#/round")
+    page.get_by_role("button", name="Several at once").click()
+    page.get_by_role("group", name="What they got").get_by_role("button", name="Protein").click()
+    page.get_by_role("button", name="Log it for 1 colony").click()
+    page.context.set_offline(False)
+    open_colony(page, server)
+
+    expect(page.get_by_role("region", name="Diary")).to_contain_text("Part of the tasting: Two")
 
 
 def test_a_colonys_history_says_who_changed_what_and_brings_a_value_back(phone, server):

@@ -17,7 +17,7 @@ from .food import FOOD_NEEDS, feeding_content, food_need
 from .known import Known, know
 from .state import ColonyState
 from .tasks import Task, fault_tasks, leftovers_tasks, reason
-from .tastings import next_in_tasting, told, trial_of
+from .tastings import next_in_tasting, told, trial_of, why_no_offer
 from .upkeep import upkeep
 
 MODEL_VERSION: Final = "2"
@@ -35,6 +35,7 @@ class Plan:
     notices: tuple[Mapping[str, Any], ...] = ()
     cautions: tuple[Mapping[str, Any], ...] = ()
     tasting: tuple[Mapping[str, Any], ...] = ()
+    tasting_waits: Mapping[str, Any] | None = None
 
     def as_json(self) -> dict[str, Any]:
         """Return the shape of docs/http-api.md, "A plan"."""
@@ -48,6 +49,7 @@ class Plan:
             "notices": list(self.notices),
             "cautions": list(self.cautions),
             "tasting": list(self.tasting),
+            "tasting_waits": self.tasting_waits,
         }
 
 
@@ -75,8 +77,9 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     gauges = tuple(gauge for gauge, _ in pairs)
     shown = tuple(reason(code) for code in cautions_of(known.species))
     return Plan(
-        state.id, now_ms, valid_until, gauges, tuple(tasks), tuple(_notices(known)), shown, tuple(told(trial))
-    )
+        state.id, now_ms, valid_until, gauges, tuple(tasks), tuple(_notices(known)), shown, tuple(told(trial)),
+        why_no_offer(tasting, tasks),
+    )  # fmt: skip
 
 
 def _notices(known: Known) -> list[Mapping[str, Any]]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import random
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from typing import Any
 
 from ..catalogue import foods
@@ -12,6 +12,7 @@ from ..feeding.tasting import chance_of_being_best
 from ..feeding.trial import Candidate, Offer, Suggestion, Trial, acceptances, suggest
 from .known import Known
 from .portions import lot_of
+from .tasks import Task, reason
 
 BOUGHT = "bought_or_bred"
 """Taken as the origin of a food that is not in the larder: the keeper would have to get it."""
@@ -24,6 +25,17 @@ def next_in_tasting(trial: Trial | None, known: Known) -> Suggestion | None:
     states = frozenset(filter(None, (known.state.stage, known.state.condition)))
     rng = random.Random(f"{known.state.id} {known.today} {len(trial.offers)}")  # noqa: S311 - a draw, no secret
     return suggest(trial, today=known.today, states=states, rng=rng)
+
+
+def why_no_offer(tasting: Suggestion | None, tasks: Iterable[Task]) -> Mapping[str, Any] | None:
+    """Return why none of the tasks is an offer of the running tasting; None where one is, or no tasting runs."""
+    if tasting is None:
+        return None
+    if tasting.food_code is None:
+        return tasting.reasons[0]
+    if any(task.suggested and task.suggested["set"].get("tasting_id") for task in tasks):
+        return None
+    return reason("tasting_need_paused")
 
 
 def told(trial: Trial | None) -> list[Mapping[str, Any]]:
