@@ -1,0 +1,257 @@
+"""Firefox and WebKit go through every screen and sheet at phone size, with one real act on those that matter.
+
+Whatever threw, a heading that is not there, and anything wider than the screen fails the visit by name.
+"""
+
+from __future__ import annotations
+
+import json
+import time
+from collections.abc import Callable, Iterator
+from contextlib import ExitStack, contextmanager
+from typing import Any, Protocol
+
+import pytest
+from tests.support.firefox import Firefox
+from tests.support.server import Server
+from tests.support.webkit import webkit
+
+pytestmark = [
+    pytest.mark.browser,
+    # selenium's own WebKitGTK driver still calls itself the old way
+    pytest.mark.filterwarnings("ignore:setting remote_server_addr:DeprecationWarning"),
+]
+
+LISTEN = """(() => {
+  window.troubles = [];
+  const note = (what) => window.troubles.push(String(what?.stack ?? what?.message ?? what));
+  addEventListener('error', (event) => note(event.error ?? event.message));
+  addEventListener('unhandledrejection', (event) => note(event.reason));
+  console.error = (...all) => note(all.join(' '));
+  return true;
+})()"""
+HELP = """
+  const lines = (e) => [e.getAttribute('aria-label') ?? '', ...e.innerText.split('\\n')].map((each) => each.trim());
+  const top = () => document.querySelector('dialog[open]') ?? document;
+  const is = (name) => (each) => each === name || (name.endsWith(':') && each.startsWith(name));
+  const find = (name) => [...top().querySelectorAll('button, a, summary')].find((e) => lines(e).some(is(name)));
+"""
+
+
+class Page(Protocol):
+    """What both engines are asked: to go somewhere, and to evaluate an expression that may be a promise."""
+
+    def goto(self, url: str) -> None: ...
+
+    def js(self, expression: str) -> Any: ...
+
+
+class WebKitPage:
+    def __init__(self, driver: Any) -> None:
+        self.driver = driver
+
+    def goto(self, url: str) -> None:
+        self.driver.get(url)
+
+    def js(self, expression: str) -> Any:
+        told = self.driver.execute_async_script(
+            f"const done = arguments[0]; (async () => JSON.stringify(await ({expression})))()"
+            ".then((value) => done({ value }), (error) => done({ error: String(error) }))"
+        )
+        assert "error" not in told, told["error"]
+        return json.loads(told["value"]) if told.get("value") is not None else None
+
+
+@contextmanager
+def firefox_page() -> Iterator[Page]:
+    with Firefox({}) as browser:
+        size = {"width": 390, "height": 844}
+        browser.command("browsingContext.setViewport", context=browser.context, viewport=size)
+        yield browser
+
+
+@contextmanager
+def webkit_page() -> Iterator[Page]:
+    with webkit() as driver:
+        driver.set_window_size(390, 844)
+        yield WebKitPage(driver)
+
+
+class Walk:
+    """One browser on its way through the app."""
+
+    def __init__(self, page: Page, server: Server) -> None:
+        self.page, self.url = page, server.url
+
+    def until(self, expression: str, what: str) -> None:
+        deadline = time.monotonic() + 20
+        while time.monotonic() < deadline:
+            if self.page.js(f"(() => {{ {HELP} return Boolean({expression}); }})()"):
+                return
+            time.sleep(0.05)
+        raise AssertionError(f"{what}\n{self.page.js('document.body.innerText')}\n{self.troubles()}")
+
+    def troubles(self) -> list[str]:
+        return list(self.page.js("window.troubles ?? []"))
+
+    def shows(self, text: str) -> None:
+        self.until(f"document.body.innerText.includes({json.dumps(text)})", f"never shown: {text}")
+
+    def press(self, name: str) -> None:
+        self.until(
+            f"find({json.dumps(name)}) && !find({json.dumps(name)}).disabled", f"nothing to press: {name}"
+        )
+        self.page.js(f"(() => {{ {HELP} find({json.dumps(name)}).click(); return true; }})()")
+
+    def fill(self, field: str, text: str) -> None:
+        box = f"top().querySelector('[name={field}]')"
+        self.until(f"Boolean({box})", f"no field {field}")
+        self.page.js(
+            f"(() => {{ {HELP} const box = {box}; box.value = {json.dumps(text)};"
+            " box.dispatchEvent(new Event('input', { bubbles: true })); return true; })()"
+        )
+
+    def visit(self, hash_: str, heading: str) -> None:
+        """Go to a screen by its address and look at it once it is there."""
+        self.page.js(f"(() => {{ location.hash = {json.dumps(hash_)}; return true; }})()")
+        self.until(
+            f"[...document.querySelectorAll('main h1')].some((each) => each.innerText === {json.dumps(heading)})",
+            f"{hash_} has no heading {heading}",
+        )
+        if hash_ != "#/look":  # which shows the bones themselves
+            self.until("!document.querySelector('main .skeleton[aria-busy]')", f"{hash_} stays bare")
+        self.fits(hash_)
+
+    def sheet(self, button: str, act: str = "") -> None:
+        """Open a sheet, look at it, and press ``act`` in it, or close it."""
+        self.press(button)
+        self.until("document.querySelector('dialog[open] h2, dialog[open] h1')", f"no sheet for {button}")
+        self.fits(button)
+        self.press(act or "Close")
+        self.until("!document.querySelector('dialog[open]')", f"the sheet of {button} stays")
+
+    def fits(self, where: str) -> None:
+        over = self.page.js(
+            "Math.max(document.documentElement.scrollWidth - innerWidth,"
+            " ...[...document.querySelectorAll('dialog[open]')].map((each) => each.scrollWidth - each.clientWidth))"
+        )
+        assert over <= 0, f"{where} is {over} px wider than the screen"
+        assert not self.troubles(), f"{where}: {self.troubles()}"
+
+
+def begin(walk: Walk, server: Server) -> str:
+    """Claim the household, add a colony and return its id."""
+    walk.page.goto(f"{server.url}/#/claim/{server.claim_code()}")
+    walk.page.js(LISTEN)
+    walk.fill("person", "Mira")
+    walk.press("Claim it")
+    walk.until("document.querySelector('main [name=species]')", "no form for a colony")
+    walk.fill("name", "Amber")
+    walk.fill("species", "Lasius niger")
+    walk.fits("a new colony")
+    walk.press("Add the colony")
+    walk.shows("The plan")
+    walk.shows("All synced")
+    walk.fits("welcome")
+    return str(walk.page.js("location.hash.split('/')[2]"))
+
+
+def the_round(walk: Walk, colony: str) -> None:
+    walk.visit("#/round", "The round")
+    walk.sheet("Several at once")
+    walk.sheet("Later:")
+    walk.press("Done")
+    walk.shows("1 of ")
+    walk.visit("#/shelf", "The shelf")
+
+
+def the_colony(walk: Walk, colony: str) -> None:
+    walk.visit(f"#/colony/{colony}", "Amber")
+    walk.sheet("Feeding", "Log the feeding")
+    for kind in ("Water", "Check", "Something is wrong", "Note", "Nest move"):
+        walk.sheet(kind)
+    walk.sheet("Count", "Log the count")
+    walk.shows("All synced")
+    walk.sheet("Its history")
+    walk.press("What they like")
+    for food in ("Cricket", "Mealworm", "Start the tasting"):
+        walk.press(food)
+    walk.shows("Next: ")
+    walk.press("Over the months")
+    walk.fits("charts and tasting")
+    walk.press("Change")
+    walk.until("document.querySelector('main form [name=name]')", "no form to change the colony")
+    walk.fits("the colony, changed")
+
+
+def the_larder(walk: Walk, colony: str) -> None:
+    walk.visit("#/larder", "The larder")
+    walk.sheet("Add a food", "Add it")
+    walk.shows("Used up")
+    walk.sheet("Mix sugar water")
+    walk.visit("#/reckon", "Calculators")
+    walk.visit("#/reckon/prey", "Prey for a colony")
+    walk.press("Work it out")
+    walk.until("document.querySelector('section[aria-label=\"What comes out\"]')", "no result")
+    walk.fits("what comes out")
+
+
+def handing_over(walk: Walk, colony: str) -> None:
+    walk.visit("#/handover", "Hand over")
+    walk.press("Look ahead")
+    walk.shows("If a colony travels with you")
+    walk.fill("name", "Grandpa")
+    walk.press("Amber")
+    walk.press("Make the pass")
+    walk.shows("Grandpa")
+    walk.press("Make the link")
+    walk.shows("It is shown once.")
+    walk.fits("a pass with its link")
+
+
+def the_house(walk: Walk, colony: str) -> None:
+    walk.visit("#/settings", "The house")
+    walk.shows("Nudges on this phone")
+    walk.visit("#/places", "Places")
+    walk.press("Add a place")
+    walk.fill("name", "Cabinet")
+    walk.press("Save")
+    walk.press("Log a reading")
+    walk.fill("temperature", "24")
+    walk.press("Log the reading")
+    walk.shows("All synced")
+    walk.visit("#/gone", "What went")
+    walk.visit("#/look", "How it looks")
+    walk.visit("#/attention", "For your attention")
+
+
+def paper_and_labels(walk: Walk, colony: str) -> None:
+    walk.visit("#/labels", "Tube labels")
+    walk.until("document.querySelector('.labels svg')", "no label is drawn")
+    walk.visit("#/at", "Scan a label")
+    walk.visit(f"#/paper/{colony}", "Record of Amber")
+
+
+def the_stand_in(walk: Walk, link: str) -> None:
+    """The same browser with the pass instead of the keeper: the one screen of the stand-in."""
+    walk.page.js(
+        "fetch('/api/logout', { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: '{}' })"
+        ".then((answer) => answer.status)"
+    )
+    walk.page.goto("about:blank")
+    walk.page.goto(link)
+    walk.page.js(LISTEN)
+    walk.press("Open the pass")
+    walk.shows("Your colonies")
+    walk.until("document.querySelector('main h1')", "no heading")
+    walk.fits("stand-in")
+
+
+@pytest.mark.parametrize("engine", [firefox_page, webkit_page], ids=["firefox", "webkit"])
+def test_every_screen_and_sheet_works_in(engine: Callable[[], Any], server: Server):
+    with ExitStack() as stack:
+        walk = Walk(stack.enter_context(engine()), server)
+        colony = begin(walk, server)
+        for part in (the_round, the_colony, the_larder, the_house, paper_and_labels, handing_over):
+            part(walk, colony)
+        the_stand_in(walk, walk.page.js("document.querySelector('a.address').href"))
