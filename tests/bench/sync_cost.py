@@ -15,7 +15,7 @@ import tempfile
 import time
 from collections.abc import Callable
 from pathlib import Path
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlalchemy import insert, select
 from tests.support.house import House
@@ -55,16 +55,30 @@ def queue(phone: ModelPhone, colony_ids: list[str], count: int) -> None:
     phone.now_ms = NOON_MS
 
 
-def push_ms(house: House, phone: ModelPhone) -> float:
-    """Send the outbox in requests of 500; return the server's time in ms, without the phone's own work."""
-    took = 0.0
+class Took(NamedTuple):
+    """What the server needed: time that passed and time of the processor, which says more on a busy machine."""
+
+    passed_ms: float
+    worked_ms: float
+
+
+def push(house: House, phone: ModelPhone) -> Took:
+    """Send the outbox in requests of 500; return what the server needed, without the phone's own work."""
+    passed = worked = 0.0
     while phone.outbox:
         body = json.dumps(phone.request()).encode()
-        start = time.perf_counter()
+        start, start_worked = time.perf_counter(), time.process_time()
         answer = house.post(phone, body)
-        took += (time.perf_counter() - start) * 1000
+        passed += (time.perf_counter() - start) * 1000
+        worked += (time.process_time() - start_worked) * 1000
         phone.take(json.loads(answer))
-    return took
+    return Took(passed, worked)
+
+
+def medians(times: list[Took]) -> Took:
+    """Return the median of each."""
+    passed, worked = zip(*times, strict=True)
+    return Took(statistics.median(passed), statistics.median(worked))
 
 
 def bare_insert(household_id: str, count: int) -> None:
@@ -130,42 +144,43 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as folder, House(Path(folder)) as house:
         phone = house.phone()
         colonies = [phone.write("colony", {"name": f"colony {i}"})["id"] for i in range(10)]
-        push_ms(house, phone)
+        push(house, phone)
         times, bare_times = [], []
         for _ in range(RUNS):
             queue(phone, colonies, 1000)
-            times.append(push_ms(house, phone))
+            times.append(push(house, phone))
             spare = house.spare_household()
             bare_times.append(median_ms(lambda: bare_insert(spare, 1000), 1))
-        push, bare = statistics.median(times), statistics.median(bare_times)
+        took, bare = medians(times), statistics.median(bare_times)
         print(
-            f"1,000 operations in two requests: {push:.0f} ms (limit {LIMITS['push_ms']:.0f}); "
-            f"bare inserts {bare:.0f} ms: {push / bare:.1f} times (limit {LIMITS['push_ratio']:.0f})"
+            f"1,000 operations in two requests: {took.passed_ms:.0f} ms (limit {LIMITS['push_ms']:.0f}), "
+            f"{took.worked_ms:.0f} ms of the processor; "
+            f"bare inserts {bare:.0f} ms: {took.passed_ms / bare:.1f} times (limit {LIMITS['push_ratio']:.0f})"
         )
         pull(house, phone, colonies)
     for events in (1_000, 10_000, 100_000):
         with tempfile.TemporaryDirectory() as folder, House(Path(folder)) as house:
             phone = house.phone()
             colonies = [phone.write("colony", {"name": f"colony {i}"})["id"] for i in range(10)]
-            push_ms(house, phone)
+            push(house, phone)
             fill_history(house, phone, colonies, events)
             phone.cursor = f"{house.rev()}.all"
             one, many = [], []
             for _ in range(RUNS):
                 queue(phone, colonies, 1)
-                one.append(push_ms(house, phone))
+                one.append(push(house, phone))
                 queue(phone, colonies, 1000)
-                many.append(push_ms(house, phone))
+                many.append(push(house, phone))
             print(
-                f"with {events:,} events before: one log {statistics.median(one):.1f} ms, "
-                f"1,000 logs {statistics.median(many):.0f} ms"
+                f"with {events:,} events before: one log {medians(one).passed_ms:.1f} ms, "
+                f"1,000 logs {medians(many).passed_ms:.0f} ms, {medians(many).worked_ms:.0f} ms of the processor"
             )
 
 
 def pull(house: House, phone: ModelPhone, colonies: list[str]) -> None:
     """Pull 10,000 rows into a phone that has nothing, compressed as browsers ask for."""
     queue(phone, colonies, 10_000 - house.count_rows())
-    push_ms(house, phone)
+    push(house, phone)
     requests, packed_bytes = 0, 0
 
     def first_pull() -> None:
