@@ -21,7 +21,9 @@ export function mixSugarWater(percent_ww, water_ml) {
 /** @param {number} percent */
 function densityAt(percent) {
   const above = DENSITY.findIndex(([at]) => at >= percent);
-  const [p1, d1] = /** @type {[number, number]} */ (DENSITY[Math.max(0, above - 1)]);
-  const [p2, d2] = /** @type {[number, number]} */ (DENSITY[above]);
+  const lower = /** @type {[number, number]} */ (DENSITY[Math.max(0, above - 1)]);
+  const upper = /** @type {[number, number]} */ (DENSITY[above]);
+  const [p1, d1] = lower;
+  const [p2, d2] = upper;
   return p2 === p1 ? d2 : d1 + ((d2 - d1) * (percent - p1)) / (p2 - p1);
 }

@@ -5,7 +5,7 @@ const STYLES = ['fill', 'stroke', 'stroke-width', 'stroke-dasharray', 'opacity',
 /** @param {SVGSVGElement} svg @param {string} title @returns {Promise<File>} */
 async function pictureOf(svg, title) {
   const copy = /** @type {SVGSVGElement} */ (svg.cloneNode(true));
-  const [, , width = 1, height = 1] = (svg.getAttribute('viewBox') ?? '').split(' ').map(Number);
+  const [, , width = 1, height = 1] = svg.getAttribute('viewBox')?.split(' ').map(Number) ?? [];
   copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
   copy.setAttribute('width', String(width * SCALE));
   copy.setAttribute('height', String(height * SCALE));

@@ -13,7 +13,8 @@ export async function sendPhotos(deviceId) {
       await putPicture(`/api/photos/${photo.id}`, photo.blob);
       await photoWasSent(deviceId, photo.id);
     } catch (error) {
-      const { status } = /** @type {import('./api.js').ApiProblem} */ (error);
+      const problem = /** @type {import('./api.js').ApiProblem} */ (error);
+      const { status } = problem;
       if (NEVER.includes(status)) await photoWasRefused(deviceId, photo.id);
       else if (status === NOT_YET) waiting += 1;
       else throw error;

@@ -119,6 +119,26 @@ def test_with_them_every_script_is_smaller_and_gives_what_its_source_gives(tmp_p
     assert [n for n in served if len(served[n]) >= len(sources[n]) and not n.startswith("vendor")] == []
 
 
+def test_no_served_script_uses_a_name_before_it_is_declared(tmp_path):
+    """The referee is TypeScript. The minifier moves ``const [a] = (b)`` before what ``b`` needs."""
+    for name, text in scripts(Shell(PWA, {})).items():
+        (tmp_path / name).parent.mkdir(parents=True, exist_ok=True)
+        (tmp_path / name).write_text(text)
+    options = {
+        "allowJs": True, "checkJs": True, "noEmit": True, "noResolve": True, "types": [],
+        "target": "esnext", "module": "esnext", "moduleResolution": "bundler",
+    }  # fmt: skip
+    (tmp_path / "tsconfig.json").write_text(json.dumps({"compilerOptions": options, "include": ["**/*.js"]}))
+    (tmp_path / "moved.js").write_text("export function moved() { const a = [b], b = 1; return a; }")
+
+    said = subprocess.run([TSC, "-p", tmp_path], capture_output=True, text=True, timeout=120).stdout
+
+    early = {
+        re.split(r"[(:]", line)[0] for line in said.splitlines() if re.search(r"TS24(48|49|50|54)\b", line)
+    }
+    assert {Path(each).name for each in early} == {"moved.js"}  # the one that shows that TypeScript looks
+
+
 def test_without_the_packages_the_app_is_served_all_the_same(without_packages, keeper):
     page = keeper.get("/", **{"Accept-Encoding": "br, gzip"})
     address = re.search(r"/static/\w+/main\.js", gzip.decompress(page.data).decode())[0]
