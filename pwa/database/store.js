@@ -102,7 +102,8 @@ export class Store {
 
   /**
    * Store an answer: verdicts, rows and cursor in one transaction. An entry leaves the outbox here and nowhere else.
-   * Rows and cursor are left alone if another tab has stored a later answer since this one was asked for.
+   * Rows and cursor are left alone if another tab has stored a later answer since this one was asked for, and the
+   * verdicts too if that one came from a server restored meanwhile: what was acknowledged before may be lost to it.
    * @param {any} answer @param {Map<string, Row | null> | null} refill the pages of a reset, with the last one; null: gone
    * @param {Held} held what this phone held when the answer was asked for @param {number} sentMs when that was
    * @returns {Promise<boolean>} whether the answer was the next one
@@ -115,7 +116,8 @@ export class Store {
       const now = await heldIn(tx);
       const next = now.epoch === held.epoch && now.cursor === held.cursor;
       /** @type {Array<Promise<unknown>>} */
-      const writes = [this.#takeVerdicts(tx, answer), forgetOldJournal(tx, Math.min(Date.now(), answer.server_time) - JOURNAL_MS)];
+      const writes = [forgetOldJournal(tx, Math.min(Date.now(), answer.server_time) - JOURNAL_MS)];
+      if (next || answer.epoch === now.epoch) writes.push(this.#takeVerdicts(tx, answer));
       const swap = next && answer.reset && refill && !answer.more;
       if (swap) writes.push(rows.clear());
       if (swap || (next && !answer.reset)) {

@@ -144,10 +144,12 @@ class StoredPhone:
     ) -> Generator[str, None, bool]:
         """Store an answer in one step: verdicts, rows and cursor together; say whether it was the next one.
 
-        Rows and cursor are left alone if another tab has stored a later answer since this one was asked for.
+        Rows and cursor are left alone if another tab has stored a later answer since this one was asked for, and the
+        verdicts too if that one came from a server restored meanwhile.
         """
         following = self.held() == held
-        self.take_verdicts(answer)
+        if following or answer["epoch"] == self.meta.get("epoch"):
+            self.take_verdicts(answer)
         if following:
             self.take_rows(answer, refill)
             self.take_cursor(answer)
