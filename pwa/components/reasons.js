@@ -41,4 +41,4 @@ export const Cautions = ({ items }) => html`${items.map((item) => {
 })}`;
 
 /** @param {{items: any[]}} props */
-export const Notices = ({ items }) => html`${items.map((item) => html`<p class="caution calm">${inWords('notice', item)}</p>`)}`;
+export const Notices = ({ items }) => html`${items.map((item) => html`<p class="caution calm">${inWords(item.code in (catalogue.value?.words?.notice ?? {}) ? 'notice' : 'reason', item)}</p>`)}`;

@@ -1,6 +1,7 @@
 // What needs a person: logs that were refused, and changes that met another phone's. Nothing is dropped by itself.
 import { useState } from 'preact/hooks';
 import { moment } from '../components/days.js';
+import { Empty } from '../components/empty.js';
 import { html } from '../components/html.js';
 import { exportUnsent } from '../signals/actions.js';
 import { conflicts, outbox, rows } from '../signals/shelf.js';
@@ -15,7 +16,7 @@ export function AttentionScreen() {
   const entries = outbox.value;
   const met = conflicts.value;
   return html`<h1>${a.title}</h1>
-    ${!entries.length && !met.length && html`<p class="lead">${a.none}</p>`}
+    ${!entries.length && !met.length && html`<${Empty} title=${a.none} />`}
     ${met.map((each) => html`<${Met} key=${each.op_id} met=${each} />`)}
     ${entries.map((entry) => html`<${Unsent} key=${entry.op_id} entry=${entry} />`)}
     ${entries.length > 0 && html`<button type="button" class="button main" onClick=${exportUnsent}>${a.export}</button>`}`;

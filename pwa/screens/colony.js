@@ -20,7 +20,7 @@ import { Photos } from './photos.js';
 import { Plan } from './plan.js';
 import { speciesOf } from './shelf.js';
 
-const KINDS = /** @type {const} */ (['feeding', 'water', 'check', 'fault', 'count', 'note', 'move', 'boost']);
+const KINDS = /** @type {const} */ (['feeding', 'water', 'check', 'count', 'note', 'move', 'boost', 'fault']);
 
 /** @param {{id: string}} props */
 export function ColonyScreen({ id }) {

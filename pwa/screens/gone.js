@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { fullDay, moment } from '../components/days.js';
-import { Skeleton } from '../components/empty.js';
+import { Empty, Skeleton } from '../components/empty.js';
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
 import { say } from '../signals/actions.js';
@@ -28,7 +28,7 @@ export function GoneScreen() {
   });
   return html`<h1>${g.title}</h1><p class="soft">${g.about}</p>${said}
     ${said && !list && html`<button type="button" class="button" onClick=${load}>${m.past.again}</button>`}
-    ${!list && busy && html`<${Skeleton} words=${t.loading} />`}${list?.length === 0 && html`<p class="lead">${g.none}</p>`}
+    ${!list && busy && html`<${Skeleton} words=${t.loading} />`}${list?.length === 0 && html`<${Empty} title=${g.none} />`}
     <ul class="diary went">${list?.map((each) => html`<li key=${each.id} class="row"><span class="badge"><${Icon} name=${each.kind === 'feeding' ? each.set.need : each.kind} /></span>
       <div class="grow"><p>${titleOf(each)}</p><p class="soft">${whereOf(each)}</p><p class="soft">${g.by(rows.value.get(each.by ?? '')?.set.name ?? m.past.somebody, moment(each.at_ms))}</p></div>
       <button type="button" class="button" disabled=${busy} aria-label=${`${g.take_back}: ${titleOf(each)}`} onClick=${() => back(each)}>${g.take_back}</button></li>`)}</ul>`;

@@ -16,10 +16,32 @@ import { t } from '../text/en.js';
 
 const BATCH_KEEPS_DAYS = 7; // in the fridge; common practice
 
+/** The unit in which a lot is counted: what is offered in drops lies there in mL, legs as pieces. @param {string} unit */
+export const countedIn = (unit) => ({ drop: 'ml', leg: 'piece' })[unit] ?? unit;
+
+/** How much of a lot is left. @param {{lot: import('../care/overlay.js').ShownRow, title: string, onClose: () => void}} props */
+export function LeftSheet({ lot, title, onClose }) {
+  const unit = lot.set.unit ?? countedIn(catalogue.value?.foods?.[lot.set.food_code]?.unit ?? 'piece');
+  const { attempt, busy, said, say: tell } = useAttempt();
+  /** @param {any} event */
+  function save(event) {
+    event.preventDefault();
+    const amount = Number(textsOf(event.target)('amount').replace(',', '.'));
+    if (!(amount >= 0 && amount <= 1e6)) return tell(m.larder.no_amount);
+    return attempt(async () => { await keep('lot', { amount, unit }, lot.id); say(t.saved); onClose(); });
+  }
+  return html`<${Sheet} title=${title} onClose=${onClose}><form onSubmit=${save}>
+    <label>${m.larder.how_much(t.units[unit]?.(2) ?? unit)}<input name="amount" inputmode="decimal" required defaultValue=${lot.set.amount ?? ''} /></label>${said}
+    <button class="button main wide" disabled=${busy}>${m.form.save}</button></form></${Sheet}>`;
+}
+
 /** @param {{onClose: () => void}} props */
 export function LotSheet({ onClose }) {
   const words = catalogue.value?.words ?? {};
   const origins = catalogue.value?.origins ?? {};
+  const foods = catalogue.value?.foods ?? {};
+  const [food, setFood] = useState(Object.keys(foods)[0] ?? '');
+  const unit = countedIn(foods[food]?.unit ?? 'piece');
   const [origin, setOrigin] = useState('bought_or_bred');
   const { attempt, busy, said } = useAttempt();
   const verdict = originVerdict(origins, origin, { got_on: null, today: today.value });
@@ -30,6 +52,7 @@ export function LotSheet({ onClose }) {
     void attempt(async () => {
       await keep('lot', {
         food_code: text('food'), origin, got_on: today.value, ...(text('name') ? { name: text('name') } : {}),
+        ...(Number(text('amount').replace(',', '.')) > 0 ? { amount: Number(text('amount').replace(',', '.')), unit } : {}),
         ...(text('use_by') ? { use_by: text('use_by') } : {}), ...(verdict.until ? { hold_until: verdict.until } : {}),
       });
       say(t.saved);
@@ -37,10 +60,11 @@ export function LotSheet({ onClose }) {
     });
   }
   return html`<${Sheet} title=${m.larder.add} onClose=${onClose}><form onSubmit=${save}>
-    <label>${m.larder.food}<select name="food">${Object.keys(catalogue.value?.foods ?? {}).map((code) => html`<option value=${code}>${inTable(words, 'food', code)}</option>`)}</select></label>
+    <label>${m.larder.food}<select name="food" value=${food} onChange=${(/** @type {any} */ e) => setFood(e.target.value)}>${Object.keys(foods).map((code) => html`<option value=${code}>${inTable(words, 'food', code)}</option>`)}</select></label>
     <label>${m.larder.origin}<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code}>${inTable(words, 'origin', code)}</option>`)}</select></label>
     <p class=${verdict.verdict === 'fine' ? 'soft' : 'caution'} role="status">${inTable(words, 'origin_why', verdict.reason_code)}</p>
     <label>${m.larder.name} <small>${m.larder.optional}</small><input name="name" maxlength="80" /></label>
+    <label>${m.larder.how_much(t.units[unit]?.(2) ?? unit)} <small>${m.larder.optional}</small><input name="amount" inputmode="decimal" /></label>
     <label>${m.larder.use_by_field} <small>${m.larder.optional}</small><input name="use_by" type="date" /></label>${said}
     ${verdict.verdict === 'refuse' ? html`<p role="alert"><strong>${m.larder.refused}</strong></p>` : html`<button class="button main wide" disabled=${busy}>${m.larder.go}</button>`}</form></${Sheet}>`;
 }

@@ -9,6 +9,7 @@ import { catalogue, rows, rowsOf, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { capital } from './event-words.js';
+import { countedIn } from './larder-forms.js';
 
 /** @typedef {{code: string, args: Record<string, any>}} Reason */
 /** @typedef {{lot_id: string, food_code: string, on: string, amount: number}} Spoiling */
@@ -49,7 +50,7 @@ const lotName = (lot) => rows.value.get(lot.lot_id)?.set.name || foodName(lot.fo
 /** The server counts in the lot's own unit, but drops as mL and legs as pieces. @param {Spoiling} lot */
 function amountOf({ lot_id, amount }) {
   const own = rows.value.get(lot_id)?.set.unit ?? '';
-  const unit = ({ drop: 'ml', leg: 'piece' })[/** @type {string} */ (own)] ?? own;
+  const unit = countedIn(own);
   const shown = Number(amount.toFixed(1));
   return [shown, t.units[unit]?.(shown)].filter((part) => part !== undefined).join(' ');
 }

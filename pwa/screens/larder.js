@@ -12,7 +12,7 @@ import { catalogue, rowsOf, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { capital } from './event-words.js';
-import { LotSheet, MixSheet } from './larder-forms.js';
+import { LeftSheet, LotSheet, MixSheet } from './larder-forms.js';
 import { LarderOutlook } from './larder-outlook.js';
 
 /** Whole days from today to a date. @param {string} date ISO */
@@ -35,19 +35,23 @@ export function LarderScreen() {
 function Lot({ lot }) {
   const words = catalogue.value?.words ?? {};
   const v = lot.set;
+  const name = v.name || capital(inTable(words, 'food', v.food_code));
+  const [open, setOpen] = useState(false);
   const verdict = originVerdict(catalogue.value?.origins ?? {}, v.origin, { got_on: v.got_on ?? null, today: today.value });
   const left = v.use_by ? daysTo(v.use_by) : null;
   const bad = ['refuse', 'hold'].includes(verdict.verdict) || (left !== null && left < 0);
   const state = verdict.verdict === 'hold' && verdict.until ? m.larder.held(weekDay(verdict.until), daysTo(verdict.until))
     : verdict.verdict === 'refuse' ? m.larder.never : left === null ? '' : left < 0 ? m.larder.over : m.larder.left(left);
-  const facts = [inTable(words, 'origin', v.origin), v.got_on ? m.larder.got(weekDay(v.got_on)) : '', v.use_by ? m.larder.use_by(weekDay(v.use_by)) : ''].filter(Boolean).join(' · ');
+  const facts = [v.amount == null ? '' : `${v.amount} ${t.units[v.unit]?.(v.amount) ?? ''}`, inTable(words, 'origin', v.origin), v.got_on ? m.larder.got(weekDay(v.got_on)) : '', v.use_by ? m.larder.use_by(weekDay(v.use_by)) : ''].filter(Boolean).join(' · ');
   const need = catalogue.value?.foods?.[v.food_code]?.need ?? 'other';
   async function usedUp() {
     await keep('lot', { finished_on: today.value }, lot.id);
     say(m.larder.used_up, async () => { await keep('lot', { finished_on: null }, lot.id); say(t.taken_back); });
   }
   return html`<article class=${`card ${bad ? 'urgent' : ''}`}><div class="row top-align"><span class="badge"><${Icon} name=${need} /></span>
-    <div class="grow stack"><h2>${v.name || capital(inTable(words, 'food', v.food_code))}</h2>${state && html`<p><strong>${state}</strong></p>`}<p class="soft">${facts}</p>
+    <div class="grow stack"><h2>${name}</h2>${state && html`<p><strong>${state}</strong></p>`}<p class="soft">${facts}</p>
       ${verdict.verdict !== 'fine' && html`<p class="caution">${inTable(words, 'origin_why', verdict.reason_code)}</p>`}</div></div>
-    <button type="button" class="button" aria-label=${`${m.larder.used}: ${v.name || inTable(words, 'food', v.food_code)}`} onClick=${usedUp}>${m.larder.used}</button></article>`;
+    <div class="wrap even"><button type="button" class="button" aria-label=${`${m.larder.left_now}: ${name}`} onClick=${() => setOpen(true)}>${m.larder.left_now}</button>
+      <button type="button" class="button" aria-label=${`${m.larder.used}: ${name}`} onClick=${usedUp}>${m.larder.used}</button></div>
+    ${open && html`<${LeftSheet} lot=${lot} title=${`${m.larder.left_now}: ${name}`} onClose=${() => setOpen(false)} />`}</article>`;
 }

@@ -4,8 +4,8 @@ import { Countdown, countsDown } from '../components/countdown.js';
 import { html } from '../components/html.js';
 import { Cautions, Notices, Reasons } from '../components/reasons.js';
 import { Stepper } from '../components/stepper.js';
-import { dueInWords, levelInWords } from '../components/tube.js';
-import { DAY_MS, levelAt } from '../care/gauges.js';
+import { levelInWords } from '../components/tube.js';
+import { levelAt } from '../care/gauges.js';
 import { keep, say } from '../signals/actions.js';
 import { gaugesOf } from '../signals/gauges.js';
 import { now, planOf } from '../signals/shelf.js';
@@ -31,8 +31,9 @@ export function Plan({ colony }) {
 function Spread({ gauge }) {
   const left = levelAt(gauge, now.value) - gauge.due_level;
   if (left <= 0 || gauge.rate_low <= 0 || gauge.rate_high <= gauge.rate_low) return null;
-  const at = (/** @type {number} */ rate) => dueInWords(now.value + (left / rate) * DAY_MS);
-  return at(gauge.rate_high) !== at(gauge.rate_low) && html`<p class="soft">${m.plan.spread(at(gauge.rate_high), at(gauge.rate_low))}</p>`;
+  const days = (/** @type {number} */ rate) => Math.round(left / rate);
+  const [low, high] = [days(gauge.rate_high), days(gauge.rate_low)];
+  return low !== high && html`<p class="soft">${m.plan.spread(low, high)}</p>`;
 }
 
 /** @param {{colony: import('../care/overlay.js').ShownRow, need: string}} props */

@@ -91,6 +91,6 @@ function Stored() {
   return html`<section class="card"><h2>${h.on_this_phone}</h2>
     <p>${last_sync_ms ? h.last_synced(moment(last_sync_ms)) : h.not_synced} ${waiting + attention ? h.not_sent(waiting + attention) : h.nothing_waits}</p>
     <p class="soft">${kept ? h.kept : h.not_kept}</p>${said}
-    <div class="wrap"><button type="button" class="button" onClick=${() => syncNow()}>${h.sync_now}</button><button type="button" class="button" onClick=${exportUnsent}>${h.export}</button>
+    <div class="wrap even"><button type="button" class="button" onClick=${() => syncNow()}>${h.sync_now}</button>${waiting + attention > 0 && html`<button type="button" class="button" onClick=${exportUnsent}>${h.export}</button>`}
     <button type="button" class="button warn" onClick=${leave}>${h.sign_out}</button></div></section>`;
 }

@@ -11,7 +11,7 @@ export const m = {
   },
   plan: {
     own: 'Your own interval', set: 'Set your own interval', every: (/** @type {number} */ d) => `You set this to every ${count(d, 'day')}.`, keep: 'Keep this interval', clear: 'Let the plan decide',
-    days: (/** @type {number} */ d) => (d === 1 ? 'day' : 'days'), spread: (/** @type {string} */ low, /** @type {string} */ high) => `Likely between ${low} and ${high}.`, kept: 'Your interval is set', cleared: 'The plan decides again',
+    days: (/** @type {number} */ d) => (d === 1 ? 'day' : 'days'), spread: (/** @type {number} */ low, /** @type {number} */ high) => `Likely due in ${low} to ${count(high, 'day')}.`, kept: 'Your interval is set', cleared: 'The plan decides again',
   },
   fields: /** @type {Record<string, string>} */ ({
     resting_since: 'Resting since', condition_until: 'Until', came_from: 'Came from', went_to: 'Went to', died_of: 'Died of', host_species_code: 'Host',
@@ -84,7 +84,7 @@ export const m = {
     boost_words: 'Only brood of the same species (a parasitic queen: of her host), from a colony that is healthy. Pupae are taken best (common practice).',
   },
   larder: {
-    title: 'The larder', empty: 'No food is noted. Note what is in the house, and logging a feeding offers it first.', used: 'Used up', used_up: 'Marked as used up', use_by: (/** @type {string} */ day) => `use by ${day}`, got: (/** @type {string} */ day) => `since ${day}`,
+    title: 'The larder', empty: 'No food is noted. Note what is in the house, and logging a feeding offers it first.', used: 'Used up', left_now: 'How much is left', how_much: (/** @type {string} */ unit) => `How much, in ${unit}`, no_amount: 'Type a number.', used_up: 'Marked as used up', use_by: (/** @type {string} */ day) => `use by ${day}`, got: (/** @type {string} */ day) => `since ${day}`,
     never: 'Never offer this.', held: (/** @type {string} */ day, /** @type {number} */ d) => `On hold until ${day}, ${count(d, 'more day')}.`, over: 'Past its day: throw it away.', left: (/** @type {number} */ d) => (d === 0 ? 'Use it today.' : `Good for ${count(d, 'more day')}.`),
     add: 'Add a food', mix: 'Mix sugar water', food: 'Food', origin: 'Where it comes from', name: 'Name', optional: '(optional)', use_by_field: 'Use by', refused: 'This does not go into the larder.', go: 'Add it', percent: 'Sugar', of_weight: '% sugar by weight', water: 'Water', ml_water: 'mL of water',
     recipe: (/** @type {string} */ sugar, /** @type {string} */ water, /** @type {string} */ total) => `Stir ${sugar} g of sugar into ${water} mL of warm water: about ${total} mL.`,
@@ -184,7 +184,7 @@ export const m = {
     never: 'Never release ants or feeder insects. Keeping and moving species is a matter of local law: ask the authority.',
     hours: 'Names and hours', shelf_name: 'Name of the shelf', zone: 'Time zone', first: 'First care hour', second: 'Second care hour', quiet_from: 'Quiet from', quiet_to: 'Quiet to', save: 'Save',
     phones: 'Phones', this_one: '(this one)', last_seen: 'last seen', sign_out: 'Sign out', sign_out_other: (/** @type {string} */ name) => `Sign out ${name}?`,
-    new_phone: 'Let a new phone in', new_phone_hint: 'type the code that it shows', look_up: 'Look', asks: 'asks to join. Whose is it?', somebody_new: 'Somebody new', new_keeper: 'Name of the new keeper', let_in: 'The phone is let in',
+    new_phone: 'Let a new phone in', new_phone_hint: 'type the code that it shows', look_up: 'Find it', asks: 'asks to join. Whose is it?', somebody_new: 'Somebody new', new_keeper: 'Name of the new keeper', let_in: 'The phone is let in',
     on_this_phone: 'On this phone', this_phone: 'this phone', last_synced: (/** @type {string} */ when) => `Last synced ${when}.`, not_synced: 'Not synced yet.', not_sent: (/** @type {number} */ n) => `${n} not sent.`, nothing_waits: 'Nothing waits.',
     kept: 'The browser has promised to keep the data.', not_kept: 'The browser may clear data of apps that are not used; the server copy is the safety. Installing the app on the home screen helps.',
     sync_now: 'Sync now', export: 'Export unsent logs', leave: (/** @type {string} */ who) => `Sign ${who} out?`, leave_unsent: (/** @type {number} */ n) => `${n} logs are not sent yet and stay on this phone. Sign out all the same?`,

@@ -39,7 +39,7 @@ def pair(new: Page, keeper: Page, server: Server) -> None:
     code = new.locator(".code").inner_text()
     go(keeper, server, "#/settings")
     keeper.get_by_label("Let a new phone in").fill(code)
-    keeper.get_by_role("button", name="Look", exact=True).click()
+    keeper.get_by_role("button", name="Find it", exact=True).click()
     keeper.get_by_role("button", name="Mira").click()
     expect(new.get_by_role("heading", name="The round")).to_be_visible()
 
