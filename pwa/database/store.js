@@ -53,6 +53,11 @@ export class Store {
     return inTransaction(this.name, ['rows'], 'readonly', (tx) => tx.objectStore('rows').index('by_colony').getAll(range));
   }
 
+  /** Every reading of a place. @returns {Promise<Row[]>} */
+  readings() {
+    return inTransaction(this.name, ['rows'], 'readonly', (tx) => tx.objectStore('rows').index('by_kind').getAll('climate'));
+  }
+
   /**
    * Write operations to the outbox: all of them or, with `NotSaved`, none.
    * @param {Array<{kind: string, id: string, set: Record<string, any>, adopt?: boolean, rev?: number}>} changes `rev`: as last seen, where no row is here @param {number} nowMs

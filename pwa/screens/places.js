@@ -2,10 +2,12 @@
 import { useState } from 'preact/hooks';
 import { textsOf, useAttempt } from '../components/attempt.js';
 import { Choice } from '../components/choice.js';
+import { moment } from '../components/days.js';
 import { inDegrees, storedOf, temperature, typedOf } from '../components/degrees.js';
 import { Empty } from '../components/empty.js';
 import { html } from '../components/html.js';
 import { keep, log, say } from '../signals/actions.js';
+import { useReadings } from '../signals/history.js';
 import { rowsOf } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
@@ -15,15 +17,16 @@ const p = m.places;
 export function PlacesScreen() {
   const [adding, setAdding] = useState(false);
   const places = rowsOf('place');
+  const readings = useReadings();
   return html`<h1>${p.title}</h1><p class="soft">${p.about}</p>
     ${!places.length && !adding && html`<${Empty} bare title=${inDegrees(p.empty)} />`}
-    ${places.map((place) => html`<${Place} key=${place.id} place=${place} />`)}
+    ${places.map((place) => html`<${Place} key=${place.id} place=${place} last=${readings.find((row) => row.set.place_id === place.id)} />`)}
     ${adding ? html`<section class="card"><h2>${p.add}</h2><${PlaceForm} place=${null} onDone=${() => setAdding(false)} /></section>`
       : html`<button type="button" class="button main wide" onClick=${() => setAdding(true)}>${p.add}</button>`}`;
 }
 
-/** @param {{place: import('../care/overlay.js').ShownRow}} props */
-function Place({ place }) {
+/** @param {{place: import('../care/overlay.js').ShownRow, last?: import('../care/overlay.js').ShownRow}} props */
+function Place({ place, last }) {
   const [open, setOpen] = useState('');
   const v = place.set;
   const here = rowsOf('colony').filter((colony) => colony.set.place_id === place.id).map((colony) => colony.set.name);
@@ -31,7 +34,9 @@ function Place({ place }) {
     p.types[v.place_type] ?? '', v.day_temp_c != null ? p.day(temperature(v.day_temp_c)) : '', v.night_temp_c != null ? p.night(temperature(v.night_temp_c)) : '',
     v.humidity_pct != null ? p.moist(v.humidity_pct) : '',
   ].filter(Boolean).join(' · ');
-  return html`<article class="card"><h2>${v.name}</h2>${facts && html`<p class="soft">${facts}</p>`}<p>${here.length ? here.join(', ') : p.nobody}</p>
+  const read = last && [last.set.temperature_c != null ? temperature(last.set.temperature_c) : '', last.set.humidity_pct != null ? p.moist(last.set.humidity_pct) : ''].filter(Boolean).join(', ');
+  return html`<article class="card"><h2>${v.name}</h2>${facts && html`<p class="soft">${facts}</p>`}
+    ${read && html`<p class="soft">${p.last(read, moment(last.happened_ms ?? 0))}</p>`}<p>${here.length ? here.join(', ') : p.nobody}</p>
     ${open === '' && html`<div class="wrap even"><button type="button" class="button" onClick=${() => setOpen('reading')}>${p.reading}</button><button type="button" class="button" onClick=${() => setOpen('change')}>${p.change}</button></div>`}
     ${open === 'change' && html`<${PlaceForm} place=${place} onDone=${() => setOpen('')} />`}
     ${open === 'reading' && html`<${ReadingForm} place=${place} onDone=${() => setOpen('')} />`}</article>`;

@@ -1,7 +1,7 @@
 // The stand-in's view: what to do today in half a minute, and whom to call.
 import { useState } from 'preact/hooks';
 import { html } from '../components/html.js';
-import { dayInWords } from '../components/reasons.js';
+import { weekDay } from '../components/days.js';
 import { Icon } from '../components/icon.js';
 import { round, rowsOf, session } from '../signals/shelf.js';
 import { t } from '../text/en.js';
@@ -30,7 +30,7 @@ const nothing = () => undefined;
 export function StandInView({ given, state, colonies, onOther = nothing, onWrong = nothing }) {
   const ids = new Set(colonies.map((colony) => colony.id));
   const due = round.value.items.filter((item) => item.group !== 'next' && ids.has(item.colony_id));
-  return html`<h1>${state === 'not_yet' ? m.standin.from(dayInWords(given.starts_on)) : due.length ? m.standin.today(due.length) : m.standin.nothing}</h1>
+  return html`<h1>${state === 'not_yet' ? m.standin.from(weekDay(given.starts_on)) : due.length ? m.standin.today(due.length) : m.standin.nothing}</h1>
     <p class="soft">${m.standin.calm}</p>
     ${given.instructions && html`<section class="card"><h2>${m.standin.from_keeper}</h2><p>${given.instructions}</p></section>`}
     ${given.emergency_contact && html`<a class="button wide" href=${`tel:${given.emergency_contact.replace(/[^+0-9]/g, '')}`}>${m.standin.call(given.emergency_contact)}</a>`}

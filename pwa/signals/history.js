@@ -1,4 +1,4 @@
-// The whole log of one colony: what every screen holds already, and before that what the store gives when it is asked.
+// The whole log of one colony, and the readings of places: what every screen holds already, and before that what the store gives when it is asked.
 import { useEffect, useState } from 'preact/hooks';
 import { overlayRows } from '../care/overlay.js';
 import { events, openStore, outbox, saving, seenSinceMs } from './shelf.js';
@@ -21,4 +21,16 @@ export function useHistory(colonyId) {
   const earlier = [...overlayRows(old, outbox.value, null).values()]
     .filter((row) => row.set.colony_id === colonyId && row.happened_ms !== null && row.happened_ms < since_ms && !known.has(row.id));
   return { log: [...earlier, ...recent], whole: true };
+}
+
+/** The readings of all places, those that wait among them, newest first. @returns {import('../care/overlay.js').ShownRow[]} */
+export function useReadings() {
+  const [stored, setStored] = useState(/** @type {import('../care/overlay.js').Row[]} */ ([]));
+  useEffect(() => {
+    let wanted = true;
+    void openStore().readings().then((found) => { if (wanted) setStored(found); });
+    return () => { wanted = false; };
+  }, [outbox.value.length, saving.value.last_sync_ms]);
+  const waiting = outbox.value.filter((entry) => entry.op?.kind === 'climate');
+  return [...overlayRows(stored, waiting, null).values()].sort((a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0));
 }

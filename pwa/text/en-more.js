@@ -138,6 +138,7 @@ export const m = {
     types: /** @type {Record<string, string>} */ ({ cabinet: 'Cabinet', room: 'Room', cellar: 'Cellar', fridge: 'Fridge' }), nobody: 'No colony stands here yet: choose it in the colony under Change.',
     day_temp: 'By day, °C', night_temp: 'At night, °C', humidity: 'Humidity, %', temperature: 'Temperature, °C', stands: 'Stands in', nowhere: 'not said', none_yet: 'Add a place first, under House.',
     day: (/** @type {string} */ warm) => `${warm} by day`, night: (/** @type {string} */ warm) => `${warm} at night`, moist: (/** @type {number} */ n) => `${n} % humidity`,
+    last: (/** @type {string} */ what, /** @type {string} */ when) => `Last read: ${what} (${when})`,
     bad_temp: 'This temperature cannot be: type °C.', bad_moist: 'Humidity lies between 0 and 100 %.', nothing: 'Type a temperature or a humidity.',
   },
   fate: {

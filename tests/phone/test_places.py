@@ -31,6 +31,7 @@ def test_a_hot_reading_of_a_place_is_urgent_for_the_colony_that_stands_there(pho
     page.get_by_role("button", name="Log a reading").click()
     page.get_by_label("Temperature, °C").fill("34")
     page.get_by_role("button", name="Log the reading").click()
+    expect(page.get_by_text("Last read: 34 °C")).to_be_visible()
     expect(page.get_by_text("All synced")).to_be_visible()
     go(page, server, "#/round")
 
