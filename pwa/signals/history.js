@@ -20,7 +20,8 @@ export function useHistory(colonyId) {
   const since_ms = seenSinceMs();
   const earlier = [...overlayRows(old, outbox.value, null).values()]
     .filter((row) => row.set.colony_id === colonyId && row.happened_ms !== null && row.happened_ms < since_ms && !known.has(row.id));
-  return { log: [...earlier, ...recent], whole: true };
+  const log = [...earlier, ...recent].sort((a, b) => (a.happened_ms ?? 0) - (b.happened_ms ?? 0)); // an old fault is among the recent
+  return { log, whole: true };
 }
 
 /** The readings of all places, those that wait among them, newest first. @returns {import('../care/overlay.js').ShownRow[]} */
