@@ -11,11 +11,11 @@ export function fahrenheit(choice = localStorage.getItem('degrees'), language = 
 /** @param {number} c */
 const toF = (c) => c * 1.8 + 32;
 
-/** Every "22 °C" and "20 to 25 °C" of a text in whole °F, where °F is shown. @param {string} text @param {boolean} [f] */
+/** A text with every "22 °C" and "20 to 25 °C" in whole °F, where °F is shown; no line ends before the degrees. @param {string} text @param {boolean} [f] */
 export function inDegrees(text, f = fahrenheit()) {
-  if (!f) return text;
+  if (!f) return text.replaceAll(' °C', '\u00a0°C');
   const whole = (/** @type {string} */ c) => String(Math.round(toF(Number(c))));
-  return text.replace(/(?:(-?[\d.]+) to )?(-?[\d.]*\d) °C/g, (_all, low, c) => `${low ? `${whole(low)} to ` : ''}${whole(c)} °F`).replaceAll('°C', '°F');
+  return text.replace(/(?:(-?[\d.]+) to )?(-?[\d.]*\d) °C/g, (_all, low, c) => `${low ? `${whole(low)} to ` : ''}${whole(c)}\u00a0°F`).replaceAll('°C', '°F');
 }
 
 /** What stands in a field for a stored temperature; a typed °F comes back as it was typed. @param {number | null | undefined} c @param {boolean} [f] */

@@ -61,5 +61,5 @@ function Typed() {
     if (code) go(`#/at/${code}`);
     else say(m.labels.unknown);
   }
-  return html`<form class="card" onSubmit=${open}><label>${m.labels.typed}<input name="code" required autocomplete="off" autocapitalize="characters" spellcheck=${false} /></label>${said}<button class="button main">${m.labels.open}</button></form>`;
+  return html`<form class="card" onSubmit=${open}><label>${m.labels.typed}<input name="code" required autocomplete="off" autocapitalize="characters" spellcheck=${false} /></label>${said}<button class="button">${m.labels.open}</button></form>`;
 }

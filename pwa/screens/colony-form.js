@@ -9,6 +9,7 @@ import { go } from '../signals/route.js';
 import { catalogue, rows, rowsOf, today } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
+import { capital } from './event-words.js';
 
 const USUAL_VESSEL = 'tube_16x150';
 
@@ -94,7 +95,7 @@ export function ColonyForm({ colony, onDone }) {
     ${!colony && stage !== 'founding' && html`<${Choice} label=${m.form.roughly} options=${[['few', m.form.few], ['some', m.form.some], ['many', m.form.many]]} value=${workers} onPick=${setWorkers} />
       <${Choice} label=${m.form.larvae} options=${Object.entries(t.coarse)} value=${larvae} onPick=${setLarvae} />`}
     <details open=${Boolean(colony)}><summary>${m.form.more}</summary>
-      <label>${m.form.lives}<select name="vessel" onChange=${(/** @type {any} */ e) => setLives(e.target.value)}><option value="" selected=${!lives}>${m.form.not_listed}</option>${Object.keys(vessels).map((code) => html`<option value=${code} selected=${code === lives}>${catalogue.value.words.vessel[code]}</option>`)}</select></label>
+      <label>${m.form.lives}<select name="vessel" onChange=${(/** @type {any} */ e) => setLives(e.target.value)}><option value="" selected=${!lives}>${m.form.not_listed}</option>${Object.keys(vessels).map((code) => html`<option value=${code} selected=${code === lives}>${capital(catalogue.value.words.vessel[code])}</option>`)}</select></label>
       ${!lives && html`<div role="group" aria-label=${m.own.vessel} class="stack">
         <label>${m.own.bore} <small>${m.form.optional}</small><input name="bore" inputmode="decimal" defaultValue=${vessel.bore_mm ?? ''} /></label>
         <label>${m.own.vessel_length} <small>${m.form.optional}</small><input name="vessel_length" inputmode="decimal" defaultValue=${vessel.length_mm ?? ''} /></label></div>`}

@@ -13,6 +13,7 @@ import { keep, say } from '../signals/actions.js';
 import { catalogue, now, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
+import { capital } from './event-words.js';
 
 const BATCH_KEEPS_DAYS = 7; // in the fridge; common practice
 
@@ -43,16 +44,17 @@ export function LotSheet({ onClose }) {
   const [food, setFood] = useState(Object.keys(foods)[0] ?? '');
   const unit = countedIn(foods[food]?.unit ?? 'piece');
   const [origin, setOrigin] = useState('bought_or_bred');
-  const { attempt, busy, said } = useAttempt();
+  const { attempt, busy, said, say: tell } = useAttempt();
   const verdict = originVerdict(origins, origin, { got_on: null, today: today.value });
   /** @param {any} event */
   function save(event) {
     event.preventDefault();
     const text = textsOf(event.target);
-    void attempt(async () => {
+    const amount = Number(text('amount').replace(',', '.'));
+    if (!(amount >= 0 && amount <= 1e6)) return tell(m.larder.no_amount);
+    return attempt(async () => {
       await keep('lot', {
-        food_code: text('food'), origin, got_on: today.value, ...(text('name') ? { name: text('name') } : {}),
-        ...(Number(text('amount').replace(',', '.')) > 0 ? { amount: Number(text('amount').replace(',', '.')), unit } : {}),
+        food_code: food, origin, ...(text('amount') ? { amount, unit } : {}), got_on: today.value, ...(text('name') ? { name: text('name') } : {}),
         ...(text('use_by') ? { use_by: text('use_by') } : {}), ...(verdict.until ? { hold_until: verdict.until } : {}),
       });
       say(t.saved);
@@ -60,11 +62,11 @@ export function LotSheet({ onClose }) {
     });
   }
   return html`<${Sheet} title=${m.larder.add} onClose=${onClose}><form onSubmit=${save}>
-    <label>${m.larder.food}<select name="food" value=${food} onChange=${(/** @type {any} */ e) => setFood(e.target.value)}>${Object.keys(foods).map((code) => html`<option value=${code}>${inTable(words, 'food', code)}</option>`)}</select></label>
-    <label>${m.larder.origin}<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code}>${inTable(words, 'origin', code)}</option>`)}</select></label>
+    <label>${m.larder.food}<select name="food" value=${food} onChange=${(/** @type {any} */ e) => setFood(e.target.value)}>${Object.keys(foods).map((code) => html`<option value=${code}>${capital(inTable(words, 'food', code))}</option>`)}</select></label>
+    <label>${m.larder.how_much(t.units[unit]?.(2) ?? unit)} <small>${m.larder.optional}</small><input name="amount" inputmode="decimal" autocomplete="off" /></label>
+    <label>${m.larder.origin}<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code}>${capital(inTable(words, 'origin', code))}</option>`)}</select></label>
     <p class=${verdict.verdict === 'fine' ? 'soft' : 'caution'} role="status">${inTable(words, 'origin_why', verdict.reason_code)}</p>
     <label>${m.larder.name} <small>${m.larder.optional}</small><input name="name" maxlength="80" /></label>
-    <label>${m.larder.how_much(t.units[unit]?.(2) ?? unit)} <small>${m.larder.optional}</small><input name="amount" inputmode="decimal" /></label>
     <label>${m.larder.use_by_field} <small>${m.larder.optional}</small><input name="use_by" type="date" /></label>${said}
     ${verdict.verdict === 'refuse' ? html`<p role="alert"><strong>${m.larder.refused}</strong></p>` : html`<button class="button main wide" disabled=${busy}>${m.larder.go}</button>`}</form></${Sheet}>`;
 }

@@ -40,9 +40,9 @@ export function LaterSheet({ item, onClose }) {
   return html`<${Sheet} title=${t.later.title} onClose=${onClose}>
     <p><strong>${nameOf(item.colony_id)}</strong>: ${taskTitle(item)}</p>
     <div role="group" aria-label=${t.later.when} class="choice"><span>${t.later.when}</span><div class="wrap even">
-      <button type="button" class="button main" disabled=${busy} onClick=${() => put(Date.now() + HOUR_MS)}>${t.later.hour}</button>
-      ${evening > Date.now() + HOUR_MS && html`<button type="button" class="button main" disabled=${busy} onClick=${() => put(evening)}>${t.later.evening}</button>`}
-      <button type="button" class="button main" disabled=${busy} onClick=${() => put(at(1, hours[0] ?? '08:00'))}>${t.later.tomorrow}</button></div></div>
+      <button type="button" class="button" disabled=${busy} onClick=${() => put(Date.now() + HOUR_MS)}>${t.later.hour}</button>
+      ${evening > Date.now() + HOUR_MS && html`<button type="button" class="button" disabled=${busy} onClick=${() => put(evening)}>${t.later.evening}</button>`}
+      <button type="button" class="button" disabled=${busy} onClick=${() => put(at(1, hours[0] ?? '08:00'))}>${t.later.tomorrow}</button></div></div>
     <${Choice} label=${t.later.skip} options=${t.later.why} value=${why} onPick=${setWhy} />
     ${why === 'other' && html`<label>${t.later.own}<input value=${own} maxlength="200" onInput=${(/** @type {any} */ e) => setOwn(e.target.value)} /></label>`}
     ${why && html`<button type="button" class="button wide" disabled=${busy || (why === 'other' && !own.trim())} onClick=${() => put(Date.now() + turnMs(item.gauge), why === 'other' ? own.trim() : why)}>${t.later.go}</button>`}

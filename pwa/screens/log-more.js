@@ -19,7 +19,7 @@ export function FaultForm({ save }) {
   return html`<${Choice} label=${m.log.wrong} value=${fault} onPick=${setFault} options=${Object.entries(words.fault ?? {}).map(([code, name]) => [code, capital(/** @type {string} */ (name))])} />
     <p class="caution">${inWords('reason', { code: fault, args: {} })}</p>
     ${fault === 'mould' && html`<${Choice} label=${m.log.mould_where} value=${near ? 'near' : 'far'} onPick=${(/** @type {string} */ where) => setNear(where === 'near')} options=${Object.entries(m.log.mould)} />`}
-    <button type="button" class="button warn wide" onClick=${() => save('fault', { fault, ...mould })}>${m.log.report}</button>`;
+    <button type="button" class="button main warn wide" onClick=${() => save('fault', { fault, ...mould })}>${m.log.report}</button>`;
 }
 
 /** @param {any} props */

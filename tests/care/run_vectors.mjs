@@ -84,10 +84,11 @@ test('°F is shown in the few regions that use it, unless the keeper chose', () 
   assert.deepEqual(['en-US', 'es-PR', 'en-GB', 'de', 'en', 'en-CA'].map((each) => shown(null, each)), [true, true, false, false, false, false]);
   assert.deepEqual([shown('c', 'en-US'), shown('f', 'de-AT')], [false, true]);
 });
+const plain = (text) => text.replaceAll('\u00a0', ' ');
 test('degrees in a text become whole °F and nothing else changes', () => {
   const words = 'This species rests 3 to 5 months at 8 to 12.5 °C. Over 32 °C a colony suffers; -5 °C kills.';
-  assert.equal(inDegrees(words, true), 'This species rests 3 to 5 months at 46 to 55 °F. Over 90 °F a colony suffers; 23 °F kills.');
-  assert.equal(inDegrees(words, false), words);
+  assert.equal(plain(inDegrees(words, true)), 'This species rests 3 to 5 months at 46 to 55 °F. Over 90 °F a colony suffers; 23 °F kills.');
+  assert.equal(plain(inDegrees(words, false)), words);
   assert.equal(inDegrees('By day, °C', true), 'By day, °F');
 });
 test('every °F that is typed with one decimal is shown again as it was typed', () => {
@@ -105,6 +106,6 @@ test('a field that nobody changed stores what was there, and an empty one nothin
   assert.equal(typedOf(null, true), '');
 });
 test('what was typed in °C is shown in whole °F, what was typed in °F as it was typed', () => {
-  assert.deepEqual([temperature(24.5, true), temperature(storedOf(75.5, null, true), true), temperature(storedOf(75, null, true), true)], ['76 °F', '75.5 °F', '75 °F']);
+  assert.deepEqual([24.5, storedOf(75.5, null, true), storedOf(75, null, true)].map((c) => plain(temperature(c, true))), ['76 °F', '75.5 °F', '75 °F']);
   assert.equal(temperature(storedOf(75, null, true), false), '23.9 °C');
 });

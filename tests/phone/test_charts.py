@@ -70,6 +70,19 @@ def test_a_food_caught_outdoors_is_held_in_the_larder_with_its_days(phone, serve
     # two days of hold: origins.toml, common practice
     expect(page.get_by_role("article").filter(has_text="Cricket")).to_contain_text("2 more days")
     page.get_by_role("button", name="Add a food").click()
+    page.locator("select[name=food]").select_option("mealworm")
+    page.get_by_label("How much in pieces").fill("a few")
+    page.get_by_role("button", name="Add it").click()
+    expect(page.get_by_role("alert")).to_have_text("Type how much as a number.")
+    page.get_by_label("How much in pieces").fill("12")
+    page.get_by_role("button", name="Add it").click()
+    expect(page.get_by_role("article").filter(has_text="Mealworm")).to_be_visible()
+    amounts = page.evaluate(
+        "async () => (await import(`/static/${document.body.dataset.build}/signals/shelf.js`))"
+        ".rowsOf('lot').map(({ set }) => [set.amount, set.unit])"
+    )
+    assert [12, "piece"] in amounts
+    page.get_by_role("button", name="Add a food").click()
     page.get_by_label("Where it comes from").select_option("home_cockroach")
 
     expect(page.get_by_role("alert")).to_have_text("This does not go into the larder.")
