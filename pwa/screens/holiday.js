@@ -51,10 +51,12 @@ function OneColony({ told }) {
   return html`<li><div class="grow stack"><h3>${nameOf(told.colony_id)}</h3>
     <p><strong>${told.verdict === 'visit' ? h.visit(told.visit_every_days ?? 1) : h.verdict[told.verdict]}</strong></p>
     ${told.top_up.length > 0 && html`<div><p>${h.top_up}</p>${told.top_up.map(({ need, portion }) => html`<p>${inTable(words, 'need', need)}: ${portion ? sayPortion(words, portion) : h.full}</p>`)}</div>`}
-    ${told.reasons.map((reason) => html`<p class="soft">${capital(inWords('reason', withNeed(reason)))}</p>`)}</div></li>`;
+    ${told.reasons.map((reason) => html`<p class="soft">${capital(inWords('reason', withWords(reason)))}</p>`)}</div></li>`;
 }
 
-/** A reason whose need is said in words, not by its code. @param {{code: string, args: Record<string, any>}} reason */
-function withNeed({ code, args }) {
-  return { code, args: args.need ? { ...args, need: inTable(catalogue.value?.words ?? {}, 'need', args.need).toLowerCase() } : args };
+/** A reason whose need or fault is said in words, not by its code. @param {{code: string, args: Record<string, any>}} reason */
+function withWords({ code, args }) {
+  const words = catalogue.value?.words ?? {};
+  const said = Object.entries(args).map(([name, value]) => [name, name === 'need' || name === 'fault' ? inTable(words, name, value).toLowerCase() : value]);
+  return { code, args: Object.fromEntries(said) };
 }

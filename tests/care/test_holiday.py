@@ -9,6 +9,7 @@ from broodshelf.care.gauges import Gauge
 from broodshelf.care.plan.holiday import plan_holiday, travel_rules
 from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.state import ColonyState, Event, Vessel
+from broodshelf.care.plan.tasks import reason
 from broodshelf.care.quantities import OutOfRange
 
 DAY_MS = 86_400_000
@@ -70,9 +71,12 @@ def test_water_is_taken_at_its_faster_rate():
 
 
 def test_what_is_wrong_is_put_right_before_leaving():
-    leak = {"need": "water", "urgent": True, "from_gauge": False, "portion": None}
+    urgent = {"need": "water", "urgent": True, "from_gauge": False, "portion": None}
+    leak = {**urgent, "reasons": [reason("leak", fault="leak")]}
+    hot = {**urgent, "need": "glance", "reasons": [reason("too_hot", temperature_c=34, limit_c=32)]}
+    told = [(r["code"], r["args"].get("fault")) for r in away(3, plan(WATER, tasks=[leak, hot])).reasons]
 
-    assert "mend_before" in [r["code"] for r in away(3, plan(WATER, tasks=[leak])).reasons]
+    assert told[:2] == [("mend_before", "leak"), ("too_hot", None)]
 
 
 def test_real_plans_go_in_as_objects_or_as_json_with_their_portions():

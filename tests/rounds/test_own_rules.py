@@ -11,7 +11,7 @@ import pytest
 from broodshelf.care.plan.state import Event
 from broodshelf.care.plan.tasks import Task
 from broodshelf.rounds.occurrences import arrange
-from broodshelf.rounds.own_rules import DAY_MS, OwnRule, last_fed_ms
+from broodshelf.rounds.own_rules import DAY_MS, OwnRule, last_met_ms
 from broodshelf.rounds.wall_clock import CareClock
 
 CLOCK = CareClock(zoneinfo.ZoneInfo("Europe/Vienna"), ("08:00", "18:30"), "21:30", "07:30")
@@ -74,8 +74,8 @@ def test_protein_that_was_ignored_did_not_meet_the_need_and_sugar_did():
         Event("d", "check", 4, {"feeding_id": "b", "outcome": "ignored"}),
         Event("e", "check", 5, {"feeding_id": "c", "outcome": "ignored"}),
     ]  # fmt: skip
-    assert (last_fed_ms("protein", events), last_fed_ms("sugar", events)) == (1, 3)
-    assert last_fed_ms("seeds", events) is None
+    assert (last_met_ms("protein", events), last_met_ms("sugar", events)) == (1, 3)
+    assert last_met_ms("seeds", events) is None
 
 
 @pytest.mark.parametrize("late_ms", [0, 1])

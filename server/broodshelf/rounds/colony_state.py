@@ -14,7 +14,7 @@ from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Tasting, Ves
 from ..records.recent import read_kind_since, read_recent
 from ..records.store import Record, read_kinds
 from .latitude import latitude_deg
-from .own_rules import OwnRule, last_fed_ms, rules_by_colony
+from .own_rules import OwnRule, last_met_ms, rules_by_colony
 from .wall_clock import CareClock
 
 KEPT_DAYS = 400
@@ -183,9 +183,9 @@ def _running(tastings: Sequence[Record], colony_id: str) -> Tasting | None:
 
 def _rule(rule: OwnRule, events: Sequence[Event], clock: CareClock) -> Rule:
     """The care core knows days, not clocks: a rule by the clock becomes the days to its next hour."""
-    last_ms = last_fed_ms(rule.need, events)
+    last_ms = last_met_ms(rule.need, events)
     days = rule.every_days if last_ms is None else rule.days_after(last_ms, clock)
-    return Rule(rule.need, days, rule.paused_until)
+    return Rule(rule.need, days, rule.paused_until, rule.by_the_clock)
 
 
 def _home(households: Sequence[Record]) -> _Home:

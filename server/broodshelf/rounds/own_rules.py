@@ -1,8 +1,8 @@
 """The keeper's own rhythm for a need: weekdays, a wall-clock time, every so many days, a pause. Pure.
 
-A rule rules over every model. It says on which days and at what time a need is told, and, for food, when the
-next feeding is due: on the first such day after the day of the last one. A feeding at any hour of a day counts
-for that day.
+A rule rules over every model. It says on which days and at what time a need is told, and, for food and the regular
+looks, when the next one is due: on the first such day after the day of the last one. One at any hour of a day
+counts for that day.
 """
 
 from __future__ import annotations
@@ -14,6 +14,7 @@ from dataclasses import dataclass, replace
 from typing import Any, Final
 
 from ..care.plan.state import Event
+from ..records.kinds import FOOD_NEEDS
 from ..records.store import Record
 from .wall_clock import DAY, CareClock, CareHour
 
@@ -61,7 +62,7 @@ class OwnRule:
         return clock.instant_ms(dt.date.fromisoformat(self.paused_until), "00:00") if self.paused_until else 0
 
     def days_after(self, last_ms: int, clock: CareClock) -> float | None:
-        """Return the days from the last feeding to the next one that the rule wants; None: it does not say."""
+        """Return the days from the last time to the next one that the rule wants; None: it does not say."""
         if not self.by_the_clock:
             return self.every_days
         skipped = max(1, int(self.every_days or 1)) - 1
@@ -78,8 +79,15 @@ def rules_by_colony(records: Iterable[Record]) -> dict[str, dict[str, OwnRule]]:
     return found
 
 
-def last_fed_ms(need: str, events: Sequence[Event]) -> int | None:
-    """Return when a food need was last met; protein that was ignored did not meet it."""
+def last_met_ms(need: str, events: Sequence[Event]) -> int | None:
+    """Return when a need was last met; protein that was ignored did not meet it. Any look is a glance."""
+    if need not in FOOD_NEEDS:
+        met = (
+            e.happened_ms
+            for e in events
+            if need == "glance" or (e.kind == "check" and e.values.get("need") == need)
+        )
+        return max(met, default=None)
     ignored = {
         e.values.get("feeding_id")
         for e in events

@@ -24,6 +24,7 @@ from ..gauges import Gauge, due_at_ms
 from ..quantities import Estimate
 from .bands import Interval, interval
 from .known import Known
+from .own import own_rhythm
 from .portions import FEEDER_FROM_WORKERS, Appetite, portion, suggested
 from .state import Event
 from .tasks import Task, reason
@@ -39,14 +40,13 @@ def food_need(need: str, known: Known, tasting: Suggestion | None = None) -> tup
     ``tasting``: what a running tasting would offer next.
     """
     state, switched = known.state, known.switched
-    rule = next((r for r in state.rules if r.need == need), None)
-    if rule is not None and rule.paused_until and known.today < rule.paused_until:
+    own, paused, why_own = own_rhythm(need, known)
+    if paused:
         return None
     last, ignored = last_counted_feeding(need, state.events)
     usual = _band(need, known)
     taught = _learnt(need, known, usual)
     appetite = _appetite(need, known, taught)
-    own = (rule.every_days if rule else None) or state.interval_days.get(need)
     only = tasting.food_code if tasting is not None and _serves(tasting.food_code, need) else None
     served, why_served = portion(need, known, appetite, own or usual.days, only)
     log = suggested(need, served)
@@ -64,7 +64,7 @@ def food_need(need: str, known: Known, tasting: Suggestion | None = None) -> tup
         days, low, high = (d * switched.slower for d in (model.days, model.low_days, model.high_days))
         next_days = coming.days * switched.slower
     reasons = (
-        *([reason("interval_keeper", days=own)] if own else ()),
+        *why_own,
         *_why(need, known, usual, model, taught),
         reason("last_fed", at_ms=last.happened_ms) if last is not None else reason("never_fed"),
         *([reason("ignored_did_not_count")] if ignored else ()),

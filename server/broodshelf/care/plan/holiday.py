@@ -5,7 +5,7 @@ How long a colony can do without is common practice, no source; the water is the
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
 
@@ -78,9 +78,10 @@ def _colony(plan: Mapping[str, Any], workers: float | None, leave_ms: int, away_
     portions = {_field(task, "need"): _field(task, "portion") for task in tasks}
     small = workers is not None and workers <= SMALL_UP_TO_WORKERS
     reasons = [
-        reason("mend_before", need=_field(task, "need"))
+        why
         for task in tasks
         if _field(task, "urgent") and not _field(task, "from_gauge")
+        for why in _put_right(_field(task, "reasons"))
     ]
     top_up: list[Mapping[str, Any]] = []
     every_days = away_days
@@ -102,6 +103,13 @@ def _colony(plan: Mapping[str, Any], workers: float | None, leave_ms: int, away_
     reasons.append(reason("needs_nobody" if sure else "mostly_nobody", days=round(away_days)))
     verdict = "nobody_after_top_up" if top_up else "nobody"
     return ColonyHoliday(colony_id, verdict, tuple(top_up), None, tuple(reasons))
+
+
+def _put_right(reasons: Sequence[Mapping[str, Any]]) -> Iterator[Mapping[str, Any]]:
+    """Yield what has to be put right before leaving: a fault by its name, anything else by its own reason."""
+    for why in reasons[:1]:
+        fault = why["args"].get("fault")
+        yield reason("mend_before", fault=fault) if fault else why
 
 
 def _untouched_days(gauge: Gauge, level: float) -> float:

@@ -59,11 +59,15 @@ class Lot:
 
 @dataclass(frozen=True, slots=True)
 class Rule:
-    """The keeper's own rhythm for one need; it rules over every model."""
+    """The keeper's own rhythm for one need; it rules over every model.
+
+    ``by_the_clock``: the keeper named days or a time, and ``every_days`` leads to the next of these.
+    """
 
     need: str
     every_days: float | None = None
     paused_until: str | None = None
+    by_the_clock: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,6 +16,7 @@ from ..water.hydration import hydration_ml, hydration_reasons
 from ..water.look_today import look_today_task
 from ..water.reservoir import Reservoir, gauge_of, is_urgent, reservoir
 from .known import Known
+from .own import own_rhythm
 from .state import Event
 from .tasks import Task, reason
 
@@ -42,9 +43,9 @@ def upkeep(known: Known) -> tuple[list[GaugeTask], list[Task]]:
         pairs += _room(level, known)
     escapes = known.species.climbs or known.workers > CROWDED
     if known.state.vessel.has_outworld and escapes and "barrier" not in off:
-        pairs.append(_rhythm("barrier", BARRIER_DAYS, known, known.now_ms))
+        pairs += _rhythm("barrier", BARRIER_DAYS, known, known.now_ms)
     if "glance" not in off:
-        pairs.append(_rhythm("glance", GLANCE_DAYS, known, known.now_ms))
+        pairs += _rhythm("glance", GLANCE_DAYS, known, known.now_ms)
     return pairs, tasks
 
 
@@ -121,8 +122,12 @@ def _room(water_share: float | None, known: Known) -> list[GaugeTask]:
     ]
 
 
-def _rhythm(need: str, days: float, known: Known, now_ms: int) -> GaugeTask:
-    """Return a need that comes back every so many days since it was last seen to."""
+def _rhythm(need: str, usual_days: float, known: Known, now_ms: int) -> list[GaugeTask]:
+    """Return a need that comes back every so many days since it was last seen to; none where it is paused."""
+    own, paused, why_own = own_rhythm(need, known)
+    if paused:
+        return []
+    days = own or usual_days
     seen = next(
         (
             e for e in reversed(known.state.events)
@@ -131,10 +136,11 @@ def _rhythm(need: str, days: float, known: Known, now_ms: int) -> GaugeTask:
         None,
     )  # fmt: skip
     start_ms = seen.happened_ms if seen is not None else now_ms
-    reasons = (reason(need, days=days, at_ms=start_ms),)
-    gauge = Gauge(need, "days", days, days, 1.0, 1.0, 1.0, start_ms, 0.0, "common_practice", None, reasons)
+    reasons = (*why_own, reason(need, days=days, at_ms=start_ms))
+    basis = "keeper" if own else "common_practice"
+    gauge = Gauge(need, "days", days, days, 1.0, 1.0, 1.0, start_ms, 0.0, basis, None, reasons)
     log = {"kind": "check", "set": {"need": need}}
-    return gauge, _gauge_task(gauge, (seen,) if seen is not None else (), log)
+    return [(gauge, _gauge_task(gauge, (seen,) if seen is not None else (), log))]
 
 
 def _gauge_task(

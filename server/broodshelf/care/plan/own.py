@@ -1,0 +1,30 @@
+"""The keeper's own rhythm for a need, as the plan takes it: days, a pause, and the words for them.
+
+Water, room, faults and heat follow what was seen and measured: an interval that hid a dry reservoir would kill.
+"""
+
+from __future__ import annotations
+
+from typing import Any, NamedTuple
+
+from .known import Known
+from .tasks import reason
+
+
+class Own(NamedTuple):
+    """What the keeper wants of a need. ``days`` None: nothing of their own; ``paused``: not asked for at present."""
+
+    days: float | None
+    paused: bool
+    reasons: tuple[dict[str, Any], ...]
+
+
+def own_rhythm(need: str, known: Known) -> Own:
+    """Return the keeper's own rhythm: a rule first, else the interval that stands in the colony."""
+    rule = next((rule for rule in known.state.rules if rule.need == need), None)
+    days = (rule.every_days if rule else None) or known.state.interval_days.get(need)
+    paused = rule is not None and rule.paused_until is not None and known.today < rule.paused_until
+    if days is None:
+        return Own(None, paused, ())
+    chosen = rule is not None and rule.by_the_clock
+    return Own(days, paused, (reason("interval_chosen") if chosen else reason("interval_keeper", days=days),))
