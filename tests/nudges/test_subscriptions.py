@@ -10,6 +10,7 @@ from broodshelf.errors import BadRequest, NotFound
 from broodshelf.nudges.answers import Gone, Refused, RetryLater
 from broodshelf.nudges.hearing import health
 from broodshelf.nudges.push_hosts import PushHosts
+from broodshelf.nudges.queue import claim
 from broodshelf.nudges.subscriptions import (
     acknowledge,
     anybody_listens,
@@ -59,6 +60,23 @@ def test_a_new_address_replaces_the_old_one(shelf: Shelf):
     put(shelf, mira, body("http://127.0.0.1:9/elsewhere"))
 
     assert [row.endpoint for row in rows()] == ["http://127.0.0.1:9/elsewhere"]
+
+
+def test_what_waits_for_a_phone_goes_to_its_new_push_service(shelf: Shelf):
+    mira = shelf.person("Mira")
+    [phone] = rows()
+    with writing() as connection:
+        connection.execute(
+            deliveries.insert().values(
+                id="m", subscription_id=phone.id, host=phone.host, state="waiting", wake_ms=shelf.now_ms,
+                made_ms=shelf.now_ms, useless_ms=shelf.now_ms + DAY_MS,
+            )
+        )  # fmt: skip
+    put(shelf, mira, body("http://127.0.0.1:10/Mira"))
+
+    with writing() as connection:
+        old, new = (claim(connection, "me", host, shelf.now_ms, 9) for host in (phone.host, "127.0.0.1:10"))
+    assert (old, [message.target.endpoint for message in new]) == ([], ["http://127.0.0.1:10/Mira"])
 
 
 def test_one_browser_listens_for_one_device_only(shelf: Shelf):

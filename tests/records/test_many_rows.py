@@ -1,4 +1,4 @@
-"""Rows that are inserted together stand as they were given, on both databases."""
+"""Rows that are inserted or changed together stand as they were given, on both databases."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from tests.support.households import NOON_MS
 
 from broodshelf.records.database import reading, writing
 from broodshelf.records.ids import uuid7
-from broodshelf.records.many_rows import insert_rows
+from broodshelf.records.many_rows import insert_rows, is_among, update_rows
 from broodshelf.records.tables import households, records
 
 HOUSE = uuid7(NOON_MS)
@@ -52,3 +52,49 @@ def test_one_row_that_cannot_stand_keeps_all_of_them_out(house):
 def test_no_rows_are_no_statement(house):
     with writing() as connection:
         insert_rows(connection, records, [])
+        update_rows(connection, households, [], rev=3)
+
+
+def test_each_row_is_changed_by_its_id_and_no_other(house):
+    others = [{"id": uuid7(NOON_MS), "epoch": HOUSE, "created_ms": NOON_MS} for _ in range(3)]
+    with writing() as connection:
+        insert_rows(connection, households, others)
+        update_rows(
+            connection,
+            households,
+            [{"id": HOUSE, "epoch": AWKWARD[:30]}, {"id": others[1]["id"], "epoch": "b"}],
+            rev=2**40,
+        )
+
+    with reading() as connection:
+        rows = {row.id: row for row in connection.execute(select(households))}
+    assert [(rows[i].epoch, rows[i].rev) for i in (HOUSE, others[1]["id"])] == [
+        (AWKWARD[:30], 2**40),
+        ("b", 2**40),
+    ]
+    assert {(rows[others[n]["id"]].epoch, rows[others[n]["id"]].rev) for n in (0, 2)} == {(HOUSE, 0)}
+
+
+def test_what_becomes_of_all_alike_may_be_nothing(house):
+    given = record(task_key="protein:start")
+    with writing() as connection:
+        insert_rows(connection, records, [given])
+        update_rows(connection, records, [{"id": given["id"], "rev": 7}], task_key=None, kind="check")
+
+    with reading() as connection:
+        row = connection.execute(select(records)).one()
+    assert (row.rev, row.task_key, row.kind) == (7, None, "check")
+
+
+@pytest.mark.parametrize("wanted", [[], [0], [0, 2], [0, 0, 1]])
+def test_a_condition_of_many_ids_finds_those_and_no_other(house, wanted):
+    given = sorted((record() for _ in range(3)), key=lambda r: r["id"])
+    with writing() as connection:
+        insert_rows(connection, records, given)
+
+    ids = [*(given[n]["id"] for n in wanted), "it's nobody's"]
+    with reading() as connection:
+        found = connection.scalars(
+            select(records.c.id).where(is_among(connection, records.c.id, ids)).order_by(records.c.id)
+        ).all()
+    assert found == [given[n]["id"] for n in sorted(set(wanted))]

@@ -64,3 +64,34 @@ def test_a_log_from_before_the_topics_gets_its_topics_and_task_keys(empty_app):
         engine.dispose()
 
     assert [tuple(row) for row in rows] == [(name, topic, key) for name, (_, _, topic, key) in logged.items()]
+
+
+def test_a_message_from_before_knows_the_host_of_its_phone(empty_app):
+    with empty_app.app_context():
+        engine = database.db.engine
+        command.upgrade(migrations.config(engine), "0005")
+        with database.writing() as connection:
+            connection.execute(text("INSERT INTO households VALUES ('h', 5, 'e', 0, 0)"))
+            for phone, host in (("p", "push.example"), ("q", "mail")):
+                connection.execute(
+                    text(
+                        "INSERT INTO push_subscriptions (id, household_id, person_id, device_id, endpoint, host,"
+                        " p256dh, auth, key_id, created_ms, seen_ms, failures)"
+                        " VALUES (:phone, 'h', 'm', :phone, 'e', :host, '', '', 'k', 1, 1, 0)"
+                    ),
+                    {"phone": phone, "host": host},
+                )
+                connection.execute(
+                    text(
+                        "INSERT INTO deliveries (id, subscription_id, state, wake_ms, attempts, short, made_ms,"
+                        " useless_ms)"
+                        " VALUES (:phone, :phone, 'waiting', 1, 0, false, 1, 2)"
+                    ),
+                    {"phone": phone},
+                )
+        migrations.upgrade(engine)
+        with database.reading() as connection:
+            found = connection.execute(text("SELECT id, host FROM deliveries ORDER BY id")).all()
+        engine.dispose()
+
+    assert [tuple(row) for row in found] == [("p", "push.example"), ("q", "mail")]

@@ -33,14 +33,14 @@ Due = Mapping[str, list[Occurrence]]
 
 @dataclass(frozen=True, slots=True)
 class House:
-    """Who lives here and how they can be reached: subscriptions by person."""
+    """Who lives here and how they can be reached: subscriptions by person, each with its push host."""
 
     clock: CareClock
     today: str
     patience_ms: int
     people: list[Person]
     passes: list[PassDates]
-    phones: Mapping[str, list[str]]
+    phones: Mapping[str, list[tuple[str, str]]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,9 +69,9 @@ def read_houses(
     connection: Connection, household_ids: Collection[str], key_ids: Collection[str], now_ms: int
 ) -> dict[str, House]:
     """Return who lives there; reachable are those with a mailbox, or a phone that was not revoked, under these keys."""
-    phones: dict[str, list[str]] = defaultdict(list)
+    phones: dict[str, list[tuple[str, str]]] = defaultdict(list)
     for row in connection.execute(
-        select(subscriptions.c.person_id, subscriptions.c.id)
+        select(subscriptions.c.person_id, subscriptions.c.id, subscriptions.c.host)
         .outerjoin(devices, devices.c.id == subscriptions.c.device_id)
         .where(
             subscriptions.c.household_id.in_(household_ids),
@@ -80,7 +80,7 @@ def read_houses(
         )
         .order_by(subscriptions.c.id)
     ):
-        phones[row.person_id].append(row.id)
+        phones[row.person_id].append((row.id, row.host))
     found: dict[str, dict[str, list[tuple[str, dict[str, Any]]]]] = defaultdict(lambda: defaultdict(list))
     for record in connection.execute(
         select(records.c.household_id, records.c.kind, records.c.id, records.c.fields)
@@ -96,7 +96,9 @@ def read_houses(
 
 
 def _house(
-    found: Mapping[str, list[tuple[str, dict[str, Any]]]], phones: Mapping[str, list[str]], now_ms: int
+    found: Mapping[str, list[tuple[str, dict[str, Any]]]],
+    phones: Mapping[str, list[tuple[str, str]]],
+    now_ms: int,
 ) -> House:
     household: dict[str, Any] = next((values for _, values in found["household"]), {})
     clock = CareClock.of(household)

@@ -227,13 +227,14 @@ def _write_nudges(
                 "id": secrets.token_urlsafe(32),
                 "nudge_id": nudge_id,
                 "subscription_id": subscription_id,
+                "host": host,
                 "state": "waiting",
                 "wake_ms": now_ms,
                 "made_ms": now_ms,
                 "due_ms": max(row.wake_ms or now_ms for row in rows),
                 "useless_ms": now_ms + LATE_MS,
             }
-            for subscription_id in houses[household_id].phones[person_id]
+            for subscription_id, host in houses[household_id].phones[person_id]
         ]
     insert_rows(connection, nudges, told)
     insert_rows(connection, nudge_items, items)

@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from sqlalchemy import Connection, bindparam, delete, exists, func, select, update
+from sqlalchemy import Connection, delete, exists, func, select, update
 
 from ..logs import say
+from ..records.many_rows import is_among, update_rows
 from .answers import PAUSE_S, TOO_LARGE, Gone, Outcome, Refused, RetryLater, Sent, back_off_s
 from .grouping import Item
 from .sender import Target
@@ -69,32 +70,35 @@ def mark(connection: Connection, message: Claimed, owner: str, outcome: Outcome,
 
 def mark_sent(connection: Connection, sent: Sequence[tuple[Claimed, int]], owner: str) -> int:
     """Mark many messages as taken, each with its instant; return how many claims were still ours."""
+    if not sent:
+        return 0
     d = deliveries.c
     query = select(d.id).where(
-        d.id.in_([message.id for message, _ in sent]), d.owner == owner, d.state == "waiting"
+        is_among(connection, d.id, [message.id for message, _ in sent]),
+        d.owner == owner,
+        d.state == "waiting",
     )
-    ours = set(connection.scalars(query.with_for_update()))
-    rows = [
-        {"b_id": message.id, "b_phone": message.subscription_id, "b_at": at_ms}
-        for message, at_ms in sent
-        if message.id in ours
-    ]
-    if rows:
-        connection.execute(_SENT, rows)
-        connection.execute(_DELIVERED, rows)
-    return len(rows)
-
-
-_SENT = (
-    update(deliveries)
-    .where(deliveries.c.id == bindparam("b_id"))
-    .values(state="sent", outcome="sent", done_ms=bindparam("b_at"), wake_ms=None, owner=None)
-)
-_DELIVERED = (
-    update(subscriptions)
-    .where(subscriptions.c.id == bindparam("b_phone"))
-    .values(outcome="sent", delivered_ms=bindparam("b_at"), failures=0, suspect_since_ms=None)
-)
+    ids = set(connection.scalars(query.with_for_update()))
+    ours = [(message, at_ms) for message, at_ms in sent if message.id in ids]
+    update_rows(
+        connection,
+        deliveries,
+        [{"id": message.id, "done_ms": at_ms} for message, at_ms in ours],
+        state="sent",
+        outcome="sent",
+        wake_ms=None,
+        owner=None,
+    )
+    latest = {message.subscription_id: at_ms for message, at_ms in ours}
+    update_rows(
+        connection,
+        subscriptions,
+        [{"id": id_, "delivered_ms": at_ms} for id_, at_ms in latest.items()],
+        outcome="sent",
+        failures=0,
+        suspect_since_ms=None,
+    )
+    return len(ours)
 
 
 def _mark_ours(connection: Connection, delivery_id: str, owner: str, **values: object) -> bool:

@@ -14,6 +14,7 @@ from typing import Final
 from sqlalchemy import ColumnElement, Connection, and_, exists, func, or_, select, update
 
 from ..people.tables import devices
+from ..records.many_rows import is_among
 from ..rounds.tables import occurrences
 from .answers import LONGEST_WAIT_S
 from .grouping import Item
@@ -30,21 +31,16 @@ MOST_ATTEMPTS: Final = 20
 def waiting_hosts(connection: Connection, now_ms: int) -> dict[str, int]:
     """Return the push hosts that have messages to be tried now, and how many."""
     query = (
-        select(subscriptions.c.host, func.count().label("waiting"))
-        .select_from(deliveries.join(subscriptions))
+        select(deliveries.c.host, func.count().label("waiting"))
         .where(_may_be_tried(now_ms))
-        .group_by(subscriptions.c.host)
+        .group_by(deliveries.c.host)
     )
     return {row.host: row.waiting for row in connection.execute(query)}
 
 
 def oldest_waiting_ms(connection: Connection, now_ms: int) -> int | None:
     """Return since when the oldest message waits that could be tried now."""
-    query = (
-        select(func.min(deliveries.c.wake_ms))
-        .select_from(deliveries.join(subscriptions))
-        .where(_may_be_tried(now_ms))
-    )
+    query = select(func.min(deliveries.c.wake_ms)).where(_may_be_tried(now_ms))
     found: int | None = connection.scalar(query)
     return found
 
@@ -53,17 +49,16 @@ def claim(connection: Connection, owner: str, host: str, now_ms: int, most: int)
     """Claim up to ``most`` messages for a host. What is done already, too old or tried too often is dropped here."""
     ids = connection.scalars(
         select(deliveries.c.id)
-        .select_from(deliveries.join(subscriptions))
-        .where(_may_be_tried(now_ms), subscriptions.c.host == host)
-        .order_by(deliveries.c.wake_ms, deliveries.c.id)
+        .where(_may_be_tried(now_ms, host), deliveries.c.host == host)
+        .order_by(deliveries.c.wake_ms)  # and nothing else: the index gives this order and the limit ends it
         .limit(most)
-        .with_for_update(skip_locked=True, of=deliveries)
+        .with_for_update(skip_locked=True)
     ).all()
     if not ids:
         return []
     connection.execute(
         update(deliveries)
-        .where(deliveries.c.id.in_(ids), deliveries.c.state == "waiting")
+        .where(is_among(connection, deliveries.c.id, ids), deliveries.c.state == "waiting")
         .values(owner=owner, wake_ms=now_ms + LEASE_MS, attempts=deliveries.c.attempts + 1)
     )
     claimed = []
@@ -88,14 +83,20 @@ def release(connection: Connection, messages: Sequence[Claimed], owner: str, now
     )
 
 
-def _may_be_tried(now_ms: int) -> ColumnElement[bool]:
-    """A wait or pause that reaches further than any we give was set under a clock that ran ahead."""
+def _may_be_tried(now_ms: int, host: str | None = None) -> ColumnElement[bool]:
+    """A wait or pause that reaches further than any we give was set under a clock that ran ahead.
+
+    ``wake_ms > 0`` says nothing new but lets the database use its index of what waits. ``host``: only
+    this one's are asked for, so its pause is looked at once and not for each message.
+    """
     wake_ms, until_ms = deliveries.c.wake_ms, vendor_pauses.c.until_ms
     paused = exists().where(
-        vendor_pauses.c.host == subscriptions.c.host, until_ms > now_ms, until_ms <= now_ms + LONGEST_MS
+        vendor_pauses.c.host == (deliveries.c.host if host is None else host),
+        until_ms > now_ms,
+        until_ms <= now_ms + LONGEST_MS,
     )
     ripe = or_(wake_ms <= now_ms, wake_ms > now_ms + LONGEST_MS)
-    return and_(deliveries.c.state == "waiting", ripe, ~paused)
+    return and_(deliveries.c.state == "waiting", wake_ms > 0, ripe, ~paused)
 
 
 def _read(connection: Connection, ids: Sequence[str], now_ms: int) -> list[tuple[Claimed, str | None]]:
@@ -118,7 +119,7 @@ def _read(connection: Connection, ids: Sequence[str], now_ms: int) -> list[tuple
         .select_from(deliveries.join(subscriptions))
         .outerjoin(nudges, nudges.c.id == deliveries.c.nudge_id)
         .outerjoin(devices, devices.c.id == subscriptions.c.device_id)
-        .where(deliveries.c.id.in_(ids))
+        .where(is_among(connection, deliveries.c.id, ids))
         .order_by(deliveries.c.attempts, deliveries.c.made_ms, deliveries.c.id)
     )
     for row in connection.execute(query):
@@ -157,7 +158,9 @@ def _open_items(connection: Connection, ids: Sequence[str]) -> dict[str, list[It
         select(nudge_items.c.nudge_id, nudge_items.c.item)
         .join(occurrences, occurrences.c.id == nudge_items.c.occurrence_id)
         .where(
-            nudge_items.c.nudge_id.in_(select(deliveries.c.nudge_id).where(deliveries.c.id.in_(ids))),
+            nudge_items.c.nudge_id.in_(
+                select(deliveries.c.nudge_id).where(is_among(connection, deliveries.c.id, ids))
+            ),
             occurrences.c.state != "done",
         )
         .order_by(nudge_items.c.nudge_id, nudge_items.c.position)

@@ -96,6 +96,11 @@ def subscribe(
     if before.endpoint != endpoint.url:  # a new start: what was said of the old address does not hold
         values |= {"failures": 0, "suspect_since_ms": None, "outcome": None, "created_ms": now_ms}
     connection.execute(update(subscriptions).where(s.id == before.id).values(**values))
+    if before.host != endpoint.host:
+        d = deliveries.c
+        connection.execute(
+            update(deliveries).where(d.subscription_id == before.id).values(host=endpoint.host)
+        )
     return {"id": before.id}
 
 
@@ -164,6 +169,7 @@ def send_test(actor: Actor, sender: Sender, public_url: str, now_ms: int) -> dic
             insert(deliveries).values(
                 id=delivery_id,
                 subscription_id=row.id,
+                host=row.host,
                 state="waiting",
                 owner=owner,
                 wake_ms=now_ms + LEASE_MS,

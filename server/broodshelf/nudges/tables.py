@@ -17,6 +17,7 @@ from sqlalchemy import (
     Table,
     Text,
     UniqueConstraint,
+    text,
 )
 from sqlalchemy.dialects import postgresql, sqlite
 
@@ -82,6 +83,7 @@ deliveries = Table(
     Column("id", String(43), primary_key=True),
     Column("nudge_id", ForeignKey("nudges.id", ondelete="CASCADE")),
     Column("subscription_id", ForeignKey("push_subscriptions.id", ondelete="CASCADE"), nullable=False),
+    Column("host", String(255), nullable=False),
     Column("state", String(10), nullable=False),
     Column("wake_ms", BigInteger),
     Column("owner", String(36)),
@@ -95,13 +97,21 @@ deliveries = Table(
     Column("acked_ms", BigInteger),
     Column("shown", Boolean),
     UniqueConstraint("nudge_id", "subscription_id"),
-    Index("ix_deliveries_wake_ms", "wake_ms"),
+    Index(
+        "ix_deliveries_waiting",
+        "host",
+        "wake_ms",
+        sqlite_where=text("wake_ms IS NOT NULL"),
+        postgresql_where=text("wake_ms IS NOT NULL"),
+    ),
     Index("ix_deliveries_subscription_id", "subscription_id"),
 )
 """One message to one phone. The id is unguessable: whoever has it may acknowledge.
 
 ``state``: waiting, sent, gone, refused or dropped. While it waits, ``wake_ms`` is when it may be tried or, once
-claimed by ``owner``, when that claim runs out. ``due_ms``: when its round was. A test message has no nudge.
+claimed by ``owner``, when that claim runs out. ``host`` is the subscription's, here for the index by which a host's
+next messages are found however many phones and other messages there are. ``due_ms``: when its round was. A test
+message has no nudge.
 """
 
 vendor_pauses = Table(

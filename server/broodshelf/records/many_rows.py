@@ -1,4 +1,4 @@
-"""Inserting or asking for many rows at once, without the cost that each would have by itself.
+"""Inserting, changing or asking for many rows at once, without the cost that each would have by itself.
 
 On SQLite the rows go straight to the driver: preparing each one's parameters anew would take as long as storing it.
 On PostgreSQL, where each row would be a message to the server, all travel as one JSON text that it takes apart.
@@ -18,13 +18,16 @@ from sqlalchemy import (
     Connection,
     Insert,
     Table,
+    TableValuedAlias,
     Text,
+    Update,
     any_,
     bindparam,
     column,
     func,
     insert,
     select,
+    update,
 )
 from sqlalchemy.dialects import sqlite
 from sqlalchemy.dialects.postgresql import ARRAY, JSON
@@ -50,11 +53,50 @@ def is_among(connection: Connection, column: Column[str], values: Iterable[str])
     return column.in_(select(func.json_each(json.dumps(list(values))).table_valued("value").c.value))
 
 
+def update_rows(
+    connection: Connection, table: Table, rows: Sequence[Mapping[str, Any]], **same: str | int | None
+) -> None:
+    """Change rows by their ``id``; all name the same columns, and ``same`` is what becomes of all of them alike."""
+    if not rows:
+        return
+    names = tuple(rows[0])
+    ordered = sorted(rows, key=lambda row: str(row["id"]))  # two that change the same rows lock them alike
+    if connection.dialect.name == "postgresql":
+        connection.execute(
+            _change_from_json(table, names, tuple(same)), {"rows": json.dumps(ordered), **same}
+        )
+    else:
+        text, order = _change_for_sqlite(table, (*names, *same))
+        connection.exec_driver_sql(
+            text, [tuple([row[n] if n in row else same[n] for n in order]) for row in ordered]
+        )
+
+
 @lru_cache(maxsize=64)
 def _from_json(table: Table, names: tuple[str, ...]) -> Insert:
+    return insert(table).from_select(names, select(_given(table, names)))
+
+
+@lru_cache(maxsize=64)
+def _change_from_json(table: Table, names: tuple[str, ...], same: tuple[str, ...]) -> Update:
+    given = _given(table, names)
+    new = {name: given.c[name] for name in names if name != "id"}
+    alike = {name: bindparam(name, type_=table.c[name].type) for name in same}
+    return update(table).where(table.c.id == given.c.id).values({**new, **alike})
+
+
+def _given(table: Table, names: tuple[str, ...]) -> TableValuedAlias:
     text = bindparam("rows", type_=Text).cast(JSON)
     given = func.json_to_recordset(text).table_valued(*(column(name, table.c[name].type) for name in names))
-    return insert(table).from_select(names, select(given.render_derived(name="given", with_types=True)))
+    return given.render_derived(name="given", with_types=True)
+
+
+@lru_cache(maxsize=64)
+def _change_for_sqlite(table: Table, names: tuple[str, ...]) -> tuple[str, tuple[str, ...]]:
+    """Return the statement, and the columns in its order."""
+    new: dict[str, Any] = {name: bindparam(f"b_{name}") for name in names}
+    made = update(table).where(table.c.id == new.pop("id")).values(new).compile(dialect=sqlite.dialect())
+    return made.string, tuple(name.removeprefix("b_") for name in made.positiontup or ())
 
 
 @lru_cache(maxsize=64)
