@@ -10,21 +10,34 @@ import { keep, say } from '../signals/actions.js';
 import { gaugesOf } from '../signals/gauges.js';
 import { now, planOf } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
+import { RhythmSheet, needName, rhythmInWords, rhythmOf } from './rhythm.js';
 
-const MAY_BE_SET = ['sugar', 'protein', 'seeds', 'leaves', 'water', 'barrier'];
+const MAY_BE_SET = ['sugar', 'protein', 'seeds', 'leaves', 'barrier', 'glance']; // server: care/plan/own.py
 const USUAL_DAYS = 4;
 const LONGEST_DAYS = 60;
 
 /** @param {{colony: import('../care/overlay.js').ShownRow}} props */
 export function Plan({ colony }) {
   const { notices = [], cautions = [], computed_at_ms } = planOf(colony.id)?.set ?? {};
+  const [rhythm, setRhythm] = useState('');
+  const gauges = gaugesOf(colony.id);
+  const paused = MAY_BE_SET.filter((need) => rhythmOf(colony.id, need) && !gauges.some((gauge) => gauge.need === need));
   return html`<section class="stack" aria-label=${m.colony.plan}><h2>${m.colony.plan}</h2>
   ${notices.filter(countsDown).map((/** @type {any} */ notice) => html`<${Countdown} notice=${notice} fromMs=${computed_at_ms} />`)}
   <${Cautions} items=${cautions} />
   <${Notices} items=${notices.filter((/** @type {any} */ notice) => !countsDown(notice))} />
-  ${gaugesOf(colony.id).map((gauge) => html`<details class="card" key=${gauge.need}><summary>${levelInWords(gauge)}</summary>
+  ${gauges.map((gauge) => html`<details class="card" key=${gauge.need}><summary>${levelInWords(gauge)}</summary>
     <${Reasons} items=${gauge.reasons} /><${Spread} gauge=${gauge} />
-    ${MAY_BE_SET.includes(gauge.need) && html`<${OwnInterval} colony=${colony} need=${gauge.need} />`}</details>`)}</section>`;
+    ${MAY_BE_SET.includes(gauge.need) && html`<${OwnInterval} colony=${colony} need=${gauge.need} /><${OwnRhythm} colony=${colony} need=${gauge.need} onOpen=${setRhythm} />`}</details>`)}
+  ${paused.map((need) => html`<div class="card" key=${need}><${OwnRhythm} colony=${colony} need=${need} onOpen=${setRhythm} named /></div>`)}
+  ${rhythm && html`<${RhythmSheet} colony=${colony} need=${rhythm} onClose=${() => setRhythm('')} />`}</section>`;
+}
+
+/** The keeper's own days, hour or pause, with the way to change them. @param {{colony: import('../care/overlay.js').ShownRow, need: string, onOpen: (need: string) => void, named?: boolean}} props */
+function OwnRhythm({ colony, need, onOpen, named = false }) {
+  const rule = rhythmOf(colony.id, need);
+  return html`${rule && html`<p>${named ? `${needName(need)}: ` : ''}${rhythmInWords(rule)}</p>`}
+    <button type="button" class="button" onClick=${() => onOpen(need)}>${m.rhythm.open}</button>`;
 }
 
 /** The range of the due date, where the plan gives one. @param {{gauge: import('../care/gauges.js').Gauge}} props */

@@ -13,6 +13,10 @@ export const m = {
     own: 'Your own interval', set: 'Set your own interval', every: (/** @type {number} */ d) => `You set this to every ${count(d, 'day')}.`, keep: 'Keep this interval', clear: 'Let the plan decide',
     days: (/** @type {number} */ d) => (d === 1 ? 'day' : 'days'), spread: (/** @type {number} */ low, /** @type {number} */ high) => `Likely due in ${low} to ${count(high, 'day')}.`, kept: 'Your interval is set', cleared: 'The plan decides again',
   },
+  rhythm: {
+    open: 'Days, hour or a pause', title: 'days and hour', days: 'On these days', hour: 'At this hour', until: 'Pause until', daily: 'Every day', at: (/** @type {string} */ hour) => `at ${hour}`, paused: (/** @type {string} */ day) => `Paused until ${day}.`,
+    urgent: 'Without a choice the plan decides. What is urgent, like a leak, is told all the same.',
+  },
   fields: /** @type {Record<string, string>} */ ({
     resting_since: 'Resting since', condition_until: 'Until', came_from: 'Came from', went_to: 'Went to', died_of: 'Died of', host_species_code: 'Host',
     name: 'Name', stage: 'Stage', condition: 'Condition', number: 'Number', species_code: 'Species', species_name: 'Species', queens: 'Queens', gone: 'Deleted',

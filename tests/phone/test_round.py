@@ -110,6 +110,34 @@ def test_the_keepers_own_interval_rules_over_the_plan_until_it_is_cleared(phone,
     expect(plan.get_by_text("You set this to every 5 days.")).to_have_count(0)
 
 
+def test_the_keepers_own_days_and_a_pause_rule_over_the_plan_until_they_are_cleared(phone, server):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    plan = page.get_by_role("region", name="The plan")
+    plan.locator("summary", has_text="Sugar").click()
+    plan.get_by_role("button", name="Days, hour or a pause").first.click()
+    sheet = page.get_by_role("dialog")
+    for day in ("Monday", "Thursday"):
+        sheet.get_by_role("button", name=day).click()
+    sheet.get_by_label("At this hour").fill("18:30")
+    sheet.get_by_role("button", name="Save").click()
+    expect(plan.get_by_text("Monday, Thursday at 18:30")).to_be_visible()
+    expect(plan.get_by_text("On the days and at the hour that you set.")).to_be_visible()
+    plan.get_by_role("button", name="Days, hour or a pause").first.click()
+    sheet.get_by_label("Pause until").fill("2099-03-01")
+    sheet.get_by_role("button", name="Save").click()
+    expect(plan.get_by_text("Sugar: Paused until")).to_be_visible()
+    expect(plan.locator("summary", has_text="Sugar")).to_have_count(0)
+    rule = outbox_and_rows(page, "rule")[0]
+    assert (rule["need"], rule["weekdays"], rule["at"]) == ("sugar", [0, 3], "18:30")
+    plan.locator("div.card", has_text="Sugar").get_by_role("button").click()
+    sheet.get_by_role("button", name="Let the plan decide").click()
+
+    expect(plan.locator("summary", has_text="Sugar")).to_be_visible()
+    assert outbox_and_rows(page, "rule") == []
+
+
 def test_a_water_level_typed_in_mm_is_logged_in_mm(phone, server):
     page = phone()
     claim(page, server)

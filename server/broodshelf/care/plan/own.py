@@ -24,7 +24,6 @@ def own_rhythm(need: str, known: Known) -> Own:
     rule = next((rule for rule in known.state.rules if rule.need == need), None)
     days = (rule.every_days if rule else None) or known.state.interval_days.get(need)
     paused = rule is not None and rule.paused_until is not None and known.today < rule.paused_until
-    if days is None:
-        return Own(None, paused, ())
-    chosen = rule is not None and rule.by_the_clock
-    return Own(days, paused, (reason("interval_chosen") if chosen else reason("interval_keeper", days=days),))
+    if rule is not None and rule.by_the_clock:
+        return Own(days, paused, (reason("interval_chosen"),))
+    return Own(days, paused, () if days is None else (reason("interval_keeper", days=days),))
