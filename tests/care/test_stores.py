@@ -8,7 +8,7 @@ from __future__ import annotations
 import math
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from broodshelf.care.colony.census import Brood, census_of
@@ -200,6 +200,10 @@ def test_the_ruling_figure_is_said_in_words():
     appetite=st.floats(0.3, 3),
     percent_ww=st.floats(1, 67),
 )
+@example(
+    workers=1.1e-308, mass_mg=1.0, temp_c=24.0, band=(1.0, 2.0), form="drop", offered_mg=1.0, appetite=1.0,
+    percent_ww=25.0,
+)  # fmt: skip
 def test_sugar_intervals_stay_within_half_to_twice_the_band(
     workers, mass_mg, temp_c, band, form, offered_mg, appetite, percent_ww
 ):

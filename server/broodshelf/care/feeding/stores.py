@@ -134,7 +134,8 @@ def sugar_interval(
     reasons.append(_reason("freshness_rules", days=fresh.best))
     if offered_mg is not None and workers.best > 0:
         within("sugar offered", offered_mg, "mg", 0, 1e8)
-        use = sugar_mg_per_worker_day(worker_mg, temp_c).times(multiplier).times(workers.best)
+        eaters = max(1.0, workers.best)  # an estimate below one worker would divide by next to nothing
+        use = sugar_mg_per_worker_day(worker_mg, temp_c).times(multiplier).times(eaters)
         # at its due date half a crop is still in hand, so all that is offered is used before it is due again
         eaten_days = Estimate(offered_mg / use.high, offered_mg / use.best, offered_mg / use.low)
         if eaten_days.best < lasting.best:
