@@ -23,7 +23,8 @@ export function drain(store, onStored = () => undefined) {
 async function roundTrips(store, onStored) {
   await store.markDamaged();
   let held = await store.held();
-  let { epoch, cursor } = held;
+  let epoch = held.epoch;
+  let cursor = held.cursor;
   /** @type {Map<string, Row | null> | null} */
   let refill = null; // the pages of a reset: each row as it came last, null for one that is gone
   let deferred = new Set();

@@ -119,6 +119,38 @@ def test_with_them_every_script_is_smaller_and_gives_what_its_source_gives(tmp_p
     assert [n for n in served if len(served[n]) >= len(sources[n]) and not n.startswith("vendor")] == []
 
 
+SAID = "const said = []; const say = (word) => { said.push(word); return [word]; };\n"
+
+
+@pytest.mark.parametrize(
+    "script",
+    [
+        "const a = say('a');\nconst [b] = say('b');\nconst c = say('c');\nconst [d] = say(b + c);",
+        "function f() { const a = say('a'); const { length } = say('b'); say(a + length); }\nf();",
+        "async function f() {\n  const a = await say('a');\n  const [b] = await say(`${a}b`);\n  say(b);\n}\nf();",
+    ],
+)
+def test_the_minifier_keeps_the_order_of_what_is_done(script):
+    whole = f"{SAID}{script}\nconsole.log(JSON.stringify(said));"
+    small = compact.compact({"a.js": whole.encode()})["a.js"].decode()
+
+    assert len(small) < len(whole)
+    assert run_by_node(small) == run_by_node(whole)
+
+
+def run_by_node(script: str) -> str:
+    command = ["node", "--input-type=module", "--eval", script]
+    return subprocess.run(command, check=True, capture_output=True, text=True, timeout=60).stdout
+
+
+def test_no_script_leans_on_an_order_that_the_minifier_may_change():
+    """It moves what is taken apart before the declaration of the same sort that it follows: two ``let`` in a row."""
+    moved = re.compile(r"^[ \t]*let \w[^\n]*\n[ \t]*(?:const|let) [\[{]", re.M)
+    ours = [path for path in PWA.rglob("*.js") if path.name != "decode.js"]
+
+    assert [path.name for path in ours if moved.search(path.read_text())] == []
+
+
 def test_no_served_script_uses_a_name_before_it_is_declared(tmp_path):
     """The referee is TypeScript. The minifier moves ``const [a] = (b)`` before what ``b`` needs."""
     for name, text in scripts(Shell(PWA, {})).items():

@@ -32,6 +32,10 @@ KINDS: Final[Mapping[str, str]] = {
 LONGEST_S: Final = 30
 _MINIFY_ALL: Final = Path(__file__).with_name("minify_all.py")
 _NOTES: Final = re.compile(r"/\*\*.*?\*/ ?|^[ \t]*//[^\n]*$", re.S | re.M)
+_TAKEN_APART: Final = re.compile(r"(^[ \t]*|(?<=[;{}] ))const (?=[\[{])", re.M)
+"""A declaration that takes a value apart, at the start of a line or after another statement."""
+_INDENT: Final = re.compile(r"\n +")
+"""After minifying, lines are left in markup only, where spaces at their beginning mean nothing."""
 _STYLE_NOTES: Final = re.compile(r"/\*.*?\*/", re.S)
 
 
@@ -53,16 +57,25 @@ def _minified(texts: tuple[tuple[str, str], ...]) -> dict[str, str] | None:
     """
     if find_spec("minify") is None:
         return None
-    told = json.dumps([(name, KINDS[Path(name).suffix], text) for name, text in texts])
+    told = json.dumps([(name, KINDS[Path(name).suffix], _in_order(name, text)) for name, text in texts])
     try:
         done = subprocess.run(  # noqa: S603  our own script
             [sys.executable, "-P", _MINIFY_ALL], input=told, capture_output=True, text=True, timeout=LONGEST_S,
             check=True,
         )  # fmt: skip
-        return dict(json.loads(done.stdout))
+        return {name: _INDENT.sub("\n", text) for name, text in json.loads(done.stdout).items()}
     except (OSError, subprocess.SubprocessError, ValueError) as error:
         say("the phone's files could not be minified; they are served larger", reason=str(error))
         return None
+
+
+def _in_order(name: str, text: str) -> str:
+    """Keep the minifier from putting ``const [b] = g(a)`` before the ``const a = f()`` that it follows.
+
+    That would break the names and the order of what is done. It does not join declarations of two sorts, so these
+    become ``let``.
+    """
+    return text if name.endswith(".css") else _TAKEN_APART.sub(r"\1let ", text)
 
 
 def _without_notes(name: str, text: str) -> str:
