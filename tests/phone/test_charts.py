@@ -71,10 +71,10 @@ def test_a_food_caught_outdoors_is_held_in_the_larder_with_its_days(phone, serve
     expect(page.get_by_role("article").filter(has_text="Cricket")).to_contain_text("2 more days")
     page.get_by_role("button", name="Add a food").click()
     page.locator("select[name=food]").select_option("mealworm")
-    page.get_by_label("How much in pieces").fill("a few")
+    page.get_by_label("How much, in pieces").fill("a few")
     page.get_by_role("button", name="Add it").click()
-    expect(page.get_by_role("alert")).to_have_text("Type how much as a number.")
-    page.get_by_label("How much in pieces").fill("12")
+    expect(page.get_by_role("alert")).to_have_text("Type a number.")
+    page.get_by_label("How much, in pieces").fill("12")
     page.get_by_role("button", name="Add it").click()
     expect(page.get_by_role("article").filter(has_text="Mealworm")).to_be_visible()
     amounts = page.evaluate(
