@@ -28,8 +28,8 @@ export function Plan({ colony }) {
   <${Notices} items=${notices.filter((/** @type {any} */ notice) => !countsDown(notice))} />
   ${gauges.map((gauge) => html`<details class="card" key=${gauge.need}><summary>${levelInWords(gauge)}</summary>
     <${Reasons} items=${gauge.reasons} /><${Spread} gauge=${gauge} />
-    ${MAY_BE_SET.includes(gauge.need) && html`<${OwnInterval} colony=${colony} need=${gauge.need} /><${OwnRhythm} colony=${colony} need=${gauge.need} onOpen=${setRhythm} />`}</details>`)}
-  ${paused.map((need) => html`<div class="card" key=${need}><${OwnRhythm} colony=${colony} need=${need} onOpen=${setRhythm} named /></div>`)}
+    ${MAY_BE_SET.includes(gauge.need) && html`<div class="stack"><${OwnInterval} colony=${colony} need=${gauge.need} /><${OwnRhythm} colony=${colony} need=${gauge.need} onOpen=${setRhythm} /></div>`}</details>`)}
+  ${paused.map((need) => html`<div class="card stack" key=${need}><${OwnRhythm} colony=${colony} need=${need} onOpen=${setRhythm} named /></div>`)}
   ${rhythm && html`<${RhythmSheet} colony=${colony} need=${rhythm} onClose=${() => setRhythm('')} />`}</section>`;
 }
 
