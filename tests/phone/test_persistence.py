@@ -44,7 +44,9 @@ def test_the_browser_is_asked_once_after_the_first_log_and_house_shows_the_answe
     expect(page.get_by_role("region", name="Done")).to_be_visible()
     page.reload()
     page.get_by_role("button", name="Done as suggested").first.click()
-    expect(page.get_by_role("region", name="Done").get_by_role("listitem")).to_have_count(3)  # the count and two feedings
+    expect(page.get_by_role("region", name="Done").get_by_role("listitem")).to_have_count(
+        3
+    )  # the count and two feedings
     assert page.evaluate(ASKS) == 1
 
     go(page, server, "#/settings")

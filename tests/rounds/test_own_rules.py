@@ -92,3 +92,15 @@ def test_a_need_without_a_model_is_told_on_ruled_days_and_not_in_a_pause():
     [row] = arrange("amber", (), [task], (), CLOCK, ms("2026-05-01T12:00"), rules)
 
     assert (row.local_date, row.slot) == ("2026-05-15", "08:00")
+
+
+@pytest.mark.parametrize("need", ["water", "room", "leftovers"])
+def test_no_rule_puts_off_a_need_that_cannot_wait(need):
+    now = ms("2026-05-01T12:00")
+    tasks = (Task(f"{need}:x", need, now - 1000),)
+    later = OwnRule(need, weekdays=frozenset({3}), paused_until="2026-12-01")
+
+    usual = arrange("c", (), tasks, (), CLOCK, now)
+    ruled = arrange("c", (), tasks, (), CLOCK, now, {need: later})
+
+    assert [row.at_ms for row in ruled] == [row.at_ms for row in usual] != []
