@@ -33,6 +33,9 @@ export function useAttempt() {
   return { attempt, busy, said, say };
 }
 
+/** A number as people type it; null for nothing, NaN where it is none. @param {string} text */
+export const numberOf = (text) => (text === '' ? null : Number(text.replace(',', '.')));
+
 /** @param {any} form a form element @returns {(name: string) => string} its fields, trimmed */
 export function textsOf(form) {
   const data = new FormData(form);

@@ -1,6 +1,6 @@
 // Temperatures in the degrees that the reader is used to. What is stored and sent is always °C.
 
-/** Where the weather is told in °F (Unicode CLDR, unit preferences). */
+/** Where the weather is told in °F (Unicode CLDR, unit preferences; from memory). */
 const FAHRENHEIT = ['BS', 'BZ', 'KY', 'PR', 'PW', 'US'];
 
 /** Whether this phone shows °F: as chosen under House, else by its region. @param {string | null} [choice] `c`, `f` or nothing @param {string} [language] */

@@ -1,6 +1,6 @@
 // Add or change a colony: name, species, stage and roughly how many workers; the rest has good defaults.
 import { useState } from 'preact/hooks';
-import { textsOf, useAttempt } from '../components/attempt.js';
+import { numberOf, textsOf, useAttempt } from '../components/attempt.js';
 import { Choice } from '../components/choice.js';
 import { html } from '../components/html.js';
 import { uuid7 } from '../database/ids.js';
@@ -37,7 +37,7 @@ export function ColonyForm({ colony, onDone }) {
   function save(event) {
     event.preventDefault();
     const text = textsOf(event.target);
-    const number = (/** @type {string} */ name) => Number(text(name).replace(',', '.')) || null;
+    const number = (/** @type {string} */ name) => numberOf(text(name)) || null;
     const ticked = (/** @type {string} */ name) => new FormData(event.target).has(name);
     if (!text('name')) return form.say(m.form.needed);
     const vesselId = was.vessel_id ?? uuid7();

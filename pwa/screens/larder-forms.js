@@ -1,6 +1,6 @@
 // Adding to the larder: a food with its origin, or a batch of sugar water with its recipe.
 import { useState } from 'preact/hooks';
-import { textsOf, useAttempt } from '../components/attempt.js';
+import { numberOf, textsOf, useAttempt } from '../components/attempt.js';
 import { html } from '../components/html.js';
 import { Sheet } from '../components/sheet.js';
 import { Stepper } from '../components/stepper.js';
@@ -15,7 +15,11 @@ import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { capital } from './event-words.js';
 
+const MOST = 1e6; // server: records/kinds.py
 const BATCH_KEEPS_DAYS = 7; // in the fridge; common practice
+
+/** @param {number | null} amount */
+const isAmount = (amount) => amount !== null && amount >= 0 && amount <= MOST;
 
 /** The unit in which a lot is counted: what is offered in drops lies there in mL, legs as pieces. @param {string} unit */
 export const countedIn = (unit) => ({ drop: 'ml', leg: 'piece' })[unit] ?? unit;
@@ -27,8 +31,8 @@ export function LeftSheet({ lot, title, onClose }) {
   /** @param {any} event */
   function save(event) {
     event.preventDefault();
-    const amount = Number(textsOf(event.target)('amount').replace(',', '.'));
-    if (!(amount >= 0 && amount <= 1e6)) return tell(m.larder.no_amount);
+    const amount = numberOf(textsOf(event.target)('amount'));
+    if (!isAmount(amount)) return tell(m.larder.no_amount);
     return attempt(async () => { await keep('lot', { amount, unit }, lot.id); say(t.saved); onClose(); });
   }
   return html`<${Sheet} title=${title} onClose=${onClose}><form onSubmit=${save}>
@@ -50,11 +54,11 @@ export function LotSheet({ onClose }) {
   function save(event) {
     event.preventDefault();
     const text = textsOf(event.target);
-    const amount = Number(text('amount').replace(',', '.'));
-    if (!(amount >= 0 && amount <= 1e6)) return tell(m.larder.no_amount);
+    const amount = numberOf(text('amount'));
+    if (amount !== null && !isAmount(amount)) return tell(m.larder.no_amount);
     return attempt(async () => {
       await keep('lot', {
-        food_code: food, origin, ...(text('amount') ? { amount, unit } : {}), got_on: today.value, ...(text('name') ? { name: text('name') } : {}),
+        food_code: food, origin, ...(amount !== null ? { amount, unit } : {}), got_on: today.value, ...(text('name') ? { name: text('name') } : {}),
         ...(text('use_by') ? { use_by: text('use_by') } : {}), ...(verdict.until ? { hold_until: verdict.until } : {}),
       });
       say(t.saved);

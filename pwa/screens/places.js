@@ -1,6 +1,6 @@
 // Places: cabinet, room, cellar, fridge. Colonies share them; their warmth and dryness move every plan.
 import { useState } from 'preact/hooks';
-import { textsOf, useAttempt } from '../components/attempt.js';
+import { numberOf, textsOf, useAttempt } from '../components/attempt.js';
 import { Choice } from '../components/choice.js';
 import { moment } from '../components/days.js';
 import { inDegrees, storedOf, temperature, typedOf } from '../components/degrees.js';
@@ -42,8 +42,6 @@ function Place({ place, last }) {
     ${open === 'reading' && html`<${ReadingForm} place=${place} onDone=${() => setOpen('')} />`}</article>`;
 }
 
-/** A number of a form; null where it is empty, NaN where it is none. @param {string} text */
-const numberOf = (text) => (text === '' ? null : Number(text.replace(',', '.')));
 /** @param {number | null} value @param {number} low @param {number} high */
 const outside = (value, low, high) => value !== null && !(value >= low && value <= high);
 

@@ -10,14 +10,19 @@ from tests.phone.test_story import go
 pytestmark = pytest.mark.browser
 
 
+def add_place(page, server, name, by_day):
+    """Fill in a new place and save it."""
+    go(page, server, "#/places")
+    page.get_by_role("button", name="Add a place").click()
+    page.get_by_label("Name of the place").fill(name)
+    page.get_by_label("By day, °C").fill(by_day)
+    page.get_by_role("button", name="Save").click()
+
+
 def test_a_hot_reading_of_a_place_is_urgent_for_the_colony_that_stands_there(phone, server):
     page = phone()
     claim(page, server)
-    go(page, server, "#/places")
-    page.get_by_role("button", name="Add a place").click()
-    page.get_by_label("Name of the place").fill("Cabinet by the window")
-    page.get_by_label("By day, °C").fill("abc")
-    page.get_by_role("button", name="Save").click()
+    add_place(page, server, "Cabinet by the window", "abc")
     expect(page.get_by_role("alert")).to_contain_text("This temperature cannot be")
     page.get_by_label("By day, °C").fill("24,5")
     page.get_by_role("button", name="Save").click()
@@ -55,11 +60,7 @@ def test_a_colony_put_to_rest_says_since_when_and_until(phone, server):
 def test_a_phone_that_shows_fahrenheit_stores_celsius_and_shows_again_what_was_typed(phone, server):
     page = phone()
     claim(page, server)
-    go(page, server, "#/places")
-    page.get_by_role("button", name="Add a place").click()
-    page.get_by_label("Name of the place").fill("Window sill")
-    page.get_by_label("By day, °C").fill("24")
-    page.get_by_role("button", name="Save").click()
+    add_place(page, server, "Window sill", "24")
     go(page, server, "#/settings")
     page.get_by_role("group", name="Temperatures in").get_by_role("button", name="°F").click()
     go(page, server, "#/places")

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from sqlalchemy import Connection, delete, func, insert, select, update
 
+from .many_rows import is_among
 from .tables import households, purged, records, revisions
 
 KEPT_MS = 400 * 24 * 3600 * 1000
@@ -47,11 +48,7 @@ def purge_gone(connection: Connection, household_id: str, now_ms: int) -> int:
 
 def purged_among(connection: Connection, household_id: str, ids: Iterable[str]) -> frozenset[str]:
     """Return which of these records were purged."""
-    found: set[str] = set()
-    wanted = sorted(set(ids))
-    for start in range(0, len(wanted), 500):
-        query = select(purged.c.record_id).where(
-            purged.c.household_id == household_id, purged.c.record_id.in_(wanted[start : start + 500])
-        )
-        found.update(connection.scalars(query))
-    return frozenset(found)
+    query = select(purged.c.record_id).where(
+        purged.c.household_id == household_id, is_among(connection, purged.c.record_id, ids)
+    )
+    return frozenset(connection.scalars(query))

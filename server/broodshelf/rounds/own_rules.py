@@ -13,6 +13,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any, Final
 
+from ..care.plan.own import last_look
 from ..care.plan.state import Event
 from ..records.kinds import FOOD_NEEDS
 from ..records.store import Record
@@ -82,12 +83,8 @@ def rules_by_colony(records: Iterable[Record]) -> dict[str, dict[str, OwnRule]]:
 def last_met_ms(need: str, events: Sequence[Event]) -> int | None:
     """Return when a need was last met; protein that was ignored did not meet it. Any look is a glance."""
     if need not in FOOD_NEEDS:
-        met = (
-            e.happened_ms
-            for e in events
-            if need == "glance" or (e.kind == "check" and e.values.get("need") == need)
-        )
-        return max(met, default=None)
+        look = last_look(need, events)
+        return look.happened_ms if look is not None else None
     ignored = {
         e.values.get("feeding_id")
         for e in events

@@ -13,9 +13,8 @@ from .shell import File
 
 blueprint = Blueprint("shell", __name__)
 FOR_EVER = "public, max-age=31536000, immutable"
-READ_ANEW = (
-    "gzip",
-)  # a file of a past build is read for each request: brotli would cost more than it spares
+READ_ANEW = ("gzip",)
+"""A file of a past build is read for each request: brotli would cost more than it spares."""
 
 
 @blueprint.get("/")

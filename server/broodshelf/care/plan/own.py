@@ -5,9 +5,11 @@ Water, room, faults and heat follow what was seen and measured: an interval that
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any, NamedTuple
 
 from .known import Known
+from .state import Event
 from .tasks import reason
 
 
@@ -27,3 +29,15 @@ def own_rhythm(need: str, known: Known) -> Own:
     if rule is not None and rule.by_the_clock:
         return Own(days, paused, (reason("interval_chosen"),))
     return Own(days, paused, () if days is None else (reason("interval_keeper", days=days),))
+
+
+def last_look(need: str, events: Sequence[Event]) -> Event | None:
+    """Return the event that last met a regular look: a check of that need; for a glance anything that was logged.
+
+    ``events`` in the order in which they happened.
+    """
+    looks = (
+        e for e in reversed(events)
+        if need == "glance" or (e.kind == "check" and e.values.get("need") == need)
+    )  # fmt: skip
+    return next(looks, None)

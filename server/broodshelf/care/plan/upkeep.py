@@ -16,7 +16,7 @@ from ..water.hydration import hydration_ml, hydration_reasons
 from ..water.look_today import look_today_task
 from ..water.reservoir import Reservoir, gauge_of, is_urgent, reservoir
 from .known import Known
-from .own import own_rhythm
+from .own import last_look, own_rhythm
 from .state import Event
 from .tasks import Task, reason
 
@@ -128,13 +128,7 @@ def _rhythm(need: str, usual_days: float, known: Known, now_ms: int) -> list[Gau
     if paused:
         return []
     days = own or usual_days
-    seen = next(
-        (
-            e for e in reversed(known.state.events)
-            if need == "glance" or (e.kind == "check" and e.values.get("need") == need)
-        ),
-        None,
-    )  # fmt: skip
+    seen = last_look(need, known.state.events)
     start_ms = seen.happened_ms if seen is not None else now_ms
     reasons = (*why_own, reason(need, days=days, at_ms=start_ms))
     basis = "keeper" if own else "common_practice"
