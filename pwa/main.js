@@ -31,7 +31,18 @@ async function registerWorker() {
       if (controlled) location.reload(); // a new build took over: never mix two
       controlled = true;
     });
+    navigator.serviceWorker.addEventListener('message', ({ data }) => meet(data.build));
+    navigator.serviceWorker.startMessages();
+    navigator.serviceWorker.controller?.postMessage('which-build');
   } catch { /* without a worker the app works online */ }
+}
+
+/** A new worker may take over while this page still loads, before anything here listens. @param {unknown} workers_build */
+function meet(workers_build) {
+  if (typeof workers_build !== 'string' || workers_build === build) return;
+  if (sessionStorage.getItem('reloaded_for') === workers_build) return; // once: a copy that is gone could bring us here for ever
+  sessionStorage.setItem('reloaded_for', workers_build);
+  location.reload();
 }
 
 /** An app that stays open never navigates, and browsers look for a new version only then. @param {ServiceWorkerRegistration} registration */

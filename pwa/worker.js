@@ -16,4 +16,5 @@ worker.addEventListener('notificationclick', (/** @type {any} */ event) => event
 worker.addEventListener('sync', (/** @type {any} */ event) => event.waitUntil(onSync()));
 worker.addEventListener('message', (/** @type {any} */ event) => {
   if (event.data === 'skip-waiting') worker.skipWaiting();
+  if (event.data === 'which-build') event.source.postMessage({ build: BUILD });
 });

@@ -66,9 +66,13 @@ function Banners() {
     ${update_ready && html`<div class="banner calm"><span>${t.banner.update}</span><button type="button" class="button" onClick=${update}>${t.banner.use_it}</button></div>`}`;
 }
 
+/** How long the new worker may take before a reload makes room for it: Chromium can leave it behind one that is idle. */
+const TAKES_OVER_MS = 2000;
+
 async function update() {
   const registration = await navigator.serviceWorker.getRegistration();
   registration?.waiting?.postMessage('skip-waiting');
+  setTimeout(() => location.reload(), TAKES_OVER_MS); // mostly it has taken over by then, which reloads too
 }
 
 /** @param {{here: string}} props */

@@ -206,6 +206,7 @@ async function run(mine) {
   } catch (error) {
     const problem = error instanceof ApiProblem ? error : new ApiProblem(0, 'failed', String(error));
     patchSaving({ online: problem.code !== 'offline', problem: problem.code === 'offline' ? null : { code: problem.code, detail: problem.message } });
+    if (problem.code === 'offline') void navigator.serviceWorker?.ready.then((worker) => /** @type {any} */ (worker).sync?.register('logs')).catch(() => undefined); // sent also when the app is closed by then
     if (problem.status === 401 && problem.code !== 'signed_out') await mine.setMeta({ ended: problem.code });
   } finally {
     patchSaving({ syncing: false });

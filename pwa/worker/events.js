@@ -46,7 +46,7 @@ export async function onClick(event) {
   const data = event.notification.data ?? {};
   if (event.action === 'log' || event.action === 'later') {
     await write(event.action, data.items ?? []);
-    await onSync();
+    await onSync().catch(() => worker.registration.sync?.register('logs')).catch(() => undefined); // then the app sends it
     return;
   }
   const url = data.navigate ?? '/#/round';
@@ -75,13 +75,11 @@ async function write(action, items) {
   new BroadcastChannel('broodshelf').postMessage('changed');
 }
 
-/** Send what waits; a failure leaves it for the next time. */
+/** Send what waits; rejects where it stays in the outbox, and the browser that asked tries again. */
 export async function onSync() {
   const device = await currentDevice();
   if (!device) return;
-  try {
-    await drain(new Store(device));
-    await sendPhotos(device);
-    new BroadcastChannel('broodshelf').postMessage('changed');
-  } catch { /* it stays in the outbox */ }
+  await drain(new Store(device));
+  await sendPhotos(device);
+  new BroadcastChannel('broodshelf').postMessage('changed');
 }

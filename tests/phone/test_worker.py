@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 import json
+import sqlite3
+import time
+from contextlib import closing
 
 import pytest
 from playwright.sync_api import Page, expect
@@ -60,6 +63,13 @@ class Push:
         self.count += 1
         titles: list[str] = self.worker.evaluate(HEARD, self.count)
         return titles
+
+
+def feedings(server: Server) -> int:
+    """How many feedings the server has."""
+    with closing(sqlite3.connect(server.data / "broodshelf.sqlite3")) as connection:
+        (count,) = connection.execute("SELECT count(*) FROM records WHERE kind = 'feeding'").fetchone()
+    return int(count)
 
 
 def test_every_push_shows_exactly_one_notification_however_malformed(phone, server):
@@ -132,3 +142,22 @@ def test_done_on_a_nudge_logs_offline_and_reaches_the_server_once(phone, server)
     expect(page.get_by_text("All synced")).to_be_visible()
 
     expect(page.get_by_role("region", name="Done").get_by_text("1 fruit fly")).to_have_count(1)
+
+
+def test_logs_made_offline_are_sent_by_the_worker_after_the_app_was_closed(phone, server):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    page.context.grant_permissions(["background-sync"], origin=server.url)
+    page.goto(f"{server.url}/#/round")
+    page.context.set_offline(True)
+    page.get_by_role("button", name="Done as suggested").first.click()
+    expect(page.get_by_text("1 saved on this phone · No connection")).to_be_visible()
+    page.goto("about:blank")
+    assert feedings(server) == 0
+    page.context.set_offline(False)
+    deadline = time.monotonic() + 15
+    while not feedings(server) and time.monotonic() < deadline:
+        page.wait_for_timeout(50)  # nothing on the phone tells: no page is open
+
+    assert feedings(server) == 1
