@@ -44,8 +44,10 @@ def test_without_a_count_the_stage_speaks_and_says_that_it_guesses():
     assert guessed.workers == Estimate(3, 8, 20)
     assert guessed.basis == "stage"
     assert [r["code"] for r in guessed.reasons(0)] == ["census_guessed"]
-    assert census_of([], "founding").workers == Estimate.exactly(0)
-    assert census_of([], None).basis == "unknown"
+    founding = census_of([], "founding")
+    assert founding.workers == Estimate.exactly(0)
+    assert founding.reasons(0) == ()  # that she has no workers yet is no guess
+    assert [r["code"] for r in census_of([], None).reasons(0)] == ["census_unknown"]
 
 
 def test_a_field_left_open_keeps_what_an_earlier_count_said():

@@ -42,6 +42,41 @@ def test_the_larder_says_what_runs_out_and_what_to_buy_by_when(keeper, shelf):
     assert [r["code"] for r in outlooks["sugar_water"]["reasons"]] == ["larder_out"]
 
 
+def test_a_lot_shrinks_by_the_feedings_since_its_amount_was_written_down(keeper, shelf, clock):
+    def fed(amount, unit, lot, at="2026-05-01T14:30:00+02:00"):
+        values = {"colony_id": shelf, "need": "sugar", "amount": amount, "unit": unit, "happened_at": at}
+        return keeper.op("feeding", values | ({"lot_id": lot["id"]} if lot else {}))
+
+    def left(lot):
+        found = {each["lot_id"]: each for each in keeper.get("/api/larder").json["left"]}
+        return found.get(lot["id"])
+
+    batch = keeper.op("lot", {"food_code": "sugar_water", "origin": "home_mixed", "amount": 10, "unit": "ml"})
+    nameless = keeper.op("lot", {"food_code": "honey_water", "origin": "home_mixed"})
+    keeper.sync(batch, nameless)
+    clock.now_ms += 2 * 3_600_000  # the feedings below happened after the lot was written down
+    voided = fed(4, "ml", batch)
+    keeper.sync(
+        fed(20, "drop", batch),
+        fed(0.5, "ml", batch),
+        voided,
+        keeper.op("feeding", {"gone": True}, voided["id"]),
+        fed(3, "piece", batch),  # a slip: nothing to take from mL
+        fed(2, "ml", None),
+        fed(9, "ml", batch, at="2026-04-30T13:00:00+02:00"),  # before there was a batch
+    )
+
+    assert left(batch) == {"lot_id": batch["id"], "amount": 8.5, "given": 1.5}  # a drop is 0.05 mL
+    assert left(nameless) is None
+
+    keeper.sync(keeper.op("lot", {"amount": 6}, batch["id"]))
+    assert left(batch) == {"lot_id": batch["id"], "amount": 6, "given": 0}
+
+    clock.now_ms += 3_600_000
+    keeper.sync(fed(7, "ml", batch, at="2026-05-01T16:30:00+02:00"))
+    assert left(batch)["amount"] == 0
+
+
 def test_a_weekend_needs_nobody_and_two_months_need_a_visit(keeper, shelf):
     def away(leave_on, return_on):
         answer = keeper.post("/api/holiday", {"leave_on": leave_on, "return_on": return_on})

@@ -6,6 +6,7 @@ import datetime as dt
 import zoneinfo
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
 from typing import Any, Final
 
 from sqlalchemy import Connection
@@ -14,6 +15,7 @@ from ..care.feeding.food_origin import origin_verdict
 from ..care.plan.holiday import ColonyHoliday, plan_holiday
 from ..care.plan.larder import Outlook, Stock, Use, forecast
 from ..care.quantities import Estimate
+from ..records.recent import read_kind_since
 from ..records.store import Record, read_kind
 from .colony_state import colony_states, workers_by_colony
 
@@ -21,12 +23,53 @@ _IN_LOTS: Final[Mapping[str, tuple[str, float]]] = {"drop": ("ml", 0.05), "leg":
 """A drop is 0.05 mL; for a leg a whole insect is killed (common practice, no source)."""
 
 
-def larder_outlook(connection: Connection, household_id: str, today: str) -> tuple[Outlook, ...]:
+@dataclass(frozen=True, slots=True)
+class Left:
+    """What is left of a lot by the feedings logged since its amount was written down, in the unit of the lot."""
+
+    lot_id: str
+    amount: float
+    given: float
+
+
+def larder_left(connection: Connection, household_id: str) -> tuple[Left, ...]:
+    """Return what is left of each lot in the house whose amount somebody wrote down.
+
+    A feeding counts where it names the lot and happened after that; one in a unit that does not meet the lot's
+    takes nothing from it.
+    """
+    lots = {
+        lot.id: lot
+        for lot in read_kind(connection, household_id, "lot")
+        if not lot.values.get("finished_on") and lot.values.get("amount") is not None
+    }
+    if not lots:
+        return ()
+    given: dict[str, float] = defaultdict(float)
+    first_ms = min(map(_written_ms, lots.values()))
+    for feeding in read_kind_since(connection, household_id, "feeding", first_ms):
+        lot, amount = lots.get(feeding.values.get("lot_id", "")), feeding.values.get("amount")
+        if lot is None or amount is None or feeding.happened_ms < _written_ms(lot):
+            continue
+        unit, times = _in_lots(feeding.values.get("unit") or "")
+        own_unit, own_times = _in_lots(lot.values.get("unit") or "")
+        if unit == own_unit:
+            given[lot.id] += amount * times / own_times
+    return tuple(
+        Left(lot.id, round(max(0.0, lot.values["amount"] - given[lot.id]), 3), round(given[lot.id], 3))
+        for lot in lots.values()
+    )
+
+
+def larder_outlook(
+    connection: Connection, household_id: str, today: str, left: Iterable[Left]
+) -> tuple[Outlook, ...]:
     """Return how long each food in use lasts, the one to buy first at the front. ``today``: ISO day."""
     uses = _uses(_plans(connection, household_id))
     unit_of = {use.food_code: use.unit for use in uses}
+    amounts = {each.lot_id: each.amount for each in left}
     stocks = [
-        _stock(lot, unit_of[lot.values["food_code"]], today)
+        _stock(lot, amounts.get(lot.id), unit_of[lot.values["food_code"]], today)
         for lot in read_kind(connection, household_id, "lot")
         if not lot.values.get("finished_on") and lot.values["food_code"] in unit_of
     ]
@@ -58,7 +101,7 @@ def _uses(plans: Iterable[Mapping[str, Any]]) -> list[Use]:
             portion, gauge = task.get("portion"), gauges.get(task["need"])
             if not portion or gauge is None or not task["from_gauge"]:
                 continue
-            unit, times = _IN_LOTS.get(portion["unit"], (portion["unit"], 1.0))
+            unit, times = _in_lots(portion["unit"])
             per_day = portion["amount"] * times / gauge["capacity"]
             rates = Estimate(gauge["rate_low"], gauge["rate_per_day"], gauge["rate_high"])
             key = (portion["food_code"], unit)
@@ -66,19 +109,27 @@ def _uses(plans: Iterable[Mapping[str, Any]]) -> list[Use]:
     return [Use(food, unit, per_day) for (food, unit), per_day in sorted(total.items())]
 
 
-def _stock(lot: Record, unit: str, today: str) -> Stock | None:
+def _in_lots(unit: str) -> tuple[str, float]:
+    """Return the unit in which lots are counted, and how many of it one of ``unit`` is."""
+    return _IN_LOTS.get(unit, (unit, 1.0))
+
+
+def _written_ms(lot: Record) -> int:
+    """Return when the amount of a lot was written down, by the server's clock."""
+    _rev, corrected_ms, _device = lot.stamps.get("amount", (0, lot.made_ms, None))
+    return corrected_ms
+
+
+def _stock(lot: Record, amount: float | None, unit: str, today: str) -> Stock | None:
     """Return the lot in the unit of its use; its amount is unknown where the units do not meet."""
     values = lot.values
     verdict = origin_verdict(values["origin"], got_on=values.get("got_on"), today=today)
     if verdict.verdict == "refuse":
         return None
-    own_unit, times = _IN_LOTS.get(values.get("unit") or unit, (values.get("unit") or unit, 1.0))
-    amount = values.get("amount")
-    known = amount is not None and own_unit == unit
+    own_unit, times = _in_lots(values.get("unit") or unit)
+    here = amount * times if amount is not None and own_unit == unit else None
     offer_from = max(filter(None, (values.get("hold_until"), verdict.until)), default=None)
-    return Stock(
-        lot.id, values["food_code"], unit, amount * times if known else None, offer_from, values.get("use_by")
-    )
+    return Stock(lot.id, values["food_code"], unit, here, offer_from, values.get("use_by"))
 
 
 def _noon_ms(connection: Connection, household_id: str, day: str) -> int:

@@ -18,7 +18,7 @@ from ..care.quantities import OutOfRange
 from ..errors import BadRequest, NotFound
 from ..records.database import reading
 from ..records.store import read_kind
-from ..rounds.outlook import holiday_outlook, larder_outlook
+from ..rounds.outlook import holiday_outlook, larder_left, larder_outlook
 from . import parts as p
 
 blueprint = Blueprint("outlooks", __name__, url_prefix="/api")
@@ -26,13 +26,15 @@ blueprint = Blueprint("outlooks", __name__, url_prefix="/api")
 
 @blueprint.get("/larder")
 def larder() -> Response:
-    """Return how long each food lasts and what will spoil."""
+    """Return what is left of each lot, how long each food lasts and what will spoil."""
     actor = p.keeper()
     with reading() as connection:
         zone = zoneinfo.ZoneInfo(read_kind(connection, actor.household_id, "household")[0].values["zone"])
         today = dt.datetime.fromtimestamp(p.now_ms() / 1000, zone).date().isoformat()
-        found = larder_outlook(connection, actor.household_id, today)
+        left = larder_left(connection, actor.household_id)
+        found = larder_outlook(connection, actor.household_id, today, left)
     return jsonify(
+        left=[dataclasses.asdict(lot) for lot in left],
         outlooks=[dataclasses.asdict(outlook) for outlook in found],
         spoils=[dataclasses.asdict(lot) for lot in spoils_first(found)],
     )

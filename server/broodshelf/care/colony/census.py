@@ -85,9 +85,11 @@ class Census:
         """Return what a person should know about the count: that it is old, guessed or fell to nothing."""
         made: list[Reason] = []
         age = self.age_days(now_ms)
-        if age is None:
+        if self.basis == "unknown":
+            made.append({"code": "census_unknown", "args": {}})
+        elif age is None and self.workers.high > 0:  # that a founding queen has no workers yet is no guess
             made.append({"code": "census_guessed", "args": {"workers": round(self.workers.best)}})
-        elif age > OLD_CENSUS_DAYS:
+        elif age is not None and age > OLD_CENSUS_DAYS:
             made.append({"code": "census_old", "args": {"days": round(age)}})
         if self.fell_to_zero:
             made.append({"code": "workers_fell_to_zero", "args": {}})
