@@ -15,8 +15,9 @@ def test_every_calculator_works_with_what_it_begins_with_and_says_where_it_comes
     each = CALCULATORS[code]
     lines = each.run({})
 
-    assert (bool(each.formula), bool(each.source), bool(each.limits)) == (True, True, True)
-    assert code in words()["reckon"]
+    for section in ("reckon", "reckon_formula", "reckon_source", "reckon_limits"):
+        assert words()[section].get(code), f"{section} of words.toml lacks {code}"
+    assert each.formula == words()["reckon_formula"][code]
     assert lines
     assert all(line.code in words()[line.section] for line in lines)
     assert not any("?" in str(line) or "{" in str(line) for line in lines)

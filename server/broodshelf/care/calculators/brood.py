@@ -37,7 +37,4 @@ BROOD: Final = Calculator(
         Input("night_c", "night temperature", "°C", None, 0, 45, left_out="as by day"),
     ),
     _brood,
-    "days = degree days of a stage / (temperature - threshold), day and night half each",
-    "by group of species; the last line names the source of this one",
-    "inside the temperatures that were studied for the group; outside them it refuses",
 )

@@ -51,14 +51,26 @@ class Calculator:
     code: str
     inputs: tuple[Input, ...]
     work: Callable[[Mapping[str, Any]], tuple[Line, ...]]
-    formula: str
-    source: str
-    limits: str
 
     @property
     def title(self) -> str:
         """Its name in words."""
         return say("reckon", self.code)
+
+    @property
+    def formula(self) -> str:
+        """How it reckons."""
+        return say("reckon_formula", self.code)
+
+    @property
+    def source(self) -> str:
+        """Where its formula and figures are from."""
+        return say("reckon_source", self.code)
+
+    @property
+    def limits(self) -> str:
+        """Where it holds, and how far it may be off."""
+        return say("reckon_limits", self.code)
 
     def run(self, given: Mapping[str, Value | None]) -> tuple[Line, ...]:
         """Return the result lines; what is not given has its default.

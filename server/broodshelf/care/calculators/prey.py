@@ -63,7 +63,4 @@ PREY: Final = Calculator(
         yes_no("first", "first servings of a new colony: a third"),
     ),
     _prey,
-    "pieces = protein need / (fresh mass x protein share); need = 20 mg per g of workers and day",
-    "Macom & Porter 1995; Finke 2002/2013 and USDA SR26 compositions; sizes and handling: common practice",
-    "a colony with growing brood and sugar on offer, one species measured; other colonies differ twofold",
 )

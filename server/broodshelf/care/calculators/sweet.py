@@ -93,10 +93,6 @@ SUGAR_WATER: Final = Calculator(
         Input("parts_by", "what the parts are by", choices=BY, kind="choice"),
     ),
     _sugar_water,
-    "sugar = strength x mass; mass = volume x density(strength); mol/L = g/L / 342.2965",
-    "CRC Handbook of Chemistry and Physics, sucrose, 20 °C (second-hand); bulk density of sugar 0.85 g/mL "
-    "(from memory)",
-    "0 to 67.09 % by mass, 20 °C; by volume a spoon may hold a tenth more or less",
 )
 DILUTE: Final = Calculator(
     "dilute",
@@ -106,9 +102,6 @@ DILUTE: Final = Calculator(
         _ML,
     ),
     _dilute,
-    "sweet food = strength x mass / share of sugars in the food; the rest is water",
-    "USDA SR26 compositions; density as of sucrose of that strength",
-    "up to the sugars of the food itself; honey's own sugars differ from sucrose by about 1 % in volume",
 )
 COOLING: Final = Calculator(
     "cooling",
@@ -121,7 +114,4 @@ COOLING: Final = Calculator(
         Input("later_min", "minutes between the two readings", "min", None, 0.1, 10_000),
     ),
     _cooling,
-    "T(t) = room + (start - room) exp(-k t)",
-    "Newton's law of cooling; k of the vessels is our own estimate, or from your two readings",
-    "still air, no lid; the room at least half a degree below the goal",
 )

@@ -35,8 +35,4 @@ TUBE_WATER: Final = Calculator(
         Input("humidity_pct", "relative humidity around it", "%", 50.0, 0, 99),
     ),
     _tube_water,
-    "Stefan diffusion of vapour through air and cotton to the room, times 2 for a tube in use",
-    "Bird, Stewart & Lightfoot (diffusion tube); vapour pressure within 0.1 % of IAPWS; the factor of a tube in "
-    "use: common practice, no source",
-    "a third to three times as long, by cotton, handling and draught; readings of your own tube are better",
 )
