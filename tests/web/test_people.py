@@ -94,6 +94,27 @@ def test_a_new_phone_shows_a_code_that_a_keeper_approves_once(browser, keeper):
     assert len(keeper.get("/api/devices").json["devices"]) == 2
 
 
+def test_phones_that_call_themselves_the_same_are_told_apart_by_a_number(browser, keeper):
+    def back(name):
+        with keeper.app.app_context(), writing() as connection:
+            code = make_claim_code(connection, NOON_MS, keeper.me["household_id"], keeper.me["person_id"])
+        phone = browser()
+        device = {**phone.device(), "name": name}
+        assert phone.post("/api/claim", {"code": code, "device": device}).status_code == 200
+        return device["id"]
+
+    def names():
+        return sorted(device["name"] for device in keeper.get("/api/devices").json["devices"])
+
+    second, _, _ = back("a phone"), back("a phone"), back("w" * 80)
+    back("w" * 80)
+    assert names() == ["a phone", "a phone 2", "a phone 3", "w" * 76 + " 2", "w" * 80]
+
+    keeper.post(f"/api/devices/{second}/revoke")
+    back("a phone")
+    assert names()[:3] == ["a phone", "a phone 2", "a phone 3"]  # the number of one that went is free
+
+
 def test_a_pairing_code_lasts_ten_minutes(browser, keeper, clock):
     new = browser()
     asked = new.post("/api/pairings", {"device": new.device()}).json

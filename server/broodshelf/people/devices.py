@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import chain, count
 from typing import Any
 
 from sqlalchemy import Connection, insert, select, update
@@ -18,6 +19,7 @@ IDLE_MS = 90 * DAY_MS
 """A phone that was not used for 90 days asks to be paired again: longer than a winter rest without looks."""
 ABSOLUTE_MS = 400 * DAY_MS
 """The longest that browsers keep a cookie."""
+MOST_NAME = 80
 SEEN_EVERY_MS = 10 * 60_000
 
 
@@ -40,7 +42,10 @@ def sign_in(
     now_ms: int,
     pass_id: str | None = None,
 ) -> Session:
-    """Make or renew a device's session. A device id that belongs to another household is refused."""
+    """Make or renew a device's session. A device id that belongs to another household is refused.
+
+    Phones of a kind call themselves the same; the second of a household gets a number after its name.
+    """
     token = new_token()
     row = connection.execute(select(devices).where(devices.c.id == device_id)).one_or_none()
     values: dict[str, Any] = {
@@ -48,7 +53,7 @@ def sign_in(
         "person_id": person_id,
         "pass_id": pass_id,
         "role": role,
-        "name": device_name,
+        "name": _free_name(connection, household_id, device_id, device_name),
         "token_hash": hash_token(token),
         "created_ms": now_ms,
         "last_seen_ms": now_ms,
@@ -65,6 +70,17 @@ def sign_in(
             fields={"device.id": "taken"},
         )
     return Session(token, device_id)
+
+
+def _free_name(connection: Connection, household_id: str, device_id: str, wanted: str) -> str:
+    c = devices.c
+    taken = set(
+        connection.scalars(
+            select(c.name).where(c.household_id == household_id, c.revoked_ms.is_(None), c.id != device_id)
+        )
+    )
+    numbered = (f"{wanted[: MOST_NAME - 4]} {n}" for n in count(2))
+    return next(name for name in chain([wanted], numbered) if name not in taken)
 
 
 def actor_of(connection: Connection, token: str | None, now_ms: int) -> Actor:
