@@ -138,6 +138,26 @@ def test_the_minifier_keeps_the_order_of_what_is_done(script):
     assert run_by_node(small) == run_by_node(whole)
 
 
+@pytest.mark.parametrize(
+    "markup",
+    [
+        '<p class="a"\n    id="b">${1}\n  ${2}\n  <b>x</b>\n</p>',
+        "<p>some words\nand more ${1}\n  <b>x</b> <i>y</i></p>\n  ${2}",
+        '${[html`<i />\n  ${2}`]} \n <input value=${3}\n    ...${{ id: "x" }} />',
+    ],
+)
+def test_markup_is_the_same_to_htm_without_its_line_breaks(markup):
+    htm = base64.b64encode((PWA / "vendor/htm.module.js").read_bytes()).decode()
+    whole = (
+        f"import htm from 'data:text/javascript;base64,{htm}';\nconst html = htm.bind((...made) => made);\n"
+        f"console.log(JSON.stringify(html`{markup}`));"
+    )
+    small = compact.compact({"a.js": whole.encode()})["a.js"].decode()
+
+    assert small.count("\n") < markup.count("\n")
+    assert run_by_node(small) == run_by_node(whole)
+
+
 def run_by_node(script: str) -> str:
     command = ["node", "--input-type=module", "--eval", script]
     return subprocess.run(command, check=True, capture_output=True, text=True, timeout=60).stdout
