@@ -61,5 +61,5 @@ const Axes = ({ ticks, y, unit, from, to }) => html`${ticks.map((tick) => html`<
   ${[0, 0.5, 1].map((part) => html`<text x=${LEFT + part * (WIDTH - LEFT - RIGHT)} y=${HEIGHT - 8} text-anchor=${['start', 'middle', 'end'][part * 2]}>${shortDay(from + part * (to - from))}</text>`)}`;
 
 /** @param {{heads: string[], rows: string[][]}} props */
-export const Figures = ({ heads, rows }) => html`<details><summary>${m.charts.table}</summary><table><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
+export const Figures = ({ heads, rows }) => html`<details><summary>${m.figures.table}</summary><table><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
   <tbody>${rows.map((cells) => html`<tr>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`)}</tbody></table></details>`;

@@ -7,7 +7,7 @@ import { readCode, shortCode } from '../care/short-code.js';
 import { watchForCodes } from '../signals/camera.js';
 import { go } from '../signals/route.js';
 import { rows } from '../signals/shelf.js';
-import { m } from '../text/en-more.js';
+import { l } from '../text/en-labels.js';
 import { LogSheet } from './log.js';
 import { coloniesInOrder } from './shelf.js';
 
@@ -21,9 +21,9 @@ export function AtScreen({ code }) {
     const done = () => { setClosed(true); go(`#/colony/${only.id}`); };
     return html`<h1>${rows.value.get(only.id)?.set.name}</h1><${LogSheet} colonyId=${only.id} onClose=${done} />`;
   }
-  return html`<h1>${m.labels.scan_title}</h1>
-    ${found.length > 1 && html`<p>${m.labels.several}</p><div class="wrap">${found.map((colony) => html`<a class="button" href=${`#/colony/${colony.id}`}>${colony.set.name}</a>`)}</div>`}
-    ${code && !found.length && html`<p role="alert" class="caution">${m.labels.unknown}</p>`}
+  return html`<h1>${l.scan_title}</h1>
+    ${found.length > 1 && html`<p>${l.several}</p><div class="wrap">${found.map((colony) => html`<a class="button" href=${`#/colony/${colony.id}`}>${colony.set.name}</a>`)}</div>`}
+    ${code && !found.length && html`<p role="alert" class="caution">${l.unknown}</p>`}
     <${Finder} /><${Typed} />`;
 }
 
@@ -36,7 +36,7 @@ function Finder() {
   /** @param {string} text */
   function seen(text) {
     const code = readCode(text);
-    if (!code) return say(m.labels.foreign);
+    if (!code) return say(l.foreign);
     stop.current?.();
     return go(`#/at/${code}`);
   }
@@ -45,11 +45,11 @@ function Finder() {
       stop.current = await watchForCodes(video.current, seen);
       setOpen(true);
     } catch {
-      throw new Error(m.labels.no_camera);
+      throw new Error(l.no_camera);
     }
   });
-  return html`<div class="stack"><video ref=${video} class="finder" hidden=${!open} playsinline muted aria-label=${m.labels.camera}></video>
-    ${open ? html`<p class="soft">${m.labels.camera}</p>` : html`<button type="button" class="button main wide" disabled=${busy} onClick=${start}><${Icon} name="scan" />${m.labels.start}</button>`}${said}</div>`;
+  return html`<div class="stack"><video ref=${video} class="finder" hidden=${!open} playsinline muted aria-label=${l.camera}></video>
+    ${open ? html`<p class="soft">${l.camera}</p>` : html`<button type="button" class="button main wide" disabled=${busy} onClick=${start}><${Icon} name="scan" />${l.start}</button>`}${said}</div>`;
 }
 
 function Typed() {
@@ -59,7 +59,7 @@ function Typed() {
     event.preventDefault();
     const code = readCode(textsOf(event.target)('code'));
     if (code) go(`#/at/${code}`);
-    else say(m.labels.unknown);
+    else say(l.unknown);
   }
-  return html`<form class="card" onSubmit=${open}><label>${m.labels.typed}<input name="code" required autocomplete="off" autocapitalize="characters" spellcheck=${false} /></label>${said}<button class="button">${m.labels.open}</button></form>`;
+  return html`<form class="card" onSubmit=${open}><label>${l.typed}<input name="code" required autocomplete="off" autocapitalize="characters" spellcheck=${false} /></label>${said}<button class="button">${l.open}</button></form>`;
 }

@@ -12,7 +12,7 @@ import { gaugesOf } from '../signals/gauges.js';
 import { useHistory } from '../signals/history.js';
 import { now, planOf } from '../signals/shelf.js';
 import { t } from '../text/en.js';
-import { m } from '../text/en-more.js';
+import { c } from '../text/en-charts.js';
 
 const WEEK_MS = 7 * DAY_MS;
 const WEEKS = 26;
@@ -26,10 +26,10 @@ export function Charts({ colony }) {
   const { attempt, said } = useAttempt();
   const { log } = useHistory(colony.id);
   const Chart = { growth: Growth, water: Water, feeding: Food }[which] ?? Growth;
-  const share = () => attempt(() => sharePicture(box.current.querySelector('svg.chart'), `${colony.set.name}: ${/** @type {any} */ (m.charts)[which]}`));
+  const share = () => attempt(() => sharePicture(box.current.querySelector('svg.chart'), `${colony.set.name}: ${/** @type {any} */ (c)[which]}`));
   return html`<div class="stack" ref=${box}>
-    <${Choice} label=${m.charts.which} hideLabel value=${which} onPick=${setWhich} options=${[['growth', m.charts.growth], ['water', m.charts.water], ['feeding', m.charts.feeding]]} />
-    <${Chart} log=${log} colonyId=${colony.id} onShare=${html`<button type="button" class="button screen-only" onClick=${share}><${Icon} name="share" />${m.charts.share}</button>`} />${said}</div>`;
+    <${Choice} label=${c.which} hideLabel value=${which} onPick=${setWhich} options=${[['growth', c.growth], ['water', c.water], ['feeding', c.feeding]]} />
+    <${Chart} log=${log} colonyId=${colony.id} onShare=${html`<button type="button" class="button screen-only" onClick=${share}><${Icon} name="share" />${c.share}</button>`} />${said}</div>`;
 }
 
 /** @param {{log: any[], colonyId: string, onShare: any}} props */
@@ -40,11 +40,11 @@ function Growth({ log, colonyId, onShare }) {
   const rows = counts.map((row) => [fullDay(row.happened_ms), String(row.set.workers ?? /** @type {any} */ (t.coarse)[row.set.workers_coarse] ?? '–')]).reverse();
   const first = points[0];
   const last = points.at(-1);
-  if (!first || !last || points.length < 2) return html`<p class="soft">${m.charts.few}</p>${rows.length > 0 && html`<${Figures} heads=${[m.charts.day, m.charts.workers]} rows=${rows} />`}`;
+  if (!first || !last || points.length < 2) return html`<p class="soft">${c.few}</p>${rows.length > 0 && html`<${Figures} heads=${[c.day, c.workers]} rows=${rows} />`}`;
   const ahead = growthAhead(colonyId);
-  const words = `${m.charts.growth_words(first[1], last[1])}${ahead ? ` ${ahead.words}` : ''}`;
-  return html`<p class="soft">${words}${ahead ? ` ${m.charts.estimate}` : ''}</p><${LineChart} title=${m.charts.growth} words=${words} unit="" need="protein" points=${points} guess=${ahead?.line} band=${ahead?.band} />
-    ${onShare}<${Figures} heads=${[m.charts.day, m.charts.workers]} rows=${rows} />`;
+  const words = `${c.growth_words(first[1], last[1])}${ahead ? ` ${ahead.words}` : ''}`;
+  return html`<p class="soft">${words}${ahead ? ` ${c.estimate}` : ''}</p><${LineChart} title=${c.growth} words=${words} unit="" need="protein" points=${points} guess=${ahead?.line} band=${ahead?.band} />
+    ${onShare}<${Figures} heads=${[c.day, c.workers]} rows=${rows} />`;
 }
 
 /** Workers in the coming weeks, from the pace at which they take the room of their vessel; null where the plan has learnt none. @param {string} colonyId */
@@ -56,7 +56,7 @@ function growthAhead(colonyId) {
   /** @param {number} rate @returns {Array<[number, number]>} */
   const line = (rate) => [[gauge.as_of_ms, workers], [gauge.as_of_ms + GROWTH_AHEAD_DAYS * DAY_MS, then(rate)]];
   const [low, best, high] = [gauge.rate_low, gauge.rate_per_day, gauge.rate_high].map((rate) => Math.round(then(rate)));
-  return { line: line(gauge.rate_per_day), band: { low: line(gauge.rate_low), high: line(gauge.rate_high) }, words: m.charts.growth_ahead(GROWTH_AHEAD_DAYS, best ?? 0, low ?? 0, high ?? 0) };
+  return { line: line(gauge.rate_per_day), band: { low: line(gauge.rate_low), high: line(gauge.rate_high) }, words: c.growth_ahead(GROWTH_AHEAD_DAYS, best ?? 0, low ?? 0, high ?? 0) };
 }
 
 /** The share of a full reservoir that an event says. @param {any} row @returns {number | null} */
@@ -71,14 +71,14 @@ function Water({ log, colonyId, onShare }) {
   /** @type {Array<[number, number]>} */
   const points = log.filter((row) => row.kind === 'water' && shareOf(row) !== null).map((row) => [row.happened_ms, shareOf(row) ?? 0]);
   const gauge = gaugesOf(colonyId).find((each) => each.need === 'water');
-  if (!points.length && !gauge) return html`<p class="soft">${m.charts.few_water}</p>`;
+  if (!points.length && !gauge) return html`<p class="soft">${c.few_water}</p>`;
   const ahead = gauge && gauge.rate_per_day > 0 ? forecast(gauge) : null;
   const due = gauge ? dueAtMs(gauge) : null;
-  const words = due === null ? m.charts.never : due <= now.value ? m.charts.due_now : m.charts.water_words(m.charts.days((due - now.value) / DAY_MS));
+  const words = due === null ? c.never : due <= now.value ? c.due_now : c.water_words(c.days((due - now.value) / DAY_MS));
   const rows = points.map(([ms, value]) => [fullDay(ms), `${Math.round(value)} %`]).reverse();
-  return html`<p>${words}${ahead ? html` <span class="soft">${m.charts.estimate}</span>` : ''}</p>
-    <${LineChart} title=${m.charts.water} words=${words} unit=" %" need="water" points=${points} guess=${ahead?.line} band=${ahead?.band} due=${gauge ? (gauge.due_level / gauge.capacity) * 100 : null} />
-    ${onShare}<${Figures} heads=${[m.charts.day, m.charts.level]} rows=${rows} />`;
+  return html`<p>${words}${ahead ? html` <span class="soft">${c.estimate}</span>` : ''}</p>
+    <${LineChart} title=${c.water} words=${words} unit=" %" need="water" points=${points} guess=${ahead?.line} band=${ahead?.band} due=${gauge ? (gauge.due_level / gauge.capacity) * 100 : null} />
+    ${onShare}<${Figures} heads=${[c.day, c.level]} rows=${rows} />`;
 }
 
 /** The gauge's line from now until it is empty, with the band of its low and high rates. @param {import('../care/gauges.js').Gauge} gauge */
@@ -94,14 +94,14 @@ function forecast(gauge) {
 function Food({ log, onShare }) {
   const start = now.value - WEEKS * WEEK_MS;
   const feedings = log.filter((row) => row.kind === 'feeding' && row.happened_ms > start);
-  if (!feedings.length) return html`<p class="soft">${m.charts.few_food}</p>`;
+  if (!feedings.length) return html`<p class="soft">${c.few_food}</p>`;
   const weeks = Array.from({ length: WEEKS }, (_, i) => ({ ms: start + i * WEEK_MS, sugar: 0, other: 0 }));
   for (const row of feedings) {
     const week = weeks[Math.min(WEEKS - 1, Math.floor((row.happened_ms - start) / WEEK_MS))];
     if (week) week[row.set.need === 'sugar' ? 'sugar' : 'other'] += 1;
   }
-  const words = m.charts.food_words(feedings.length);
-  return html`<p class="soft">${words}</p><${WeekBars} title=${m.charts.feeding} words=${words} weeks=${weeks} />
-    <ul class="wrap soft"><li class="need-sugar"><span class="key" aria-hidden="true"></span> ${m.charts.sugar}</li><li class="need-protein"><span class="key" aria-hidden="true"></span> ${m.charts.protein}</li></ul>
-    ${onShare}<${Figures} heads=${[m.charts.week, m.charts.sugar, m.charts.protein]} rows=${weeks.filter((week) => week.sugar + week.other).map((week) => [fullDay(week.ms), String(week.sugar), String(week.other)]).reverse()} />`;
+  const words = c.food_words(feedings.length);
+  return html`<p class="soft">${words}</p><${WeekBars} title=${c.feeding} words=${words} weeks=${weeks} />
+    <ul class="wrap soft"><li class="need-sugar"><span class="key" aria-hidden="true"></span> ${c.sugar}</li><li class="need-protein"><span class="key" aria-hidden="true"></span> ${c.protein}</li></ul>
+    ${onShare}<${Figures} heads=${[c.week, c.sugar, c.protein]} rows=${weeks.filter((week) => week.sugar + week.other).map((week) => [fullDay(week.ms), String(week.sugar), String(week.other)]).reverse()} />`;
 }

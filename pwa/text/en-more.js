@@ -63,17 +63,9 @@ export const m = {
     first: 'The first workers', next: 'New workers', days: (/** @type {number} */ low, /** @type {number} */ high) => (low === high ? `in about ${count(high, 'day')}` : `in ${low} to ${count(high, 'day')}`), by: (/** @type {number} */ d) => `any day now, at the latest in ${count(d, 'day')}`, any: 'any day now',
     between: (/** @type {string} */ from, /** @type {string} */ to) => `Between ${from} and ${to}`, warm: (/** @type {number} */ c) => `at ${c} °C`, seen: (/** @type {string} */ stage) => `oldest brood seen: ${stage}`,
   },
+  figures: { table: 'The figures in a table' },
   diary: {
     empty: 'Nothing logged yet.', earlier: 'Earlier', newer: 'Newer', void: 'Void', search: 'Find in the diary', kinds: 'Show', all: 'Everything', none: 'Nothing like this in the diary.', today: 'Today', yesterday: 'Yesterday',
-  },
-  charts: {
-    growth: 'Growth', water: 'Water', feeding: 'Food', which: 'Chart', table: 'The figures in a table', day: 'Day', workers: 'Workers', level: 'Level', share: 'Share as a picture',
-    few: 'A chart needs at least two counts with a number.', few_water: 'No water reading yet.', few_food: 'No feeding logged yet.', week: 'Week of', sugar: 'Sugar', protein: 'Protein and other food',
-    growth_words: (/** @type {number} */ first, /** @type {number} */ last) => `Workers counted: from ${first} to ${last}.`,
-    water_words: (/** @type {string} */ left) => `At this pace ${left} left until it is due.`, never: 'The level does not fall at present.', due_now: 'The water is due now.',
-    food_words: (/** @type {number} */ n) => `${count(n, 'feeding')} in the last half year.`, estimate: 'The dashed line is an estimate, the shade its range.',
-    growth_ahead: (/** @type {number} */ d, /** @type {number} */ best, /** @type {number} */ low, /** @type {number} */ high) => `At this pace about ${best} in ${count(d, 'day')}, likely ${low} to ${high}.`,
-    days: (/** @type {number} */ d) => count(Math.max(0, Math.round(d)), 'day'),
   },
   log: {
     food: 'Food', more: 'More foods', amount: 'Amount', size: 'Size', from: 'Where it comes from', lot: 'Which lot', no_lot: 'From elsewhere', go: 'Log the feeding', despite: 'It already happened: log it all the same',
@@ -125,9 +117,6 @@ export const m = {
   },
   paper: {
     sheet: (/** @type {string} */ who) => `Looking after the shelf: ${who}`, record: (/** @type {string} */ name) => `Record of ${name}`, print: 'Print', what: 'What to give', done: 'Done', call: 'Call', made: (/** @type {string} */ day) => `Printed ${day}`, gone: 'There is nothing to print here.', species: 'Species', lives: 'Lives in', count: 'Last count', when: 'When', event: 'What', by: 'By',
-  },
-  labels: {
-    title: 'Tube labels', about: 'Print the sheet, cut, and tape one to each tube. Scanned or typed inside the app, a label opens that colony’s log, without a connection too.', print: 'Print the sheet', choose: 'Labels for', scan: 'Scan a label', scan_title: 'Scan a label', typed: 'Or type the code under it', open: 'Open', unknown: 'No colony on this phone has this code.', camera: 'Hold the label in front of the camera.', no_camera: 'The camera cannot be used here. Type the code instead.', start: 'Start the camera', foreign: 'This code is not a label of this shelf.', several: 'Several colonies fit:',
   },
   welcome: {
     title: (/** @type {string} */ name) => `${name} is on the shelf`, plan: 'The plan', wait: 'The plan comes with the next connection.', nothing: 'Nothing is due. Leave them their quiet.', install: 'Put it on your home screen', why_install: 'It then opens like any app, works at the shelf without a signal, and keeps your logs safe from tidying browsers.', installed: 'It is on this home screen already.', go: 'Go to the round', again: 'Add another colony',

@@ -32,13 +32,14 @@ NETWORK: Final = {
 }
 RUNS: Final = 5
 TAPS: Final = 40
-CHARTS: Final = ("components/chart.js", "components/picture.js", "screens/charts.js")
+CHARTS: Final = ("components/chart.js", "components/picture.js", "screens/charts.js", "text/en-charts.js")
 LABELS: Final = (
     "vendor/qr/",
     "screens/labels.js",
     "screens/at.js",
     "signals/camera.js",
     "care/short-code.js",
+    "text/en-labels.js",
 )
 
 SCRIPTS: Final = re.split(
