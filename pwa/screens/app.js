@@ -37,7 +37,7 @@ function screen(name, id, stand_in) {
     case 'paper': return html`<${Lazy} from="paper" name="PaperScreen" props=${{ id }} key=${id} />`;
     case 'welcome': return html`<${Lazy} from="welcome" name="WelcomeScreen" props=${{ id }} />`;
     case 'places': return html`<${Lazy} from="places" name="PlacesScreen" />`;
-    case 'gone': return html`<${Lazy} from="gone" name="GoneScreen" />`;
+    case 'gone': return html`<${Lazy} from="past" name="GoneScreen" />`;
     case 'look': return html`<${Lazy} from="look" name="LookScreen" />`;
     case 'attention': return html`<${Lazy} from="attention" name="AttentionScreen" />`;
     default: return html`<${RoundScreen} />`;

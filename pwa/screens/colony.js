@@ -1,25 +1,32 @@
-// One colony: its gauges, logging, what the plan says, its charts and its diary.
+// One colony: its gauges, logging, what the plan says, its charts, its pictures and its diary.
 import { useState } from 'preact/hooks';
+import { fullDay } from '../components/days.js';
 import { html } from '../components/html.js';
 import { Icon } from '../components/icon.js';
+import { Photo } from '../components/photo.js';
 import { SaveState } from '../components/save-state.js';
 import { Sheet } from '../components/sheet.js';
-import { Tube, dueInWords, percentOf } from '../components/tube.js';
+import { dueInWords, percentOf, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
-import { say } from '../care/words.js';
+import { say as inTable } from '../care/words.js';
+import { say, voidLog } from '../signals/actions.js';
 import { gaugesOf } from '../signals/gauges.js';
+import { useHistory } from '../signals/history.js';
+import { takePhoto } from '../signals/photos.js';
 import { catalogue, planOf, rows } from '../signals/shelf.js';
 import { runningTasting } from '../signals/tastings.js';
-import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
 import { ColonyForm } from './colony-form.js';
 import { Diary } from './diary.js';
 import { Lazy } from './lazy.js';
 import { LogSheet } from './log.js';
-import { Photos } from './photos.js';
 import { Plan } from './plan.js';
 import { speciesOf } from './shelf.js';
 
+/** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
+
+const PICTURES_SHOWN = 24;
 const KINDS = /** @type {const} */ (['feeding', 'water', 'check', 'count', 'note', 'move', 'boost', 'fault']);
 
 /** @param {{id: string}} props */
@@ -36,7 +43,7 @@ export function ColonyScreen({ id }) {
   const stage = /** @type {any} */ (t.stages)[v.stage] ?? '';
   return html`<div class="title">${v.number && html`<span class="number">${v.number}</span>`}<h1>${v.name}</h1><button type="button" class="button" onClick=${() => setSheet('edit')}>${m.colony.change}</button></div>
     <p class="soft"><em>${speciesOf(v)}</em> · ${stage} · <${SaveState} state=${colony.state} /></p>
-    <div class="tube-set wide">${gaugesOf(id).map((gauge) => html`<figure key=${gauge.need}><${Tube} gauge=${gauge} /><figcaption aria-hidden="true"><strong>${say(words, 'need', gauge.need)} ${percentOf(gauge)} %</strong>${dueInWords(dueAtMs(gauge))}</figcaption></figure>`)}</div>
+    <div class="tube-set wide">${gaugesOf(id).map((gauge) => html`<figure key=${gauge.need}><${Tube} gauge=${gauge} /><figcaption aria-hidden="true"><strong>${inTable(words, 'need', gauge.need)} ${percentOf(gauge)} %</strong>${dueInWords(dueAtMs(gauge))}</figcaption></figure>`)}</div>
     <section class="stack" aria-label=${m.colony.log}><h2>${m.colony.log}</h2><div class="log-bar">
       ${KINDS.map((kind) => html`<button type="button" class=${`button ${kind === 'fault' ? 'warn' : kind === 'feeding' ? 'main' : ''}`} onClick=${() => setSheet(kind)}><${Icon} name=${kind} />${t.kinds[kind]}</button>`)}</div></section>
     ${planOf(id) ? html`<${Plan} colony=${colony} />` : html`<p class="soft">${m.colony.no_plan}</p>`}
@@ -48,3 +55,45 @@ export function ColonyScreen({ id }) {
       <button type="button" class="button" onClick=${() => setSheet('past')}>${m.colony.past}</button></div>
     ${sheet === 'past' ? html`<${Sheet} title=${`${m.past.title}: ${v.name}`} onClose=${() => setSheet('')}><${Lazy} from="past" name="Past" props=${{ row: colony }} /></${Sheet}>` : sheet && html`<${LogSheet} colonyId=${id} kind=${sheet} onClose=${() => setSheet('')} />`}`;
 }
+
+/** Its pictures: take one, how it grew side by side, and each of them large. @param {{colonyId: string, name: string}} props */
+function Photos({ colonyId, name }) {
+  const [busy, setBusy] = useState(false);
+  const [large, setLarge] = useState('');
+  const { log } = useHistory(colonyId);
+  const all = log.filter((row) => row.kind === 'photo').slice(-PICTURES_SHOWN).reverse();
+  /** @param {any} event */
+  const take = async (event) => {
+    const [file] = event.target.files;
+    event.target.value = '';
+    if (!file) return;
+    setBusy(true);
+    try {
+      await takePhoto(colonyId, file);
+    } catch (error) {
+      if (/** @type {any} */ (error).name === 'NotSaved') throw error;
+      say(m.photos.unreadable);
+    } finally {
+      setBusy(false);
+    }
+  };
+  const at = all.findIndex((row) => row.id === large);
+  return html`<section class="stack" aria-label=${m.photos.title}><h2>${m.photos.title}</h2>
+    ${all.length > 0 && html`<ol class="photo-strip">${all.map((row) => html`<li key=${row.id}>
+      <button type="button" class="photo-button" aria-haspopup="dialog" aria-label=${m.photos.large(day(row))} onClick=${() => setLarge(row.id)}><${Photo} row=${row} words="" /></button>
+      <p>${day(row)}</p>${row.state !== 'synced' && html`<p><${SaveState} state=${row.state} /></p>`}</li>`)}</ol>`}
+    ${at >= 0 && html`<${Large} all=${all} at=${at} name=${name} onTurn=${setLarge} />`}
+    <label class="button wide file"><${Icon} name="photo" />${busy ? m.photos.busy : m.photos.take}<input type="file" accept="image/*" capture="environment" disabled=${busy} onChange=${take} /></label></section>`;
+}
+
+/** One picture as large as the phone, and the way to its neighbours. @param {{all: ShownRow[], at: number, name: string, onTurn: (id: string) => void}} props */
+function Large({ all, at, name, onTurn }) {
+  const row = /** @type {ShownRow} */ (all[at]);
+  const turn = (/** @type {ShownRow | undefined} */ to, /** @type {string} */ words) => html`<button type="button" class="button" disabled=${!to} onClick=${() => onTurn(to?.id ?? '')}>${words}</button>`;
+  return html`<${Sheet} title=${day(row)} onClose=${() => onTurn('')}><${Photo} key=${row.id} row=${row} words=${m.photos.of(name, day(row))} />
+    ${all.length > 1 && html`<div class="wrap even">${turn(all[at + 1], m.photos.older)}${turn(all[at - 1], m.photos.newer)}</div>`}
+    <button type="button" class="button warn" onClick=${() => { onTurn(''); void voidLog(row); }}>${m.photos.remove}</button></${Sheet}>`;
+}
+
+/** @param {ShownRow} row */
+const day = (row) => fullDay(row.happened_ms ?? 0);

@@ -9,8 +9,8 @@ const SCREENS = {
   start: () => import('./start.js'), shelf: () => import('./shelf.js'), colony: () => import('./colony.js'),
   larder: () => import('./larder.js'), reckon: () => import('./reckon.js'), handover: () => import('./handover.js'), settings: () => import('./settings.js'),
   standin: () => import('./standin.js'), attention: () => import('./attention.js'), log: () => import('./log.js'),
-  later: () => import('./later.js'), many: () => import('./many.js'), labels: () => import('./labels.js'), look: () => import('./look.js'),
-  tasting: () => import('./tasting.js'), past: () => import('./past.js'), gone: () => import('./gone.js'),
+  round_sheets: () => import('./round-sheets.js'), labels: () => import('./labels.js'), look: () => import('./look.js'),
+  tasting: () => import('./tasting.js'), past: () => import('./past.js'),
   places: () => import('./places.js'), charts: () => import('./charts.js'), at: () => import('./at.js'), welcome: () => import('./welcome.js'), paper: () => import('./paper.js'),
 };
 

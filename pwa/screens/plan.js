@@ -1,16 +1,21 @@
-// What the plan says of a colony: each gauge with its reasons and its range, and the keeper's own interval over it.
+// What the plan says of a colony: when workers come, each gauge with its reasons and its range, and over it the keeper's
+// own interval, days, hour or pause.
 import { useState } from 'preact/hooks';
-import { Countdown, countsDown } from '../components/countdown.js';
+import { textsOf, useAttempt } from '../components/attempt.js';
+import { ManyChoice } from '../components/choice.js';
+import { weekDay } from '../components/days.js';
+import { inDegrees } from '../components/degrees.js';
 import { html } from '../components/html.js';
 import { Cautions, Notices, Reasons } from '../components/reasons.js';
+import { Sheet } from '../components/sheet.js';
 import { Stepper } from '../components/stepper.js';
 import { levelInWords } from '../components/tube.js';
-import { levelAt } from '../care/gauges.js';
-import { keep, say } from '../signals/actions.js';
+import { DAY_MS, levelAt } from '../care/gauges.js';
+import { say as inTable } from '../care/words.js';
+import { keep, remove, say } from '../signals/actions.js';
 import { gaugesOf } from '../signals/gauges.js';
-import { now, planOf } from '../signals/shelf.js';
+import { catalogue, now, planOf, rowsOf, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
-import { RhythmSheet, needName, rhythmInWords, rhythmOf } from './rhythm.js';
 
 const MAY_BE_SET = ['sugar', 'protein', 'seeds', 'leaves', 'barrier', 'glance']; // server: care/plan/own.py
 const USUAL_DAYS = 4;
@@ -67,4 +72,72 @@ function OwnInterval({ colony, need }) {
       <button type="button" class="button main wide" onClick=${() => set(days)}>${m.plan.keep}</button>`
       : html`<button type="button" class="button" onClick=${() => setOpen(true)}>${m.plan.set}</button>`}
     ${was && html`<button type="button" class="button" onClick=${() => set(null)}>${m.plan.clear}</button>`}`;
+}
+
+const c = m.countdown;
+const WIDE = 340;
+/** @type {Record<string, string>} */
+const TITLES = { first_workers_in: c.first, next_workers_in: c.next };
+/** @type {Record<string, string>} */
+const STAGES = { eggs: m.log.eggs, larvae: m.log.larvae, pupae: m.log.pupae };
+
+/** @param {{code: string}} notice */
+const countsDown = (notice) => notice.code in TITLES;
+
+/** @param {number} ms */
+const day = (ms) => new Date(ms).toLocaleDateString([], { day: 'numeric', month: 'long' });
+
+/**
+ * When workers come, as days that run down: the plan's range, moved on since it was made.
+ * @param {{notice: {code: string, args: Record<string, any>}, fromMs: number}} props `fromMs`: when the plan was made
+ */
+function Countdown({ notice: { code, args }, fromMs }) {
+  const [fromDay, toDay] = [fromMs + args.low * DAY_MS, fromMs + args.high * DAY_MS];
+  const left = (/** @type {number} */ ms) => Math.max(0, Math.round((ms - now.value) / DAY_MS));
+  const [low, high] = [left(fromDay), left(toDay)];
+  const words = high === 0 ? c.any : low === 0 ? c.by(high) : c.days(low, high);
+  const x = (/** @type {number} */ days) => 8 + (days / Math.max(1, high)) * (WIDE - 16);
+  return html`<section class="card" aria-label=${TITLES[code]}><p class="eyebrow"><strong>${TITLES[code]}</strong></p><p class="lead">${words}</p>
+    ${high > 0 && html`<svg class="chart need-protein" viewBox=${`0 0 ${WIDE} 22`} aria-hidden="true"><path class="axis" d=${`M8 11H${WIDE - 8}`} /><path class="bar" d=${`M${x(low).toFixed(1)} 5H${x(high).toFixed(1)}v12H${x(low).toFixed(1)}z`} /><circle class="dot" cx="8" cy="11" r="6" /></svg>`}
+    <p class="soft">${[c.between(day(fromDay), day(toDay)), inDegrees(c.warm(args.mean_c)), STAGES[args.stage] && c.seen(STAGES[args.stage]?.toLowerCase() ?? '')].filter(Boolean).join(', ')}.</p></section>`;
+}
+
+const r = m.rhythm;
+const MONDAY_MS = Date.UTC(2024, 0, 1, 12);
+const dayName = (/** @type {number} */ day) => new Date(MONDAY_MS + day * 86_400_000).toLocaleDateString([], { weekday: 'long', timeZone: 'UTC' });
+/** @param {string} need */
+const needName = (need) => inTable(catalogue.value?.words ?? {}, 'need', need);
+
+/** The keeper's own days, hour and pause for a need: they rule over the plan's own reckoning. @param {string} colonyId @param {string} need */
+const rhythmOf = (colonyId, need) => rowsOf('rule').find((rule) => rule.set.colony_id === colonyId && rule.set.need === need);
+
+/** What a rule says, in words. @param {{set: Record<string, any>}} rule */
+function rhythmInWords({ set: { weekdays = [], at, paused_until } }) {
+  if (paused_until > today.value) return r.paused(weekDay(paused_until));
+  const days = weekdays?.length ? [...weekdays].sort().map(dayName).join(', ') : at ? r.daily : '';
+  return [days, at ? r.at(at) : ''].filter(Boolean).join(' ');
+}
+
+/** @param {{colony: import('../care/overlay.js').ShownRow, need: string, onClose: () => void}} props */
+function RhythmSheet({ colony, need, onClose }) {
+  const rule = rhythmOf(colony.id, need);
+  const was = rule?.set ?? {};
+  const [days, setDays] = useState(() => Array.from(was.weekdays ?? [], String));
+  const { attempt, busy, said } = useAttempt();
+  const done = (/** @type {() => Promise<unknown>} */ work) => attempt(async () => { await work(); say(m.plan.kept); onClose(); });
+  /** @param {any} event */
+  function save(event) {
+    event.preventDefault();
+    const text = textsOf(event.target);
+    const set = { weekdays: days.map(Number), at: text('at') || null, paused_until: text('until') || null };
+    const empty = !set.weekdays.length && !set.at && !set.paused_until;
+    return done(async () => (empty ? rule && remove('rule', rule.id) : keep('rule', { colony_id: colony.id, need, ...set }, rule?.id)));
+  }
+  return html`<${Sheet} title=${`${needName(need)}: ${r.title}`} onClose=${onClose}><form class="stack" onSubmit=${save}>
+    <${ManyChoice} label=${r.days} options=${[0, 1, 2, 3, 4, 5, 6].map((day) => [String(day), dayName(day)])} values=${days} onChange=${setDays} />
+    <label>${r.hour} <small>${m.form.optional}</small><input name="at" type="time" defaultValue=${was.at ?? ''} /></label>
+    <label>${r.until} <small>${m.form.optional}</small><input name="until" type="date" min=${today.value} defaultValue=${was.paused_until ?? ''} /></label>
+    <p class="soft">${r.urgent}</p>${said}
+    <button class="button main wide" disabled=${busy}>${m.form.save}</button>
+    ${rule && html`<button type="button" class="button wide" disabled=${busy} onClick=${() => done(() => remove('rule', rule.id))}>${m.plan.clear}</button>`}</form></${Sheet}>`;
 }

@@ -40,8 +40,8 @@ export function RoundScreen() {
     <button type="button" class="button wide" onClick=${() => setSheet({ what: 'many' })}><${Icon} name="many" />${t.round.many}</button>
     ${done.length > 0 && html`<section class="stack" aria-label=${t.round.done}><h2>${t.round.done}</h2><ul class="done-list">${done.map((row) => html`<${Done} key=${row.id} row=${row} />`)}</ul></section>`}
     ${sheet?.what === 'log' && html`<${Lazy} from="log" name="LogSheet" props=${{ colonyId: sheet.item.colony_id, need: sheet.item.need, item: sheet.item, onClose: close }} />`}
-    ${sheet?.what === 'later' && html`<${Lazy} from="later" name="LaterSheet" props=${{ item: sheet.item, onClose: close }} />`}
-    ${sheet?.what === 'many' && html`<${Lazy} from="many" name="ManySheet" props=${{ onClose: close }} />`}`;
+    ${sheet?.what === 'later' && html`<${Lazy} from="round_sheets" name="LaterSheet" props=${{ item: sheet.item, onClose: close }} />`}
+    ${sheet?.what === 'many' && html`<${Lazy} from="round_sheets" name="ManySheet" props=${{ onClose: close }} />`}`;
 }
 
 /** @param {{left: number, done: number, next: import('../care/round.js').Item | undefined}} props */
