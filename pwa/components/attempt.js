@@ -1,5 +1,10 @@
 // Attempt and say: run what may fail, keep its button quiet meanwhile, and show the words of the failure beside it.
-import { useRef, useState } from 'preact/hooks';
+// Ask and wait: what the server is asked when a screen opens.
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { get } from '../signals/people.js';
+import { saving } from '../signals/shelf.js';
+import { m } from '../text/en-more.js';
+import { inDegrees } from './degrees.js';
 import { html } from './html.js';
 
 /**
@@ -40,4 +45,21 @@ export const numberOf = (text) => (text === '' ? null : Number(text.replace(',',
 export function textsOf(form) {
   const data = new FormData(form);
   return (name) => String(data.get(name) ?? '').trim();
+}
+
+/** Why there is no answer. @param {any} problem @returns {string} */
+export const whyNot = (problem) => (problem.code === 'offline' ? m.ahead.needs_server : inDegrees(problem.message));
+
+/**
+ * Ask when first shown, when the connection comes back, and whenever `when` changes. An answer that is there stays
+ * when a later question fails, so that a form does not go from under the hand.
+ * @param {string} path @param {unknown} [when]
+ * @returns {{answer: any, problem: any, ask: () => Promise<void>}} both null while the first question is under way; `problem` is that of the last question
+ */
+export function useAnswer(path, when = null) {
+  const [found, setFound] = useState(/** @type {{answer: any, problem: any}} */ ({ answer: null, problem: null }));
+  const { online } = saving.value;
+  const ask = async () => get(path).then((answer) => setFound({ answer, problem: null }), (problem) => setFound(({ answer }) => ({ answer, problem })));
+  useEffect(() => { void ask(); }, [path, when, online]);
+  return { ...found, ask };
 }

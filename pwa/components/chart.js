@@ -1,7 +1,6 @@
 // A small chart in SVG: lines, a band and a due line, or bars by week; always with its table behind it.
 import { html } from './html.js';
-import { m } from '../text/en-more.js';
-import { shortDay } from './days.js';
+import { shortDay } from './in-words.js';
 
 export const WIDTH = 340;
 export const HEIGHT = 190;
@@ -59,7 +58,3 @@ export function WeekBars({ title, words, weeks }) {
 /** @param {{ticks: number[], y: (value: number) => number, unit: string, from: number, to: number}} props */
 const Axes = ({ ticks, y, unit, from, to }) => html`${ticks.map((tick) => html`<path class="axis" d=${`M${LEFT} ${y(tick)}H${WIDTH - RIGHT}`} /><text x=${LEFT - 5} y=${y(tick) + 4} text-anchor="end">${tick}${tick === ticks.at(-1) ? unit : ''}</text>`)}
   ${[0, 0.5, 1].map((part) => html`<text x=${LEFT + part * (WIDTH - LEFT - RIGHT)} y=${HEIGHT - 8} text-anchor=${['start', 'middle', 'end'][part * 2]}>${shortDay(from + part * (to - from))}</text>`)}`;
-
-/** @param {{heads: string[], rows: string[][]}} props */
-export const Figures = ({ heads, rows }) => html`<details><summary>${m.figures.table}</summary><table><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
-  <tbody>${rows.map((cells) => html`<tr>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`)}</tbody></table></details>`;

@@ -1,7 +1,7 @@
 // How to put the app on the home screen, by platform.
-import { html } from './html.js';
 import { offer, platform } from '../signals/install.js';
 import { m } from '../text/en-more.js';
+import { html } from './html.js';
 
 export function Install() {
   const here = platform();

@@ -1,7 +1,7 @@
 // The water level as a tube whose level is dragged until it matches the real one; a slider for keys and screen readers.
 import { useRef } from 'preact/hooks';
-import { BOTTOM, TOP, TubeDrawing } from './tube.js';
 import { html } from './html.js';
+import { BOTTOM, TOP, TubeDrawing } from './tube.js';
 
 const VIEW_HEIGHT = 124;
 const KEY_STEPS = /** @type {Record<string, number>} */ ({ ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: 5, PageDown: -5 });

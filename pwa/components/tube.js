@@ -1,7 +1,7 @@
 // The glass tube: a gauge drawn as a small test tube whose level falls. Colour, pattern and words each tell the need.
 import { DAY_MS, dueAtMs, levelAt } from '../care/gauges.js';
-import { catalogue, now } from '../signals/shelf.js';
 import { say } from '../care/words.js';
+import { catalogue, now } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { html } from './html.js';
 
@@ -71,3 +71,7 @@ export function dueInWords(dueMs) {
   if (days <= 0) return t.due.now;
   return days < 1 ? t.due.hours(Math.max(1, Math.round(days * 24))) : t.due.days(Math.round(days));
 }
+
+/** How far a round has come: a tube lying on its side that fills up. @param {{part: number, whole: number, words: string}} props */
+export const LyingTube = ({ part, whole, words }) => html`<div class="lying" role="img" aria-label=${words}>
+  <span style=${{ width: `${whole ? Math.min(100, (part / whole) * 100) : 0}%` }}></span></div>`;

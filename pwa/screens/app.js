@@ -1,7 +1,6 @@
 // The frame: what is saved, where we are, and the screen itself.
-import { html } from '../components/html.js';
-import { Icon } from '../components/icon.js';
-import { Toast } from '../components/toast.js';
+import { html, Icon } from '../components/html.js';
+import { Toast } from '../components/states.js';
 import { route } from '../signals/route.js';
 import { saving, session, unsent } from '../signals/shelf.js';
 import { t } from '../text/en.js';

@@ -1,13 +1,12 @@
 // What needs a person: logs that were refused, and changes that met another phone's. Nothing is dropped by itself.
 import { useState } from 'preact/hooks';
-import { moment } from '../components/days.js';
-import { Empty } from '../components/empty.js';
 import { html } from '../components/html.js';
-import { exportUnsent } from '../signals/actions.js';
+import { moment } from '../components/in-words.js';
+import { Empty } from '../components/states.js';
+import { discard, exportUnsent, sendAgain, settle } from '../signals/actions.js';
 import { conflicts, outbox, rows } from '../signals/shelf.js';
-import { discard, sendAgain, settle } from '../signals/unsent.js';
-import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
 import { fieldName, kindName, valueInWords } from './field-words.js';
 
 const a = m.attention;

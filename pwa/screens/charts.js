@@ -1,18 +1,16 @@
 // A colony over the months: growth, the water with its days left, and the food. Fetched only when it is opened.
 import { useRef, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
-import { Figures, LineChart, WeekBars } from '../components/chart.js';
-import { Choice } from '../components/choice.js';
-import { fullDay } from '../components/days.js';
-import { html } from '../components/html.js';
-import { Icon } from '../components/icon.js';
+import { LineChart, WeekBars } from '../components/chart.js';
+import { html, Icon } from '../components/html.js';
+import { fullDay } from '../components/in-words.js';
+import { Choice, Figures } from '../components/parts.js';
 import { sharePicture } from '../components/picture.js';
 import { DAY_MS, READINGS, dueAtMs, levelAt } from '../care/gauges.js';
-import { gaugesOf } from '../signals/gauges.js';
 import { useHistory } from '../signals/history.js';
-import { now, planOf } from '../signals/shelf.js';
-import { t } from '../text/en.js';
+import { gaugesOf, now, planOf } from '../signals/shelf.js';
 import { c } from '../text/en-charts.js';
+import { t } from '../text/en.js';
 
 const WEEK_MS = 7 * DAY_MS;
 const WEEKS = 26;

@@ -1,14 +1,14 @@
 // Add or change a colony: name, species, stage and roughly how many workers; the rest has good defaults.
 import { useState } from 'preact/hooks';
 import { numberOf, textsOf, useAttempt } from '../components/attempt.js';
-import { Choice } from '../components/choice.js';
 import { html } from '../components/html.js';
+import { Choice } from '../components/parts.js';
 import { uuid7 } from '../database/ids.js';
 import { keep, log, say } from '../signals/actions.js';
 import { go } from '../signals/route.js';
 import { catalogue, rows, rowsOf, today } from '../signals/shelf.js';
-import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
 import { capital } from './event-words.js';
 
 const USUAL_VESSEL = 'tube_16x150';

@@ -1,19 +1,17 @@
 // One colony: its gauges, logging, what the plan says, its charts, its pictures and its diary.
 import { useState } from 'preact/hooks';
-import { fullDay } from '../components/days.js';
-import { html } from '../components/html.js';
-import { Icon } from '../components/icon.js';
+import { html, Icon } from '../components/html.js';
+import { fullDay } from '../components/in-words.js';
+import { Sheet } from '../components/parts.js';
 import { Photo } from '../components/photo.js';
-import { SaveState } from '../components/save-state.js';
-import { Sheet } from '../components/sheet.js';
+import { SaveState } from '../components/states.js';
 import { dueInWords, percentOf, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { say as inTable } from '../care/words.js';
 import { say, voidLog } from '../signals/actions.js';
-import { gaugesOf } from '../signals/gauges.js';
 import { useHistory } from '../signals/history.js';
 import { takePhoto } from '../signals/photos.js';
-import { catalogue, planOf, rows } from '../signals/shelf.js';
+import { catalogue, gaugesOf, planOf, rows } from '../signals/shelf.js';
 import { runningTasting } from '../signals/tastings.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';

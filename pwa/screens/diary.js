@@ -1,17 +1,16 @@
 // The history as a diary: by day, newest first, one page at a time so that years of it stay light.
 import { useState } from 'preact/hooks';
-import { timeOfDay } from '../components/days.js';
-import { html } from '../components/html.js';
-import { Icon } from '../components/icon.js';
+import { html, Icon } from '../components/html.js';
+import { timeOfDay } from '../components/in-words.js';
+import { Sheet } from '../components/parts.js';
 import { Photo } from '../components/photo.js';
-import { SaveState } from '../components/save-state.js';
-import { Sheet } from '../components/sheet.js';
+import { SaveState } from '../components/states.js';
 import { DAY_MS } from '../care/gauges.js';
 import { voidLog } from '../signals/actions.js';
 import { useHistory } from '../signals/history.js';
 import { now, rows } from '../signals/shelf.js';
-import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
 import { eventInWords } from './event-words.js';
 import { Lazy } from './lazy.js';
 

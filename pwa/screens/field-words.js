@@ -1,11 +1,11 @@
 // Fields and their values in words: for what needs a person, and for what was changed.
-import { say } from '../care/words.js';
 import { temperature } from '../components/degrees.js';
+import { fullDay, moment } from '../components/in-words.js';
+import { say } from '../care/words.js';
 import { catalogue, rows } from '../signals/shelf.js';
-import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
 import { capital, eventInWords } from './event-words.js';
-import { fullDay, moment } from '../components/days.js';
 
 /** @param {string} name */
 export const fieldName = (name) => m.fields[name] ?? capital(name.replaceAll('_', ' '));

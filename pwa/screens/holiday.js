@@ -1,13 +1,11 @@
 // Before you go away: which colonies need nobody, what to top up on the last day, and who needs a visit.
 import { useState } from 'preact/hooks';
-import { whyNot } from '../components/answer.js';
-import { textsOf, useAttempt } from '../components/attempt.js';
-import { html } from '../components/html.js';
-import { Icon } from '../components/icon.js';
-import { inWords } from '../components/reasons.js';
-import { say as inTable, sayPortion } from '../care/words.js';
+import { textsOf, useAttempt, whyNot } from '../components/attempt.js';
+import { html, Icon } from '../components/html.js';
+import { inWords } from '../components/in-words.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
+import { say as inTable, sayPortion } from '../care/words.js';
 import { post } from '../signals/people.js';
 import { catalogue, now, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';

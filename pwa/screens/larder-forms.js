@@ -2,8 +2,7 @@
 import { useState } from 'preact/hooks';
 import { numberOf, textsOf, useAttempt } from '../components/attempt.js';
 import { html } from '../components/html.js';
-import { Sheet } from '../components/sheet.js';
-import { Stepper } from '../components/stepper.js';
+import { Sheet, Stepper } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
 import { mixSugarWater } from '../care/mixing.js';

@@ -1,12 +1,10 @@
 // The larder: foods in the house with their origin and how long they keep or are held, what to get by when, and sugar
 // water mixed at home.
 import { useState } from 'preact/hooks';
-import { useAnswer } from '../components/answer.js';
-import { weekDay } from '../components/days.js';
-import { Empty } from '../components/empty.js';
-import { html } from '../components/html.js';
-import { Icon } from '../components/icon.js';
-import { inWords } from '../components/reasons.js';
+import { useAnswer } from '../components/attempt.js';
+import { html, Icon } from '../components/html.js';
+import { inWords, weekDay } from '../components/in-words.js';
+import { Empty } from '../components/states.js';
 import { DAY_MS } from '../care/gauges.js';
 import { originVerdict } from '../care/origin.js';
 import { say as inTable } from '../care/words.js';

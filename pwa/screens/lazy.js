@@ -1,7 +1,7 @@
 // A screen that is fetched when it is first shown; all are in the precache, so this works offline too.
 import { useEffect, useState } from 'preact/hooks';
-import { Skeleton } from '../components/empty.js';
 import { html } from '../components/html.js';
+import { Skeleton } from '../components/states.js';
 import { t } from '../text/en.js';
 
 /** @type {Record<string, () => Promise<Record<string, any>>>} */

@@ -1,16 +1,14 @@
 // A feeding: prefilled by the plan, last used foods first, and what an origin means at the moment of choosing.
 import { useState } from 'preact/hooks';
-import { Choice } from '../components/choice.js';
-import { shortDay } from '../components/days.js';
 import { html } from '../components/html.js';
-import { Cautions } from '../components/reasons.js';
-import { Stepper } from '../components/stepper.js';
+import { Cautions, shortDay } from '../components/in-words.js';
+import { Choice, Stepper } from '../components/parts.js';
 import { originVerdict } from '../care/origin.js';
 import { say as inTable } from '../care/words.js';
 import { catalogue, events, planOf, rowsOf, today } from '../signals/shelf.js';
 import { runningTasting } from '../signals/tastings.js';
-import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
 import { capital } from './event-words.js';
 
 const SHOWN_FIRST = 5;

@@ -1,15 +1,13 @@
 // The log sheet: what happened at one colony. The form of a feeding is in log-feeding.js.
 import { useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
-import { Choice } from '../components/choice.js';
 import { html } from '../components/html.js';
-import { inWords } from '../components/reasons.js';
-import { Sheet } from '../components/sheet.js';
+import { inWords } from '../components/in-words.js';
+import { Choice, Sheet } from '../components/parts.js';
 import { TubeInput } from '../components/tube-input.js';
 import { levelAt } from '../care/gauges.js';
 import { logAll } from '../signals/actions.js';
-import { gaugesOf } from '../signals/gauges.js';
-import { catalogue, events, now, rows, rowsOf } from '../signals/shelf.js';
+import { catalogue, events, gaugesOf, now, rows, rowsOf } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { capital, eventInWords, nameOf } from './event-words.js';

@@ -1,21 +1,15 @@
 // How it looks: every token and part on one page, in the light that is chosen.
 import { useState } from 'preact/hooks';
-import { Choice, ManyChoice } from '../components/choice.js';
-import { Empty, Skeleton } from '../components/empty.js';
-import { html } from '../components/html.js';
-import { Icon } from '../components/icon.js';
-import { LookChoice } from '../components/look-choice.js';
-import { LyingTube } from '../components/lying-tube.js';
-import { SaveState } from '../components/save-state.js';
-import { Sheet } from '../components/sheet.js';
-import { Stepper } from '../components/stepper.js';
+import { html, Icon } from '../components/html.js';
+import { Choice, LookChoice, ManyChoice, Sheet, Stepper } from '../components/parts.js';
+import { Empty, SaveState, Skeleton } from '../components/states.js';
 import { TubeInput } from '../components/tube-input.js';
-import { TubeDrawing, needClass } from '../components/tube.js';
+import { LyingTube, needClass, TubeDrawing } from '../components/tube.js';
 import { say as inTable } from '../care/words.js';
 import { say } from '../signals/actions.js';
 import { catalogue } from '../signals/shelf.js';
-import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
 
 const COLOURS = ['paper', 'card', 'sunk', 'ink', 'ink-soft', 'line', 'walnut', 'on-walnut', 'act', 'on-act', 'warn', 'on-warn', 'good', 'sugar', 'protein', 'water', 'seeds', 'leaves', 'other'];
 const STEPS = ['step-4', 'step-3', 'step-2', 'step-1', 'step-0'];

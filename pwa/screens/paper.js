@@ -1,14 +1,11 @@
 // What goes on paper: the hand-over sheet of a pass, or the record of a colony.
-import { weekDay } from '../components/days.js';
-import { html } from '../components/html.js';
-import { Icon } from '../components/icon.js';
-import { inWords } from '../components/reasons.js';
+import { html, Icon } from '../components/html.js';
+import { inWords, weekDay } from '../components/in-words.js';
 import { dueInWords } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { say, sayPortion } from '../care/words.js';
-import { gaugesOf } from '../signals/gauges.js';
 import { useHistory } from '../signals/history.js';
-import { catalogue, now, planOf, rows } from '../signals/shelf.js';
+import { catalogue, gaugesOf, now, planOf, rows } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { eventInWords } from './event-words.js';
 import { speciesOf } from './shelf.js';

@@ -2,10 +2,9 @@
 // And what went: records that were deleted or voided, newest first, each with its way back.
 import { useEffect, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
-import { fullDay, moment } from '../components/days.js';
-import { Empty, Skeleton } from '../components/empty.js';
-import { html } from '../components/html.js';
-import { Icon } from '../components/icon.js';
+import { html, Icon } from '../components/html.js';
+import { fullDay, moment } from '../components/in-words.js';
+import { Empty, Skeleton } from '../components/states.js';
 import { say } from '../signals/actions.js';
 import { bringBack, revisionsOf, takeBack, whatWent } from '../signals/past.js';
 import { rows } from '../signals/shelf.js';

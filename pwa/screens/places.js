@@ -1,16 +1,16 @@
 // Places: cabinet, room, cellar, fridge. Colonies share them; their warmth and dryness move every plan.
 import { useState } from 'preact/hooks';
 import { numberOf, textsOf, useAttempt } from '../components/attempt.js';
-import { Choice } from '../components/choice.js';
-import { moment } from '../components/days.js';
 import { inDegrees, storedOf, temperature, typedOf } from '../components/degrees.js';
-import { Empty } from '../components/empty.js';
 import { html } from '../components/html.js';
+import { moment } from '../components/in-words.js';
+import { Choice } from '../components/parts.js';
+import { Empty } from '../components/states.js';
 import { keep, log, say } from '../signals/actions.js';
 import { useReadings } from '../signals/history.js';
 import { rowsOf } from '../signals/shelf.js';
-import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
 
 const p = m.places;
 

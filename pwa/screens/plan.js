@@ -2,19 +2,15 @@
 // own interval, days, hour or pause.
 import { useState } from 'preact/hooks';
 import { textsOf, useAttempt } from '../components/attempt.js';
-import { ManyChoice } from '../components/choice.js';
-import { weekDay } from '../components/days.js';
 import { inDegrees } from '../components/degrees.js';
 import { html } from '../components/html.js';
-import { Cautions, Notices, Reasons } from '../components/reasons.js';
-import { Sheet } from '../components/sheet.js';
-import { Stepper } from '../components/stepper.js';
+import { Cautions, Notices, Reasons, weekDay } from '../components/in-words.js';
+import { ManyChoice, Sheet, Stepper } from '../components/parts.js';
 import { levelInWords } from '../components/tube.js';
 import { DAY_MS, levelAt } from '../care/gauges.js';
 import { say as inTable } from '../care/words.js';
 import { keep, remove, say } from '../signals/actions.js';
-import { gaugesOf } from '../signals/gauges.js';
-import { catalogue, now, planOf, rowsOf, today } from '../signals/shelf.js';
+import { catalogue, gaugesOf, now, planOf, rowsOf, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 
 const MAY_BE_SET = ['sugar', 'protein', 'seeds', 'leaves', 'barrier', 'glance']; // server: care/plan/own.py

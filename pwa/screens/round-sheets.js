@@ -2,9 +2,8 @@
 // with a reason. Several at once: all of these got sugar, each colony the portion that its own plan suggests.
 import { useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
-import { Choice, ManyChoice } from '../components/choice.js';
 import { html } from '../components/html.js';
-import { Sheet } from '../components/sheet.js';
+import { Choice, ManyChoice, Sheet } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
 import { say, sayPortion } from '../care/words.js';
 import { later, logAll } from '../signals/actions.js';

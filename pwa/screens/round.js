@@ -1,11 +1,9 @@
 // The round: what is due now, later today and next, how far it has come, and what was done.
 import { useState } from 'preact/hooks';
-import { timeOfDay } from '../components/days.js';
-import { Empty } from '../components/empty.js';
-import { html } from '../components/html.js';
-import { Icon } from '../components/icon.js';
-import { LyingTube } from '../components/lying-tube.js';
-import { SaveState } from '../components/save-state.js';
+import { html, Icon } from '../components/html.js';
+import { timeOfDay } from '../components/in-words.js';
+import { Empty, SaveState } from '../components/states.js';
+import { LyingTube } from '../components/tube.js';
 import { logAsSuggested, voidLog } from '../signals/actions.js';
 import { route } from '../signals/route.js';
 import { round, rows, rowsOf } from '../signals/shelf.js';

@@ -1,15 +1,13 @@
 // The shelf: every colony as tubes standing on their board.
 import { useState } from 'preact/hooks';
-import { Empty } from '../components/empty.js';
-import { html } from '../components/html.js';
-import { Icon } from '../components/icon.js';
-import { Tube, dueInWords } from '../components/tube.js';
+import { html, Icon } from '../components/html.js';
+import { Empty } from '../components/states.js';
+import { dueInWords, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { say } from '../care/words.js';
-import { gaugesOf } from '../signals/gauges.js';
-import { catalogue, planOf, rowsOf } from '../signals/shelf.js';
-import { t } from '../text/en.js';
+import { catalogue, gaugesOf, planOf, rowsOf } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
 
 const SEARCH_FROM = 7;
 

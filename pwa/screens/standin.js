@@ -1,11 +1,10 @@
 // The stand-in's view: what to do today in half a minute, and whom to call.
 import { useState } from 'preact/hooks';
-import { html } from '../components/html.js';
-import { weekDay } from '../components/days.js';
-import { Icon } from '../components/icon.js';
+import { html, Icon } from '../components/html.js';
+import { weekDay } from '../components/in-words.js';
 import { round, rowsOf, session } from '../signals/shelf.js';
-import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
 import { LogSheet } from './log.js';
 import { Nudges } from './nudges.js';
 import { Task } from './task.js';

@@ -1,13 +1,13 @@
 // What a signed-out phone shows: claim the shelf, join one, or open a pass.
 import { useEffect, useState } from 'preact/hooks';
 import { textsOf, useAttempt } from '../components/attempt.js';
-import { Empty } from '../components/empty.js';
 import { html } from '../components/html.js';
 import { Install } from '../components/install.js';
-import { s } from '../text/en-start.js';
+import { Empty } from '../components/states.js';
 import { askToPair, claim, collectPairing, openPass, whoseCode } from '../signals/people.js';
 import { go, hideFragment, route } from '../signals/route.js';
 import { session } from '../signals/shelf.js';
+import { s } from '../text/en-start.js';
 
 export function StartScreen() {
   const { name, id } = route.value;

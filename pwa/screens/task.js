@@ -1,9 +1,8 @@
 // One task of the round: its tube, what to do in real units, why, and one tap to log it as suggested.
-import { html } from '../components/html.js';
-import { Icon } from '../components/icon.js';
-import { Cautions, Why } from '../components/reasons.js';
+import { html, Icon } from '../components/html.js';
+import { Cautions, Why } from '../components/in-words.js';
 import { useSwipe } from '../components/swipe.js';
-import { Tube, dueInWords } from '../components/tube.js';
+import { dueInWords, Tube } from '../components/tube.js';
 import { sayPortion, say } from '../care/words.js';
 import { logAsSuggested, resolve } from '../signals/actions.js';
 import { catalogue, rows } from '../signals/shelf.js';

@@ -1,21 +1,18 @@
 // What a colony likes: start a tasting, see what it has told so far, end it, look back at earlier ones.
 import { useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
-import { Figures } from '../components/chart.js';
-import { Choice, ManyChoice } from '../components/choice.js';
-import { fullDay } from '../components/days.js';
 import { html } from '../components/html.js';
-import { inWords } from '../components/reasons.js';
+import { fullDay, inWords } from '../components/in-words.js';
+import { Figures, Choice, ManyChoice } from '../components/parts.js';
 import { dueInWords, needClass } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { say as inTable } from '../care/words.js';
 import { say } from '../signals/actions.js';
-import { gaugesOf } from '../signals/gauges.js';
 import { useHistory } from '../signals/history.js';
-import { catalogue, planOf } from '../signals/shelf.js';
+import { catalogue, gaugesOf, planOf } from '../signals/shelf.js';
 import { endTasting, endedTastings, foodsToTaste, runningTasting, startTasting, tally, unfitFor } from '../signals/tastings.js';
-import { t } from '../text/en.js';
 import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
 import { capital } from './event-words.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */

@@ -1,7 +1,7 @@
 // The first colony is in: its plan at once, then the two things that make the app dependable, each with its reason.
 import { html } from '../components/html.js';
+import { Notices } from '../components/in-words.js';
 import { Install } from '../components/install.js';
-import { Notices } from '../components/reasons.js';
 import { planOf, round, rows } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { Nudges } from './nudges.js';

@@ -4,7 +4,7 @@ import { withOffset } from '../care/instants.js';
 import { uuid7 } from '../database/ids.js';
 import { askToKeep } from '../database/open.js';
 import { t } from '../text/en.js';
-import { openStore, rows, showWritten, syncNow } from './shelf.js';
+import { openStore, reload, rows, showWritten, syncNow } from './shelf.js';
 
 const UNDO_MS = 10_000;
 const SAID_MS = 4_000;
@@ -98,4 +98,28 @@ export async function exportUnsent() {
   link.download = 'broodshelf-unsent.json';
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+}
+
+/** Drop an entry that needs attention, for good. @param {string} opId */
+export async function discard(opId) {
+  await openStore().discard(opId);
+  await reload();
+}
+
+/** Send a refused entry again, mended where fields are given. @param {import('../care/overlay.js').Entry} entry @param {Record<string, unknown>} [mended] */
+export async function sendAgain(entry, mended = {}) {
+  await openStore().mend(entry.op_id, { ...entry.op.set, ...mended });
+  await reload();
+  void syncNow();
+}
+
+/** Leave a conflict as it stands, or bring this phone's values back. @param {any} met @param {boolean} mine */
+export async function settle(met, mine) {
+  if (mine) {
+    const set = Object.fromEntries(met.conflicts.map((/** @type {any} */ c) => [c.field, c.mine]));
+    await openStore().enqueue([{ kind: met.op.kind, id: met.op.id, set }]);
+  }
+  await openStore().settle(met.op_id);
+  await reload();
+  void syncNow();
 }

@@ -2,11 +2,11 @@
 import { batch, computed, signal } from '@preact/signals';
 import { dayOf, endOfDayMs } from '../care/instants.js';
 import { overlayRows } from '../care/overlay.js';
-import { buildRound, eventsByColony } from '../care/round.js';
+import { buildRound, eventsByColony, movedGauges } from '../care/round.js';
 import { currentDevice } from '../database/open.js';
-import { Store, isInSnapshot } from '../database/store.js';
-import { drain } from '../sync/drain.js';
+import { isInSnapshot, Store } from '../database/store.js';
 import { ApiProblem } from '../sync/api.js';
+import { drain } from '../sync/drain.js';
 import { sendPhotos } from '../sync/photos.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
@@ -220,4 +220,14 @@ export function patchSaving(values) {
   const before = saving.peek();
   const after = { ...before, ...values };
   if (Object.keys(after).some((name) => Reflect.get(after, name) !== Reflect.get(before, name))) saving.value = after;
+}
+
+const NOT_DRAWN = ['glance', 'room'];
+
+/** A colony's gauges as this phone knows them: the plan's, moved by what was logged since. @param {string} colonyId @returns {import('../care/gauges.js').Gauge[]} */
+export function gaugesOf(colonyId) {
+  const plan = planOf(colonyId);
+  if (!plan) return [];
+  const fresh = (events.value.get(colonyId) ?? []).filter((e) => !e.rev || e.rev > plan.set.inputs_rev);
+  return movedGauges(plan, fresh).filter((gauge) => !NOT_DRAWN.includes(gauge.need));
 }

@@ -1,0 +1,78 @@
+// Parts of the screens that are fetched when they are first shown: sheet, chips, stepper, figures.
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
+import { html, Icon } from './html.js';
+
+/** A sheet that rises from the lower edge, where the thumb is. The browser's own dialog keeps focus inside. @param {{title: string, onClose: () => void, children: any}} props */
+export function Sheet({ title, onClose, children }) {
+  const ref = useRef(/** @type {any} */ (null));
+  useEffect(() => {
+    if (!ref.current.open) ref.current.showModal();
+  }, []);
+  const onBackdrop = (/** @type {any} */ event) => { if (event.target === ref.current) ref.current.close(); };
+  return html`<dialog class="sheet" ref=${ref} aria-label=${title} onClose=${onClose} onCancel=${onClose} onClick=${onBackdrop}>
+    <div class="sheet-head"><h2 class="grow">${title}</h2><button type="button" class="button quiet" onClick=${() => ref.current.close()}><${Icon} name="close" />${t.close}</button></div>
+    <div class="body">${children}</div>
+  </dialog>`;
+}
+
+/** One of several: big chips that a thumb can hit. @param {{label: string, options: Array<[string, string]>, value: string, onPick: (value: string) => void, hideLabel?: boolean}} props */
+export const Choice = ({ label, options, value, onPick, hideLabel = false }) => html`<div role="group" aria-label=${label} class="choice">
+  ${!hideLabel && html`<span aria-hidden="true">${label}</span>`}
+  <div class="wrap">${options.map(([code, words]) => html`<button type="button" class="chip" aria-pressed=${String(code === value)} onClick=${() => onPick(code)}>${words}</button>`)}</div>
+</div>`;
+
+/** Several of several. @param {{label: string, options: Array<[string, string]>, values: string[], onChange: (values: string[]) => void}} props */
+export const ManyChoice = ({ label, options, values, onChange }) => html`<div role="group" aria-label=${label} class="choice">
+  <span aria-hidden="true">${label}</span>
+  <div class="wrap">${options.map(([code, words]) => html`<button type="button" class="chip" aria-pressed=${String(values.includes(code))}
+    onClick=${() => onChange(values.includes(code) ? values.filter((each) => each !== code) : [...values, code])}>${words}</button>`)}</div>
+</div>`;
+
+/** The step at an amount, so that 1, 2, 3 drops and 40, 45, 50 seeds both go by single taps. @param {number} value @param {number} least */
+function stepAt(value, least) {
+  if (value >= 100) return Math.max(least, 10);
+  return value >= 20 ? Math.max(least, 5) : least;
+}
+
+/** An amount in real units, changed by two big buttons; the steps grow with the amount. @param {{label: string, value: number, step: number, most: number, unit: string, onChange: (value: number) => void}} props */
+export function Stepper({ label, value, step, most, unit, onChange }) {
+  const set = (/** @type {number} */ next) => onChange(Math.min(most, Math.max(step, Math.round(next * 100) / 100)));
+  return html`<div role="group" aria-label=${label} class="stepper">
+    <button type="button" class="button" aria-label=${`${label}: less`} disabled=${value <= step} onClick=${() => set(value - stepAt(value - step, step))}><${Icon} name="less" /></button>
+    <p><output>${Math.round(value * 100) / 100}</output><small>${unit}</small></p>
+    <button type="button" class="button" aria-label=${`${label}: more`} onClick=${() => set(value + stepAt(value, step))}><${Icon} name="add" /></button>
+  </div>`;
+}
+
+/** What a drawing shows, as a table behind it. @param {{heads: string[], rows: string[][]}} props */
+export const Figures = ({ heads, rows }) => html`<details><summary>${m.figures.table}</summary><table><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
+  <tbody>${rows.map((cells) => html`<tr>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`)}</tbody></table></details>`;
+
+/** Keep a choice on this phone; an empty one is as the phone itself. @param {string} name @param {string} next */
+const keepHere = (name, next) => (next ? localStorage.setItem(name, next) : localStorage.removeItem(name));
+
+/** In which light the app is shown. */
+export function LookChoice() {
+  const [look, setLook] = useState(document.documentElement.dataset.look ?? '');
+  /** @param {string} next */
+  function pick(next) {
+    setLook(next);
+    if (next) document.documentElement.dataset.look = next;
+    else delete document.documentElement.dataset.look;
+    keepHere('look', next);
+  }
+  return html`<${Choice} label=${m.look.light} value=${look} onPick=${pick} options=${[['', m.look.as_phone], ['light', m.look.day], ['dark', m.look.dark], ['red', m.look.red]]} /><p class="soft">${m.look.red_why}</p>`;
+}
+
+/** In which degrees it shows temperatures. */
+export function DegreesChoice() {
+  const [degrees, setDegrees] = useState(localStorage.getItem('degrees') ?? '');
+  /** @param {string} next */
+  function pick(next) {
+    setDegrees(next);
+    keepHere('degrees', next);
+  }
+  return html`<${Choice} label=${m.look.degrees} value=${degrees} onPick=${pick} options=${[['', m.look.as_phone], ['c', '°C'], ['f', '°F']]} />`;
+}
