@@ -1,8 +1,18 @@
-// In words: reasons, cautions and first steps from the one word table, days and times.
-import { fill } from '../care/words.js';
-import { catalogue, now } from '../signals/shelf.js';
+// In words: what the one word table says of codes, reasons and cautions; days and times; a line of the diary.
+import { fill, say, sayPortion } from '../care/words.js';
+import { catalogue, now, rows } from '../signals/shelf.js';
+import { t } from '../text/en.js';
 import { inDegrees } from './degrees.js';
 import { html } from './html.js';
+
+/** The one word table's words for a code. @param {string} section @param {string} code */
+export const wordFor = (section, code) => say(catalogue.value?.words ?? {}, section, code);
+
+/** @param {import('../care/words.js').Portion} portion */
+export const portionInWords = (portion) => sayPortion(catalogue.value?.words ?? {}, portion);
+
+/** @param {string} text */
+export const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** @param {string} section @param {{code: string, args: Record<string, any>}} item */
 export function inWords(section, item) {
@@ -42,7 +52,10 @@ export const Cautions = ({ items }) => html`${items.map((item) => {
 /** @param {{items: any[]}} props */
 export const Notices = ({ items }) => html`${items.map((item) => html`<p class="caution calm">${inWords(item.code in (catalogue.value?.words?.notice ?? {}) ? 'notice' : 'reason', item)}</p>`)}`;
 
-/** Days and times as this phone writes them. A formatter is kept, because making one takes longer than its use. @param {Intl.DateTimeFormatOptions} options @returns {(when: number | string) => string} of ms, an ISO day or an ISO instant */
+/**
+ * Days and times as this phone writes them. A formatter is kept, because making one takes longer than its use.
+ * @param {Intl.DateTimeFormatOptions} options @returns {(when: number | string) => string} of ms, an ISO day or an ISO instant
+ */
 function writer(options) {
   /** @type {Intl.DateTimeFormat | undefined} */
   let format;
@@ -65,3 +78,31 @@ export const moment = writer({ dateStyle: 'medium', timeStyle: 'short' });
 export const shortDay = writer({ day: 'numeric', month: 'short' });
 /** The day with its weekday. */
 export const weekDay = writer({ weekday: 'short', day: 'numeric', month: 'short' });
+
+/** @param {string} colonyId */
+export const nameOf = (colonyId) => rows.value.get(colonyId)?.set.name ?? t.event.colony;
+
+/** One line of the diary. @param {import('../care/overlay.js').ShownRow} row @returns {string} */
+export function eventInWords(row) {
+  const v = row.set;
+  const repeat = v.possible_repeat && !v.confirmed ? t.event.repeat : '';
+  switch (row.kind) {
+    case 'feeding': return `${v.food_code && v.amount ? portionInWords(/** @type {any} */ (v)) : wordFor('need', v.need)}${repeat}`;
+    case 'check': return v.outcome ? OUTCOMES[v.outcome] ?? '' : v.leftovers_removed ? t.event.leftovers : wordFor('need', v.need ?? 'glance');
+    case 'water': return v.action === 'read' ? t.event.read(READINGS[v.reading] ?? `${v.level_mm} mm`) : ACTIONS[v.action] ?? t.kinds.water;
+    case 'fault': return `${capital(wordFor('fault', v.fault))}${v.resolved_at ? t.event.mended : ''}`;
+    case 'count': return `${t.event.counted(v.workers ?? COARSE[v.workers_coarse] ?? null)}${v.larvae ? t.event.larvae(COARSE[v.larvae] ?? v.larvae) : ''}`;
+    case 'note': return v.text;
+    case 'move': return t.kinds.move;
+    case 'boost': return t.event.boost(v.number ?? null, v.brood);
+    case 'photo': return t.kinds.photo;
+    case 'later': return `${wordFor('need', v.need)}: ${v.why ? `${t.later.skipped} (${LATER[v.why] ?? v.why})` : t.later.put_off}`;
+    default: return row.kind;
+  }
+}
+
+/** @type {Record<string, string>} */ const OUTCOMES = t.outcomes;
+/** @type {Record<string, string>} */ const READINGS = t.readings;
+/** @type {Record<string, string>} */ const COARSE = t.coarse;
+/** @type {Record<string, string>} */ const ACTIONS = t.event.water;
+/** @type {Record<string, string>} */ const LATER = Object.fromEntries(t.later.why);

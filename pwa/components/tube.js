@@ -1,9 +1,9 @@
 // The glass tube: a gauge drawn as a small test tube whose level falls. Colour, pattern and words each tell the need.
 import { DAY_MS, dueAtMs, levelAt } from '../care/gauges.js';
-import { say } from '../care/words.js';
-import { catalogue, now } from '../signals/shelf.js';
+import { now } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { html } from './html.js';
+import { wordFor } from './in-words.js';
 
 /** The inside of the tube in the drawing's own units: where the fluid is when full, and when empty. */
 export const TOP = 22;
@@ -56,7 +56,7 @@ const PATTERNS = {
 
 /** @param {import('../care/gauges.js').Gauge} gauge @returns {string} e.g. "Water: 50 %, due in 20 days" */
 export function levelInWords(gauge) {
-  const need = say(catalogue.value?.words ?? {}, 'need', gauge.need);
+  const need = wordFor('need', gauge.need);
   return `${need}: ${percentOf(gauge)} %, ${dueInWords(dueAtMs(gauge))}`;
 }
 

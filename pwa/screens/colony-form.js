@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import { numberOf, textsOf, useAttempt } from '../components/attempt.js';
 import { html } from '../components/html.js';
+import { capital } from '../components/in-words.js';
 import { Choice } from '../components/parts.js';
 import { uuid7 } from '../database/ids.js';
 import { keep, log, say } from '../signals/actions.js';
@@ -9,7 +10,6 @@ import { go } from '../signals/route.js';
 import { catalogue, rows, rowsOf, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
-import { capital } from './event-words.js';
 
 const USUAL_VESSEL = 'tube_16x150';
 

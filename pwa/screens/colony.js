@@ -1,17 +1,16 @@
 // One colony: its gauges, logging, what the plan says, its charts, its pictures and its diary.
 import { useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
-import { fullDay } from '../components/in-words.js';
+import { fullDay, wordFor } from '../components/in-words.js';
 import { Sheet } from '../components/parts.js';
 import { Photo } from '../components/photo.js';
 import { SaveState } from '../components/states.js';
 import { dueInWords, percentOf, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
-import { say as inTable } from '../care/words.js';
 import { say, voidLog } from '../signals/actions.js';
 import { useHistory } from '../signals/history.js';
 import { takePhoto } from '../signals/photos.js';
-import { catalogue, gaugesOf, planOf, rows } from '../signals/shelf.js';
+import { gaugesOf, planOf, rows } from '../signals/shelf.js';
 import { runningTasting } from '../signals/tastings.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
@@ -37,11 +36,10 @@ export function ColonyScreen({ id }) {
   if (!colony) return html`<h1>${m.colony.gone}</h1><p>${m.colony.gone_why}</p>`;
   const v = colony.set;
   if (sheet === 'edit') return html`<h1>${m.form.change(v.name)}</h1><${ColonyForm} colony=${colony} onDone=${() => setSheet('')} />`;
-  const words = catalogue.value?.words ?? {};
   const stage = /** @type {any} */ (t.stages)[v.stage] ?? '';
   return html`<div class="title">${v.number && html`<span class="number">${v.number}</span>`}<h1>${v.name}</h1><button type="button" class="button" onClick=${() => setSheet('edit')}>${m.colony.change}</button></div>
     <p class="soft"><em>${speciesOf(v)}</em> · ${stage} · <${SaveState} state=${colony.state} /></p>
-    <div class="tube-set wide">${gaugesOf(id).map((gauge) => html`<figure key=${gauge.need}><${Tube} gauge=${gauge} /><figcaption aria-hidden="true"><strong>${inTable(words, 'need', gauge.need)} ${percentOf(gauge)} %</strong>${dueInWords(dueAtMs(gauge))}</figcaption></figure>`)}</div>
+    <div class="tube-set wide">${gaugesOf(id).map((gauge) => html`<figure key=${gauge.need}><${Tube} gauge=${gauge} /><figcaption aria-hidden="true"><strong>${wordFor('need', gauge.need)} ${percentOf(gauge)} %</strong>${dueInWords(dueAtMs(gauge))}</figcaption></figure>`)}</div>
     <section class="stack" aria-label=${m.colony.log}><h2>${m.colony.log}</h2><div class="log-bar">
       ${KINDS.map((kind) => html`<button type="button" class=${`button ${kind === 'fault' ? 'warn' : kind === 'feeding' ? 'main' : ''}`} onClick=${() => setSheet(kind)}><${Icon} name=${kind} />${t.kinds[kind]}</button>`)}</div></section>
     ${planOf(id) ? html`<${Plan} colony=${colony} />` : html`<p class="soft">${m.colony.no_plan}</p>`}

@@ -1,7 +1,7 @@
 // The history as a diary: by day, newest first, one page at a time so that years of it stay light.
 import { useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
-import { timeOfDay } from '../components/in-words.js';
+import { eventInWords, timeOfDay } from '../components/in-words.js';
 import { Sheet } from '../components/parts.js';
 import { Photo } from '../components/photo.js';
 import { SaveState } from '../components/states.js';
@@ -11,7 +11,6 @@ import { useHistory } from '../signals/history.js';
 import { now, rows } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
-import { eventInWords } from './event-words.js';
 import { Lazy } from './lazy.js';
 
 const PAGE = 30;

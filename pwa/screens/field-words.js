@@ -1,11 +1,9 @@
 // Fields and their values in words: for what needs a person, and for what was changed.
 import { temperature } from '../components/degrees.js';
-import { fullDay, moment } from '../components/in-words.js';
-import { say } from '../care/words.js';
+import { capital, eventInWords, fullDay, moment, wordFor } from '../components/in-words.js';
 import { catalogue, rows } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
-import { capital, eventInWords } from './event-words.js';
 
 /** @param {string} name */
 export const fieldName = (name) => m.fields[name] ?? capital(name.replaceAll('_', ' '));
@@ -26,7 +24,7 @@ export function valueInWords(field, value) {
   if (value === null || value === undefined || value === '' || (Array.isArray(value) && !value.length)) return m.values.empty;
   if (typeof value === 'boolean') return value ? m.values.yes : m.values.no;
   if (Array.isArray(value)) return value.map((each) => valueInWords(field, each)).join(', ');
-  if (typeof value === 'object') return Object.entries(value).map(([need, days]) => m.values.every(say(catalogue.value?.words ?? {}, 'need', need), days)).join(', ');
+  if (typeof value === 'object') return Object.entries(value).map(([need, days]) => m.values.every(wordFor('need', need), days)).join(', ');
   if (field.endsWith('_c')) return temperature(value);
   if (field.endsWith('_id') || field.endsWith('_ids')) return recordInWords(value);
   if (/_on$|_by$/.test(field)) return fullDay(value);
@@ -48,5 +46,5 @@ function recordInWords(id) {
 /** What a thing is called. @param {{kind: string, set: Record<string, any>}} thing */
 export function nameInWords({ kind, set }) {
   const words = catalogue.value?.words ?? {};
-  return set.name ?? (set.food_code ? capital(say(words, 'food', set.food_code)) : words.vessel?.[set.vessel_code] ?? kindName(kind));
+  return set.name ?? (set.food_code ? capital(wordFor('food', set.food_code)) : words.vessel?.[set.vessel_code] ?? kindName(kind));
 }

@@ -2,7 +2,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { textsOf, useAttempt } from '../components/attempt.js';
 import { html, Icon } from '../components/html.js';
-import { shortDay } from '../components/in-words.js';
+import { eventInWords, nameOf, shortDay } from '../components/in-words.js';
 import { ManyChoice, Sheet } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
@@ -11,7 +11,6 @@ import { post } from '../signals/people.js';
 import { catalogue, events, now, rows, rowsOf, syncNow, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
-import { eventInWords, nameOf } from './event-words.js';
 import { Holiday } from './holiday.js';
 import { coloniesInOrder } from './shelf.js';
 import { StandInView } from './standin.js';

@@ -2,14 +2,12 @@
 import { useState } from 'preact/hooks';
 import { textsOf, useAttempt, whyNot } from '../components/attempt.js';
 import { html, Icon } from '../components/html.js';
-import { inWords } from '../components/in-words.js';
+import { capital, inWords, nameOf, portionInWords, wordFor } from '../components/in-words.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
-import { say as inTable, sayPortion } from '../care/words.js';
 import { post } from '../signals/people.js';
-import { catalogue, now, today } from '../signals/shelf.js';
+import { now, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
-import { capital, nameOf } from './event-words.js';
 
 const USUAL_DAYS = 14;
 const h = m.holiday;
@@ -45,16 +43,14 @@ export function Holiday({ onPass }) {
 
 /** @param {{told: ColonyHoliday}} props */
 function OneColony({ told }) {
-  const words = catalogue.value?.words ?? {};
   return html`<li><div class="grow stack"><h3>${nameOf(told.colony_id)}</h3>
     <p><strong>${told.verdict === 'visit' ? h.visit(told.visit_every_days ?? 1) : h.verdict[told.verdict]}</strong></p>
-    ${told.top_up.length > 0 && html`<div><p>${h.top_up}</p>${told.top_up.map(({ need, portion }) => html`<p>${inTable(words, 'need', need)}: ${portion ? sayPortion(words, portion) : h.full}</p>`)}</div>`}
+    ${told.top_up.length > 0 && html`<div><p>${h.top_up}</p>${told.top_up.map(({ need, portion }) => html`<p>${wordFor('need', need)}: ${portion ? portionInWords(portion) : h.full}</p>`)}</div>`}
     ${told.reasons.map((reason) => html`<p class="soft">${capital(inWords('reason', withWords(reason)))}</p>`)}</div></li>`;
 }
 
 /** A reason whose need or fault is said in words, not by its code. @param {{code: string, args: Record<string, any>}} reason */
 function withWords({ code, args }) {
-  const words = catalogue.value?.words ?? {};
-  const said = Object.entries(args).map(([name, value]) => [name, name === 'need' || name === 'fault' ? inTable(words, name, value).toLowerCase() : value]);
+  const said = Object.entries(args).map(([name, value]) => [name, name === 'need' || name === 'fault' ? wordFor(name, value).toLowerCase() : value]);
   return { code, args: Object.fromEntries(said) };
 }

@@ -2,17 +2,16 @@
 import { useState } from 'preact/hooks';
 import { numberOf, textsOf, useAttempt } from '../components/attempt.js';
 import { html } from '../components/html.js';
+import { capital, wordFor } from '../components/in-words.js';
 import { Sheet, Stepper } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
 import { mixSugarWater } from '../care/mixing.js';
 import { originVerdict } from '../care/origin.js';
-import { say as inTable } from '../care/words.js';
 import { keep, say } from '../signals/actions.js';
 import { catalogue, now, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
-import { capital } from './event-words.js';
 
 const MOST = 1e6; // server: records/kinds.py
 const BATCH_KEEPS_DAYS = 7; // in the fridge; common practice
@@ -41,7 +40,6 @@ export function LeftSheet({ lot, title, onClose }) {
 
 /** @param {{onClose: () => void}} props */
 export function LotSheet({ onClose }) {
-  const words = catalogue.value?.words ?? {};
   const origins = catalogue.value?.origins ?? {};
   const foods = catalogue.value?.foods ?? {};
   const [food, setFood] = useState(Object.keys(foods)[0] ?? '');
@@ -65,10 +63,10 @@ export function LotSheet({ onClose }) {
     });
   }
   return html`<${Sheet} title=${m.larder.add} onClose=${onClose}><form onSubmit=${save}>
-    <label>${m.larder.food}<select name="food" value=${food} onChange=${(/** @type {any} */ e) => setFood(e.target.value)}>${Object.keys(foods).map((code) => html`<option value=${code}>${capital(inTable(words, 'food', code))}</option>`)}</select></label>
+    <label>${m.larder.food}<select name="food" value=${food} onChange=${(/** @type {any} */ e) => setFood(e.target.value)}>${Object.keys(foods).map((code) => html`<option value=${code}>${capital(wordFor('food', code))}</option>`)}</select></label>
     <label>${m.larder.how_much(t.units[unit]?.(2) ?? unit)} <small>${m.larder.optional}</small><input name="amount" inputmode="decimal" autocomplete="off" /></label>
-    <label>${m.larder.origin}<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code}>${capital(inTable(words, 'origin', code))}</option>`)}</select></label>
-    <p class=${verdict.verdict === 'fine' ? 'soft' : 'caution'} role="status">${inTable(words, 'origin_why', verdict.reason_code)}</p>
+    <label>${m.larder.origin}<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code}>${capital(wordFor('origin', code))}</option>`)}</select></label>
+    <p class=${verdict.verdict === 'fine' ? 'soft' : 'caution'} role="status">${wordFor('origin_why', verdict.reason_code)}</p>
     <label>${m.larder.name} <small>${m.larder.optional}</small><input name="name" maxlength="80" /></label>
     <label>${m.larder.use_by_field} <small>${m.larder.optional}</small><input name="use_by" type="date" /></label>${said}
     ${verdict.verdict === 'refuse' ? html`<p role="alert"><strong>${m.larder.refused}</strong></p>` : html`<button class="button main wide" disabled=${busy}>${m.larder.go}</button>`}</form></${Sheet}>`;

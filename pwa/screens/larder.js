@@ -3,16 +3,14 @@
 import { useState } from 'preact/hooks';
 import { useAnswer } from '../components/attempt.js';
 import { html, Icon } from '../components/html.js';
-import { inWords, weekDay } from '../components/in-words.js';
+import { capital, inWords, weekDay, wordFor } from '../components/in-words.js';
 import { Empty } from '../components/states.js';
 import { DAY_MS } from '../care/gauges.js';
 import { originVerdict } from '../care/origin.js';
-import { say as inTable } from '../care/words.js';
 import { keep, say } from '../signals/actions.js';
 import { catalogue, rows, rowsOf, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
-import { capital } from './event-words.js';
 import { countedIn, LeftSheet, LotSheet, MixSheet } from './larder-forms.js';
 
 /** Whole days from today to a date. @param {string} date ISO */
@@ -34,16 +32,15 @@ export function LarderScreen() {
 
 /** @param {{lot: import('../care/overlay.js').ShownRow}} props */
 function Lot({ lot }) {
-  const words = catalogue.value?.words ?? {};
   const v = lot.set;
-  const name = v.name || capital(inTable(words, 'food', v.food_code));
+  const name = v.name || capital(wordFor('food', v.food_code));
   const [open, setOpen] = useState(false);
   const verdict = originVerdict(catalogue.value?.origins ?? {}, v.origin, { got_on: v.got_on ?? null, today: today.value });
   const left = v.use_by ? daysTo(v.use_by) : null;
   const bad = ['refuse', 'hold'].includes(verdict.verdict) || (left !== null && left < 0);
   const state = verdict.verdict === 'hold' && verdict.until ? m.larder.held(weekDay(verdict.until), daysTo(verdict.until))
     : verdict.verdict === 'refuse' ? m.larder.never : left === null ? '' : left < 0 ? m.larder.over : m.larder.left(left);
-  const facts = [v.amount == null ? '' : `${v.amount} ${t.units[v.unit]?.(v.amount) ?? ''}`, inTable(words, 'origin', v.origin), v.got_on ? m.larder.got(weekDay(v.got_on)) : '', v.use_by ? m.larder.use_by(weekDay(v.use_by)) : ''].filter(Boolean).join(' · ');
+  const facts = [v.amount == null ? '' : `${v.amount} ${t.units[v.unit]?.(v.amount) ?? ''}`, wordFor('origin', v.origin), v.got_on ? m.larder.got(weekDay(v.got_on)) : '', v.use_by ? m.larder.use_by(weekDay(v.use_by)) : ''].filter(Boolean).join(' · ');
   const need = catalogue.value?.foods?.[v.food_code]?.need ?? 'other';
   async function usedUp() {
     await keep('lot', { finished_on: today.value }, lot.id);
@@ -51,7 +48,7 @@ function Lot({ lot }) {
   }
   return html`<article class=${`card ${bad ? 'urgent' : ''}`}><div class="row top-align"><span class="badge"><${Icon} name=${need} /></span>
     <div class="grow stack"><h2>${name}</h2>${state && html`<p><strong>${state}</strong></p>`}<p class="soft">${facts}</p>
-      ${verdict.verdict !== 'fine' && html`<p class="caution">${inTable(words, 'origin_why', verdict.reason_code)}</p>`}</div></div>
+      ${verdict.verdict !== 'fine' && html`<p class="caution">${wordFor('origin_why', verdict.reason_code)}</p>`}</div></div>
     <div class="wrap even"><button type="button" class="button" aria-label=${`${m.larder.left_now}: ${name}`} onClick=${() => setOpen(true)}>${m.larder.left_now}</button>
       <button type="button" class="button" aria-label=${`${m.larder.used}: ${name}`} onClick=${usedUp}>${m.larder.used}</button></div>
     ${open && html`<${LeftSheet} lot=${lot} title=${`${m.larder.left_now}: ${name}`} onClose=${() => setOpen(false)} />`}</article>`;
@@ -91,7 +88,7 @@ function Food({ outlook: { food_code, buy_by, reasons } }) {
 }
 
 /** @param {string} code */
-const foodName = (code) => capital(inTable(catalogue.value?.words ?? {}, 'food', code));
+const foodName = (code) => capital(wordFor('food', code));
 /** @param {Spoiling} lot */
 const lotName = (lot) => rows.value.get(lot.lot_id)?.set.name || foodName(lot.food_code);
 /** The server counts in the lot's own unit, but drops as mL and legs as pieces. @param {Spoiling} lot */

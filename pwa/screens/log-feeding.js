@@ -1,15 +1,13 @@
 // A feeding: prefilled by the plan, last used foods first, and what an origin means at the moment of choosing.
 import { useState } from 'preact/hooks';
 import { html } from '../components/html.js';
-import { Cautions, shortDay } from '../components/in-words.js';
+import { capital, Cautions, shortDay, wordFor } from '../components/in-words.js';
 import { Choice, Stepper } from '../components/parts.js';
 import { originVerdict } from '../care/origin.js';
-import { say as inTable } from '../care/words.js';
 import { catalogue, events, planOf, rowsOf, today } from '../signals/shelf.js';
 import { runningTasting } from '../signals/tastings.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
-import { capital } from './event-words.js';
 
 const SHOWN_FIRST = 5;
 const MOST = /** @type {Record<string, number>} */ ({ drop: 60, ml: 200, piece: 500, leg: 40, mg: 5000, seed: 2000, leaf: 200 });
@@ -69,13 +67,13 @@ export function FeedingForm({ colonyId, need, item, save }) {
     ...(form || kind.form ? { form: form || kind.form } : {}), ...(is_prey && size ? { size_class: size } : {}), ...(item ? { task_key: item.key.split('/').pop() } : {}),
   };
   const hours = kind.remove_after_h;
-  return html`<${Choice} label=${m.log.food} value=${food} onPick=${pick} options=${(more ? order : order.slice(0, SHOWN_FIRST)).map((code) => [code, capital(inTable(words, 'food', code))])} />
+  return html`<${Choice} label=${m.log.food} value=${food} onPick=${pick} options=${(more ? order : order.slice(0, SHOWN_FIRST)).map((code) => [code, capital(wordFor('food', code))])} />
     ${!more && order.length > SHOWN_FIRST && html`<button type="button" class="button" onClick=${() => setMore(true)}>${m.log.more}</button>`}
     <${Stepper} label=${m.log.amount} value=${amount} step=${LEAST[unit] ?? 1} most=${MOST[unit] ?? 500} unit=${(t.units[unit] ?? (() => unit))(amount)} onChange=${setAmount} />
     ${is_prey && html`<${Choice} label=${m.log.size} value=${size} onPick=${setSize} options=${Object.entries(words.size ?? {}).map(([code, name]) => [code, capital(/** @type {string} */ (name))])} />`}
-    ${lots.length > 0 && html`<${Choice} label=${m.log.lot} value=${lotId} onPick=${setLotId} options=${[...lots.map((each) => [each.id, lotName(each, inTable(words, 'food', food))]), ['', m.log.no_lot]]} />`}
-    ${!lot && html`<label>${m.log.from}<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code} selected=${code === origin}>${inTable(words, 'origin', code)}</option>`)}</select></label>`}
-    <p class=${stop ? 'caution' : 'soft'} role=${stop ? 'alert' : null}>${stop ? `${m.log.stops[verdict.verdict]} ` : ''}${inTable(words, 'origin_why', verdict.reason_code)}</p>
+    ${lots.length > 0 && html`<${Choice} label=${m.log.lot} value=${lotId} onPick=${setLotId} options=${[...lots.map((each) => [each.id, lotName(each, wordFor('food', food))]), ['', m.log.no_lot]]} />`}
+    ${!lot && html`<label>${m.log.from}<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code} selected=${code === origin}>${wordFor('origin', code)}</option>`)}</select></label>`}
+    <p class=${stop ? 'caution' : 'soft'} role=${stop ? 'alert' : null}>${stop ? `${m.log.stops[verdict.verdict]} ` : ''}${wordFor('origin_why', verdict.reason_code)}</p>
     ${tasting && html`<p class="soft">${m.tasting.here}</p>`}
     <${Cautions} items=${item?.cautions ?? plan?.set.cautions ?? []} />
     ${hours && html`<p class="soft">${m.log.outcome_later(hours)}</p>`}

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { html } from '../components/html.js';
-import { inWords } from '../components/in-words.js';
+import { capital, eventInWords, inWords, nameOf } from '../components/in-words.js';
 import { Choice, Sheet } from '../components/parts.js';
 import { TubeInput } from '../components/tube-input.js';
 import { levelAt } from '../care/gauges.js';
@@ -10,7 +10,6 @@ import { logAll } from '../signals/actions.js';
 import { catalogue, events, gaugesOf, now, rows, rowsOf } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
-import { capital, eventInWords, nameOf } from './event-words.js';
 import { FeedingForm } from './log-feeding.js';
 
 const MOST_WORKERS = 1_000_000;

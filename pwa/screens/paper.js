@@ -1,13 +1,11 @@
 // What goes on paper: the hand-over sheet of a pass, or the record of a colony.
 import { html, Icon } from '../components/html.js';
-import { inWords, weekDay } from '../components/in-words.js';
+import { eventInWords, inWords, portionInWords, weekDay, wordFor } from '../components/in-words.js';
 import { dueInWords } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
-import { say, sayPortion } from '../care/words.js';
 import { useHistory } from '../signals/history.js';
-import { catalogue, gaugesOf, now, planOf, rows } from '../signals/shelf.js';
+import { gaugesOf, now, planOf, rows } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
-import { eventInWords } from './event-words.js';
 import { speciesOf } from './shelf.js';
 
 const MOST_EVENTS = 200;
@@ -35,21 +33,20 @@ const HandOverSheet = ({ given }) => html`<h1>${m.paper.sheet(given.name)}</h1>
   ${given.colony_ids.map((/** @type {string} */ id) => rows.value.get(id)).filter(Boolean).map((/** @type {any} */ colony) => html`<section class="card" key=${colony.id}>
     <h2>${colony.set.number ? `${colony.set.number} · ` : ''}${colony.set.name}</h2><p class="soft"><em>${speciesOf(colony.set)}</em></p>
     <table><thead><tr><th scope="col">${m.paper.what}</th><th scope="col">${m.paper.when}</th><th scope="col">${m.paper.done}</th></tr></thead><tbody>${tasksUntil(colony.id, given.ends_on).map((/** @type {any} */ task) => html`<tr>
-      <td>${task.portion ? sayPortion(catalogue.value.words, task.portion) : say(catalogue.value.words, 'todo', task.need)}</td><td>${weekDay(task.due_at_ms)}</td><td></td></tr>`)}</tbody></table>
+      <td>${task.portion ? portionInWords(task.portion) : wordFor('todo', task.need)}</td><td>${weekDay(task.due_at_ms)}</td><td></td></tr>`)}</tbody></table>
     ${(planOf(colony.id)?.set.cautions ?? []).map((/** @type {any} */ caution) => html`<p class="caution">${inWords('caution', caution)}</p>`)}</section>`)}`;
 
 /** @param {{colony: import('../care/overlay.js').ShownRow}} props */
 function ColonyRecord({ colony }) {
   const v = colony.set;
-  const words = catalogue.value?.words ?? {};
   const log = [...useHistory(colony.id).log].reverse();
   const count = log.find((row) => row.kind === 'count');
   const vessel = rows.value.get(v.vessel_id)?.set.vessel_code;
   return html`<h1>${m.paper.record(v.name)}</h1>
     <table><tbody><tr><th scope="row">${m.paper.species}</th><td><em>${speciesOf(v)}</em></td></tr>
-      ${vessel && html`<tr><th scope="row">${m.paper.lives}</th><td>${say(words, 'vessel', vessel)}</td></tr>`}
+      ${vessel && html`<tr><th scope="row">${m.paper.lives}</th><td>${wordFor('vessel', vessel)}</td></tr>`}
       ${count && html`<tr><th scope="row">${m.paper.count}</th><td>${eventInWords(count)}, ${new Date(count.happened_ms ?? 0).toLocaleDateString()}</td></tr>`}
-      ${gaugesOf(colony.id).map((gauge) => html`<tr><th scope="row">${say(words, 'need', gauge.need)}</th><td>${dueInWords(dueAtMs(gauge))}</td></tr>`)}</tbody></table>
+      ${gaugesOf(colony.id).map((gauge) => html`<tr><th scope="row">${wordFor('need', gauge.need)}</th><td>${dueInWords(dueAtMs(gauge))}</td></tr>`)}</tbody></table>
     <table><thead><tr><th scope="col">${m.paper.when}</th><th scope="col">${m.paper.event}</th><th scope="col">${m.paper.by}</th></tr></thead><tbody>${log.slice(0, MOST_EVENTS).map((row) => html`<tr key=${row.id}>
       <td>${new Date(row.happened_ms ?? 0).toLocaleString([], { dateStyle: 'short', timeStyle: 'short' })}</td><td>${eventInWords(row)}${row.set.remark ? `: ${row.set.remark}` : ''}</td><td>${row.by ? rows.value.get(row.by)?.set.name ?? '' : ''}</td></tr>`)}</tbody></table>`;
 }

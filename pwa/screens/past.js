@@ -3,14 +3,13 @@
 import { useEffect, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { html, Icon } from '../components/html.js';
-import { fullDay, moment } from '../components/in-words.js';
+import { capital, eventInWords, fullDay, moment } from '../components/in-words.js';
 import { Empty, Skeleton } from '../components/states.js';
 import { say } from '../signals/actions.js';
 import { bringBack, revisionsOf, takeBack, whatWent } from '../signals/past.js';
 import { rows } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
-import { capital, eventInWords } from './event-words.js';
 import { fieldName, kindName, nameInWords, valueInWords } from './field-words.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */

@@ -4,13 +4,12 @@ import { useState } from 'preact/hooks';
 import { textsOf, useAttempt } from '../components/attempt.js';
 import { inDegrees } from '../components/degrees.js';
 import { html } from '../components/html.js';
-import { Cautions, Notices, Reasons, weekDay } from '../components/in-words.js';
+import { Cautions, Notices, Reasons, weekDay, wordFor } from '../components/in-words.js';
 import { ManyChoice, Sheet, Stepper } from '../components/parts.js';
 import { levelInWords } from '../components/tube.js';
 import { DAY_MS, levelAt } from '../care/gauges.js';
-import { say as inTable } from '../care/words.js';
 import { keep, remove, say } from '../signals/actions.js';
-import { catalogue, gaugesOf, now, planOf, rowsOf, today } from '../signals/shelf.js';
+import { gaugesOf, now, planOf, rowsOf, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 
 const MAY_BE_SET = ['sugar', 'protein', 'seeds', 'leaves', 'barrier', 'glance']; // server: care/plan/own.py
@@ -102,7 +101,7 @@ const r = m.rhythm;
 const MONDAY_MS = Date.UTC(2024, 0, 1, 12);
 const dayName = (/** @type {number} */ day) => new Date(MONDAY_MS + day * 86_400_000).toLocaleDateString([], { weekday: 'long', timeZone: 'UTC' });
 /** @param {string} need */
-const needName = (need) => inTable(catalogue.value?.words ?? {}, 'need', need);
+const needName = (need) => wordFor('need', need);
 
 /** The keeper's own days, hour and pause for a need: they rule over the plan's own reckoning. @param {string} colonyId @param {string} need */
 const rhythmOf = (colonyId, need) => rowsOf('rule').find((rule) => rule.set.colony_id === colonyId && rule.set.need === need);

@@ -3,13 +3,13 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { useAnswer, useAttempt, whyNot } from '../components/attempt.js';
 import { inDegrees, storedOf, typedOf } from '../components/degrees.js';
 import { html } from '../components/html.js';
+import { capital } from '../components/in-words.js';
 import { Skeleton } from '../components/states.js';
 import { post } from '../signals/people.js';
 import { catalogue } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { choices, inputs, leftOut, units } from '../text/en-reckon.js';
 import { t } from '../text/en.js';
-import { capital } from './event-words.js';
 
 const r = m.reckon;
 

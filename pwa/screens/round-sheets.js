@@ -3,14 +3,13 @@
 import { useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { html } from '../components/html.js';
+import { capital, nameOf, portionInWords, wordFor } from '../components/in-words.js';
 import { Choice, ManyChoice, Sheet } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
-import { say, sayPortion } from '../care/words.js';
 import { later, logAll } from '../signals/actions.js';
-import { catalogue, planOf, rowsOf } from '../signals/shelf.js';
+import { planOf, rowsOf } from '../signals/shelf.js';
 import { runningTasting } from '../signals/tastings.js';
 import { t } from '../text/en.js';
-import { capital, nameOf } from './event-words.js';
 import { taskTitle } from './task.js';
 
 const HOUR_MS = 3_600_000;
@@ -62,14 +61,13 @@ function changeFor(colony, need) {
   if (!task) return null;
   const tasting = runningTasting(colony.id);
   return {
-    kind: task.suggested.kind, words: sayPortion(catalogue.value.words, task.portion),
+    kind: task.suggested.kind, words: portionInWords(task.portion),
     set: { ...task.suggested.set, ...(tasting?.set.food_codes.includes(task.portion.food_code) ? { tasting_id: tasting.id } : {}), colony_id: colony.id, task_key: task.key, suggested: true },
   };
 }
 
 /** @param {{onClose: () => void}} props */
 export function ManySheet({ onClose }) {
-  const words = catalogue.value?.words ?? {};
   const [need, setNeed] = useState('sugar');
   const [left_out, setLeftOut] = useState(/** @type {string[]} */ ([]));
   const { attempt, busy, said } = useAttempt();
@@ -77,7 +75,7 @@ export function ManySheet({ onClose }) {
   const chosen = able.filter(({ colony }) => !left_out.includes(colony.id));
   const go = () => attempt(async () => { await logAll(chosen.map(({ change }) => ({ kind: /** @type {Change} */ (change).kind, set: /** @type {Change} */ (change).set }))); onClose(); });
   return html`<${Sheet} title=${t.many.title} onClose=${onClose}>
-    <${Choice} label=${t.many.what} value=${need} onPick=${setNeed} options=${['sugar', 'protein', 'seeds', 'water', 'glance'].map((code) => [code, say(words, 'need', code)])} />
+    <${Choice} label=${t.many.what} value=${need} onPick=${setNeed} options=${['sugar', 'protein', 'seeds', 'water', 'glance'].map((code) => [code, wordFor('need', code)])} />
     <${ManyChoice} label=${t.many.who} values=${chosen.map(({ colony }) => colony.id)} onChange=${(/** @type {string[]} */ ids) => setLeftOut(able.map(({ colony }) => colony.id).filter((id) => !ids.includes(id)))}
       options=${able.map(({ colony, change }) => [colony.id, `${colony.set.name}: ${change?.words}`])} />
     ${said}

@@ -1,14 +1,13 @@
 // The round: what is due now, later today and next, how far it has come, and what was done.
 import { useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
-import { timeOfDay } from '../components/in-words.js';
+import { eventInWords, nameOf, timeOfDay } from '../components/in-words.js';
 import { Empty, SaveState } from '../components/states.js';
 import { LyingTube } from '../components/tube.js';
 import { logAsSuggested, voidLog } from '../signals/actions.js';
 import { route } from '../signals/route.js';
 import { round, rows, rowsOf } from '../signals/shelf.js';
 import { t } from '../text/en.js';
-import { eventInWords, nameOf } from './event-words.js';
 import { Lazy } from './lazy.js';
 import { CompactTask, Task } from './task.js';
 

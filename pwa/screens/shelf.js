@@ -1,10 +1,10 @@
 // The shelf: every colony as tubes standing on their board.
 import { useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
+import { wordFor } from '../components/in-words.js';
 import { Empty } from '../components/states.js';
 import { dueInWords, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
-import { say } from '../care/words.js';
 import { catalogue, gaugesOf, planOf, rowsOf } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
@@ -35,7 +35,6 @@ const Went = () => html`<p><a class="button quiet" href="#/gone">${m.gone.link}<
 
 /** @param {{colony: import('../care/overlay.js').ShownRow}} props */
 function Board({ colony }) {
-  const words = catalogue.value?.words ?? {};
   const v = colony.set;
   const gauges = gaugesOf(colony.id);
   const first = gauges.map((gauge) => ({ gauge, due: dueAtMs(gauge) })).filter((each) => each.due !== null).sort((a, b) => (a.due ?? 0) - (b.due ?? 0))[0];
@@ -43,7 +42,7 @@ function Board({ colony }) {
   return html`<a class="board" href=${`#/colony/${colony.id}`}>
     <div class="stand">${gauges.map((gauge) => html`<${Tube} gauge=${gauge} small />`)}${!planOf(colony.id) && html`<p class="soft">${m.shelf.no_plan}</p>`}</div>
     <div class="plank">${v.number && html`<span class="number">${v.number}</span>`}<h2>${v.name}</h2>
-      ${first && html`<span class="next">${say(words, 'need', first.gauge.need)} ${dueInWords(first.due)}</span>`}
+      ${first && html`<span class="next">${wordFor('need', first.gauge.need)} ${dueInWords(first.due)}</span>`}
       <p class="soft"><em>${speciesOf(v)}</em> · ${/** @type {any} */ (t.stages)[v.stage] ?? ''}${condition}</p></div>
   </a>`;
 }

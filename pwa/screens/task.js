@@ -1,19 +1,16 @@
 // One task of the round: its tube, what to do in real units, why, and one tap to log it as suggested.
 import { html, Icon } from '../components/html.js';
-import { Cautions, Why } from '../components/in-words.js';
+import { capital, Cautions, nameOf, portionInWords, Why, wordFor } from '../components/in-words.js';
 import { useSwipe } from '../components/swipe.js';
 import { dueInWords, Tube } from '../components/tube.js';
-import { sayPortion, say } from '../care/words.js';
 import { logAsSuggested, resolve } from '../signals/actions.js';
-import { catalogue, rows } from '../signals/shelf.js';
+import { rows } from '../signals/shelf.js';
 import { t } from '../text/en.js';
-import { capital, nameOf } from './event-words.js';
 
 /** @param {import('../care/round.js').Item} item @returns {string} what to do */
 export function taskTitle(item) {
-  const words = catalogue.value?.words ?? {};
-  if (isFault(item)) return capital(say(words, 'fault', item.reasons[0]?.code));
-  return item.portion ? sayPortion(words, item.portion) : say(words, 'todo', item.need);
+  if (isFault(item)) return capital(wordFor('fault', item.reasons[0]?.code));
+  return item.portion ? portionInWords(item.portion) : wordFor('todo', item.need);
 }
 
 /** @param {import('../care/round.js').Item} item */
@@ -34,7 +31,7 @@ const Side = ({ item }) => html`<div class="side">${item.gauge ? html`<${Tube} g
 function Head({ item, title }) {
   const number = rows.value.get(item.colony_id)?.set.number;
   return html`<a class="open" href=${`#/colony/${item.colony_id}`}>
-    <span class="eyebrow"><strong>${number ? `${number} · ` : ''}${nameOf(item.colony_id)}</strong> <span>${say(catalogue.value?.words ?? {}, 'need', item.need)}</span>
+    <span class="eyebrow"><strong>${number ? `${number} · ` : ''}${nameOf(item.colony_id)}</strong> <span>${wordFor('need', item.need)}</span>
       <span class=${item.group === 'now' ? 'due-now' : ''}>${item.urgent ? t.round.urgent : dueInWords(item.due_at_ms)}</span></span>
     <span class="lead">${title}</span></a>`;
 }

@@ -2,18 +2,16 @@
 import { useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { html } from '../components/html.js';
-import { fullDay, inWords } from '../components/in-words.js';
+import { capital, fullDay, inWords, wordFor } from '../components/in-words.js';
 import { Figures, Choice, ManyChoice } from '../components/parts.js';
 import { dueInWords, needClass } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
-import { say as inTable } from '../care/words.js';
 import { say } from '../signals/actions.js';
 import { useHistory } from '../signals/history.js';
 import { catalogue, gaugesOf, planOf } from '../signals/shelf.js';
 import { endTasting, endedTastings, foodsToTaste, runningTasting, startTasting, tally, unfitFor } from '../signals/tastings.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
-import { capital } from './event-words.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
 /** @typedef {{food_code: string, offers: number, mean: number, low: number, high: number, best: number}} Told */
@@ -24,7 +22,7 @@ const MOST = 5;
 const LONGEST_NAME = 80;
 
 /** @param {string} code */
-const foodName = (code) => capital(inTable(catalogue.value?.words ?? {}, 'food', code));
+const foodName = (code) => capital(wordFor('food', code));
 
 /** @param {number} share */
 const percent = (share) => Math.round(share * 100);
@@ -47,7 +45,6 @@ function Start({ colony }) {
   const [foods, setFoods] = useState(/** @type {string[]} */ ([]));
   const { attempt, busy, said, say: tell } = useAttempt();
   if (!kinds.length) return html`<p>${w.none}</p>`;
-  const words = catalogue.value?.words ?? {};
   function start() {
     if (foods.length < FEWEST || foods.length > MOST) return tell(w.pick);
     return attempt(async () => {
@@ -55,7 +52,7 @@ function Start({ colony }) {
       say(w.started);
     });
   }
-  return html`${kinds.length > 1 && html`<${Choice} label=${w.kind} value=${need} onPick=${(/** @type {string} */ next) => { setNeed(next); setFoods([]); }} options=${kinds.map(([each]) => [each, inTable(words, 'need', each)])} />`}
+  return html`${kinds.length > 1 && html`<${Choice} label=${w.kind} value=${need} onPick=${(/** @type {string} */ next) => { setNeed(next); setFoods([]); }} options=${kinds.map(([each]) => [each, wordFor('need', each)])} />`}
     <${ManyChoice} label=${w.foods} values=${foods} onChange=${setFoods} options=${(kinds.find(([each]) => each === need)?.[1] ?? []).map((code) => [code, foodName(code)])} />
     ${said}<button type="button" class="button main wide" disabled=${busy} onClick=${start}>${w.go}</button>`;
 }
