@@ -1,7 +1,11 @@
-// Parts of the screens that are fetched when they are first shown: sheet, chips, stepper, figures.
+// Parts of the screens that are fetched when they are first shown: sheet, chips, stepper, figures; what may fail; what
+// the server is asked.
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { get } from '../signals/people.js';
+import { saving } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
+import { inDegrees } from './degrees.js';
 import { html, Icon } from './html.js';
 
 /** A sheet that rises from the lower edge, where the thumb is. The browser's own dialog keeps focus inside. @param {{title: string, onClose: () => void, children: any}} props */
@@ -75,4 +79,62 @@ export function DegreesChoice() {
     keepHere('degrees', next);
   }
   return html`<${Choice} label=${m.look.degrees} value=${degrees} onPick=${pick} options=${[['', m.look.as_phone], ['c', '°C'], ['f', '°F']]} />`;
+}
+
+/**
+ * Attempt and say: run what may fail, keep its button quiet meanwhile, and show the words of the failure beside it.
+ * @returns {{attempt: (work: () => any) => Promise<boolean>, busy: boolean, said: any, say: (words: string) => void}}
+ *   `attempt` resolves to whether it went well; put `said` where the words belong
+ */
+export function useAttempt() {
+  const [words, setWords] = useState('');
+  const [good, setGood] = useState(true);
+  const [busy, setBusy] = useState(false);
+  const alive = useRef(0);
+  /** @param {() => any} work a text that it returns is shown as good news */
+  async function attempt(work) {
+    const mine = alive.current += 1;
+    setBusy(true);
+    setWords('');
+    try {
+      const told = await work();
+      if (typeof told === 'string' && mine === alive.current) { setGood(true); setWords(told); }
+      return true;
+    } catch (problem) {
+      if (mine === alive.current) { setGood(false); setWords(/** @type {Error} */ (problem).message); }
+      return false;
+    } finally {
+      if (mine === alive.current) setBusy(false);
+    }
+  }
+  /** @param {string} text what is wrong with a form before anything is tried */
+  const say = (text) => { setGood(false); setWords(text); };
+  const said = words && (good ? html`<p role="status">${words}</p>` : html`<p role="alert" class="caution">${words}</p>`);
+  return { attempt, busy, said, say };
+}
+
+/** A number as people type it; null for nothing, NaN where it is none. @param {string} text */
+export const numberOf = (text) => (text === '' ? null : Number(text.replace(',', '.')));
+
+/** @param {any} form a form element @returns {(name: string) => string} its fields, trimmed */
+export function textsOf(form) {
+  const data = new FormData(form);
+  return (name) => String(data.get(name) ?? '').trim();
+}
+
+/** Why there is no answer. @param {any} problem @returns {string} */
+export const whyNot = (problem) => (problem.code === 'offline' ? m.ahead.needs_server : inDegrees(problem.message));
+
+/**
+ * Ask when first shown, when the connection comes back, and whenever `when` changes. An answer that is there stays
+ * when a later question fails, so that a form does not go from under the hand.
+ * @param {string} path @param {unknown} [when]
+ * @returns {{answer: any, problem: any, ask: () => Promise<void>}} both null while the first question is under way; `problem` is that of the last question
+ */
+export function useAnswer(path, when = null) {
+  const [found, setFound] = useState(/** @type {{answer: any, problem: any}} */ ({ answer: null, problem: null }));
+  const { online } = saving.value;
+  const ask = async () => get(path).then((answer) => setFound({ answer, problem: null }), (problem) => setFound(({ answer }) => ({ answer, problem })));
+  useEffect(() => { void ask(); }, [path, when, online]);
+  return { ...found, ask };
 }

@@ -1,7 +1,7 @@
 // At a tube: a label scanned or typed inside the app opens that colony's log, without a connection too.
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { textsOf, useAttempt } from '../components/attempt.js';
 import { html, Icon } from '../components/html.js';
+import { textsOf, useAttempt } from '../components/parts.js';
 import { readCode, shortCode } from '../care/short-code.js';
 import { watchForCodes } from '../signals/camera.js';
 import { go } from '../signals/route.js';

@@ -1,10 +1,9 @@
 // A colony over the months: growth, the water with its days left, and the food. Fetched only when it is opened.
 import { useRef, useState } from 'preact/hooks';
-import { useAttempt } from '../components/attempt.js';
 import { LineChart, WeekBars } from '../components/chart.js';
 import { html, Icon } from '../components/html.js';
 import { fullDay } from '../components/in-words.js';
-import { Choice, Figures } from '../components/parts.js';
+import { Choice, Figures, useAttempt } from '../components/parts.js';
 import { sharePicture } from '../components/picture.js';
 import { DAY_MS, READINGS, dueAtMs, levelAt } from '../care/gauges.js';
 import { useHistory } from '../signals/history.js';

@@ -1,9 +1,8 @@
 // Add or change a colony: name, species, stage and roughly how many workers; the rest has good defaults.
 import { useState } from 'preact/hooks';
-import { numberOf, textsOf, useAttempt } from '../components/attempt.js';
 import { html } from '../components/html.js';
 import { capital } from '../components/in-words.js';
-import { Choice } from '../components/parts.js';
+import { Choice, numberOf, textsOf, useAttempt } from '../components/parts.js';
 import { uuid7 } from '../database/ids.js';
 import { keep, log, say } from '../signals/actions.js';
 import { go } from '../signals/route.js';

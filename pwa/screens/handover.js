@@ -1,9 +1,8 @@
 // Handing the shelf over: passes for stand-ins, with their link, their dates and what they did; a new one; the calendar.
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { textsOf, useAttempt } from '../components/attempt.js';
 import { html, Icon } from '../components/html.js';
 import { eventInWords, nameOf, shortDay } from '../components/in-words.js';
-import { ManyChoice, Sheet } from '../components/parts.js';
+import { ManyChoice, Sheet, textsOf, useAttempt } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
 import { keep, say } from '../signals/actions.js';

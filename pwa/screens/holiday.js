@@ -1,8 +1,8 @@
 // Before you go away: which colonies need nobody, what to top up on the last day, and who needs a visit.
 import { useState } from 'preact/hooks';
-import { textsOf, useAttempt, whyNot } from '../components/attempt.js';
 import { html, Icon } from '../components/html.js';
 import { capital, inWords, nameOf, portionInWords, wordFor } from '../components/in-words.js';
+import { textsOf, useAttempt, whyNot } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
 import { post } from '../signals/people.js';

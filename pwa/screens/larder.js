@@ -1,17 +1,18 @@
 // The larder: foods in the house with their origin and how long they keep or are held, what to get by when, and sugar
 // water mixed at home.
 import { useState } from 'preact/hooks';
-import { useAnswer } from '../components/attempt.js';
 import { html, Icon } from '../components/html.js';
 import { capital, inWords, weekDay, wordFor } from '../components/in-words.js';
+import { numberOf, Sheet, Stepper, textsOf, useAnswer, useAttempt } from '../components/parts.js';
 import { Empty } from '../components/states.js';
 import { DAY_MS } from '../care/gauges.js';
+import { dayOf } from '../care/instants.js';
+import { mixSugarWater } from '../care/mixing.js';
 import { originVerdict } from '../care/origin.js';
 import { keep, say } from '../signals/actions.js';
-import { catalogue, rows, rowsOf, today } from '../signals/shelf.js';
+import { catalogue, now, rows, rowsOf, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
-import { countedIn, LeftSheet, LotSheet, MixSheet } from './larder-forms.js';
 
 /** Whole days from today to a date. @param {string} date ISO */
 const daysTo = (date) => Math.round((Date.parse(date) - Date.parse(today.value)) / DAY_MS);
@@ -97,4 +98,86 @@ function amountOf({ lot_id, amount }) {
   const unit = countedIn(own);
   const shown = Number(amount.toFixed(1));
   return [shown, t.units[unit]?.(shown)].filter((part) => part !== undefined).join(' ');
+}
+
+const MOST = 1e6; // server: records/kinds.py
+const BATCH_KEEPS_DAYS = 7; // in the fridge; common practice
+
+/** @param {number | null} amount */
+const isAmount = (amount) => amount !== null && amount >= 0 && amount <= MOST;
+
+/** The unit in which a lot is counted: what is offered in drops lies there in mL, legs as pieces. @param {string} unit */
+const countedIn = (unit) => ({ drop: 'ml', leg: 'piece' })[unit] ?? unit;
+
+/** How much of a lot is left. @param {{lot: import('../care/overlay.js').ShownRow, title: string, onClose: () => void}} props */
+function LeftSheet({ lot, title, onClose }) {
+  const unit = lot.set.unit ?? countedIn(catalogue.value?.foods?.[lot.set.food_code]?.unit ?? 'piece');
+  const { attempt, busy, said, say: tell } = useAttempt();
+  /** @param {any} event */
+  function save(event) {
+    event.preventDefault();
+    const amount = numberOf(textsOf(event.target)('amount'));
+    if (!isAmount(amount)) return tell(m.larder.no_amount);
+    return attempt(async () => { await keep('lot', { amount, unit }, lot.id); say(t.saved); onClose(); });
+  }
+  return html`<${Sheet} title=${title} onClose=${onClose}><form onSubmit=${save}>
+    <label>${m.larder.how_much(t.units[unit]?.(2) ?? unit)}<input name="amount" inputmode="decimal" required defaultValue=${lot.set.amount ?? ''} /></label>${said}
+    <button class="button main wide" disabled=${busy}>${m.form.save}</button></form></${Sheet}>`;
+}
+
+/** A food with its origin. @param {{onClose: () => void}} props */
+function LotSheet({ onClose }) {
+  const origins = catalogue.value?.origins ?? {};
+  const foods = catalogue.value?.foods ?? {};
+  const [food, setFood] = useState(Object.keys(foods)[0] ?? '');
+  const unit = countedIn(foods[food]?.unit ?? 'piece');
+  const [origin, setOrigin] = useState('bought_or_bred');
+  const { attempt, busy, said, say: tell } = useAttempt();
+  const verdict = originVerdict(origins, origin, { got_on: null, today: today.value });
+  /** @param {any} event */
+  function save(event) {
+    event.preventDefault();
+    const text = textsOf(event.target);
+    const amount = numberOf(text('amount'));
+    if (amount !== null && !isAmount(amount)) return tell(m.larder.no_amount);
+    return attempt(async () => {
+      await keep('lot', {
+        food_code: food, origin, ...(amount !== null ? { amount, unit } : {}), got_on: today.value, ...(text('name') ? { name: text('name') } : {}),
+        ...(text('use_by') ? { use_by: text('use_by') } : {}), ...(verdict.until ? { hold_until: verdict.until } : {}),
+      });
+      say(t.saved);
+      onClose();
+    });
+  }
+  return html`<${Sheet} title=${m.larder.add} onClose=${onClose}><form onSubmit=${save}>
+    <label>${m.larder.food}<select name="food" value=${food} onChange=${(/** @type {any} */ e) => setFood(e.target.value)}>${Object.keys(foods).map((code) => html`<option value=${code}>${capital(wordFor('food', code))}</option>`)}</select></label>
+    <label>${m.larder.how_much(t.units[unit]?.(2) ?? unit)} <small>${m.larder.optional}</small><input name="amount" inputmode="decimal" autocomplete="off" /></label>
+    <label>${m.larder.origin}<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code}>${capital(wordFor('origin', code))}</option>`)}</select></label>
+    <p class=${verdict.verdict === 'fine' ? 'soft' : 'caution'} role="status">${wordFor('origin_why', verdict.reason_code)}</p>
+    <label>${m.larder.name} <small>${m.larder.optional}</small><input name="name" maxlength="80" /></label>
+    <label>${m.larder.use_by_field} <small>${m.larder.optional}</small><input name="use_by" type="date" /></label>${said}
+    ${verdict.verdict === 'refuse' ? html`<p role="alert"><strong>${m.larder.refused}</strong></p>` : html`<button class="button main wide" disabled=${busy}>${m.larder.go}</button>`}</form></${Sheet}>`;
+}
+
+/** A batch of sugar water with its recipe. @param {{onClose: () => void}} props */
+function MixSheet({ onClose }) {
+  const [percent, setPercent] = useState(25);
+  const [water_ml, setWater] = useState(30);
+  const { attempt, busy, said } = useAttempt();
+  const { sugar_g, total_ml } = mixSugarWater(percent, water_ml);
+  const gram = sugar_g < 10 ? sugar_g.toFixed(1) : String(Math.round(sugar_g));
+  const batch = () => attempt(async () => {
+    await keep('lot', {
+      food_code: 'sugar_water', origin: 'home_mixed', name: m.larder.batch_name(percent), percent_ww: percent, amount: Math.round(total_ml), unit: 'ml',
+      got_on: today.value, use_by: dayOf(new Date(now.peek() + BATCH_KEEPS_DAYS * DAY_MS)),
+    });
+    say(t.saved);
+    onClose();
+  });
+  return html`<${Sheet} title=${m.larder.mix} onClose=${onClose}>
+    <${Stepper} label=${m.larder.percent} value=${percent} step=${5} most=${60} unit=${m.larder.of_weight} onChange=${setPercent} />
+    <${Stepper} label=${m.larder.water} value=${water_ml} step=${5} most=${1000} unit=${m.larder.ml_water} onChange=${setWater} />
+    <p class="lead" role="status">${m.larder.recipe(gram, String(water_ml), String(Math.round(total_ml)))}</p>
+    <p class="caution">${m.larder.cool}</p><p class="soft">${m.larder.keeps}</p>${said}
+    <button type="button" class="button main wide" disabled=${busy} onClick=${batch}>${m.larder.batch}</button></${Sheet}>`;
 }

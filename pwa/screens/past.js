@@ -1,9 +1,9 @@
 // What was. A record's history: who changed what when, what stood there before, what lost; each value can be brought back.
 // And what went: records that were deleted or voided, newest first, each with its way back.
 import { useEffect, useState } from 'preact/hooks';
-import { useAttempt } from '../components/attempt.js';
 import { html, Icon } from '../components/html.js';
 import { capital, eventInWords, fullDay, moment } from '../components/in-words.js';
+import { useAttempt } from '../components/parts.js';
 import { Empty, Skeleton } from '../components/states.js';
 import { say } from '../signals/actions.js';
 import { bringBack, revisionsOf, takeBack, whatWent } from '../signals/past.js';

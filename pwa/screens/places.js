@@ -1,10 +1,9 @@
 // Places: cabinet, room, cellar, fridge. Colonies share them; their warmth and dryness move every plan.
 import { useState } from 'preact/hooks';
-import { numberOf, textsOf, useAttempt } from '../components/attempt.js';
 import { inDegrees, storedOf, temperature, typedOf } from '../components/degrees.js';
 import { html } from '../components/html.js';
 import { moment } from '../components/in-words.js';
-import { Choice } from '../components/parts.js';
+import { Choice, numberOf, textsOf, useAttempt } from '../components/parts.js';
 import { Empty } from '../components/states.js';
 import { keep, log, say } from '../signals/actions.js';
 import { useReadings } from '../signals/history.js';

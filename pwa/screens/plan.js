@@ -1,11 +1,10 @@
 // What the plan says of a colony: when workers come, each gauge with its reasons and its range, and over it the keeper's
 // own interval, days, hour or pause.
 import { useState } from 'preact/hooks';
-import { textsOf, useAttempt } from '../components/attempt.js';
 import { inDegrees } from '../components/degrees.js';
 import { html } from '../components/html.js';
 import { Cautions, Notices, Reasons, weekDay, wordFor } from '../components/in-words.js';
-import { ManyChoice, Sheet, Stepper } from '../components/parts.js';
+import { ManyChoice, Sheet, Stepper, textsOf, useAttempt } from '../components/parts.js';
 import { levelInWords } from '../components/tube.js';
 import { DAY_MS, levelAt } from '../care/gauges.js';
 import { keep, remove, say } from '../signals/actions.js';

@@ -1,9 +1,9 @@
 // The calculators of the server: any of them is drawn from what it says of its inputs.
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { useAnswer, useAttempt, whyNot } from '../components/attempt.js';
 import { inDegrees, storedOf, typedOf } from '../components/degrees.js';
 import { html } from '../components/html.js';
 import { capital } from '../components/in-words.js';
+import { useAnswer, useAttempt, whyNot } from '../components/parts.js';
 import { Skeleton } from '../components/states.js';
 import { post } from '../signals/people.js';
 import { catalogue } from '../signals/shelf.js';

@@ -1,16 +1,15 @@
 // Two sheets of the round. Later, or not this time: put a task off by an hour, to the evening or to tomorrow, or skip it
 // with a reason. Several at once: all of these got sugar, each colony the portion that its own plan suggests.
 import { useState } from 'preact/hooks';
-import { useAttempt } from '../components/attempt.js';
 import { html } from '../components/html.js';
 import { capital, nameOf, portionInWords, wordFor } from '../components/in-words.js';
-import { Choice, ManyChoice, Sheet } from '../components/parts.js';
+import { Choice, ManyChoice, Sheet, useAttempt } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
 import { later, logAll } from '../signals/actions.js';
 import { planOf, rowsOf } from '../signals/shelf.js';
 import { runningTasting } from '../signals/tastings.js';
 import { t } from '../text/en.js';
-import { taskTitle } from './task.js';
+import { taskTitle } from './round.js';
 
 const HOUR_MS = 3_600_000;
 const EVENING = '18:30';

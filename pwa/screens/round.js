@@ -1,17 +1,20 @@
-// The round: what is due now, later today and next, how far it has come, and what was done.
-import { useState } from 'preact/hooks';
+// The round: what is due now, later today and next, how far it has come, and what was done. Each task has its tube, what
+// to do in real units, why, and one tap to log it as suggested.
+import { useRef, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
-import { eventInWords, nameOf, timeOfDay } from '../components/in-words.js';
+import { capital, Cautions, eventInWords, nameOf, portionInWords, timeOfDay, Why, wordFor } from '../components/in-words.js';
 import { Empty, SaveState } from '../components/states.js';
-import { LyingTube } from '../components/tube.js';
-import { logAsSuggested, voidLog } from '../signals/actions.js';
+import { dueInWords, LyingTube, Tube } from '../components/tube.js';
+import { logAsSuggested, resolve, voidLog } from '../signals/actions.js';
 import { route } from '../signals/route.js';
 import { round, rows, rowsOf } from '../signals/shelf.js';
 import { t } from '../text/en.js';
 import { Lazy } from './lazy.js';
-import { CompactTask, Task } from './task.js';
 
 const PART_OF_A_ROUND = ['feeding', 'check', 'water'];
+/** How far a swipe goes, and what is only a slip of the finger. */
+const FAR_PX = 110;
+const SLIP_PX = 12;
 
 export function RoundScreen() {
   const { items, done } = round.value;
@@ -61,4 +64,74 @@ function Done({ row }) {
   return html`<li><${Icon} name="done" /><div class="grow"><p><strong>${nameOf(row.set.colony_id)}</strong> ${eventInWords(row)}</p>
     <p class="soft">${timeOfDay(row.happened_ms ?? 0)} ${who ? t.round.by(who) : ''} · <${SaveState} state=${row.state} /></p></div>
     <button type="button" class="button quiet" onClick=${() => voidLog(row)} aria-label=${`${t.round.undo}: ${eventInWords(row)}`}>${t.round.undo}</button></li>`;
+}
+
+/** @param {import('../care/round.js').Item} item @returns {string} what to do */
+export function taskTitle(item) {
+  if (isFault(item)) return capital(wordFor('fault', item.reasons[0]?.code));
+  return item.portion ? portionInWords(item.portion) : wordFor('todo', item.need);
+}
+
+/** @param {import('../care/round.js').Item} item */
+const isFault = (item) => item.key.includes('/fault:');
+
+/** What is due in the next days, in one line: looked at more than done, so its tick is small. @param {{item: import('../care/round.js').Item}} props */
+export function CompactTask({ item }) {
+  const title = taskTitle(item);
+  return html`<article class="task compact">
+    <${Side} item=${item} /><${Head} item=${item} title=${title} />
+    ${item.suggested && html`<button type="button" class="button" aria-label=${`${t.round.as_suggested}: ${nameOf(item.colony_id)}, ${title}`} onClick=${() => logAsSuggested([item])}><${Icon} name="done" /></button>`}</article>`;
+}
+
+/** @param {{item: import('../care/round.js').Item}} props */
+const Side = ({ item }) => html`<div class="side">${item.gauge ? html`<${Tube} gauge=${item.gauge} small />` : html`<span class=${`badge ${isFault(item) ? 'warn' : ''}`}><${Icon} name=${isFault(item) ? 'fault' : item.need} /></span>`}</div>`;
+
+/** @param {{item: import('../care/round.js').Item, title: string}} props */
+function Head({ item, title }) {
+  const number = rows.value.get(item.colony_id)?.set.number;
+  return html`<a class="open" href=${`#/colony/${item.colony_id}`}>
+    <span class="eyebrow"><strong>${number ? `${number} · ` : ''}${nameOf(item.colony_id)}</strong> <span>${wordFor('need', item.need)}</span>
+      <span class=${item.group === 'now' ? 'due-now' : ''}>${item.urgent ? t.round.urgent : dueInWords(item.due_at_ms)}</span></span>
+    <span class="lead">${title}</span></a>`;
+}
+
+/** @param {{item: import('../care/round.js').Item, onOther: (item: any) => void, onLater?: (item: any) => void}} props */
+export function Task({ item, onOther, onLater }) {
+  const fault = isFault(item);
+  const title = taskTitle(item);
+  const swipe = useSwipe(item.suggested ? () => void logAsSuggested([item]) : null);
+  return html`<article class=${`task ${item.urgent ? 'urgent' : ''}`} ...${swipe}>
+    <${Side} item=${item} /><${Head} item=${item} title=${title} />
+    <div class="more">${fault ? html`<div class="steps"><${Why} items=${item.reasons} open /></div>` : html`<${Why} items=${item.reasons} />`}<${Cautions} items=${item.cautions} /></div>
+    <div class="actions">
+      ${item.suggested && html`<button type="button" class="button main" aria-label=${`${t.round.as_suggested}: ${nameOf(item.colony_id)}, ${title}`} onClick=${() => logAsSuggested([item])}><${Icon} name="done" />${t.round.done_short}</button>`}
+      ${fault && html`<button type="button" class="button main" onClick=${() => resolve(item.key.split('fault:')[1] ?? '')}>${t.round.resolved}</button>`}
+      ${!fault && html`<button type="button" class="button" aria-label=${`${t.round.other}: ${title}`} onClick=${() => onOther(item)}>${t.round.other}</button>`}
+      ${onLater && !item.urgent && item.group !== 'next' && html`<button type="button" class="button" aria-label=${`${t.round.later}: ${title}`} onClick=${() => onLater(item)}>${t.round.later}</button>`}
+    </div></article>`;
+}
+
+/**
+ * A swipe to the right does what the button does; the button is always there too. These are the handlers for an element
+ * that may be swiped by a finger; a mouse and a vertical scroll leave it alone.
+ * @param {(() => void) | null} onSwipe null where there is nothing to do by a swipe
+ */
+function useSwipe(onSwipe) {
+  const from = useRef(/** @type {null | {x: number, y: number}} */ (null));
+  /** @param {any} event @param {number} px */
+  const shift = (event, px) => { event.currentTarget.style.transform = px ? `translateX(${px}px)` : ''; };
+  /** @param {any} event */
+  const moved = (event) => (from.current ? event.clientX - from.current.x : 0);
+  if (!onSwipe) return {};
+  return {
+    onPointerDown: (/** @type {any} */ event) => { from.current = event.pointerType === 'touch' ? { x: event.clientX, y: event.clientY } : null; },
+    onPointerMove: (/** @type {any} */ event) => { if (from.current) shift(event, moved(event) > SLIP_PX ? Math.min(moved(event), FAR_PX * 1.4) : 0); },
+    onPointerUp: (/** @type {any} */ event) => {
+      const far = moved(event) >= FAR_PX;
+      from.current = null;
+      shift(event, 0);
+      if (far) onSwipe();
+    },
+    onPointerCancel: (/** @type {any} */ event) => { from.current = null; shift(event, 0); },
+  };
 }

@@ -1,10 +1,9 @@
 // The house: its nudges and hours, the phones that are signed in, how this app looks, and what this phone has stored.
 import { useEffect, useState } from 'preact/hooks';
-import { textsOf, useAnswer, useAttempt, whyNot } from '../components/attempt.js';
 import { html } from '../components/html.js';
 import { moment } from '../components/in-words.js';
 import { Install } from '../components/install.js';
-import { DegreesChoice, LookChoice } from '../components/parts.js';
+import { DegreesChoice, LookChoice, textsOf, useAnswer, useAttempt, whyNot } from '../components/parts.js';
 import { exportUnsent, keep, say } from '../signals/actions.js';
 import { call, get, logout, post } from '../signals/people.js';
 import { rowsOf, saving, session, syncNow, today, unsent } from '../signals/shelf.js';

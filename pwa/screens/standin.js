@@ -7,7 +7,7 @@ import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { LogSheet } from './log.js';
 import { Nudges } from './nudges.js';
-import { Task } from './task.js';
+import { Task } from './round.js';
 
 export function StandInScreen() {
   const me = session.value;

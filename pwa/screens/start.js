@@ -1,8 +1,8 @@
 // What a signed-out phone shows: claim the shelf, join one, or open a pass.
 import { useEffect, useState } from 'preact/hooks';
-import { textsOf, useAttempt } from '../components/attempt.js';
 import { html } from '../components/html.js';
 import { Install } from '../components/install.js';
+import { textsOf, useAttempt } from '../components/parts.js';
 import { Empty } from '../components/states.js';
 import { askToPair, claim, collectPairing, openPass, whoseCode } from '../signals/people.js';
 import { go, hideFragment, route } from '../signals/route.js';

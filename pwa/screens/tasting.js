@@ -1,9 +1,8 @@
 // What a colony likes: start a tasting, see what it has told so far, end it, look back at earlier ones.
 import { useState } from 'preact/hooks';
-import { useAttempt } from '../components/attempt.js';
 import { html } from '../components/html.js';
 import { capital, fullDay, inWords, wordFor } from '../components/in-words.js';
-import { Figures, Choice, ManyChoice } from '../components/parts.js';
+import { Choice, Figures, ManyChoice, useAttempt } from '../components/parts.js';
 import { dueInWords, needClass } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { say } from '../signals/actions.js';

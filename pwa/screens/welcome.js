@@ -5,7 +5,7 @@ import { Install } from '../components/install.js';
 import { planOf, round, rows } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { Nudges } from './nudges.js';
-import { Task } from './task.js';
+import { Task } from './round.js';
 
 const SHOWN = 3;
 
