@@ -5,6 +5,10 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
+from tests.bench.phone_cost import CHARTS, LABELS
+
+from broodshelf.web.shell import LIBRARIES
+
 ROOT = Path(__file__).parents[2]
 PWA = ROOT / "pwa"
 MAY_IMPORT = {
@@ -39,6 +43,28 @@ def test_phone_rooms_import_only_what_lies_below_them():
                     assert there in allowed, f"{path.relative_to(ROOT)} imports {target}"
                 else:
                     assert room in BARE_ALLOWED, f"{path.relative_to(ROOT)} imports {target} by its bare name"
+
+
+def test_what_the_count_of_bytes_leaves_out_is_fetched_by_charts_and_labels_alone():
+    """Of all modules only ``lazy.js`` reaches into them, when one of their screens is opened."""
+    left_out = CHARTS + LABELS
+    reached = {
+        (path.relative_to(PWA).as_posix(), there)
+        for path in PWA.rglob("*.js")
+        for target in imports(path)
+        if target[0] != "/" and (there := in_pwa(path, target)).startswith(left_out)
+    }
+
+    assert {name for name, _ in reached if not name.startswith(left_out)} == {"screens/lazy.js"}
+    assert {there for name, there in reached if name == "screens/lazy.js"} == {
+        "screens/charts.js", "screens/labels.js", "screens/at.js",
+    }  # fmt: skip
+    assert all(any(there.startswith(each) for _, there in reached) for each in left_out)
+
+
+def in_pwa(path: Path, target: str) -> str:
+    """Return which file of the phone an import line of ``path`` means."""
+    return LIBRARIES.get(target) or (path.parent / target).resolve().relative_to(PWA).as_posix()
 
 
 def test_no_module_is_longer_than_three_hundred_lines_without_saying_why():

@@ -67,6 +67,13 @@ def test_modules_of_the_start_path_are_preloaded(keeper):
     assert "screens/settings.js" not in page  # loaded when it is first shown
 
 
+def test_a_library_that_a_library_needs_is_preloaded_too():
+    """``signals`` imports ``signals-core`` in the middle of its only line."""
+    libraries = {name for name in Shell(PWA, {}).start_path if name.startswith("vendor/")}
+
+    assert libraries == {f"vendor/{path.name}" for path in (PWA / "vendor").glob("*js")}
+
+
 def test_vendored_libraries_are_what_their_list_says():
     listed = json.loads((PWA / "vendor/vendor.json").read_text())["files"]
 

@@ -43,8 +43,10 @@ AT_ROOT: Final = frozenset({"index.html", "worker.js", "manifest.webmanifest"})
 NOT_SHIPPED: Final = (".d.ts", ".md", "jsconfig.json")
 STYLES: Final = ("style/tokens.css", "style/base.css", "style/parts.css", "style/screens.css")
 _IMPORT: Final = re.compile(
-    r"""^\s*(?:import|export)\b[^'"();]*?from\s*['"]([^'"]+)['"]|^\s*import\s*['"]([^'"]+)['"]""", re.M
+    r"""(?:^|;)\s*(?:import|export)\b[^'"();]*?from\s*['"]([^'"]+)['"]|(?:^|;)\s*import\s*['"]([^'"]+)['"]""",
+    re.M,
 )
+"""An import line of ours, or one of several on the only line of a library."""
 
 
 @dataclass(frozen=True, slots=True)
