@@ -10,7 +10,7 @@ import { dayOf } from '../care/instants.js';
 import { mixSugarWater } from '../care/mixing.js';
 import { originVerdict } from '../care/origin.js';
 import { keep, say } from '../signals/actions.js';
-import { catalogue, now, rows, rowsOf, today } from '../signals/shelf.js';
+import { catalogue, now, outbox, rows, rowsOf, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 
@@ -20,28 +20,34 @@ const daysTo = (date) => Math.round((Date.parse(date) - Date.parse(today.value))
 export function LarderScreen() {
   const [sheet, setSheet] = useState('');
   const lots = rowsOf('lot').filter((lot) => !lot.set.finished_on).sort((a, b) => (a.set.use_by ?? '9') < (b.set.use_by ?? '9') ? -1 : 1);
+  const known = [outbox.value.length, ...rowsOf('lot').map((lot) => `${lot.id} ${lot.rev}`)].join(); // asked anew once a change has reached the server
+  const { answer, problem } = useAnswer('/api/larder', known);
+  const ahead = problem ? null : answer;
   return html`<h1>${m.larder.title}</h1>
     ${!lots.length && html`<${Empty} bare title=${m.larder.empty} />`}
-    ${lots.length > 0 && html`<section class="stack" aria-label=${m.larder.lots}>${lots.map((lot) => html`<${Lot} key=${lot.id} lot=${lot} />`)}</section>`}
+    ${lots.length > 0 && html`<section class="stack" aria-label=${m.larder.lots}>${lots.map((lot) => html`<${Lot} key=${lot.id} lot=${lot} left=${ahead?.left.find((/** @type {Left} */ each) => each.lot_id === lot.id)} />`)}</section>`}
     <div class="wrap even"><button type="button" class="button main" onClick=${() => setSheet('lot')}><${Icon} name="add" />${m.larder.add}</button>
       <button type="button" class="button" onClick=${() => setSheet('mix')}><${Icon} name="sugar" />${m.larder.mix}</button></div>
-    <${LarderOutlook} />
+    ${ahead?.outlooks.length > 0 && html`<${LarderOutlook} outlooks=${ahead.outlooks} spoils=${ahead.spoils} />`}
     <a class="button" href="#/reckon">${m.reckon.title}</a>
     ${sheet === 'lot' && html`<${LotSheet} onClose=${() => setSheet('')} />`}
     ${sheet === 'mix' && html`<${MixSheet} onClose=${() => setSheet('')} />`}`;
 }
 
-/** @param {{lot: import('../care/overlay.js').ShownRow}} props */
-function Lot({ lot }) {
+/** @typedef {{lot_id: string, amount: number, given: number}} Left what feedings since the amount was written down leave of a lot */
+
+/** @param {{lot: import('../care/overlay.js').ShownRow, left?: Left}} props `left`: from the server, so with a connection only */
+function Lot({ lot, left }) {
   const v = lot.set;
   const name = v.name || capital(wordFor('food', v.food_code));
   const [open, setOpen] = useState(false);
   const verdict = originVerdict(catalogue.value?.origins ?? {}, v.origin, { got_on: v.got_on ?? null, today: today.value });
-  const left = v.use_by ? daysTo(v.use_by) : null;
-  const bad = ['refuse', 'hold'].includes(verdict.verdict) || (left !== null && left < 0);
+  const days = v.use_by ? daysTo(v.use_by) : null;
+  const bad = ['refuse', 'hold'].includes(verdict.verdict) || (days !== null && days < 0);
   const state = verdict.verdict === 'hold' && verdict.until ? m.larder.held(weekDay(verdict.until), daysTo(verdict.until))
-    : verdict.verdict === 'refuse' ? m.larder.never : left === null ? '' : left < 0 ? m.larder.over : m.larder.left(left);
-  const facts = [v.amount == null ? '' : `${v.amount} ${t.units[v.unit]?.(v.amount) ?? ''}`, wordFor('origin', v.origin), v.got_on ? m.larder.got(weekDay(v.got_on)) : '', v.use_by ? m.larder.use_by(weekDay(v.use_by)) : ''].filter(Boolean).join(' · ');
+    : verdict.verdict === 'refuse' ? m.larder.never : days === null ? '' : days < 0 ? m.larder.over : m.larder.left(days);
+  const amount = `${v.amount} ${t.units[v.unit]?.(v.amount) ?? ''}`;
+  const facts = [v.amount == null ? '' : left?.given ? m.larder.by_logs(Number(left.amount.toFixed(1)), amount) : amount, wordFor('origin', v.origin), v.got_on ? m.larder.got(weekDay(v.got_on)) : '', v.use_by ? m.larder.use_by(weekDay(v.use_by)) : ''].filter(Boolean).join(' · ');
   const need = catalogue.value?.foods?.[v.food_code]?.need ?? 'other';
   async function usedUp() {
     await keep('lot', { finished_on: today.value }, lot.id);
@@ -65,15 +71,8 @@ const SAID_ELSEWHERE = ['larder_out', 'larder_spoils'];
 /** @param {Reason} reason */
 const told = (reason) => inWords('reason', reason);
 
-/** What to get by when, and what spoils first; the server reckons it, so it is there only with a connection. */
-function LarderOutlook() {
-  const lots = rowsOf('lot').map((lot) => `${lot.id} ${lot.rev}`).join(); // asked anew once a change has reached the server
-  const { answer, problem } = useAnswer('/api/larder', lots);
-  /** @type {Outlook[]} */
-  const outlooks = problem ? [] : answer?.outlooks ?? [];
-  /** @type {Spoiling[]} */
-  const spoils = problem ? [] : answer?.spoils ?? [];
-  if (!outlooks.length) return null;
+/** What to get by when, and what spoils first. @param {{outlooks: Outlook[], spoils: Spoiling[]}} props */
+function LarderOutlook({ outlooks, spoils }) {
   return html`<section class="card" aria-label=${m.get.title}><h2>${m.get.title}</h2>
     <ul class="done-list">${outlooks.map((each) => html`<${Food} key=${each.food_code} outlook=${each} />`)}</ul>
     ${spoils.length > 0 && html`<h3>${m.get.spoils}</h3><ul class="done-list">${spoils.map((lot) => html`<li key=${lot.lot_id}><div class="grow"><strong>${lotName(lot)}</strong>

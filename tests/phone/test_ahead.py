@@ -163,6 +163,20 @@ def test_the_larder_tells_what_to_get_and_what_spoils_first_and_changes_with_the
     expect(section).not_to_contain_text(re.compile(r"\d{4}-\d\d-\d\d"))
 
 
+def test_a_batch_shows_what_the_feedings_logged_have_left_of_it(phone, server):
+    page = phone()
+    claim(page, server)
+    mix(page, server)
+    batch = page.get_by_role("region", name="In the house").locator("article", has_text="sugar water 25 %")
+    expect(batch).to_contain_text("36 mL")
+    expect(page.get_by_role("region", name="What to get")).to_contain_text("Spoils first")  # the plan knows it
+    page.goto(f"{server.url}/#/round")
+    page.get_by_role("button", name="Done as suggested: Amber, 1 drop of sugar water").click()
+    page.goto(f"{server.url}/#/larder")
+
+    expect(batch).to_contain_text(re.compile(r"about (35\.9|36) left of 36 mL, by the feedings logged"))
+
+
 def test_without_a_connection_the_larder_has_no_outlook_and_makes_no_noise_about_it(phone, server):
     page = phone()
     claim(page, server)
