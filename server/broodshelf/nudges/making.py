@@ -16,7 +16,7 @@ from typing import Any, Final, Literal
 from sqlalchemy import Connection, and_, func, or_, select
 
 from ..records.ids import plan_id, uuid7
-from ..records.many_rows import insert_rows
+from ..records.many_rows import insert_rows, is_among
 from ..records.tables import households
 from ..rounds.occurrence_rows import COLUMNS, LOOK_BACK_DAYS, as_occurrence, as_row, tell_occurrences
 from ..rounds.occurrences import Occurrence, after_told
@@ -102,7 +102,7 @@ def due_households(connection: Connection, now_ms: int, most: int) -> list[str]:
         .order_by(occurrences.c.wake_ms)
         .limit(most)
     )
-    return list(dict.fromkeys(connection.scalars(query)))
+    return list(dict.fromkeys(connection.scalars(query).all()))
 
 
 def _lock(connection: Connection, household_ids: Iterable[str]) -> list[str]:
@@ -110,19 +110,19 @@ def _lock(connection: Connection, household_ids: Iterable[str]) -> list[str]:
 
     Those left out are still due at the next tick, if they are.
     """
-    query = select(households.c.id).where(households.c.id.in_(sorted(household_ids)))
-    return list(connection.scalars(query.order_by(households.c.id).with_for_update(skip_locked=True)))
+    query = select(households.c.id).where(is_among(connection, households.c.id, household_ids))
+    return list(connection.scalars(query.order_by(households.c.id).with_for_update(skip_locked=True)).all())
 
 
 def _due(connection: Connection, household_ids: Collection[str], now_ms: int) -> dict[str, list[Occurrence]]:
     o = occurrences.c
     query = (
         select(o.household_id, *COLUMNS)
-        .where(o.household_id.in_(household_ids), o.wake_ms <= now_ms)
+        .where(is_among(connection, o.household_id, household_ids), o.wake_ms <= now_ms)
         .order_by(o.urgent.desc(), o.at_ms, o.due_ms, o.id)
     )
     found: dict[str, list[Occurrence]] = defaultdict(list)
-    for household_id, *values in connection.execute(query):
+    for household_id, *values in connection.execute(query).all():
         found[household_id].append(as_occurrence(values))
     return found
 

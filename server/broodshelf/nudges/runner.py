@@ -35,7 +35,7 @@ from .tables import nudger_state, put_row
 from .tidying import tidy_when_due
 
 TICK_S: Final = 5
-AT_ONCE: Final = 500
+AT_ONCE: Final = 1000
 """Rows looked at in one go; a tick takes as many goes as it needs."""
 NOTED_EVERY_MS: Final = 15_000
 SET_BACK_MS: Final = 3_600_000

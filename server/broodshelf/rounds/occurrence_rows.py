@@ -11,6 +11,7 @@ from typing import Any, Final
 from sqlalchemy import Connection, bindparam, delete, insert, or_, select, update
 
 from ..records.ids import uuid7
+from ..records.many_rows import is_among
 from .occurrences import Occurrence
 from .tables import occurrences
 
@@ -76,7 +77,7 @@ def tell_occurrences(connection: Connection, told: Iterable[Occurrence]) -> None
     for (state, steps, told_ms, wake_ms), ids in alike.items():
         connection.execute(
             update(occurrences)
-            .where(occurrences.c.id.in_(ids))
+            .where(is_among(connection, occurrences.c.id, ids))
             .values(state=state, steps=steps, told_ms=told_ms, wake_ms=wake_ms)
         )
 
