@@ -114,6 +114,38 @@ def test_what_can_never_be_accepted_is_rejected_with_its_code(phone, kind, value
     }
 
 
+@pytest.mark.parametrize("need", ["water", "room", "leftovers"])
+def test_a_rule_for_what_cannot_wait_is_refused_and_says_why(phone, need):
+    op = phone.write("rule", {"colony_id": colony(phone), "need": need, "weekdays": [3]})
+    phone.sync()
+
+    verdict = phone.verdicts[op["op_id"]]
+    assert (verdict["verdict"], verdict["code"]) == ("rejected", "bad_value")
+    assert verdict["args"]["field"] == "need"
+    assert need in verdict["args"]["why"]
+    assert "no rule puts them off" in verdict["args"]["why"]
+
+
+@pytest.mark.parametrize("need", ["sugar", "barrier", "rest", "glance"])
+def test_a_rule_for_what_can_wait_stands(phone, need):
+    op = phone.write("rule", {"colony_id": colony(phone), "need": need, "weekdays": [3]})
+    phone.sync()
+
+    assert phone.values()[op["id"]]["need"] == need
+
+
+def test_a_rule_for_water_of_before_it_was_refused_can_be_deleted(phone, monkeypatch):
+    with monkeypatch.context() as before:
+        before.setattr("broodshelf.sync.operations.check_fields", lambda _kind, values: (dict(values), None))
+        op = phone.write("rule", {"colony_id": colony(phone), "need": "water", "weekdays": [3]})
+        phone.sync()
+    assert op["id"] in phone.rows
+    phone.write("rule", {"gone": True}, op["id"])
+    phone.sync()
+
+    assert op["id"] not in phone.rows
+
+
 def test_a_log_whose_colony_is_not_here_yet_waits_and_is_applied_later(phone, other):
     colony_op = other.write("colony", {"name": "Amber"})
     log = feeding(phone, colony_op["id"])

@@ -45,6 +45,8 @@ NEEDS: Final = (
     "glance",
 )
 FOOD_NEEDS: Final = ("sugar", "protein", "seeds", "leaves")
+CANNOT_WAIT: Final = frozenset({"water", "room", "leftovers"})
+"""Needs that no rhythm and no pause of the keeper puts off: a leak may be behind the first, mould behind the last."""
 STAGES: Final = ("founding", "nanitics", "growing", "mature")
 CONDITIONS: Final = (
     "well",
@@ -133,6 +135,12 @@ def _text(limit: int) -> Callable[[], fields.Field[Any]]:
 
 def _choice(options: tuple[str, ...]) -> Callable[[], fields.Field[Any]]:
     return lambda: fields.String(validate=validate.OneOf(options), allow_none=True)
+
+
+def _ruled_need() -> fields.Field[Any]:
+    ruled = tuple(need for need in NEEDS if need not in CANNOT_WAIT)
+    why = f"A rule is for {', '.join(ruled)}; water, room and leftovers come when due, no rule puts them off."
+    return fields.String(validate=validate.OneOf(ruled, error=why), allow_none=True)
 
 
 def _number(low: float, high: float) -> Callable[[], fields.Field[Any]]:
@@ -342,7 +350,7 @@ KINDS: Final[Mapping[str, Kind]] = {
             "rule",
             scope="colony",
             colony_id=_keeper(_ref, required=True, refers_to="colony"),
-            need=_keeper(_choice(NEEDS), required=True),
+            need=_keeper(_ruled_need, required=True),
             every_days=_keeper(_number(0.25, 365)),
             weekdays=_keeper(_list(_whole(0, 6), 7)),
             at=_keeper(_wall_time),

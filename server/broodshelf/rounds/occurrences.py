@@ -14,15 +14,13 @@ from typing import Final, Literal
 
 from ..care.plan.state import Event
 from ..care.plan.tasks import Task
-from ..records.kinds import FOOD_NEEDS, happened_ms
+from ..records.kinds import CANNOT_WAIT, FOOD_NEEDS, happened_ms
 from .own_rules import OwnRule
 from .wall_clock import CareClock, CareHour
 
 State = Literal["waiting", "sent", "missed", "done"]
 ROUNDING_MS: Final = 1000
 """A due instant that went through a gauge's days may lie a moment after the wall time that it came from."""
-CANNOT_WAIT: Final = frozenset({"water", "room", "leftovers"})
-"""Needs that no rhythm and no pause of the keeper puts off: a leak may be behind the first, mould behind the last."""
 MOST_SLOTS: Final = 5
 """How many care hours are tried for a free one before a need waits for the next recomputation."""
 
@@ -113,6 +111,7 @@ def arrange(
             needs.add(task.need)
         told = _last_told(rows, task.key, clock.local_date(now_ms))
         put_off = None if task.urgent else later.get(task.need)
+        # sync refuses a rule for what cannot wait; one that was stored before it did moves nothing
         rule = None if task.urgent or task.need in CANNOT_WAIT else (rules or {}).get(task.need)
         when = _when(task, told, put_off, rule, waiting, taken, colony_id, clock, now_ms)
         if when is None:
