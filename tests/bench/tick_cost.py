@@ -23,9 +23,10 @@ from tests.support.households import NOON_MS
 
 from broodshelf.nudges import making
 from broodshelf.nudges.runner import AT_ONCE, Nudger
-from broodshelf.nudges.tables import deliveries
+from broodshelf.nudges.tables import deliveries, nudger_state
 from broodshelf.records import database
 from broodshelf.records.many_rows import is_among
+from broodshelf.records.store import lock_idle
 from broodshelf.rounds.occurrence_rows import COLUMNS, tell_occurrences
 from broodshelf.rounds.tables import occurrences
 
@@ -79,12 +80,18 @@ def claimed() -> float:
             break
         seen.update(found)
         with database.writing() as connection:
-            due = making._due(connection, making._lock(connection, found), NOON_MS)
+            due = making._due(connection, lock_idle(connection, found), NOON_MS)
             tell_occurrences(connection, [replace(row, **CLAIMED) for rows in due.values() for row in rows])
     took = time.perf_counter() - begun
     assert len(seen) == DUE
     take_back()
     return took
+
+
+def tidied_ms() -> int | None:
+    """When the day's tidying was done, if it is."""
+    with database.reading() as connection:
+        return connection.scalar(select(nudger_state.c.at_ms).where(nudger_state.c.name == "tidy"))
 
 
 def main(total: int) -> None:
@@ -98,7 +105,11 @@ def main(total: int) -> None:
             nudger = Nudger(
                 app, notebook, key_id=KEY_ID, public_url=URL, clock=lambda: NOON_MS, data=Path(folder)
             )
-            nudger.tick(NOON_MS - 2)  # the first of the day tidies up
+            tidying_s = []
+            while tidied_ms() is None:  # the first ticks of a day tidy up, too
+                begun = time.perf_counter()
+                nudger.tick(NOON_MS - 2)
+                tidying_s.append(time.perf_counter() - begun)
             begun = time.perf_counter()
             nudger.tick(NOON_MS - 1)
             idle_s = time.perf_counter() - begun
@@ -116,6 +127,8 @@ def main(total: int) -> None:
             print(
                 f"  bare select and claim {query_s * 1000:.0f} ms; a tick with nothing due {idle_s * 1000:.1f} ms"
             )
+            print(f"  the first tick of a day {tidying_s[0] * 1000:.0f} ms; {len(tidying_s)} ticks tidy up, "
+                  f"the longest {max(tidying_s) * 1000:.0f} ms, all {sum(tidying_s) * 1000:.0f} ms")  # fmt: skip
             print(f"  the tick's own select and claim {claim_s * 1000:.0f} ms: {claim_s / query_s:.1f} times")
             print(f"  that and the nudges made {made_s * 1000:.0f} ms: {made_s / query_s:.0f} times; "
                   f"{cpu_s / DUE * 1000:.2f} ms of our processor each")  # fmt: skip

@@ -17,7 +17,7 @@ from sqlalchemy import Connection, and_, func, or_, select
 
 from ..records.ids import plan_id, uuid7
 from ..records.many_rows import insert_rows, is_among
-from ..records.tables import households
+from ..records.store import lock_idle
 from ..rounds.occurrence_rows import COLUMNS, LOOK_BACK_DAYS, as_occurrence, as_row, tell_occurrences
 from ..rounds.occurrences import Occurrence, after_told
 from ..rounds.tables import occurrences
@@ -53,9 +53,12 @@ def make_nudges(
 ) -> dict[str, int]:
     """Tell what is due in these households; return how many nudges were made, by household.
 
+    One that somebody else holds is left out: another nudger is telling it, or a log comes in this moment. It is
+    still due at the next tick, if it is.
+
     ``key_ids``: who listens with one of these is reachable: the present push key and, where mail is set up, ``mail``.
     """
-    due = _due(connection, _lock(connection, household_ids), now_ms)
+    due = _due(connection, lock_idle(connection, household_ids), now_ms)
     if not due:
         return {}
     houses = read_houses(connection, due, key_ids, now_ms)
@@ -103,15 +106,6 @@ def due_households(connection: Connection, now_ms: int, most: int) -> list[str]:
         .limit(most)
     )
     return list(dict.fromkeys(connection.scalars(query).all()))
-
-
-def _lock(connection: Connection, household_ids: Iterable[str]) -> list[str]:
-    """Lock those households that nobody else holds: another nudger is telling them, or a log comes in this moment.
-
-    Those left out are still due at the next tick, if they are.
-    """
-    query = select(households.c.id).where(is_among(connection, households.c.id, household_ids))
-    return list(connection.scalars(query.order_by(households.c.id).with_for_update(skip_locked=True)).all())
 
 
 def _due(connection: Connection, household_ids: Collection[str], now_ms: int) -> dict[str, list[Occurrence]]:

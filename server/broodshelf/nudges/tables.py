@@ -128,7 +128,10 @@ nudger_state = Table(
     Column("name", String(20), primary_key=True),
     Column("at_ms", BigInteger, nullable=False),
 )
-"""When the nudger last ticked and tidied up, whichever process did it; ``zones``: the mark of the zone rules."""
+"""When the nudger last ticked and had tidied up, whichever process did it.
+
+``zones``: the mark of the zone rules; ``tidied``: how many households the day's tidying has seen to so far.
+"""
 
 
 def put_row(connection: Connection, table: Table, key: Mapping[str, Any], values: Mapping[str, Any]) -> None:

@@ -1,14 +1,16 @@
-"""Forgetting what was told and what went long ago, once a day."""
+"""Forgetting what was told and what went long ago, once a day and a portion a tick, so that no nudge waits for it."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Final
 
-from sqlalchemy import delete, select
+from sqlalchemy import ColumnElement, Table, and_, delete, select
 
 from ..records.database import reading, writing
-from ..records.purge import purge_gone
-from ..records.store import Ledger
+from ..records.many_rows import is_among
+from ..records.purge import purge_gone, to_purge
+from ..records.store import lock_idle
 from ..records.tables import households
 from ..rounds.tables import occurrences
 from .tables import deliveries, nudger_state, nudges, put_row
@@ -16,31 +18,62 @@ from .tables import deliveries, nudger_state, nudges, put_row
 DAY_MS: Final = 86_400_000
 KEPT_MS: Final = 90 * DAY_MS
 """How long nudges and closed occurrences are kept: three times as long as a late log can reach back."""
+HOUSEHOLDS_A_TICK: Final = 50
+ROWS_A_TICK: Final = 1000
+"""Of each table."""
 
 
-def tidy_when_due(now_ms: int) -> bool:
-    """Delete what was told over 90 days ago and rows gone for over 400, unless the last day saw it done; say which."""
+def tidy_some(now_ms: int) -> bool:
+    """Go on with the day's tidying, if it is not done; say whether this was its end.
+
+    Rows gone for over 400 days are purged, some households a tick; then what was told over 90 days ago is deleted.
+    """
     with reading() as connection:
-        last_ms = connection.scalar(select(nudger_state.c.at_ms).where(nudger_state.c.name == "tidy"))
-    if last_ms is not None and 0 <= now_ms - last_ms < DAY_MS:
-        return False
-    before_ms = now_ms - KEPT_MS
-    with writing() as connection:
-        put_row(connection, nudger_state, {"name": "tidy"}, {"at_ms": now_ms})
-        connection.execute(delete(nudges).where(nudges.c.made_ms < before_ms))
-        connection.execute(
-            delete(deliveries).where(deliveries.c.nudge_id.is_(None), deliveries.c.made_ms < before_ms)
-        )
-        connection.execute(
-            delete(occurrences).where(
-                occurrences.c.at_ms < before_ms,
-                occurrences.c.state.in_(("sent", "missed", "done")),
-                occurrences.c.wake_ms.is_(None),
-            )
-        )
-        ids = connection.scalars(select(households.c.id)).all()
-    for household_id in ids:
+        rows = connection.execute(select(nudger_state.c.name, nudger_state.c.at_ms))
+        state = {row.name: row.at_ms for row in rows}
+        if "tidy" in state and 0 <= now_ms - state["tidy"] < DAY_MS:
+            return False
+        done = state.get("tidied", 0)
+        query = select(households.c.id).order_by(households.c.id).offset(done).limit(HOUSEHOLDS_A_TICK)
+        portion = connection.scalars(query).all()
+        purgeable = to_purge(connection, portion, now_ms) if portion else []
+    if portion:
+        with writing() as connection:  # first, so that one that fails does not hold up those after it
+            put_row(connection, nudger_state, {"name": "tidied"}, {"at_ms": done + len(portion)})
+    if purgeable:
         with writing() as connection:
-            Ledger(connection, household_id)  # holds the household's lock, as every change of it does
-            purge_gone(connection, household_id, now_ms)
+            for household_id in lock_idle(connection, purgeable):
+                purge_gone(connection, household_id, now_ms)
+    if len(portion) == HOUSEHOLDS_A_TICK or _forget(now_ms - KEPT_MS):
+        return False
+    with writing() as connection:
+        put_row(connection, nudger_state, {"name": "tidied"}, {"at_ms": 0})
+        put_row(connection, nudger_state, {"name": "tidy"}, {"at_ms": now_ms})
     return True
+
+
+def _forget(before_ms: int) -> bool:
+    """Delete a portion of what was told before; say whether there may be more."""
+    with reading() as connection:  # looking for them takes longer than deleting them, and blocks nobody
+        old = {
+            table: connection.scalars(select(table.c.id).where(too_old(before_ms)).limit(ROWS_A_TICK)).all()
+            for table, too_old in _TOO_OLD.items()
+        }
+    if any(old.values()):
+        with writing() as connection:
+            for table, ids in old.items():
+                among = is_among(connection, table.c.id, ids)
+                connection.execute(delete(table).where(among, _TOO_OLD[table](before_ms)))
+    return any(len(ids) == ROWS_A_TICK for ids in old.values())
+
+
+_TOO_OLD: Final[dict[Table, Callable[[int], ColumnElement[bool]]]] = {
+    nudges: lambda before_ms: nudges.c.made_ms < before_ms,
+    deliveries: lambda before_ms: and_(deliveries.c.nudge_id.is_(None), deliveries.c.made_ms < before_ms),
+    occurrences: lambda before_ms: and_(
+        occurrences.c.at_ms < before_ms,
+        occurrences.c.state.in_(("sent", "missed", "done")),
+        occurrences.c.wake_ms.is_(None),
+    ),
+}
+"""What may go of each table; the messages of a nudge go with it."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from sqlalchemy import Connection, delete, func, insert, select, update
+from sqlalchemy import ColumnElement, Connection, and_, delete, func, insert, select, update
 
 from .many_rows import is_among
 from .tables import households, purged, records, revisions
@@ -13,17 +13,21 @@ KEPT_MS = 400 * 24 * 3600 * 1000
 """How long a gone row is kept: longer than any phone stays away (docs/sync.md)."""
 
 
-def purge_gone(connection: Connection, household_id: str, now_ms: int) -> int:
-    """Delete the rows that went more than 400 days ago, remember up to which revision; return how many."""
-    last_change = (
-        select(func.max(revisions.c.at_ms))
-        .where(revisions.c.household_id == records.c.household_id, revisions.c.record_id == records.c.id)
-        .scalar_subquery()
+def to_purge(connection: Connection, household_ids: Iterable[str], now_ms: int) -> list[str]:
+    """Return those of these households that have anything for ``purge_gone``."""
+    among = is_among(connection, records.c.household_id, household_ids)
+    return list(
+        connection.scalars(select(records.c.household_id).where(among, _long_gone(now_ms)).distinct())
     )
+
+
+def purge_gone(connection: Connection, household_id: str, now_ms: int) -> int:
+    """Delete the rows that went more than 400 days ago, remember up to which revision; return how many.
+
+    The caller holds the household's lock.
+    """
     old = connection.execute(
-        select(records.c.id, records.c.rev).where(
-            records.c.household_id == household_id, records.c.gone.is_(True), last_change < now_ms - KEPT_MS
-        )
+        select(records.c.id, records.c.rev).where(records.c.household_id == household_id, _long_gone(now_ms))
     ).all()
     if not old:
         return 0
@@ -44,6 +48,16 @@ def purge_gone(connection: Connection, household_id: str, now_ms: int) -> int:
         .values(purged_rev=last_rev)
     )
     return len(ids)
+
+
+def _long_gone(now_ms: int) -> ColumnElement[bool]:
+    """Return the condition that a record is gone and its last change is older than gone rows are kept."""
+    last_change = (
+        select(func.max(revisions.c.at_ms))
+        .where(revisions.c.household_id == records.c.household_id, revisions.c.record_id == records.c.id)
+        .scalar_subquery()
+    )
+    return and_(records.c.gone.is_(True), last_change < now_ms - KEPT_MS)
 
 
 def purged_among(connection: Connection, household_id: str, ids: Iterable[str]) -> frozenset[str]:

@@ -54,6 +54,13 @@ class Revision:
     lost: Mapping[str, Any]
 
 
+def lock_idle(connection: Connection, household_ids: Iterable[str]) -> list[str]:
+    """Lock those of these households that nobody else holds; return them in the order of their ids."""
+    among = is_among(connection, households.c.id, household_ids)
+    query = select(households.c.id).where(among).order_by(households.c.id)
+    return list(connection.scalars(query.with_for_update(skip_locked=True)).all())
+
+
 class Ledger:
     """The household's row, locked: gives out revisions and gathers what will be written by ``flush``.
 
