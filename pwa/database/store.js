@@ -47,15 +47,29 @@ export class Store {
     return inTransaction(this.name, ['outbox', 'conflicts', 'meta'], 'readonly', pendingOf);
   }
 
-  /** What happened at one colony before an instant. @param {string} colonyId @param {number} beforeMs @returns {Promise<Row[]>} */
-  history(colonyId, beforeMs) {
-    const range = IDBKeyRange.bound([colonyId, 1], [colonyId, beforeMs], false, true);
-    return inTransaction(this.name, ['rows'], 'readonly', (tx) => tx.objectStore('rows').index('by_colony').getAll(range));
+  /**
+   * What happened last at one colony before an instant, and how far back that is. What happened in one millisecond stays together.
+   * @param {string} colonyId @param {number} fromMs @param {number} beforeMs @param {number} about so many, more than 1 @returns {Promise<{rows: Row[], from_ms: number}>}
+   */
+  slice(colonyId, fromMs, beforeMs, about) {
+    return inTransaction(this.name, ['rows'], 'readonly', async (tx) => {
+      const log = tx.objectStore('rows').index('by_colony');
+      const since = (/** @type {number} */ ms) => IDBKeyRange.bound([colonyId, ms], [colonyId, beforeMs], false, true);
+      const newest = await log.openKeyCursor(since(fromMs), 'prev');
+      const oldest = await newest?.advance(about - 1);
+      const from_ms = oldest ? oldest.key[1] : fromMs;
+      return { rows: await log.getAll(since(from_ms)), from_ms };
+    });
   }
 
-  /** Every reading of a place. @returns {Promise<Row[]>} */
-  readings() {
-    return inTransaction(this.name, ['rows'], 'readonly', (tx) => tx.objectStore('rows').index('by_kind').getAll('climate'));
+  /** @param {string[]} ids @returns {Promise<Row[]>} those that are there */
+  rowsById(ids) {
+    return inTransaction(this.name, ['rows'], 'readonly', async (tx) => (await Promise.all(ids.map((id) => tx.objectStore('rows').get(id)))).filter(Boolean));
+  }
+
+  /** @param {string} kind @returns {Promise<Row[]>} */
+  ofKind(kind) {
+    return inTransaction(this.name, ['rows'], 'readonly', (tx) => tx.objectStore('rows').index('by_kind').getAll(kind));
   }
 
   /**

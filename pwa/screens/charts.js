@@ -4,6 +4,7 @@ import { LineChart, WeekBars } from '../components/chart.js';
 import { html, Icon } from '../components/html.js';
 import { fullDay } from '../components/in-words.js';
 import { Choice, Figures, useAttempt } from '../components/parts.js';
+import { Skeleton } from '../components/states.js';
 import { sharePicture } from '../components/picture.js';
 import { DAY_MS, READINGS, dueAtMs, levelAt } from '../care/gauges.js';
 import { useHistory } from '../signals/history.js';
@@ -16,17 +17,20 @@ const WEEKS = 26;
 const LONGEST_AHEAD_DAYS = 120;
 const GROWTH_AHEAD_DAYS = 30;
 
+/** Whether a chart draws it. @param {import('../care/overlay.js').ShownRow} row */
+const isCharted = ({ kind, happened_ms }) => kind === 'count' || kind === 'water' || (kind === 'feeding' && (happened_ms ?? 0) > now.peek() - WEEKS * WEEK_MS);
+
 /** @param {{colony: import('../care/overlay.js').ShownRow}} props */
 export function Charts({ colony }) {
   const [which, setWhich] = useState('growth');
   const box = useRef(/** @type {any} */ (null));
   const { attempt, said } = useAttempt();
-  const { log } = useHistory(colony.id);
+  const log = useHistory(colony.id, { fits: isCharted });
   const Chart = { growth: Growth, water: Water, feeding: Food }[which] ?? Growth;
   const share = () => attempt(() => sharePicture(box.current.querySelector('svg.chart'), `${colony.set.name}: ${/** @type {any} */ (c)[which]}`));
   return html`<div class="stack" ref=${box}>
     <${Choice} label=${c.which} hideLabel value=${which} onPick=${setWhich} options=${[['growth', c.growth], ['water', c.water], ['feeding', c.feeding]]} />
-    <${Chart} log=${log} colonyId=${colony.id} onShare=${html`<button type="button" class="button screen-only" onClick=${share}><${Icon} name="share" />${c.share}</button>`} />${said}</div>`;
+    ${log ? html`<${Chart} log=${log} colonyId=${colony.id} onShare=${html`<button type="button" class="button screen-only" onClick=${share}><${Icon} name="share" />${c.share}</button>`} />` : html`<${Skeleton} words=${t.loading} />`}${said}</div>`;
 }
 
 /** @param {{log: any[], colonyId: string, onShare: any}} props */

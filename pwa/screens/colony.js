@@ -8,7 +8,7 @@ import { SaveState } from '../components/states.js';
 import { dueInWords, percentOf, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { say, voidLog } from '../signals/actions.js';
-import { useHistory } from '../signals/history.js';
+import { useKind } from '../signals/history.js';
 import { takePhoto } from '../signals/photos.js';
 import { gaugesOf, planOf, rows } from '../signals/shelf.js';
 import { runningTasting } from '../signals/tastings.js';
@@ -46,9 +46,9 @@ export function ColonyScreen({ id }) {
     <details onToggle=${(/** @type {any} */ e) => setCharts(e.target.open)}><summary><h2>${m.colony.charts}</h2></summary>${charts && html`<${Lazy} from="charts" name="Charts" props=${{ colony }} />`}</details>
     <details open=${tasting} onToggle=${(/** @type {any} */ e) => setTasting(e.target.open)}><summary><h2>${m.tasting.title}</h2></summary>${tasting && html`<${Lazy} from="tasting" name="Tasting" props=${{ colony }} />`}</details>
     <${Photos} colonyId=${id} name=${v.name} />
-    <${Diary} colonyId=${id} />
     <div class="wrap even"><a class="button" href=${`#/paper/${id}`}><${Icon} name="print" />${m.colony.paper}</a>
       <button type="button" class="button" onClick=${() => setSheet('past')}>${m.colony.past}</button></div>
+    <${Diary} colonyId=${id} />
     ${sheet === 'past' ? html`<${Sheet} title=${`${m.past.title}: ${v.name}`} onClose=${() => setSheet('')}><${Lazy} from="past" name="Past" props=${{ row: colony }} /></${Sheet}>` : sheet && html`<${LogSheet} colonyId=${id} kind=${sheet} onClose=${() => setSheet('')} />`}`;
 }
 
@@ -56,8 +56,7 @@ export function ColonyScreen({ id }) {
 function Photos({ colonyId, name }) {
   const [busy, setBusy] = useState(false);
   const [large, setLarge] = useState('');
-  const { log } = useHistory(colonyId);
-  const all = log.filter((row) => row.kind === 'photo').slice(-PICTURES_SHOWN).reverse();
+  const all = useKind('photo').filter((row) => row.set.colony_id === colonyId).slice(0, PICTURES_SHOWN);
   /** @param {any} event */
   const take = async (event) => {
     const [file] = event.target.files;

@@ -3,7 +3,7 @@ import { html, Icon } from '../components/html.js';
 import { eventInWords, inWords, portionInWords, weekDay, wordFor } from '../components/in-words.js';
 import { dueInWords } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
-import { useHistory } from '../signals/history.js';
+import { useHistory, useKind } from '../signals/history.js';
 import { gaugesOf, now, planOf, rows } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { speciesOf } from './shelf.js';
@@ -39,8 +39,8 @@ const HandOverSheet = ({ given }) => html`<h1>${m.paper.sheet(given.name)}</h1>
 /** @param {{colony: import('../care/overlay.js').ShownRow}} props */
 function ColonyRecord({ colony }) {
   const v = colony.set;
-  const log = [...useHistory(colony.id).log].reverse();
-  const count = log.find((row) => row.kind === 'count');
+  const log = [...useHistory(colony.id, { most: MOST_EVENTS }) ?? []].reverse();
+  const count = useKind('count').find((row) => row.set.colony_id === colony.id);
   const vessel = rows.value.get(v.vessel_id)?.set.vessel_code;
   return html`<h1>${m.paper.record(v.name)}</h1>
     <table><tbody><tr><th scope="row">${m.paper.species}</th><td><em>${speciesOf(v)}</em></td></tr>

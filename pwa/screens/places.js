@@ -6,7 +6,7 @@ import { moment } from '../components/in-words.js';
 import { Choice, numberOf, textsOf, useAttempt } from '../components/parts.js';
 import { Empty } from '../components/states.js';
 import { keep, log, say } from '../signals/actions.js';
-import { useReadings } from '../signals/history.js';
+import { useKind } from '../signals/history.js';
 import { rowsOf } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
@@ -16,7 +16,7 @@ const p = m.places;
 export function PlacesScreen() {
   const [adding, setAdding] = useState(false);
   const places = rowsOf('place');
-  const readings = useReadings();
+  const readings = useKind('climate');
   return html`<h1>${p.title}</h1><p class="soft">${p.about}</p>
     ${!places.length && !adding && html`<${Empty} bare title=${inDegrees(p.empty)} />`}
     ${places.map((place) => html`<${Place} key=${place.id} place=${place} last=${readings.find((row) => row.set.place_id === place.id)} />`)}

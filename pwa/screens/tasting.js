@@ -4,7 +4,7 @@ import { html } from '../components/html.js';
 import { capital, fullDay, inWords, wordFor } from '../components/in-words.js';
 import { Choice, Figures, ManyChoice, useAttempt } from '../components/parts.js';
 import { dueInWords, needClass } from '../components/tube.js';
-import { dueAtMs } from '../care/gauges.js';
+import { DAY_MS, dueAtMs } from '../care/gauges.js';
 import { say } from '../signals/actions.js';
 import { useHistory } from '../signals/history.js';
 import { catalogue, gaugesOf, planOf } from '../signals/shelf.js';
@@ -98,8 +98,9 @@ function Liking({ told }) {
 
 /** @param {{colonyId: string}} props */
 function Earlier({ colonyId }) {
-  const { log } = useHistory(colonyId);
   const ended = endedTastings(colonyId);
+  const from_ms = Math.min(...ended.map((tasting) => Date.parse(tasting.set.started_on) - DAY_MS));
+  const log = useHistory(colonyId, { from_ms, fits: (row) => row.set.tasting_id || row.set.outcome }) ?? [];
   if (!ended.length) return null;
   return html`<details><summary>${w.earlier}</summary>${ended.map((tasting) => html`<div class="stack" key=${tasting.id}><p class="soft">${w.days(fullDay(tasting.set.started_on), fullDay(tasting.set.ended_on))}</p>
     <ul>${tally(log, tasting).map(({ food, taken, checked }) => html`<li>${checked ? w.tally(foodName(food), taken, checked) : w.unchecked(foodName(food))}</li>`)}</ul></div>`)}</details>`;

@@ -1,37 +1,71 @@
-// The whole log of one colony, and the readings of places: what every screen holds already, and before that what the store gives when it is asked.
+// What the phone's disk holds of the past, with what waits laid over it: a colony's log read back piece by piece, and all rows of a kind.
 import { useEffect, useState } from 'preact/hooks';
 import { overlayRows } from '../care/overlay.js';
-import { events, openStore, outbox, saving, seenSinceMs } from './shelf.js';
+import { openStore, outbox, session, stored } from './shelf.js';
 
 /**
- * @param {string} colonyId
- * @returns {{log: import('../care/overlay.js').ShownRow[], whole: boolean}} oldest first; `whole` once the old part is there
+ * @typedef {import('../care/overlay.js').Row} Row
+ * @typedef {import('../care/overlay.js').ShownRow} ShownRow
+ * @typedef {{before_ms?: number, from_ms?: number, most?: number, fits?: (row: ShownRow) => boolean}} Piece of a log; `most`: end where so many rows fit
+ * @typedef {{log: ShownRow[], edge_ms: number}} Read newest first, and the instant that it goes back to: 1 at the end of all
  */
-export function useHistory(colonyId) {
-  const [old, setOld] = useState(/** @type {import('../care/overlay.js').Row[] | null} */ (null));
-  useEffect(() => {
-    let wanted = true;
-    void openStore().history(colonyId, Date.now()).then((found) => { if (wanted) setOld(found); });
-    return () => { wanted = false; };
-  }, [colonyId, outbox.value.length, saving.value.last_sync_ms]); // a sync may have changed what is stored
-  const recent = events.value.get(colonyId) ?? [];
-  if (!old) return { log: recent, whole: false };
-  const known = new Set(recent.map((row) => row.id));
-  const since_ms = seenSinceMs();
-  const earlier = [...overlayRows(old, outbox.value, null).values()]
-    .filter((row) => row.set.colony_id === colonyId && row.happened_ms !== null && row.happened_ms < since_ms && !known.has(row.id));
-  const log = [...earlier, ...recent].sort((a, b) => (a.happened_ms ?? 0) - (b.happened_ms ?? 0)); // an old fault is among the recent
-  return { log, whole: true };
+
+/** How many rows one slice takes: enough for a page at first, then as many as a slow phone reads without a stutter. */
+const FIRST_ROWS = 40;
+const MOST_ROWS = 320;
+
+/** @param {ShownRow} a @param {ShownRow} b */
+const newestFirst = (a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0) || (a.id < b.id ? 1 : -1);
+
+/**
+ * Read a piece of a colony's log. Every slice waits for the disk, and meanwhile the page can be drawn and scrolled.
+ * @param {string} colonyId @param {Piece} piece @param {(soFar: Read) => boolean} goOn asked between two slices
+ * @returns {Promise<Read | null>} null: it was not to go on
+ */
+export async function readBack(colonyId, { before_ms = Infinity, from_ms = 1, most = Infinity, fits = () => true }, goOn) {
+  const entries = outbox.peek();
+  const touched = new Set(entries.map((entry) => entry.op?.id).filter((id) => typeof id === 'string'));
+  const under = await openStore().rowsById([...touched]);
+  const waiting = [...overlayRows(under, entries, session.peek()?.person_id ?? null).values()].filter((row) => row.set.colony_id === colonyId);
+  /** @type {ShownRow[]} */
+  const log = [];
+  let edge_ms = before_ms;
+  for (let size = FIRST_ROWS; edge_ms > from_ms; size = Math.min(MOST_ROWS, size * 2)) {
+    if (edge_ms < before_ms && !goOn({ log, edge_ms })) return null;
+    const slice = await openStore().slice(colonyId, from_ms, edge_ms, size);
+    const untouched = overlayRows(slice.rows.filter((row) => !touched.has(row.id)), [], null);
+    const here = waiting.filter((row) => (row.happened_ms ?? 0) >= slice.from_ms && (row.happened_ms ?? 0) < edge_ms);
+    for (const row of [...untouched.values(), ...here].sort(newestFirst)) {
+      if (log.length >= most && row.happened_ms !== log.at(-1)?.happened_ms) return { log, edge_ms: log.at(-1)?.happened_ms ?? 1 };
+      if (fits(row)) log.push(row);
+    }
+    edge_ms = slice.from_ms;
+  }
+  return { log, edge_ms };
 }
 
-/** The readings of all places, those that wait among them, newest first. @returns {import('../care/overlay.js').ShownRow[]} */
-export function useReadings() {
-  const [stored, setStored] = useState(/** @type {import('../care/overlay.js').Row[]} */ ([]));
+/**
+ * Everything in a colony's log that fits, oldest first; null until it is read.
+ * @param {string} colonyId @param {Piece} piece @returns {ShownRow[] | null}
+ */
+export function useHistory(colonyId, piece) {
+  const [log, setLog] = useState(/** @type {ShownRow[] | null} */ (null));
   useEffect(() => {
     let wanted = true;
-    void openStore().readings().then((found) => { if (wanted) setStored(found); });
+    void readBack(colonyId, piece, () => wanted).then((read) => { if (wanted && read) setLog(read.log.reverse()); });
     return () => { wanted = false; };
-  }, [outbox.value.length, saving.value.last_sync_ms]);
-  const waiting = outbox.value.filter((entry) => entry.op?.kind === 'climate');
-  return [...overlayRows(stored, waiting, null).values()].sort((a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0));
+  }, [colonyId, outbox.value, stored.value]);
+  return log;
+}
+
+/** All rows of a kind, those that wait among them, newest first. @param {string} kind @returns {ShownRow[]} */
+export function useKind(kind) {
+  const [found, setFound] = useState(/** @type {Row[]} */ ([]));
+  useEffect(() => {
+    let wanted = true;
+    void openStore().ofKind(kind).then((rows) => { if (wanted) setFound(rows); });
+    return () => { wanted = false; };
+  }, [outbox.value, stored.value]);
+  const waiting = outbox.value.filter((entry) => entry.op?.kind === kind);
+  return [...overlayRows(found, waiting, null).values()].sort(newestFirst);
 }

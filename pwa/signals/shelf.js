@@ -20,6 +20,8 @@ export const session = signal(undefined);
 export const rows = signal(new Map());
 /** @type {import('@preact/signals').Signal<Entry[]>} */
 export const outbox = signal([]);
+/** Grows with each change of the stored rows, for those who read them from the disk. */
+export const stored = signal(0);
 /** Where two phones met and what became of it, until somebody has seen it. @type {import('@preact/signals').Signal<any[]>} */
 export const conflicts = signal([]);
 /** Species, foods, vessels, origins and words. @type {import('@preact/signals').Signal<any>} */
@@ -106,15 +108,13 @@ const RECENT_MS = 30 * 86_400_000;
 /** Rows since an instant as the server gave them, and the same as shown when nothing waits. @type {{since_ms: number, rows: Map<string, Row>, shown: Map<string, ShownRow>}} */
 let base = { since_ms: 0, rows: new Map(), shown: new Map() };
 
-/** The instant that every screen sees back to, in ms. */
-export const seenSinceMs = () => base.since_ms;
-
 /** Show what the store holds now. */
 export async function reload() {
   if (!store) return;
   const since_ms = Date.now() - RECENT_MS;
-  const { rows: stored, ...pending } = await store.snapshot(since_ms);
-  base = { since_ms, rows: new Map(stored.map((row) => [row.id, row])), shown: overlayRows(stored, [], null) };
+  const { rows: recent, ...pending } = await store.snapshot(since_ms);
+  base = { since_ms, rows: new Map(recent.map((row) => [row.id, row])), shown: overlayRows(recent, [], null) };
+  stored.value += 1;
   show(pending);
 }
 
@@ -133,6 +133,7 @@ async function showStored(news) {
   }
   const fresh = [...news.values()].filter((row) => row !== null && base.rows.has(row.id));
   for (const [id, row] of overlayRows(/** @type {Row[]} */ (fresh), [], null)) base.shown.set(id, row);
+  if (news.size) stored.value += 1;
   return show(pending);
 }
 
@@ -160,7 +161,7 @@ function show({ entries, conflicts: met, meta }) {
   facts = meta;
   batch(() => {
     rows.value = overlaid(entries, meta.me?.person_id ?? null);
-    outbox.value = entries;
+    if (!sameEntries(entries, outbox.peek())) outbox.value = entries;
     conflicts.value = met;
     const me = meta.me ? { ...meta.me, ended: meta.ended ?? null } : null;
     if (JSON.stringify(me) !== JSON.stringify(session.peek())) session.value = me; // the whole frame hangs on it
@@ -168,6 +169,9 @@ function show({ entries, conflicts: met, meta }) {
     patchSaving({ last_sync_ms: meta.last_sync_ms ?? 0, clock_off_min: Math.round(-(meta.skew_ms ?? 0) / 60_000) });
   });
 }
+
+/** @param {Entry[]} some @param {Entry[]} others */
+const sameEntries = (some, others) => some.length === others.length && some.every(({ op_id, state }, i) => op_id === others[i]?.op_id && state === others[i]?.state);
 
 /** @type {Promise<void> | null} */
 let running = null;

@@ -65,7 +65,7 @@ export const m = {
   },
   figures: { table: 'The figures in a table' },
   diary: {
-    empty: 'Nothing logged yet.', earlier: 'Earlier', newer: 'Newer', void: 'Void', search: 'Find in the diary', kinds: 'Show', all: 'Everything', none: 'Nothing like this in the diary.', today: 'Today', yesterday: 'Yesterday',
+    empty: 'Nothing logged yet.', earlier: 'Earlier', void: 'Void', search: 'Find in the diary', kinds: 'Show', all: 'Everything', none: 'Nothing like this in the diary.', looking: (/** @type {string} */ day) => `Looking back to ${day} …`, today: 'Today', yesterday: 'Yesterday',
   },
   log: {
     food: 'Food', more: 'More foods', amount: 'Amount', size: 'Size', from: 'Where it comes from', lot: 'Which lot', no_lot: 'From elsewhere', go: 'Log the feeding', despite: 'It already happened: log it all the same',

@@ -1,4 +1,8 @@
 // The part of idb (vendored as idb.js) that the database room uses.
+export interface KeyCursor {
+  key: any;
+  advance(count: number): Promise<KeyCursor | null>;
+}
 export interface Store {
   get(key: any): Promise<any>;
   getAll(query?: any, count?: number): Promise<any[]>;
@@ -6,7 +10,10 @@ export interface Store {
   delete(key: any): Promise<void>;
   clear(): Promise<void>;
   count(): Promise<number>;
-  index(name: string): { getAll(query?: any, count?: number): Promise<any[]> };
+  index(name: string): {
+    getAll(query?: any, count?: number): Promise<any[]>;
+    openKeyCursor(query?: any, direction?: 'next' | 'prev'): Promise<KeyCursor | null>;
+  };
 }
 export interface Transaction {
   objectStore(name: string): Store;

@@ -181,32 +181,6 @@ def test_a_refused_origin_stops_the_feeding_but_what_happened_can_be_logged(phon
     assert [each["despite"] for each in outbox_and_rows(page, "feeding")] == [["home_cockroach"]]
 
 
-def test_a_long_diary_keeps_the_page_light(phone, server):
-    """Ninety notes, one page of thirty at a time: the page holds no more after turning it."""
-    page = phone()
-    claim(page, server)
-    colony_id = page.url.rpartition("/")[2]
-    page.evaluate(
-        """async (colony) => {
-          const { logAll } = await import(`/static/${document.body.dataset.build}/signals/actions.js`);
-          await logAll(Array.from({ length: 90 }, (_, i) => ({ kind: 'note', set: {
-            colony_id: colony, text: `note ${i}`,
-            happened_at: new Date(Date.UTC(2026, 0, 1 + i, 12)).toISOString().replace('Z', '+00:00'),
-          } })));
-        }""",
-        colony_id,
-    )
-    go(page, server, f"#/colony/{colony_id}")
-    diary = page.get_by_role("region", name="Diary")
-    expect(diary.get_by_role("listitem")).to_have_count(30)
-    diary.get_by_role("button", name="Earlier").click()
-    expect(diary.get_by_text("note 60", exact=True)).to_be_visible()
-    expect(diary.get_by_role("listitem")).to_have_count(30)
-    diary.get_by_label("Find in the diary").fill("note 7")
-
-    expect(diary.get_by_role("listitem")).to_have_count(11)  # note 7 and note 70 to note 79
-
-
 def test_a_swipe_to_the_right_does_what_the_button_does_and_a_short_one_nothing(phone, server):
     page = phone()
     claim(page, server)

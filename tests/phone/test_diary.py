@@ -1,0 +1,217 @@
+"""The diary of a long log: every line once and in order, what waits among them, found by search, and a light page."""
+
+from __future__ import annotations
+
+import time
+from datetime import UTC, datetime
+
+import pytest
+from playwright.sync_api import Page, expect
+from tests.phone.conftest import add_colony, claim
+from tests.phone.test_story import go, online_again
+from tests.support.server import Server
+
+pytestmark = pytest.mark.browser
+
+NOTES = 150
+MOST_LINES = 100
+"""Pages of 20 lines: the first, those in view and those a screen away, as every line is at least 48 px high."""
+
+LOG = """async ([colony, notes]) => {
+  const { logAll } = await import(`/static/${document.body.dataset.build}/signals/actions.js`);
+  await logAll(notes.map(([text, ms]) => ({ kind: 'note', set: {
+    colony_id: colony, text, happened_at: new Date(ms).toISOString().replace('Z', '+00:00'),
+  } })));
+}"""
+CHANGE = """async ([text, set]) => {
+  const build = document.body.dataset.build;
+  const { openStore } = await import(`/static/${build}/signals/shelf.js`);
+  const { keep } = await import(`/static/${build}/signals/actions.js`);
+  const row = (await openStore().allRows()).find((each) => each.set.text === text);
+  await keep(row.kind, set, row.id);
+}"""
+LINES = """() => [...document.querySelectorAll('[aria-label=Diary] .words')].map((each) => each.textContent)
+  .filter((words) => words !== 'Counted: Few workers, larvae: some')"""
+"""Without what the colony was said to have when it was added."""
+HOUR_MS = 3_600_000
+NOW_MS = round(time.time() * 1000)
+WHEN = [NOW_MS + (i - 400) * 6 * HOUR_MS for i in range(NOTES)]
+"""From 100 days ago to 63 days ago: none of them is held in memory."""
+
+
+def long_log(page: Page, server: Server, when: list[int] = WHEN) -> str:
+    """Claim a colony, log and sync ``note 0`` to ``note n`` and open it again. Return its id."""
+    claim(page, server)
+    colony_id = page.url.rpartition("/")[2]
+    page.evaluate(LOG, [colony_id, [[f"note {i}", ms] for i, ms in enumerate(when)]])
+    expect(page.get_by_text("All synced")).to_be_visible()
+    page.goto("about:blank")
+    go(page, server, f"#/colony/{colony_id}")
+    expect(page.get_by_text(f"note {len(when) - 1}", exact=True)).to_be_visible()
+    return colony_id
+
+
+def scrolled_through(page: Page, step_px: int = 500) -> list[str]:
+    """Scroll to the end of the diary and return the lines in the order in which they came, each once."""
+    seen: dict[str, None] = {}
+    quiet = 0
+    page.mouse.move(195, 400)
+    while quiet < 6:
+        lines = page.evaluate(LINES)
+        assert len(lines) == len(set(lines)), "a line stands in two pages"
+        assert len(lines) <= MOST_LINES
+        quiet = quiet + 1 if seen.keys() >= set(lines) else 0
+        seen.update(dict.fromkeys(lines))
+        page.mouse.wheel(0, step_px)
+        page.wait_for_timeout(60)
+    return list(seen)
+
+
+def iso(ms: int) -> str:
+    return datetime.fromtimestamp(ms / 1000, UTC).isoformat()
+
+
+def newest_first(numbers: range | list[int]) -> list[str]:
+    return [f"note {i}" for i in sorted(numbers, reverse=True)]
+
+
+def test_scrolling_brings_every_line_once_and_in_order_and_the_page_stays_light(phone, server):
+    page = phone()
+    long_log(page, server)
+    down = scrolled_through(page)
+    expect(page.get_by_text("note 0", exact=True)).to_be_in_viewport()
+    middle = page.get_by_text("note 75", exact=True)
+    away = middle.count()
+    scrolled_through(page, -500)
+
+    assert down == newest_first(range(NOTES))
+    assert away == 0
+    expect(page.get_by_text(f"note {NOTES - 1}", exact=True)).to_be_attached()
+    expect(page.get_by_text("note 0", exact=True)).to_have_count(0)
+
+
+def test_each_day_is_named_once_though_a_page_ends_within_it(phone, server):
+    page = phone()
+    long_log(page, server)
+    page.get_by_role("button", name="Earlier").focus()
+    expect(page.get_by_text(f"note {NOTES - 30}", exact=True)).to_be_attached()
+    days = page.get_by_role("region", name="Diary").get_by_role("heading", level=3).all_text_contents()
+
+    assert len(days) > 7
+    assert len(days) == len(set(days))
+
+
+def test_the_next_page_also_comes_by_a_button_where_the_view_is_not_watched(phone, server):
+    page = phone()
+    page.add_init_script(
+        "window.IntersectionObserver = class { observe() {} disconnect() {} unobserve() {} };"
+    )
+    long_log(page, server)
+    expect(page.get_by_text("note 120", exact=True)).to_have_count(0)
+    page.get_by_role("button", name="Earlier").press("Enter")
+    expect(page.get_by_text("note 120", exact=True)).to_be_attached()
+    expect(page.get_by_role("button", name="Earlier")).to_be_focused()
+
+    assert page.evaluate(LINES) == newest_first(range(111, NOTES))
+
+
+def test_what_happened_in_one_instant_is_not_torn_apart_at_the_end_of_a_page(phone, server):
+    page = phone()
+    long_log(page, server, [WHEN[0] + (i // 7) * HOUR_MS for i in range(70)])
+    lines = scrolled_through(page)
+
+    assert sorted(lines) == sorted(newest_first(range(70)))
+    hours = [int(line.split()[1]) // 7 for line in lines]
+    assert hours == sorted(hours, reverse=True)
+
+
+def test_what_waits_on_the_phone_stands_where_it_belongs_on_every_page(phone, server):
+    """Offline: a log of long ago, one moved from the first page to the last, one moved the other way, one voided."""
+    page = phone()
+    colony_id = long_log(page, server)
+    page.context.set_offline(True)
+    page.evaluate(LOG, [colony_id, [["found in a notebook", WHEN[60] + HOUR_MS]]])
+    for text, change in (
+        ("note 149", {"happened_at": iso(WHEN[0] - HOUR_MS)}),
+        ("note 3", {"happened_at": iso(NOW_MS - HOUR_MS)}),
+        ("note 40", {"gone": True}),
+        ("note 20", {"text": "note 20, put right"}),
+    ):
+        page.evaluate(CHANGE, [text, change])
+    expect(page.get_by_text("note 3", exact=True)).to_be_attached()
+    expected = newest_first(range(NOTES))
+    expected.remove("note 40")
+    expected.remove("note 149")
+    expected.remove("note 3")
+    expected[expected.index("note 20")] = "note 20, put right"
+    expected.insert(expected.index("note 60"), "found in a notebook")
+    expected = ["note 3", *expected, "note 149"]
+
+    assert scrolled_through(page) == expected
+    online_again(page)
+    page.evaluate("() => scrollTo(0, 0)")
+    expect(page.get_by_text("note 3", exact=True)).to_be_attached()
+    assert scrolled_through(page) == expected
+
+
+def test_a_void_takes_a_line_off_a_later_page_and_undo_brings_it_back(phone, server):
+    page = phone()
+    long_log(page, server)
+    line = page.get_by_role("listitem").filter(has=page.get_by_text("note 110", exact=True))
+    page.mouse.move(195, 400)
+    while not line.count():
+        page.mouse.wheel(0, 500)
+        page.wait_for_timeout(60)
+    line.get_by_role("button", name="Void").click()
+    expect(line).to_have_count(0)
+    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(line).to_have_count(0)
+    page.get_by_role("button", name="Undo").click()
+
+    expect(line).to_have_count(1)
+
+
+def test_a_search_finds_lines_of_all_pages_and_says_when_there_is_nothing(phone, server):
+    page = phone()
+    long_log(page, server)
+    search = page.get_by_label("Find in the diary")
+    search.fill("note 1")
+    found = [i for i in range(NOTES) if f"note {i}".startswith("note 1")]
+    expect(page.get_by_text("note 149", exact=True)).to_be_attached()
+    assert scrolled_through(page) == newest_first(found)
+
+    search.fill("note 7")
+    expect(page.get_by_text("note 7", exact=True)).to_be_attached()
+    expect(page.get_by_role("region", name="Diary").get_by_role("listitem")).to_have_count(11)
+    search.fill("no such thing")
+    expect(page.get_by_text("Nothing like this in the diary.")).to_be_visible()
+    search.fill("")
+    expect(page.get_by_text("note 149", exact=True)).to_be_attached()
+
+
+def test_a_kind_is_shown_alone(phone, server):
+    page = phone()
+    colony_id = long_log(page, server)
+    page.evaluate(
+        """async ([colony, when]) => {
+          const { log } = await import(`/static/${document.body.dataset.build}/signals/actions.js`);
+          await log('count', { colony_id: colony, workers: 12, happened_at: when });
+        }""",
+        [colony_id, iso(WHEN[5])],
+    )
+    page.get_by_role("combobox", name="Show").select_option("Count")
+    expect(page.get_by_text("Counted: 12 workers")).to_be_visible()
+
+    assert page.evaluate(LINES) == ["Counted: 12 workers"]
+    page.get_by_role("combobox", name="Show").select_option("Feeding")
+    expect(page.get_by_text("Nothing like this in the diary.")).to_be_visible()
+
+
+def test_a_diary_holds_one_colony_alone(phone, server):
+    page = phone()
+    long_log(page, server)
+    go(page, server, "#/colony/new")
+    add_colony(page, "Birch")
+
+    expect(page.get_by_text("Counted: Few workers, larvae: some")).to_be_visible()
+    assert page.evaluate(LINES) == []
