@@ -18,10 +18,6 @@ LOOKS: Final = ("light", "dark", "red")
 WIDTHS: Final = (320, 390, 768)
 TEXT: Final = ("100%", "200%")
 SET_LOOK: Final = """([look, text]) => {
-  // the diary as it is once it is scrolled to: a row out of view is not laid out by its container yet
-  const seen = new CSSStyleSheet();
-  seen.replaceSync('.diary > li { content-visibility: visible !important; }');
-  document.adoptedStyleSheets = [seen];
   document.documentElement.dataset.look = look;
   document.documentElement.style.fontSize = text;
 }"""
