@@ -71,8 +71,7 @@ if (place) {
   place.textContent = '';
   render(h(App, null), place);
 }
-void import('./signals/badge.js').catch(() => undefined);
-void import('./signals/install.js').catch(() => undefined); // keeps the browser's offer to install until a tap wants it
+void import('./signals/home-screen.js').catch(() => undefined); // also keeps the browser's offer to install until a tap wants it
 await registerWorker();
 effect(() => {
   if (saving.value.problem?.code === 'upgrade_required') void navigator.serviceWorker?.getRegistration().then((found) => found?.update()).catch(() => undefined);

@@ -1,5 +1,5 @@
 // How to put the app on the home screen, by platform.
-import { offer, platform } from '../signals/install.js';
+import { offer, platform } from '../signals/home-screen.js';
 import { m } from '../text/en-more.js';
 import { html } from './html.js';
 

@@ -1,5 +1,5 @@
-// Parts of the screens that are fetched when they are first shown: sheet, chips, stepper, figures; what may fail; what
-// the server is asked.
+// Parts of the screens that are fetched when they are first shown: sheet, chips, stepper, water level, figures; what may
+// fail; what the server is asked.
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { get } from '../signals/people.js';
 import { saving } from '../signals/shelf.js';
@@ -7,6 +7,10 @@ import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { inDegrees } from './degrees.js';
 import { html, Icon } from './html.js';
+import { BOTTOM, TOP, TubeDrawing } from './tube.js';
+
+const VIEW_HEIGHT = 124;
+const KEY_STEPS = /** @type {Record<string, number>} */ ({ ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: 5, PageDown: -5 });
 
 /** A sheet that rises from the lower edge, where the thumb is. The browser's own dialog keeps focus inside. @param {{title: string, onClose: () => void, children: any}} props */
 export function Sheet({ title, onClose, children }) {
@@ -48,6 +52,38 @@ export function Stepper({ label, value, step, most, unit, onChange }) {
     <p><output>${Math.round(value * 100) / 100}</output><small>${unit}</small></p>
     <button type="button" class="button" aria-label=${`${label}: more`} onClick=${() => set(value + stepAt(value, step))}><${Icon} name="add" /></button>
   </div>`;
+}
+
+/**
+ * The water level as a tube whose level is dragged until it matches the real one; a slider for keys and screen readers.
+ * @param {{label: string, share: number, step: number, words: string, onChange: (share: number) => void}} props
+ *   `share` 0 to 1, snapped to multiples of `step`
+ */
+export function TubeInput({ label, share, step, words, onChange }) {
+  const ref = useRef(/** @type {any} */ (null));
+  const set = (/** @type {number} */ next) => onChange(Math.min(1, Math.max(0, Math.round(next / step) * step)));
+  /** @param {PointerEvent} event */
+  function follow(event) {
+    const box = ref.current.getBoundingClientRect();
+    const y = ((event.clientY - box.top) / box.height) * VIEW_HEIGHT;
+    set((BOTTOM - y) / (BOTTOM - TOP));
+  }
+  /** @param {PointerEvent} event */
+  function grasp(event) {
+    ref.current.setPointerCapture?.(event.pointerId);
+    follow(event);
+  }
+  /** @param {KeyboardEvent} event */
+  function key(event) {
+    const steps = KEY_STEPS[event.key];
+    if (steps === undefined && event.key !== 'Home' && event.key !== 'End') return;
+    event.preventDefault();
+    set(event.key === 'Home' ? 0 : event.key === 'End' ? 1 : share + (steps ?? 0) * step);
+  }
+  return html`<svg ref=${ref} class="tube need-water" viewBox="0 0 48 124" role="slider" tabindex="0" aria-label=${label} aria-orientation="vertical"
+    aria-valuemin="0" aria-valuemax="100" aria-valuenow=${Math.round(share * 100)} aria-valuetext=${words}
+    onPointerDown=${grasp} onPointerMove=${(/** @type {PointerEvent} */ e) => { if (e.buttons) follow(e); }} onKeyDown=${key}>
+    <${TubeDrawing} need="water" share=${share} due=${null} /></svg>`;
 }
 
 /** What a drawing shows, as a table behind it. @param {{heads: string[], rows: string[][]}} props */

@@ -2,8 +2,7 @@
 import { useState } from 'preact/hooks';
 import { html } from '../components/html.js';
 import { capital, Cautions, eventInWords, inWords, nameOf, shortDay, wordFor } from '../components/in-words.js';
-import { Choice, Sheet, Stepper, useAttempt } from '../components/parts.js';
-import { TubeInput } from '../components/tube-input.js';
+import { Choice, Sheet, Stepper, TubeInput, useAttempt } from '../components/parts.js';
 import { levelAt } from '../care/gauges.js';
 import { originVerdict } from '../care/origin.js';
 import { logAll } from '../signals/actions.js';

@@ -2,9 +2,8 @@
 import { useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { wordFor } from '../components/in-words.js';
-import { Choice, LookChoice, ManyChoice, Sheet, Stepper } from '../components/parts.js';
+import { Choice, LookChoice, ManyChoice, Sheet, Stepper, TubeInput } from '../components/parts.js';
 import { Empty, SaveState, Skeleton } from '../components/states.js';
-import { TubeInput } from '../components/tube-input.js';
 import { LyingTube, needClass, TubeDrawing } from '../components/tube.js';
 import { say } from '../signals/actions.js';
 import { m } from '../text/en-more.js';

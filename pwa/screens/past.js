@@ -5,15 +5,16 @@ import { html, Icon } from '../components/html.js';
 import { capital, eventInWords, fullDay, moment } from '../components/in-words.js';
 import { useAttempt } from '../components/parts.js';
 import { Empty, Skeleton } from '../components/states.js';
-import { say } from '../signals/actions.js';
-import { bringBack, revisionsOf, takeBack, whatWent } from '../signals/past.js';
-import { rows } from '../signals/shelf.js';
+import { keep, say } from '../signals/actions.js';
+import { get } from '../signals/people.js';
+import { openStore, rows, syncNow } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { fieldName, kindName, nameInWords, valueInWords } from './field-words.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
-/** @typedef {import('../signals/past.js').Revision} Revision */
+/** @typedef {{rev: number, at_ms: number, by: string | null, op_id: string | null, asked: Record<string, any>, before: Record<string, any>, lost: Record<string, any>}} Revision */
+/** @typedef {{id: string, kind: string, rev: number, at_ms: number, by: string | null, set: Record<string, any>}} Gone */
 /** @typedef {{rev: number, field: string, value: unknown}} Offer a value to bring back, shown at a revision */
 
 /** Fields that tell a person nothing. */
@@ -24,6 +25,32 @@ const same = (one, other) => JSON.stringify(one ?? null) === JSON.stringify(othe
 
 /** Fields in the order of their names, so that an amount and its unit stay together. @param {Record<string, any>} set */
 const told = (set) => [...Object.keys(m.fields), ...Object.keys(set).filter((field) => !(field in m.fields))].filter((field) => field in set && !UNTOLD.includes(field));
+
+// Only the server keeps the past.
+/** @param {string} path */
+async function ask(path) {
+  try {
+    return await get(path);
+  } catch (problem) {
+    if (/** @type {any} */ (problem).code === 'offline') throw new Error(m.past.offline);
+    throw problem;
+  }
+}
+
+/** @param {string} id @returns {Promise<Revision[]>} newest first */
+const revisionsOf = async (id) => (await ask(`/api/records/${id}/history`)).revisions;
+
+/** What was deleted last and can be taken back, newest first. @returns {Promise<Gone[]>} */
+const whatWent = async () => (await ask('/api/records/gone')).gone;
+
+/** Let a field have an earlier value again. @param {{id: string, kind: string}} row @param {string} field @param {unknown} value */
+const bringBack = (row, field, value) => keep(row.kind, { [field]: value }, row.id);
+
+/** Take a deletion back; it is seen again once it has synced. @param {Gone} gone */
+async function takeBack(gone) {
+  await openStore().enqueue([{ kind: gone.kind, id: gone.id, set: { gone: false }, rev: gone.rev }]);
+  await syncNow();
+}
 
 /** @param {{row: ShownRow}} props */
 export function Past({ row }) {
@@ -71,11 +98,11 @@ function offersOf(revisions, set) {
 const g = m.gone;
 
 export function GoneScreen() {
-  const [list, setList] = useState(/** @type {import('../signals/past.js').Gone[] | null} */ (null));
+  const [list, setList] = useState(/** @type {Gone[] | null} */ (null));
   const { attempt, busy, said } = useAttempt();
   const load = () => attempt(async () => setList(await whatWent()));
   useEffect(() => { void load(); }, []);
-  /** @param {import('../signals/past.js').Gone} each */
+  /** @param {Gone} each */
   const back = (each) => attempt(async () => {
     await takeBack(each);
     say(g.back(titleOf(each)));
@@ -89,13 +116,13 @@ export function GoneScreen() {
       <button type="button" class="button" disabled=${busy} aria-label=${`${g.take_back}: ${titleOf(each)}`} onClick=${() => back(each)}>${g.take_back}</button></li>`)}</ul>`;
 }
 
-/** @param {import('../signals/past.js').Gone} each */
+/** @param {Gone} each */
 const isEvent = (each) => typeof each.set.happened_at === 'string';
 
-/** @param {import('../signals/past.js').Gone} each */
+/** @param {Gone} each */
 const titleOf = (each) => (isEvent(each) ? capital(eventInWords(/** @type {any} */ (each))) : nameInWords(each));
 
-/** Which colony a log was of and when, or what kind of thing it is. @param {import('../signals/past.js').Gone} each */
+/** Which colony a log was of and when, or what kind of thing it is. @param {Gone} each */
 function whereOf(each) {
   if (!isEvent(each)) return kindName(each.kind);
   const name = rows.value.get(each.set.colony_id ?? each.set.place_id)?.set.name;

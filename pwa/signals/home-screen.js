@@ -1,6 +1,7 @@
-// Putting the app on the home screen: what this platform needs, and the browser's own offer where it makes one.
-import { signal } from '@preact/signals';
+// The app on the home screen: how it gets there, and the number on its icon. Fetched after the first paint.
+import { effect, signal } from '@preact/signals';
 import { askToKeep } from '../database/open.js';
+import { round, session } from './shelf.js';
 
 /** The browser's offer to install, kept until a tap wants it. @type {import('@preact/signals').Signal<any>} */
 export const offer = signal(null);
@@ -20,4 +21,17 @@ export function platform() {
   if (matchMedia('(display-mode: standalone)').matches || /** @type {any} */ (navigator).standalone) return 'installed';
   if (/iPhone|iPad/.test(agent) || (/Macintosh/.test(agent) && navigator.maxTouchPoints > 1)) return 'ios';
   return /Android/.test(agent) ? 'android' : 'desktop';
+}
+
+const phone = /** @type {any} */ (navigator);
+const AFTER_PAINT_MS = 60;
+
+if (phone.setAppBadge) { // what is due now, where the platform draws a number
+  let shown = -1;
+  effect(() => {
+    const due = session.value && !session.value.ended ? round.value.items.filter((item) => item.group === 'now').length : 0;
+    if (due === shown) return;
+    shown = due;
+    setTimeout(() => void (shown ? phone.setAppBadge(shown) : phone.clearAppBadge()).catch(() => undefined), AFTER_PAINT_MS); // not installed, or not allowed
+  });
 }
