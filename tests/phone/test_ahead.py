@@ -169,7 +169,9 @@ def test_a_batch_shows_what_the_feedings_logged_have_left_of_it(phone, server):
     mix(page, server)
     batch = page.get_by_role("region", name="In the house").locator("article", has_text="sugar water 25 %")
     expect(batch).to_contain_text("36 mL")
-    expect(page.get_by_role("region", name="What to get")).to_contain_text("Spoils first")  # the plan knows it
+    expect(page.get_by_role("region", name="What to get")).to_contain_text(
+        "Spoils first"
+    )  # the plan knows it
     page.goto(f"{server.url}/#/round")
     page.get_by_role("button", name="Done as suggested: Amber, 1 drop of sugar water").click()
     page.goto(f"{server.url}/#/larder")
