@@ -21,13 +21,17 @@ export function say(text, undo = null) {
   toastTimer = setTimeout(() => { toast.value = null; }, undo ? UNDO_MS : SAID_MS);
 }
 
-const AFTER_PAINT_MS = 60;
+/** Sending waits until what was saved is seen, and for the taps that follow at once: storing an answer would hold them up. */
+const QUIET_MS = 300;
+/** @type {ReturnType<typeof setTimeout> | undefined} */
+let sending;
 
 /** @param {Array<{kind: string, id: string, set: Record<string, any>}>} changes */
 async function write(changes) {
   const operations = await openStore().enqueue(changes);
   showWritten(operations);
-  setTimeout(() => void syncNow(), AFTER_PAINT_MS); // sending can wait until what was saved is seen
+  clearTimeout(sending);
+  sending = setTimeout(() => void syncNow(), QUIET_MS);
   return operations;
 }
 
