@@ -255,7 +255,9 @@ def test_a_log_whose_colony_came_back_after_all_is_sent_again(phone, server):
     }
     run(page, enqueue, {"changes": [note], "age_ms": 31 * DAY_MS})  # past the server's patience of 30 days
     page.get_by_role("link", name="1 needs attention").click()
-    expect(page.get_by_role("heading", name="For your attention")).to_be_visible()  # no tasks of the round any more
+    expect(
+        page.get_by_role("heading", name="For your attention")
+    ).to_be_visible()  # no tasks of the round any more
     card = page.get_by_role("article")
     expect(card).to_contain_text("What this belongs to is not on the server any more.")
     colony = {"kind": "colony", "id": late[0], "set": {"name": "Cedar"}}
