@@ -40,6 +40,7 @@ def test_the_browser_is_asked_once_after_the_first_log_and_house_shows_the_answe
     add_colony(page, "Amber")  # with its first count
     assert page.evaluate(ASKS) == 1
     go(page, server, "#/round")
+    expect(page.get_by_role("heading", name="The round")).to_be_visible()
     page.get_by_role("button", name="Done as suggested").first.click()
     expect(page.get_by_role("region", name="Done")).to_be_visible()
     page.reload()

@@ -53,6 +53,9 @@ def test_a_damaged_entry_is_shown_and_exported_and_holds_nothing_up(phone, serve
     page.evaluate(PUT, entry)
     page.reload()
     page.get_by_role("link", name="1 needs attention").click()
+    expect(
+        page.get_by_role("heading", name="For your attention")
+    ).to_be_visible()  # no tasks of the round any more
     expect(page.get_by_role("article")).to_contain_text("Needs attention")
     with page.expect_download() as download:
         page.get_by_role("button", name="Export all of these").click()
