@@ -35,9 +35,19 @@ HEARD = """async (count) => {
   return self.titles;
 }"""
 
+NOTE_WHAT_IS_ASKED_FOR = """() => {
+  const register = SyncManager.prototype.register;
+  self.asked = [];
+  SyncManager.prototype.register = async function (tag) {
+    await register.call(this, tag);
+    self.asked.push(tag);
+  };
+}"""
+"""Note in the page which syncs the browser promised. Its own event comes at once: it sees the network, not our cut."""
+
 
 class Push:
-    """Delivers push messages to the page's worker by the browser's own debugging protocol."""
+    """Delivers push messages and sync events to the page's worker by the browser's own debugging protocol."""
 
     def __init__(self, page: Page, server: Server) -> None:
         self.page, self.origin = page, server.url
@@ -63,6 +73,18 @@ class Push:
         self.count += 1
         titles: list[str] = self.worker.evaluate(HEARD, self.count)
         return titles
+
+    def dispatch_sync(self, tag: str) -> None:
+        """The event that the browser sends when the connection is back."""
+        self.session.send(
+            "ServiceWorker.dispatchSyncEvent",
+            {
+                "origin": self.origin,
+                "registrationId": self.registrations[-1],
+                "tag": tag,
+                "lastChance": False,
+            },
+        )
 
 
 def feedings(server: Server) -> int:
@@ -148,14 +170,19 @@ def test_logs_made_offline_are_sent_by_the_worker_after_the_app_was_closed(phone
     page = phone()
     claim(page, server)
     worker_ready(page)
+    worker = Push(page, server)
     page.context.grant_permissions(["background-sync"], origin=server.url)
     page.goto(f"{server.url}/#/round")
+    page.evaluate(NOTE_WHAT_IS_ASKED_FOR)
     page.context.set_offline(True)
     page.get_by_role("button", name="Done as suggested").first.click()
     expect(page.get_by_text("1 saved on this phone · No connection")).to_be_visible()
+    page.wait_for_function("() => self.asked.length > 0")
+    assert set(page.evaluate("() => self.asked")) == {"logs"}
+
     page.goto("about:blank")
-    assert feedings(server) == 0
     page.context.set_offline(False)
+    worker.dispatch_sync("logs")
     deadline = time.monotonic() + 15
     while not feedings(server) and time.monotonic() < deadline:
         page.wait_for_timeout(50)  # nothing on the phone tells: no page is open
