@@ -16,6 +16,7 @@ ARGUMENTS = [
     "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
     "--disable-component-update", "--disable-sync",
 ]  # fmt: skip
+NO_BACKGROUND_SYNC = "delete ServiceWorkerRegistration.prototype.sync;"
 
 
 @pytest.fixture(scope="session")
@@ -42,11 +43,15 @@ def server(tmp_path: Path) -> Iterator[Server]:
 
 
 @pytest.fixture
-def phone(chromium: Browser, server: Server) -> Iterator[Callable[[], Page]]:
-    """Make phones: each a context of its own, with its own storage."""
+def phone(chromium: Browser, server: Server) -> Iterator[Callable[..., Page]]:
+    """Make phones: each a context of its own, with its own storage.
+
+    A phone makes no promise of background sync unless asked: Chromium takes a test's cut for a network, fires at
+    once, and a worker that starts anew then sends what the test wants to see waiting.
+    """
     contexts: list[BrowserContext] = []
 
-    def make() -> Page:
+    def make(*, background_sync: bool = False) -> Page:
         context = chromium.new_context(
             viewport={"width": 390, "height": 844},
             has_touch=True,
@@ -54,6 +59,8 @@ def phone(chromium: Browser, server: Server) -> Iterator[Callable[[], Page]]:
             locale="en-GB",
         )
         contexts.append(context)
+        if not background_sync:
+            context.add_init_script(NO_BACKGROUND_SYNC)
         page = context.new_page()
         page.set_default_timeout(15_000)
         return page

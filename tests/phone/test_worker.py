@@ -167,7 +167,7 @@ def test_done_on_a_nudge_logs_offline_and_reaches_the_server_once(phone, server)
 
 
 def test_logs_made_offline_are_sent_by_the_worker_after_the_app_was_closed(phone, server):
-    page = phone()
+    page = phone(background_sync=True)
     claim(page, server)
     worker_ready(page)
     worker = Push(page, server)
