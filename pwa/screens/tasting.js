@@ -13,7 +13,7 @@ import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
-/** @typedef {{food_code: string, offers: number, mean: number, low: number, high: number, best: number}} Told */
+/** @typedef {{food_code: string, offers: number, likes?: number, mean: number, low: number, high: number, best: number}} Told */
 
 const w = m.tasting;
 const FEWEST = 2;
@@ -91,9 +91,9 @@ function Liking({ told }) {
   const [low, mean, high] = [told.low * WIDE, told.mean * WIDE, told.high * WIDE];
   const range = w.taken(percent(told.mean), percent(told.low), percent(told.high));
   return html`<p class="eyebrow"><strong>${foodName(told.food_code)}</strong>${told.offers ? w.best(percent(told.best)) : w.not_offered}</p>
-    ${told.offers > 0 && html`<svg class=${`chart ${needClass(need)}`} viewBox="0 0 340 22" aria-hidden="true"><path class="trough" d="M0 3h340v16H0z" /><path class="bar" d=${`M0 3h${mean.toFixed(1)}v16H0z`} />
+    ${Boolean(told.offers || told.likes) && html`<svg class=${`chart ${needClass(need)}`} viewBox="0 0 340 22" aria-hidden="true"><path class="trough" d="M0 3h340v16H0z" /><path class="bar" d=${`M0 3h${mean.toFixed(1)}v16H0z`} />
       <path class="range" d=${`M${low.toFixed(1)} 11H${high.toFixed(1)}M${low.toFixed(1)} 5v12M${high.toFixed(1)} 5v12`} /></svg>
-      <p class="soft">${range} · ${w.offers(told.offers)}</p>`}`;
+      <p class="soft">${range} · ${w.offers(told.offers)}${told.likes ? w.likes(told.likes) : ''}</p>`}`;
 }
 
 /** @param {{colonyId: string}} props */

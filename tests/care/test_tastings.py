@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from broodshelf.care.feeding.tasting import Tally
 from broodshelf.care.feeding.trial import Suggestion
 from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.state import ColonyState, Event, Lot, Rule, Tasting, Vessel
@@ -49,6 +50,19 @@ def test_what_is_always_taken_comes_out_as_the_best_and_is_offered():
     assert rated["cricket"]["best"] > 0.95
     assert abs(sum(row["best"] for row in plan.tasting) - 1) < 0.01
     assert protein(plan).portion["food_code"] == "cricket"
+
+
+def test_a_food_that_colonies_like_it_took_is_tried_first_and_says_so():
+    likes = {"mealworm": [Tally(40, 40), Tally(38, 40)], "cricket": [Tally(0, 40)], "egg": [Tally(0, 40)]}
+    plan = tasting_plan({}, likes=likes)
+    rated = {row["food_code"]: row for row in plan.tasting}
+    task = protein(plan)
+    (said,) = [reason for reason in task.reasons if reason["code"] == "tasting_likes"]
+
+    assert task.portion["food_code"] == "mealworm"
+    assert said["args"]["share"] > 85
+    assert {food: row["likes"] for food, row in rated.items()} == {"mealworm": 2, "cricket": 1, "egg": 1}
+    assert rated["mealworm"]["mean"] > 0.85 > 0.3 > rated["cricket"]["mean"]
 
 
 def test_a_refused_origin_is_never_offered_in_a_tasting():

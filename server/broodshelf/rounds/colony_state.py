@@ -14,6 +14,7 @@ from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Tasting, Ves
 from ..records.recent import read_kind_since, read_recent
 from ..records.store import Record, read_kinds
 from .latitude import latitude_deg
+from .likes import with_likes
 from .own_rules import OwnRule, last_met_ms, rules_by_colony
 from .wall_clock import CareClock
 
@@ -62,14 +63,14 @@ def colony_states(
     climate = _climate(connection, household_id, now_ms)
     since_ms = now_ms - KEPT_DAYS * 86_400_000
     log = read_recent(connection, household_id, [c.id for c in colonies], since_ms)
-    return [
+    states = [
         _state(
             colony,
             vessels.get(colony.values.get("vessel_id") or "", {}),
             places.get(colony.values.get("place_id") or "", {}),
             lots,
             tuple(rules.get(colony.id, {}).values()),
-            tuple(filter(_counts, log[colony.id])),
+            tuple(event for event in log[colony.id] if event.counts),
             climate.get(colony.values.get("place_id") or "", ()),
             _running(tastings, colony.id),
             home,
@@ -77,6 +78,7 @@ def colony_states(
         )
         for colony in colonies
     ]
+    return with_likes(connection, household_id, states, things["colony"], since_ms)
 
 
 def workers_by_colony(states: Iterable[ColonyState]) -> dict[str, float | None]:
@@ -86,11 +88,6 @@ def workers_by_colony(states: Iterable[ColonyState]) -> dict[str, float | None]:
         colony_id: None if census.basis == "unknown" else census.workers.best
         for colony_id, census in found.items()
     }
-
-
-def _counts(event: Event) -> bool:
-    """A possible repeat is kept but not counted until somebody confirms it."""
-    return not event.values.get("possible_repeat") or bool(event.values.get("confirmed"))
 
 
 def _state(

@@ -6,9 +6,11 @@ ISO strings in the household's zone.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
+
+from ..feeding.tasting import Tally
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,6 +21,11 @@ class Event:
     kind: str
     happened_ms: int
     values: Mapping[str, Any]
+
+    @property
+    def counts(self) -> bool:
+        """A possible repeat is kept but not counted until somebody confirms it."""
+        return not self.values.get("possible_repeat") or bool(self.values.get("confirmed"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,7 +92,8 @@ class ColonyState:
     """Everything a plan may look at. ``events`` are in the order in which they happened, as are
     ``climate_readings``, those of its place.
 
-    ``guild`` and ``stings`` are the keeper's word on a species that the catalogue does not have.
+    ``guild`` and ``stings`` are the keeper's word on a species that the catalogue does not have. ``likes``: by food,
+    what colonies of its species and guild took in their tastings, as ``likes_of`` weighs it.
     """
 
     id: str
@@ -113,3 +121,4 @@ class ColonyState:
     latitude_deg: float | None = None
     climate_readings: tuple[Event, ...] = ()
     tasting: Tasting | None = None
+    likes: Mapping[str, Sequence[Tally]] = field(default_factory=dict)

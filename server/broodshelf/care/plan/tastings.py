@@ -8,10 +8,11 @@ from typing import Any
 
 from ..catalogue import foods
 from ..colony.history import local_day
-from ..feeding.tasting import chance_of_being_best
+from ..feeding.tasting import Tally, chance_of_being_best
 from ..feeding.trial import Candidate, Offer, Suggestion, Trial, acceptances, suggest
 from .known import Known
 from .portions import lot_of
+from .state import Event
 from .tasks import Task, reason
 
 BOUGHT = "bought_or_bred"
@@ -39,7 +40,10 @@ def why_no_offer(tasting: Suggestion | None, tasks: Iterable[Task]) -> Mapping[s
 
 
 def told(trial: Trial | None) -> list[Mapping[str, Any]]:
-    """Return for each food of the running tasting how often it is taken and the chance that it is the best."""
+    """Return for each food of the running tasting how often it is taken and the chance that it is the best.
+
+    ``likes``: how many other colonies of its species or guild have a say in that.
+    """
     if trial is None:
         return []
     rated = acceptances(trial)
@@ -49,8 +53,9 @@ def told(trial: Trial | None) -> list[Mapping[str, Any]]:
         spread = rating.interval()
         offers = sum(1 for offer in trial.offers if offer.food_code == code)
         rows.append({
-            "food_code": code, "offers": offers, "best": round(best[code], 3), "low": round(spread.low, 3),
-            "mean": round(spread.best, 3), "high": round(spread.high, 3),
+            "food_code": code, "offers": offers, "likes": len(trial.likes.get(code, ())),
+            "best": round(best[code], 3), "low": round(spread.low, 3), "mean": round(spread.best, 3),
+            "high": round(spread.high, 3),
         })  # fmt: skip
     return sorted(rows, key=lambda row: -row["best"])
 
@@ -60,23 +65,45 @@ def trial_of(known: Known) -> Trial | None:
     tasting = known.state.tasting
     if tasting is None:
         return None
-    outcome_of = {
-        event.values.get("feeding_id"): event.values.get("outcome")
-        for event in known.state.events
-        if event.kind == "check" and event.values.get("outcome")
-    }
     offers = [
         Offer(
-            local_day(event.happened_ms, known.state.utc_offset_min).isoformat(),
-            str(event.values.get("food_code")),
-            outcome_of.get(event.id),
+            local_day(feeding.happened_ms, known.state.utc_offset_min).isoformat(),
+            str(feeding.values.get("food_code")),
+            outcome,
         )
-        for event in known.state.events
-        if event.kind == "feeding" and event.values.get("tasting_id") == tasting.id
+        for feeding, outcome in _offers(known.state.events)
+        if feeding.values["tasting_id"] == tasting.id
     ]
     candidates = []
     for code in tasting.food_codes:
         if code in foods():
             lot = lot_of(code, known)
             candidates.append(Candidate(code, lot.origin if lot else BOUGHT, lot.got_on if lot else None))
-    return Trial(tasting.started_on, candidates, offers, tasting.ended_on)
+    return Trial(tasting.started_on, candidates, offers, tasting.ended_on, known.state.likes)
+
+
+def taken_in_tastings(events: Iterable[Event]) -> dict[str, Tally]:
+    """Return by food what became of the checked offers of all tastings in a colony's log.
+
+    Other checks do not count: many are made because something was left, and a tasting leaves out rest and founding.
+    """
+    outcomes: dict[str, list[str]] = {}
+    for feeding, outcome in _offers(events):
+        if outcome is not None:
+            outcomes.setdefault(str(feeding.values.get("food_code")), []).append(outcome)
+    return {food: Tally.of(each) for food, each in outcomes.items()}
+
+
+def _offers(events: Iterable[Event]) -> list[tuple[Event, str | None]]:
+    """Return the feedings that belong to a tasting, each with its last outcome (None: not checked yet)."""
+    events = tuple(events)
+    outcome_of = {
+        event.values.get("feeding_id"): event.values.get("outcome")
+        for event in events
+        if event.kind == "check" and event.values.get("outcome")
+    }
+    return [
+        (event, outcome_of.get(event.id))
+        for event in events
+        if event.kind == "feeding" and event.values.get("tasting_id")
+    ]
