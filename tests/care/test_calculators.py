@@ -37,6 +37,22 @@ def test_parts_must_say_by_what():
         CALCULATORS["sugar_water"].run({"sugar_parts": 1, "water_parts": 3})
 
 
+def test_a_molarity_stands_for_a_strength():
+    # CRC Handbook, 102nd ed.: 0.5 mol/L is 16.09 % by mass, by interpolation
+    lines = {line.code: line.args for line in CALCULATORS["sugar_water"].run({"mol_per_l": 0.5})}
+
+    assert (lines["strength"]["percent"], lines["strength"]["mol_per_l"]) == (16.1, "0.500")
+
+
+def test_eggs_of_a_founding_queen_say_how_many_workers_to_hope_for():
+    # Ito 1988 (abstract): losses of 25.3, 19.4, 3.9 and 4.2 % leave 55.4 %, give or take 7.5 %
+    lines = {line.code: line for line in CALCULATORS["brood"].run({"eggs": 20})}
+
+    assert lines["first_workers"].args == {"eggs": 20, "low": 10, "best": 11, "high": 13}
+    assert "Of 20 eggs about 11 become workers, 10 to 13" in str(lines["first_workers"])
+    assert "first_workers" not in {line.code for line in CALCULATORS["brood"].run({})}
+
+
 @pytest.mark.parametrize("given", [{"food": "gravel"}, {"strngth": 20.0}])
 def test_an_unknown_choice_or_input_is_refused(given):
     with pytest.raises(ValueError, match=r"must be one of|has no input"):

@@ -10,7 +10,6 @@ from broodshelf.care.catalogue import words
 from broodshelf.care.quantities import Estimate, OutOfRange
 from broodshelf.care.water.hydration import (
     DRINKER_WORKERS,
-    drinking_ml_day,
     hydration_days,
     hydration_ml,
     hydration_reasons,
@@ -34,11 +33,6 @@ def test_the_amount_fills_up_in_half_millilitres(full_ml, share, ml):
     assert hydration_ml(full_ml, share) == ml
 
 
-def test_eight_thousand_small_ants_drink_a_syringe_a_day():
-    # 8,000 x 2 mg x 10 % = 1.6 g a day (hand calculation on the rule of thumb)
-    assert drinking_ml_day(16_000).best == pytest.approx(1.6, rel=0.01)
-
-
 def test_large_colonies_are_told_of_a_drinker():
     few, many = hydration_reasons(DRINKER_WORKERS - 1), hydration_reasons(DRINKER_WORKERS)
 
@@ -54,7 +48,6 @@ def test_nonsense_is_refused(bad):
         lambda: hydration_days(24, bad),
         lambda: hydration_ml(bad, 0.5),
         lambda: hydration_ml(5, bad),
-        lambda: drinking_ml_day(bad),
         lambda: hydration_reasons(bad),
     ):
         with pytest.raises(OutOfRange):

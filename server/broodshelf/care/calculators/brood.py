@@ -8,7 +8,8 @@ from typing import Any, Final
 from ..catalogue import species
 from ..colony.brood import days_to_worker
 from ..colony.brood_groups import STAGES, brood_group
-from .model import Calculator, Input, Line
+from ..colony.founding import workers_from_eggs
+from .model import Calculator, Input, Line, spread
 
 _SPECIES: Final = tuple(species())
 
@@ -16,17 +17,15 @@ _SPECIES: Final = tuple(species())
 def _brood(given: Mapping[str, Any]) -> tuple[Line, ...]:
     group = brood_group(species()[given["species"]])
     night_c = given["day_c"] if given["night_c"] is None else given["night_c"]
-    whole = days_to_worker(group, given["day_c"], night_c)
-    shown = {"low": round(whole.low), "best": round(whole.best), "high": round(whole.high)}
-    lines = [Line("brood_whole", shown)]
+    lines = [Line("brood_whole", spread(days_to_worker(group, given["day_c"], night_c)))]
     for stage in STAGES:
         days = days_to_worker(group, given["day_c"], night_c, stages=(stage,))
-        lines.append(
-            Line(
-                f"brood_{stage}", {"low": round(days.low), "best": round(days.best), "high": round(days.high)}
-            )
-        )
-    return (*lines, Line("brood_source", {"source": group.source}))
+        lines.append(Line(f"brood_{stage}", spread(days)))
+    lines.append(Line("brood_source", {"source": group.source}))
+    if given["eggs"] is not None:
+        made = workers_from_eggs(given["eggs"])
+        lines.append(Line("first_workers", {"eggs": round(given["eggs"]), **spread(made)}))
+    return tuple(lines)
 
 
 BROOD: Final = Calculator(
@@ -35,6 +34,7 @@ BROOD: Final = Calculator(
         Input("species", "species", "", "lasius_niger", choices=_SPECIES, kind="choice"),
         Input("day_c", "day temperature", "°C", 25.0, 0, 45),
         Input("night_c", "night temperature", "°C", None, 0, 45, left_out="as by day"),
+        Input("eggs", "eggs of a founding queen", "eggs", None, 0, 1000, left_out="nothing is said of them"),
     ),
     _brood,
 )

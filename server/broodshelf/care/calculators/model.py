@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any, Literal
 
-from ..quantities import within
+from ..quantities import Estimate, within
 from ..wording import say
 
 Value = float | str | bool
@@ -42,6 +42,12 @@ class Line:
 
     def __str__(self) -> str:
         return say(self.section, self.code, self.args)
+
+
+def spread(estimate: Estimate, digits: int | None = None) -> dict[str, float]:
+    """Return an estimate as the arguments of a line, rounded: whole numbers unless ``digits`` are asked for."""
+    parts = {"low": estimate.low, "best": estimate.best, "high": estimate.high}
+    return {name: round(value, digits) for name, value in parts.items()}
 
 
 @dataclass(frozen=True, slots=True)

@@ -20,6 +20,8 @@ USUAL_PERCENT: Final = 25.0
 def _sugar_water(given: Mapping[str, Any]) -> tuple[Line, ...]:
     percent = USUAL_PERCENT if given["percent"] is None else given["percent"]
     head: tuple[Line, ...] = ()
+    if given["mol_per_l"] is not None:
+        percent = sugar_water.percent_from_molarity(given["mol_per_l"])
     if given["sugar_parts"] is not None:
         parts = {"sugar": given["sugar_parts"], "water": given["water_parts"] or 1.0}
         means = {way: sugar_water.percent_from_parts(parts["sugar"], parts["water"], way) for way in BY}
@@ -78,6 +80,9 @@ def _cooling(given: Mapping[str, Any]) -> tuple[Line, ...]:
 
 _PERCENT: Final = Input("percent", "strength", "% by mass", USUAL_PERCENT, 0.1, sugar_water.SATURATED_PCT)
 _ML: Final = Input("ml", "volume to make", "mL", 100.0, 0.1, 100_000)
+_STRONGEST_MOL_PER_L: Final = (
+    math.floor(100 * sugar_water.solution(sugar_water.SATURATED_PCT).mol_per_l) / 100
+)
 _SWEET: Final = tuple(
     code for code, food in foods().items()
     if food.need == "sugar" and food.composition is not None and food.composition.sugars_g is not None
@@ -91,6 +96,7 @@ SUGAR_WATER: Final = Calculator(
         Input("sugar_parts", "parts of sugar, instead of a strength", "parts", None, 0, 1_000_000),
         Input("water_parts", "parts of water", "parts", None, 1e-6, 1_000_000, left_out="1"),
         Input("parts_by", "what the parts are by", choices=BY, kind="choice"),
+        Input("mol_per_l", "molarity, instead of a strength", "mol/L", None, 0.01, _STRONGEST_MOL_PER_L),
     ),
     _sugar_water,
 )

@@ -7,7 +7,7 @@ from typing import Any, Final
 
 from ..water.evaporation import path_through_mm, tube_loss_mm_day, tube_water_days
 from ..water.vessel_sizes import INNER_COTTON_MM, OUTER_PLUG_MM, SHORTEST_AIR_MM
-from .model import Calculator, Input, Line
+from .model import Calculator, Input, Line, spread
 
 
 def _tube_water(given: Mapping[str, Any]) -> tuple[Line, ...]:
@@ -16,13 +16,7 @@ def _tube_water(given: Mapping[str, Any]) -> tuple[Line, ...]:
     path_mm = path_through_mm(max(SHORTEST_AIR_MM, air_mm), OUTER_PLUG_MM)
     days = tube_water_days(bore_mm, reservoir_mm, given["temp_c"], given["humidity_pct"], path_mm)
     loss = tube_loss_mm_day(bore_mm, given["temp_c"], given["humidity_pct"], path_mm)
-    return (
-        Line("water_days", {"low": round(days.low), "best": round(days.best), "high": round(days.high)}),
-        Line(
-            "water_loss",
-            {"low": round(loss.low, 2), "best": round(loss.best, 2), "high": round(loss.high, 2)},
-        ),
-    )
+    return Line("water_days", spread(days)), Line("water_loss", spread(loss, 2))
 
 
 TUBE_WATER: Final = Calculator(

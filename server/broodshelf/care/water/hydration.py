@@ -6,7 +6,7 @@ import math
 from typing import Any, Final
 
 from ..quantities import Estimate, within
-from .evaporation import DRINK_PER_DAY, WATER_MG_MM3, drying
+from .evaporation import drying
 
 ROOM_DAYS: Final = Estimate(3.0, 5.5, 10.0)
 """A nest is watered every 3 to 10 days in a room (common practice, no source); 5.5 is the middle on a log scale."""
@@ -36,12 +36,6 @@ def hydration_ml(reservoir_ml: float, level_share: float) -> float:
         1 - within("level", level_share, "", 0, 1)
     )
     return max(SMALLEST_ML, math.floor(missing / SMALLEST_ML) * SMALLEST_ML)
-
-
-def drinking_ml_day(colony_mg: float) -> Estimate:
-    """Return what workers of this fresh mass together drink a day, half to twice the best guess (0 to 1 kg)."""
-    best = within("colony_mg", colony_mg, "mg", 0, 1e6) * DRINK_PER_DAY / WATER_MG_MM3 / 1000
-    return Estimate(best / 2, best, best * 2)
 
 
 def hydration_reasons(workers: float) -> list[dict[str, Any]]:
