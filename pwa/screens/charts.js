@@ -15,7 +15,6 @@ import { t } from '../text/en.js';
 const WEEK_MS = 7 * DAY_MS;
 const WEEKS = 26;
 const LONGEST_AHEAD_DAYS = 120;
-const GROWTH_AHEAD_DAYS = 30;
 
 /** Whether a chart draws it. @param {import('../care/overlay.js').ShownRow} row */
 const isCharted = ({ kind, happened_ms }) => kind === 'count' || kind === 'water' || (kind === 'feeding' && (happened_ms ?? 0) > now.peek() - WEEKS * WEEK_MS);
@@ -48,16 +47,16 @@ function Growth({ log, colonyId, onShare }) {
     ${onShare}<${Figures} heads=${[c.day, c.workers]} rows=${rows} />`;
 }
 
-/** Workers in the coming weeks, from the pace at which they take the room of their vessel; null where the plan has learnt none. @param {string} colonyId */
+/** Workers in the coming weeks as the plan reckons them from this season's counts; null where it says nothing. @param {string} colonyId */
 function growthAhead(colonyId) {
-  const gauge = planOf(colonyId)?.set.gauges.find((/** @type {any} */ each) => each.need === 'room');
-  const { workers, room } = gauge?.reasons.find((/** @type {any} */ each) => each.code === 'room_full')?.args ?? {};
-  if (!(gauge?.rate_per_day > 0) || !workers) return null;
-  const then = (/** @type {number} */ rate) => workers + rate * room * GROWTH_AHEAD_DAYS;
-  /** @param {number} rate @returns {Array<[number, number]>} */
-  const line = (rate) => [[gauge.as_of_ms, workers], [gauge.as_of_ms + GROWTH_AHEAD_DAYS * DAY_MS, then(rate)]];
-  const [low, best, high] = [gauge.rate_low, gauge.rate_per_day, gauge.rate_high].map((rate) => Math.round(then(rate)));
-  return { line: line(gauge.rate_per_day), band: { low: line(gauge.rate_low), high: line(gauge.rate_high) }, words: c.growth_ahead(GROWTH_AHEAD_DAYS, best ?? 0, low ?? 0, high ?? 0) };
+  /** @type {Array<[number, number, number, number]> | undefined} */
+  const curve = planOf(colonyId)?.set.growth?.curve;
+  const end = curve?.at(-1);
+  if (!curve || !end) return null;
+  /** @param {1 | 2 | 3} column @returns {Array<[number, number]>} */
+  const line = (column) => curve.map((row) => [row[0], row[column]]);
+  const [low = 0, best = 0, high = 0] = end.slice(1).map(Math.round);
+  return { line: line(2), band: { low: line(1), high: line(3) }, words: c.growth_ahead(fullDay(end[0]), best, low, high) };
 }
 
 /** The share of a full reservoir that an event says. @param {any} row @returns {number | null} */

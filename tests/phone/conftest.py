@@ -19,13 +19,13 @@ ARGUMENTS = [
 NO_BACKGROUND_SYNC = "delete ServiceWorkerRegistration.prototype.sync;"
 
 
-@pytest.fixture(scope="session")
+@pytest.fixture(scope="module")
 def playwright() -> Iterator[Playwright]:
     with sync_playwright() as made:
         yield made
 
 
-@pytest.fixture(scope="session")
+@pytest.fixture(scope="module")
 def chromium(playwright: Playwright) -> Iterator[Browser]:
     assert CHROMIUM.exists(), (
         "Chromium is not installed; ./deploy/test installs it (Debian package chromium)."

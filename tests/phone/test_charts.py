@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import datetime as dt
+import re
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import expect
+from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim
 from tests.phone.test_story import go
 
@@ -14,18 +16,27 @@ pytestmark = pytest.mark.browser
 PNG = b"\x89PNG\r\n\x1a\n"  # ISO/IEC 15948, 5.2
 
 
+def log_counts(page: Page, colony_id: str, counts: dict[str, int]) -> None:
+    """Log workers by the instant at which they were counted."""
+    page.evaluate(
+        """async ([colony, counts]) => {
+          const { logAll } = await import(`/static/${document.body.dataset.build}/signals/actions.js`);
+          await logAll(Object.entries(counts).map(([happened_at, workers]) => (
+            { kind: 'count', set: { colony_id: colony, workers, happened_at } })));
+        }""",
+        [colony_id, counts],
+    )
+
+
 def test_growth_is_drawn_from_the_counts_with_the_same_figures_in_a_table_and_as_a_picture(phone, server):
     page = phone()
     claim(page, server)
     colony_id = page.url.rpartition("/")[2]
-    page.evaluate(
-        """async (colony) => {
-          const { logAll } = await import(`/static/${document.body.dataset.build}/signals/actions.js`);
-          await logAll([[1, 8], [2, 13], [3, 21]].map(([month, workers]) => ({ kind: 'count', set: {
-            colony_id: colony, workers, happened_at: `2026-0${month}-15T12:00:00.000+01:00`,
-          } })));
-        }""",
+    months = {1: 8, 2: 13, 3: 21}
+    log_counts(
+        page,
         colony_id,
+        {f"2026-0{month}-15T12:00:00.000+01:00": workers for month, workers in months.items()},
     )
     go(page, server, f"#/colony/{colony_id}")
     page.get_by_text("Over the months").click()
@@ -38,6 +49,26 @@ def test_growth_is_drawn_from_the_counts_with_the_same_figures_in_a_table_and_as
 
     assert cells[1::2][:3] == ["Few", "21", "13"]
     assert picture.startswith(PNG) and len(picture) > 5_000
+
+
+def test_the_growth_to_come_is_drawn_with_its_range_and_the_filling_nest_is_announced(phone, server):
+    page = phone()
+    claim(page, server)
+    colony_id = page.url.rpartition("/")[2]
+    now = dt.datetime.now(dt.UTC)
+    days_ago = {21: 30, 14: 36, 7: 44, 0: 53}
+    counts = {(now - dt.timedelta(days=ago)).isoformat(): workers for ago, workers in days_ago.items()}
+    log_counts(page, colony_id, counts)
+    expect(page.get_by_text("At this pace the nest is full")).to_be_visible()
+    go(page, server, f"#/colony/{colony_id}")
+    page.get_by_text("Over the months").click()
+    chart = page.get_by_role("img", name="Growth. Workers counted: from 30 to 53. At this pace about")
+    expect(chart).to_be_visible()
+
+    expect(chart.locator("path.band")).to_have_count(1)
+    words = chart.get_attribute("aria-label") or ""
+    best, low, high = map(int, re.findall(r"about (\d+) by .*, likely (\d+) to (\d+)", words)[0])
+    assert 70 < low < best < high < 200
 
 
 def test_the_keeper_sees_a_pass_as_the_stand_in_will_and_can_print_it(phone, server):

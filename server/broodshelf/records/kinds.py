@@ -470,6 +470,8 @@ KINDS: Final[Mapping[str, Kind]] = {
                     "notices",
                     "cautions",
                     "tasting",
+                    "tasting_waits",
+                    "growth",
                     "valid_until_ms",
                     "computed_at_ms",
                     "model_version",

@@ -34,7 +34,7 @@ BROOD: Final = Calculator(
         Input("species", "species", "", "lasius_niger", choices=_SPECIES, kind="choice"),
         Input("day_c", "day temperature", "°C", 25.0, 0, 45),
         Input("night_c", "night temperature", "°C", None, 0, 45, left_out="as by day"),
-        Input("eggs", "eggs of a founding queen", "eggs", None, 0, 1000, left_out="nothing is said of them"),
+        Input("eggs", "eggs of a founding queen", "eggs", None, 0, 1000),
     ),
     _brood,
 )

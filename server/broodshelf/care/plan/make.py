@@ -10,10 +10,12 @@ from ..catalogue import cautions_of, species
 from ..colony.brood import brood_notice
 from ..colony.brood_groups import brood_group
 from ..colony.climate import heat_tasks
+from ..colony.growth import Growth
 from ..colony.winter_rest import rest_notices, rest_window
 from ..feeding.balance import balance_warning
 from ..gauges import DAY_MS, Gauge
 from .food import FOOD_NEEDS, feeding_content, food_need
+from .growing import full_notice, growth_ahead, growth_of
 from .known import Known, know
 from .state import ColonyState
 from .tasks import Task, fault_tasks, leftovers_tasks, reason
@@ -36,6 +38,7 @@ class Plan:
     cautions: tuple[Mapping[str, Any], ...] = ()
     tasting: tuple[Mapping[str, Any], ...] = ()
     tasting_waits: Mapping[str, Any] | None = None
+    growth: Mapping[str, Any] | None = None
 
     def as_json(self) -> dict[str, Any]:
         """Return the shape of docs/http-api.md, "A plan"."""
@@ -50,6 +53,7 @@ class Plan:
             "cautions": list(self.cautions),
             "tasting": list(self.tasting),
             "tasting_waits": self.tasting_waits,
+            "growth": self.growth,
         }
 
 
@@ -65,7 +69,8 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     trial = trial_of(known)
     tasting = next_in_tasting(trial, known)
     foods = [food_need(need, known, tasting) for need in FOOD_NEEDS if need not in known.switched.off]
-    kept, single = upkeep(known)
+    growth = growth_of(known)
+    kept, single = upkeep(known, growth)
     pairs = [pair for pair in foods if pair is not None] + kept
     cautions = (reason("stings"),) if known.species.stings else ()
     tasks = [task for _, task in pairs] + single + fault_tasks(known.history.open_faults)
@@ -77,12 +82,12 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     gauges = tuple(gauge for gauge, _ in pairs)
     shown = tuple(reason(code) for code in cautions_of(known.species))
     return Plan(
-        state.id, now_ms, valid_until, gauges, tuple(tasks), tuple(_notices(known)), shown, tuple(told(trial)),
-        why_no_offer(tasting, tasks),
+        state.id, now_ms, valid_until, gauges, tuple(tasks), tuple(_notices(known, growth)), shown, tuple(told(trial)),
+        why_no_offer(tasting, tasks), growth_ahead(known, growth),
     )  # fmt: skip
 
 
-def _notices(known: Known) -> list[Mapping[str, Any]]:
+def _notices(known: Known, growth: Growth | None) -> list[Mapping[str, Any]]:
     """Return what the keeper should know besides what is to be done."""
     state, switched = known.state, known.switched
     resting = state.condition == "resting"
@@ -92,6 +97,8 @@ def _notices(known: Known) -> list[Mapping[str, Any]]:
     if not resting and not switched.forecasts_off:
         coming = brood_notice(brood_group(known.species), known.climate, known.history.counts, known.now_ms)
         found += [coming] if coming is not None else []
+    filling = full_notice(known, growth)
+    found += [filling] if filling is not None else []
     if not resting and known.species.guild == "harvester" and known.workers > 0:
         found.append(reason("granary"))
     if not resting and "sugar" not in switched.off:

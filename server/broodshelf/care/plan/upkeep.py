@@ -7,14 +7,14 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any, Final
 
-from ..catalogue import vessels
-from ..colony.crowding import MouldGrade, mould_grade, move_advice, move_steps, room_for, room_gauge
-from ..colony.growth import fit_growth, season_points
+from ..colony.crowding import MouldGrade, mould_grade, move_advice, move_steps, room_gauge
+from ..colony.growth import Growth
 from ..colony.winter_rest import rest_tasks
 from ..gauges import Gauge, due_at_ms, level_at
 from ..water.hydration import hydration_ml, hydration_reasons
 from ..water.look_today import look_today_task
 from ..water.reservoir import Reservoir, gauge_of, is_urgent, reservoir
+from .growing import room_of
 from .known import Known
 from .own import last_look, own_rhythm
 from .state import Event
@@ -29,7 +29,7 @@ CROWDED: Final = 100
 GaugeTask = tuple[Gauge, Task]
 
 
-def upkeep(known: Known) -> tuple[list[GaugeTask], list[Task]]:
+def upkeep(known: Known, growth: Growth | None) -> tuple[list[GaugeTask], list[Task]]:
     """Return the gauges with their tasks, and the tasks that no gauge gives."""
     water = reservoir(known.state.events, known.state.vessel, known.state.place, known.since_ms)
     gauge = gauge_of(water)
@@ -40,7 +40,7 @@ def upkeep(known: Known) -> tuple[list[GaugeTask], list[Task]]:
     off = known.switched.off
     if "room" not in off:
         level = None if water.latest_id is None else level_at(gauge, known.now_ms)
-        pairs += _room(level, known)
+        pairs += _room(level, known, growth)
     escapes = known.species.climbs or known.workers > CROWDED
     if known.state.vessel.has_outworld and escapes and "barrier" not in off:
         pairs += _rhythm("barrier", BARRIER_DAYS, known, known.now_ms)
@@ -96,22 +96,14 @@ def _mould(known: Known) -> MouldGrade:
     return "offer" if "offer" in grades else "watch" if grades else "nothing"
 
 
-def _room(water_share: float | None, known: Known) -> list[GaugeTask]:
-    vessel = vessels().get(known.state.vessel.code or "")
-    if vessel is None or known.workers <= 0:
+def _room(water_share: float | None, known: Known, growth: Growth | None) -> list[GaugeTask]:
+    room = room_of(known)
+    if room is None or known.workers <= 0:
         return []
-    room = room_for(vessel.room_workers, max(1.0, known.worker_mm))
-    growth = None
-    if not known.switched.forecasts_off:
-        points = season_points(
-            known.history.counts, known.now_ms, rests=known.species.rest is not None,
-            latitude_sign=known.state.latitude_sign,
-        )  # fmt: skip
-        growth = fit_growth(points)
     gauge = room_gauge(known.census.workers, room, known.now_ms, growth)
     faults = frozenset(str(f.values.get("fault")) for f in known.history.open_faults)
     advice = move_advice(
-        workers=known.census.workers, room=room, in_tube=vessel.tube, guild=known.species.guild,
+        workers=known.census.workers, room=room, in_tube=known.in_tube, guild=known.species.guild,
         water_share=water_share, open_faults=faults, mould=_mould(known),
     )  # fmt: skip
     if not advice.due:

@@ -1,0 +1,111 @@
+"""What a plan says of the growth to come, and of the vessel that fills. The bands are common practice, no source."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+
+from broodshelf.care.colony.crowding import FULL_SHARE
+from broodshelf.care.plan.growing import AHEAD_DAYS, WARN_DAYS
+from broodshelf.care.plan.make import make_plan
+from broodshelf.care.plan.state import ColonyState, Event, Vessel
+
+DAY_MS = 86_400_000
+NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
+RATE = math.log(2) / 20
+"""Of the colony below: it doubles in twenty days."""
+
+
+def plan_of(counts, *, code="tube_16x150", last_days_ago=0, **state):
+    """The plan of a colony with these counts, ten days apart."""
+    first = len(counts) - 1
+    events = tuple(
+        Event(str(i), "count", NOW_MS - ((first - i) * 10 + last_days_ago) * DAY_MS, {"workers": n, "larvae": "some"})
+        for i, n in enumerate(counts)
+    )  # fmt: skip
+    made = ColonyState(
+        "c", "lasius_niger", vessel=Vessel(code), events=events, **{"stage": "growing", **state}
+    )
+    return make_plan(made, NOW_MS)
+
+
+def doubling(last, number=5):
+    """Counts that double in twenty days and end with ``last``."""
+    return [last * math.exp(-RATE * 10 * (number - 1 - i)) for i in range(number)]
+
+
+def notice(plan):
+    return next((n for n in plan.notices if n["code"].startswith("room_fills")), None)
+
+
+def test_the_curve_goes_from_the_last_count_to_a_month_from_now_as_the_doubling_says():
+    curve = plan_of(doubling(30), last_days_ago=5).growth["curve"]
+    (first_ms, *_), (last_ms, low, best, high) = curve[0], curve[-1]
+
+    assert (first_ms, last_ms) == (NOW_MS - 5 * DAY_MS, NOW_MS + AHEAD_DAYS * DAY_MS)
+    assert best == pytest.approx(30 * 2 ** (35 / 20), rel=0.01)
+    assert low < best < high
+    assert all(row[1] <= row[2] <= row[3] for row in curve)
+
+
+def test_a_shrinking_colony_is_forecast_to_shrink():
+    curve = plan_of([60, 50, 42, 35]).growth["curve"]
+
+    assert curve[-1][2] < curve[0][2] < 40
+
+
+@pytest.mark.parametrize(
+    ("counts", "state"),
+    [
+        ([10, 20], {}),  # two counts make no pace
+        ([10, 14, 20], {"condition": "resting"}),
+        ([10, 14, 20], {"condition": "queenless_suspected"}),
+        ([10, 14, 20], {"last_days_ago": 91}),  # older than a quarter of a year
+    ],
+)
+def test_no_growth_is_forecast_from_too_little_in_rest_without_a_queen_or_long_after_the_last_count(
+    counts, state
+):
+    assert plan_of(counts, **state).growth is None
+
+
+def test_a_nest_that_fills_soon_is_announced_with_the_days():
+    plan = plan_of(doubling(30))
+    args = notice(plan)["args"]
+    days = math.log(args["room"] * (1 - FULL_SHARE) / 30) / RATE
+
+    assert notice(plan)["code"] == "room_fills"
+    assert args["low"] <= args["best"] <= args["high"]
+    assert args["best"] == pytest.approx(days, abs=1)
+    assert not [task for task in plan.tasks if task.need == "room"]
+
+
+def test_days_count_from_today_and_not_from_the_last_count():
+    fresh, old = (notice(plan_of(doubling(30), last_days_ago=days))["args"] for days in (0, 9))
+
+    assert fresh["best"] - old["best"] == pytest.approx(9, abs=1)
+
+
+def test_a_wide_guess_says_that_it_may_take_much_longer():
+    assert notice(plan_of([28, 45, 33, 52]))["code"] == "room_fills_perhaps"
+
+
+@pytest.mark.parametrize(
+    ("counts", "code"),
+    [
+        (doubling(5), "tube_16x150"),  # 5 to 75 workers take 78 days, more than WARN_DAYS
+        ([30, 30, 30, 30], "tube_16x150"),
+        (doubling(30), None),
+    ],
+)
+def test_nothing_is_announced_that_is_far_off_never_comes_or_is_unknown(counts, code):
+    assert WARN_DAYS < 78
+    assert notice(plan_of(counts, code=code)) is None
+
+
+def test_a_full_nest_has_a_task_and_no_announcement():
+    plan = plan_of(doubling(82))
+
+    assert notice(plan) is None
+    assert [task for task in plan.tasks if task.need == "room"]
