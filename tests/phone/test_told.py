@@ -95,6 +95,33 @@ def test_a_tasting_is_offered_by_the_round_and_tells_what_was_taken(phone, serve
     expect(page.get_by_role("button", name="End the tasting")).to_be_visible()
 
 
+def test_a_tasting_shows_what_another_colony_of_the_species_took(phone, server):
+    page = phone()
+    claim(page, server)
+    run(
+        page,
+        """const { keep } = await at('actions');
+           const colony_id = await keep('colony', { name: 'Juniper', species_code: 'lasius_niger' });
+           const foods = { food_codes: ['cricket', 'mealworm'], started_on: '2026-01-01' };
+           const tasting_id = await keep('tasting', { name: 'Spring', colony_ids: [colony_id], ...foods });
+           const happened_at = new Date(Date.now() - 86400000).toISOString();
+           const seen = { colony_id, happened_at, need: 'protein' };
+           const cricket = { ...seen, food_code: 'cricket', amount: 1, unit: 'piece', tasting_id };
+           for (let i = 0; i < 6; i += 1) {
+             const feeding_id = await keep('feeding', cricket);
+             await keep('check', { ...seen, feeding_id, outcome: 'all' });
+           }""",
+    )
+    wait_synced(page)
+    open_colony(page, server)
+    start_tasting(page)
+
+    expect(
+        page.get_by_text(re.compile("^Taken in about .* 0 offers and what 1 colony like it took$"))
+    ).to_be_visible()
+    expect(page.get_by_text("Not offered yet")).to_have_count(2)
+
+
 def test_a_feeding_logged_by_hand_counts_for_the_tasting_if_its_food_is_tasted(phone, server):
     page = phone()
     claim(page, server)
@@ -288,37 +315,6 @@ def test_the_days_until_the_next_workers_run_down(phone, server):
     page.reload()
 
     expect(card).to_contain_text(f"in {notice['low'] - 3} to {notice['high'] - 3} days")
-
-
-def test_growth_that_fills_the_vessel_is_drawn_ahead_with_its_range(phone, server):
-    page = phone()
-    claim(page, server)
-    open_colony(page, server)
-    colony_id = page.url.rpartition("/")[2]
-    page.get_by_text("Over the months").click()
-    run(
-        page,
-        """const now = Date.now();
-           const { keep, logAll } = await at('actions');
-           await keep('colony', { stage: 'growing' }, given);
-           await logAll([[24, 40], [16, 52], [8, 68], [0, 90]].map(([days, workers]) => ({
-             kind: 'count',
-             set: { colony_id: given, workers, happened_at: new Date(now - days * 86400000).toISOString() },
-           })));""",
-        colony_id,
-    )
-    wait_synced(page)
-    chart = page.get_by_role("img", name=re.compile("^Growth"))
-    expect(chart).to_have_attribute("aria-label", re.compile(r"At this pace about \d+ in 30 days"))
-    expect(chart.locator(".band")).to_have_count(1)
-    best, low, high = map(
-        int,
-        re.search(
-            r"about (\d+) in 30 days, likely (\d+) to (\d+)", chart.get_attribute("aria-label")
-        ).groups(),
-    )
-
-    assert 90 < low <= best <= high
 
 
 def test_a_picture_opens_large_and_stands_in_the_diary(phone, server, picture):
