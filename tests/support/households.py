@@ -9,6 +9,7 @@ from typing import Any
 from sqlalchemy import Connection, insert
 
 from broodshelf.people.actor import Actor, PassWindow
+from broodshelf.people.devices import sign_in
 from broodshelf.records.database import metadata, writing
 from broodshelf.records.ids import uuid7
 from broodshelf.records.store import Ledger
@@ -130,3 +131,23 @@ class ModelPhone:
     def values(self) -> dict[str, dict[str, Any]]:
         """What a person would see: fields by record id."""
         return {row_id: row["set"] for row_id, row in self.rows.items()}
+
+
+def colony(phone: ModelPhone, name: str = "Amber") -> str:
+    """Write a colony on a phone and return its id."""
+    return str(phone.write("colony", {"name": name})["id"])
+
+
+def feeding(phone: ModelPhone, colony_id: str, **values: Any) -> dict[str, Any]:
+    """Log protein for a colony on a phone and return the operation."""
+    fed = {"colony_id": colony_id, "happened_at": HAPPENED, "need": "protein", **values}
+    return phone.write("feeding", fed)
+
+
+def sign_in_as(phone: ModelPhone) -> None:
+    """Give the phone its row among the household's devices."""
+    with writing() as connection:
+        sign_in(
+            connection, device_id=phone.device_id, device_name="a phone", household_id=phone.household_id,
+            person_id=phone.person_id, role="keeper", now_ms=NOON_MS,
+        )  # fmt: skip

@@ -1,4 +1,4 @@
-"""A house of each engine for the proof of sync; every run founds a household of its own in it."""
+"""Model phones of one household; and a house of each engine for the proof of sync."""
 
 from __future__ import annotations
 
@@ -7,8 +7,19 @@ from collections.abc import Iterator
 
 import pytest
 from tests.support.house import House
+from tests.support.households import ModelPhone
 
 from broodshelf.sync import envelope
+
+
+@pytest.fixture
+def phone(household_id: str) -> ModelPhone:
+    return ModelPhone(household_id)
+
+
+@pytest.fixture
+def other(household_id: str) -> ModelPhone:
+    return ModelPhone(household_id)
 
 
 @pytest.fixture(scope="module")

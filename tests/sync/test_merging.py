@@ -1,0 +1,136 @@
+"""Two phones that changed one record: fields merge, the later wins, nothing is lost unseen. On both engines."""
+
+from __future__ import annotations
+
+import pytest
+from tests.support.households import NOON_MS, colony, feeding, sign_in_as
+
+from broodshelf.records.database import reading
+from broodshelf.records.history import read_history
+
+DAY_MS = 24 * 3600 * 1000
+
+
+def test_changes_of_different_fields_both_stand(phone, other):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    phone.write("colony", {"name": "Birch"}, colony_id)
+    other.write("colony", {"queens": 2}, colony_id)
+    phone.sync()
+    other.sync()
+    phone.sync()
+
+    assert phone.values()[colony_id] == {"name": "Birch", "queens": 2}
+    assert phone.values() == other.values()
+
+
+@pytest.mark.parametrize("ahead_ms", [0, DAY_MS, -DAY_MS])
+def test_the_later_edit_of_a_field_wins_whatever_the_phones_clock_says(phone, other, ahead_ms):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    sign_in_as(other)
+    phone.clock_ahead_ms = ahead_ms
+    phone.now_ms = NOON_MS + 1_000
+    phone.write("colony", {"name": "Earlier"}, colony_id)
+    other.now_ms = NOON_MS + 2_000
+    other.write("colony", {"name": "Later"}, colony_id)
+    other.now_ms = phone.now_ms = NOON_MS + 60_000
+    other.sync()
+    answer = phone.sync()
+    other.sync()
+
+    assert phone.values()[colony_id]["name"] == other.values()[colony_id]["name"] == "Later"
+    assert answer["answers"][0]["conflicts"] == [
+        {
+            "field": "name",
+            "winner": "theirs",
+            "mine": "Earlier",
+            "theirs": "Later",
+            "by": other.person_id,
+            "at_ms": NOON_MS + 2_000,
+        }
+    ]
+
+
+def test_the_value_that_lost_stays_in_the_history(phone, other):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    phone.write("colony", {"name": "Mine"}, colony_id)
+    other.now_ms += 1_000
+    other.write("colony", {"name": "Theirs"}, colony_id)
+    other.sync()
+    phone.now_ms += 5_000
+    phone.sync()
+    with reading() as connection:
+        newest = read_history(connection, phone.household_id, colony_id)[0]
+
+    assert newest["lost"] == {"name": "Mine"}
+    assert newest["by"] == phone.person_id
+
+
+def test_a_deletion_does_not_erase_and_can_be_taken_back(phone, other):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    phone.write("colony", {"gone": True}, colony_id)
+    phone.sync()
+    other.sync()
+    seen_gone = colony_id not in other.rows
+    phone.write("colony", {"gone": False}, colony_id)
+    phone.sync()
+    other.sync()
+
+    assert seen_gone
+    assert other.values()[colony_id]["name"] == "Amber"
+
+
+def test_two_people_answering_one_task_are_both_kept_and_the_second_is_marked(phone, other):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    first = feeding(phone, colony_id, task_key="protein:start")
+    second = feeding(other, colony_id, task_key="protein:start")
+    phone.sync()
+    other.sync()
+    phone.sync()
+
+    assert "possible_repeat" not in phone.values()[first["id"]]
+    assert phone.values()[second["id"]]["possible_repeat"] is True
+
+
+def test_an_edit_that_meets_a_later_deletion_is_told_and_can_take_it_back(phone, other):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    sign_in_as(other)
+    edit = phone.write("colony", {"name": "Edited first"}, colony_id)
+    other.now_ms += 1_000
+    other.write("colony", {"gone": True}, colony_id)
+    other.sync()
+    phone.now_ms += 5_000
+    phone.sync()
+    told = phone.verdicts[edit["op_id"]]["conflicts"]
+    gone = colony_id not in phone.rows
+    phone.write("colony", {"gone": False}, colony_id)
+    phone.sync()
+
+    assert [(met["field"], met["winner"], met["by"]) for met in told] == [("gone", "theirs", other.person_id)]
+    assert gone
+    assert phone.values()[colony_id]["name"] == "Edited first"
+
+
+def test_a_deletion_that_came_first_but_was_made_before_an_edit_does_not_stand(phone, other):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    other.write("colony", {"gone": True}, colony_id)
+    other.sync()
+    phone.now_ms += 1_000
+    phone.write("colony", {"name": "Edited later"}, colony_id)
+    phone.sync()
+    other.sync()
+
+    assert other.values()[colony_id]["name"] == "Edited later"
