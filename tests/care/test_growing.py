@@ -104,6 +104,17 @@ def test_nothing_is_announced_that_is_far_off_never_comes_or_is_unknown(counts, 
     assert notice(plan_of(counts, code=code)) is None
 
 
+def test_a_nest_that_should_be_full_since_the_last_count_asks_for_a_new_one():
+    said = next(n for n in plan_of(doubling(60), last_days_ago=30).notices if n["code"] == "room_full_by_now")
+
+    assert said["args"]["days"] == 30
+
+
+@pytest.mark.parametrize("state", [{"condition": "settling"}, {"last_days_ago": 91}])
+def test_a_colony_that_settles_or_was_not_counted_for_long_is_not_told_of_its_room(state):
+    assert not [n for n in plan_of(doubling(60), **state).notices if n["code"].startswith("room_")]
+
+
 def test_a_full_nest_has_a_task_and_no_announcement():
     plan = plan_of(doubling(82))
 

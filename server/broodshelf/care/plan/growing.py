@@ -16,21 +16,22 @@ from .tasks import reason
 AHEAD_DAYS: Final = 30
 STEPS: Final = 6
 """The curve is drawn through so many points after the last count."""
-LONGEST_AHEAD_DAYS: Final = 120
-"""A last count that is older than this less a month says nothing of the coming one (common practice, no source)."""
+OLD_DAYS: Final = 90
+"""A last count that is older says nothing of the coming month (common practice, no source)."""
 WARN_DAYS: Final = 60
 """A vessel that fills within two months is announced: a move takes 1 to 4 weeks (common practice, no source)."""
 
 
 def growth_of(known: Known) -> Growth | None:
-    """Return the fit to this season's counts; None with too few, or where nothing is forecast."""
+    """Return the fit to this season's counts; None with too few or a last one too old, or where nothing is forecast."""
     if known.switched.forecasts_off or known.state.condition == "resting":
         return None
     points = season_points(
         known.history.counts, known.now_ms, rests=known.species.rest is not None,
         latitude_sign=known.state.latitude_sign,
     )  # fmt: skip
-    return fit_growth(points)
+    growth = fit_growth(points)
+    return growth if growth is None or known.now_ms - growth.as_of_ms <= OLD_DAYS * DAY_MS else None
 
 
 def room_of(known: Known) -> Estimate | None:
@@ -42,7 +43,7 @@ def room_of(known: Known) -> Estimate | None:
 def growth_ahead(known: Known, growth: Growth | None) -> Mapping[str, Any] | None:
     """Return the curve from the last count to a month from now, as [ms, low, best, high]; None without one."""
     end_ms = known.now_ms + AHEAD_DAYS * DAY_MS
-    if growth is None or end_ms - growth.as_of_ms > LONGEST_AHEAD_DAYS * DAY_MS:
+    if growth is None:
         return None
     curve = []
     for step in range(STEPS + 1):
@@ -55,7 +56,7 @@ def growth_ahead(known: Known, growth: Growth | None) -> Mapping[str, Any] | Non
 def full_notice(known: Known, growth: Growth | None) -> Mapping[str, Any] | None:
     """Return in how many days the vessel will be full, where that is soon and not yet; None otherwise."""
     room = room_of(known)
-    if growth is None or room is None:
+    if growth is None or room is None or "room" in known.switched.off:
         return None
     limit = room.best * (1 - FULL_SHARE)
     full = growth.full_in_days(max(1.0, limit))
@@ -63,8 +64,10 @@ def full_notice(known: Known, growth: Growth | None) -> Mapping[str, Any] | None
         return None
     gone = (known.now_ms - growth.as_of_ms) / DAY_MS
     days = {"low": full.low - gone, "best": full.best - gone, "high": full.high - gone}
-    if not 0 < days["best"] <= WARN_DAYS:
+    if days["best"] > WARN_DAYS:
         return None
+    if days["best"] <= 0:
+        return reason("room_full_by_now", days=round(gone), room=round(room.best))
     shown = {name: max(0, round(value)) for name, value in days.items()}
     code = "room_fills" if days["high"] <= 2 * WARN_DAYS else "room_fills_perhaps"
     return reason(code, **shown, room=round(room.best))
