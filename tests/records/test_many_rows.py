@@ -98,3 +98,19 @@ def test_a_condition_of_many_ids_finds_those_and_no_other(house, wanted):
             select(records.c.id).where(is_among(connection, records.c.id, ids)).order_by(records.c.id)
         ).all()
     assert found == [given[n]["id"] for n in sorted(set(wanted))]
+
+
+def test_a_value_with_the_signs_of_an_array_or_of_json_is_one_value(house):
+    odd = ['a","b', "a,b", "{a}", "a\\", '\\"', "", "NULL", " a ", "a'b", "%s", ":a", "\n", "\N{ANT}"]
+    given = [{**record(), "id": value} for value in odd]
+    with writing() as connection:
+        insert_rows(connection, records, given)
+
+    with reading() as connection:
+        for value in odd:
+            found = connection.scalars(
+                select(records.c.id).where(is_among(connection, records.c.id, [value]))
+            ).all()
+            assert found == [value]
+        every = connection.scalars(select(records.c.id).where(is_among(connection, records.c.id, odd))).all()
+    assert sorted(every) == sorted(odd)
