@@ -100,13 +100,13 @@ def suggest(trial: Trial | None, *, today: str, states: frozenset[str], rng: ran
     allowed = safe if may_be_new else known
     rated = {food: rating for food, rating in acceptances(trial).items() if food in allowed}
     chosen = drawn(rated, rng)
+    share = round(100 * rated[chosen].mean)
     if chosen not in known:
         new = {"code": "tasting_new_food", "args": {"days": NEW_FOOD_EVERY_DAYS}}
-        likes = [tally for tally in trial.likes.get(chosen, ()) if tally.offered]
-        taken = {"code": "tasting_likes", "args": {"share": round(100 * pooled_prior(likes).mean)}}
-        return Suggestion(chosen, (new, taken) if likes else (new,))
+        taken = {"code": "tasting_likes", "args": {"share": share}}
+        return Suggestion(chosen, (new, taken) if trial.likes.get(chosen) else (new,))
     offered = sum(1 for o in trial.offers if o.food_code == chosen and o.outcome is not None)
-    args = {"share": round(100 * rated[chosen].mean), "offers": offered}
+    args = {"share": share, "offers": offered}
     return Suggestion(chosen, ({"code": "tasting_learn_more", "args": args},))
 
 

@@ -42,9 +42,9 @@ def room_of(known: Known) -> Estimate | None:
 
 def growth_ahead(known: Known, growth: Growth | None) -> Mapping[str, Any] | None:
     """Return the curve from the last count to a month from now, as [ms, low, best, high]; None without one."""
-    end_ms = known.now_ms + AHEAD_DAYS * DAY_MS
     if growth is None:
         return None
+    end_ms = known.now_ms + AHEAD_DAYS * DAY_MS
     curve = []
     for step in range(STEPS + 1):
         at_ms = growth.as_of_ms + (end_ms - growth.as_of_ms) * step // STEPS
