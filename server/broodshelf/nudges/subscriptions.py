@@ -30,13 +30,14 @@ _KEYS = Schema.from_dict(
         "auth": fields.String(required=True, validate=validate.Length(max=40)),
     }
 )
-_BODY = Schema.from_dict(
+BODY: Final = Schema.from_dict(
     {
         "endpoint": fields.String(required=True),
         "keys": fields.Nested(_KEYS, required=True),
         "key_id": fields.String(required=True, validate=validate.Length(max=100)),
     }
 )
+"""What a phone sends to be nudged."""
 
 
 def subscribe(
@@ -48,7 +49,7 @@ def subscribe(
     or a server key (``other_key``) that is no longer the present one, so that the phone subscribes anew.
     """
     try:
-        asked = _BODY().load(dict(body))
+        asked = BODY().load(dict(body))
     except ValidationError as error:
         names = ", ".join(sorted(map(str, error.messages_dict)))
         raise BadRequest(f"These fields are wrong or missing: {names}.", fields=error.messages_dict) from None

@@ -6,7 +6,6 @@ from typing import Any
 
 import segno
 from flask import Blueprint, Response, jsonify, request
-from marshmallow import fields, validate
 
 from ..errors import BadRequest
 from ..nudges.subscriptions import forget_device
@@ -14,7 +13,6 @@ from ..people import devices, households, limits, pairing
 from ..people.actor import Actor
 from ..people.devices import Session
 from ..records.database import reading, writing
-from ..records.kinds import KINDS
 from ..records.store import read_record
 from ..records.tables import households as households_table
 from ..sync.envelope import SCHEMA
@@ -24,23 +22,10 @@ blueprint = Blueprint("access", __name__, url_prefix="/api")
 COOKIE_DAYS = 400
 
 
-def _zone(value: str) -> None:
-    KINDS["household"].fields["zone"].make().deserialize(value)
-
-
 @blueprint.post("/claim")
 def claim() -> Response:
     """Claim a household with the printed code, or come back into one."""
-    body = p.checked(
-        {
-            "code": p.text(40),
-            "device": p.device_field(),
-            "person_name": p.text(60, required=False),
-            "household_name": p.text(80, required=False),
-            "zone": fields.String(validate=_zone),
-        },
-        p.json_body(),
-    )
+    body = p.body()
     now = p.now_ms()
     _count_try("claim")
     with writing() as connection:
@@ -67,7 +52,7 @@ def claim() -> Response:
 @blueprint.post("/claim/look")
 def look_claim() -> Response:
     """Say whom a printed code lets back in, so that a known person is not asked for a name."""
-    body = p.checked({"code": p.text(40)}, p.json_body())
+    body = p.body()
     _count_try("look")
     with reading() as connection:
         return jsonify(person_name=households.whose(connection, body["code"], p.now_ms()))
@@ -83,7 +68,7 @@ def me() -> Response:
 def logout() -> Response:
     """End this phone's session at its own wish."""
     actor = p.actor()
-    p.empty_body()
+    p.body()
     with writing() as connection:
         devices.sign_out(connection, actor.device_id)
         forget_device(connection, actor.household_id, actor.device_id)
@@ -97,7 +82,7 @@ def logout() -> Response:
 @blueprint.post("/pairings")
 def ask_pairing() -> Response:
     """Open a pairing for the new phone that asks."""
-    body = p.checked({"device": p.device_field()}, p.json_body())
+    body = p.body()
     _count_try("pair")
     with writing() as connection:
         asked = pairing.ask(connection, body["device"]["id"], body["device"]["name"], p.now_ms())
@@ -114,7 +99,7 @@ def ask_pairing() -> Response:
 @blueprint.post("/pairings/collect")
 def collect_pairing() -> Response:
     """Sign the new phone in once a keeper has approved it."""
-    body = p.checked({"pairing_id": p.uuid_field(), "collect_secret": p.text(100)}, p.json_body())
+    body = p.body()
     with writing() as connection:
         got = pairing.collect(connection, body["pairing_id"], body["collect_secret"], p.now_ms())
         if got is None:
@@ -135,7 +120,7 @@ def collect_pairing() -> Response:
 def look_pairing() -> Response:
     """Show the keeper which phone shows this code."""
     p.keeper()
-    body = p.checked({"code": p.text(40)}, p.json_body())
+    body = p.body()
     _count_try("look")
     with reading() as connection:
         return jsonify(pairing.look(connection, body["code"], p.now_ms()))
@@ -145,14 +130,7 @@ def look_pairing() -> Response:
 def approve_pairing() -> Response:
     """Let the phone with this code in."""
     actor = p.keeper()
-    body = p.checked(
-        {
-            "code": p.text(40),
-            "person_id": p.uuid_field(required=False),
-            "person_name": fields.String(validate=validate.Length(min=1, max=60)),
-        },
-        p.json_body(),
-    )
+    body = p.body()
     if ("person_id" in body) == ("person_name" in body):
         raise BadRequest("Give either person_id or person_name.", fields={"person_id": "one of the two"})
     with writing() as connection:
@@ -179,7 +157,7 @@ def list_devices() -> Response:
 def revoke_device(device_id: str) -> Response:
     """Sign a phone out for good."""
     actor = p.keeper()
-    p.empty_body()
+    p.body()
     with writing() as connection:
         devices.revoke_device(connection, actor.household_id, p.check_id(device_id), p.now_ms())
         forget_device(connection, actor.household_id, device_id)

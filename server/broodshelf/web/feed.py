@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from flask import Blueprint, Response, jsonify, request
-from marshmallow import fields
 
 from ..errors import NotFound
 from ..feed import tokens
@@ -18,15 +17,10 @@ from . import parts as p
 blueprint = Blueprint("feed", __name__)
 
 
-def _pass_id() -> str | None:
-    body = p.checked({"pass_id": fields.String(required=True, allow_none=True)}, p.json_body())
-    return None if body["pass_id"] is None else p.check_id(body["pass_id"])
-
-
 @blueprint.post("/api/feeds")
 def make() -> Response:
     """Make a feed's address; shown once. The old address of the same feed ends."""
-    actor, pass_id = p.keeper(), _pass_id()
+    actor, pass_id = p.keeper(), p.body()["pass_id"]
     with writing() as connection:
         token = tokens.make_feed(connection, actor.household_id, pass_id, p.now_ms())
     return jsonify(url=f"{p.parts().settings.public_url}/feed/{token}.ics")
@@ -35,7 +29,7 @@ def make() -> Response:
 @blueprint.post("/api/feeds/revoke")
 def revoke() -> Response:
     """End a feed's address."""
-    actor, pass_id = p.keeper(), _pass_id()
+    actor, pass_id = p.keeper(), p.body()["pass_id"]
     with writing() as connection:
         tokens.revoke_feed(connection, actor.household_id, pass_id)
     return jsonify({})

@@ -30,7 +30,7 @@ def show() -> Response:
 def ask(person_id: str) -> Response:
     """Set a person's address and send a code there; nothing else is sent before it is confirmed."""
     actor, person_id = p.keeper(), p.check_id(person_id)
-    body = p.checked({"address": p.text(300)}, p.json_body())
+    body = p.body()
     sender = _sender()
     now_ms = p.now_ms()
     with writing() as connection:
@@ -47,7 +47,7 @@ def ask(person_id: str) -> Response:
 def confirm(person_id: str) -> Response:
     """Take the code that was sent; from now on the person's nudges go there, too."""
     actor, person_id = p.keeper(), p.check_id(person_id)
-    body = p.checked({"code": p.text(40)}, p.json_body())
+    body = p.body()
     now_ms = p.now_ms()
     with writing() as connection:
         limits.count_try(connection, "mail-code", request.remote_addr or "unknown", now_ms)
@@ -61,7 +61,7 @@ def confirm(person_id: str) -> Response:
 def forget(person_id: str) -> Response:
     """Forget a person's address and send no more mail."""
     actor, person_id = p.keeper(), p.check_id(person_id)
-    p.empty_body()
+    p.body()
     with writing() as connection:
         mail.forget(connection, actor.household_id, person_id)
         forget_mailbox(connection, actor.household_id, person_id)

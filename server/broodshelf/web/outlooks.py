@@ -9,7 +9,6 @@ import zoneinfo
 from typing import Any
 
 from flask import Blueprint, Response, jsonify
-from marshmallow import fields
 
 from ..care.calculators import CALCULATORS, Calculator, Input
 from ..care.plan.holiday import travel_rules
@@ -44,8 +43,7 @@ def larder() -> Response:
 def holiday() -> Response:
     """Return what to top up before and which colonies need nobody."""
     actor = p.keeper()
-    day = fields.Date(required=True, format="iso")
-    body = p.checked({"leave_on": day, "return_on": day}, p.json_body())
+    body = p.body()
     leave_on, return_on = body["leave_on"].isoformat(), body["return_on"].isoformat()
     try:
         with reading() as connection:

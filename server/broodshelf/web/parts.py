@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import json
 import math
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, cast
 
 from flask import current_app, g, request
-from marshmallow import Schema, ValidationError, fields, validate
+from marshmallow import ValidationError
 
 from ..errors import BadRequest, NotAllowed, SignedOut, TooLarge, WrongMediaType
 from ..nudges.mail import MailSender
@@ -25,6 +25,7 @@ from ..records.epochs import Marks
 from ..records.kinds import is_uuid
 from ..records.photo_files import PhotoFiles
 from ..settings import Settings
+from .bodies import BODIES
 from .past_builds import PastBuilds
 from .shell import Shell
 
@@ -127,42 +128,18 @@ def json_body(limit_bytes: int = SMALL_BODY_BYTES) -> dict[str, Any]:
     return body
 
 
-def empty_body() -> None:
-    """Take ``{}`` and nothing else, for addresses that say it all by themselves."""
-    checked({}, json_body())
-
-
-def checked(schema: Mapping[str, fields.Field[Any]], body: Mapping[str, Any]) -> dict[str, Any]:
-    """Return ``body`` loaded by a small schema; a 400 names every field that is wrong."""
+def body() -> dict[str, Any]:
+    """Return the JSON body by the schema that web/bodies.py has for this address; a 400 names what is wrong."""
+    rule = request.url_rule.rule if request.url_rule else ""
+    schema = BODIES[f"{request.method} {rule}"]
     try:
-        loaded = Schema.from_dict(dict(schema))().load(body)
+        loaded = schema().load(json_body())
     except ValidationError as error:
         raise BadRequest(
             f"These fields are wrong or missing: {', '.join(sorted(map(str, error.messages_dict)))}.",
             fields=error.messages_dict,
         ) from None
     return dict(loaded)
-
-
-def text(most: int, *, least: int = 1, required: bool = True) -> fields.Field[Any]:
-    """Return a text field of ``least`` to ``most`` characters, trimmed of nothing."""
-    return fields.String(required=required, validate=validate.Length(min=least, max=most))
-
-
-def device_field() -> fields.Field[Any]:
-    """Return the field with which a phone introduces itself: ``{id, name}``."""
-    made = Schema.from_dict({"id": uuid_field(), "name": text(80)})
-    return fields.Nested(made, required=True)
-
-
-def uuid_field(*, required: bool = True) -> fields.Field[Any]:
-    """Return a field for a UUID in lower case."""
-
-    def check(value: str) -> None:
-        if not is_uuid(value):
-            raise ValidationError("Not a UUID in lower case.")
-
-    return fields.String(required=required, validate=check)
 
 
 def check_id(value: str) -> str:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from flask import Blueprint, Response, jsonify
-from marshmallow import fields
 
 from ..nudges import hearing, subscriptions
 from ..records.database import reading, writing
@@ -26,7 +25,7 @@ def subscribe() -> Response:
 def unsubscribe() -> Response:
     """Forget where this phone listens."""
     actor = p.actor()
-    p.empty_body()
+    p.body()
     with writing() as connection:
         subscriptions.unsubscribe(connection, actor)
     return jsonify({})
@@ -36,14 +35,14 @@ def unsubscribe() -> Response:
 def test() -> Response:
     """Send this phone a message at once."""
     actor, made = p.actor(), p.parts()
-    p.empty_body()
+    p.body()
     return jsonify(subscriptions.send_test(actor, made.pusher.sender, made.settings.public_url, p.now_ms()))
 
 
 @blueprint.post("/ack")
 def acknowledge() -> Response:
     """Note that a phone's worker got a message; the id is the secret."""
-    body = p.checked({"delivery_id": p.text(100), "shown": fields.Boolean(required=True)}, p.json_body())
+    body = p.body()
     with writing() as connection:
         subscriptions.acknowledge(connection, body["delivery_id"], body["shown"], p.now_ms())
     return jsonify({})

@@ -6,7 +6,6 @@ import gzip
 from typing import Final
 
 from flask import Blueprint, Response, jsonify, request
-from marshmallow import fields, validate
 
 from ..errors import NotFound
 from ..records.database import reading, writing
@@ -69,7 +68,5 @@ def gone() -> Response:
 def qr() -> Response:
     """Draw QR codes, for printable labels."""
     p.keeper()
-    item = fields.String(validate=validate.Length(min=1, max=300))
-    texts = fields.List(item, required=True, validate=validate.Length(min=1, max=60))
-    body = p.checked({"texts": texts}, p.json_body())
+    body = p.body()
     return jsonify(svgs=[qr_svg(text) for text in body["texts"]])
