@@ -23,6 +23,7 @@ export function say(words, section, code, args = {}) {
 export function sayPortion(words, portion) {
   let food = say(words, 'food', portion.food_code);
   if (portion.unit === 'piece' && portion.amount !== 1) food = plural(food);
+  else if (['seed', 'leaf'].includes(portion.unit) && portion.amount === 1) food = singular(food);
   const size = portion.size_class ? say(words, 'size', portion.size_class) : '';
   const form = portion.form ? say(words, 'form', portion.form) : '';
   const parts = [shown(portion.amount), say(words, 'unit', portion.unit, { n: portion.amount }), size, food];
@@ -33,6 +34,11 @@ export function sayPortion(words, portion) {
 function plural(food) {
   if (food.endsWith('fly')) return `${food.slice(0, -1)}ies`;
   return ['fruit', 'boiled egg', 'protein jelly'].includes(food) ? food : `${food}s`;
+}
+
+/** One of what is counted in seeds or leaves; these foods are named by their plural. @param {string} food */
+function singular(food) {
+  return food.endsWith('leaves') ? `${food.slice(0, -3)}f` : food.replace(/s$/, '');
 }
 
 /** @param {unknown} value */

@@ -88,7 +88,7 @@ export function eventInWords(row) {
   const repeat = v.possible_repeat && !v.confirmed ? t.event.repeat : '';
   switch (row.kind) {
     case 'feeding': return `${v.food_code && v.amount ? portionInWords(/** @type {any} */ (v)) : wordFor('need', v.need)}${repeat}`;
-    case 'check': return v.outcome ? OUTCOMES[v.outcome] ?? '' : v.leftovers_removed ? t.event.leftovers : wordFor('need', v.need ?? 'glance');
+    case 'check': return v.level ? t.event.feeder(READINGS[v.level] ?? v.level) : v.colour_seen && !v.outcome ? t.event.colour(v.colour_seen.map((/** @type {string} */ each) => COLOURS[each] ?? each).join(', ') || t.event.colour_nowhere) : v.outcome ? OUTCOMES[v.outcome] ?? '' : v.leftovers_removed ? t.event.leftovers : wordFor('need', v.need ?? 'glance');
     case 'water': return v.action === 'read' ? t.event.read(READINGS[v.reading] ?? `${v.level_mm} mm`) : ACTIONS[v.action] ?? t.kinds.water;
     case 'fault': return `${capital(wordFor('fault', v.fault))}${v.resolved_at ? t.event.mended : ''}`;
     case 'count': return `${t.event.counted(v.workers ?? COARSE[v.workers_coarse] ?? null)}${v.larvae ? t.event.larvae(COARSE[v.larvae] ?? v.larvae) : ''}`;
@@ -102,6 +102,7 @@ export function eventInWords(row) {
 }
 
 /** @type {Record<string, string>} */ const OUTCOMES = t.outcomes;
+/** @type {Record<string, string>} */ const COLOURS = t.colour_seen;
 /** @type {Record<string, string>} */ const READINGS = t.readings;
 /** @type {Record<string, string>} */ const COARSE = t.coarse;
 /** @type {Record<string, string>} */ const ACTIONS = t.event.water;

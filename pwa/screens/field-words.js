@@ -15,7 +15,7 @@ export const kindName = (kind) => /** @type {Record<string, string>} */ (t.kinds
 const TABLES = { need: 'need', food_code: 'food', food_codes: 'food', vessel_code: 'vessel', origin: 'origin', form: 'form', size_class: 'size', fault: 'fault', despite: 'origin_why' };
 /** The app's own words for a field's codes. @type {Record<string, Record<string, string>>} */
 const OWN = {
-  stage: t.stages, condition: t.conditions, outcome: t.outcomes, reading: t.readings, workers_coarse: t.coarse, eggs: t.coarse, larvae: t.coarse, pupae: t.coarse,
+  stage: t.stages, condition: t.conditions, outcome: t.outcomes, reading: t.readings, level: t.readings, tint: t.tints, colour_seen: t.colour_seen, workers_coarse: t.coarse, eggs: t.coarse, larvae: t.coarse, pupae: t.coarse,
   guild: m.own.guilds, founding_mode: m.own.foundings, place_type: m.places.types, action: { ...t.event.water, read: m.values.read }, why: Object.fromEntries(t.later.why),
 };
 

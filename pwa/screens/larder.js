@@ -3,7 +3,7 @@
 import { useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { capital, inWords, weekDay, wordFor } from '../components/in-words.js';
-import { numberOf, Sheet, Stepper, textsOf, useAnswer, useAttempt } from '../components/parts.js';
+import { Choice, numberOf, Sheet, Stepper, textsOf, useAnswer, useAttempt } from '../components/parts.js';
 import { Empty } from '../components/states.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
@@ -47,7 +47,7 @@ function Lot({ lot, left }) {
   const state = verdict.verdict === 'hold' && verdict.until ? m.larder.held(weekDay(verdict.until), daysTo(verdict.until))
     : verdict.verdict === 'refuse' ? m.larder.never : days === null ? '' : days < 0 ? m.larder.over : m.larder.left(days);
   const amount = `${v.amount} ${t.units[v.unit]?.(v.amount) ?? ''}`;
-  const facts = [v.amount == null ? '' : left?.given ? m.larder.by_logs(Number(left.amount.toFixed(1)), amount) : amount, wordFor('origin', v.origin), v.got_on ? m.larder.got(weekDay(v.got_on)) : '', v.use_by ? m.larder.use_by(weekDay(v.use_by)) : ''].filter(Boolean).join(' · ');
+  const facts = [v.size_class ? wordFor('size', v.size_class) : '', v.tint ? /** @type {any} */ (t.tints)[v.tint] : '', v.amount == null ? '' : left?.given ? m.larder.by_logs(Number(left.amount.toFixed(1)), amount) : amount, wordFor('origin', v.origin), v.got_on ? m.larder.got(weekDay(v.got_on)) : '', v.use_by ? m.larder.use_by(weekDay(v.use_by)) : ''].filter(Boolean).join(' · ');
   const need = catalogue.value?.foods?.[v.food_code]?.need ?? 'other';
   async function usedUp() {
     await keep('lot', { finished_on: today.value }, lot.id);
@@ -105,8 +105,8 @@ const BATCH_KEEPS_DAYS = 7; // in the fridge; common practice
 /** @param {number | null} amount */
 const isAmount = (amount) => amount !== null && amount >= 0 && amount <= MOST;
 
-/** The unit in which a lot is counted: what is offered in drops lies there in mL, legs as pieces. @param {string} unit */
-const countedIn = (unit) => ({ drop: 'ml', leg: 'piece' })[unit] ?? unit;
+/** The unit in which a lot is counted: what is offered in drops lies there in mL, legs and slices as pieces. @param {string} unit */
+const countedIn = (unit) => ({ drop: 'ml', leg: 'piece', slice: 'piece' })[unit] ?? unit;
 
 /** How much of a lot is left. @param {{lot: import('../care/overlay.js').ShownRow, title: string, onClose: () => void}} props */
 function LeftSheet({ lot, title, onClose }) {
@@ -124,6 +124,10 @@ function LeftSheet({ lot, title, onClose }) {
     <button class="button main wide" disabled=${busy}>${m.form.save}</button></form></${Sheet}>`;
 }
 
+/** A tint to see who drank, with its cautions as soon as one is chosen. @param {{value: string, onPick: (tint: string) => void}} props */
+const TintChoice = ({ value, onPick }) => html`<${Choice} label=${m.larder.tint} value=${value} onPick=${onPick} options=${[['', m.larder.no_tint], ...Object.entries(t.tints)]} />
+  ${value && html`<p class="caution" role="status">${m.larder.tint_why}</p>`}`;
+
 /** A food with its origin. @param {{onClose: () => void}} props */
 function LotSheet({ onClose }) {
   const origins = catalogue.value?.origins ?? {};
@@ -131,6 +135,11 @@ function LotSheet({ onClose }) {
   const [food, setFood] = useState(Object.keys(foods)[0] ?? '');
   const unit = countedIn(foods[food]?.unit ?? 'piece');
   const [origin, setOrigin] = useState('bought_or_bred');
+  const [size, setSize] = useState('');
+  const [tint, setTint] = useState('');
+  const sizes = Object.keys(foods[food]?.size ?? {});
+  const sized = sizes.length > 1;
+  const sweet = foods[food]?.need === 'sugar';
   const { attempt, busy, said, say: tell } = useAttempt();
   const verdict = originVerdict(origins, origin, { got_on: null, today: today.value });
   /** @param {any} event */
@@ -141,7 +150,7 @@ function LotSheet({ onClose }) {
     if (amount !== null && !isAmount(amount)) return tell(m.larder.no_amount);
     return attempt(async () => {
       await keep('lot', {
-        food_code: food, origin, ...(amount !== null ? { amount, unit } : {}), got_on: today.value, ...(text('name') ? { name: text('name') } : {}),
+        food_code: food, origin, ...(amount !== null ? { amount, unit } : {}), ...(sized && size ? { size_class: size } : {}), ...(sweet && tint ? { tint } : {}), got_on: today.value, ...(text('name') ? { name: text('name') } : {}),
         ...(text('use_by') ? { use_by: text('use_by') } : {}), ...(verdict.until ? { hold_until: verdict.until } : {}),
       });
       say(t.saved);
@@ -149,7 +158,9 @@ function LotSheet({ onClose }) {
     });
   }
   return html`<${Sheet} title=${m.larder.add} onClose=${onClose}><form onSubmit=${save}>
-    <label>${m.larder.food}<select name="food" value=${food} onChange=${(/** @type {any} */ e) => setFood(e.target.value)}>${Object.keys(foods).map((code) => html`<option value=${code}>${capital(wordFor('food', code))}</option>`)}</select></label>
+    <label>${m.larder.food}<select name="food" value=${food} onChange=${(/** @type {any} */ e) => { setFood(e.target.value); setSize(''); }}>${Object.keys(foods).map((code) => html`<option value=${code}>${capital(wordFor('food', code))}</option>`)}</select></label>
+    ${sized && html`<${Choice} label=${m.larder.size} value=${size} onPick=${setSize} options=${[...sizes.map((code) => [code, capital(wordFor('size', code))]), ['', m.larder.size_open]]} />`}
+    ${sweet && html`<${TintChoice} value=${tint} onPick=${setTint} />`}
     <label>${m.larder.how_much(t.units[unit]?.(2) ?? unit)} <small>${m.larder.optional}</small><input name="amount" inputmode="decimal" autocomplete="off" /></label>
     <label>${m.larder.origin}<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code}>${capital(wordFor('origin', code))}</option>`)}</select></label>
     <p class=${verdict.verdict === 'fine' ? 'soft' : 'caution'} role="status">${wordFor('origin_why', verdict.reason_code)}</p>
@@ -162,12 +173,13 @@ function LotSheet({ onClose }) {
 function MixSheet({ onClose }) {
   const [percent, setPercent] = useState(25);
   const [water_ml, setWater] = useState(30);
+  const [tint, setTint] = useState('');
   const { attempt, busy, said } = useAttempt();
   const { sugar_g, total_ml } = mixSugarWater(percent, water_ml);
   const gram = sugar_g < 10 ? sugar_g.toFixed(1) : String(Math.round(sugar_g));
   const batch = () => attempt(async () => {
     await keep('lot', {
-      food_code: 'sugar_water', origin: 'home_mixed', name: m.larder.batch_name(percent), percent_ww: percent, amount: Math.round(total_ml), unit: 'ml',
+      food_code: 'sugar_water', origin: 'home_mixed', name: m.larder.batch_name(percent), percent_ww: percent, amount: Math.round(total_ml), unit: 'ml', ...(tint ? { tint } : {}),
       got_on: today.value, use_by: dayOf(new Date(now.peek() + BATCH_KEEPS_DAYS * DAY_MS)),
     });
     say(t.saved);
@@ -177,6 +189,7 @@ function MixSheet({ onClose }) {
     <${Stepper} label=${m.larder.percent} value=${percent} step=${5} most=${60} unit=${m.larder.of_weight} onChange=${setPercent} />
     <${Stepper} label=${m.larder.water} value=${water_ml} step=${5} most=${1000} unit=${m.larder.ml_water} onChange=${setWater} />
     <p class="lead" role="status">${m.larder.recipe(gram, String(water_ml), String(Math.round(total_ml)))}</p>
+    <${TintChoice} value=${tint} onPick=${setTint} />
     <p class="caution">${m.larder.cool}</p><p class="soft">${m.larder.keeps}</p>${said}
     <button type="button" class="button main wide" disabled=${busy} onClick=${batch}>${m.larder.batch}</button></${Sheet}>`;
 }

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import { html } from '../components/html.js';
 import { capital, Cautions, eventInWords, inWords, nameOf, shortDay, wordFor } from '../components/in-words.js';
-import { Choice, Sheet, Stepper, TubeInput, useAttempt } from '../components/parts.js';
+import { Choice, ManyChoice, Sheet, Stepper, TubeInput, useAttempt } from '../components/parts.js';
 import { levelAt } from '../care/gauges.js';
 import { originVerdict } from '../care/origin.js';
 import { logAll } from '../signals/actions.js';
@@ -32,13 +32,22 @@ const LAST_FEEDINGS = 4;
 function CheckForm({ colonyId, need, save }) {
   const feedings = (events.value.get(colonyId) ?? []).filter((row) => row.kind === 'feeding').slice(-LAST_FEEDINGS).reverse();
   const [about, setAbout] = useState(feedings[0]?.id ?? '');
-  const set = about ? { feeding_id: about } : {};
+  const [seen, setSeen] = useState(/** @type {string[] | null} */ (null));
+  const fed = feedings.find((row) => row.id === about)?.set ?? {};
+  const tinted = rows.value.get(fed.lot_id)?.set.tint;
+  const set = { ...(about ? { feeding_id: about } : {}), ...(tinted && seen ? { colour_seen: seen } : {}) };
   return html`${need === 'barrier' && html`<button type="button" class="button main wide" onClick=${() => save('check', { need: 'barrier' })}>${m.log.barrier_good}</button>`}
     ${feedings.length > 0 && html`<${Choice} label=${m.log.which_feeding} value=${about} onPick=${setAbout} options=${feedings.map((row) => [row.id, `${eventInWords(row)}, ${new Date(row.happened_ms ?? 0).toLocaleDateString([], { weekday: 'short', day: 'numeric' })}`])} />
-    <div role="group" aria-label=${m.log.what_became} class="choice"><span aria-hidden="true">${m.log.what_became}</span><div class="wrap even">${Object.entries(t.outcomes).map(([code, words]) => html`<button type="button" class="button main" onClick=${() => save('check', { ...set, outcome: code })}>${words}</button>`)}</div></div>
+    ${tinted && html`<${ManyChoice} label=${m.log.colour_seen} values=${seen ?? []} onChange=${setSeen} options=${Object.entries(t.colour_seen)} /><p class="soft">${m.log.colour_when}</p>
+      <button type="button" class="button wide" onClick=${() => save('check', { ...set, need: 'sugar', colour_seen: seen ?? [] })}>${m.log.colour_only}</button>`}
+    ${fed.form === 'feeder' && html`<div role="group" aria-label=${m.log.feeder_level} class="choice"><span aria-hidden="true">${m.log.feeder_level}</span><div class="wrap even">${LEVELS.map(([level]) => html`<button type="button" class="button main" onClick=${() => save('check', { ...set, need: 'sugar', level, ...outcomeAt(level) })}>${/** @type {any} */ (t.readings)[level]}</button>`)}</div></div>`}
+    ${fed.form !== 'feeder' && html`<div role="group" aria-label=${m.log.what_became} class="choice"><span aria-hidden="true">${m.log.what_became}</span><div class="wrap even">${Object.entries(t.outcomes).map(([code, words]) => html`<button type="button" class="button main" onClick=${() => save('check', { ...set, outcome: code })}>${words}</button>`)}</div></div>`}
     <button type="button" class="button wide" onClick=${() => save('check', { ...set, need: 'leftovers', leftovers_removed: true })}>${m.log.leftovers}</button>`}
     <button type="button" class="button wide" onClick=${() => save('check', { need: 'glance' })}>${m.log.calm}</button>`;
 }
+
+/** A feeder that is not empty yet was drunk from, however little; a full one says nothing. @param {string} level */
+const outcomeAt = (level) => (level === 'empty' ? { outcome: 'all' } : level === 'full' ? {} : { outcome: 'some' });
 
 /** @type {Array<[string, number]>} */
 const LEVELS = [['full', 1], ['three_quarters', 0.75], ['half', 0.5], ['quarter', 0.25], ['empty', 0]];
@@ -124,7 +133,7 @@ function NoteForm({ save }) {
 }
 
 const SHOWN_FIRST = 5;
-const MOST = /** @type {Record<string, number>} */ ({ drop: 60, ml: 200, piece: 500, leg: 40, mg: 5000, seed: 2000, leaf: 200 });
+const MOST = /** @type {Record<string, number>} */ ({ drop: 60, ml: 200, piece: 500, leg: 40, slice: 40, mg: 5000, seed: 2000, leaf: 200 });
 const LEAST = /** @type {Record<string, number>} */ ({ ml: 0.1, mg: 5 });
 
 /** Foods in the order in which a thumb will want them: the plan's, this colony's last, what is in the house, the rest. @param {string} colonyId @param {string[]} planned */
@@ -157,8 +166,9 @@ function FeedingForm({ colonyId, need, item, save }) {
   const [origin, setOrigin] = useState(lots[0]?.set.origin ?? 'bought_or_bred');
   const kind = foods[food] ?? {};
   const planned = task?.portion?.food_code === food ? task.portion : null;
-  const unit = planned?.unit ?? kind.unit ?? 'piece';
-  const is_prey = kind.need === 'protein' && ['piece', 'leg'].includes(unit);
+  const poured = kind.unit === 'drop';
+  const unit = poured ? (form === 'feeder' ? 'ml' : 'drop') : planned?.unit ?? kind.unit ?? 'piece';
+  const is_prey = kind.need === 'protein' && ['piece', 'leg', 'slice'].includes(unit);
   const lot = lots.find((each) => each.id === lotId);
   const verdict = originVerdict(origins, lot?.set.origin ?? origin, { got_on: lot?.set.got_on ?? null, today: today.value });
   const stop = ['refuse', 'wait', 'hold'].includes(verdict.verdict);
@@ -175,6 +185,11 @@ function FeedingForm({ colonyId, need, item, save }) {
     setLotId(held?.id ?? '');
     setOrigin(held?.set.origin ?? (foods[code]?.need === 'sugar' && code.endsWith('water') ? 'home_mixed' : 'bought_or_bred'));
   }
+  /** @param {string} how */
+  function pour(how) {
+    setForm(how);
+    setAmount(how === planned?.form ? planned.amount : 1);
+  }
   const set = {
     need: kind.need ?? 'protein', food_code: food, amount, unit, origin: lot?.set.origin ?? origin, ...(lot ? { lot_id: lot.id } : {}),
     ...(tasting ? { tasting_id: tasting.id } : {}),
@@ -183,6 +198,7 @@ function FeedingForm({ colonyId, need, item, save }) {
   const hours = kind.remove_after_h;
   return html`<${Choice} label=${m.log.food} value=${food} onPick=${pick} options=${(more ? order : order.slice(0, SHOWN_FIRST)).map((code) => [code, capital(wordFor('food', code))])} />
     ${!more && order.length > SHOWN_FIRST && html`<button type="button" class="button" onClick=${() => setMore(true)}>${m.log.more}</button>`}
+    ${poured && html`<${Choice} label=${m.log.offered_in} value=${form === 'feeder' ? 'feeder' : 'drop'} onPick=${pour} options=${Object.entries(m.log.vessels)} />`}
     <${Stepper} label=${m.log.amount} value=${amount} step=${LEAST[unit] ?? 1} most=${MOST[unit] ?? 500} unit=${(t.units[unit] ?? (() => unit))(amount)} onChange=${setAmount} />
     ${is_prey && html`<${Choice} label=${m.log.size} value=${size} onPick=${setSize} options=${Object.entries(words.size ?? {}).map(([code, name]) => [code, capital(/** @type {string} */ (name))])} />`}
     ${lots.length > 0 && html`<${Choice} label=${m.log.lot} value=${lotId} onPick=${setLotId} options=${[...lots.map((each) => [each.id, lotName(each, wordFor('food', food))]), ['', m.log.no_lot]]} />`}

@@ -55,11 +55,14 @@ export const t = {
   event: {
     boost: (/** @type {number | null} */ n, /** @type {string} */ brood) => `Brood added: ${n === null ? '' : `${n} `}${brood}`,
     colony: 'A colony', repeat: ' (possible repeat, not counted)', leftovers: 'Leftovers taken out', mended: ' (mended)', read: (/** @type {string} */ level) => `Water read: ${level}`,
+    feeder: (/** @type {string} */ level) => `Feeder: ${level}`, colour: (/** @type {string} */ where) => `Colour looked for: ${where}`, colour_nowhere: 'nowhere',
     water: { refill: 'Water filled up', new_tube: 'New tube offered', hydrate: 'Nest watered' },
     counted: (/** @type {string | number | null} */ n) => (n === null ? 'Counted: brood' : `Counted: ${n} workers`), larvae: (/** @type {string} */ n) => `, larvae: ${n.toLowerCase()}`,
   },
   outcomes: { all: 'All taken', some: 'Some taken', ignored: 'Ignored' },
   readings: { full: 'Full', three_quarters: '¾', half: '½', quarter: '¼', empty: 'Empty' },
+  tints: { blue: 'Blue', green: 'Green', yellow: 'Yellow', red: 'Red' },
+  colour_seen: { gasters: 'In gasters: workers drank', brood: 'In brood: it was passed on' },
   coarse: { none: 'None', few: 'Few', some: 'Some', many: 'Many' },
   stages: { founding: 'Founding queen', nanitics: 'Nanitics', growing: 'Growing', mature: 'Mature' },
   conditions: {
@@ -67,7 +70,7 @@ export const t = {
     quarantine: 'Quarantine', given_away: 'Given away', dead: 'Dead',
   },
   units: /** @type {Record<string, (n: number) => string>} */ ({
-    drop: (n) => (n === 1 ? 'drop' : 'drops'), ml: () => 'mL', piece: (n) => (n === 1 ? 'piece' : 'pieces'), leg: (n) => (n === 1 ? 'leg' : 'legs'),
+    drop: (n) => (n === 1 ? 'drop' : 'drops'), ml: () => 'mL', piece: (n) => (n === 1 ? 'piece' : 'pieces'), leg: (n) => (n === 1 ? 'leg' : 'legs'), slice: (n) => (n === 1 ? 'slice' : 'slices'),
     mg: () => 'mg', seed: (n) => (n === 1 ? 'seed' : 'seeds'), leaf: (n) => (n === 1 ? 'leaf' : 'leaves'),
   }),
 };

@@ -30,6 +30,8 @@ def say_portion(portion: Mapping[str, Any]) -> str:
     food = say("food", str(portion.get("food_code")))
     if unit == "piece" and amount != 1:
         food = _plural(food)
+    elif unit in ("seed", "leaf") and amount == 1:
+        food = _singular(food)
     size = say("size", portion["size_class"]) if portion.get("size_class") else ""
     form = say("form", portion["form"]) if portion.get("form") else ""
     parts = [_shown(amount), say("unit", unit, {"n": amount}), size, food]
@@ -40,6 +42,11 @@ def _plural(food: str) -> str:
     if food.endswith("fly"):
         return food[:-1] + "ies"
     return food if food in ("fruit", "boiled egg", "protein jelly") else food + "s"
+
+
+def _singular(food: str) -> str:
+    """Return one of what is counted in seeds or leaves; these foods are named by their plural."""
+    return food[:-3] + "f" if food.endswith("leaves") else food.removesuffix("s")
 
 
 def _shown(value: Any) -> str:

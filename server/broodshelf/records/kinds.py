@@ -70,12 +70,14 @@ ORIGINS: Final = (
     "unknown",
 )
 FORMS: Final = ("whole_dead", "cut", "stunned", "live", "drop", "feeder", "crushed", "whole", "piece")
-UNITS: Final = ("drop", "ml", "piece", "leg", "mg", "seed", "leaf")
+UNITS: Final = ("drop", "ml", "piece", "leg", "slice", "mg", "seed", "leaf")
 SIZE_CLASSES: Final = ("tiny", "extra_small", "small", "medium", "large")
 WATER_READINGS: Final = ("full", "three_quarters", "half", "quarter", "empty")
 WATER_ACTIONS: Final = ("read", "refill", "new_tube", "hydrate")
 FAULTS: Final = ("leak", "flood", "mould", "escape", "mites", "many_dead", "heater")
 OUTCOMES: Final = ("all", "some", "ignored")
+TINTS: Final = ("blue", "green", "yellow", "red")
+COLOUR_SEEN: Final = ("gasters", "brood")
 COARSE: Final = ("none", "few", "some", "many")
 PLACE_TYPES: Final = ("cabinet", "room", "cellar", "fridge")
 GUILDS: Final = ("omnivore", "predator", "harvester", "honeypot", "fungus_grower")
@@ -342,6 +344,8 @@ KINDS: Final[Mapping[str, Kind]] = {
             use_by=_keeper(_day),
             amount=_keeper(_number(0, 1_000_000)),
             unit=_keeper(_choice(UNITS)),
+            size_class=_keeper(_choice(SIZE_CLASSES)),
+            tint=_keeper(_choice(TINTS)),
             percent_ww=_keeper(_number(0, 100)),
             finished_on=_keeper(_day),
             remark=_keeper(_text(2000)),
@@ -395,6 +399,8 @@ KINDS: Final[Mapping[str, Kind]] = {
             outcome=_house(_choice(OUTCOMES)),
             after_h=_house(_number(0, 2_000)),
             leftovers_removed=_house(_flag),
+            level=_house(_choice(WATER_READINGS)),
+            colour_seen=_house(_list(_choice(COLOUR_SEEN), 2)),
         ),
         _event(
             "water",

@@ -166,6 +166,8 @@ def _lot(record: Record) -> Lot:
         v.get("hold_until"),
         v.get("use_by"),
         v.get("percent_ww"),
+        v.get("size_class"),
+        v.get("tint"),
     )
 
 

@@ -19,8 +19,12 @@ from ..records.recent import read_kind_since
 from ..records.store import Record, read_kind
 from .colony_state import colony_states, workers_by_colony
 
-_IN_LOTS: Final[Mapping[str, tuple[str, float]]] = {"drop": ("ml", 0.05), "leg": ("piece", 1.0)}
-"""A drop is 0.05 mL; for a leg a whole insect is killed (common practice, no source)."""
+_IN_LOTS: Final[Mapping[str, tuple[str, float]]] = {
+    "drop": ("ml", 0.05),
+    "leg": ("piece", 1.0),
+    "slice": ("piece", 1.0),
+}
+"""A drop is 0.05 mL; for a leg or a slice a whole insect is killed (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)

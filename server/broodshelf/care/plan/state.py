@@ -62,6 +62,8 @@ class Lot:
     hold_until: str | None = None
     use_by: str | None = None
     percent_ww: float | None = None
+    size_class: str | None = None
+    tint: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
