@@ -19,10 +19,11 @@ from broodshelf.keeping.entries import EXPORTED, Export
 from broodshelf.people.households import found_household
 from broodshelf.records import database
 from broodshelf.records.ids import uuid7
-from broodshelf.records.kinds import KINDS, Day, FieldSpec, Happened
+from broodshelf.records.kinds import KINDS, FieldSpec
 from broodshelf.records.schemas import check_fields
 from broodshelf.records.store import Ledger
 from broodshelf.records.tables import households
+from broodshelf.records.types import Day, Happened, Whole
 
 TEXTS = st.one_of(
     st.text(st.characters(blacklist_categories=("Cs",)), max_size=12),
@@ -143,9 +144,7 @@ def _of(made: fields.Field, name: str) -> st.SearchStrategy[Any]:
         return st.lists(_of(made.inner, name), max_size=2)
     if isinstance(made, fields.Dict):
         return st.dictionaries(st.sampled_from(["sugar", "protein"]), st.floats(0.25, 365), max_size=2)
-    pattern = next((v.regex.pattern for v in made.validators if isinstance(v, validate.Regexp)), "")
-    if "{12}" in pattern:
-        return st.just("019dd000-0000-7000-8000-000000000001")
-    if pattern:
-        return st.sampled_from(["08:00", "18:30"])
+    whole = next((v for v in made.validators if isinstance(v, Whole)), None)
+    if whole:
+        return st.from_regex(whole.pattern, fullmatch=True)
     return TEXTS

@@ -15,7 +15,8 @@ from typing import Any, Final
 from .. import __version__
 from ..errors import CannotKeep
 from ..records.epochs import write_whole
-from ..records.kinds import KINDS, is_uuid
+from ..records.kinds import KINDS
+from ..records.types import is_uuid
 from .cells import read_cell, write_cell
 from .entries import EXPORTED, FORMAT, BadRow, Entry, Export, instant_ms, instant_text
 

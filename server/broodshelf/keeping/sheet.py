@@ -23,8 +23,9 @@ from marshmallow import fields, validate
 from sqlalchemy import Connection
 
 from ..errors import CannotKeep
-from ..records.kinds import KINDS, Day, FieldSpec, Happened, is_uuid, required_fields
+from ..records.kinds import KINDS, FieldSpec, required_fields
 from ..records.store import read_kind
+from ..records.types import Day, Happened, is_uuid
 from .cells import read_flag, read_number
 from .entries import BadRow, Entry
 

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import hashlib
 import io
-import re
 import tempfile
 import warnings
 from pathlib import Path
@@ -19,6 +18,7 @@ from sqlalchemy import Connection
 
 from ..errors import BadRequest, StoreFull, TooLarge
 from .store import read_kind
+from .types import is_sha256
 
 MOST_BYTES: Final = 300_000
 LONGEST_SIDE_PX: Final = 1_600
@@ -27,7 +27,6 @@ MOST_PIXELS: Final = 8_000_000
 HOUSEHOLD_BYTES: Final = 1_000_000_000
 KEPT_DAYS: Final = 400
 """A file that no record names is kept as long as a gone row: a restored server may get the record back."""
-_SHA256: Final = re.compile(r"^[0-9a-f]{64}$")
 
 
 class PhotoFiles:
@@ -38,7 +37,7 @@ class PhotoFiles:
 
     def path(self, household_id: str, sha256: str) -> Path | None:
         """Return the file, or None if it has not been sent yet."""
-        if not _SHA256.match(sha256):
+        if not is_sha256(sha256):
             return None
         found = self._folder / household_id / f"{sha256}.jpg"
         return found if found.is_file() else None

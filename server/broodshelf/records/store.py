@@ -14,11 +14,12 @@ from typing import Any
 from sqlalchemy import Connection, Row, and_, bindparam, select, update
 
 from ..errors import NotFound
-from .kinds import KINDS, happened_ms
+from .kinds import KINDS
 from .many_rows import insert_rows, is_among
 from .merge import Stamp
 from .recent import topic_of
 from .tables import households, records, revisions
+from .types import happened_ms
 
 _json = json.JSONEncoder(ensure_ascii=False, separators=(",", ":")).encode
 

@@ -9,7 +9,7 @@ import re
 from functools import cache
 from importlib import resources
 
-_LATITUDE = re.compile(r"^([+-])(\d{2})(\d{2})")
+_LATITUDE = re.compile(r"([+-])(\d{2})(\d{2})")
 
 
 def latitude_deg(zone: str) -> float | None:

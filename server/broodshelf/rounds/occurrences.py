@@ -14,7 +14,8 @@ from typing import Final, Literal
 
 from ..care.plan.state import Event
 from ..care.plan.tasks import Task
-from ..records.kinds import CANNOT_WAIT, FOOD_NEEDS, happened_ms
+from ..records.kinds import CANNOT_WAIT, FOOD_NEEDS
+from ..records.types import happened_ms
 from .own_rules import OwnRule
 from .wall_clock import CareClock, CareHour
 

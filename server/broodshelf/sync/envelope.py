@@ -11,14 +11,13 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from ..errors import BadRequest, TooLarge, UpgradeRequired
-from ..records.kinds import is_uuid
+from ..records.types import LAST_MS, is_uuid
 
 SCHEMA: Final = 1
 OLDEST_SCHEMA: Final = max(1, SCHEMA - 1)
 MOST_OPERATIONS: Final = 500
 MOST_ROWS: Final = 2000
 USUAL_ROWS: Final = 1000
-LARGEST_MS: Final = 7_258_118_400_000  # the year 2200
 MOST_FIELDS: Final = 60
 
 
@@ -95,8 +94,8 @@ def _operation(op: object, where: str) -> Operation:
         kind=_whole_text(kind),
         id=_id(op, "id", where),
         set=_whole_text(values),
-        made_at=_whole(op, "made_at", 0, LARGEST_MS, where=where),
-        skew_ms=_whole(op, "skew_ms", -LARGEST_MS, LARGEST_MS, default=0, where=where),
+        made_at=_whole(op, "made_at", 0, LAST_MS, where=where),
+        skew_ms=_whole(op, "skew_ms", -LAST_MS, LAST_MS, default=0, where=where),
         base_rev=_whole(op, "base_rev", 0, 2**53, default=0, where=where),
         base_epoch=_id(op, "base_epoch", where, optional=True),
         n=_whole(op, "n", 0, 2**53, default=0, where=where),

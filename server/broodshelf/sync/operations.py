@@ -14,13 +14,14 @@ from sqlalchemy import select
 
 from ..people.actor import Actor
 from ..people.tables import devices
-from ..records.kinds import KINDS, Kind, happened_ms, is_uuid, required_fields
+from ..records.kinds import KINDS, Kind, required_fields
 from ..records.many_rows import insert_rows, is_among
 from ..records.merge import Merged, corrected_ms, merge
 from ..records.purge import purged_among
 from ..records.schemas import check_fields
 from ..records.store import Ledger, Record, Revision
 from ..records.tables import operations as operations_table
+from ..records.types import happened_ms, is_uuid
 from .envelope import MOST_OPERATIONS, Operation
 from .repeats import answered_tasks, is_repeat
 

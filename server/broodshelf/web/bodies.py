@@ -12,7 +12,8 @@ from typing import Any, Final
 from marshmallow import Schema, ValidationError, fields, validate
 
 from ..nudges.subscriptions import BODY as SUBSCRIPTION
-from ..records.kinds import KINDS, is_uuid
+from ..records.kinds import KINDS
+from ..records.types import is_uuid
 
 LONGEST_SECRET: Final = 100
 

@@ -22,8 +22,8 @@ from ..people.devices import actor_of, mark_seen, seen_lately
 from ..people.ledger import Revocations
 from ..records.database import reading, writing
 from ..records.epochs import Marks
-from ..records.kinds import is_uuid
 from ..records.photo_files import PhotoFiles
+from ..records.types import is_uuid
 from ..settings import Settings
 from .bodies import BODIES
 from .past_builds import PastBuilds

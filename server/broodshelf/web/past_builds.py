@@ -18,7 +18,7 @@ from typing import Final
 from .shell import File, Shell, make_file
 
 KEPT_DAYS: Final = 30
-_BUILD: Final = re.compile(r"^[0-9a-f]{16}$")
+_BUILD: Final = re.compile(r"[0-9a-f]{16}")
 
 
 class PastBuilds:
@@ -41,7 +41,7 @@ class PastBuilds:
 
     def find(self, build: str, name: str) -> File | None:
         """Return a file of an earlier build, or None."""
-        if not _BUILD.match(build):
+        if _BUILD.fullmatch(build) is None:
             return None
         try:
             with zipfile.ZipFile(self._archive(build)) as archive:

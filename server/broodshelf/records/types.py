@@ -1,0 +1,205 @@
+"""The types of what enters: ids, days, instants, texts and numbers, each judged whole and between two ends.
+
+Whatever comes from a phone, an import or an address is judged here and nowhere else. Every pattern is held
+against the whole text (``$`` would let a line break through), digits are those of ASCII, no list takes null,
+and every day and instant lies where arithmetic with it stays possible.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+import re
+import zoneinfo
+from collections.abc import Callable
+from functools import cache
+from typing import Any, Final
+
+from marshmallow import ValidationError, fields, validate
+
+FIRST_YEAR: Final = 2000
+LAST_YEAR: Final = 2100
+"""Instants lie in these years. The far end leaves room for arithmetic, and no clock is that wrong by accident."""
+FIRST_DAY: Final = dt.date(1970, 1, 1)
+"""A queen may be older than the log: Lasius niger lived 28 years in keeping (AntWiki, from memory)."""
+LAST_DAY: Final = dt.date(LAST_YEAR, 12, 31)
+LAST_MS: Final = 4_133_980_799_999
+"""The end of the year 2100 in ms since 1970 UTC."""
+
+_UUID: Final = re.compile(r"[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}")
+_WALL_TIME: Final = re.compile(r"(?:[01][0-9]|2[0-3]):[0-5][0-9]")
+_DAY: Final = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
+_SHA256: Final = re.compile(r"[0-9a-f]{64}")
+_INSTANT: Final = re.compile(
+    r"[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}(?::[0-9]{2}(?:\.[0-9]{1,9})?)?(?:Z|[+-][0-9]{2}:[0-9]{2})"
+)
+
+Make = Callable[[], fields.Field[Any]]
+"""Makes a field for a schema."""
+
+
+def is_uuid(value: object) -> bool:
+    """Say whether ``value`` is a UUID in lower-case canonical form, and nothing besides."""
+    return isinstance(value, str) and _UUID.fullmatch(value) is not None
+
+
+def happened_ms(text: str) -> int:
+    """Turn a stored ISO 8601 instant with offset into ms since 1970 UTC, whatever its year.
+
+    Raises ``ValidationError`` when the text is not such an instant.
+    """
+    return round((_instant(text) - _EPOCH) / _MS)
+
+
+def check_instant(text: str) -> None:
+    """Raise ``ValidationError`` unless ``text`` is an instant as phones write it, between 2000 and 2100."""
+    if not FIRST_YEAR <= _instant(text).year <= LAST_YEAR:
+        raise ValidationError(f"The year must lie between {FIRST_YEAR} and {LAST_YEAR}.")
+    if _INSTANT.fullmatch(text) is None:
+        raise ValidationError(_NO_INSTANT)
+
+
+_EPOCH: Final = dt.datetime(1970, 1, 1, tzinfo=dt.UTC)
+_MS: Final = dt.timedelta(milliseconds=1)
+_NO_INSTANT: Final = "Not an ISO 8601 instant; write e.g. 2026-05-01T18:30:00+02:00."
+
+
+def _instant(text: str) -> dt.datetime:
+    try:
+        instant = dt.datetime.fromisoformat(text)
+    except ValueError:
+        raise ValidationError(_NO_INSTANT) from None
+    if instant.tzinfo is None:
+        raise ValidationError("The instant lacks its UTC offset, e.g. +02:00.")
+    return instant
+
+
+def check_day(text: str) -> None:
+    """Raise ``ValidationError`` unless ``text`` is a day of the calendar between 1970 and 2100."""
+    if _DAY.fullmatch(text) is None:
+        raise ValidationError("Not a date, e.g. 2026-05-01.")
+    try:
+        day = dt.date.fromisoformat(text)
+    except ValueError:
+        raise ValidationError("There is no such day in the calendar.") from None
+    if not FIRST_DAY <= day <= LAST_DAY:
+        raise ValidationError(f"The year must lie between {FIRST_DAY.year} and {LAST_YEAR}.")
+
+
+def is_sha256(value: object) -> bool:
+    """Say whether ``value`` is a SHA-256 in lower-case hexadecimal."""
+    return isinstance(value, str) and _SHA256.fullmatch(value) is not None
+
+
+class Happened(fields.String):
+    """An ISO 8601 instant with its UTC offset, e.g. ``2026-05-01T18:30:00.000+02:00``. Kept as written."""
+
+    def _deserialize(self, value: Any, attr: str | None, data: Any, **kwargs: Any) -> str:
+        text: str = super()._deserialize(value, attr, data, **kwargs)
+        check_instant(text)
+        return text
+
+
+class Day(fields.String):
+    """A calendar day in the household's zone, e.g. ``2026-05-01``."""
+
+    def _deserialize(self, value: Any, attr: str | None, data: Any, **kwargs: Any) -> str:
+        text: str = super()._deserialize(value, attr, data, **kwargs)
+        check_day(text)
+        return text
+
+
+class Whole(validate.Validator):
+    """The whole text must have this form; marshmallow's own ``Regexp`` looks at its beginning only."""
+
+    def __init__(self, pattern: re.Pattern[str], why: str) -> None:
+        self.pattern, self.why = pattern, why
+
+    def __call__(self, value: str) -> str:
+        """Return the value, or raise ``ValidationError``."""
+        if self.pattern.fullmatch(value) is None:
+            raise ValidationError(self.why)
+        return value
+
+
+def zone() -> fields.Field[Any]:
+    """Return a field for an IANA time zone."""
+    return fields.String(validate=_check_zone)
+
+
+def _check_zone(value: str) -> None:
+    if value not in _zones():
+        raise ValidationError("Not an IANA time zone, e.g. Europe/Vienna.")
+
+
+@cache
+def _zones() -> frozenset[str]:
+    return frozenset(zoneinfo.available_timezones())
+
+
+def finite(value: float) -> None:
+    """Raise ``ValidationError`` for infinities and for what is no number."""
+    if value != value or value in (float("inf"), float("-inf")):
+        raise ValidationError("Must be a finite number.")
+
+
+def text(most: int) -> Make:
+    """Return what makes a field for at most so many characters."""
+    return lambda: fields.String(validate=validate.Length(max=most), allow_none=True)
+
+
+def choice(options: tuple[str, ...]) -> Make:
+    """Return what makes a field for one of these words."""
+    return lambda: fields.String(validate=validate.OneOf(options), allow_none=True)
+
+
+def number(low: float, high: float) -> Make:
+    """Return what makes a field for a number from ``low`` to ``high``."""
+    return lambda: fields.Float(
+        validate=[finite, validate.Range(min=low, max=high)], allow_none=True, allow_nan=False
+    )
+
+
+def whole(low: int, high: int) -> Make:
+    """Return what makes a field for a whole number from ``low`` to ``high``."""
+    return lambda: fields.Integer(strict=True, validate=validate.Range(min=low, max=high), allow_none=True)
+
+
+def flag() -> fields.Field[Any]:
+    """Return a field for true or false."""
+    return fields.Boolean(truthy={True}, falsy={False}, allow_none=True)
+
+
+def ref() -> fields.Field[Any]:
+    """Return a field for a UUID in lower case."""
+    return fields.String(validate=Whole(_UUID, "Not a UUID in lower case."), allow_none=True)
+
+
+def sha256() -> fields.Field[Any]:
+    """Return a field for a SHA-256 in lower-case hexadecimal."""
+    return fields.String(validate=Whole(_SHA256, "Not a SHA-256 in lower case."), allow_none=True)
+
+
+def day() -> fields.Field[Any]:
+    """Return a field for a day."""
+    return Day(allow_none=True)
+
+
+def wall_time() -> fields.Field[Any]:
+    """Return a field for a time on the household's clock, ``HH:MM``."""
+    return fields.String(validate=Whole(_WALL_TIME, "Not a wall-clock time, e.g. 18:30."), allow_none=True)
+
+
+def list_of(item: Make, most: int) -> Make:
+    """Return what makes a field for a list of at most so many items; none of them may be null."""
+
+    def make() -> fields.Field[Any]:
+        each = item()
+        each.allow_none = False
+        return fields.List(each, validate=validate.Length(max=most), allow_none=True)
+
+    return make
+
+
+def anything() -> fields.Field[Any]:
+    """Return a field for any JSON; only for what the server writes itself."""
+    return fields.Raw(allow_none=True)
