@@ -19,8 +19,12 @@ async function loadCatalogue() {
 async function registerWorker() {
   if (!('serviceWorker' in navigator) || document.body.dataset.worker === 'off') return;
   try {
-    const registration = await navigator.serviceWorker.register('/worker.js', { type: 'module', updateViaCache: 'none' });
-    const announce = () => patchSaving({ update_ready: Boolean(registration.waiting && navigator.serviceWorker.controller) });
+    const registration = await navigator.serviceWorker.register('/worker.js', {
+      type: 'module',
+      updateViaCache: 'none',
+    });
+    const announce = () =>
+      patchSaving({ update_ready: Boolean(registration.waiting && navigator.serviceWorker.controller) });
     const watch = () => registration.installing?.addEventListener('statechange', announce);
     registration.addEventListener('updatefound', watch);
     watch(); // one that began before this page listened
@@ -34,23 +38,37 @@ async function registerWorker() {
     navigator.serviceWorker.addEventListener('message', ({ data }) => meet(data.build));
     navigator.serviceWorker.startMessages();
     navigator.serviceWorker.controller?.postMessage('which-build');
-  } catch { /* without a worker the app works online */ }
+  } catch {
+    /* without a worker the app works online */
+  }
 }
 
-/** A new worker may take over while this page still loads, before anything here listens. @param {unknown} workers_build */
+/**
+ * A new worker may take over while this page still loads, before anything here listens.
+ * @param {unknown} workers_build
+ */
 function meet(workers_build) {
   if (typeof workers_build !== 'string' || workers_build === build) return;
-  if (sessionStorage.getItem('reloaded_for') === workers_build) return; // once: a copy that is gone could bring us here for ever
+  // once: a copy that is gone could bring us here for ever
+  if (sessionStorage.getItem('reloaded_for') === workers_build) return;
   sessionStorage.setItem('reloaded_for', workers_build);
   location.reload();
 }
 
-/** An app that stays open never navigates, and browsers look for a new version only then. @param {ServiceWorkerRegistration} registration */
+/**
+ * An app that stays open never navigates, and browsers look for a new version only then.
+ * @param {ServiceWorkerRegistration} registration
+ */
 function lookForUpdates(registration) {
   let looked_ms = Date.now();
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState !== 'visible' || Date.now() - looked_ms < LOOK_AGAIN_MS) return;
-    registration.update().then(() => { looked_ms = Date.now(); }, () => undefined); // without a connection: next time
+    registration.update().then(
+      () => {
+        looked_ms = Date.now();
+      },
+      () => undefined,
+    ); // without a connection: next time
   });
 }
 
@@ -61,7 +79,8 @@ addEventListener('unhandledrejection', (event) => {
   say(event.reason.message);
 });
 
-if (!localStorage.getItem('device')) void import('./screens/start.js').catch(() => undefined); // a first visit: ask for its screen at once
+// a first visit: ask for its screen at once
+if (!localStorage.getItem('device')) void import('./screens/start.js').catch(() => undefined);
 const words = loadCatalogue();
 words.catch(() => undefined); // awaited below by those who need it
 await start();
@@ -71,9 +90,15 @@ if (place) {
   place.textContent = '';
   render(h(App, null), place);
 }
-void import('./signals/home-screen.js').catch(() => undefined); // also keeps the browser's offer to install until a tap wants it
+// also keeps the browser's offer to install until a tap wants it
+void import('./signals/home-screen.js').catch(() => undefined);
 await registerWorker();
 effect(() => {
-  if (saving.value.problem?.code === 'upgrade_required') void navigator.serviceWorker?.getRegistration().then((found) => found?.update()).catch(() => undefined);
+  if (saving.value.problem?.code === 'upgrade_required') {
+    void navigator.serviceWorker
+      ?.getRegistration()
+      .then((found) => found?.update())
+      .catch(() => undefined);
+  }
 });
 if (session.peek()) void import('./signals/push.js').then((push) => push.refreshPush()).catch(() => undefined);

@@ -57,7 +57,11 @@ function levelAfter(gauge, kind, level, values) {
   return null;
 }
 
-/** The share of the full reservoir that was read; mm count before the reading by eye. @param {Gauge} gauge @param {Record<string, any>} values */
+/**
+ * The share of the full reservoir that was read; mm count before the reading by eye.
+ * @param {Gauge} gauge
+ * @param {Record<string, any>} values
+ */
 function shareRead(gauge, values) {
   const mm = values.level_mm;
   if (mm === undefined || mm === null || !gauge.full_mm) return READINGS[values.reading];

@@ -4,8 +4,19 @@
 /** Density of water at 20 C in g/mL. */
 const WATER_G_PER_ML = 0.9982;
 
-/** Sucrose solution at 20 C, CRC Handbook: % of the weight, g/mL; straight lines between. @type {Array<[number, number]>} */
-const DENSITY = [[0, 0.9982], [10, 1.0381], [20, 1.081], [30, 1.127], [40, 1.1765], [50, 1.2295], [60, 1.2864]];
+/**
+ * Sucrose solution at 20 C, CRC Handbook: % of the weight, g/mL; straight lines between.
+ * @type {Array<[number, number]>}
+ */
+const DENSITY = [
+  [0, 0.9982],
+  [10, 1.0381],
+  [20, 1.081],
+  [30, 1.127],
+  [40, 1.1765],
+  [50, 1.2295],
+  [60, 1.2864],
+];
 
 /**
  * @param {number} percent_ww share of sugar in the weight of the whole, 1 to 60 @param {number} water_ml

@@ -25,8 +25,14 @@ export function overlayRows(rows, entries, me) {
     const state = entry.state === 'rejected' ? 'attention' : 'saved';
     if (state === 'attention' && under && under.state === 'synced') continue; // the server's word stands
     shown.set(op.id, {
-      id: op.id, kind: op.kind, rev: under?.rev ?? 0, by: under?.by ?? me, made_ms: under?.made_ms ?? op.made_at,
-      set, state, happened_ms: happenedMs(set),
+      id: op.id,
+      kind: op.kind,
+      rev: under?.rev ?? 0,
+      by: under?.by ?? me,
+      made_ms: under?.made_ms ?? op.made_at,
+      set,
+      state,
+      happened_ms: happenedMs(set),
     });
   }
   for (const [id, row] of shown) if (row.set.gone) shown.delete(id);

@@ -13,7 +13,8 @@ import { DAY_MS, applyEvent, dueAtMs, levelAt } from './gauges.js';
 const NEXT_DAYS = 3;
 
 /**
- * @param {Map<string, ShownRow>} rows @param {number} nowMs @param {number} endOfTodayMs @param {Record<string, any>} foods
+ * @param {Map<string, ShownRow>} rows @param {number} nowMs @param {number} endOfTodayMs @param {Record<string,
+ *   any>} foods
  * @returns {Round}
  */
 export function buildRound(rows, nowMs, endOfTodayMs, foods) {
@@ -33,7 +34,11 @@ export function buildRound(rows, nowMs, endOfTodayMs, foods) {
   return { items: kept, done: doneLately(rows, nowMs) };
 }
 
-/** The gauges of a plan moved by what this phone knows and the plan does not. @param {ShownRow} plan @param {ShownRow[]} fresh */
+/**
+ * The gauges of a plan moved by what this phone knows and the plan does not.
+ * @param {ShownRow} plan
+ * @param {ShownRow[]} fresh
+ */
 export function movedGauges(plan, fresh) {
   /** @type {Gauge[]} */
   const gauges = plan.set.gauges ?? [];
@@ -61,7 +66,8 @@ export function eventsByColony(rows) {
 function planItems(plan, fresh, events, rows, nowMs) {
   const gauges = new Map(movedGauges(plan, fresh).map((gauge) => [gauge.need, gauge]));
   const cleared = new Set(
-    fresh.filter((e) => e.kind === 'check' && (e.set.leftovers_removed || e.set.outcome === 'all'))
+    fresh
+      .filter((e) => e.kind === 'check' && (e.set.leftovers_removed || e.set.outcome === 'all'))
       .map((e) => e.set.feeding_id),
   );
   const later = laterUntil(events);
@@ -71,40 +77,65 @@ function planItems(plan, fresh, events, rows, nowMs) {
     const about = String(task.key).split(':')[1] ?? '';
     if (task.need === 'leftovers' && cleared.has(about)) continue;
     if (String(task.key).startsWith('fault:') && (rows.get(about)?.set.resolved_at || !rows.has(about))) continue;
-    const gauge = task.from_gauge ? gauges.get(task.need) ?? null : null;
+    const gauge = task.from_gauge ? (gauges.get(task.need) ?? null) : null;
     const due = gauge ? dueAtMs(gauge) : task.due_at_ms;
     if (due === null) continue;
     items.push({
-      key: `${plan.set.colony_id}/${task.key}`, colony_id: plan.set.colony_id, need: task.need,
-      due_at_ms: task.urgent ? due : Math.max(due, later.get(task.need) ?? 0), urgent: task.urgent, gauge,
-      share: gauge ? levelAt(gauge, nowMs) / gauge.capacity : null, portion: task.portion,
-      suggested: task.suggested, reasons: task.reasons, cautions: task.cautions, group: 'next',
+      key: `${plan.set.colony_id}/${task.key}`,
+      colony_id: plan.set.colony_id,
+      need: task.need,
+      due_at_ms: task.urgent ? due : Math.max(due, later.get(task.need) ?? 0),
+      urgent: task.urgent,
+      gauge,
+      share: gauge ? levelAt(gauge, nowMs) / gauge.capacity : null,
+      portion: task.portion,
+      suggested: task.suggested,
+      reasons: task.reasons,
+      cautions: task.cautions,
+      group: 'next',
     });
   }
   return items;
 }
 
-/** What this phone's own logs make due before the server has seen them. @param {ShownRow} plan @param {ShownRow[]} fresh @param {Record<string, any>} foods @returns {Item[]} */
+/**
+ * What this phone's own logs make due before the server has seen them.
+ * @param {ShownRow} plan
+ * @param {ShownRow[]} fresh
+ * @param {Record<string, any>} foods
+ * @returns {Item[]}
+ */
 function freshItems(plan, fresh, foods) {
   /** @type {Item[]} */
   const items = [];
   const known = new Set((plan.set.tasks ?? []).map((/** @type {any} */ t) => t.key));
   for (const event of fresh) {
     const base = {
-      colony_id: plan.set.colony_id, gauge: null, share: null, portion: null, cautions: plan.set.cautions ?? [],
+      colony_id: plan.set.colony_id,
+      gauge: null,
+      share: null,
+      portion: null,
+      cautions: plan.set.cautions ?? [],
       group: /** @type {const} */ ('next'),
     };
     if (event.kind === 'fault' && !event.set.resolved_at && !known.has(`fault:${event.id}`)) {
       items.push({
-        ...base, key: `${plan.set.colony_id}/fault:${event.id}`, need: FAULT_NEED[event.set.fault] ?? 'glance',
-        due_at_ms: event.happened_ms ?? 0, urgent: true, suggested: null,
+        ...base,
+        key: `${plan.set.colony_id}/fault:${event.id}`,
+        need: FAULT_NEED[event.set.fault] ?? 'glance',
+        due_at_ms: event.happened_ms ?? 0,
+        urgent: true,
+        suggested: null,
         reasons: [{ code: event.set.fault, args: { fault: event.set.fault } }],
       });
     }
     const removeAfterH = event.kind === 'feeding' ? foods[event.set.food_code]?.remove_after_h : undefined;
     if (removeAfterH && !known.has(`leftovers:${event.id}`)) {
       items.push({
-        ...base, key: `${plan.set.colony_id}/leftovers:${event.id}`, need: 'leftovers', urgent: false,
+        ...base,
+        key: `${plan.set.colony_id}/leftovers:${event.id}`,
+        need: 'leftovers',
+        urgent: false,
         due_at_ms: (event.happened_ms ?? 0) + removeAfterH * 3_600_000,
         suggested: { kind: 'check', set: { feeding_id: event.id, need: 'leftovers', leftovers_removed: true } },
         reasons: [{ code: 'leftovers', args: { at_ms: event.happened_ms, after: removeAfterH } }],

@@ -15,8 +15,16 @@ export function shortCode(id) {
   return code;
 }
 
-/** What was typed or scanned, as a code; null if it is none. @param {string} text a code, or an address that ends in `#/at/CODE` @returns {string | null} */
+/**
+ * What was typed or scanned, as a code; null if it is none.
+ * @param {string} text a code, or an address that ends in `#/at/CODE`
+ * @returns {string | null}
+ */
 export function readCode(text) {
-  const bare = (text.trim().split('#/at/').pop() ?? '').toUpperCase().replace(/[\s-]/g, '').replaceAll('O', '0').replace(/[IL]/g, '1');
+  const bare = (text.trim().split('#/at/').pop() ?? '')
+    .toUpperCase()
+    .replace(/[\s-]/g, '')
+    .replaceAll('O', '0')
+    .replace(/[IL]/g, '1');
   return bare.length === LENGTH && [...bare].every((letter) => LETTERS.includes(letter)) ? bare : null;
 }

@@ -26,7 +26,9 @@ export function inWords(section, item) {
     if (item.code === 'glance') args.days = Math.round(hours / 24);
   }
   for (const [name, value] of Object.entries(args)) if (/^\d{4}-\d\d-\d\d$/.test(value)) args[name] = weekDay(value);
-  for (const name of ['low', 'high', 'days']) if (typeof args[name] === 'number') args[name] = Math.round(args[name] * 10) / 10;
+  for (const name of ['low', 'high', 'days']) {
+    if (typeof args[name] === 'number') args[name] = Math.round(args[name] * 10) / 10;
+  }
   return inDegrees(fill(template, args));
 }
 
@@ -34,27 +36,71 @@ export function inWords(section, item) {
 export function Why({ items, open = false }) {
   const [first, ...others] = items.map((item) => inWords('reason', item));
   if (!first) return null;
-  if (open || !others.length) return html`<div class="why"><p>${first}</p>${others.map((words) => html`<p>${words}</p>`)}</div>`;
-  return html`<details class="why"><summary>${first}</summary><div>${others.map((words) => html`<p>${words}</p>`)}</div></details>`;
+  if (open || !others.length) {
+    return html`
+      <div class="why">
+        <p>${first}</p>
+        ${others.map(
+          (words) => html`
+            <p>${words}</p>
+          `,
+        )}
+      </div>
+    `;
+  }
+  return html`
+    <details class="why">
+      <summary>${first}</summary>
+      <div>
+        ${others.map(
+          (words) => html`
+            <p>${words}</p>
+          `,
+        )}
+      </div>
+    </details>
+  `;
 }
 
 /** All reasons, one below the other. @param {{items: any[]}} props */
-export const Reasons = ({ items }) => html`<${Why} items=${items} open />`;
+export const Reasons = ({ items }) => html`
+  <${Why} items=${items} open />
+`;
 
 /** What can hurt someone: the first sentence always, the rest behind it. @param {{items: any[]}} props */
-export const Cautions = ({ items }) => html`${items.map((item) => {
-  const words = inWords('caution', item);
-  const end = words.indexOf('. ') + 1;
-  if (end === 0) return html`<p class="caution">${words}</p>`;
-  return html`<details class="caution"><summary>${words.slice(0, end)}</summary><p>${words.slice(end)}</p></details>`;
-})}`;
+export const Cautions = ({ items }) => html`
+  ${items.map((item) => {
+    const words = inWords('caution', item);
+    const end = words.indexOf('. ') + 1;
+    if (end === 0) {
+      return html`
+        <p class="caution">${words}</p>
+      `;
+    }
+    return html`
+      <details class="caution">
+        <summary>${words.slice(0, end)}</summary>
+        <p>${words.slice(end)}</p>
+      </details>
+    `;
+  })}
+`;
 
 /** @param {{items: any[]}} props */
-export const Notices = ({ items }) => html`${items.map((item) => html`<p class="caution calm">${inWords(item.code in (catalogue.value?.words?.notice ?? {}) ? 'notice' : 'reason', item)}</p>`)}`;
+export const Notices = ({ items }) => html`
+  ${items.map(
+    (item) => html`
+      <p class="caution calm">
+        ${inWords(item.code in (catalogue.value?.words?.notice ?? {}) ? 'notice' : 'reason', item)}
+      </p>
+    `,
+  )}
+`;
 
 /**
  * Days and times as this phone writes them. A formatter is kept, because making one takes longer than its use.
- * @param {Intl.DateTimeFormatOptions} options @returns {(when: number | string) => string} of ms, an ISO day or an ISO instant
+ * @param {Intl.DateTimeFormatOptions} options @returns {(when: number | string) => string} of ms,
+ *   an ISO day or an ISO instant
  */
 function writer(options) {
   /** @type {Intl.DateTimeFormat | undefined} */
@@ -76,6 +122,16 @@ export const fullDay = writer({ dateStyle: 'medium' });
 /** The day with its year, and the time. */
 export const moment = writer({ dateStyle: 'medium', timeStyle: 'short' });
 export const shortDay = writer({ day: 'numeric', month: 'short' });
+/** A day near today, by its weekday. */
+export const nearDay = writer({ weekday: 'short', day: 'numeric' });
+/** The day and the time, without the year. */
+export const dayAndTime = writer({
+  weekday: 'short',
+  day: 'numeric',
+  month: 'short',
+  hour: '2-digit',
+  minute: '2-digit',
+});
 /** The day with its weekday. */
 export const weekDay = writer({ weekday: 'short', day: 'numeric', month: 'short' });
 
@@ -87,17 +143,44 @@ export function eventInWords(row) {
   const v = row.set;
   const repeat = v.possible_repeat && !v.confirmed ? t.event.repeat : '';
   switch (row.kind) {
-    case 'feeding': return `${v.food_code && v.amount ? portionInWords(/** @type {any} */ (v)) : wordFor('need', v.need)}${repeat}`;
-    case 'check': return v.level ? t.event.feeder(READINGS[v.level] ?? v.level) : v.colour_seen && !v.outcome ? t.event.colour(v.colour_seen.map((/** @type {string} */ each) => COLOURS[each] ?? each).join(', ') || t.event.colour_nowhere) : v.outcome ? OUTCOMES[v.outcome] ?? '' : v.leftovers_removed ? t.event.leftovers : wordFor('need', v.need ?? 'glance');
-    case 'water': return v.action === 'read' ? t.event.read(READINGS[v.reading] ?? `${v.level_mm} mm`) : ACTIONS[v.action] ?? t.kinds.water;
-    case 'fault': return `${capital(wordFor('fault', v.fault))}${v.resolved_at ? t.event.mended : ''}`;
-    case 'count': return `${t.event.counted(v.workers ?? COARSE[v.workers_coarse] ?? null)}${v.larvae ? t.event.larvae(COARSE[v.larvae] ?? v.larvae) : ''}`;
-    case 'note': return v.text;
-    case 'move': return t.kinds.move;
-    case 'boost': return t.event.boost(v.number ?? null, v.brood);
-    case 'photo': return t.kinds.photo;
-    case 'later': return `${wordFor('need', v.need)}: ${v.why ? `${t.later.skipped} (${LATER[v.why] ?? v.why})` : t.later.put_off}`;
-    default: return row.kind;
+    case 'feeding':
+      return `${v.food_code && v.amount ? portionInWords(/** @type {any} */ (v)) : wordFor('need', v.need)}${repeat}`;
+    case 'check':
+      return v.level
+        ? t.event.feeder(READINGS[v.level] ?? v.level)
+        : v.colour_seen && !v.outcome
+          ? t.event.colour(
+              v.colour_seen.map((/** @type {string} */ each) => COLOURS[each] ?? each).join(', ') ||
+                t.event.colour_nowhere,
+            )
+          : v.outcome
+            ? (OUTCOMES[v.outcome] ?? '')
+            : v.leftovers_removed
+              ? t.event.leftovers
+              : wordFor('need', v.need ?? 'glance');
+    case 'water':
+      return v.action === 'read'
+        ? t.event.read(READINGS[v.reading] ?? `${v.level_mm} mm`)
+        : (ACTIONS[v.action] ?? t.kinds.water);
+    case 'fault':
+      return `${capital(wordFor('fault', v.fault))}${v.resolved_at ? t.event.mended : ''}`;
+    case 'count':
+      return (
+        t.event.counted(v.workers ?? COARSE[v.workers_coarse] ?? null) +
+        (v.larvae ? t.event.larvae(COARSE[v.larvae] ?? v.larvae) : '')
+      );
+    case 'note':
+      return v.text;
+    case 'move':
+      return t.kinds.move;
+    case 'boost':
+      return t.event.boost(v.number ?? null, v.brood);
+    case 'photo':
+      return t.kinds.photo;
+    case 'later':
+      return `${wordFor('need', v.need)}: ${v.why ? `${t.later.skipped} (${LATER[v.why] ?? v.why})` : t.later.put_off}`;
+    default:
+      return row.kind;
   }
 }
 

@@ -5,8 +5,33 @@ import { html } from './html.js';
 
 export function Install() {
   const here = platform();
-  if (here === 'installed') return html`<section class="card"><h2>${m.welcome.install}</h2><p>${m.welcome.installed}</p></section>`;
-  return html`<section class="card"><h2>${m.welcome.install}</h2><p class="soft">${m.welcome.why_install}</p>
-    ${offer.value ? html`<button type="button" class="button main" onClick=${() => offer.value.prompt()}>${m.welcome.now}</button>`
-      : html`<ol class="numbered">${m.welcome[here].map((step) => html`<li>${step}</li>`)}</ol>`}</section>`;
+  if (here === 'installed') {
+    return html`
+      <section class="card">
+        <h2>${m.welcome.install}</h2>
+        <p>${m.welcome.installed}</p>
+      </section>
+    `;
+  }
+  return html`
+    <section class="card">
+      <h2>${m.welcome.install}</h2>
+      <p class="soft">${m.welcome.why_install}</p>
+      ${
+        offer.value
+          ? html`
+              <button type="button" class="button main" onClick=${() => offer.value.prompt()}>${m.welcome.now}</button>
+            `
+          : html`
+              <ol class="numbered">
+                ${m.welcome[here].map(
+                  (step) => html`
+                    <li>${step}</li>
+                  `,
+                )}
+              </ol>
+            `
+      }
+    </section>
+  `;
 }

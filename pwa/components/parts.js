@@ -1,5 +1,5 @@
-// Parts of the screens that are fetched when they are first shown: sheet, chips, stepper, water level, figures; what may
-// fail; what the server is asked.
+// Parts of the screens that are fetched when they are first shown: sheet, chips, stepper, water level, figures; what
+// may fail; what the server is asked.
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { get } from '../signals/people.js';
 import { saving } from '../signals/shelf.js';
@@ -10,48 +10,137 @@ import { html, Icon } from './html.js';
 import { BOTTOM, TOP, TubeDrawing } from './tube.js';
 
 const VIEW_HEIGHT = 124;
-const KEY_STEPS = /** @type {Record<string, number>} */ ({ ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: 5, PageDown: -5 });
+const KEY_STEPS = /** @type {Record<string, number>} */ ({
+  ArrowUp: 1,
+  ArrowRight: 1,
+  ArrowDown: -1,
+  ArrowLeft: -1,
+  PageUp: 5,
+  PageDown: -5,
+});
 
-/** A sheet that rises from the lower edge, where the thumb is. The browser's own dialog keeps focus inside. @param {{title: string, onClose: () => void, children: any}} props */
+/**
+ * A sheet that rises from the lower edge, where the thumb is. The browser's own dialog keeps focus inside.
+ * @param {{title: string, onClose: () => void, children: any}} props
+ */
 export function Sheet({ title, onClose, children }) {
   const ref = useRef(/** @type {any} */ (null));
   useEffect(() => {
     if (!ref.current.open) ref.current.showModal();
   }, []);
-  const onBackdrop = (/** @type {any} */ event) => { if (event.target === ref.current) ref.current.close(); };
-  return html`<dialog class="sheet" ref=${ref} aria-label=${title} onClose=${onClose} onCancel=${onClose} onClick=${onBackdrop}>
-    <div class="sheet-head"><h2 class="grow">${title}</h2><button type="button" class="button quiet" onClick=${() => ref.current.close()}><${Icon} name="close" />${t.close}</button></div>
-    <div class="body">${children}</div>
-  </dialog>`;
+  const onBackdrop = (/** @type {any} */ event) => {
+    if (event.target === ref.current) ref.current.close();
+  };
+  return html`
+    <dialog class="sheet" ref=${ref} aria-label=${title} onClose=${onClose} onCancel=${onClose} onClick=${onBackdrop}>
+      <div class="sheet-head">
+        <h2 class="grow">${title}</h2>
+        <button type="button" class="button quiet" onClick=${() => ref.current.close()}>
+          <${Icon} name="close" />
+          ${t.close}
+        </button>
+      </div>
+      <div class="body">${children}</div>
+    </dialog>
+  `;
 }
 
-/** One of several: big chips that a thumb can hit. @param {{label: string, options: Array<[string, string]>, value: string, onPick: (value: string) => void, hideLabel?: boolean}} props */
-export const Choice = ({ label, options, value, onPick, hideLabel = false }) => html`<div role="group" aria-label=${label} class="choice">
-  ${!hideLabel && html`<span aria-hidden="true">${label}</span>`}
-  <div class="wrap">${options.map(([code, words]) => html`<button type="button" class="chip" aria-pressed=${String(code === value)} onClick=${() => onPick(code)}>${words}</button>`)}</div>
-</div>`;
+/**
+ * One of several: big chips that a thumb can hit.
+ * @param {{label: string, options: Array<[string, string]>, value: string, onPick: (value: string) => void,
+ *   hideLabel?: boolean}} props
+ */
+export const Choice = ({ label, options, value, onPick, hideLabel = false }) => html`
+  <div role="group" aria-label=${label} class="choice">
+    ${
+      !hideLabel &&
+      html`
+        <span aria-hidden="true">${label}</span>
+      `
+    }
+    <div class="wrap">
+      ${options.map(
+        ([code, words]) => html`
+          <button type="button" class="chip" aria-pressed=${String(code === value)} onClick=${() => onPick(code)}>
+            ${words}
+          </button>
+        `,
+      )}
+    </div>
+  </div>
+`;
 
-/** Several of several. @param {{label: string, options: Array<[string, string]>, values: string[], onChange: (values: string[]) => void}} props */
-export const ManyChoice = ({ label, options, values, onChange }) => html`<div role="group" aria-label=${label} class="choice">
-  <span aria-hidden="true">${label}</span>
-  <div class="wrap">${options.map(([code, words]) => html`<button type="button" class="chip" aria-pressed=${String(values.includes(code))}
-    onClick=${() => onChange(values.includes(code) ? values.filter((each) => each !== code) : [...values, code])}>${words}</button>`)}</div>
-</div>`;
+/**
+ * Several of several.
+ * @param {{label: string, options: Array<[string, string]>, values: string[],
+ *   onChange: (values: string[]) => void}} props
+ */
+export function ManyChoice({ label, options, values, onChange }) {
+  const toggle = (/** @type {string} */ code) =>
+    onChange(values.includes(code) ? values.filter((each) => each !== code) : [...values, code]);
+  return html`
+    <div role="group" aria-label=${label} class="choice">
+      <span aria-hidden="true">${label}</span>
+      <div class="wrap">
+        ${options.map(
+          ([code, words]) => html`
+            <button
+              type="button"
+              class="chip"
+              aria-pressed=${String(values.includes(code))}
+              onClick=${() => toggle(code)}
+            >
+              ${words}
+            </button>
+          `,
+        )}
+      </div>
+    </div>
+  `;
+}
 
-/** The step at an amount, so that 1, 2, 3 drops and 40, 45, 50 seeds both go by single taps. @param {number} value @param {number} least */
+/**
+ * The step at an amount, so that 1, 2, 3 drops and 40, 45, 50 seeds both go by single taps.
+ * @param {number} value
+ * @param {number} least
+ */
 function stepAt(value, least) {
   if (value >= 100) return Math.max(least, 10);
   return value >= 20 ? Math.max(least, 5) : least;
 }
 
-/** An amount in real units, changed by two big buttons; the steps grow with the amount. @param {{label: string, value: number, step: number, most: number, unit: string, onChange: (value: number) => void}} props */
+/**
+ * An amount in real units, changed by two big buttons; the steps grow with the amount.
+ * @param {{label: string, value: number, step: number, most: number, unit: string,
+ *   onChange: (value: number) => void}} props
+ */
 export function Stepper({ label, value, step, most, unit, onChange }) {
   const set = (/** @type {number} */ next) => onChange(Math.min(most, Math.max(step, Math.round(next * 100) / 100)));
-  return html`<div role="group" aria-label=${label} class="stepper">
-    <button type="button" class="button" aria-label=${`${label}: less`} disabled=${value <= step} onClick=${() => set(value - stepAt(value - step, step))}><${Icon} name="less" /></button>
-    <p><output>${Math.round(value * 100) / 100}</output><small>${unit}</small></p>
-    <button type="button" class="button" aria-label=${`${label}: more`} onClick=${() => set(value + stepAt(value, step))}><${Icon} name="add" /></button>
-  </div>`;
+  return html`
+    <div role="group" aria-label=${label} class="stepper">
+      <button
+        type="button"
+        class="button"
+        aria-label=${`${label}: less`}
+        disabled=${value <= step}
+        onClick=${() => set(value - stepAt(value - step, step))}
+      >
+        <${Icon} name="less" />
+      </button>
+      <p>
+        <output>${Math.round(value * 100) / 100}</output>
+        <small>${unit}</small>
+      </p>
+      <button
+        type="button"
+        class="button"
+        aria-label=${`${label}: more`}
+        onClick=${() => set(value + stepAt(value, step))}
+      >
+        <${Icon} name="add" />
+      </button>
+    </div>
+  `;
 }
 
 /**
@@ -80,15 +169,60 @@ export function TubeInput({ label, share, step, words, onChange }) {
     event.preventDefault();
     set(event.key === 'Home' ? 0 : event.key === 'End' ? 1 : share + (steps ?? 0) * step);
   }
-  return html`<svg ref=${ref} class="tube need-water" viewBox="0 0 48 124" role="slider" tabindex="0" aria-label=${label} aria-orientation="vertical"
-    aria-valuemin="0" aria-valuemax="100" aria-valuenow=${Math.round(share * 100)} aria-valuetext=${words}
-    onPointerDown=${grasp} onPointerMove=${(/** @type {PointerEvent} */ e) => { if (e.buttons) follow(e); }} onKeyDown=${key}>
-    <${TubeDrawing} need="water" share=${share} due=${null} /></svg>`;
+  return html`
+    <svg
+      ref=${ref}
+      class="tube need-water"
+      viewBox="0 0 48 124"
+      role="slider"
+      tabindex="0"
+      aria-label=${label}
+      aria-orientation="vertical"
+      aria-valuemin="0"
+      aria-valuemax="100"
+      aria-valuenow=${Math.round(share * 100)}
+      aria-valuetext=${words}
+      onPointerDown=${grasp}
+      onPointerMove=${(/** @type {PointerEvent} */ e) => {
+        if (e.buttons) follow(e);
+      }}
+      onKeyDown=${key}
+    >
+      <${TubeDrawing} need="water" share=${share} due=${null} />
+    </svg>
+  `;
 }
 
 /** What a drawing shows, as a table behind it. @param {{heads: string[], rows: string[][]}} props */
-export const Figures = ({ heads, rows }) => html`<details><summary>${m.figures.table}</summary><table><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
-  <tbody>${rows.map((cells) => html`<tr>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`)}</tbody></table></details>`;
+export const Figures = ({ heads, rows }) => html`
+  <details>
+    <summary>${m.figures.table}</summary>
+    <table>
+      <thead>
+        <tr>
+          ${heads.map(
+            (head) => html`
+              <th scope="col">${head}</th>
+            `,
+          )}
+        </tr>
+      </thead>
+      <tbody>
+        ${rows.map(
+          (cells) => html`
+            <tr>
+              ${cells.map(
+                (cell) => html`
+                  <td>${cell}</td>
+                `,
+              )}
+            </tr>
+          `,
+        )}
+      </tbody>
+    </table>
+  </details>
+`;
 
 /** Keep a choice on this phone; an empty one is as the phone itself. @param {string} name @param {string} next */
 const keepHere = (name, next) => (next ? localStorage.setItem(name, next) : localStorage.removeItem(name));
@@ -103,7 +237,20 @@ export function LookChoice() {
     else delete document.documentElement.dataset.look;
     keepHere('look', next);
   }
-  return html`<${Choice} label=${m.look.light} value=${look} onPick=${pick} options=${[['', m.look.as_phone], ['light', m.look.day], ['dark', m.look.dark], ['red', m.look.red]]} /><p class="soft">${m.look.red_why}</p>`;
+  return html`
+    <${Choice}
+      label=${m.look.light}
+      value=${look}
+      onPick=${pick}
+      options=${[
+        ['', m.look.as_phone],
+        ['light', m.look.day],
+        ['dark', m.look.dark],
+        ['red', m.look.red],
+      ]}
+    />
+    <p class="soft">${m.look.red_why}</p>
+  `;
 }
 
 /** In which degrees it shows temperatures. */
@@ -114,7 +261,18 @@ export function DegreesChoice() {
     setDegrees(next);
     keepHere('degrees', next);
   }
-  return html`<${Choice} label=${m.look.degrees} value=${degrees} onPick=${pick} options=${[['', m.look.as_phone], ['c', '°C'], ['f', '°F']]} />`;
+  return html`
+    <${Choice}
+      label=${m.look.degrees}
+      value=${degrees}
+      onPick=${pick}
+      options=${[
+        ['', m.look.as_phone],
+        ['c', '°C'],
+        ['f', '°F'],
+      ]}
+    />
+  `;
 }
 
 /**
@@ -129,23 +287,40 @@ export function useAttempt() {
   const alive = useRef(0);
   /** @param {() => any} work a text that it returns is shown as good news */
   async function attempt(work) {
-    const mine = alive.current += 1;
+    const mine = (alive.current += 1);
     setBusy(true);
     setWords('');
     try {
       const told = await work();
-      if (typeof told === 'string' && mine === alive.current) { setGood(true); setWords(told); }
+      if (typeof told === 'string' && mine === alive.current) {
+        setGood(true);
+        setWords(told);
+      }
       return true;
     } catch (problem) {
-      if (mine === alive.current) { setGood(false); setWords(/** @type {Error} */ (problem).message); }
+      if (mine === alive.current) {
+        setGood(false);
+        setWords(/** @type {Error} */ (problem).message);
+      }
       return false;
     } finally {
       if (mine === alive.current) setBusy(false);
     }
   }
   /** @param {string} text what is wrong with a form before anything is tried */
-  const say = (text) => { setGood(false); setWords(text); };
-  const said = words && (good ? html`<p role="status">${words}</p>` : html`<p role="alert" class="caution">${words}</p>`);
+  const say = (text) => {
+    setGood(false);
+    setWords(text);
+  };
+  const said =
+    words &&
+    (good
+      ? html`
+          <p role="status">${words}</p>
+        `
+      : html`
+          <p role="alert" class="caution">${words}</p>
+        `);
   return { attempt, busy, said, say };
 }
 
@@ -165,12 +340,19 @@ export const whyNot = (problem) => (problem.code === 'offline' ? m.ahead.needs_s
  * Ask when first shown, when the connection comes back, and whenever `when` changes. An answer that is there stays
  * when a later question fails, so that a form does not go from under the hand.
  * @param {string} path @param {unknown} [when]
- * @returns {{answer: any, problem: any, ask: () => Promise<void>}} both null while the first question is under way; `problem` is that of the last question
+ * @returns {{answer: any, problem: any, ask: () => Promise<void>}} both null while the first question is under way;
+ *   `problem` is that of the last question
  */
 export function useAnswer(path, when = null) {
   const [found, setFound] = useState(/** @type {{answer: any, problem: any}} */ ({ answer: null, problem: null }));
   const { online } = saving.value;
-  const ask = async () => get(path).then((answer) => setFound({ answer, problem: null }), (problem) => setFound(({ answer }) => ({ answer, problem })));
-  useEffect(() => { void ask(); }, [path, when, online]);
+  const ask = async () =>
+    get(path).then(
+      (answer) => setFound({ answer, problem: null }),
+      (problem) => setFound(({ answer }) => ({ answer, problem })),
+    );
+  useEffect(() => {
+    void ask();
+  }, [path, when, online]);
   return { ...found, ask };
 }

@@ -10,10 +10,33 @@ export function Photo({ row, words }) {
   const [missing, setMissing] = useState(false);
   useEffect(() => {
     let made = '';
-    void addressOf(row.id).then((found) => { made = found; setAddress(found); });
-    return () => { if (made.startsWith('blob:')) URL.revokeObjectURL(made); };
+    void addressOf(row.id).then((found) => {
+      made = found;
+      setAddress(found);
+    });
+    return () => {
+      if (made.startsWith('blob:')) URL.revokeObjectURL(made);
+    };
   }, [row.id]);
-  if (missing) return html`<p class="photo-missing soft">${m.photos.elsewhere}</p>`;
-  if (!address) return html`<p class="photo-missing" aria-busy="true"></p>`;
-  return html`<img class="photo" src=${address} alt=${words} loading="lazy" width=${row.set.width_px} height=${row.set.height_px} onError=${() => setMissing(true)} />`;
+  if (missing) {
+    return html`
+      <p class="photo-missing soft">${m.photos.elsewhere}</p>
+    `;
+  }
+  if (!address) {
+    return html`
+      <p class="photo-missing" aria-busy="true"></p>
+    `;
+  }
+  return html`
+    <img
+      class="photo"
+      src=${address}
+      alt=${words}
+      loading="lazy"
+      width=${row.set.width_px}
+      height=${row.set.height_px}
+      onError=${() => setMissing(true)}
+    />
+  `;
 }

@@ -1,6 +1,15 @@
 // A chart as a picture to share: the drawing with its computed colours, on paper, as a PNG.
 const SCALE = 3;
-const STYLES = ['fill', 'stroke', 'stroke-width', 'stroke-dasharray', 'opacity', 'font-size', 'font-family', 'stroke-linejoin'];
+const STYLES = [
+  'fill',
+  'stroke',
+  'stroke-width',
+  'stroke-dasharray',
+  'opacity',
+  'font-size',
+  'font-family',
+  'stroke-linejoin',
+];
 
 /** @param {SVGSVGElement} svg @param {string} title @returns {Promise<File>} */
 async function pictureOf(svg, title) {
@@ -28,7 +37,9 @@ async function pictureOf(svg, title) {
   pen.font = `600 ${15 * SCALE}px ${page.getPropertyValue('--serif')}`;
   pen.fillText(title, 10 * SCALE, 24 * SCALE, width * SCALE);
   pen.drawImage(image, 10 * SCALE, 36 * SCALE);
-  const blob = await new Promise((done, fail) => { canvas.toBlob((made) => (made ? done(made) : fail(new Error('The picture could not be made.'))), 'image/png'); });
+  const blob = await new Promise((done, fail) => {
+    canvas.toBlob((made) => (made ? done(made) : fail(new Error('The picture could not be made.'))), 'image/png');
+  });
   return new File([/** @type {Blob} */ (blob)], 'broodshelf-chart.png', { type: 'image/png' });
 }
 

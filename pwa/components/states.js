@@ -5,26 +5,74 @@ import { html } from './html.js';
 import { TubeDrawing } from './tube.js';
 
 /** @type {Array<[string, number, number]>} need, share, x */
-const STANDING = [['sugar', 0.85, 14], ['protein', 0.7, 74], ['water', 0.9, 134]];
+const STANDING = [
+  ['sugar', 0.85, 14],
+  ['protein', 0.7, 74],
+  ['water', 0.9, 134],
+];
 
-/** A calm state with a drawing: full tubes on their board. @param {{title: string, children?: any, bare?: boolean}} props `bare`: tubes without anything in them */
-export const Empty = ({ title, children, bare = false }) => html`<div class="empty">
-  <svg class="tube" viewBox="0 0 196 140" aria-hidden="true">
-    ${STANDING.map(([need, share, x]) => html`<g class=${`need-${need}`} transform=${`translate(${x} 0)`}><${TubeDrawing} need=${need} share=${bare ? 0 : share} due=${null} /></g>`)}
-    <path class="rim" d="M4 118h188" />
-  </svg>
-  <p class="lead">${title}</p>${children}</div>`;
+/**
+ * A calm state with a drawing: full tubes on their board.
+ * @param {{title: string, children?: any, bare?: boolean}} props `bare`: tubes without anything in them
+ */
+export const Empty = ({ title, children, bare = false }) => html`
+  <div class="empty">
+    <svg class="tube" viewBox="0 0 196 140" aria-hidden="true">
+      ${STANDING.map(
+        ([need, share, x]) => html`
+          <g class=${`need-${need}`} transform=${`translate(${x} 0)`}>
+            <${TubeDrawing} need=${need} share=${bare ? 0 : share} due=${null} />
+          </g>
+        `,
+      )}
+      <path class="rim" d="M4 118h188" />
+    </svg>
+    <p class="lead">${title}</p>
+    ${children}
+  </div>
+`;
 
 /** What is seen for the moment until a screen is there. @param {{words: string}} props */
-export const Skeleton = ({ words }) => html`<div class="skeleton" aria-busy="true"><p class="visually-hidden">${words}</p><span></span><span></span><span></span></div>`;
+export const Skeleton = ({ words }) => html`
+  <div class="skeleton" aria-busy="true">
+    <p class="visually-hidden">${words}</p>
+    <span></span>
+    <span></span>
+    <span></span>
+  </div>
+`;
 
-/** Where a log stands: on this phone, on the server, or in need of a person. @param {{state: 'synced' | 'saved' | 'attention'}} props */
-export const SaveState = ({ state }) => html`<span class=${`state-mark ${state}`}>${t.state[state]}</span>`;
+/**
+ * Where a log stands: on this phone, on the server, or in need of a person.
+ * @param {{state: 'synced' | 'saved' | 'attention'}} props
+ */
+export const SaveState = ({ state }) => html`
+  <span class=${`state-mark ${state}`}>${t.state[state]}</span>
+`;
 
 /** The last thing done, for ten seconds, with its undo. */
 export function Toast() {
   const shown = toast.value;
   if (!shown) return null;
-  return html`<div class="toast" role="status"><span>${shown.text}</span>
-    ${shown.undo && html`<button type="button" class="button" onClick=${() => { const { undo } = shown; toast.value = null; void undo?.(); }}>${t.round.undo}</button>`}</div>`;
+  return html`
+    <div class="toast" role="status">
+      <span>${shown.text}</span>
+      ${
+        shown.undo &&
+        html`
+          <button
+            type="button"
+            class="button"
+            onClick=${() => {
+              const { undo } = shown;
+              toast.value = null;
+              void undo?.();
+            }}
+          >
+            ${t.round.undo}
+          </button>
+        `
+      }
+    </div>
+  `;
 }

@@ -18,30 +18,63 @@ export const needClass = (need) => `need-${FOOD_AND_WATER.includes(need) ? need 
 export function Tube({ gauge, small = false }) {
   const share = levelAt(gauge, now.value) / gauge.capacity;
   const due = gauge.due_level / gauge.capacity;
-  return html`<svg class=${`tube ${small ? 'small' : ''} ${needClass(gauge.need)} ${share <= due ? 'low' : ''}`} viewBox="0 0 48 124" role="img" aria-label=${levelInWords(gauge)}>
-    <${TubeDrawing} need=${gauge.need} share=${share} due=${due} />
-  </svg>`;
+  return html`
+    <svg
+      class=${`tube ${small ? 'small' : ''} ${needClass(gauge.need)} ${share <= due ? 'low' : ''}`}
+      viewBox="0 0 48 124"
+      role="img"
+      aria-label=${levelInWords(gauge)}
+    >
+      <${TubeDrawing} need=${gauge.need} share=${share} due=${due} />
+    </svg>
+  `;
 }
 
-/** The drawing alone. Shares of the capacity, 0 to 1; `due` may be null. @param {{need: string, share: number, due: number | null}} props */
+/**
+ * The drawing alone. Shares of the capacity, 0 to 1; `due` may be null.
+ * @param {{need: string, share: number, due: number | null}} props
+ */
 export function TubeDrawing({ need, share, due }) {
   const y = BOTTOM - Math.min(1, Math.max(0, share)) * (BOTTOM - TOP);
   const mark = due === null ? 0 : BOTTOM - due * (BOTTOM - TOP);
   const clip = `inside-${need}-${Math.round(y * 10)}`;
-  return html`<defs><clipPath id=${clip}><path d=${`${BODY}z`} /></clipPath></defs>
+  return html`
+    <defs>
+      <clipPath id=${clip}><path d=${`${BODY}z`} /></clipPath>
+    </defs>
     <path class="glass" d=${`${BODY}z`} />
     <g clip-path=${`url(#${clip})`}>
       <g class="level" style=${{ transform: `translateY(${y}px)` }}>
         <path class="fluid" d="M6 0h36v124H6z" />
-        ${(PATTERNS[need] ?? PATTERNS.other)?.map((d) => html`<path class="grain" d=${d} />`)}
-        ${share > 0 && html`<ellipse class="surface" cx="24" cy="0" rx="15" ry="3" />`}
+        ${(PATTERNS[need] ?? PATTERNS.other)?.map(
+          (d) => html`
+            <path class="grain" d=${d} />
+          `,
+        )}
+        ${
+          share > 0 &&
+          html`
+            <ellipse class="surface" cx="24" cy="0" rx="15" ry="3" />
+          `
+        }
       </g>
-      ${[0.25, 0.5, 0.75].map((part) => html`<path class="mark" d=${`M39 ${BOTTOM - part * (BOTTOM - TOP)}h-7`} />`)}
+      ${[0.25, 0.5, 0.75].map(
+        (part) => html`
+          <path class="mark" d=${`M39 ${BOTTOM - part * (BOTTOM - TOP)}h-7`} />
+        `,
+      )}
       <path class="shine" d="M14.500 18v76" />
     </g>
     <path class="wall" d=${BODY} />
     <path class="rim" d="M5 9h38" />
-    ${due !== null && html`<path class="due" d=${`M9 ${mark}h30`} stroke-dasharray="4 3" /><path class="notch" d=${`M8 ${mark}l-8 -5v10z`} />`}`;
+    ${
+      due !== null &&
+      html`
+        <path class="due" d=${`M9 ${mark}h30`} stroke-dasharray="4 3" />
+        <path class="notch" d=${`M8 ${mark}l-8 -5v10z`} />
+      `
+    }
+  `;
 }
 
 /** A pattern for each need, so that colour is never alone. @type {Record<string, string[]>} */
@@ -72,6 +105,12 @@ export function dueInWords(dueMs) {
   return days < 1 ? t.due.hours(Math.max(1, Math.round(days * 24))) : t.due.days(Math.round(days));
 }
 
-/** How far a round has come: a tube lying on its side that fills up. @param {{part: number, whole: number, words: string}} props */
-export const LyingTube = ({ part, whole, words }) => html`<div class="lying" role="img" aria-label=${words}>
-  <span style=${{ width: `${whole ? Math.min(100, (part / whole) * 100) : 0}%` }}></span></div>`;
+/**
+ * How far a round has come: a tube lying on its side that fills up.
+ * @param {{part: number, whole: number, words: string}} props
+ */
+export const LyingTube = ({ part, whole, words }) => html`
+  <div class="lying" role="img" aria-label=${words}>
+    <span style=${{ width: `${whole ? Math.min(100, (part / whole) * 100) : 0}%` }}></span>
+  </div>
+`;

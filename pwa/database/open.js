@@ -65,7 +65,8 @@ export async function inTransaction(name, stores, mode, work) {
   try {
     return await once(name, stores, mode, work);
   } catch (error) {
-    const gone = error instanceof DOMException && ['InvalidStateError', 'UnknownError', 'AbortError'].includes(error.name);
+    const gone =
+      error instanceof DOMException && ['InvalidStateError', 'UnknownError', 'AbortError'].includes(error.name);
     if (!gone) throw mode === 'readwrite' ? new NotSaved(error) : error;
     handles.delete(name);
   }
@@ -85,12 +86,19 @@ async function once(name, stores, mode, work) {
   const db = await open(name);
   // strict: the default lets the browser call a write done before it is on the disk
   const tx = db.transaction(stores, mode, { durability: mode === 'readwrite' ? 'strict' : 'default' });
-  const failed = tx.done.then(() => null, (error) => error);
+  const failed = tx.done.then(
+    () => null,
+    (error) => error,
+  );
   let result;
   try {
     result = await work(tx);
   } catch (error) {
-    try { tx.abort(); } catch { /* already over */ }
+    try {
+      tx.abort();
+    } catch {
+      /* already over */
+    }
     await failed;
     throw error;
   }
@@ -115,7 +123,8 @@ export const nameOf = (deviceId) => `broodshelf-${deviceId}`;
 const ASKED = 'asked_to_keep';
 
 /**
- * Ask the browser to keep what this phone holds even when space runs short: after the first log, when there is something
+ * Ask the browser to keep what this phone holds even when space runs short: after the first log, when there is
+ * something
  * to keep, and only once, because some browsers ask the person; again after installing, which may change the answer.
  * @param {{again?: boolean}} [how]
  */

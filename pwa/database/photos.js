@@ -24,20 +24,31 @@ export function unsentPhotos(deviceId) {
   });
 }
 
-/** A picture is on the server: keep the latest here for looking at offline, let older ones go. @param {string} deviceId @param {string} id */
+/**
+ * A picture is on the server: keep the latest here for looking at offline, let older ones go.
+ * @param {string} deviceId
+ * @param {string} id
+ */
 export function photoWasSent(deviceId, id) {
   return inTransaction(nameOf(deviceId), ['photos'], 'readwrite', async (tx) => {
     const photos = tx.objectStore('photos');
     const all = /** @type {Photo[]} */ (await photos.getAll());
     const sent = all.filter((photo) => photo.sent === 1 || photo.id === id).sort((a, b) => b.made_ms - a.made_ms);
     await Promise.all([
-      ...sent.slice(0, KEPT_HERE).filter((photo) => !photo.sent).map((photo) => photos.put({ ...photo, sent: 1 })),
+      ...sent
+        .slice(0, KEPT_HERE)
+        .filter((photo) => !photo.sent)
+        .map((photo) => photos.put({ ...photo, sent: 1 })),
       ...sent.slice(KEPT_HERE).map((photo) => photos.delete(photo.id)),
     ]);
   });
 }
 
-/** The server will never take this picture: do not send it again, keep it here. @param {string} deviceId @param {string} id */
+/**
+ * The server will never take this picture: do not send it again, keep it here.
+ * @param {string} deviceId
+ * @param {string} id
+ */
 export function photoWasRefused(deviceId, id) {
   return inTransaction(nameOf(deviceId), ['photos'], 'readwrite', async (tx) => {
     const photo = await tx.objectStore('photos').get(id);

@@ -1,4 +1,5 @@
 // What the phone keeps: rows, outbox, journal, conflicts, meta (docs/sync.md, "On the phone").
+// Longer than 300 lines because it is the one door to what the phone keeps, each method a transaction.
 import { uuid7 } from './ids.js';
 import { inTransaction, nameOf } from './open.js';
 
@@ -32,24 +33,34 @@ export class Store {
   }
 
   /**
-   * Everything a screen starts from, in one snapshot: things, faults and what happened since an instant. Without it all rows.
-   * @param {number} [sinceMs] @returns {Promise<{rows: Row[], entries: Entry[], conflicts: any[], meta: Record<string, any>}>}
+   * Everything a screen starts from, in one snapshot: things, faults and what happened since an instant. Without it all
+   * rows.
+   * @param {number} [sinceMs] @returns {Promise<{rows: Row[], entries: Entry[], conflicts: any[],
+   *   meta: Record<string, any>}>}
    */
   snapshot(sinceMs) {
     return inTransaction(this.name, ['rows', 'outbox', 'conflicts', 'meta'], 'readonly', async (tx) => {
-      const [rows, pending] = await Promise.all([sinceMs === undefined ? tx.objectStore('rows').getAll() : recentRows(tx, sinceMs), pendingOf(tx)]);
+      const [rows, pending] = await Promise.all([
+        sinceMs === undefined ? tx.objectStore('rows').getAll() : recentRows(tx, sinceMs),
+        pendingOf(tx),
+      ]);
       return { rows, ...pending };
     });
   }
 
-  /** What waits, what met, and what is known, without the rows. @returns {Promise<{entries: Entry[], conflicts: any[], meta: Record<string, any>}>} */
+  /**
+   * What waits, what met, and what is known, without the rows.
+   * @returns {Promise<{entries: Entry[], conflicts: any[], meta: Record<string, any>}>}
+   */
   pending() {
     return inTransaction(this.name, ['outbox', 'conflicts', 'meta'], 'readonly', pendingOf);
   }
 
   /**
-   * What happened last at one colony before an instant, and how far back that is. What happened in one millisecond stays together.
-   * @param {string} colonyId @param {number} fromMs @param {number} beforeMs @param {number} about so many, more than 1 @returns {Promise<{rows: Row[], from_ms: number}>}
+   * What happened last at one colony before an instant, and how far back that is. What happened in one millisecond
+   * stays together.
+   * @param {string} colonyId @param {number} fromMs @param {number} beforeMs @param {number} about so many,
+   *   more than 1 @returns {Promise<{rows: Row[], from_ms: number}>}
    */
   slice(colonyId, fromMs, beforeMs, about) {
     return inTransaction(this.name, ['rows'], 'readonly', async (tx) => {
@@ -64,7 +75,9 @@ export class Store {
 
   /** @param {string[]} ids @returns {Promise<Row[]>} those that are there */
   rowsById(ids) {
-    return inTransaction(this.name, ['rows'], 'readonly', async (tx) => (await Promise.all(ids.map((id) => tx.objectStore('rows').get(id)))).filter(Boolean));
+    return inTransaction(this.name, ['rows'], 'readonly', async (tx) =>
+      (await Promise.all(ids.map((id) => tx.objectStore('rows').get(id)))).filter(Boolean),
+    );
   }
 
   /** @param {string} kind @returns {Promise<Row[]>} */
@@ -74,18 +87,30 @@ export class Store {
 
   /**
    * Write operations to the outbox: all of them or, with `NotSaved`, none.
-   * @param {Array<{kind: string, id: string, set: Record<string, any>, adopt?: boolean, rev?: number}>} changes `rev`: as last seen, where no row is here @param {number} nowMs
+   * @param {Array<{kind: string, id: string, set: Record<string, any>, adopt?: boolean,
+   *   rev?: number}>} changes `rev`: as last seen, where no row is here @param {number} nowMs
    * @returns {Promise<Operation[]>}
    */
   enqueue(changes, nowMs = Date.now()) {
     return inTransaction(this.name, ['outbox', 'meta', 'rows'], 'readwrite', async (tx) => {
       const meta = tx.objectStore('meta');
       const [n = 0, epoch = null, skew = 0, ...under] = await Promise.all([
-        meta.get('n'), meta.get('epoch'), meta.get('skew_ms'), ...changes.map((change) => tx.objectStore('rows').get(change.id)),
+        meta.get('n'),
+        meta.get('epoch'),
+        meta.get('skew_ms'),
+        ...changes.map((change) => tx.objectStore('rows').get(change.id)),
       ]);
       const operations = changes.map((change, i) => ({
-        op_id: uuid7(nowMs), kind: change.kind, id: change.id, set: change.set, made_at: nowMs, skew_ms: skew,
-        base_rev: under[i]?.rev ?? change.rev ?? 0, base_epoch: epoch, n: n + i + 1, adopt: change.adopt ?? false,
+        op_id: uuid7(nowMs),
+        kind: change.kind,
+        id: change.id,
+        set: change.set,
+        made_at: nowMs,
+        skew_ms: skew,
+        base_rev: under[i]?.rev ?? change.rev ?? 0,
+        base_epoch: epoch,
+        n: n + i + 1,
+        adopt: change.adopt ?? false,
       }));
       const outbox = tx.objectStore('outbox');
       await Promise.all([
@@ -100,7 +125,10 @@ export class Store {
   waiting(most) {
     return inTransaction(this.name, ['outbox'], 'readonly', async (tx) => {
       const entries = await entriesInOrder(tx);
-      return entries.filter((e) => e.state === 'waiting' && isWhole(e.op)).slice(0, most).map((e) => e.op);
+      return entries
+        .filter((e) => e.state === 'waiting' && isWhole(e.op))
+        .slice(0, most)
+        .map((e) => e.op);
     });
   }
 
@@ -123,7 +151,8 @@ export class Store {
    * Store an answer: verdicts, rows and cursor in one transaction. An entry leaves the outbox here and nowhere else.
    * Rows and cursor are left alone if another tab has stored a later answer since this one was asked for, and the
    * verdicts too if that one came from a server restored meanwhile: what was acknowledged before may be lost to it.
-   * @param {any} answer @param {Map<string, Row | null> | null} refill the pages of a reset, with the last one; null: gone
+   * @param {any} answer @param {Map<string, Row | null> | null} refill the pages of a reset, with the last one;
+   *   null: gone
    * @param {Held} held what this phone held when the answer was asked for @param {number} sentMs when that was
    * @returns {Promise<boolean>} whether the answer was the next one
    */
@@ -144,7 +173,11 @@ export class Store {
         if (!swap) for (const row of answer.gone) writes.push(rows.delete(row.id));
         writes.push(meta.put(answer.cursor, 'cursor'), meta.put(answer.epoch, 'epoch'));
       }
-      const skew_ms = skewOf((await meta.get('skew_ms')) ?? 0, answer.server_time - Date.now(), answer.server_time - sentMs);
+      const skew_ms = skewOf(
+        (await meta.get('skew_ms')) ?? 0,
+        answer.server_time - Date.now(),
+        answer.server_time - sentMs,
+      );
       writes.push(meta.put(sentMs, 'last_sync_ms'), meta.put(skew_ms, 'skew_ms'));
       await Promise.all(writes);
       return next;
@@ -178,7 +211,9 @@ export class Store {
       const outbox = tx.objectStore('outbox');
       const since = ((await tx.objectStore('meta').get('last_sync_ms')) ?? Date.now()) - JOURNAL_MS;
       const recent = (await tx.objectStore('journal').getAll()).filter((e) => e.at_ms > since);
-      await Promise.all(recent.map((e) => outbox.put({ op_id: e.op_id, op: e.op, state: 'waiting', answer: null, n: e.op.n })));
+      await Promise.all(
+        recent.map((e) => outbox.put({ op_id: e.op_id, op: e.op, state: 'waiting', answer: null, n: e.op.n })),
+      );
       return recent.length;
     });
   }
@@ -205,7 +240,10 @@ export class Store {
       if (!entry) return;
       const again = (/** @type {Entry} */ old, /** @type {Record<string, any>} */ values) => {
         const op = { ...old.op, op_id: uuid7(nowMs), set: values };
-        return [outbox.delete(old.op_id), outbox.put({ op_id: op.op_id, op, state: 'waiting', answer: null, n: old.n })];
+        return [
+          outbox.delete(old.op_id),
+          outbox.put({ op_id: op.op_id, op, state: 'waiting', answer: null, n: old.n }),
+        ];
       };
       const orphans = (await outbox.getAll()).filter((each) => each.op_id !== opId && lacks(each, entry.op.id));
       await Promise.all([...again(entry, set), ...orphans.flatMap((each) => again(each, each.op.set))]);
@@ -257,13 +295,16 @@ const META = ['me', 'last_sync_ms', 'skew_ms', 'ended'];
 const ALWAYS = ['household', 'person', 'place', 'vessel', 'colony', 'lot', 'rule', 'tasting', 'pass', 'plan', 'fault'];
 
 /** Whether `snapshot` since that instant gives this row. @param {Row} row @param {number} sinceMs */
-export const isInSnapshot = (row, sinceMs) => ALWAYS.includes(row.kind) || (Boolean(row.set.colony_id) && withHappened(row).happened_ms >= sinceMs);
+export const isInSnapshot = (row, sinceMs) =>
+  ALWAYS.includes(row.kind) || (Boolean(row.set.colony_id) && withHappened(row).happened_ms >= sinceMs);
 
 /** @param {import('../vendor/idb.js').Transaction} tx */
 async function pendingOf(tx) {
   const meta = tx.objectStore('meta');
   const [entries, conflicts, ...values] = await Promise.all([
-    entriesInOrder(tx), tx.objectStore('conflicts').getAll(), ...META.map((name) => meta.get(name)),
+    entriesInOrder(tx),
+    tx.objectStore('conflicts').getAll(),
+    ...META.map((name) => meta.get(name)),
   ]);
   return { entries, conflicts, meta: Object.fromEntries(META.map((name, i) => [name, values[i]])) };
 }
@@ -273,12 +314,17 @@ async function recentRows(tx, sinceMs) {
   const rows = tx.objectStore('rows');
   const always = await Promise.all(ALWAYS.map((kind) => rows.index('by_kind').getAll(kind)));
   const colonies = always[ALWAYS.indexOf('colony')] ?? [];
-  const recent = await Promise.all(colonies.map((/** @type {Row} */ colony) => rows.index('by_colony').getAll(IDBKeyRange.bound([colony.id, sinceMs], [colony.id, Infinity]))));
+  const recent = await Promise.all(
+    colonies.map((/** @type {Row} */ colony) =>
+      rows.index('by_colony').getAll(IDBKeyRange.bound([colony.id, sinceMs], [colony.id, Infinity])),
+    ),
+  );
   return [...always, ...recent].flat();
 }
 
 /**
- * Drop what was acknowledged before an instant, a bounded number at a time. The keys are UUIDv7: the first were made first.
+ * Drop what was acknowledged before an instant, a bounded number at a time. The keys are UUIDv7: the first were made
+ * first.
  * @param {import('../vendor/idb.js').Transaction} tx @param {number} beforeMs by the phone's clock and by the server's
  */
 async function forgetOldJournal(tx, beforeMs) {
@@ -289,8 +335,15 @@ async function forgetOldJournal(tx, beforeMs) {
 
 /** @param {any} op */
 function isWhole(op) {
-  return Boolean(op && typeof op.op_id === 'string' && typeof op.kind === 'string' && typeof op.id === 'string'
-    && op.set && typeof op.set === 'object' && Number.isFinite(op.made_at));
+  return Boolean(
+    op &&
+    typeof op.op_id === 'string' &&
+    typeof op.kind === 'string' &&
+    typeof op.id === 'string' &&
+    op.set &&
+    typeof op.set === 'object' &&
+    Number.isFinite(op.made_at),
+  );
 }
 
 /** @param {Row} row */

@@ -17,13 +17,40 @@ export function AtScreen({ code }) {
   const only = found.length === 1 ? found[0] : undefined;
   const [closed, setClosed] = useState(false);
   if (only && !closed) {
-    const done = () => { setClosed(true); go(`#/colony/${only.id}`); };
-    return html`<h1>${rows.value.get(only.id)?.set.name}</h1><${LogSheet} colonyId=${only.id} onClose=${done} />`;
+    const done = () => {
+      setClosed(true);
+      go(`#/colony/${only.id}`);
+    };
+    return html`
+      <h1>${rows.value.get(only.id)?.set.name}</h1>
+      <${LogSheet} colonyId=${only.id} onClose=${done} />
+    `;
   }
-  return html`<h1>${l.scan_title}</h1>
-    ${found.length > 1 && html`<p>${l.several}</p><div class="wrap">${found.map((colony) => html`<a class="button" href=${`#/colony/${colony.id}`}>${colony.set.name}</a>`)}</div>`}
-    ${code && !found.length && html`<p role="alert" class="caution">${l.unknown}</p>`}
-    <${Finder} /><${Typed} />`;
+  return html`
+    <h1>${l.scan_title}</h1>
+    ${
+      found.length > 1 &&
+      html`
+        <p>${l.several}</p>
+        <div class="wrap">
+          ${found.map(
+            (colony) => html`
+              <a class="button" href=${`#/colony/${colony.id}`}>${colony.set.name}</a>
+            `,
+          )}
+        </div>
+      `
+    }
+    ${
+      code &&
+      !found.length &&
+      html`
+        <p role="alert" class="caution">${l.unknown}</p>
+      `
+    }
+    <${Finder} />
+    <${Typed} />
+  `;
 }
 
 function Finder() {
@@ -39,16 +66,32 @@ function Finder() {
     stop.current?.();
     return go(`#/at/${code}`);
   }
-  const start = () => attempt(async () => {
-    try {
-      stop.current = await watchForCodes(video.current, seen);
-      setOpen(true);
-    } catch {
-      throw new Error(l.no_camera);
-    }
-  });
-  return html`<div class="stack"><video ref=${video} class="finder" hidden=${!open} playsinline muted aria-label=${l.camera}></video>
-    ${open ? html`<p class="soft">${l.camera}</p>` : html`<button type="button" class="button main wide" disabled=${busy} onClick=${start}><${Icon} name="scan" />${l.start}</button>`}${said}</div>`;
+  const start = () =>
+    attempt(async () => {
+      try {
+        stop.current = await watchForCodes(video.current, seen);
+        setOpen(true);
+      } catch {
+        throw new Error(l.no_camera);
+      }
+    });
+  return html`
+    <div class="stack">
+      <video ref=${video} class="finder" hidden=${!open} playsinline muted aria-label=${l.camera}></video>
+      ${
+        open
+          ? html`
+              <p class="soft">${l.camera}</p>
+            `
+          : html`
+              <button type="button" class="button main wide" disabled=${busy} onClick=${start}>
+                <${Icon} name="scan" />
+                ${l.start}
+              </button>
+            `
+      }${said}
+    </div>
+  `;
 }
 
 function Typed() {
@@ -60,5 +103,14 @@ function Typed() {
     if (code) go(`#/at/${code}`);
     else say(l.unknown);
   }
-  return html`<form class="card" onSubmit=${open}><label>${l.typed}<input name="code" required autocomplete="off" autocapitalize="characters" spellcheck=${false} /></label>${said}<button class="button">${l.open}</button></form>`;
+  return html`
+    <form class="card" onSubmit=${open}>
+      <label>
+        ${l.typed}
+        <input name="code" required autocomplete="off" autocapitalize="characters" spellcheck=${false} />
+      </label>
+      ${said}
+      <button class="button">${l.open}</button>
+    </form>
+  `;
 }

@@ -17,7 +17,8 @@ const WEEKS = 26;
 const LONGEST_AHEAD_DAYS = 120;
 
 /** Whether a chart draws it. @param {import('../care/overlay.js').ShownRow} row */
-const isCharted = ({ kind, happened_ms }) => kind === 'count' || kind === 'water' || (kind === 'feeding' && (happened_ms ?? 0) > now.peek() - WEEKS * WEEK_MS);
+const isCharted = ({ kind, happened_ms }) =>
+  kind === 'count' || kind === 'water' || (kind === 'feeding' && (happened_ms ?? 0) > now.peek() - WEEKS * WEEK_MS);
 
 /** @param {{colony: import('../care/overlay.js').ShownRow}} props */
 export function Charts({ colony }) {
@@ -26,28 +27,93 @@ export function Charts({ colony }) {
   const { attempt, said } = useAttempt();
   const log = useHistory(colony.id, { fits: isCharted });
   const Chart = { growth: Growth, water: Water, feeding: Food }[which] ?? Growth;
-  const share = () => attempt(() => sharePicture(box.current.querySelector('svg.chart'), `${colony.set.name}: ${/** @type {any} */ (c)[which]}`));
-  return html`<div class="stack" ref=${box}>
-    <${Choice} label=${c.which} hideLabel value=${which} onPick=${setWhich} options=${[['growth', c.growth], ['water', c.water], ['feeding', c.feeding]]} />
-    ${log ? html`<${Chart} log=${log} colonyId=${colony.id} onShare=${html`<button type="button" class="button screen-only" onClick=${share}><${Icon} name="share" />${c.share}</button>`} />` : html`<${Skeleton} words=${t.loading} />`}${said}</div>`;
+  const share = () =>
+    attempt(() =>
+      sharePicture(box.current.querySelector('svg.chart'), `${colony.set.name}: ${/** @type {any} */ (c)[which]}`),
+    );
+  return html`
+    <div class="stack" ref=${box}>
+      <${Choice}
+        label=${c.which}
+        hideLabel
+        value=${which}
+        onPick=${setWhich}
+        options=${[
+          ['growth', c.growth],
+          ['water', c.water],
+          ['feeding', c.feeding],
+        ]}
+      />
+      ${
+        log
+          ? html`
+              <${Chart}
+                log=${log}
+                colonyId=${colony.id}
+                onShare=${html`
+                  <button type="button" class="button screen-only" onClick=${share}>
+                    <${Icon} name="share" />
+                    ${c.share}
+                  </button>
+                `}
+              />
+            `
+          : html`
+              <${Skeleton} words=${t.loading} />
+            `
+      }${said}
+    </div>
+  `;
 }
 
 /** @param {{log: any[], colonyId: string, onShare: any}} props */
 function Growth({ log, colonyId, onShare }) {
   const counts = log.filter((row) => row.kind === 'count');
   /** @type {Array<[number, number]>} */
-  const points = counts.filter((row) => typeof row.set.workers === 'number').map((row) => [row.happened_ms, row.set.workers]);
-  const rows = counts.map((row) => [fullDay(row.happened_ms), String(row.set.workers ?? /** @type {any} */ (t.coarse)[row.set.workers_coarse] ?? '–')]).reverse();
+  const points = counts
+    .filter((row) => typeof row.set.workers === 'number')
+    .map((row) => [row.happened_ms, row.set.workers]);
+  const rows = counts
+    .map((row) => [
+      fullDay(row.happened_ms),
+      String(row.set.workers ?? /** @type {any} */ (t.coarse)[row.set.workers_coarse] ?? '–'),
+    ])
+    .reverse();
   const first = points[0];
   const last = points.at(-1);
-  if (!first || !last || points.length < 2) return html`<p class="soft">${c.few}</p>${rows.length > 0 && html`<${Figures} heads=${[c.day, c.workers]} rows=${rows} />`}`;
+  if (!first || !last || points.length < 2) {
+    return html`
+      <p class="soft">${c.few}</p>
+      ${
+        rows.length > 0 &&
+        html`
+          <${Figures} heads=${[c.day, c.workers]} rows=${rows} />
+        `
+      }
+    `;
+  }
   const ahead = growthAhead(colonyId);
   const words = `${c.growth_words(first[1], last[1])}${ahead ? ` ${ahead.words}` : ''}`;
-  return html`<p class="soft">${words}${ahead ? ` ${c.estimate}` : ''}</p><${LineChart} title=${c.growth} words=${words} unit="" need="protein" points=${points} guess=${ahead?.line} band=${ahead?.band} />
-    ${onShare}<${Figures} heads=${[c.day, c.workers]} rows=${rows} />`;
+  return html`
+    <p class="soft">${words}${ahead ? ` ${c.estimate}` : ''}</p>
+    <${LineChart}
+      title=${c.growth}
+      words=${words}
+      unit=""
+      need="protein"
+      points=${points}
+      guess=${ahead?.line}
+      band=${ahead?.band}
+    />
+    ${onShare}
+    <${Figures} heads=${[c.day, c.workers]} rows=${rows} />
+  `;
 }
 
-/** Workers in the coming weeks as the plan reckons them from this season's counts; null where it says nothing. @param {string} colonyId */
+/**
+ * Workers in the coming weeks as the plan reckons them from this season's counts; null where it says nothing.
+ * @param {string} colonyId
+ */
 function growthAhead(colonyId) {
   /** @type {Array<[number, number, number, number]> | undefined} */
   const curve = planOf(colonyId)?.set.growth?.curve;
@@ -56,7 +122,11 @@ function growthAhead(colonyId) {
   /** @param {1 | 2 | 3} column @returns {Array<[number, number]>} */
   const line = (column) => curve.map((row) => [row[0], row[column]]);
   const [low = 0, best = 0, high = 0] = end.slice(1).map(Math.round);
-  return { line: line(2), band: { low: line(1), high: line(3) }, words: c.growth_ahead(fullDay(end[0]), best, low, high) };
+  return {
+    line: line(2),
+    band: { low: line(1), high: line(3) },
+    words: c.growth_ahead(fullDay(end[0]), best, low, high),
+  };
 }
 
 /** The share of a full reservoir that an event says. @param {any} row @returns {number | null} */
@@ -69,24 +139,62 @@ function shareOf(row) {
 /** @param {{log: any[], colonyId: string, onShare: any}} props */
 function Water({ log, colonyId, onShare }) {
   /** @type {Array<[number, number]>} */
-  const points = log.filter((row) => row.kind === 'water' && shareOf(row) !== null).map((row) => [row.happened_ms, shareOf(row) ?? 0]);
+  const points = log
+    .filter((row) => row.kind === 'water' && shareOf(row) !== null)
+    .map((row) => [row.happened_ms, shareOf(row) ?? 0]);
   const gauge = gaugesOf(colonyId).find((each) => each.need === 'water');
-  if (!points.length && !gauge) return html`<p class="soft">${c.few_water}</p>`;
+  if (!points.length && !gauge) {
+    return html`
+      <p class="soft">${c.few_water}</p>
+    `;
+  }
   const ahead = gauge && gauge.rate_per_day > 0 ? forecast(gauge) : null;
   const due = gauge ? dueAtMs(gauge) : null;
-  const words = due === null ? c.never : due <= now.value ? c.due_now : c.water_words(c.days((due - now.value) / DAY_MS));
+  const words =
+    due === null ? c.never : due <= now.value ? c.due_now : c.water_words(c.days((due - now.value) / DAY_MS));
   const rows = points.map(([ms, value]) => [fullDay(ms), `${Math.round(value)} %`]).reverse();
-  return html`<p>${words}${ahead ? html` <span class="soft">${c.estimate}</span>` : ''}</p>
-    <${LineChart} title=${c.water} words=${words} unit=" %" need="water" points=${points} guess=${ahead?.line} band=${ahead?.band} due=${gauge ? (gauge.due_level / gauge.capacity) * 100 : null} />
-    ${onShare}<${Figures} heads=${[c.day, c.level]} rows=${rows} />`;
+  return html`
+    <p>
+      ${words}${
+        ahead
+          ? html`
+              ${' '}
+              <span class="soft">${c.estimate}</span>
+            `
+          : ''
+      }
+    </p>
+    <${LineChart}
+      title=${c.water}
+      words=${words}
+      unit=" %"
+      need="water"
+      points=${points}
+      guess=${ahead?.line}
+      band=${ahead?.band}
+      due=${gauge ? (gauge.due_level / gauge.capacity) * 100 : null}
+    />
+    ${onShare}
+    <${Figures} heads=${[c.day, c.level]} rows=${rows} />
+  `;
 }
 
-/** The gauge's line from now until it is empty, with the band of its low and high rates. @param {import('../care/gauges.js').Gauge} gauge */
+/**
+ * The gauge's line from now until it is empty, with the band of its low and high rates.
+ * @param {import('../care/gauges.js').Gauge} gauge
+ */
 function forecast(gauge) {
   const start = (levelAt(gauge, now.value) / gauge.capacity) * 100;
-  const days = Math.min(LONGEST_AHEAD_DAYS, (start / 100) * gauge.capacity / Math.max(gauge.rate_low, gauge.rate_per_day / 4));
+  const days = Math.min(
+    LONGEST_AHEAD_DAYS,
+    ((start / 100) * gauge.capacity) / Math.max(gauge.rate_low, gauge.rate_per_day / 4),
+  );
   /** @param {number} rate @returns {Array<[number, number]>} */
-  const line = (rate) => Array.from({ length: 13 }, (_, i) => [now.value + (i / 12) * days * DAY_MS, Math.max(0, start - (rate / gauge.capacity) * 100 * (i / 12) * days)]);
+  const line = (rate) =>
+    Array.from({ length: 13 }, (_, i) => [
+      now.value + (i / 12) * days * DAY_MS,
+      Math.max(0, start - (rate / gauge.capacity) * 100 * (i / 12) * days),
+    ]);
   return { line: line(gauge.rate_per_day), band: { low: line(gauge.rate_low), high: line(gauge.rate_high) } };
 }
 
@@ -94,14 +202,37 @@ function forecast(gauge) {
 function Food({ log, onShare }) {
   const start = now.value - WEEKS * WEEK_MS;
   const feedings = log.filter((row) => row.kind === 'feeding' && row.happened_ms > start);
-  if (!feedings.length) return html`<p class="soft">${c.few_food}</p>`;
+  if (!feedings.length) {
+    return html`
+      <p class="soft">${c.few_food}</p>
+    `;
+  }
   const weeks = Array.from({ length: WEEKS }, (_, i) => ({ ms: start + i * WEEK_MS, sugar: 0, other: 0 }));
   for (const row of feedings) {
     const week = weeks[Math.min(WEEKS - 1, Math.floor((row.happened_ms - start) / WEEK_MS))];
     if (week) week[row.set.need === 'sugar' ? 'sugar' : 'other'] += 1;
   }
   const words = c.food_words(feedings.length);
-  return html`<p class="soft">${words}</p><${WeekBars} title=${c.feeding} words=${words} weeks=${weeks} />
-    <ul class="wrap soft"><li class="need-sugar"><span class="key" aria-hidden="true"></span> ${c.sugar}</li><li class="need-protein"><span class="key" aria-hidden="true"></span> ${c.protein}</li></ul>
-    ${onShare}<${Figures} heads=${[c.week, c.sugar, c.protein]} rows=${weeks.filter((week) => week.sugar + week.other).map((week) => [fullDay(week.ms), String(week.sugar), String(week.other)]).reverse()} />`;
+  return html`
+    <p class="soft">${words}</p>
+    <${WeekBars} title=${c.feeding} words=${words} weeks=${weeks} />
+    <ul class="wrap soft">
+      <li class="need-sugar">
+        <span class="key" aria-hidden="true"></span>
+        ${' '}${c.sugar}
+      </li>
+      <li class="need-protein">
+        <span class="key" aria-hidden="true"></span>
+        ${' '}${c.protein}
+      </li>
+    </ul>
+    ${onShare}
+    <${Figures}
+      heads=${[c.week, c.sugar, c.protein]}
+      rows=${weeks
+        .filter((week) => week.sugar + week.other)
+        .map((week) => [fullDay(week.ms), String(week.sugar), String(week.other)])
+        .reverse()}
+    />
+  `;
 }

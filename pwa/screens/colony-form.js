@@ -43,16 +43,28 @@ export function ColonyForm({ colony, onDone }) {
     const id = colony?.id ?? uuid7();
     const first = !rowsOf('colony').length;
     return form.attempt(async () => {
-      await keep('vessel', {
-        vessel_code: lives || null, has_outworld: ticked('outworld'),
-        ...(lives ? {} : { bore_mm: number('bore'), length_mm: number('vessel_length') }),
-      }, vesselId);
-      await keep('colony', {
-        name: text('name'), stage, condition, vessel_id: vesselId,
-        ...(text('number') ? { number: Number(text('number')) } : {}),
-        ...fateFields(text),
-        ...speciesFields(number('worker_length'), ticked('stings')),
-      }, id);
+      await keep(
+        'vessel',
+        {
+          vessel_code: lives || null,
+          has_outworld: ticked('outworld'),
+          ...(lives ? {} : { bore_mm: number('bore'), length_mm: number('vessel_length') }),
+        },
+        vesselId,
+      );
+      await keep(
+        'colony',
+        {
+          name: text('name'),
+          stage,
+          condition,
+          vessel_id: vesselId,
+          ...(text('number') ? { number: Number(text('number')) } : {}),
+          ...fateFields(text),
+          ...speciesFields(number('worker_length'), ticked('stings')),
+        },
+        id,
+      );
       if (!colony && stage !== 'founding') await log('count', { colony_id: id, workers_coarse: workers, larvae });
       say(t.saved);
       if (onDone) onDone();
@@ -60,50 +72,237 @@ export function ColonyForm({ colony, onDone }) {
     });
   }
 
-  /** What the list says of a species, or what the keeper says of one of their own. @param {number | null} lengthMm @param {boolean} stings */
+  /**
+   * What the list says of a species, or what the keeper says of one of their own.
+   * @param {number | null} lengthMm
+   * @param {boolean} stings
+   */
   function speciesFields(lengthMm, stings) {
-    if (typed.trim() && !known) return { species_code: null, species_name: typed.trim(), worker_length_mm: lengthMm, guild, founding_mode: founding, stings };
+    if (typed.trim() && !known) {
+      return {
+        species_code: null,
+        species_name: typed.trim(),
+        worker_length_mm: lengthMm,
+        guild,
+        founding_mode: founding,
+        stings,
+      };
+    }
     if (!known || known[0] === was.species_code) return {};
-    return { species_code: known[0], species_name: null, worker_length_mm: null, guild: null, founding_mode: null, stings: null };
+    return {
+      species_code: known[0],
+      species_name: null,
+      worker_length_mm: null,
+      guild: null,
+      founding_mode: null,
+      stings: null,
+    };
   }
 
   /** Where it stands and came from, and what its condition asks for. @param {(name: string) => string} text */
   function fateFields(text) {
-    const until = condition === 'resting' ? { resting_since: text('rests_since') || null, condition_until: text('wakes_on') || null } : {};
-    const fate = condition === 'given_away' ? { went_to: text('went_to') || null } : condition === 'dead' ? { died_of: text('died_of') || null } : {};
+    const until =
+      condition === 'resting'
+        ? { resting_since: text('rests_since') || null, condition_until: text('wakes_on') || null }
+        : {};
+    const fate =
+      condition === 'given_away'
+        ? { went_to: text('went_to') || null }
+        : condition === 'dead'
+          ? { died_of: text('died_of') || null }
+          : {};
     const host = founds === 'parasitic' ? { host_species_code: text('host') || null } : {};
     return { place_id: text('place') || null, came_from: text('came_from') || null, ...until, ...fate, ...host };
   }
 
-  return html`<form class="stack" onSubmit=${save}>
-    <label>${m.form.name}<input name="name" required maxlength="60" defaultValue=${was.name ?? ''} autocomplete="off" /></label>
-    <label>${m.form.species} <small>${m.form.species_hint}</small><input name="species" list="species" autocomplete="off" value=${typed} onInput=${(/** @type {any} */ e) => setTyped(e.target.value)} /></label>
-    <datalist id="species">${names.map(([, name]) => html`<option value=${name} />`)}</datalist>
-    ${known && species[known[0]]?.stings && html`<p class="caution" role="status">${m.form.stings}</p>`}
-    ${typed.trim() && !known && html`<div role="group" aria-label=${m.own.species} class="stack">
-      <label>${m.form.length} <small>${m.form.length_hint}</small><input name="worker_length" inputmode="decimal" defaultValue=${was.worker_length_mm ?? ''} /></label>
-      <${Choice} label=${m.own.eats} options=${Object.entries(m.own.guilds)} value=${guild} onPick=${setGuild} />
-      <${Choice} label=${m.own.founds} options=${Object.entries(m.own.foundings)} value=${founding} onPick=${setFounding} />
-      <label class="chip"><input type="checkbox" name="stings" defaultChecked=${Boolean(was.stings)} /> ${m.own.stings}</label></div>`}
-    <${Choice} label=${m.form.stage} options=${Object.entries(t.stages)} value=${stage} onPick=${setStage} />
-    ${colony && html`<${Choice} label=${m.form.condition} options=${Object.entries(t.conditions)} value=${condition} onPick=${setCondition} />`}
-    ${colony && condition === 'resting' && html`<div class="pair"><label>${m.fate.rests_since}<input name="rests_since" type="date" defaultValue=${was.resting_since ?? today.value} /></label>
-      <label>${m.fate.wakes_on} <small>${m.form.optional}</small><input name="wakes_on" type="date" defaultValue=${was.condition_until ?? ''} /></label></div>`}
-    ${colony && condition === 'given_away' && html`<label>${m.fate.went_to}<input name="went_to" maxlength="200" defaultValue=${was.went_to ?? ''} /></label>`}
-    ${colony && condition === 'dead' && html`<label>${m.fate.died_of}<input name="died_of" maxlength="200" defaultValue=${was.died_of ?? ''} /></label>`}
-    ${!colony && stage !== 'founding' && html`<${Choice} label=${m.form.roughly} options=${[['few', m.form.few], ['some', m.form.some], ['many', m.form.many]]} value=${workers} onPick=${setWorkers} />
-      <${Choice} label=${m.form.larvae} options=${Object.entries(t.coarse)} value=${larvae} onPick=${setLarvae} />`}
-    <details open=${Boolean(colony)}><summary>${m.form.more}</summary>
-      <label>${m.form.lives}<select name="vessel" onChange=${(/** @type {any} */ e) => setLives(e.target.value)}><option value="" selected=${!lives}>${m.form.not_listed}</option>${Object.keys(vessels).map((code) => html`<option value=${code} selected=${code === lives}>${capital(catalogue.value.words.vessel[code])}</option>`)}</select></label>
-      ${!lives && html`<div role="group" aria-label=${m.own.vessel} class="stack">
-        <label>${m.own.bore} <small>${m.form.optional}</small><input name="bore" inputmode="decimal" defaultValue=${vessel.bore_mm ?? ''} /></label>
-        <label>${m.own.vessel_length} <small>${m.form.optional}</small><input name="vessel_length" inputmode="decimal" defaultValue=${vessel.length_mm ?? ''} /></label></div>`}
-      <label class="chip"><input type="checkbox" name="outworld" defaultChecked=${Boolean(vessel.has_outworld)} /> ${m.form.outworld}</label>
-      <label>${m.places.stands}<select name="place"><option value="">${places.length ? m.places.nowhere : m.places.none_yet}</option>${places.map((place) => html`<option value=${place.id} selected=${place.id === was.place_id}>${place.set.name}</option>`)}</select></label>
-      ${founds === 'parasitic' && html`<label>${m.fate.host}<input name="host" list="species" maxlength="60" defaultValue=${was.host_species_code ?? ''} /></label>`}
-      <label>${m.fate.came_from} <small>${m.form.optional}</small><input name="came_from" maxlength="200" defaultValue=${was.came_from ?? ''} /></label>
-      <label>${m.form.number} <small>${m.form.optional}</small><input name="number" inputmode="numeric" pattern="[0-9]*" defaultValue=${was.number ?? ''} /></label></details>
-    ${form.said}
-    <button class="button main wide" disabled=${form.busy}>${colony ? m.form.save : m.form.add}</button>
-  </form>`;
+  return html`
+    <form class="stack" onSubmit=${save}>
+      <label>
+        ${m.form.name}
+        <input name="name" required maxlength="60" defaultValue=${was.name ?? ''} autocomplete="off" />
+      </label>
+      <label>
+        ${m.form.species}${' '}
+        <small>${m.form.species_hint}</small>
+        <input
+          name="species"
+          list="species"
+          autocomplete="off"
+          value=${typed}
+          onInput=${(/** @type {any} */ e) => setTyped(e.target.value)}
+        />
+      </label>
+      <datalist id="species">
+        ${names.map(
+          ([, name]) => html`
+            <option value=${name} />
+          `,
+        )}
+      </datalist>
+      ${
+        known &&
+        species[known[0]]?.stings &&
+        html`
+          <p class="caution" role="status">${m.form.stings}</p>
+        `
+      }
+      ${
+        typed.trim() &&
+        !known &&
+        html`
+          <div role="group" aria-label=${m.own.species} class="stack">
+            <label>
+              ${m.form.length}${' '}
+              <small>${m.form.length_hint}</small>
+              <input name="worker_length" inputmode="decimal" defaultValue=${was.worker_length_mm ?? ''} />
+            </label>
+            <${Choice} label=${m.own.eats} options=${Object.entries(m.own.guilds)} value=${guild} onPick=${setGuild} />
+            <${Choice}
+              label=${m.own.founds}
+              options=${Object.entries(m.own.foundings)}
+              value=${founding}
+              onPick=${setFounding}
+            />
+            <label class="chip">
+              <input type="checkbox" name="stings" defaultChecked=${Boolean(was.stings)} />
+              ${' '}${m.own.stings}
+            </label>
+          </div>
+        `
+      }
+      <${Choice} label=${m.form.stage} options=${Object.entries(t.stages)} value=${stage} onPick=${setStage} />
+      ${
+        colony &&
+        html`
+          <${Choice}
+            label=${m.form.condition}
+            options=${Object.entries(t.conditions)}
+            value=${condition}
+            onPick=${setCondition}
+          />
+        `
+      }
+      ${
+        colony &&
+        condition === 'resting' &&
+        html`
+          <div class="pair">
+            <label>
+              ${m.fate.rests_since}
+              <input name="rests_since" type="date" defaultValue=${was.resting_since ?? today.value} />
+            </label>
+            <label>
+              ${m.fate.wakes_on}${' '}
+              <small>${m.form.optional}</small>
+              <input name="wakes_on" type="date" defaultValue=${was.condition_until ?? ''} />
+            </label>
+          </div>
+        `
+      }
+      ${
+        colony &&
+        condition === 'given_away' &&
+        html`
+          <label>
+            ${m.fate.went_to}
+            <input name="went_to" maxlength="200" defaultValue=${was.went_to ?? ''} />
+          </label>
+        `
+      }
+      ${
+        colony &&
+        condition === 'dead' &&
+        html`
+          <label>
+            ${m.fate.died_of}
+            <input name="died_of" maxlength="200" defaultValue=${was.died_of ?? ''} />
+          </label>
+        `
+      }
+      ${
+        !colony &&
+        stage !== 'founding' &&
+        html`
+          <${Choice}
+            label=${m.form.roughly}
+            options=${[
+              ['few', m.form.few],
+              ['some', m.form.some],
+              ['many', m.form.many],
+            ]}
+            value=${workers}
+            onPick=${setWorkers}
+          />
+          <${Choice} label=${m.form.larvae} options=${Object.entries(t.coarse)} value=${larvae} onPick=${setLarvae} />
+        `
+      }
+      <details open=${Boolean(colony)}>
+        <summary>${m.form.more}</summary>
+        <label>
+          ${m.form.lives}
+          <select name="vessel" onChange=${(/** @type {any} */ e) => setLives(e.target.value)}>
+            <option value="" selected=${!lives}>${m.form.not_listed}</option>
+            ${Object.keys(vessels).map(
+              (code) => html`
+                <option value=${code} selected=${code === lives}>${capital(catalogue.value.words.vessel[code])}</option>
+              `,
+            )}
+          </select>
+        </label>
+        ${
+          !lives &&
+          html`
+            <div role="group" aria-label=${m.own.vessel} class="stack">
+              <label>
+                ${m.own.bore}${' '}
+                <small>${m.form.optional}</small>
+                <input name="bore" inputmode="decimal" defaultValue=${vessel.bore_mm ?? ''} />
+              </label>
+              <label>
+                ${m.own.vessel_length}${' '}
+                <small>${m.form.optional}</small>
+                <input name="vessel_length" inputmode="decimal" defaultValue=${vessel.length_mm ?? ''} />
+              </label>
+            </div>
+          `
+        }
+        <label class="chip">
+          <input type="checkbox" name="outworld" defaultChecked=${Boolean(vessel.has_outworld)} />
+          ${' '}${m.form.outworld}
+        </label>
+        <label>
+          ${m.places.stands}
+          <select name="place">
+            <option value="">${places.length ? m.places.nowhere : m.places.none_yet}</option>
+            ${places.map(
+              (place) => html`
+                <option value=${place.id} selected=${place.id === was.place_id}>${place.set.name}</option>
+              `,
+            )}
+          </select>
+        </label>
+        ${
+          founds === 'parasitic' &&
+          html`
+            <label>
+              ${m.fate.host}
+              <input name="host" list="species" maxlength="60" defaultValue=${was.host_species_code ?? ''} />
+            </label>
+          `
+        }
+        <label>
+          ${m.fate.came_from}${' '}
+          <small>${m.form.optional}</small>
+          <input name="came_from" maxlength="200" defaultValue=${was.came_from ?? ''} />
+        </label>
+        <label>
+          ${m.form.number}${' '}
+          <small>${m.form.optional}</small>
+          <input name="number" inputmode="numeric" pattern="[0-9]*" defaultValue=${was.number ?? ''} />
+        </label>
+      </details>
+      ${form.said}
+      <button class="button main wide" disabled=${form.busy}>${colony ? m.form.save : m.form.add}</button>
+    </form>
+  `;
 }

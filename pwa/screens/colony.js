@@ -31,32 +31,134 @@ export function ColonyScreen({ id }) {
   const [sheet, setSheet] = useState('');
   const [charts, setCharts] = useState(false);
   const [tasting, setTasting] = useState(Boolean(runningTasting(id)));
-  if (id === 'new') return html`<h1>${m.colony.new}</h1><${ColonyForm} colony=${null} />`;
+  if (id === 'new') {
+    return html`
+      <h1>${m.colony.new}</h1>
+      <${ColonyForm} colony=${null} />
+    `;
+  }
   const colony = rows.value.get(id);
-  if (!colony) return html`<h1>${m.colony.gone}</h1><p>${m.colony.gone_why}</p>`;
+  if (!colony) {
+    return html`
+      <h1>${m.colony.gone}</h1>
+      <p>${m.colony.gone_why}</p>
+    `;
+  }
   const v = colony.set;
-  if (sheet === 'edit') return html`<h1>${m.form.change(v.name)}</h1><${ColonyForm} colony=${colony} onDone=${() => setSheet('')} />`;
+  if (sheet === 'edit') {
+    return html`
+      <h1>${m.form.change(v.name)}</h1>
+      <${ColonyForm} colony=${colony} onDone=${() => setSheet('')} />
+    `;
+  }
   const stage = /** @type {any} */ (t.stages)[v.stage] ?? '';
-  return html`<div class="title">${v.number && html`<span class="number">${v.number}</span>`}<h1>${v.name}</h1><button type="button" class="button" onClick=${() => setSheet('edit')}>${m.colony.change}</button></div>
-    <p class="soft"><em>${speciesOf(v)}</em> · ${stage} · <${SaveState} state=${colony.state} /></p>
-    <div class="tube-set wide">${gaugesOf(id).map((gauge) => html`<figure key=${gauge.need}><${Tube} gauge=${gauge} /><figcaption aria-hidden="true"><strong>${wordFor('need', gauge.need)} ${percentOf(gauge)} %</strong>${dueInWords(dueAtMs(gauge))}</figcaption></figure>`)}</div>
-    <section class="stack" aria-label=${m.colony.log}><h2>${m.colony.log}</h2><div class="log-bar">
-      ${KINDS.map((kind) => html`<button type="button" class=${`button ${kind === 'fault' ? 'warn' : kind === 'feeding' ? 'main' : ''}`} onClick=${() => setSheet(kind)}><${Icon} name=${kind} />${t.kinds[kind]}</button>`)}</div></section>
-    ${planOf(id) ? html`<${Plan} colony=${colony} />` : html`<p class="soft">${m.colony.no_plan}</p>`}
-    <details onToggle=${(/** @type {any} */ e) => setCharts(e.target.open)}><summary><h2>${m.colony.charts}</h2></summary>${charts && html`<${Lazy} from="charts" name="Charts" props=${{ colony }} />`}</details>
-    <details open=${tasting} onToggle=${(/** @type {any} */ e) => setTasting(e.target.open)}><summary><h2>${m.tasting.title}</h2></summary>${tasting && html`<${Lazy} from="tasting" name="Tasting" props=${{ colony }} />`}</details>
+  return html`
+    <div class="title">
+      ${
+        v.number &&
+        html`
+          <span class="number">${v.number}</span>
+        `
+      }
+      <h1>${v.name}</h1>
+      <button type="button" class="button" onClick=${() => setSheet('edit')}>${m.colony.change}</button>
+    </div>
+    <p class="soft">
+      <em>${speciesOf(v)}</em>
+      ${' · '}${stage}${' · '}
+      <${SaveState} state=${colony.state} />
+    </p>
+    <div class="tube-set wide">
+      ${gaugesOf(id).map(
+        (gauge) => html`
+          <figure key=${gauge.need}>
+            <${Tube} gauge=${gauge} />
+            <figcaption aria-hidden="true">
+              <strong>${wordFor('need', gauge.need)} ${percentOf(gauge)} %</strong>
+              ${dueInWords(dueAtMs(gauge))}
+            </figcaption>
+          </figure>
+        `,
+      )}
+    </div>
+    <section class="stack" aria-label=${m.colony.log}>
+      <h2>${m.colony.log}</h2>
+      <div class="log-bar">
+        ${KINDS.map(
+          (kind) => html`
+            <button
+              type="button"
+              class=${`button ${kind === 'fault' ? 'warn' : kind === 'feeding' ? 'main' : ''}`}
+              onClick=${() => setSheet(kind)}
+            >
+              <${Icon} name=${kind} />
+              ${t.kinds[kind]}
+            </button>
+          `,
+        )}
+      </div>
+    </section>
+    ${
+      planOf(id)
+        ? html`
+            <${Plan} colony=${colony} />
+          `
+        : html`
+            <p class="soft">${m.colony.no_plan}</p>
+          `
+    }
+    <details onToggle=${(/** @type {any} */ e) => setCharts(e.target.open)}>
+      <summary><h2>${m.colony.charts}</h2></summary>
+      ${
+        charts &&
+        html`
+          <${Lazy} from="charts" name="Charts" props=${{ colony }} />
+        `
+      }
+    </details>
+    <details open=${tasting} onToggle=${(/** @type {any} */ e) => setTasting(e.target.open)}>
+      <summary><h2>${m.tasting.title}</h2></summary>
+      ${
+        tasting &&
+        html`
+          <${Lazy} from="tasting" name="Tasting" props=${{ colony }} />
+        `
+      }
+    </details>
     <${Photos} colonyId=${id} name=${v.name} />
-    <div class="wrap even"><a class="button" href=${`#/paper/${id}`}><${Icon} name="print" />${m.colony.paper}</a>
-      <button type="button" class="button" onClick=${() => setSheet('past')}>${m.colony.past}</button></div>
+    <div class="wrap even">
+      <a class="button" href=${`#/paper/${id}`}>
+        <${Icon} name="print" />
+        ${m.colony.paper}
+      </a>
+      <button type="button" class="button" onClick=${() => setSheet('past')}>${m.colony.past}</button>
+    </div>
     <${Diary} colonyId=${id} />
-    ${sheet === 'past' ? html`<${Sheet} title=${`${m.past.title}: ${v.name}`} onClose=${() => setSheet('')}><${Lazy} from="past" name="Past" props=${{ row: colony }} /></${Sheet}>` : sheet && html`<${LogSheet} colonyId=${id} kind=${sheet} onClose=${() => setSheet('')} />`}`;
+    ${
+      sheet === 'past'
+        ? html`
+            <${Sheet} title=${`${m.past.title}: ${v.name}`} onClose=${() => setSheet('')}>
+              <${Lazy} from="past" name="Past" props=${{ row: colony }} />
+            </${Sheet}>
+          `
+        : sheet &&
+          html`
+            <${LogSheet} colonyId=${id} kind=${sheet} onClose=${() => setSheet('')} />
+          `
+    }
+  `;
 }
 
-/** Its pictures: take one, how it grew side by side, and each of them large. @param {{colonyId: string, name: string}} props */
+/**
+ * Its pictures: take one, how it grew side by side, and each of them large.
+ * @param {{colonyId: string, name: string}} props
+ */
 function Photos({ colonyId, name }) {
   const [busy, setBusy] = useState(false);
   const [large, setLarge] = useState('');
-  const all = useKind('photo').filter((row) => row.set.colony_id === colonyId).slice(0, PICTURES_SHOWN);
+  const all = useKind('photo')
+    .filter((row) => row.set.colony_id === colonyId)
+    .slice(0, PICTURES_SHOWN);
   /** @param {any} event */
   const take = async (event) => {
     const [file] = event.target.files;
@@ -73,21 +175,83 @@ function Photos({ colonyId, name }) {
     }
   };
   const at = all.findIndex((row) => row.id === large);
-  return html`<section class="stack" aria-label=${m.photos.title}><h2>${m.photos.title}</h2>
-    ${all.length > 0 && html`<ol class="photo-strip">${all.map((row) => html`<li key=${row.id}>
-      <button type="button" class="photo-button" aria-haspopup="dialog" aria-label=${m.photos.large(day(row))} onClick=${() => setLarge(row.id)}><${Photo} row=${row} words="" /></button>
-      <p>${day(row)}</p>${row.state !== 'synced' && html`<p><${SaveState} state=${row.state} /></p>`}</li>`)}</ol>`}
-    ${at >= 0 && html`<${Large} all=${all} at=${at} name=${name} onTurn=${setLarge} />`}
-    <label class="button wide file"><${Icon} name="photo" />${busy ? m.photos.busy : m.photos.take}<input type="file" accept="image/*" capture="environment" disabled=${busy} onChange=${take} /></label></section>`;
+  return html`
+    <section class="stack" aria-label=${m.photos.title}>
+      <h2>${m.photos.title}</h2>
+      ${
+        all.length > 0 &&
+        html`
+          <ol class="photo-strip">
+            ${all.map(
+              (row) => html`
+                <li key=${row.id}>
+                  <button
+                    type="button"
+                    class="photo-button"
+                    aria-haspopup="dialog"
+                    aria-label=${m.photos.large(day(row))}
+                    onClick=${() => setLarge(row.id)}
+                  >
+                    <${Photo} row=${row} words="" />
+                  </button>
+                  <p>${day(row)}</p>
+                  ${
+                    row.state !== 'synced' &&
+                    html`
+                      <p><${SaveState} state=${row.state} /></p>
+                    `
+                  }
+                </li>
+              `,
+            )}
+          </ol>
+        `
+      }
+      ${
+        at >= 0 &&
+        html`
+          <${Large} all=${all} at=${at} name=${name} onTurn=${setLarge} />
+        `
+      }
+      <label class="button wide file">
+        <${Icon} name="photo" />
+        ${busy ? m.photos.busy : m.photos.take}
+        <input type="file" accept="image/*" capture="environment" disabled=${busy} onChange=${take} />
+      </label>
+    </section>
+  `;
 }
 
-/** One picture as large as the phone, and the way to its neighbours. @param {{all: ShownRow[], at: number, name: string, onTurn: (id: string) => void}} props */
+/**
+ * One picture as large as the phone, and the way to its neighbours.
+ * @param {{all: ShownRow[], at: number, name: string, onTurn: (id: string) => void}} props
+ */
 function Large({ all, at, name, onTurn }) {
   const row = /** @type {ShownRow} */ (all[at]);
-  const turn = (/** @type {ShownRow | undefined} */ to, /** @type {string} */ words) => html`<button type="button" class="button" disabled=${!to} onClick=${() => onTurn(to?.id ?? '')}>${words}</button>`;
-  return html`<${Sheet} title=${day(row)} onClose=${() => onTurn('')}><${Photo} key=${row.id} row=${row} words=${m.photos.of(name, day(row))} />
-    ${all.length > 1 && html`<div class="wrap even">${turn(all[at + 1], m.photos.older)}${turn(all[at - 1], m.photos.newer)}</div>`}
-    <button type="button" class="button warn" onClick=${() => { onTurn(''); void voidLog(row); }}>${m.photos.remove}</button></${Sheet}>`;
+  const turn = (/** @type {ShownRow | undefined} */ to, /** @type {string} */ words) => html`
+    <button type="button" class="button" disabled=${!to} onClick=${() => onTurn(to?.id ?? '')}>${words}</button>
+  `;
+  return html`
+    <${Sheet} title=${day(row)} onClose=${() => onTurn('')}>
+      <${Photo} key=${row.id} row=${row} words=${m.photos.of(name, day(row))} />
+      ${
+        all.length > 1 &&
+        html`
+          <div class="wrap even">${turn(all[at + 1], m.photos.older)}${turn(all[at - 1], m.photos.newer)}</div>
+        `
+      }
+      <button
+        type="button"
+        class="button warn"
+        onClick=${() => {
+          onTurn('');
+          void voidLog(row);
+        }}
+      >
+        ${m.photos.remove}
+      </button>
+    </${Sheet}>
+  `;
 }
 
 /** @param {ShownRow} row */

@@ -1,4 +1,5 @@
-// The history as a diary: by day, newest first. Only the pages near the view are read and drawn, so that years of it stay light.
+// The history as a diary: by day, newest first. Only the pages near the view are read and drawn, so that years of it
+// stay light.
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { eventInWords, timeOfDay } from '../components/in-words.js';
@@ -28,33 +29,102 @@ export function Diary({ colonyId }) {
   const [long, setLong] = useState(false);
   const text = wanted.trim().toLowerCase();
   /** @param {ShownRow} row */
-  const fits = (row) => (!kind || row.kind === kind) && (!text || `${eventInWords(row)} ${row.set.remark ?? ''}`.toLowerCase().includes(text));
-  return html`<section class="stack" aria-label=${m.colony.diary}><h2>${m.colony.diary}</h2>
-    ${long && html`<div class="pair screen-only"><label>${m.diary.search}<input type="search" value=${wanted} onInput=${(/** @type {any} */ e) => setWanted(e.target.value)} /></label>
-      <label>${m.diary.kinds}<select onChange=${(/** @type {any} */ e) => setKind(e.target.value)}><option value="">${m.diary.all}</option>${KINDS.map(([each, words]) => html`<option value=${each}>${words}</option>`)}</select></label></div>`}
-    <${Pages} key=${`${kind} ${text}`} colonyId=${colonyId} fits=${fits} none=${kind || text ? m.diary.none : m.diary.empty} onLong=${() => setLong(true)} /></section>`;
+  const fits = (row) =>
+    (!kind || row.kind === kind) &&
+    (!text || `${eventInWords(row)} ${row.set.remark ?? ''}`.toLowerCase().includes(text));
+  return html`
+    <section class="stack" aria-label=${m.colony.diary}>
+      <h2>${m.colony.diary}</h2>
+      ${
+        long &&
+        html`
+          <div class="pair screen-only">
+            <label>
+              ${m.diary.search}
+              <input type="search" value=${wanted} onInput=${(/** @type {any} */ e) => setWanted(e.target.value)} />
+            </label>
+            <label>
+              ${m.diary.kinds}
+              <select onChange=${(/** @type {any} */ e) => setKind(e.target.value)}>
+                <option value="">${m.diary.all}</option>
+                ${KINDS.map(
+                  ([each, words]) => html`
+                    <option value=${each}>${words}</option>
+                  `,
+                )}
+              </select>
+            </label>
+          </div>
+        `
+      }
+      <${Pages}
+        key=${`${kind} ${text}`}
+        colonyId=${colonyId}
+        fits=${fits}
+        none=${kind || text ? m.diary.none : m.diary.empty}
+        onLong=${() => setLong(true)}
+      />
+    </section>
+  `;
 }
 
-/** The pages that were asked for so far, and the next one as soon as their end comes into view. @param {{colonyId: string, fits: (row: ShownRow) => boolean, none: string, onLong: () => void}} props */
+/**
+ * The pages that were asked for so far, and the next one as soon as their end comes into view.
+ * @param {{colonyId: string, fits: (row: ShownRow) => boolean, none: string, onLong: () => void}} props
+ */
 function Pages({ colonyId, fits, none, onLong }) {
   const [ends, setEnds] = useState(/** @type {End[]} */ ([]));
   const [asked, setAsked] = useState(1);
   const button = useRef(/** @type {any} */ (null));
   const last = ends[asked - 1];
   const more = last ? last.edge_ms > 1 : asked > 1;
-  const next = () => { if (last) setAsked(asked + 1); };
+  const next = () => {
+    if (last) setAsked(asked + 1);
+  };
   useEffect(() => {
     if (!last || !more) return undefined;
     onLong();
-    return watchNear(button.current, (near) => { if (near) next(); });
+    return watchNear(button.current, (near) => {
+      if (near) next();
+    });
   }, [asked, last?.edge_ms]);
-  return html`${Array.from({ length: asked }, (_, i) => html`<${Page} key=${i} colonyId=${colonyId} fits=${fits} stays=${!i} before=${ends[i - 1]} end=${ends[i]}
-      onRead=${(/** @type {End} */ end) => setEnds((known) => Object.assign([...known], { [i]: end }))} />`)}
-    ${more && html`<button type="button" class="button" ref=${button} onClick=${next}>${m.diary.earlier}</button>`}
-    ${last && !more && !ends.some((end) => end.day) && html`<p class="soft">${none}</p>`}`;
+  return html`
+    ${Array.from(
+      { length: asked },
+      (_, i) => html`
+        <${Page}
+          key=${i}
+          colonyId=${colonyId}
+          fits=${fits}
+          stays=${!i}
+          before=${ends[i - 1]}
+          end=${ends[i]}
+          onRead=${(/** @type {End} */ end) => setEnds((known) => Object.assign([...known], { [i]: end }))}
+        />
+      `,
+    )}
+    ${
+      more &&
+      html`
+        <button type="button" class="button" ref=${button} onClick=${next}>${m.diary.earlier}</button>
+      `
+    }
+    ${
+      last &&
+      !more &&
+      !ends.some((end) => end.day) &&
+      html`
+        <p class="soft">${none}</p>
+      `
+    }
+  `;
 }
 
-/** One page: read when it comes near the view, and an empty space of its height when it is far. @param {{colonyId: string, fits: (row: ShownRow) => boolean, stays: boolean, before?: End, end?: End, onRead: (end: End) => void}} props */
+/**
+ * One page: read when it comes near the view, and an empty space of its height when it is far.
+ * @param {{colonyId: string, fits: (row: ShownRow) => boolean, stays: boolean, before?: End, end?: End,
+ *   onRead: (end: End) => void}} props
+ */
 function Page({ colonyId, fits, stays, before, end, onRead }) {
   const [log, setLog] = useState(/** @type {ShownRow[] | null} */ (null));
   const [near, setNear] = useState(true);
@@ -62,46 +132,101 @@ function Page({ colonyId, fits, stays, before, end, onRead }) {
   const [opened, setOpened] = useState('');
   const box = useRef(/** @type {any} */ (null));
   const height_px = useRef(0);
-  useEffect(() => (stays ? undefined : watchNear(box.current, (comes, height) => {
-    if (!comes && box.current.contains(document.activeElement)) return; // never take away where the keyboard is
-    if (!comes) {
-      height_px.current = height;
-      setLog(null);
-    }
-    setNear(comes);
-  })), []);
+  useEffect(
+    () =>
+      stays
+        ? undefined
+        : watchNear(box.current, (comes, height) => {
+            if (!comes && box.current.contains(document.activeElement)) return; // never take away where the keyboard is
+            if (!comes) {
+              height_px.current = height;
+              setLog(null);
+            }
+            setNear(comes);
+          }),
+    [],
+  );
   useEffect(() => {
     if (!near) return undefined;
     let wanted = true;
-    void readBack(colonyId, { before_ms: before?.edge_ms, from_ms: end?.edge_ms, most: end ? 2 * PAGE : PAGE, fits }, (soFar) => {
-      if (wanted && !end) {
-        setLog([...soFar.log]); // it grows on
-        setBack(soFar.edge_ms);
-      }
-      return wanted;
-    }).then((read) => {
+    void readBack(
+      colonyId,
+      { before_ms: before?.edge_ms, from_ms: end?.edge_ms, most: end ? 2 * PAGE : PAGE, fits },
+      (soFar) => {
+        if (wanted && !end) {
+          setLog([...soFar.log]); // it grows on
+          setBack(soFar.edge_ms);
+        }
+        return wanted;
+      },
+    ).then((read) => {
       if (!wanted || !read) return;
       setLog(read.log);
       setBack(0);
-      onRead({ edge_ms: read.edge_ms, day: read.log.length ? dayOf(read.log.at(-1)) : before?.day ?? '' });
+      onRead({ edge_ms: read.edge_ms, day: read.log.length ? dayOf(read.log.at(-1)) : (before?.day ?? '') });
     });
-    return () => { wanted = false; };
+    return () => {
+      wanted = false;
+    };
   }, [near, before?.edge_ms, outbox.value, stored.value]);
-  const days = useMemo(() => byDay(log ?? []).map(([day, entries]) => html`<div key=${day}>
-    ${day !== before?.day && html`<h3 class="day">${dayInWords(entries[0]?.happened_ms ?? 0)}</h3>`}<ul class="diary">${entries.map((row) => html`<${Entry} key=${row.id} row=${row} onOpen=${setOpened} />`)}</ul></div>`), [log, before?.day, today.value]);
+  const days = useMemo(
+    () =>
+      byDay(log ?? []).map(
+        ([day, entries]) => html`
+          <div key=${day}>
+            ${
+              day !== before?.day &&
+              html`
+                <h3 class="day">${dayInWords(entries[0]?.happened_ms ?? 0)}</h3>
+              `
+            }
+            <ul class="diary">
+              ${entries.map(
+                (row) => html`
+                  <${Entry} key=${row.id} row=${row} onOpen=${setOpened} />
+                `,
+              )}
+            </ul>
+          </div>
+        `,
+      ),
+    [log, before?.day, today.value],
+  );
   const open = log?.find((row) => row.id === opened);
-  return html`<div class="stack" ref=${box} style=${log ? '' : `height: ${height_px.current}px`}>
-    ${days}
-    ${back_ms > 0 && html`<p class="soft">${m.diary.looking(dayInWords(back_ms))}</p>`}
-    ${open && html`<${Sheet} title=${eventInWords(open)} onClose=${() => setOpened('')}><${Lazy} from="past" name="Past" props=${{ row: open }} /></${Sheet}>`}</div>`;
+  return html`
+    <div class="stack" ref=${box} style=${log ? '' : `height: ${height_px.current}px`}>
+      ${days}
+      ${
+        back_ms > 0 &&
+        html`
+          <p class="soft">${m.diary.looking(dayInWords(back_ms))}</p>
+        `
+      }
+      ${
+        open &&
+        html`
+          <${Sheet} title=${eventInWords(open)} onClose=${() => setOpened('')}>
+            <${Lazy} from="past" name="Past" props=${{ row: open }} />
+          </${Sheet}>
+        `
+      }
+    </div>
+  `;
 }
 
-/** Say whether a part is in view or less than a screen away, now and whenever that changes. @param {Element} part @param {(near: boolean, height_px: number) => void} tell */
+/**
+ * Say whether a part is in view or less than a screen away, now and whenever that changes.
+ * @param {Element} part
+ * @param {(near: boolean, height_px: number) => void} tell
+ */
 function watchNear(part, tell) {
-  const watcher = new IntersectionObserver((seen) => {
-    const last = seen.at(-1);
-    if (last) tell(last.isIntersecting, last.boundingClientRect.height);
-  }, { rootMargin: '100% 0px' });
+  const watcher = new IntersectionObserver(
+    (seen) => {
+      const last = seen.at(-1);
+      if (last) tell(last.isIntersecting, last.boundingClientRect.height);
+    },
+    { rootMargin: '100% 0px' },
+  );
   watcher.observe(part);
   return () => watcher.disconnect();
 }
@@ -125,15 +250,61 @@ function dayInWords(ms) {
   const day = new Date(ms);
   if (day.toDateString() === new Date(now.peek()).toDateString()) return m.diary.today;
   if (day.toDateString() === new Date(now.peek() - DAY_MS).toDateString()) return m.diary.yesterday;
-  return day.toLocaleDateString([], { weekday: 'long', day: 'numeric', month: 'long', ...(day.getFullYear() === new Date(now.peek()).getFullYear() ? {} : { year: 'numeric' }) });
+  return day.toLocaleDateString([], {
+    weekday: 'long',
+    day: 'numeric',
+    month: 'long',
+    ...(day.getFullYear() === new Date(now.peek()).getFullYear() ? {} : { year: 'numeric' }),
+  });
 }
 
 /** @param {{row: ShownRow, onOpen: (id: string) => void}} props */
 function Entry({ row, onOpen }) {
   const who = row.by ? rows.value.get(row.by)?.set.name : null;
   const tasting = row.set.tasting_id && rows.value.get(row.set.tasting_id)?.set.name;
-  return html`<li class="row"><span class=${`badge ${row.kind === 'fault' && !row.set.resolved_at ? 'warn' : ''}`}><${Icon} name=${row.kind === 'feeding' ? row.set.need : row.kind} /></span>
-    <button type="button" class="open grow" aria-haspopup="dialog" onClick=${() => onOpen(row.id)}><span class="words">${eventInWords(row)}</span>${row.set.remark && html`<span class="soft">${row.set.remark}</span>`}${tasting && html`<span class="soft">${m.tasting.part(tasting)}</span>`}
-      <span class="soft">${timeOfDay(row.happened_ms ?? 0)} ${who ? t.round.by(who) : ''}${row.state === 'synced' ? '' : html` · <${SaveState} state=${row.state} />`}</span></button>
-    ${row.kind === 'photo' && html`<${Photo} row=${row} words="" />`}<button type="button" class="button quiet screen-only" aria-label=${`${m.diary.void}: ${eventInWords(row)}`} onClick=${() => voidLog(row)}>${m.diary.void}</button></li>`;
+  return html`
+    <li class="row">
+      <span class=${`badge ${row.kind === 'fault' && !row.set.resolved_at ? 'warn' : ''}`}>
+        <${Icon} name=${row.kind === 'feeding' ? row.set.need : row.kind} />
+      </span>
+      <button type="button" class="open grow" aria-haspopup="dialog" onClick=${() => onOpen(row.id)}>
+        <span class="words">${eventInWords(row)}</span>
+        ${
+          row.set.remark &&
+          html`
+            <span class="soft">${row.set.remark}</span>
+          `
+        }${
+          tasting &&
+          html`
+            <span class="soft">${m.tasting.part(tasting)}</span>
+          `
+        }
+        <span class="soft">
+          ${timeOfDay(row.happened_ms ?? 0)}${' '}${who ? t.round.by(who) : ''}${
+            row.state === 'synced'
+              ? ''
+              : html`
+                  ${' · '}
+                  <${SaveState} state=${row.state} />
+                `
+          }
+        </span>
+      </button>
+      ${
+        row.kind === 'photo' &&
+        html`
+          <${Photo} row=${row} words="" />
+        `
+      }
+      <button
+        type="button"
+        class="button quiet screen-only"
+        aria-label=${`${m.diary.void}: ${eventInWords(row)}`}
+        onClick=${() => voidLog(row)}
+      >
+        ${m.diary.void}
+      </button>
+    </li>
+  `;
 }

@@ -12,19 +12,49 @@ export const fieldName = (name) => m.fields[name] ?? capital(name.replaceAll('_'
 export const kindName = (kind) => /** @type {Record<string, string>} */ (t.kinds)[kind] ?? m.registers[kind] ?? kind;
 
 /** The catalogue's word table for a field's codes. @type {Record<string, string>} */
-const TABLES = { need: 'need', food_code: 'food', food_codes: 'food', vessel_code: 'vessel', origin: 'origin', form: 'form', size_class: 'size', fault: 'fault', despite: 'origin_why' };
+const TABLES = {
+  need: 'need',
+  food_code: 'food',
+  food_codes: 'food',
+  vessel_code: 'vessel',
+  origin: 'origin',
+  form: 'form',
+  size_class: 'size',
+  fault: 'fault',
+  despite: 'origin_why',
+};
 /** The app's own words for a field's codes. @type {Record<string, Record<string, string>>} */
 const OWN = {
-  stage: t.stages, condition: t.conditions, outcome: t.outcomes, reading: t.readings, level: t.readings, tint: t.tints, colour_seen: t.colour_seen, workers_coarse: t.coarse, eggs: t.coarse, larvae: t.coarse, pupae: t.coarse,
-  guild: m.own.guilds, founding_mode: m.own.foundings, place_type: m.places.types, action: { ...t.event.water, read: m.values.read }, why: Object.fromEntries(t.later.why),
+  stage: t.stages,
+  condition: t.conditions,
+  outcome: t.outcomes,
+  reading: t.readings,
+  level: t.readings,
+  tint: t.tints,
+  colour_seen: t.colour_seen,
+  workers_coarse: t.coarse,
+  eggs: t.coarse,
+  larvae: t.coarse,
+  pupae: t.coarse,
+  guild: m.own.guilds,
+  founding_mode: m.own.foundings,
+  place_type: m.places.types,
+  action: { ...t.event.water, read: m.values.read },
+  why: Object.fromEntries(t.later.why),
 };
 
 /** @param {string} field @param {any} value @returns {string} */
 export function valueInWords(field, value) {
-  if (value === null || value === undefined || value === '' || (Array.isArray(value) && !value.length)) return m.values.empty;
+  if (value === null || value === undefined || value === '' || (Array.isArray(value) && !value.length)) {
+    return m.values.empty;
+  }
   if (typeof value === 'boolean') return value ? m.values.yes : m.values.no;
   if (Array.isArray(value)) return value.map((each) => valueInWords(field, each)).join(', ');
-  if (typeof value === 'object') return Object.entries(value).map(([need, days]) => m.values.every(wordFor('need', need), days)).join(', ');
+  if (typeof value === 'object') {
+    return Object.entries(value)
+      .map(([need, days]) => m.values.every(wordFor('need', need), days))
+      .join(', ');
+  }
   if (field.endsWith('_c')) return temperature(value);
   if (field.endsWith('_id') || field.endsWith('_ids')) return recordInWords(value);
   if (/_on$|_by$/.test(field)) return fullDay(value);
@@ -46,5 +76,8 @@ function recordInWords(id) {
 /** What a thing is called. @param {{kind: string, set: Record<string, any>}} thing */
 export function nameInWords({ kind, set }) {
   const words = catalogue.value?.words ?? {};
-  return set.name ?? (set.food_code ? capital(wordFor('food', set.food_code)) : words.vessel?.[set.vessel_code] ?? kindName(kind));
+  return (
+    set.name ??
+    (set.food_code ? capital(wordFor('food', set.food_code)) : (words.vessel?.[set.vessel_code] ?? kindName(kind)))
+  );
 }

@@ -1,8 +1,18 @@
 // Handing the shelf over: passes for stand-ins, with their link, their dates and what they did; who needs one while you
 // are away; a new one; the calendar.
+// Longer than 300 lines because it holds a pass from its making to its end.
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
-import { capital, eventInWords, inWords, nameOf, portionInWords, shortDay, wordFor } from '../components/in-words.js';
+import {
+  capital,
+  dayAndTime,
+  eventInWords,
+  inWords,
+  nameOf,
+  portionInWords,
+  shortDay,
+  wordFor,
+} from '../components/in-words.js';
 import { ManyChoice, Sheet, textsOf, useAttempt, whyNot } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
@@ -16,20 +26,43 @@ import { StandInView } from './standin.js';
 
 /** @typedef {{colony_ids: string[], starts_on: string, ends_on: string}} Trip */
 /** @typedef {{need: string, portion: import('../care/words.js').Portion | null}} TopUp */
-/** @typedef {{colony_id: string, verdict: 'nobody' | 'nobody_after_top_up' | 'visit', top_up: TopUp[], visit_every_days: number | null, reasons: Array<{code: string, args: Record<string, any>}>}} ColonyHoliday */
+/**
+ * @typedef {{colony_id: string, verdict: 'nobody' | 'nobody_after_top_up' | 'visit', top_up: TopUp[],
+ *   visit_every_days: number | null, reasons: Array<{code: string, args: Record<string, any>}>}} ColonyHoliday
+ */
 
 export function HandOverScreen() {
   const [trip, setTrip] = useState(/** @type {Trip | null} */ (null));
-  return html`<h1>${m.handover.title}</h1><p class="soft">${m.handover.about}</p>
-    ${rowsOf('pass').reverse().map((row) => html`<${Pass} key=${row.id} row=${row} />`)}
-    <${Holiday} onPass=${setTrip} /><${PassForm} key=${JSON.stringify(trip)} trip=${trip} />
-    <section class="card"><h2>${m.handover.calendar}</h2><${CalendarAddress} passId=${null} /></section>`;
+  return html`
+    <h1>${m.handover.title}</h1>
+    <p class="soft">${m.handover.about}</p>
+    ${rowsOf('pass')
+      .reverse()
+      .map(
+        (row) => html`
+          <${Pass} key=${row.id} row=${row} />
+        `,
+      )}
+    <${Holiday} onPass=${setTrip} />
+    <${PassForm} key=${JSON.stringify(trip)} trip=${trip} />
+    <section class="card">
+      <h2>${m.handover.calendar}</h2>
+      <${CalendarAddress} passId=${null} />
+    </section>
+  `;
 }
 
 /** What the guests of a pass logged, newest first. @param {string} passId @param {string[]} colonyIds */
 export function doneUnder(passId, colonyIds) {
-  const guests = new Set(rowsOf('person').filter((person) => person.set.pass_id === passId).map((person) => person.id));
-  return colonyIds.flatMap((id) => events.value.get(id) ?? []).filter((row) => row.by && guests.has(row.by)).sort((a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0));
+  const guests = new Set(
+    rowsOf('person')
+      .filter((person) => person.set.pass_id === passId)
+      .map((person) => person.id),
+  );
+  return colonyIds
+    .flatMap((id) => events.value.get(id) ?? [])
+    .filter((row) => row.by && guests.has(row.by))
+    .sort((a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0));
 }
 
 /** @param {{row: import('../care/overlay.js').ShownRow}} props */
@@ -39,22 +72,129 @@ function Pass({ row }) {
   const { attempt, busy, said } = useAttempt();
   const v = row.set;
   const over = v.revoked_at_ms || today.value > v.ends_on;
-  const state = v.revoked_at_ms ? m.handover.state.back : today.value < v.starts_on ? m.handover.state.from(shortDay(v.starts_on)) : over ? m.handover.state.ended : m.handover.state.now;
+  const state = v.revoked_at_ms
+    ? m.handover.state.back
+    : today.value < v.starts_on
+      ? m.handover.state.from(shortDay(v.starts_on))
+      : over
+        ? m.handover.state.ended
+        : m.handover.state.now;
   const done = doneUnder(row.id, v.colony_ids);
-  const makeLink = () => attempt(async () => { await syncNow(); setLink(await post(`/api/passes/${row.id}/link`)); });
-  const takeBack = () => confirm(m.handover.sure(v.name)) && attempt(async () => { await post(`/api/passes/${row.id}/revoke`); await syncNow(); });
-  return html`<article class="card"><h2>${v.name}</h2><p class="soft">${shortDay(v.starts_on)} ${m.handover.to} ${shortDay(v.ends_on)} · <strong>${state}</strong> · ${v.colony_ids.map(nameOf).join(', ')}</p>
-    ${(done.length > 0 || over) && html`<section class="stack"><h3>${m.handover.done_by(v.name)}</h3>${done.length ? html`<ul class="done-list">${done.map((each) => html`<li key=${each.id}><${Icon} name="done" /><div class="grow"><p><strong>${nameOf(each.set.colony_id)}</strong> ${eventInWords(each)}</p>
-      <p class="soft">${new Date(each.happened_ms ?? 0).toLocaleString([], { weekday: 'short', day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' })}</p></div></li>`)}</ul>` : html`<p class="soft">${m.handover.nothing}</p>`}</section>`}
-    ${link && html`<div class="stack"><p>${m.handover.link_once}</p><div class="qr" role="img" aria-label=${m.handover.share_title(v.name)} dangerouslySetInnerHTML=${{ __html: link.qr_svg }} /><p><a class="address" href=${link.link}>${link.link}</a></p><p>${m.handover.by_code} <span class="code">${link.code}</span></p>
-      ${'share' in navigator && html`<button type="button" class="button wide" onClick=${() => navigator.share({ title: m.handover.share_title(v.name), url: link.link }).catch(() => undefined)}><${Icon} name="share" />${m.handover.share}</button>`}</div>`}
-    ${said}
-    ${!over && html`<div class="wrap even"><button type="button" class="button main" disabled=${busy} onClick=${makeLink}>${link ? m.handover.new_link : m.handover.make_link}</button>
-      <button type="button" class="button" onClick=${() => setPreview(true)}>${m.handover.preview}</button>
-      <a class="button" href=${`#/paper/${row.id}`}><${Icon} name="print" />${m.handover.print}</a></div><${CalendarAddress} passId=${row.id} />`}
-    ${!v.revoked_at_ms && html`<button type="button" class="button warn" disabled=${busy} onClick=${takeBack}>${m.handover.take_back}</button>`}
-    ${preview && html`<${Sheet} title=${m.handover.preview_title(v.name)} onClose=${() => setPreview(false)}><div class="stack" inert><${StandInView} given=${v} state="open" colonies=${rowsWith(v.colony_ids)} /></div></${Sheet}>`}
-  </article>`;
+  const makeLink = () =>
+    attempt(async () => {
+      await syncNow();
+      setLink(await post(`/api/passes/${row.id}/link`));
+    });
+  const takeBack = () =>
+    confirm(m.handover.sure(v.name)) &&
+    attempt(async () => {
+      await post(`/api/passes/${row.id}/revoke`);
+      await syncNow();
+    });
+  const share = () => navigator.share({ title: m.handover.share_title(v.name), url: link.link }).catch(() => undefined);
+  return html`
+    <article class="card">
+      <h2>${v.name}</h2>
+      <p class="soft">
+        ${shortDay(v.starts_on)}${' '}${m.handover.to}${' '}${shortDay(v.ends_on)}${' · '}
+        <strong>${state}</strong>
+        ${' · '}${v.colony_ids.map(nameOf).join(', ')}
+      </p>
+      ${
+        (done.length > 0 || over) &&
+        html`
+          <section class="stack">
+            <h3>${m.handover.done_by(v.name)}</h3>
+            ${
+              done.length
+                ? html`
+                    <ul class="done-list">
+                      ${done.map(
+                        (each) => html`
+                          <li key=${each.id}>
+                            <${Icon} name="done" />
+                            <div class="grow">
+                              <p>
+                                <strong>${nameOf(each.set.colony_id)}</strong>
+                                ${' '}${eventInWords(each)}
+                              </p>
+                              <p class="soft">${dayAndTime(each.happened_ms ?? 0)}</p>
+                            </div>
+                          </li>
+                        `,
+                      )}
+                    </ul>
+                  `
+                : html`
+                    <p class="soft">${m.handover.nothing}</p>
+                  `
+            }
+          </section>
+        `
+      }
+      ${
+        link &&
+        html`
+          <div class="stack">
+            <p>${m.handover.link_once}</p>
+            <div
+              class="qr"
+              role="img"
+              aria-label=${m.handover.share_title(v.name)}
+              dangerouslySetInnerHTML=${{ __html: link.qr_svg }}
+            />
+            <p><a class="address" href=${link.link}>${link.link}</a></p>
+            <p>
+              ${m.handover.by_code}${' '}
+              <span class="code">${link.code}</span>
+            </p>
+            ${
+              'share' in navigator &&
+              html`
+                <button type="button" class="button wide" onClick=${share}>
+                  <${Icon} name="share" />
+                  ${m.handover.share}
+                </button>
+              `
+            }
+          </div>
+        `
+      }
+      ${said}
+      ${
+        !over &&
+        html`
+          <div class="wrap even">
+            <button type="button" class="button main" disabled=${busy} onClick=${makeLink}>
+              ${link ? m.handover.new_link : m.handover.make_link}
+            </button>
+            <button type="button" class="button" onClick=${() => setPreview(true)}>${m.handover.preview}</button>
+            <a class="button" href=${`#/paper/${row.id}`}>
+              <${Icon} name="print" />
+              ${m.handover.print}
+            </a>
+          </div>
+          <${CalendarAddress} passId=${row.id} />
+        `
+      }
+      ${
+        !v.revoked_at_ms &&
+        html`
+          <button type="button" class="button warn" disabled=${busy} onClick=${takeBack}>
+            ${m.handover.take_back}
+          </button>
+        `
+      }
+      ${
+        preview &&
+        html`
+          <${Sheet} title=${m.handover.preview_title(v.name)} onClose=${() => setPreview(false)}>
+            <div class="stack" inert><${StandInView} given=${v} state="open" colonies=${rowsWith(v.colony_ids)} /></div>
+          </${Sheet}>
+        `
+      }
+    </article>
+  `;
 }
 
 /** @param {string[]} ids */
@@ -67,9 +207,14 @@ function PassForm({ trip }) {
   const colonies = coloniesInOrder();
   const [chosen, setChosen] = useState(trip?.colony_ids ?? []);
   const who = useRef(/** @type {HTMLInputElement | null} */ (null));
-  useEffect(() => { if (trip) who.current?.focus(); }, []);
+  useEffect(() => {
+    if (trip) who.current?.focus();
+  }, []);
   const form = useAttempt();
-  const stings = (/** @type {any} */ colony) => Boolean(catalogue.value?.species?.[colony?.set.species_code]?.stings ?? colony?.set.stings);
+  const stings = (/** @type {any} */ colony) =>
+    Boolean(catalogue.value?.species?.[colony?.set.species_code]?.stings ?? colony?.set.stings);
+  const named = (/** @type {any} */ colony) =>
+    stings(colony) ? `${colony.set.name} (${m.handover.stings})` : colony.set.name;
   const stinging = chosen.filter((id) => stings(colonies.find((each) => each.id === id)));
   /** @param {any} event */
   function save(event) {
@@ -79,48 +224,116 @@ function PassForm({ trip }) {
     if (text('ends_on') < text('starts_on')) return form.say(m.handover.backwards);
     return form.attempt(async () => {
       await keep('pass', {
-        name: text('name'), colony_ids: chosen, starts_on: text('starts_on'), ends_on: text('ends_on'), instructions: text('instructions'),
-        emergency_contact: text('emergency_contact'), stinging_ok_ids: stinging,
+        name: text('name'),
+        colony_ids: chosen,
+        starts_on: text('starts_on'),
+        ends_on: text('ends_on'),
+        instructions: text('instructions'),
+        emergency_contact: text('emergency_contact'),
+        stinging_ok_ids: stinging,
       });
       say(t.saved);
       event.target.reset();
       setChosen([]);
     });
   }
-  return html`<form class="card" onSubmit=${save}><h2>${m.handover.new}</h2>
-    <label>${m.handover.who}<input ref=${who} name="name" required maxlength="60" autocomplete="off" /></label>
-    <${ManyChoice} label=${m.handover.colonies} values=${chosen} onChange=${setChosen} options=${colonies.map((colony) => [colony.id, `${colony.set.name}${stings(colony) ? ` (${m.handover.stings})` : ''}`])} />
-    ${chosen.length < colonies.length && html`<button type="button" class="button" onClick=${() => setChosen(colonies.map((colony) => colony.id))}>${m.handover.all}</button>`}
-    ${stinging.length > 0 && html`<p class="caution" role="status">${m.handover.stings_words}</p>`}
-    <div class="pair"><label>${m.handover.first}<input name="starts_on" type="date" required defaultValue=${trip?.starts_on ?? today.value} /></label>
-    <label>${m.handover.last}<input name="ends_on" type="date" required defaultValue=${trip?.ends_on ?? dayOf(new Date(now.peek() + USUAL_DAYS * DAY_MS))} /></label></div>
-    <label>${m.handover.know}<textarea name="instructions" maxlength="4000"></textarea></label>
-    <label>${m.handover.call}<input name="emergency_contact" maxlength="200" inputmode="tel" /></label>
-    ${form.said}
-    <button class="button main wide" disabled=${form.busy}>${m.handover.go}</button></form>`;
+  return html`
+    <form class="card" onSubmit=${save}>
+      <h2>${m.handover.new}</h2>
+      <label>
+        ${m.handover.who}
+        <input ref=${who} name="name" required maxlength="60" autocomplete="off" />
+      </label>
+      <${ManyChoice}
+        label=${m.handover.colonies}
+        values=${chosen}
+        onChange=${setChosen}
+        options=${colonies.map((colony) => [colony.id, named(colony)])}
+      />
+      ${
+        chosen.length < colonies.length &&
+        html`
+          <button type="button" class="button" onClick=${() => setChosen(colonies.map((colony) => colony.id))}>
+            ${m.handover.all}
+          </button>
+        `
+      }
+      ${
+        stinging.length > 0 &&
+        html`
+          <p class="caution" role="status">${m.handover.stings_words}</p>
+        `
+      }
+      <div class="pair">
+        <label>
+          ${m.handover.first}
+          <input name="starts_on" type="date" required defaultValue=${trip?.starts_on ?? today.value} />
+        </label>
+        <label>
+          ${m.handover.last}
+          <input
+            name="ends_on"
+            type="date"
+            required
+            defaultValue=${trip?.ends_on ?? dayOf(new Date(now.peek() + USUAL_DAYS * DAY_MS))}
+          />
+        </label>
+      </div>
+      <label>
+        ${m.handover.know}
+        <textarea name="instructions" maxlength="4000"></textarea>
+      </label>
+      <label>
+        ${m.handover.call}
+        <input name="emergency_contact" maxlength="200" inputmode="tel" />
+      </label>
+      ${form.said}
+      <button class="button main wide" disabled=${form.busy}>${m.handover.go}</button>
+    </form>
+  `;
 }
 
 /** The secret address of a calendar feed: made, shown once, and ended. @param {{passId: string | null}} props */
 function CalendarAddress({ passId }) {
   const [url, setUrl] = useState('');
   const { attempt, busy, said } = useAttempt();
-  const make = () => attempt(async () => {
-    await syncNow();
-    setUrl((await post('/api/feeds', { pass_id: passId })).url);
-  });
-  const end = () => attempt(async () => {
-    await post('/api/feeds/revoke', { pass_id: passId });
-    setUrl('');
-    return m.calendar.ended;
-  });
-  const copy = () => attempt(async () => { await navigator.clipboard.writeText(url); return m.calendar.copied; });
-  return html`<details><summary>${m.calendar.title}</summary>
-    <p class="soft">${m.calendar.about}</p>
-    ${url && html`<p>${m.calendar.once}</p><p><a class="address" href=${url.replace(/^https?:/, 'webcal:')}>${url}</a></p>
-      <button type="button" class="button" onClick=${copy}>${m.calendar.copy}</button>`}
-    ${said}
-    <div class="wrap"><button type="button" class="button" disabled=${busy} onClick=${make}>${url ? m.calendar.anew : m.calendar.make}</button>
-      <button type="button" class="button" disabled=${busy} onClick=${end}>${m.calendar.end}</button></div></details>`;
+  const make = () =>
+    attempt(async () => {
+      await syncNow();
+      setUrl((await post('/api/feeds', { pass_id: passId })).url);
+    });
+  const end = () =>
+    attempt(async () => {
+      await post('/api/feeds/revoke', { pass_id: passId });
+      setUrl('');
+      return m.calendar.ended;
+    });
+  const copy = () =>
+    attempt(async () => {
+      await navigator.clipboard.writeText(url);
+      return m.calendar.copied;
+    });
+  return html`
+    <details>
+      <summary>${m.calendar.title}</summary>
+      <p class="soft">${m.calendar.about}</p>
+      ${
+        url &&
+        html`
+          <p>${m.calendar.once}</p>
+          <p><a class="address" href=${url.replace(/^https?:/, 'webcal:')}>${url}</a></p>
+          <button type="button" class="button" onClick=${copy}>${m.calendar.copy}</button>
+        `
+      }
+      ${said}
+      <div class="wrap">
+        <button type="button" class="button" disabled=${busy} onClick=${make}>
+          ${url ? m.calendar.anew : m.calendar.make}
+        </button>
+        <button type="button" class="button" disabled=${busy} onClick=${end}>${m.calendar.end}</button>
+      </div>
+    </details>
+  `;
 }
 
 // before you go away: which colonies need nobody, what to top up on the last day, and who needs a visit
@@ -129,7 +342,9 @@ const h = m.holiday;
 
 /** @param {{onPass: (trip: Trip) => void}} props `onPass` starts a pass for the colonies that need visits */
 function Holiday({ onPass }) {
-  const [found, setFound] = useState(/** @type {null | {trip: Trip, colonies: ColonyHoliday[], travel: any[]}} */ (null));
+  const [found, setFound] = useState(
+    /** @type {null | {trip: Trip, colonies: ColonyHoliday[], travel: any[]}} */ (null),
+  );
   const { attempt, busy, said } = useAttempt();
   /** @param {any} event */
   function look(event) {
@@ -138,30 +353,126 @@ function Holiday({ onPass }) {
     const [leave_on, return_on] = [text('leave_on'), text('return_on')];
     setFound(null);
     void attempt(async () => {
-      const answer = await post('/api/holiday', { leave_on, return_on }).catch((problem) => { throw new Error(whyNot(problem)); });
-      const colony_ids = answer.colonies.filter((/** @type {ColonyHoliday} */ each) => each.verdict === 'visit').map((/** @type {ColonyHoliday} */ each) => each.colony_id);
+      const answer = await post('/api/holiday', { leave_on, return_on }).catch((problem) => {
+        throw new Error(whyNot(problem));
+      });
+      const colony_ids = answer.colonies
+        .filter((/** @type {ColonyHoliday} */ each) => each.verdict === 'visit')
+        .map((/** @type {ColonyHoliday} */ each) => each.colony_id);
       setFound({ ...answer, trip: { colony_ids, starts_on: leave_on, ends_on: return_on } });
     });
   }
-  return html`<section class="card"><h2>${h.title}</h2><p class="soft">${h.about}</p>
-    <form class="stack" onSubmit=${look}><div class="pair"><label>${h.leave}<input name="leave_on" type="date" required min=${today.value} defaultValue=${today.value} /></label>
-      <label>${h.back}<input name="return_on" type="date" required min=${today.value} defaultValue=${dayOf(new Date(now.peek() + AWAY_DAYS * DAY_MS))} /></label></div>
-      ${said}<button class="button" disabled=${busy}>${h.go}</button></form>
-    <div role="status">${found && (found.colonies.length ? html`<ul class="done-list">${found.colonies.map((each) => html`<${OneColony} key=${each.colony_id} told=${each} />`)}</ul>` : html`<p>${h.none}</p>`)}</div>
-    ${found && found.trip.colony_ids.length > 0 && html`<button type="button" class="button main" onClick=${() => onPass(found.trip)}><${Icon} name="handover" />${h.pass}</button>`}
-    ${found && html`<details><summary>${h.travel}</summary><ul class="stack">${found.travel.map((rule) => html`<li>${inWords('travel', rule)}</li>`)}</ul></details>`}</section>`;
+  return html`
+    <section class="card">
+      <h2>${h.title}</h2>
+      <p class="soft">${h.about}</p>
+      <form class="stack" onSubmit=${look}>
+        <div class="pair">
+          <label>
+            ${h.leave}
+            <input name="leave_on" type="date" required min=${today.value} defaultValue=${today.value} />
+          </label>
+          <label>
+            ${h.back}
+            <input
+              name="return_on"
+              type="date"
+              required
+              min=${today.value}
+              defaultValue=${dayOf(new Date(now.peek() + AWAY_DAYS * DAY_MS))}
+            />
+          </label>
+        </div>
+        ${said}
+        <button class="button" disabled=${busy}>${h.go}</button>
+      </form>
+      <div role="status">
+        ${
+          found &&
+          (found.colonies.length
+            ? html`
+                <ul class="done-list">
+                  ${found.colonies.map(
+                    (each) => html`
+                      <${OneColony} key=${each.colony_id} told=${each} />
+                    `,
+                  )}
+                </ul>
+              `
+            : html`
+                <p>${h.none}</p>
+              `)
+        }
+      </div>
+      ${
+        found &&
+        found.trip.colony_ids.length > 0 &&
+        html`
+          <button type="button" class="button main" onClick=${() => onPass(found.trip)}>
+            <${Icon} name="handover" />
+            ${h.pass}
+          </button>
+        `
+      }
+      ${
+        found &&
+        html`
+          <details>
+            <summary>${h.travel}</summary>
+            <ul class="stack">
+              ${found.travel.map(
+                (rule) => html`
+                  <li>${inWords('travel', rule)}</li>
+                `,
+              )}
+            </ul>
+          </details>
+        `
+      }
+    </section>
+  `;
 }
 
 /** @param {{told: ColonyHoliday}} props */
 function OneColony({ told }) {
-  return html`<li><div class="grow stack"><h3>${nameOf(told.colony_id)}</h3>
-    <p><strong>${told.verdict === 'visit' ? h.visit(told.visit_every_days ?? 1) : h.verdict[told.verdict]}</strong></p>
-    ${told.top_up.length > 0 && html`<div><p>${h.top_up}</p>${told.top_up.map(({ need, portion }) => html`<p>${wordFor('need', need)}: ${portion ? portionInWords(portion) : h.full}</p>`)}</div>`}
-    ${told.reasons.map((reason) => html`<p class="soft">${capital(inWords('reason', withWords(reason)))}</p>`)}</div></li>`;
+  return html`
+    <li>
+      <div class="grow stack">
+        <h3>${nameOf(told.colony_id)}</h3>
+        <p>
+          <strong>${told.verdict === 'visit' ? h.visit(told.visit_every_days ?? 1) : h.verdict[told.verdict]}</strong>
+        </p>
+        ${
+          told.top_up.length > 0 &&
+          html`
+            <div>
+              <p>${h.top_up}</p>
+              ${told.top_up.map(
+                ({ need, portion }) => html`
+                  <p>${wordFor('need', need)}: ${portion ? portionInWords(portion) : h.full}</p>
+                `,
+              )}
+            </div>
+          `
+        }
+        ${told.reasons.map(
+          (reason) => html`
+            <p class="soft">${capital(inWords('reason', withWords(reason)))}</p>
+          `,
+        )}
+      </div>
+    </li>
+  `;
 }
 
-/** A reason whose need or fault is said in words, not by its code. @param {{code: string, args: Record<string, any>}} reason */
+/**
+ * A reason whose need or fault is said in words, not by its code.
+ * @param {{code: string, args: Record<string, any>}} reason
+ */
 function withWords({ code, args }) {
-  const said = Object.entries(args).map(([name, value]) => [name, name === 'need' || name === 'fault' ? wordFor(name, value).toLowerCase() : value]);
+  const said = Object.entries(args).map(([name, value]) => [
+    name,
+    name === 'need' || name === 'fault' ? wordFor(name, value).toLowerCase() : value,
+  ]);
   return { code, args: Object.fromEntries(said) };
 }

@@ -6,6 +6,8 @@ import { shortCode } from '../care/short-code.js';
 import { l } from '../text/en-labels.js';
 import { coloniesInOrder, speciesOf } from './shelf.js';
 
+const CODE_LOOK = { ecc: 'medium', border: 1 };
+
 /** The address in a label: opened by the app's own scanner, or by a camera in the browser. @param {string} id */
 export const labelAddress = (id) => `${location.origin}/#/at/${shortCode(id)}`;
 
@@ -14,14 +16,57 @@ export function LabelsScreen() {
   const [left_out, setLeftOut] = useState(/** @type {string[]} */ ([]));
   const [encode, setEncode] = useState(/** @type {any} */ (null));
   const { attempt, said } = useAttempt();
-  useEffect(() => { void attempt(async () => { const { default: made } = await import('qr'); setEncode(() => made); }); }, []);
+  useEffect(() => {
+    void attempt(async () => {
+      const { default: made } = await import('qr');
+      setEncode(() => made);
+    });
+  }, []);
   const chosen = colonies.filter((colony) => !left_out.includes(colony.id));
-  return html`<div class="screen-only stack"><h1>${l.title}</h1><p class="soft">${l.about}</p>
-      <${ManyChoice} label=${l.choose} values=${chosen.map((colony) => colony.id)} options=${colonies.map((colony) => [colony.id, colony.set.name])}
-        onChange=${(/** @type {string[]} */ ids) => setLeftOut(colonies.map((colony) => colony.id).filter((id) => !ids.includes(id)))} />
-      <div class="wrap even"><button type="button" class="button main" onClick=${() => print()}><${Icon} name="print" />${l.print}</button>
-        <a class="button" href="#/at"><${Icon} name="scan" />${l.scan}</a></div>${said}</div>
-    ${encode && html`<ul class="labels">${chosen.map((colony) => html`<li key=${colony.id}><strong>${colony.set.number ? `${colony.set.number} · ` : ''}${colony.set.name}</strong>
-      <div role="img" aria-label=${`${colony.set.name}: ${shortCode(colony.id)}`} dangerouslySetInnerHTML=${{ __html: encode(labelAddress(colony.id), 'svg', { ecc: 'medium', border: 1 }) }} />
-      <span class="code">${shortCode(colony.id)}</span><em>${speciesOf(colony.set)}</em></li>`)}</ul>`}`;
+  const choose = (/** @type {string[]} */ ids) =>
+    setLeftOut(colonies.map((colony) => colony.id).filter((id) => !ids.includes(id)));
+  return html`
+    <div class="screen-only stack">
+      <h1>${l.title}</h1>
+      <p class="soft">${l.about}</p>
+      <${ManyChoice}
+        label=${l.choose}
+        values=${chosen.map((colony) => colony.id)}
+        options=${colonies.map((colony) => [colony.id, colony.set.name])}
+        onChange=${choose}
+      />
+      <div class="wrap even">
+        <button type="button" class="button main" onClick=${() => print()}>
+          <${Icon} name="print" />
+          ${l.print}
+        </button>
+        <a class="button" href="#/at">
+          <${Icon} name="scan" />
+          ${l.scan}
+        </a>
+      </div>
+      ${said}
+    </div>
+    ${
+      encode &&
+      html`
+        <ul class="labels">
+          ${chosen.map(
+            (colony) => html`
+              <li key=${colony.id}>
+                <strong>${colony.set.number ? `${colony.set.number} · ` : ''}${colony.set.name}</strong>
+                <div
+                  role="img"
+                  aria-label=${`${colony.set.name}: ${shortCode(colony.id)}`}
+                  dangerouslySetInnerHTML=${{ __html: encode(labelAddress(colony.id), 'svg', CODE_LOOK) }}
+                />
+                <span class="code">${shortCode(colony.id)}</span>
+                <em>${speciesOf(colony.set)}</em>
+              </li>
+            `,
+          )}
+        </ul>
+      `
+    }
+  `;
 }

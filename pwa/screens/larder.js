@@ -1,5 +1,6 @@
 // The larder: foods in the house with their origin and how long they keep or are held, what to get by when, and sugar
 // water mixed at home.
+// Longer than 300 lines because it holds the sheets of a lot beside the list.
 import { useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { capital, inWords, weekDay, wordFor } from '../components/in-words.js';
@@ -19,46 +20,159 @@ const daysTo = (date) => Math.round((Date.parse(date) - Date.parse(today.value))
 
 export function LarderScreen() {
   const [sheet, setSheet] = useState('');
-  const lots = rowsOf('lot').filter((lot) => !lot.set.finished_on).sort((a, b) => (a.set.use_by ?? '9') < (b.set.use_by ?? '9') ? -1 : 1);
-  const known = [outbox.value.length, ...rowsOf('lot').map((lot) => `${lot.id} ${lot.rev}`)].join(); // asked anew once a change has reached the server
+  const lots = rowsOf('lot')
+    .filter((lot) => !lot.set.finished_on)
+    .sort((a, b) => ((a.set.use_by ?? '9') < (b.set.use_by ?? '9') ? -1 : 1));
+  // asked anew once a change has reached the server
+  const known = [outbox.value.length, ...rowsOf('lot').map((lot) => `${lot.id} ${lot.rev}`)].join();
   const { answer, problem } = useAnswer('/api/larder', known);
   const ahead = problem ? null : answer;
-  return html`<h1>${m.larder.title}</h1>
-    ${!lots.length && html`<${Empty} bare title=${m.larder.empty} />`}
-    ${lots.length > 0 && html`<section class="stack" aria-label=${m.larder.lots}>${lots.map((lot) => html`<${Lot} key=${lot.id} lot=${lot} left=${ahead?.left.find((/** @type {Left} */ each) => each.lot_id === lot.id)} />`)}</section>`}
-    <div class="wrap even"><button type="button" class="button main" onClick=${() => setSheet('lot')}><${Icon} name="add" />${m.larder.add}</button>
-      <button type="button" class="button" onClick=${() => setSheet('mix')}><${Icon} name="sugar" />${m.larder.mix}</button></div>
-    ${ahead?.outlooks.length > 0 && html`<${LarderOutlook} outlooks=${ahead.outlooks} spoils=${ahead.spoils} />`}
+  return html`
+    <h1>${m.larder.title}</h1>
+    ${
+      !lots.length &&
+      html`
+        <${Empty} bare title=${m.larder.empty} />
+      `
+    }
+    ${
+      lots.length > 0 &&
+      html`
+        <section class="stack" aria-label=${m.larder.lots}>
+          ${lots.map(
+            (lot) => html`
+              <${Lot}
+                key=${lot.id}
+                lot=${lot}
+                left=${ahead?.left.find((/** @type {Left} */ each) => each.lot_id === lot.id)}
+              />
+            `,
+          )}
+        </section>
+      `
+    }
+    <div class="wrap even">
+      <button type="button" class="button main" onClick=${() => setSheet('lot')}>
+        <${Icon} name="add" />
+        ${m.larder.add}
+      </button>
+      <button type="button" class="button" onClick=${() => setSheet('mix')}>
+        <${Icon} name="sugar" />
+        ${m.larder.mix}
+      </button>
+    </div>
+    ${
+      ahead?.outlooks.length > 0 &&
+      html`
+        <${LarderOutlook} outlooks=${ahead.outlooks} spoils=${ahead.spoils} />
+      `
+    }
     <a class="button" href="#/reckon">${m.reckon.title}</a>
-    ${sheet === 'lot' && html`<${LotSheet} onClose=${() => setSheet('')} />`}
-    ${sheet === 'mix' && html`<${MixSheet} onClose=${() => setSheet('')} />`}`;
+    ${
+      sheet === 'lot' &&
+      html`
+        <${LotSheet} onClose=${() => setSheet('')} />
+      `
+    }
+    ${
+      sheet === 'mix' &&
+      html`
+        <${MixSheet} onClose=${() => setSheet('')} />
+      `
+    }
+  `;
 }
 
-/** @typedef {{lot_id: string, amount: number, given: number}} Left what feedings since the amount was written down leave of a lot */
+/**
+ * @typedef {{lot_id: string, amount: number,
+ *   given: number}} Left what feedings since the amount was written down leave of a lot
+ */
 
-/** @param {{lot: import('../care/overlay.js').ShownRow, left?: Left}} props `left`: from the server, so with a connection only */
+/**
+ * @param {{lot: import('../care/overlay.js').ShownRow, left?: Left}} props `left`: from the server,
+ *   so with a connection only
+ */
 function Lot({ lot, left }) {
   const v = lot.set;
   const name = v.name || capital(wordFor('food', v.food_code));
   const [open, setOpen] = useState(false);
-  const verdict = originVerdict(catalogue.value?.origins ?? {}, v.origin, { got_on: v.got_on ?? null, today: today.value });
+  const verdict = originVerdict(catalogue.value?.origins ?? {}, v.origin, {
+    got_on: v.got_on ?? null,
+    today: today.value,
+  });
   const days = v.use_by ? daysTo(v.use_by) : null;
   const bad = ['refuse', 'hold'].includes(verdict.verdict) || (days !== null && days < 0);
-  const state = verdict.verdict === 'hold' && verdict.until ? m.larder.held(weekDay(verdict.until), daysTo(verdict.until))
-    : verdict.verdict === 'refuse' ? m.larder.never : days === null ? '' : days < 0 ? m.larder.over : m.larder.left(days);
+  const state =
+    verdict.verdict === 'hold' && verdict.until
+      ? m.larder.held(weekDay(verdict.until), daysTo(verdict.until))
+      : verdict.verdict === 'refuse'
+        ? m.larder.never
+        : days === null
+          ? ''
+          : days < 0
+            ? m.larder.over
+            : m.larder.left(days);
   const amount = `${v.amount} ${t.units[v.unit]?.(v.amount) ?? ''}`;
-  const facts = [v.size_class ? wordFor('size', v.size_class) : '', v.tint ? /** @type {any} */ (t.tints)[v.tint] : '', v.amount == null ? '' : left?.given ? m.larder.by_logs(Number(left.amount.toFixed(1)), amount) : amount, wordFor('origin', v.origin), v.got_on ? m.larder.got(weekDay(v.got_on)) : '', v.use_by ? m.larder.use_by(weekDay(v.use_by)) : ''].filter(Boolean).join(' · ');
+  const facts = [
+    v.size_class ? wordFor('size', v.size_class) : '',
+    v.tint ? /** @type {any} */ (t.tints)[v.tint] : '',
+    v.amount == null ? '' : left?.given ? m.larder.by_logs(Number(left.amount.toFixed(1)), amount) : amount,
+    wordFor('origin', v.origin),
+    v.got_on ? m.larder.got(weekDay(v.got_on)) : '',
+    v.use_by ? m.larder.use_by(weekDay(v.use_by)) : '',
+  ]
+    .filter(Boolean)
+    .join(' · ');
   const need = catalogue.value?.foods?.[v.food_code]?.need ?? 'other';
   async function usedUp() {
     await keep('lot', { finished_on: today.value }, lot.id);
-    say(m.larder.used_up, async () => { await keep('lot', { finished_on: null }, lot.id); say(t.taken_back); });
+    say(m.larder.used_up, async () => {
+      await keep('lot', { finished_on: null }, lot.id);
+      say(t.taken_back);
+    });
   }
-  return html`<article class=${`card ${bad ? 'urgent' : ''}`}><div class="row top-align"><span class="badge"><${Icon} name=${need} /></span>
-    <div class="grow stack"><h2>${name}</h2>${state && html`<p><strong>${state}</strong></p>`}<p class="soft">${facts}</p>
-      ${verdict.verdict !== 'fine' && html`<p class="caution">${wordFor('origin_why', verdict.reason_code)}</p>`}</div></div>
-    <div class="wrap even"><button type="button" class="button" aria-label=${`${m.larder.left_now}: ${name}`} onClick=${() => setOpen(true)}>${m.larder.left_now}</button>
-      <button type="button" class="button" aria-label=${`${m.larder.used}: ${name}`} onClick=${usedUp}>${m.larder.used}</button></div>
-    ${open && html`<${LeftSheet} lot=${lot} title=${`${m.larder.left_now}: ${name}`} onClose=${() => setOpen(false)} />`}</article>`;
+  return html`
+    <article class=${`card ${bad ? 'urgent' : ''}`}>
+      <div class="row top-align">
+        <span class="badge"><${Icon} name=${need} /></span>
+        <div class="grow stack">
+          <h2>${name}</h2>
+          ${
+            state &&
+            html`
+              <p><strong>${state}</strong></p>
+            `
+          }
+          <p class="soft">${facts}</p>
+          ${
+            verdict.verdict !== 'fine' &&
+            html`
+              <p class="caution">${wordFor('origin_why', verdict.reason_code)}</p>
+            `
+          }
+        </div>
+      </div>
+      <div class="wrap even">
+        <button
+          type="button"
+          class="button"
+          aria-label=${`${m.larder.left_now}: ${name}`}
+          onClick=${() => setOpen(true)}
+        >
+          ${m.larder.left_now}
+        </button>
+        <button type="button" class="button" aria-label=${`${m.larder.used}: ${name}`} onClick=${usedUp}>
+          ${m.larder.used}
+        </button>
+      </div>
+      ${
+        open &&
+        html`
+          <${LeftSheet} lot=${lot} title=${`${m.larder.left_now}: ${name}`} onClose=${() => setOpen(false)} />
+        `
+      }
+    </article>
+  `;
 }
 
 /** @typedef {{code: string, args: Record<string, any>}} Reason */
@@ -73,18 +187,62 @@ const told = (reason) => inWords('reason', reason);
 
 /** What to get by when, and what spoils first. @param {{outlooks: Outlook[], spoils: Spoiling[]}} props */
 function LarderOutlook({ outlooks, spoils }) {
-  return html`<section class="card" aria-label=${m.get.title}><h2>${m.get.title}</h2>
-    <ul class="done-list">${outlooks.map((each) => html`<${Food} key=${each.food_code} outlook=${each} />`)}</ul>
-    ${spoils.length > 0 && html`<h3>${m.get.spoils}</h3><ul class="done-list">${spoils.map((lot) => html`<li key=${lot.lot_id}><div class="grow"><strong>${lotName(lot)}</strong>
-      <p class="soft">${told({ code: 'larder_spoils', args: { on: lot.on, amount: amountOf(lot) } })}</p></div></li>`)}</ul>`}</section>`;
+  return html`
+    <section class="card" aria-label=${m.get.title}>
+      <h2>${m.get.title}</h2>
+      <ul class="done-list">
+        ${outlooks.map(
+          (each) => html`
+            <${Food} key=${each.food_code} outlook=${each} />
+          `,
+        )}
+      </ul>
+      ${
+        spoils.length > 0 &&
+        html`
+          <h3>${m.get.spoils}</h3>
+          <ul class="done-list">
+            ${spoils.map(
+              (lot) => html`
+                <li key=${lot.lot_id}>
+                  <div class="grow">
+                    <strong>${lotName(lot)}</strong>
+                    <p class="soft">${told({ code: 'larder_spoils', args: { on: lot.on, amount: amountOf(lot) } })}</p>
+                  </div>
+                </li>
+              `,
+            )}
+          </ul>
+        `
+      }
+    </section>
+  `;
 }
 
 /** @param {{outlook: Outlook}} props */
 function Food({ outlook: { food_code, buy_by, reasons } }) {
   const need = catalogue.value?.foods?.[food_code]?.need ?? 'other';
-  return html`<li><span class="badge"><${Icon} name=${need} /></span><div class="grow">
-    <h3>${foodName(food_code)}</h3>${buy_by && html`<p><strong>${buy_by <= today.value ? m.get.today : m.get.by(weekDay(buy_by))}</strong></p>`}
-    ${reasons.filter(({ code }) => !SAID_ELSEWHERE.includes(code)).map((reason) => html`<p class="soft">${told(reason)}</p>`)}</div></li>`;
+  return html`
+    <li>
+      <span class="badge"><${Icon} name=${need} /></span>
+      <div class="grow">
+        <h3>${foodName(food_code)}</h3>
+        ${
+          buy_by &&
+          html`
+            <p><strong>${buy_by <= today.value ? m.get.today : m.get.by(weekDay(buy_by))}</strong></p>
+          `
+        }
+        ${reasons
+          .filter(({ code }) => !SAID_ELSEWHERE.includes(code))
+          .map(
+            (reason) => html`
+              <p class="soft">${told(reason)}</p>
+            `,
+          )}
+      </div>
+    </li>
+  `;
 }
 
 /** @param {string} code */
@@ -105,10 +263,16 @@ const BATCH_KEEPS_DAYS = 7; // in the fridge; common practice
 /** @param {number | null} amount */
 const isAmount = (amount) => amount !== null && amount >= 0 && amount <= MOST;
 
-/** The unit in which a lot is counted: what is offered in drops lies there in mL, legs and slices as pieces. @param {string} unit */
+/**
+ * The unit in which a lot is counted: what is offered in drops lies there in mL, legs and slices as pieces.
+ * @param {string} unit
+ */
 const countedIn = (unit) => ({ drop: 'ml', leg: 'piece', slice: 'piece' })[unit] ?? unit;
 
-/** How much of a lot is left. @param {{lot: import('../care/overlay.js').ShownRow, title: string, onClose: () => void}} props */
+/**
+ * How much of a lot is left.
+ * @param {{lot: import('../care/overlay.js').ShownRow, title: string, onClose: () => void}} props
+ */
 function LeftSheet({ lot, title, onClose }) {
   const unit = lot.set.unit ?? countedIn(catalogue.value?.foods?.[lot.set.food_code]?.unit ?? 'piece');
   const { attempt, busy, said, say: tell } = useAttempt();
@@ -117,16 +281,44 @@ function LeftSheet({ lot, title, onClose }) {
     event.preventDefault();
     const amount = numberOf(textsOf(event.target)('amount'));
     if (!isAmount(amount)) return tell(m.larder.no_amount);
-    return attempt(async () => { await keep('lot', { amount, unit }, lot.id); say(t.saved); onClose(); });
+    return attempt(async () => {
+      await keep('lot', { amount, unit }, lot.id);
+      say(t.saved);
+      onClose();
+    });
   }
-  return html`<${Sheet} title=${title} onClose=${onClose}><form onSubmit=${save}>
-    <label>${m.larder.how_much(t.units[unit]?.(2) ?? unit)}<input name="amount" inputmode="decimal" required defaultValue=${lot.set.amount ?? ''} /></label>${said}
-    <button class="button main wide" disabled=${busy}>${m.form.save}</button></form></${Sheet}>`;
+  return html`
+    <${Sheet} title=${title} onClose=${onClose}>
+      <form onSubmit=${save}>
+        <label>
+          ${m.larder.how_much(t.units[unit]?.(2) ?? unit)}
+          <input name="amount" inputmode="decimal" required defaultValue=${lot.set.amount ?? ''} />
+        </label>
+        ${said}
+        <button class="button main wide" disabled=${busy}>${m.form.save}</button>
+      </form>
+    </${Sheet}>
+  `;
 }
 
-/** A tint to see who drank, with its cautions as soon as one is chosen. @param {{value: string, onPick: (tint: string) => void}} props */
-const TintChoice = ({ value, onPick }) => html`<${Choice} label=${m.larder.tint} value=${value} onPick=${onPick} options=${[['', m.larder.no_tint], ...Object.entries(t.tints)]} />
-  ${value && html`<p class="caution" role="status">${m.larder.tint_why}</p>`}`;
+/**
+ * A tint to see who drank, with its cautions as soon as one is chosen.
+ * @param {{value: string, onPick: (tint: string) => void}} props
+ */
+const TintChoice = ({ value, onPick }) => html`
+  <${Choice}
+    label=${m.larder.tint}
+    value=${value}
+    onPick=${onPick}
+    options=${[['', m.larder.no_tint], ...Object.entries(t.tints)]}
+  />
+  ${
+    value &&
+    html`
+      <p class="caution" role="status">${m.larder.tint_why}</p>
+    `
+  }
+`;
 
 /** A food with its origin. @param {{onClose: () => void}} props */
 function LotSheet({ onClose }) {
@@ -150,23 +342,98 @@ function LotSheet({ onClose }) {
     if (amount !== null && !isAmount(amount)) return tell(m.larder.no_amount);
     return attempt(async () => {
       await keep('lot', {
-        food_code: food, origin, ...(amount !== null ? { amount, unit } : {}), ...(sized && size ? { size_class: size } : {}), ...(sweet && tint ? { tint } : {}), got_on: today.value, ...(text('name') ? { name: text('name') } : {}),
-        ...(text('use_by') ? { use_by: text('use_by') } : {}), ...(verdict.until ? { hold_until: verdict.until } : {}),
+        food_code: food,
+        origin,
+        ...(amount !== null ? { amount, unit } : {}),
+        ...(sized && size ? { size_class: size } : {}),
+        ...(sweet && tint ? { tint } : {}),
+        got_on: today.value,
+        ...(text('name') ? { name: text('name') } : {}),
+        ...(text('use_by') ? { use_by: text('use_by') } : {}),
+        ...(verdict.until ? { hold_until: verdict.until } : {}),
       });
       say(t.saved);
       onClose();
     });
   }
-  return html`<${Sheet} title=${m.larder.add} onClose=${onClose}><form onSubmit=${save}>
-    <label>${m.larder.food}<select name="food" value=${food} onChange=${(/** @type {any} */ e) => { setFood(e.target.value); setSize(''); }}>${Object.keys(foods).map((code) => html`<option value=${code}>${capital(wordFor('food', code))}</option>`)}</select></label>
-    ${sized && html`<${Choice} label=${m.larder.size} value=${size} onPick=${setSize} options=${[...sizes.map((code) => [code, capital(wordFor('size', code))]), ['', m.larder.size_open]]} />`}
-    ${sweet && html`<${TintChoice} value=${tint} onPick=${setTint} />`}
-    <label>${m.larder.how_much(t.units[unit]?.(2) ?? unit)} <small>${m.larder.optional}</small><input name="amount" inputmode="decimal" autocomplete="off" /></label>
-    <label>${m.larder.origin}<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code}>${capital(wordFor('origin', code))}</option>`)}</select></label>
-    <p class=${verdict.verdict === 'fine' ? 'soft' : 'caution'} role="status">${wordFor('origin_why', verdict.reason_code)}</p>
-    <label>${m.larder.name} <small>${m.larder.optional}</small><input name="name" maxlength="80" /></label>
-    <label>${m.larder.use_by_field} <small>${m.larder.optional}</small><input name="use_by" type="date" /></label>${said}
-    ${verdict.verdict === 'refuse' ? html`<p role="alert"><strong>${m.larder.refused}</strong></p>` : html`<button class="button main wide" disabled=${busy}>${m.larder.go}</button>`}</form></${Sheet}>`;
+  return html`
+    <${Sheet} title=${m.larder.add} onClose=${onClose}>
+      <form onSubmit=${save}>
+        <label>
+          ${m.larder.food}
+          <select
+            name="food"
+            value=${food}
+            onChange=${(/** @type {any} */ e) => {
+              setFood(e.target.value);
+              setSize('');
+            }}
+          >
+            ${Object.keys(foods).map(
+              (code) => html`
+                <option value=${code}>${capital(wordFor('food', code))}</option>
+              `,
+            )}
+          </select>
+        </label>
+        ${
+          sized &&
+          html`
+            <${Choice}
+              label=${m.larder.size}
+              value=${size}
+              onPick=${setSize}
+              options=${[...sizes.map((code) => [code, capital(wordFor('size', code))]), ['', m.larder.size_open]]}
+            />
+          `
+        }
+        ${
+          sweet &&
+          html`
+            <${TintChoice} value=${tint} onPick=${setTint} />
+          `
+        }
+        <label>
+          ${m.larder.how_much(t.units[unit]?.(2) ?? unit)}${' '}
+          <small>${m.larder.optional}</small>
+          <input name="amount" inputmode="decimal" autocomplete="off" />
+        </label>
+        <label>
+          ${m.larder.origin}
+          <select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>
+            ${Object.keys(origins).map(
+              (code) => html`
+                <option value=${code}>${capital(wordFor('origin', code))}</option>
+              `,
+            )}
+          </select>
+        </label>
+        <p class=${verdict.verdict === 'fine' ? 'soft' : 'caution'} role="status">
+          ${wordFor('origin_why', verdict.reason_code)}
+        </p>
+        <label>
+          ${m.larder.name}${' '}
+          <small>${m.larder.optional}</small>
+          <input name="name" maxlength="80" />
+        </label>
+        <label>
+          ${m.larder.use_by_field}${' '}
+          <small>${m.larder.optional}</small>
+          <input name="use_by" type="date" />
+        </label>
+        ${said}
+        ${
+          verdict.verdict === 'refuse'
+            ? html`
+                <p role="alert"><strong>${m.larder.refused}</strong></p>
+              `
+            : html`
+                <button class="button main wide" disabled=${busy}>${m.larder.go}</button>
+              `
+        }
+      </form>
+    </${Sheet}>
+  `;
 }
 
 /** A batch of sugar water with its recipe. @param {{onClose: () => void}} props */
@@ -177,19 +444,46 @@ function MixSheet({ onClose }) {
   const { attempt, busy, said } = useAttempt();
   const { sugar_g, total_ml } = mixSugarWater(percent, water_ml);
   const gram = sugar_g < 10 ? sugar_g.toFixed(1) : String(Math.round(sugar_g));
-  const batch = () => attempt(async () => {
-    await keep('lot', {
-      food_code: 'sugar_water', origin: 'home_mixed', name: m.larder.batch_name(percent), percent_ww: percent, amount: Math.round(total_ml), unit: 'ml', ...(tint ? { tint } : {}),
-      got_on: today.value, use_by: dayOf(new Date(now.peek() + BATCH_KEEPS_DAYS * DAY_MS)),
+  const batch = () =>
+    attempt(async () => {
+      await keep('lot', {
+        food_code: 'sugar_water',
+        origin: 'home_mixed',
+        name: m.larder.batch_name(percent),
+        percent_ww: percent,
+        amount: Math.round(total_ml),
+        unit: 'ml',
+        ...(tint ? { tint } : {}),
+        got_on: today.value,
+        use_by: dayOf(new Date(now.peek() + BATCH_KEEPS_DAYS * DAY_MS)),
+      });
+      say(t.saved);
+      onClose();
     });
-    say(t.saved);
-    onClose();
-  });
-  return html`<${Sheet} title=${m.larder.mix} onClose=${onClose}>
-    <${Stepper} label=${m.larder.percent} value=${percent} step=${5} most=${60} unit=${m.larder.of_weight} onChange=${setPercent} />
-    <${Stepper} label=${m.larder.water} value=${water_ml} step=${5} most=${1000} unit=${m.larder.ml_water} onChange=${setWater} />
-    <p class="lead" role="status">${m.larder.recipe(gram, String(water_ml), String(Math.round(total_ml)))}</p>
-    <${TintChoice} value=${tint} onPick=${setTint} />
-    <p class="caution">${m.larder.cool}</p><p class="soft">${m.larder.keeps}</p>${said}
-    <button type="button" class="button main wide" disabled=${busy} onClick=${batch}>${m.larder.batch}</button></${Sheet}>`;
+  return html`
+    <${Sheet} title=${m.larder.mix} onClose=${onClose}>
+      <${Stepper}
+        label=${m.larder.percent}
+        value=${percent}
+        step=${5}
+        most=${60}
+        unit=${m.larder.of_weight}
+        onChange=${setPercent}
+      />
+      <${Stepper}
+        label=${m.larder.water}
+        value=${water_ml}
+        step=${5}
+        most=${1000}
+        unit=${m.larder.ml_water}
+        onChange=${setWater}
+      />
+      <p class="lead" role="status">${m.larder.recipe(gram, String(water_ml), String(Math.round(total_ml)))}</p>
+      <${TintChoice} value=${tint} onPick=${setTint} />
+      <p class="caution">${m.larder.cool}</p>
+      <p class="soft">${m.larder.keeps}</p>
+      ${said}
+      <button type="button" class="button main wide" disabled=${busy} onClick=${batch}>${m.larder.batch}</button>
+    </${Sheet}>
+  `;
 }

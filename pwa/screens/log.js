@@ -1,7 +1,17 @@
 // The log sheet: what happened at one colony, with a form for each kind of log.
+// Longer than 300 lines because it holds a form for each kind of log.
 import { useState } from 'preact/hooks';
 import { html } from '../components/html.js';
-import { capital, Cautions, eventInWords, inWords, nameOf, shortDay, wordFor } from '../components/in-words.js';
+import {
+  capital,
+  Cautions,
+  eventInWords,
+  inWords,
+  nameOf,
+  nearDay,
+  shortDay,
+  wordFor,
+} from '../components/in-words.js';
 import { Choice, ManyChoice, Sheet, Stepper, TubeInput, useAttempt } from '../components/parts.js';
 import { levelAt } from '../care/gauges.js';
 import { originVerdict } from '../care/origin.js';
@@ -20,37 +30,141 @@ export function LogSheet({ colonyId, kind, need, item, onClose }) {
   const chosen = kind ?? KIND_OF_NEED[need ?? ''] ?? 'feeding';
   const { attempt, said } = useAttempt();
   /** @param {string} what @param {Record<string, any>} set */
-  const save = (what, set) => attempt(async () => { await logAll([{ kind: what, set: { colony_id: colonyId, ...set } }]); onClose(); });
-  const form = { feeding: FeedingForm, check: CheckForm, water: WaterForm, fault: FaultForm, count: CountForm, boost: BoostForm, move: MoveForm, note: NoteForm }[chosen];
-  return html`<${Sheet} title=${`${/** @type {any} */ (t.kinds)[chosen]}: ${nameOf(colonyId)}`} onClose=${onClose}>
-    ${said}<${form} colonyId=${colonyId} need=${need} item=${item} save=${save} /></${Sheet}>`;
+  const save = (what, set) =>
+    attempt(async () => {
+      await logAll([{ kind: what, set: { colony_id: colonyId, ...set } }]);
+      onClose();
+    });
+  const form = {
+    feeding: FeedingForm,
+    check: CheckForm,
+    water: WaterForm,
+    fault: FaultForm,
+    count: CountForm,
+    boost: BoostForm,
+    move: MoveForm,
+    note: NoteForm,
+  }[chosen];
+  return html`
+    <${Sheet} title=${`${/** @type {any} */ (t.kinds)[chosen]}: ${nameOf(colonyId)}`} onClose=${onClose}>
+      ${said}
+      <${form} colonyId=${colonyId} need=${need} item=${item} save=${save} />
+    </${Sheet}>
+  `;
 }
 
 const LAST_FEEDINGS = 4;
 
 /** @param {any} props */
 function CheckForm({ colonyId, need, save }) {
-  const feedings = (events.value.get(colonyId) ?? []).filter((row) => row.kind === 'feeding').slice(-LAST_FEEDINGS).reverse();
+  const feedings = (events.value.get(colonyId) ?? [])
+    .filter((row) => row.kind === 'feeding')
+    .slice(-LAST_FEEDINGS)
+    .reverse();
   const [about, setAbout] = useState(feedings[0]?.id ?? '');
   const [seen, setSeen] = useState(/** @type {string[] | null} */ (null));
   const fed = feedings.find((row) => row.id === about)?.set ?? {};
   const tinted = rows.value.get(fed.lot_id)?.set.tint;
   const set = { ...(about ? { feeding_id: about } : {}), ...(tinted && seen ? { colour_seen: seen } : {}) };
-  return html`${need === 'barrier' && html`<button type="button" class="button main wide" onClick=${() => save('check', { need: 'barrier' })}>${m.log.barrier_good}</button>`}
-    ${feedings.length > 0 && html`<${Choice} label=${m.log.which_feeding} value=${about} onPick=${setAbout} options=${feedings.map((row) => [row.id, `${eventInWords(row)}, ${new Date(row.happened_ms ?? 0).toLocaleDateString([], { weekday: 'short', day: 'numeric' })}`])} />
-    ${tinted && html`<${ManyChoice} label=${m.log.colour_seen} values=${seen ?? []} onChange=${setSeen} options=${Object.entries(t.colour_seen)} /><p class="soft">${m.log.colour_when}</p>
-      <button type="button" class="button wide" onClick=${() => save('check', { ...set, need: 'sugar', colour_seen: seen ?? [] })}>${m.log.colour_only}</button>`}
-    ${fed.form === 'feeder' && html`<div role="group" aria-label=${m.log.feeder_level} class="choice"><span aria-hidden="true">${m.log.feeder_level}</span><div class="wrap even">${LEVELS.map(([level]) => html`<button type="button" class="button main" onClick=${() => save('check', { ...set, need: 'sugar', level, ...outcomeAt(level) })}>${/** @type {any} */ (t.readings)[level]}</button>`)}</div></div>`}
-    ${fed.form !== 'feeder' && html`<div role="group" aria-label=${m.log.what_became} class="choice"><span aria-hidden="true">${m.log.what_became}</span><div class="wrap even">${Object.entries(t.outcomes).map(([code, words]) => html`<button type="button" class="button main" onClick=${() => save('check', { ...set, outcome: code })}>${words}</button>`)}</div></div>`}
-    <button type="button" class="button wide" onClick=${() => save('check', { ...set, need: 'leftovers', leftovers_removed: true })}>${m.log.leftovers}</button>`}
-    <button type="button" class="button wide" onClick=${() => save('check', { need: 'glance' })}>${m.log.calm}</button>`;
+  return html`
+    ${
+      need === 'barrier' &&
+      html`
+        <button type="button" class="button main wide" onClick=${() => save('check', { need: 'barrier' })}>
+          ${m.log.barrier_good}
+        </button>
+      `
+    }
+    ${
+      feedings.length > 0 &&
+      html`
+        <${Choice}
+          label=${m.log.which_feeding}
+          value=${about}
+          onPick=${setAbout}
+          options=${feedings.map((row) => [row.id, `${eventInWords(row)}, ${nearDay(row.happened_ms ?? 0)}`])}
+        />
+        ${
+          tinted &&
+          html`
+            <${ManyChoice}
+              label=${m.log.colour_seen}
+              values=${seen ?? []}
+              onChange=${setSeen}
+              options=${Object.entries(t.colour_seen)}
+            />
+            <p class="soft">${m.log.colour_when}</p>
+            <button
+              type="button"
+              class="button wide"
+              onClick=${() => save('check', { ...set, need: 'sugar', colour_seen: seen ?? [] })}
+            >
+              ${m.log.colour_only}
+            </button>
+          `
+        }
+        ${
+          fed.form === 'feeder' &&
+          html`
+            <div role="group" aria-label=${m.log.feeder_level} class="choice">
+              <span aria-hidden="true">${m.log.feeder_level}</span>
+              <div class="wrap even">
+                ${LEVELS.map(
+                  ([level]) => html`
+                    <button
+                      type="button"
+                      class="button main"
+                      onClick=${() => save('check', { ...set, need: 'sugar', level, ...outcomeAt(level) })}
+                    >
+                      ${/** @type {any} */ (t.readings)[level]}
+                    </button>
+                  `,
+                )}
+              </div>
+            </div>
+          `
+        }
+        ${
+          fed.form !== 'feeder' &&
+          html`
+            <div role="group" aria-label=${m.log.what_became} class="choice">
+              <span aria-hidden="true">${m.log.what_became}</span>
+              <div class="wrap even">
+                ${Object.entries(t.outcomes).map(
+                  ([code, words]) => html`
+                    <button type="button" class="button main" onClick=${() => save('check', { ...set, outcome: code })}>
+                      ${words}
+                    </button>
+                  `,
+                )}
+              </div>
+            </div>
+          `
+        }
+        <button
+          type="button"
+          class="button wide"
+          onClick=${() => save('check', { ...set, need: 'leftovers', leftovers_removed: true })}
+        >
+          ${m.log.leftovers}
+        </button>
+      `
+    }
+    <button type="button" class="button wide" onClick=${() => save('check', { need: 'glance' })}>${m.log.calm}</button>
+  `;
 }
 
 /** A feeder that is not empty yet was drunk from, however little; a full one says nothing. @param {string} level */
 const outcomeAt = (level) => (level === 'empty' ? { outcome: 'all' } : level === 'full' ? {} : { outcome: 'some' });
 
 /** @type {Array<[string, number]>} */
-const LEVELS = [['full', 1], ['three_quarters', 0.75], ['half', 0.5], ['quarter', 0.25], ['empty', 0]];
+const LEVELS = [
+  ['full', 1],
+  ['three_quarters', 0.75],
+  ['half', 0.5],
+  ['quarter', 0.25],
+  ['empty', 0],
+];
 
 /** @param {any} props */
 function WaterForm({ colonyId, save }) {
@@ -64,13 +178,52 @@ function WaterForm({ colonyId, save }) {
   const level_mm = Number(mm.replace(',', '.'));
   const typed = mm.trim() !== '';
   const bad = typed && !(level_mm >= 0 && level_mm <= 1000);
-  return html`<div class="drag"><${TubeInput} label=${m.log.level} share=${share} step=${0.25} words=${words} onChange=${(/** @type {number} */ next) => { setShare(next); setMm(''); }} />
-    <div class="stack"><output>${typed ? `${mm} mm` : words}</output><p class="soft">${m.log.drag} ${m.log.bubble}</p>
-      <label>${m.log.mm}<input inputmode="decimal" value=${mm} onInput=${(/** @type {any} */ e) => setMm(e.target.value)} /></label></div></div>
-    <button type="button" class="button main wide" disabled=${bad} onClick=${() => save('water', typed ? { action: 'read', level_mm } : { action: 'read', reading })}>${m.log.read}</button>
-    <div class="wrap even"><button type="button" class="button" onClick=${() => save('water', { action: 'refill' })}>${m.log.filled}</button>
-    ${is_tube ? html`<button type="button" class="button" onClick=${() => save('water', { action: 'new_tube' })}>${m.log.new_tube}</button>`
-      : html`<button type="button" class="button" onClick=${() => save('water', { action: 'hydrate' })}>${m.log.hydrate}</button>`}</div>`;
+  return html`
+    <div class="drag">
+      <${TubeInput}
+        label=${m.log.level}
+        share=${share}
+        step=${0.25}
+        words=${words}
+        onChange=${(/** @type {number} */ next) => {
+          setShare(next);
+          setMm('');
+        }}
+      />
+      <div class="stack">
+        <output>${typed ? `${mm} mm` : words}</output>
+        <p class="soft">${m.log.drag} ${m.log.bubble}</p>
+        <label>
+          ${m.log.mm}
+          <input inputmode="decimal" value=${mm} onInput=${(/** @type {any} */ e) => setMm(e.target.value)} />
+        </label>
+      </div>
+    </div>
+    <button
+      type="button"
+      class="button main wide"
+      disabled=${bad}
+      onClick=${() => save('water', typed ? { action: 'read', level_mm } : { action: 'read', reading })}
+    >
+      ${m.log.read}
+    </button>
+    <div class="wrap even">
+      <button type="button" class="button" onClick=${() => save('water', { action: 'refill' })}>${m.log.filled}</button>
+      ${
+        is_tube
+          ? html`
+              <button type="button" class="button" onClick=${() => save('water', { action: 'new_tube' })}>
+                ${m.log.new_tube}
+              </button>
+            `
+          : html`
+              <button type="button" class="button" onClick=${() => save('water', { action: 'hydrate' })}>
+                ${m.log.hydrate}
+              </button>
+            `
+      }
+    </div>
+  `;
 }
 
 /** What is wrong, with its first steps. @param {any} props */
@@ -79,10 +232,29 @@ function FaultForm({ save }) {
   const [near, setNear] = useState(false);
   const words = catalogue.value?.words ?? {};
   const mould = fault === 'mould' ? { mould_near_brood: near } : {};
-  return html`<${Choice} label=${m.log.wrong} value=${fault} onPick=${setFault} options=${Object.entries(words.fault ?? {}).map(([code, name]) => [code, capital(/** @type {string} */ (name))])} />
+  return html`
+    <${Choice}
+      label=${m.log.wrong}
+      value=${fault}
+      onPick=${setFault}
+      options=${Object.entries(words.fault ?? {}).map(([code, name]) => [code, capital(/** @type {string} */ (name))])}
+    />
     <p class="caution">${inWords('reason', { code: fault, args: {} })}</p>
-    ${fault === 'mould' && html`<${Choice} label=${m.log.mould_where} value=${near ? 'near' : 'far'} onPick=${(/** @type {string} */ where) => setNear(where === 'near')} options=${Object.entries(m.log.mould)} />`}
-    <button type="button" class="button main warn wide" onClick=${() => save('fault', { fault, ...mould })}>${m.log.report}</button>`;
+    ${
+      fault === 'mould' &&
+      html`
+        <${Choice}
+          label=${m.log.mould_where}
+          value=${near ? 'near' : 'far'}
+          onPick=${(/** @type {string} */ where) => setNear(where === 'near')}
+          options=${Object.entries(m.log.mould)}
+        />
+      `
+    }
+    <button type="button" class="button main warn wide" onClick=${() => save('fault', { fault, ...mould })}>
+      ${m.log.report}
+    </button>
+  `;
 }
 
 /** @param {any} props */
@@ -93,10 +265,51 @@ function CountForm({ save }) {
   const [males, setMales] = useState(false);
   const exact = Number(workers);
   const bad = workers !== '' && !(Number.isInteger(exact) && exact >= 0 && exact <= MOST_WORKERS);
-  const of = (/** @type {string} */ name) => html`<${Choice} label=${/** @type {any} */ (m.log)[name]} value=${brood[name] ?? ''} onPick=${(/** @type {string} */ code) => setBrood({ ...brood, [name]: code })} options=${Object.entries(t.coarse)} />`;
-  return html`<label>${m.log.workers} <small>${m.log.guess}</small><input inputmode="numeric" value=${workers} onInput=${(/** @type {any} */ e) => setWorkers(e.target.value)} /></label>
-    ${of('larvae')}${more ? html`${of('eggs')}${of('pupae')}<label class="chip"><input type="checkbox" checked=${males} onChange=${(/** @type {any} */ e) => setMales(e.target.checked)} /> ${m.log.males_only}</label>` : html`<button type="button" class="button" onClick=${() => setMore(true)}>${m.log.more_brood}</button>`}
-    <button type="button" class="button main wide" disabled=${bad} onClick=${() => save('count', { ...brood, ...(males ? { males_only: true } : {}), ...(workers === '' ? {} : { workers: exact }) })}>${m.log.count}</button>`;
+  const of = (/** @type {string} */ name) => html`
+    <${Choice}
+      label=${/** @type {any} */ (m.log)[name]}
+      value=${brood[name] ?? ''}
+      onPick=${(/** @type {string} */ code) => setBrood({ ...brood, [name]: code })}
+      options=${Object.entries(t.coarse)}
+    />
+  `;
+  return html`
+    <label>
+      ${m.log.workers}${' '}
+      <small>${m.log.guess}</small>
+      <input inputmode="numeric" value=${workers} onInput=${(/** @type {any} */ e) => setWorkers(e.target.value)} />
+    </label>
+    ${of('larvae')}${
+      more
+        ? html`
+            ${of('eggs')}${of('pupae')}
+            <label class="chip">
+              <input
+                type="checkbox"
+                checked=${males}
+                onChange=${(/** @type {any} */ e) => setMales(e.target.checked)}
+              />
+              ${' '}${m.log.males_only}
+            </label>
+          `
+        : html`
+            <button type="button" class="button" onClick=${() => setMore(true)}>${m.log.more_brood}</button>
+          `
+    }
+    <button
+      type="button"
+      class="button main wide"
+      disabled=${bad}
+      onClick=${() =>
+        save('count', {
+          ...brood,
+          ...(males ? { males_only: true } : {}),
+          ...(workers === '' ? {} : { workers: exact }),
+        })}
+    >
+      ${m.log.count}
+    </button>
+  `;
 }
 
 /**
@@ -106,40 +319,106 @@ function CountForm({ save }) {
 function BoostForm({ colonyId, save }) {
   const mine = rows.value.get(colonyId)?.set ?? {};
   const founds = mine.founding_mode ?? catalogue.value?.species?.[mine.species_code]?.founding;
-  const same = (/** @type {any} */ other) => founds === 'parasitic' || (other.species_code ? other.species_code === mine.species_code : other.species_name === mine.species_name);
+  const same = (/** @type {any} */ other) =>
+    founds === 'parasitic' ||
+    (other.species_code ? other.species_code === mine.species_code : other.species_name === mine.species_name);
   const donors = rowsOf('colony').filter((row) => row.id !== colonyId && same(row.set));
   const [donor, setDonor] = useState('');
   const [brood, setBrood] = useState('pupae');
   const [number, setNumber] = useState('');
   const n = Number(number);
   const bad = number !== '' && !(Number.isInteger(n) && n >= 1 && n <= 10_000);
-  return html`<p class="caution calm">${m.log.boost_words}</p>
-    <${Choice} label=${m.log.donor} value=${donor} onPick=${setDonor} options=${[...donors.map((row) => [row.id, row.set.name]), ['', m.log.from_elsewhere]]} />
-    <${Choice} label=${m.log.which_brood} value=${brood} onPick=${setBrood} options=${['pupae', 'larvae', 'eggs'].map((name) => [name, /** @type {any} */ (m.log)[name]])} />
-    <label>${m.log.how_many} <small>${m.form.optional}</small><input inputmode="numeric" value=${number} onInput=${(/** @type {any} */ e) => setNumber(e.target.value)} /></label>
-    <button type="button" class="button main wide" disabled=${bad} onClick=${() => save('boost', { brood, ...(donor ? { donor_colony_id: donor } : {}), ...(number === '' ? {} : { number: n }) })}>${m.log.boost}</button>`;
+  return html`
+    <p class="caution calm">${m.log.boost_words}</p>
+    <${Choice}
+      label=${m.log.donor}
+      value=${donor}
+      onPick=${setDonor}
+      options=${[...donors.map((row) => [row.id, row.set.name]), ['', m.log.from_elsewhere]]}
+    />
+    <${Choice}
+      label=${m.log.which_brood}
+      value=${brood}
+      onPick=${setBrood}
+      options=${['pupae', 'larvae', 'eggs'].map((name) => [name, /** @type {any} */ (m.log)[name]])}
+    />
+    <label>
+      ${m.log.how_many}${' '}
+      <small>${m.form.optional}</small>
+      <input inputmode="numeric" value=${number} onInput=${(/** @type {any} */ e) => setNumber(e.target.value)} />
+    </label>
+    <button
+      type="button"
+      class="button main wide"
+      disabled=${bad}
+      onClick=${() =>
+        save('boost', {
+          brood,
+          ...(donor ? { donor_colony_id: donor } : {}),
+          ...(number === '' ? {} : { number: n }),
+        })}
+    >
+      ${m.log.boost}
+    </button>
+  `;
 }
 
 /** @param {any} props */
-const MoveForm = ({ save }) => html`<p class="soft">${m.log.move_words}</p>
-  <div class="wrap even"><button type="button" class="button" onClick=${() => save('move', { how: 'offered' })}>${m.log.offered}</button>
-  <button type="button" class="button main" onClick=${() => save('move', { how: 'finished', fresh_reservoir: true })}>${m.log.moved}</button></div>`;
+const MoveForm = ({ save }) => html`
+  <p class="soft">${m.log.move_words}</p>
+  <div class="wrap even">
+    <button type="button" class="button" onClick=${() => save('move', { how: 'offered' })}>${m.log.offered}</button>
+    <button type="button" class="button main" onClick=${() => save('move', { how: 'finished', fresh_reservoir: true })}>
+      ${m.log.moved}
+    </button>
+  </div>
+`;
 
 /** @param {any} props */
 function NoteForm({ save }) {
   const [text, setText] = useState('');
-  return html`<label>${m.log.note}<textarea value=${text} maxlength="4000" onInput=${(/** @type {any} */ e) => setText(e.target.value)}></textarea></label>
-    <button type="button" class="button main wide" disabled=${!text.trim()} onClick=${() => save('note', { text: text.trim() })}>${m.log.keep_note}</button>`;
+  return html`
+    <label>
+      ${m.log.note}
+      <textarea value=${text} maxlength="4000" onInput=${(/** @type {any} */ e) => setText(e.target.value)}></textarea>
+    </label>
+    <button
+      type="button"
+      class="button main wide"
+      disabled=${!text.trim()}
+      onClick=${() => save('note', { text: text.trim() })}
+    >
+      ${m.log.keep_note}
+    </button>
+  `;
 }
 
 const SHOWN_FIRST = 5;
-const MOST = /** @type {Record<string, number>} */ ({ drop: 60, ml: 200, piece: 500, leg: 40, slice: 40, mg: 5000, seed: 2000, leaf: 200 });
+const MOST = /** @type {Record<string, number>} */ ({
+  drop: 60,
+  ml: 200,
+  piece: 500,
+  leg: 40,
+  slice: 40,
+  mg: 5000,
+  seed: 2000,
+  leaf: 200,
+});
 const LEAST = /** @type {Record<string, number>} */ ({ ml: 0.1, mg: 5 });
 
-/** Foods in the order in which a thumb will want them: the plan's, this colony's last, what is in the house, the rest. @param {string} colonyId @param {string[]} planned */
+/**
+ * Foods in the order in which a thumb will want them: the plan's, this colony's last, what is in the house, the rest.
+ * @param {string} colonyId
+ * @param {string[]} planned
+ */
 function foodsInOrder(colonyId, planned) {
-  const last = (events.value.get(colonyId) ?? []).filter((row) => row.kind === 'feeding').map((row) => row.set.food_code).reverse();
-  const house = rowsOf('lot').filter((lot) => !lot.set.finished_on).map((lot) => lot.set.food_code);
+  const last = (events.value.get(colonyId) ?? [])
+    .filter((row) => row.kind === 'feeding')
+    .map((row) => row.set.food_code)
+    .reverse();
+  const house = rowsOf('lot')
+    .filter((lot) => !lot.set.finished_on)
+    .map((lot) => lot.set.food_code);
   const foods = catalogue.value?.foods ?? {};
   return [...new Set([...planned, ...last, ...house, ...Object.keys(foods)])].filter((code) => foods[code]);
 }
@@ -147,14 +426,17 @@ function foodsInOrder(colonyId, planned) {
 /** @param {import('../care/overlay.js').ShownRow} lot @param {string} food */
 const lotName = ({ set }, food) => set.name || (set.got_on ? m.larder.got(shortDay(set.got_on)) : food);
 
-/** Prefilled by the plan, last used foods first, and what an origin means at the moment of choosing. @param {any} props */
+/**
+ * Prefilled by the plan, last used foods first, and what an origin means at the moment of choosing.
+ * @param {any} props
+ */
 function FeedingForm({ colonyId, need, item, save }) {
   const foods = catalogue.value?.foods ?? {};
   const origins = catalogue.value?.origins ?? {};
   const words = catalogue.value?.words ?? {};
   const plan = planOf(colonyId);
   const tasks = (plan?.set.tasks ?? []).filter((/** @type {any} */ task) => task.portion);
-  const task = item?.portion ? item : tasks.find((/** @type {any} */ each) => each.need === need) ?? tasks[0];
+  const task = item?.portion ? item : (tasks.find((/** @type {any} */ each) => each.need === need) ?? tasks[0]);
   const [order] = useState(() => foodsInOrder(colonyId, task ? [task.portion.food_code] : []));
   const [food, setFood] = useState(order[0] ?? 'sugar_water');
   const [amount, setAmount] = useState(task?.portion?.amount ?? 1);
@@ -167,10 +449,13 @@ function FeedingForm({ colonyId, need, item, save }) {
   const kind = foods[food] ?? {};
   const planned = task?.portion?.food_code === food ? task.portion : null;
   const poured = kind.unit === 'drop';
-  const unit = poured ? (form === 'feeder' ? 'ml' : 'drop') : planned?.unit ?? kind.unit ?? 'piece';
+  const unit = poured ? (form === 'feeder' ? 'ml' : 'drop') : (planned?.unit ?? kind.unit ?? 'piece');
   const is_prey = kind.need === 'protein' && ['piece', 'leg', 'slice'].includes(unit);
   const lot = lots.find((each) => each.id === lotId);
-  const verdict = originVerdict(origins, lot?.set.origin ?? origin, { got_on: lot?.set.got_on ?? null, today: today.value });
+  const verdict = originVerdict(origins, lot?.set.origin ?? origin, {
+    got_on: lot?.set.got_on ?? null,
+    today: today.value,
+  });
   const stop = ['refuse', 'wait', 'hold'].includes(verdict.verdict);
   const running = runningTasting(colonyId);
   const tasting = running?.set.food_codes.includes(food) ? running : undefined;
@@ -183,7 +468,9 @@ function FeedingForm({ colonyId, need, item, save }) {
     setSize(own?.size_class ?? '');
     setForm(own?.form ?? foods[code]?.form ?? '');
     setLotId(held?.id ?? '');
-    setOrigin(held?.set.origin ?? (foods[code]?.need === 'sugar' && code.endsWith('water') ? 'home_mixed' : 'bought_or_bred'));
+    setOrigin(
+      held?.set.origin ?? (foods[code]?.need === 'sugar' && code.endsWith('water') ? 'home_mixed' : 'bought_or_bred'),
+    );
   }
   /** @param {string} how */
   function pour(how) {
@@ -191,22 +478,120 @@ function FeedingForm({ colonyId, need, item, save }) {
     setAmount(how === planned?.form ? planned.amount : 1);
   }
   const set = {
-    need: kind.need ?? 'protein', food_code: food, amount, unit, origin: lot?.set.origin ?? origin, ...(lot ? { lot_id: lot.id } : {}),
+    need: kind.need ?? 'protein',
+    food_code: food,
+    amount,
+    unit,
+    origin: lot?.set.origin ?? origin,
+    ...(lot ? { lot_id: lot.id } : {}),
     ...(tasting ? { tasting_id: tasting.id } : {}),
-    ...(form || kind.form ? { form: form || kind.form } : {}), ...(is_prey && size ? { size_class: size } : {}), ...(item ? { task_key: item.key.split('/').pop() } : {}),
+    ...(form || kind.form ? { form: form || kind.form } : {}),
+    ...(is_prey && size ? { size_class: size } : {}),
+    ...(item ? { task_key: item.key.split('/').pop() } : {}),
   };
   const hours = kind.remove_after_h;
-  return html`<${Choice} label=${m.log.food} value=${food} onPick=${pick} options=${(more ? order : order.slice(0, SHOWN_FIRST)).map((code) => [code, capital(wordFor('food', code))])} />
-    ${!more && order.length > SHOWN_FIRST && html`<button type="button" class="button" onClick=${() => setMore(true)}>${m.log.more}</button>`}
-    ${poured && html`<${Choice} label=${m.log.offered_in} value=${form === 'feeder' ? 'feeder' : 'drop'} onPick=${pour} options=${Object.entries(m.log.vessels)} />`}
-    <${Stepper} label=${m.log.amount} value=${amount} step=${LEAST[unit] ?? 1} most=${MOST[unit] ?? 500} unit=${(t.units[unit] ?? (() => unit))(amount)} onChange=${setAmount} />
-    ${is_prey && html`<${Choice} label=${m.log.size} value=${size} onPick=${setSize} options=${Object.entries(words.size ?? {}).map(([code, name]) => [code, capital(/** @type {string} */ (name))])} />`}
-    ${lots.length > 0 && html`<${Choice} label=${m.log.lot} value=${lotId} onPick=${setLotId} options=${[...lots.map((each) => [each.id, lotName(each, wordFor('food', food))]), ['', m.log.no_lot]]} />`}
-    ${!lot && html`<label>${m.log.from}<select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>${Object.keys(origins).map((code) => html`<option value=${code} selected=${code === origin}>${wordFor('origin', code)}</option>`)}</select></label>`}
-    <p class=${stop ? 'caution' : 'soft'} role=${stop ? 'alert' : null}>${stop ? `${m.log.stops[verdict.verdict]} ` : ''}${wordFor('origin_why', verdict.reason_code)}</p>
-    ${tasting && html`<p class="soft">${m.tasting.here}</p>`}
+  return html`
+    <${Choice}
+      label=${m.log.food}
+      value=${food}
+      onPick=${pick}
+      options=${(more ? order : order.slice(0, SHOWN_FIRST)).map((code) => [code, capital(wordFor('food', code))])}
+    />
+    ${
+      !more &&
+      order.length > SHOWN_FIRST &&
+      html`
+        <button type="button" class="button" onClick=${() => setMore(true)}>${m.log.more}</button>
+      `
+    }
+    ${
+      poured &&
+      html`
+        <${Choice}
+          label=${m.log.offered_in}
+          value=${form === 'feeder' ? 'feeder' : 'drop'}
+          onPick=${pour}
+          options=${Object.entries(m.log.vessels)}
+        />
+      `
+    }
+    <${Stepper}
+      label=${m.log.amount}
+      value=${amount}
+      step=${LEAST[unit] ?? 1}
+      most=${MOST[unit] ?? 500}
+      unit=${(t.units[unit] ?? (() => unit))(amount)}
+      onChange=${setAmount}
+    />
+    ${
+      is_prey &&
+      html`
+        <${Choice}
+          label=${m.log.size}
+          value=${size}
+          onPick=${setSize}
+          options=${Object.entries(words.size ?? {}).map(([code, name]) => [code, capital(String(name))])}
+        />
+      `
+    }
+    ${
+      lots.length > 0 &&
+      html`
+        <${Choice}
+          label=${m.log.lot}
+          value=${lotId}
+          onPick=${setLotId}
+          options=${[...lots.map((each) => [each.id, lotName(each, wordFor('food', food))]), ['', m.log.no_lot]]}
+        />
+      `
+    }
+    ${
+      !lot &&
+      html`
+        <label>
+          ${m.log.from}
+          <select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>
+            ${Object.keys(origins).map(
+              (code) => html`
+                <option value=${code} selected=${code === origin}>${wordFor('origin', code)}</option>
+              `,
+            )}
+          </select>
+        </label>
+      `
+    }
+    <p class=${stop ? 'caution' : 'soft'} role=${stop ? 'alert' : null}>
+      ${stop ? `${m.log.stops[verdict.verdict]} ` : ''}${wordFor('origin_why', verdict.reason_code)}
+    </p>
+    ${
+      tasting &&
+      html`
+        <p class="soft">${m.tasting.here}</p>
+      `
+    }
     <${Cautions} items=${item?.cautions ?? plan?.set.cautions ?? []} />
-    ${hours && html`<p class="soft">${m.log.outcome_later(hours)}</p>`}
-    ${stop ? html`<button type="button" class="button warn wide" onClick=${() => save('feeding', { ...set, despite: [verdict.reason_code] })}>${m.log.despite}</button>`
-      : html`<button type="button" class="button main wide stick" onClick=${() => save('feeding', set)}>${m.log.go}</button>`}`;
+    ${
+      hours &&
+      html`
+        <p class="soft">${m.log.outcome_later(hours)}</p>
+      `
+    }
+    ${
+      stop
+        ? html`
+            <button
+              type="button"
+              class="button warn wide"
+              onClick=${() => save('feeding', { ...set, despite: [verdict.reason_code] })}
+            >
+              ${m.log.despite}
+            </button>
+          `
+        : html`
+            <button type="button" class="button main wide stick" onClick=${() => save('feeding', set)}>
+              ${m.log.go}
+            </button>
+          `
+    }
+  `;
 }

@@ -1,5 +1,5 @@
-// What was. A record's history: who changed what when, what stood there before, what lost; each value can be brought back.
-// And what went: records that were deleted or voided, newest first, each with its way back.
+// What was. A record's history: who changed what when, what stood there before, what lost; each value can be brought
+// back. And what went: records that were deleted or voided, newest first, each with its way back.
 import { useEffect, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { capital, eventInWords, fullDay, moment } from '../components/in-words.js';
@@ -13,8 +13,13 @@ import { t } from '../text/en.js';
 import { fieldName, kindName, nameInWords, valueInWords } from './field-words.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
-/** @typedef {{rev: number, at_ms: number, by: string | null, op_id: string | null, asked: Record<string, any>, before: Record<string, any>, lost: Record<string, any>}} Revision */
-/** @typedef {{id: string, kind: string, rev: number, at_ms: number, by: string | null, set: Record<string, any>}} Gone */
+/**
+ * @typedef {{rev: number, at_ms: number, by: string | null, op_id: string | null, asked: Record<string, any>,
+ *   before: Record<string, any>, lost: Record<string, any>}} Revision
+ */
+/**
+ * @typedef {{id: string, kind: string, rev: number, at_ms: number, by: string | null, set: Record<string, any>}} Gone
+ */
 /** @typedef {{rev: number, field: string, value: unknown}} Offer a value to bring back, shown at a revision */
 
 /** Fields that tell a person nothing. */
@@ -23,8 +28,14 @@ const UNTOLD = ['colony_id', 'sha256', 'width_px', 'height_px', 'task_key', 'sug
 /** @param {unknown} one @param {unknown} other */
 const same = (one, other) => JSON.stringify(one ?? null) === JSON.stringify(other ?? null);
 
-/** Fields in the order of their names, so that an amount and its unit stay together. @param {Record<string, any>} set */
-const told = (set) => [...Object.keys(m.fields), ...Object.keys(set).filter((field) => !(field in m.fields))].filter((field) => field in set && !UNTOLD.includes(field));
+/**
+ * Fields in the order of their names, so that an amount and its unit stay together.
+ * @param {Record<string, any>} set
+ */
+const told = (set) =>
+  [...Object.keys(m.fields), ...Object.keys(set).filter((field) => !(field in m.fields))].filter(
+    (field) => field in set && !UNTOLD.includes(field),
+  );
 
 // Only the server keeps the past.
 /** @param {string} path */
@@ -43,7 +54,12 @@ const revisionsOf = async (id) => (await ask(`/api/records/${id}/history`)).revi
 /** What was deleted last and can be taken back, newest first. @returns {Promise<Gone[]>} */
 const whatWent = async () => (await ask('/api/records/gone')).gone;
 
-/** Let a field have an earlier value again. @param {{id: string, kind: string}} row @param {string} field @param {unknown} value */
+/**
+ * Let a field have an earlier value again.
+ * @param {{id: string, kind: string}} row
+ * @param {string} field
+ * @param {unknown} value
+ */
 const bringBack = (row, field, value) => keep(row.kind, { [field]: value }, row.id);
 
 /** Take a deletion back; it is seen again once it has synced. @param {Gone} gone */
@@ -57,35 +73,106 @@ export function Past({ row }) {
   const [revisions, setRevisions] = useState(/** @type {Revision[]} */ ([]));
   const { attempt, busy, said } = useAttempt();
   const load = () => attempt(async () => setRevisions(await revisionsOf(row.id)));
-  useEffect(() => { if (row.rev) void load(); }, [row.id, row.rev]); // a value that was brought back is a revision, too
-  if (!row.rev) return html`<p>${m.past.unsent}</p>`;
+  useEffect(() => {
+    if (row.rev) void load();
+  }, [row.id, row.rev]); // a value that was brought back is a revision, too
+  if (!row.rev) {
+    return html`
+      <p>${m.past.unsent}</p>
+    `;
+  }
   const offers = offersOf(revisions, row.set);
-  return html`${said}${said && html`<button type="button" class="button" onClick=${load}>${m.past.again}</button>`}
-    <ol class="diary" aria-busy=${busy && !revisions.length ? 'true' : null}>${revisions.map((each, i) => html`<${Line} key=${each.rev} row=${row} revision=${each} first=${i === revisions.length - 1} offers=${offers.filter((offer) => offer.rev === each.rev)} />`)}</ol>`;
+  return html`
+    ${said}${
+      said &&
+      html`
+        <button type="button" class="button" onClick=${load}>${m.past.again}</button>
+      `
+    }
+    <ol class="diary" aria-busy=${busy && !revisions.length ? 'true' : null}>
+      ${revisions.map(
+        (each, i) => html`
+          <${Line}
+            key=${each.rev}
+            row=${row}
+            revision=${each}
+            first=${i === revisions.length - 1}
+            offers=${offers.filter((offer) => offer.rev === each.rev)}
+          />
+        `,
+      )}
+    </ol>
+  `;
 }
 
 /** @param {{row: ShownRow, revision: Revision, first: boolean, offers: Offer[]}} props */
 function Line({ row, revision, first, offers }) {
   const { asked, before, lost } = revision;
-  const done = asked.gone === true ? m.past.out : asked.gone === false ? m.past.back : first ? m.past.made : m.past.changed;
+  const done =
+    asked.gone === true ? m.past.out : asked.gone === false ? m.past.back : first ? m.past.made : m.past.changed;
   /** @param {Offer} offer */
   async function bring({ field, value }) {
     await bringBack(row, field, value);
     say(m.past.brought);
   }
-  return html`<li class="stack"><p class="eyebrow"><strong>${rows.value.get(revision.by ?? '')?.set.name ?? m.past.somebody} ${done}</strong>${moment(revision.at_ms)}</p>
-    ${told(asked).map((field) => html`${(first || field in before) && html`<p>${fieldName(field)}: <strong>${valueInWords(field, asked[field])}</strong>${!first && html` <span class="soft">${m.past.was(valueInWords(field, before[field]))}</span>`}</p>`}
-      ${field in lost && html`<p class="caution">${fieldName(field)}: ${m.past.not_stood(valueInWords(field, lost[field]))}</p>`}
-      ${offers.filter((offer) => offer.field === field).map((offer) => html`<button type="button" class="button start" onClick=${() => bring(offer)}>${offer.value === null ? m.past.clear : m.past.bring(valueInWords(field, offer.value))}</button>`)}`)}</li>`;
+  return html`
+    <li class="stack">
+      <p class="eyebrow">
+        <strong>${rows.value.get(revision.by ?? '')?.set.name ?? m.past.somebody} ${done}</strong>
+        ${moment(revision.at_ms)}
+      </p>
+      ${told(asked).map(
+        (field) => html`
+          ${
+            (first || field in before) &&
+            html`
+              <p>
+                ${fieldName(field)}${': '}
+                <strong>${valueInWords(field, asked[field])}</strong>
+                ${
+                  !first &&
+                  html`
+                    ${' '}
+                    <span class="soft">${m.past.was(valueInWords(field, before[field]))}</span>
+                  `
+                }
+              </p>
+            `
+          }
+          ${
+            field in lost &&
+            html`
+              <p class="caution">${fieldName(field)}: ${m.past.not_stood(valueInWords(field, lost[field]))}</p>
+            `
+          }
+          ${offers
+            .filter((offer) => offer.field === field)
+            .map(
+              (offer) => html`
+                <button type="button" class="button start" onClick=${() => bring(offer)}>
+                  ${offer.value === null ? m.past.clear : m.past.bring(valueInWords(field, offer.value))}
+                </button>
+              `,
+            )}
+        `,
+      )}
+    </li>
+  `;
 }
 
-/** Values that stood before or that lost, and do not stand now: each once, where it was seen last. @param {Revision[]} revisions newest first @param {Record<string, any>} set as it is now @returns {Offer[]} */
+/**
+ * Values that stood before or that lost, and do not stand now: each once, where it was seen last.
+ * @param {Revision[]} revisions newest first
+ * @param {Record<string, any>} set as it is now
+ * @returns {Offer[]}
+ */
 function offersOf(revisions, set) {
   /** @type {Map<string, Offer>} */
   const found = new Map();
   revisions.forEach(({ rev, asked, before, lost }, i) => {
     for (const field of told(asked)) {
-      const earlier = i < revisions.length - 1 && field in before ? [before[field]] : []; // before the first there was nothing
+      // before the first there was nothing
+      const earlier = i < revisions.length - 1 && field in before ? [before[field]] : [];
       for (const value of field in lost ? [...earlier, lost[field]] : earlier) {
         const key = `${field} ${JSON.stringify(value ?? null)}`;
         if (!found.has(key) && !same(value, set[field])) found.set(key, { rev, field, value: value ?? null });
@@ -101,19 +188,65 @@ export function GoneScreen() {
   const [list, setList] = useState(/** @type {Gone[] | null} */ (null));
   const { attempt, busy, said } = useAttempt();
   const load = () => attempt(async () => setList(await whatWent()));
-  useEffect(() => { void load(); }, []);
+  useEffect(() => {
+    void load();
+  }, []);
   /** @param {Gone} each */
-  const back = (each) => attempt(async () => {
-    await takeBack(each);
-    say(g.back(titleOf(each)));
-    setList((list ?? []).filter((other) => other.id !== each.id));
-  });
-  return html`<h1>${g.title}</h1><p class="soft">${g.about}</p>${said}
-    ${said && !list && html`<button type="button" class="button" onClick=${load}>${m.past.again}</button>`}
-    ${!list && busy && html`<${Skeleton} words=${t.loading} />`}${list?.length === 0 && html`<${Empty} title=${g.none} />`}
-    <ul class="diary went">${list?.map((each) => html`<li key=${each.id} class="row"><span class="badge"><${Icon} name=${each.kind === 'feeding' ? each.set.need : each.kind} /></span>
-      <div class="grow"><p>${titleOf(each)}</p><p class="soft">${whereOf(each)}</p><p class="soft">${g.by(rows.value.get(each.by ?? '')?.set.name ?? m.past.somebody, moment(each.at_ms))}</p></div>
-      <button type="button" class="button" disabled=${busy} aria-label=${`${g.take_back}: ${titleOf(each)}`} onClick=${() => back(each)}>${g.take_back}</button></li>`)}</ul>`;
+  const back = (each) =>
+    attempt(async () => {
+      await takeBack(each);
+      say(g.back(titleOf(each)));
+      setList((list ?? []).filter((other) => other.id !== each.id));
+    });
+  return html`
+    <h1>${g.title}</h1>
+    <p class="soft">${g.about}</p>
+    ${said}
+    ${
+      said &&
+      !list &&
+      html`
+        <button type="button" class="button" onClick=${load}>${m.past.again}</button>
+      `
+    }
+    ${
+      !list &&
+      busy &&
+      html`
+        <${Skeleton} words=${t.loading} />
+      `
+    }${
+      list?.length === 0 &&
+      html`
+        <${Empty} title=${g.none} />
+      `
+    }
+    <ul class="diary went">
+      ${list?.map(
+        (each) => html`
+          <li key=${each.id} class="row">
+            <span class="badge"><${Icon} name=${each.kind === 'feeding' ? each.set.need : each.kind} /></span>
+            <div class="grow">
+              <p>${titleOf(each)}</p>
+              <p class="soft">${whereOf(each)}</p>
+              <p class="soft">
+                ${g.by(rows.value.get(each.by ?? '')?.set.name ?? m.past.somebody, moment(each.at_ms))}
+              </p>
+            </div>
+            <button
+              type="button"
+              class="button"
+              disabled=${busy}
+              aria-label=${`${g.take_back}: ${titleOf(each)}`}
+              onClick=${() => back(each)}
+            >
+              ${g.take_back}
+            </button>
+          </li>
+        `,
+      )}
+    </ul>
+  `;
 }
 
 /** @param {Gone} each */

@@ -17,28 +17,98 @@ export function PlacesScreen() {
   const [adding, setAdding] = useState(false);
   const places = rowsOf('place');
   const readings = useKind('climate');
-  return html`<h1>${p.title}</h1><p class="soft">${p.about}</p>
-    ${!places.length && !adding && html`<${Empty} bare title=${inDegrees(p.empty)} />`}
-    ${places.map((place) => html`<${Place} key=${place.id} place=${place} last=${readings.find((row) => row.set.place_id === place.id)} />`)}
-    ${adding ? html`<section class="card"><h2>${p.add}</h2><${PlaceForm} place=${null} onDone=${() => setAdding(false)} /></section>`
-      : html`<button type="button" class="button main wide" onClick=${() => setAdding(true)}>${p.add}</button>`}`;
+  return html`
+    <h1>${p.title}</h1>
+    <p class="soft">${p.about}</p>
+    ${
+      !places.length &&
+      !adding &&
+      html`
+        <${Empty} bare title=${inDegrees(p.empty)} />
+      `
+    }
+    ${places.map(
+      (place) => html`
+        <${Place} key=${place.id} place=${place} last=${readings.find((row) => row.set.place_id === place.id)} />
+      `,
+    )}
+    ${
+      adding
+        ? html`
+            <section class="card">
+              <h2>${p.add}</h2>
+              <${PlaceForm} place=${null} onDone=${() => setAdding(false)} />
+            </section>
+          `
+        : html`
+            <button type="button" class="button main wide" onClick=${() => setAdding(true)}>${p.add}</button>
+          `
+    }
+  `;
 }
 
 /** @param {{place: import('../care/overlay.js').ShownRow, last?: import('../care/overlay.js').ShownRow}} props */
 function Place({ place, last }) {
   const [open, setOpen] = useState('');
   const v = place.set;
-  const here = rowsOf('colony').filter((colony) => colony.set.place_id === place.id).map((colony) => colony.set.name);
+  const here = rowsOf('colony')
+    .filter((colony) => colony.set.place_id === place.id)
+    .map((colony) => colony.set.name);
   const facts = [
-    p.types[v.place_type] ?? '', v.day_temp_c != null ? p.day(temperature(v.day_temp_c)) : '', v.night_temp_c != null ? p.night(temperature(v.night_temp_c)) : '',
+    p.types[v.place_type] ?? '',
+    v.day_temp_c != null ? p.day(temperature(v.day_temp_c)) : '',
+    v.night_temp_c != null ? p.night(temperature(v.night_temp_c)) : '',
     v.humidity_pct != null ? p.moist(v.humidity_pct) : '',
-  ].filter(Boolean).join(' · ');
-  const read = last && [last.set.temperature_c != null ? temperature(last.set.temperature_c) : '', last.set.humidity_pct != null ? p.moist(last.set.humidity_pct) : ''].filter(Boolean).join(', ');
-  return html`<article class="card"><h2>${v.name}</h2>${facts && html`<p class="soft">${facts}</p>`}
-    ${read && html`<p class="soft">${p.last(read, moment(last.happened_ms ?? 0))}</p>`}<p>${here.length ? here.join(', ') : p.nobody}</p>
-    ${open === '' && html`<div class="wrap even"><button type="button" class="button" onClick=${() => setOpen('reading')}>${p.reading}</button><button type="button" class="button" onClick=${() => setOpen('change')}>${p.change}</button></div>`}
-    ${open === 'change' && html`<${PlaceForm} place=${place} onDone=${() => setOpen('')} />`}
-    ${open === 'reading' && html`<${ReadingForm} place=${place} onDone=${() => setOpen('')} />`}</article>`;
+  ]
+    .filter(Boolean)
+    .join(' · ');
+  const read =
+    last &&
+    [
+      last.set.temperature_c != null ? temperature(last.set.temperature_c) : '',
+      last.set.humidity_pct != null ? p.moist(last.set.humidity_pct) : '',
+    ]
+      .filter(Boolean)
+      .join(', ');
+  return html`
+    <article class="card">
+      <h2>${v.name}</h2>
+      ${
+        facts &&
+        html`
+          <p class="soft">${facts}</p>
+        `
+      }
+      ${
+        read &&
+        html`
+          <p class="soft">${p.last(read, moment(last.happened_ms ?? 0))}</p>
+        `
+      }
+      <p>${here.length ? here.join(', ') : p.nobody}</p>
+      ${
+        open === '' &&
+        html`
+          <div class="wrap even">
+            <button type="button" class="button" onClick=${() => setOpen('reading')}>${p.reading}</button>
+            <button type="button" class="button" onClick=${() => setOpen('change')}>${p.change}</button>
+          </div>
+        `
+      }
+      ${
+        open === 'change' &&
+        html`
+          <${PlaceForm} place=${place} onDone=${() => setOpen('')} />
+        `
+      }
+      ${
+        open === 'reading' &&
+        html`
+          <${ReadingForm} place=${place} onDone=${() => setOpen('')} />
+        `
+      }
+    </article>
+  `;
 }
 
 /** @param {number | null} value @param {number} low @param {number} high */
@@ -64,12 +134,32 @@ function PlaceForm({ place, onDone }) {
       onDone();
     });
   }
-  return html`<form class="stack" onSubmit=${save}><label>${p.name}<input name="name" required maxlength="60" defaultValue=${was.name ?? ''} autocomplete="off" /></label>
-    <${Choice} label=${p.type} options=${Object.entries(p.types)} value=${type} onPick=${setType} />
-    <div class="pair"><label>${inDegrees(p.day_temp)}<input name="day" inputmode="decimal" defaultValue=${typedOf(was.day_temp_c)} /></label>
-    <label>${inDegrees(p.night_temp)}<input name="night" inputmode="decimal" defaultValue=${typedOf(was.night_temp_c)} /></label></div>
-    <label>${p.humidity} <small>${m.form.optional}</small><input name="moist" inputmode="decimal" defaultValue=${was.humidity_pct ?? ''} /></label>
-    ${form.said}<button class="button main wide" disabled=${form.busy}>${m.form.save}</button></form>`;
+  return html`
+    <form class="stack" onSubmit=${save}>
+      <label>
+        ${p.name}
+        <input name="name" required maxlength="60" defaultValue=${was.name ?? ''} autocomplete="off" />
+      </label>
+      <${Choice} label=${p.type} options=${Object.entries(p.types)} value=${type} onPick=${setType} />
+      <div class="pair">
+        <label>
+          ${inDegrees(p.day_temp)}
+          <input name="day" inputmode="decimal" defaultValue=${typedOf(was.day_temp_c)} />
+        </label>
+        <label>
+          ${inDegrees(p.night_temp)}
+          <input name="night" inputmode="decimal" defaultValue=${typedOf(was.night_temp_c)} />
+        </label>
+      </div>
+      <label>
+        ${p.humidity}${' '}
+        <small>${m.form.optional}</small>
+        <input name="moist" inputmode="decimal" defaultValue=${was.humidity_pct ?? ''} />
+      </label>
+      ${form.said}
+      <button class="button main wide" disabled=${form.busy}>${m.form.save}</button>
+    </form>
+  `;
 }
 
 /** @param {{place: import('../care/overlay.js').ShownRow, onDone: () => void}} props */
@@ -86,13 +176,28 @@ function ReadingForm({ place, onDone }) {
     if (outside(humidity_pct, 0, 100)) return form.say(p.bad_moist);
     return form.attempt(async () => {
       await log('climate', {
-        place_id: place.id, ...(temperature_c === null ? {} : { temperature_c }), ...(humidity_pct === null ? {} : { humidity_pct }),
+        place_id: place.id,
+        ...(temperature_c === null ? {} : { temperature_c }),
+        ...(humidity_pct === null ? {} : { humidity_pct }),
       });
       say(t.saved);
       onDone();
     });
   }
-  return html`<form class="stack" onSubmit=${save}><div class="pair"><label>${inDegrees(p.temperature)}<input name="temperature" inputmode="decimal" /></label>
-    <label>${p.humidity}<input name="moist" inputmode="decimal" /></label></div>
-    ${form.said}<button class="button main wide" disabled=${form.busy}>${p.log}</button></form>`;
+  return html`
+    <form class="stack" onSubmit=${save}>
+      <div class="pair">
+        <label>
+          ${inDegrees(p.temperature)}
+          <input name="temperature" inputmode="decimal" />
+        </label>
+        <label>
+          ${p.humidity}
+          <input name="moist" inputmode="decimal" />
+        </label>
+      </div>
+      ${form.said}
+      <button class="button main wide" disabled=${form.busy}>${p.log}</button>
+    </form>
+  `;
 }

@@ -1,5 +1,5 @@
-// What the plan says of a colony: when workers come, each gauge with its reasons and its range, and over it the keeper's
-// own interval, days, hour or pause.
+// What the plan says of a colony: when workers come, each gauge with its reasons and its range, and over it the
+// keeper's own interval, days, hour or pause.
 import { useState } from 'preact/hooks';
 import { inDegrees } from '../components/degrees.js';
 import { html } from '../components/html.js';
@@ -21,22 +21,67 @@ export function Plan({ colony }) {
   const [rhythm, setRhythm] = useState('');
   const gauges = gaugesOf(colony.id);
   const paused = MAY_BE_SET.filter((need) => rhythmOf(colony.id, need) && !gauges.some((gauge) => gauge.need === need));
-  return html`<section class="stack" aria-label=${m.colony.plan}><h2>${m.colony.plan}</h2>
-  ${notices.filter(countsDown).map((/** @type {any} */ notice) => html`<${Countdown} notice=${notice} fromMs=${computed_at_ms} />`)}
-  <${Cautions} items=${cautions} />
-  <${Notices} items=${notices.filter((/** @type {any} */ notice) => !countsDown(notice))} />
-  ${gauges.map((gauge) => html`<details class="card" key=${gauge.need}><summary>${levelInWords(gauge)}</summary>
-    <${Reasons} items=${gauge.reasons} /><${Spread} gauge=${gauge} />
-    ${MAY_BE_SET.includes(gauge.need) && html`<div class="stack"><${OwnInterval} colony=${colony} need=${gauge.need} /><${OwnRhythm} colony=${colony} need=${gauge.need} onOpen=${setRhythm} /></div>`}</details>`)}
-  ${paused.map((need) => html`<div class="card stack" key=${need}><${OwnRhythm} colony=${colony} need=${need} onOpen=${setRhythm} named /></div>`)}
-  ${rhythm && html`<${RhythmSheet} colony=${colony} need=${rhythm} onClose=${() => setRhythm('')} />`}</section>`;
+  return html`
+    <section class="stack" aria-label=${m.colony.plan}>
+      <h2>${m.colony.plan}</h2>
+      ${notices.filter(countsDown).map(
+        (/** @type {any} */ notice) => html`
+          <${Countdown} notice=${notice} fromMs=${computed_at_ms} />
+        `,
+      )}
+      <${Cautions} items=${cautions} />
+      <${Notices} items=${notices.filter((/** @type {any} */ notice) => !countsDown(notice))} />
+      ${gauges.map(
+        (gauge) => html`
+          <details class="card" key=${gauge.need}>
+            <summary>${levelInWords(gauge)}</summary>
+            <${Reasons} items=${gauge.reasons} />
+            <${Spread} gauge=${gauge} />
+            ${
+              MAY_BE_SET.includes(gauge.need) &&
+              html`
+                <div class="stack">
+                  <${OwnInterval} colony=${colony} need=${gauge.need} />
+                  <${OwnRhythm} colony=${colony} need=${gauge.need} onOpen=${setRhythm} />
+                </div>
+              `
+            }
+          </details>
+        `,
+      )}
+      ${paused.map(
+        (need) => html`
+          <div class="card stack" key=${need}>
+            <${OwnRhythm} colony=${colony} need=${need} onOpen=${setRhythm} named />
+          </div>
+        `,
+      )}
+      ${
+        rhythm &&
+        html`
+          <${RhythmSheet} colony=${colony} need=${rhythm} onClose=${() => setRhythm('')} />
+        `
+      }
+    </section>
+  `;
 }
 
-/** The keeper's own days, hour or pause, with the way to change them. @param {{colony: import('../care/overlay.js').ShownRow, need: string, onOpen: (need: string) => void, named?: boolean}} props */
+/**
+ * The keeper's own days, hour or pause, with the way to change them.
+ * @param {{colony: import('../care/overlay.js').ShownRow, need: string, onOpen: (need: string) => void,
+ *   named?: boolean}} props
+ */
 function OwnRhythm({ colony, need, onOpen, named = false }) {
   const rule = rhythmOf(colony.id, need);
-  return html`${rule && html`<p>${named ? `${needName(need)}: ` : ''}${rhythmInWords(rule)}</p>`}
-    <button type="button" class="button" onClick=${() => onOpen(need)}>${m.rhythm.open}</button>`;
+  return html`
+    ${
+      rule &&
+      html`
+        <p>${named ? `${needName(need)}: ` : ''}${rhythmInWords(rule)}</p>
+      `
+    }
+    <button type="button" class="button" onClick=${() => onOpen(need)}>${m.rhythm.open}</button>
+  `;
 }
 
 /** The range of the due date, where the plan gives one. @param {{gauge: import('../care/gauges.js').Gauge}} props */
@@ -45,7 +90,12 @@ function Spread({ gauge }) {
   if (left <= 0 || gauge.rate_low <= 0 || gauge.rate_high <= gauge.rate_low) return null;
   const days = (/** @type {number} */ rate) => Math.round(left / rate);
   const [low, high] = [days(gauge.rate_high), days(gauge.rate_low)];
-  return low !== high && html`<p class="soft">${m.plan.spread(low, high)}</p>`;
+  return (
+    low !== high &&
+    html`
+      <p class="soft">${m.plan.spread(low, high)}</p>
+    `
+  );
 }
 
 /** @param {{colony: import('../care/overlay.js').ShownRow, need: string}} props */
@@ -61,11 +111,37 @@ function OwnInterval({ colony, need }) {
     say(next === null ? m.plan.cleared : m.plan.kept);
     setOpen(false);
   }
-  return html`${was && html`<p>${m.plan.every(was)}</p>`}
-    ${open ? html`<${Stepper} label=${m.plan.own} value=${days} step=${1} most=${LONGEST_DAYS} unit=${m.plan.days(days)} onChange=${setDays} />
-      <button type="button" class="button main wide" onClick=${() => set(days)}>${m.plan.keep}</button>`
-      : html`<button type="button" class="button" onClick=${() => setOpen(true)}>${m.plan.set}</button>`}
-    ${was && html`<button type="button" class="button" onClick=${() => set(null)}>${m.plan.clear}</button>`}`;
+  return html`
+    ${
+      was &&
+      html`
+        <p>${m.plan.every(was)}</p>
+      `
+    }
+    ${
+      open
+        ? html`
+            <${Stepper}
+              label=${m.plan.own}
+              value=${days}
+              step=${1}
+              most=${LONGEST_DAYS}
+              unit=${m.plan.days(days)}
+              onChange=${setDays}
+            />
+            <button type="button" class="button main wide" onClick=${() => set(days)}>${m.plan.keep}</button>
+          `
+        : html`
+            <button type="button" class="button" onClick=${() => setOpen(true)}>${m.plan.set}</button>
+          `
+    }
+    ${
+      was &&
+      html`
+        <button type="button" class="button" onClick=${() => set(null)}>${m.plan.clear}</button>
+      `
+    }
+  `;
 }
 
 const c = m.countdown;
@@ -91,19 +167,41 @@ function Countdown({ notice: { code, args }, fromMs }) {
   const [low, high] = [left(fromDay), left(toDay)];
   const words = high === 0 ? c.any : low === 0 ? c.by(high) : c.days(low, high);
   const x = (/** @type {number} */ days) => 8 + (days / Math.max(1, high)) * (WIDE - 16);
-  return html`<section class="card" aria-label=${TITLES[code]}><p class="eyebrow"><strong>${TITLES[code]}</strong></p><p class="lead">${words}</p>
-    ${high > 0 && html`<svg class="chart need-protein" viewBox=${`0 0 ${WIDE} 22`} aria-hidden="true"><path class="axis" d=${`M8 11H${WIDE - 8}`} /><path class="bar" d=${`M${x(low).toFixed(1)} 5H${x(high).toFixed(1)}v12H${x(low).toFixed(1)}z`} /><circle class="dot" cx="8" cy="11" r="6" /></svg>`}
-    <p class="soft">${[c.between(day(fromDay), day(toDay)), inDegrees(c.warm(args.mean_c)), STAGES[args.stage] && c.seen(STAGES[args.stage]?.toLowerCase() ?? '')].filter(Boolean).join(', ')}.</p></section>`;
+  const seen = STAGES[args.stage]?.toLowerCase();
+  const reckonedFrom = [c.between(day(fromDay), day(toDay)), inDegrees(c.warm(args.mean_c)), seen && c.seen(seen)];
+  return html`
+    <section class="card" aria-label=${TITLES[code]}>
+      <p class="eyebrow"><strong>${TITLES[code]}</strong></p>
+      <p class="lead">${words}</p>
+      ${
+        high > 0 &&
+        html`
+          <svg class="chart need-protein" viewBox=${`0 0 ${WIDE} 22`} aria-hidden="true">
+            <path class="axis" d=${`M8 11H${WIDE - 8}`} />
+            <path class="bar" d=${`M${x(low).toFixed(1)} 5H${x(high).toFixed(1)}v12H${x(low).toFixed(1)}z`} />
+            <circle class="dot" cx="8" cy="11" r="6" />
+          </svg>
+        `
+      }
+      <p class="soft">${reckonedFrom.filter(Boolean).join(', ')}.</p>
+    </section>
+  `;
 }
 
 const r = m.rhythm;
 const MONDAY_MS = Date.UTC(2024, 0, 1, 12);
-const dayName = (/** @type {number} */ day) => new Date(MONDAY_MS + day * 86_400_000).toLocaleDateString([], { weekday: 'long', timeZone: 'UTC' });
+const dayName = (/** @type {number} */ weekday) =>
+  new Date(MONDAY_MS + weekday * 86_400_000).toLocaleDateString([], { weekday: 'long', timeZone: 'UTC' });
 /** @param {string} need */
 const needName = (need) => wordFor('need', need);
 
-/** The keeper's own days, hour and pause for a need: they rule over the plan's own reckoning. @param {string} colonyId @param {string} need */
-const rhythmOf = (colonyId, need) => rowsOf('rule').find((rule) => rule.set.colony_id === colonyId && rule.set.need === need);
+/**
+ * The keeper's own days, hour and pause for a need: they rule over the plan's own reckoning.
+ * @param {string} colonyId
+ * @param {string} need
+ */
+const rhythmOf = (colonyId, need) =>
+  rowsOf('rule').find((rule) => rule.set.colony_id === colonyId && rule.set.need === need);
 
 /** What a rule says, in words. @param {{set: Record<string, any>}} rule */
 function rhythmInWords({ set: { weekdays = [], at, paused_until } }) {
@@ -118,20 +216,58 @@ function RhythmSheet({ colony, need, onClose }) {
   const was = rule?.set ?? {};
   const [days, setDays] = useState(() => Array.from(was.weekdays ?? [], String));
   const { attempt, busy, said } = useAttempt();
-  const done = (/** @type {() => Promise<unknown>} */ work) => attempt(async () => { await work(); say(m.plan.kept); onClose(); });
+  const done = (/** @type {() => Promise<unknown>} */ work) =>
+    attempt(async () => {
+      await work();
+      say(m.plan.kept);
+      onClose();
+    });
   /** @param {any} event */
   function save(event) {
     event.preventDefault();
     const text = textsOf(event.target);
     const set = { weekdays: days.map(Number), at: text('at') || null, paused_until: text('until') || null };
     const empty = !set.weekdays.length && !set.at && !set.paused_until;
-    return done(async () => (empty ? rule && remove('rule', rule.id) : keep('rule', { colony_id: colony.id, need, ...set }, rule?.id)));
+    return done(async () =>
+      empty ? rule && remove('rule', rule.id) : keep('rule', { colony_id: colony.id, need, ...set }, rule?.id),
+    );
   }
-  return html`<${Sheet} title=${`${needName(need)}: ${r.title}`} onClose=${onClose}><form class="stack" onSubmit=${save}>
-    <${ManyChoice} label=${r.days} options=${[0, 1, 2, 3, 4, 5, 6].map((day) => [String(day), dayName(day)])} values=${days} onChange=${setDays} />
-    <label>${r.hour} <small>${m.form.optional}</small><input name="at" type="time" defaultValue=${was.at ?? ''} /></label>
-    <label>${r.until} <small>${m.form.optional}</small><input name="until" type="date" min=${today.value} defaultValue=${was.paused_until ?? ''} /></label>
-    <p class="soft">${r.urgent}</p>${said}
-    <button class="button main wide" disabled=${busy}>${m.form.save}</button>
-    ${rule && html`<button type="button" class="button wide" disabled=${busy} onClick=${() => done(() => remove('rule', rule.id))}>${m.plan.clear}</button>`}</form></${Sheet}>`;
+  return html`
+    <${Sheet} title=${`${needName(need)}: ${r.title}`} onClose=${onClose}>
+      <form class="stack" onSubmit=${save}>
+        <${ManyChoice}
+          label=${r.days}
+          options=${[0, 1, 2, 3, 4, 5, 6].map((weekday) => [String(weekday), dayName(weekday)])}
+          values=${days}
+          onChange=${setDays}
+        />
+        <label>
+          ${r.hour}${' '}
+          <small>${m.form.optional}</small>
+          <input name="at" type="time" defaultValue=${was.at ?? ''} />
+        </label>
+        <label>
+          ${r.until}${' '}
+          <small>${m.form.optional}</small>
+          <input name="until" type="date" min=${today.value} defaultValue=${was.paused_until ?? ''} />
+        </label>
+        <p class="soft">${r.urgent}</p>
+        ${said}
+        <button class="button main wide" disabled=${busy}>${m.form.save}</button>
+        ${
+          rule &&
+          html`
+            <button
+              type="button"
+              class="button wide"
+              disabled=${busy}
+              onClick=${() => done(() => remove('rule', rule.id))}
+            >
+              ${m.plan.clear}
+            </button>
+          `
+        }
+      </form>
+    </${Sheet}>
+  `;
 }

@@ -1,5 +1,5 @@
-// Two sheets of the round. Later, or not this time: put a task off by an hour, to the evening or to tomorrow, or skip it
-// with a reason. Several at once: all of these got sugar, each colony the portion that its own plan suggests.
+// Two sheets of the round. Later, or not this time: put a task off by an hour, to the evening or to tomorrow, or skip
+// it with a reason. Several at once: all of these got sugar, each colony the portion that its own plan suggests.
 import { useState } from 'preact/hooks';
 import { html } from '../components/html.js';
 import { capital, nameOf, portionInWords, wordFor } from '../components/in-words.js';
@@ -22,7 +22,11 @@ function at(days, wallTime) {
   return new Date(day.getFullYear(), day.getMonth(), day.getDate() + days, hours, minutes).getTime();
 }
 
-/** How long a skipped turn lasts: what a full gauge would have lasted, at most a week. @param {any} gauge @returns {number} ms */
+/**
+ * How long a skipped turn lasts: what a full gauge would have lasted, at most a week.
+ * @param {any} gauge
+ * @returns {number} ms
+ */
 function turnMs(gauge) {
   const days = gauge?.rate_per_day ? (gauge.capacity - gauge.due_level) / gauge.rate_per_day : 1;
   return Math.min(LONGEST_SKIP_DAYS, Math.max(1, days)) * DAY_MS;
@@ -36,32 +40,90 @@ export function LaterSheet({ item, onClose }) {
   const hours = rowsOf('household')[0]?.set.care_hours ?? [];
   const evening = at(0, hours[1] ?? EVENING);
   /** @param {number} until @param {string} [reason] */
-  const put = (until, reason) => attempt(async () => { await later(item, until, reason); onClose(); });
-  return html`<${Sheet} title=${t.later.title} onClose=${onClose}>
-    <p><strong>${nameOf(item.colony_id)}</strong>: ${taskTitle(item)}</p>
-    <div role="group" aria-label=${t.later.when} class="choice"><span>${t.later.when}</span><div class="wrap even">
-      <button type="button" class="button" disabled=${busy} onClick=${() => put(Date.now() + HOUR_MS)}>${t.later.hour}</button>
-      ${evening > Date.now() + HOUR_MS && html`<button type="button" class="button" disabled=${busy} onClick=${() => put(evening)}>${t.later.evening}</button>`}
-      <button type="button" class="button" disabled=${busy} onClick=${() => put(at(1, hours[0] ?? '08:00'))}>${t.later.tomorrow}</button></div></div>
-    <${Choice} label=${t.later.skip} options=${t.later.why} value=${why} onPick=${setWhy} />
-    ${why === 'other' && html`<label>${t.later.own}<input value=${own} maxlength="200" onInput=${(/** @type {any} */ e) => setOwn(e.target.value)} /></label>`}
-    ${why && html`<button type="button" class="button wide" disabled=${busy || (why === 'other' && !own.trim())} onClick=${() => put(Date.now() + turnMs(item.gauge), why === 'other' ? own.trim() : why)}>${t.later.go}</button>`}
-    ${said}
-  </${Sheet}>`;
+  const put = (until, reason) =>
+    attempt(async () => {
+      await later(item, until, reason);
+      onClose();
+    });
+  return html`
+    <${Sheet} title=${t.later.title} onClose=${onClose}>
+      <p>
+        <strong>${nameOf(item.colony_id)}</strong>
+        : ${taskTitle(item)}
+      </p>
+      <div role="group" aria-label=${t.later.when} class="choice">
+        <span>${t.later.when}</span>
+        <div class="wrap even">
+          <button type="button" class="button" disabled=${busy} onClick=${() => put(Date.now() + HOUR_MS)}>
+            ${t.later.hour}
+          </button>
+          ${
+            evening > Date.now() + HOUR_MS &&
+            html`
+              <button type="button" class="button" disabled=${busy} onClick=${() => put(evening)}>
+                ${t.later.evening}
+              </button>
+            `
+          }
+          <button type="button" class="button" disabled=${busy} onClick=${() => put(at(1, hours[0] ?? '08:00'))}>
+            ${t.later.tomorrow}
+          </button>
+        </div>
+      </div>
+      <${Choice} label=${t.later.skip} options=${t.later.why} value=${why} onPick=${setWhy} />
+      ${
+        why === 'other' &&
+        html`
+          <label>
+            ${t.later.own}
+            <input value=${own} maxlength="200" onInput=${(/** @type {any} */ e) => setOwn(e.target.value)} />
+          </label>
+        `
+      }
+      ${
+        why &&
+        html`
+          <button
+            type="button"
+            class="button wide"
+            disabled=${busy || (why === 'other' && !own.trim())}
+            onClick=${() => put(Date.now() + turnMs(item.gauge), why === 'other' ? own.trim() : why)}
+          >
+            ${t.later.go}
+          </button>
+        `
+      }
+      ${said}
+    </${Sheet}>
+  `;
 }
 
 /** @typedef {{kind: string, set: Record<string, any>, words: string}} Change */
 
-/** What this colony would get of a need, by its plan. @param {any} colony @param {string} need @returns {Change | null} */
+/**
+ * What this colony would get of a need, by its plan.
+ * @param {any} colony
+ * @param {string} need
+ * @returns {Change | null}
+ */
 function changeFor(colony, need) {
   if (need === 'water') return { kind: 'water', set: { colony_id: colony.id, action: 'refill' }, words: t.many.water };
   if (need === 'glance') return { kind: 'check', set: { colony_id: colony.id, need: 'glance' }, words: t.many.look };
-  const task = (planOf(colony.id)?.set.tasks ?? []).find((/** @type {any} */ each) => each.need === need && each.suggested);
+  const task = (planOf(colony.id)?.set.tasks ?? []).find(
+    (/** @type {any} */ each) => each.need === need && each.suggested,
+  );
   if (!task) return null;
   const tasting = runningTasting(colony.id);
   return {
-    kind: task.suggested.kind, words: portionInWords(task.portion),
-    set: { ...task.suggested.set, ...(tasting?.set.food_codes.includes(task.portion.food_code) ? { tasting_id: tasting.id } : {}), colony_id: colony.id, task_key: task.key, suggested: true },
+    kind: task.suggested.kind,
+    words: portionInWords(task.portion),
+    set: {
+      ...task.suggested.set,
+      ...(tasting?.set.food_codes.includes(task.portion.food_code) ? { tasting_id: tasting.id } : {}),
+      colony_id: colony.id,
+      task_key: task.key,
+      suggested: true,
+    },
   };
 }
 
@@ -70,14 +132,40 @@ export function ManySheet({ onClose }) {
   const [need, setNeed] = useState('sugar');
   const [left_out, setLeftOut] = useState(/** @type {string[]} */ ([]));
   const { attempt, busy, said } = useAttempt();
-  const able = rowsOf('colony').map((colony) => ({ colony, change: changeFor(colony, need) })).filter((each) => each.change);
+  const able = rowsOf('colony')
+    .map((colony) => ({ colony, change: changeFor(colony, need) }))
+    .filter((each) => each.change);
   const chosen = able.filter(({ colony }) => !left_out.includes(colony.id));
-  const go = () => attempt(async () => { await logAll(chosen.map(({ change }) => ({ kind: /** @type {Change} */ (change).kind, set: /** @type {Change} */ (change).set }))); onClose(); });
-  return html`<${Sheet} title=${t.many.title} onClose=${onClose}>
-    <${Choice} label=${t.many.what} value=${need} onPick=${setNeed} options=${['sugar', 'protein', 'seeds', 'water', 'glance'].map((code) => [code, wordFor('need', code)])} />
-    <${ManyChoice} label=${t.many.who} values=${chosen.map(({ colony }) => colony.id)} onChange=${(/** @type {string[]} */ ids) => setLeftOut(able.map(({ colony }) => colony.id).filter((id) => !ids.includes(id)))}
-      options=${able.map(({ colony, change }) => [colony.id, `${colony.set.name}: ${change?.words}`])} />
-    ${said}
-    <button type="button" class="button main wide stick" disabled=${busy || !chosen.length} onClick=${go}>${chosen.length ? t.many.go(chosen.length) : capital(t.many.none)}</button>
-  </${Sheet}>`;
+  const choose = (/** @type {string[]} */ ids) =>
+    setLeftOut(able.map(({ colony }) => colony.id).filter((id) => !ids.includes(id)));
+  const go = () =>
+    attempt(async () => {
+      await logAll(
+        chosen.map(({ change }) => ({
+          kind: /** @type {Change} */ (change).kind,
+          set: /** @type {Change} */ (change).set,
+        })),
+      );
+      onClose();
+    });
+  return html`
+    <${Sheet} title=${t.many.title} onClose=${onClose}>
+      <${Choice}
+        label=${t.many.what}
+        value=${need}
+        onPick=${setNeed}
+        options=${['sugar', 'protein', 'seeds', 'water', 'glance'].map((code) => [code, wordFor('need', code)])}
+      />
+      <${ManyChoice}
+        label=${t.many.who}
+        values=${chosen.map(({ colony }) => colony.id)}
+        onChange=${choose}
+        options=${able.map(({ colony, change }) => [colony.id, `${colony.set.name}: ${change?.words}`])}
+      />
+      ${said}
+      <button type="button" class="button main wide stick" disabled=${busy || !chosen.length} onClick=${go}>
+        ${chosen.length ? t.many.go(chosen.length) : capital(t.many.none)}
+      </button>
+    </${Sheet}>
+  `;
 }

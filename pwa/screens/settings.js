@@ -14,10 +14,32 @@ import { Nudges } from './nudges.js';
 const h = m.house;
 
 /** @param {{code: string}} props */
-export const SettingsScreen = ({ code }) => html`<h1>${h.title}</h1><${Nudges} /><${Mail} /><${House} />
-  <section class="card"><h2>${m.places.title}</h2><p>${m.places.about}</p><a class="button" href="#/places">${m.places.open}</a></section><${Phones} code=${code} />
-  <section class="card"><h2>${h.look}</h2><${LookChoice} /><${DegreesChoice} /><a class="button" href="#/look">${m.look.all_parts}</a></section><${Stored} /><${Install} />
-  <section class="card"><h2>${h.good_to_know}</h2><p>${h.advice}</p><p>${h.never}</p><p class="soft">${h.build} ${document.body.dataset.build}</p></section>`;
+export const SettingsScreen = ({ code }) => html`
+  <h1>${h.title}</h1>
+  <${Nudges} />
+  <${Mail} />
+  <${House} />
+  <section class="card">
+    <h2>${m.places.title}</h2>
+    <p>${m.places.about}</p>
+    <a class="button" href="#/places">${m.places.open}</a>
+  </section>
+  <${Phones} code=${code} />
+  <section class="card">
+    <h2>${h.look}</h2>
+    <${LookChoice} />
+    <${DegreesChoice} />
+    <a class="button" href="#/look">${m.look.all_parts}</a>
+  </section>
+  <${Stored} />
+  <${Install} />
+  <section class="card">
+    <h2>${h.good_to_know}</h2>
+    <p>${h.advice}</p>
+    <p>${h.never}</p>
+    <p class="soft">${h.build} ${document.body.dataset.build}</p>
+  </section>
+`;
 
 function House() {
   const house = rowsOf('household')[0];
@@ -29,21 +51,55 @@ function House() {
     event.preventDefault();
     const text = textsOf(event.target);
     void attempt(async () => {
-      await keep('household', {
-        name: text('name'), zone: text('zone'), care_hours: [text('first'), text('second')].filter(Boolean),
-        quiet_from: text('quiet_from') || null, quiet_to: text('quiet_to') || null,
-      }, house?.id);
+      await keep(
+        'household',
+        {
+          name: text('name'),
+          zone: text('zone'),
+          care_hours: [text('first'), text('second')].filter(Boolean),
+          quiet_from: text('quiet_from') || null,
+          quiet_to: text('quiet_to') || null,
+        },
+        house?.id,
+      );
       say(t.saved);
     });
   }
-  return html`<form class="card" onSubmit=${save}><h2>${h.hours}</h2>
-    <label>${h.shelf_name}<input name="name" required defaultValue=${v.name} /></label>
-    <label>${h.zone}<input name="zone" required defaultValue=${v.zone} /></label>
-    <div class="pair"><label>${h.first}<input name="first" type="time" defaultValue=${v.care_hours?.[0] ?? ''} /></label>
-    <label>${h.second}<input name="second" type="time" defaultValue=${v.care_hours?.[1] ?? ''} /></label></div>
-    <div class="pair"><label>${h.quiet_from}<input name="quiet_from" type="time" defaultValue=${v.quiet_from ?? ''} /></label>
-    <label>${h.quiet_to}<input name="quiet_to" type="time" defaultValue=${v.quiet_to ?? ''} /></label></div>
-    ${said}<button class="button main" disabled=${busy}>${h.save}</button></form>`;
+  return html`
+    <form class="card" onSubmit=${save}>
+      <h2>${h.hours}</h2>
+      <label>
+        ${h.shelf_name}
+        <input name="name" required defaultValue=${v.name} />
+      </label>
+      <label>
+        ${h.zone}
+        <input name="zone" required defaultValue=${v.zone} />
+      </label>
+      <div class="pair">
+        <label>
+          ${h.first}
+          <input name="first" type="time" defaultValue=${v.care_hours?.[0] ?? ''} />
+        </label>
+        <label>
+          ${h.second}
+          <input name="second" type="time" defaultValue=${v.care_hours?.[1] ?? ''} />
+        </label>
+      </div>
+      <div class="pair">
+        <label>
+          ${h.quiet_from}
+          <input name="quiet_from" type="time" defaultValue=${v.quiet_from ?? ''} />
+        </label>
+        <label>
+          ${h.quiet_to}
+          <input name="quiet_to" type="time" defaultValue=${v.quiet_to ?? ''} />
+        </label>
+      </div>
+      ${said}
+      <button class="button main" disabled=${busy}>${h.save}</button>
+    </form>
+  `;
 }
 
 /** @param {{code: string}} props */
@@ -52,7 +108,9 @@ function Phones({ code }) {
   const [found, setFound] = useState(/** @type {any} */ (null));
   const { attempt, said } = useAttempt();
   const load = () => attempt(async () => setList((await get('/api/devices')).devices));
-  useEffect(() => { void load(); }, []);
+  useEffect(() => {
+    void load();
+  }, []);
   const people = rowsOf('person').filter((person) => person.set.role === 'keeper');
   /** @param {any} event */
   function look(event) {
@@ -61,36 +119,114 @@ function Phones({ code }) {
     void attempt(async () => setFound({ code: typed, ...(await post('/api/pairings/look', { code: typed })) }));
   }
   /** @param {Record<string, string>} who */
-  const approve = (who) => attempt(async () => {
-    await post('/api/pairings/approve', { code: found.code, ...who });
-    setFound(null);
-    say(h.let_in);
-    await syncNow();
-    setList((await get('/api/devices')).devices);
-  });
+  const approve = (who) =>
+    attempt(async () => {
+      await post('/api/pairings/approve', { code: found.code, ...who });
+      setFound(null);
+      say(h.let_in);
+      await syncNow();
+      setList((await get('/api/devices')).devices);
+    });
   /** @param {any} phone */
-  const signOut = (phone) => confirm(h.sign_out_other(phone.name)) && attempt(async () => { await post(`/api/devices/${phone.id}/revoke`); setList((await get('/api/devices')).devices); });
-  return html`<section class="card"><h2>${h.phones}</h2>
-    <ul class="done-list">${list.map((phone) => html`<li key=${phone.id}><div class="grow"><strong>${phone.name}</strong>${phone.here ? ` ${h.this_one}` : ''}<p class="soft">${h.last_seen} ${moment(phone.last_seen_ms)}</p></div>
-      ${!phone.here && html`<button type="button" class="button warn" onClick=${() => signOut(phone)}>${h.sign_out}</button>`}</li>`)}</ul>
-    <form class="stack" onSubmit=${look}><label>${h.new_phone} <small>${h.new_phone_hint}</small><input name="code" required defaultValue=${code} autocapitalize="characters" autocomplete="off" /></label><button class="button">${h.look_up}</button></form>
-    ${found && html`<p><strong>${found.device_name}</strong> ${h.asks}</p><div class="wrap">${people.map((person) => html`<button type="button" class="button" onClick=${() => approve({ person_id: person.id })}>${person.set.name}</button>`)}
-      <button type="button" class="button" onClick=${() => { const name = prompt(h.new_keeper); if (name) void approve({ person_name: name }); }}>${h.somebody_new}</button></div>`}
-    ${said}</section>`;
+  const signOut = (phone) =>
+    confirm(h.sign_out_other(phone.name)) &&
+    attempt(async () => {
+      await post(`/api/devices/${phone.id}/revoke`);
+      setList((await get('/api/devices')).devices);
+    });
+  return html`
+    <section class="card">
+      <h2>${h.phones}</h2>
+      <ul class="done-list">
+        ${list.map(
+          (phone) => html`
+            <li key=${phone.id}>
+              <div class="grow">
+                <strong>${phone.name}</strong>
+                ${phone.here ? ` ${h.this_one}` : ''}
+                <p class="soft">${h.last_seen} ${moment(phone.last_seen_ms)}</p>
+              </div>
+              ${
+                !phone.here &&
+                html`
+                  <button type="button" class="button warn" onClick=${() => signOut(phone)}>${h.sign_out}</button>
+                `
+              }
+            </li>
+          `,
+        )}
+      </ul>
+      <form class="stack" onSubmit=${look}>
+        <label>
+          ${h.new_phone}${' '}
+          <small>${h.new_phone_hint}</small>
+          <input name="code" required defaultValue=${code} autocapitalize="characters" autocomplete="off" />
+        </label>
+        <button class="button">${h.look_up}</button>
+      </form>
+      ${
+        found &&
+        html`
+          <p>
+            <strong>${found.device_name}</strong>
+            ${' '}${h.asks}
+          </p>
+          <div class="wrap">
+            ${people.map(
+              (person) => html`
+                <button type="button" class="button" onClick=${() => approve({ person_id: person.id })}>
+                  ${person.set.name}
+                </button>
+              `,
+            )}
+            <button
+              type="button"
+              class="button"
+              onClick=${() => {
+                const name = prompt(h.new_keeper);
+                if (name) void approve({ person_name: name });
+              }}
+            >
+              ${h.somebody_new}
+            </button>
+          </div>
+        `
+      }
+      ${said}
+    </section>
+  `;
 }
 
 function Stored() {
   const [kept, setKept] = useState(/** @type {boolean | null} */ (null));
   const { attempt, said } = useAttempt();
-  useEffect(() => { navigator.storage?.persisted?.().then(setKept); }, []);
+  useEffect(() => {
+    navigator.storage?.persisted?.().then(setKept);
+  }, []);
   const { last_sync_ms } = saving.value;
   const { waiting, attention } = unsent.value;
-  const leave = () => confirm(waiting ? h.leave_unsent(waiting) : h.leave(session.value?.name ?? h.this_phone)) && attempt(logout);
-  return html`<section class="card"><h2>${h.on_this_phone}</h2>
-    <p>${last_sync_ms ? h.last_synced(moment(last_sync_ms)) : h.not_synced} ${waiting + attention ? h.not_sent(waiting + attention) : h.nothing_waits}</p>
-    <p class="soft">${kept ? h.kept : h.not_kept}</p>${said}
-    <div class="wrap even"><button type="button" class="button" onClick=${() => syncNow()}>${h.sync_now}</button>${waiting + attention > 0 && html`<button type="button" class="button" onClick=${exportUnsent}>${h.export}</button>`}
-    <button type="button" class="button warn" onClick=${leave}>${h.sign_out}</button></div></section>`;
+  const synced = last_sync_ms ? h.last_synced(moment(last_sync_ms)) : h.not_synced;
+  const kept_here = waiting + attention ? h.not_sent(waiting + attention) : h.nothing_waits;
+  const leave = () =>
+    confirm(waiting ? h.leave_unsent(waiting) : h.leave(session.value?.name ?? h.this_phone)) && attempt(logout);
+  return html`
+    <section class="card">
+      <h2>${h.on_this_phone}</h2>
+      <p>${synced}${' '}${kept_here}</p>
+      <p class="soft">${kept ? h.kept : h.not_kept}</p>
+      ${said}
+      <div class="wrap even">
+        <button type="button" class="button" onClick=${() => syncNow()}>${h.sync_now}</button>
+        ${
+          waiting + attention > 0 &&
+          html`
+            <button type="button" class="button" onClick=${exportUnsent}>${h.export}</button>
+          `
+        }
+        <button type="button" class="button warn" onClick=${leave}>${h.sign_out}</button>
+      </div>
+    </section>
+  `;
 }
 
 /**
@@ -100,39 +236,127 @@ function Stored() {
 function Mail() {
   const { answer, ask } = useAnswer('/api/mail');
   if (!answer?.available) return null;
-  const passes = new Set(rowsOf('pass').filter((pass) => !pass.set.revoked_at_ms && today.value <= pass.set.ends_on).map((pass) => pass.id));
+  const passes = new Set(
+    rowsOf('pass')
+      .filter((pass) => !pass.set.revoked_at_ms && today.value <= pass.set.ends_on)
+      .map((pass) => pass.id),
+  );
   const people = rowsOf('person').filter((person) => person.set.role === 'keeper' || passes.has(person.set.pass_id));
-  return html`<section class="card" aria-label=${m.mail.title}><h2>${m.mail.title}</h2><p class="soft">${m.mail.about}</p>
-    ${people.map((person) => html`<${Mailbox} key=${person.id} id=${person.id} name=${person.set.name} had=${answer.people.find((/** @type {any} */ each) => each.person_id === person.id)} onChange=${ask} />`)}</section>`;
+  return html`
+    <section class="card" aria-label=${m.mail.title}>
+      <h2>${m.mail.title}</h2>
+      <p class="soft">${m.mail.about}</p>
+      ${people.map(
+        (person) => html`
+          <${Mailbox}
+            key=${person.id}
+            id=${person.id}
+            name=${person.set.name}
+            had=${answer.people.find((/** @type {any} */ each) => each.person_id === person.id)}
+            onChange=${ask}
+          />
+        `,
+      )}
+    </section>
+  `;
 }
 
-/** @param {{id: string, name: string, had?: {address: string, confirmed: boolean}, onChange: () => Promise<void>}} props */
+/**
+ * @param {{id: string, name: string, had?: {address: string, confirmed: boolean}, onChange: () => Promise<void>}} props
+ */
 function Mailbox({ id, name, had, onChange }) {
   const { attempt, busy, said } = useAttempt();
   const path = `/api/mail/${id}`;
   /** @param {() => Promise<void>} work */
-  const change = (work) => attempt(async () => {
-    await work().catch((problem) => { throw new Error(whyNot(problem)); });
-    await onChange();
-  });
+  const change = (work) =>
+    attempt(async () => {
+      await work().catch((problem) => {
+        throw new Error(whyNot(problem));
+      });
+      await onChange();
+    });
   /** @param {string} address */
-  const send = (address) => change(async () => {
-    const { outcome } = await call('PUT', path, { address });
-    if (outcome !== 'sent') throw new Error(m.mail.not_sent(outcome));
-  });
+  const send = (address) =>
+    change(async () => {
+      const { outcome } = await call('PUT', path, { address });
+      if (outcome !== 'sent') throw new Error(m.mail.not_sent(outcome));
+    });
   /** @param {any} event */
   function submit(event) {
     event.preventDefault();
     const text = textsOf(event.target);
     if (!had) return void send(text('address'));
-    return void change(async () => { await post(`${path}/confirm`, { code: text('code') }); say(m.mail.on); });
+    return void change(async () => {
+      await post(`${path}/confirm`, { code: text('code') });
+      say(m.mail.on);
+    });
   }
-  const remove = () => change(async () => { await call('DELETE', path, {}); say(m.mail.removed); });
-  return html`<form class="stack" aria-label=${name} onSubmit=${submit}><h3>${name}</h3>
-    ${had && html`<p class="address">${had.address}</p><p class="soft">${had.confirmed ? m.mail.comes : m.mail.asked}</p>`}
-    ${!had && html`<label>${m.mail.address}<input name="address" type="email" required maxlength="254" autocomplete="off" /></label>`}
-    ${had && !had.confirmed && html`<label>${m.mail.code}<input name="code" required autocomplete="one-time-code" autocapitalize="characters" spellcheck=${false} /></label>`}
-    ${said}<div class="wrap">${!had?.confirmed && html`<button class="button main" disabled=${busy}>${had ? m.mail.confirm : m.mail.send}</button>`}
-      ${had && !had.confirmed && html`<button type="button" class="button" disabled=${busy} onClick=${() => send(had.address)}>${m.mail.anew}</button>`}
-      ${had && html`<button type="button" class="button warn" disabled=${busy} onClick=${remove} aria-label=${`${m.mail.remove}: ${name}`}>${m.mail.remove}</button>`}</div></form>`;
+  const remove = () =>
+    change(async () => {
+      await call('DELETE', path, {});
+      say(m.mail.removed);
+    });
+  return html`
+    <form class="stack" aria-label=${name} onSubmit=${submit}>
+      <h3>${name}</h3>
+      ${
+        had &&
+        html`
+          <p class="address">${had.address}</p>
+          <p class="soft">${had.confirmed ? m.mail.comes : m.mail.asked}</p>
+        `
+      }
+      ${
+        !had &&
+        html`
+          <label>
+            ${m.mail.address}
+            <input name="address" type="email" required maxlength="254" autocomplete="off" />
+          </label>
+        `
+      }
+      ${
+        had &&
+        !had.confirmed &&
+        html`
+          <label>
+            ${m.mail.code}
+            <input name="code" required autocomplete="one-time-code" autocapitalize="characters" spellcheck=${false} />
+          </label>
+        `
+      }
+      ${said}
+      <div class="wrap">
+        ${
+          !had?.confirmed &&
+          html`
+            <button class="button main" disabled=${busy}>${had ? m.mail.confirm : m.mail.send}</button>
+          `
+        }
+        ${
+          had &&
+          !had.confirmed &&
+          html`
+            <button type="button" class="button" disabled=${busy} onClick=${() => send(had.address)}>
+              ${m.mail.anew}
+            </button>
+          `
+        }
+        ${
+          had &&
+          html`
+            <button
+              type="button"
+              class="button warn"
+              disabled=${busy}
+              onClick=${remove}
+              aria-label=${`${m.mail.remove}: ${name}`}
+            >
+              ${m.mail.remove}
+            </button>
+          `
+        }
+      </div>
+    </form>
+  `;
 }

@@ -12,37 +12,122 @@ import { t } from '../text/en.js';
 const SEARCH_FROM = 7;
 
 /** Colonies by the number on their vessel. */
-export const coloniesInOrder = () => rowsOf('colony').sort((a, b) => (a.set.number ?? Infinity) - (b.set.number ?? Infinity) || (a.id < b.id ? -1 : 1));
+export const coloniesInOrder = () =>
+  rowsOf('colony').sort((a, b) => (a.set.number ?? Infinity) - (b.set.number ?? Infinity) || (a.id < b.id ? -1 : 1));
 
 /** @param {Record<string, any>} colony its fields */
-export const speciesOf = (colony) => catalogue.value?.species?.[colony.species_code]?.name ?? colony.species_name ?? m.shelf.species_unknown;
+export const speciesOf = (colony) =>
+  catalogue.value?.species?.[colony.species_code]?.name ?? colony.species_name ?? m.shelf.species_unknown;
 
 export function ShelfScreen() {
   const [wanted, setWanted] = useState('');
   const colonies = coloniesInOrder();
-  const shown = colonies.filter(({ set }) => `${set.number ?? ''} ${set.name} ${speciesOf(set)}`.toLowerCase().includes(wanted.trim().toLowerCase()));
-  if (!colonies.length) return html`<h1>${m.shelf.title}</h1><${Empty} bare title=${t.round.empty_shelf}><a class="button main" href="#/colony/new"><${Icon} name="add" />${t.round.add}</a></${Empty}><${Went} />`;
-  return html`<div class="title"><h1>${m.shelf.title}</h1><a class="button" href="#/at"><${Icon} name="scan" />${m.shelf.scan}</a></div>
-    ${colonies.length >= SEARCH_FROM && html`<label>${m.shelf.search}<input type="search" value=${wanted} onInput=${(/** @type {any} */ e) => setWanted(e.target.value)} /></label>`}
-    <div class="shelf-grid">${shown.map((colony) => html`<${Board} key=${colony.id} colony=${colony} />`)}</div>
-    ${!shown.length && html`<p class="lead">${m.shelf.none}</p>`}
-    <div class="wrap even"><a class="button main" href="#/colony/new"><${Icon} name="add" />${t.round.add}</a>
-      <a class="button" href="#/labels"><${Icon} name="print" />${m.shelf.labels}</a></div>
-    <${Went} />`;
+  const shown = colonies.filter(({ set }) =>
+    `${set.number ?? ''} ${set.name} ${speciesOf(set)}`.toLowerCase().includes(wanted.trim().toLowerCase()),
+  );
+  if (!colonies.length) {
+    return html`
+      <h1>${m.shelf.title}</h1>
+      <${Empty} bare title=${t.round.empty_shelf}>
+        <a class="button main" href="#/colony/new">
+          <${Icon} name="add" />
+          ${t.round.add}
+        </a>
+      </${Empty}>
+      <${Went} />
+    `;
+  }
+  return html`
+    <div class="title">
+      <h1>${m.shelf.title}</h1>
+      <a class="button" href="#/at">
+        <${Icon} name="scan" />
+        ${m.shelf.scan}
+      </a>
+    </div>
+    ${
+      colonies.length >= SEARCH_FROM &&
+      html`
+        <label>
+          ${m.shelf.search}
+          <input type="search" value=${wanted} onInput=${(/** @type {any} */ e) => setWanted(e.target.value)} />
+        </label>
+      `
+    }
+    <div class="shelf-grid">
+      ${shown.map(
+        (colony) => html`
+          <${Board} key=${colony.id} colony=${colony} />
+        `,
+      )}
+    </div>
+    ${
+      !shown.length &&
+      html`
+        <p class="lead">${m.shelf.none}</p>
+      `
+    }
+    <div class="wrap even">
+      <a class="button main" href="#/colony/new">
+        <${Icon} name="add" />
+        ${t.round.add}
+      </a>
+      <a class="button" href="#/labels">
+        <${Icon} name="print" />
+        ${m.shelf.labels}
+      </a>
+    </div>
+    <${Went} />
+  `;
 }
 
-const Went = () => html`<p><a class="button quiet" href="#/gone">${m.gone.link}</a></p>`;
+const Went = () => html`
+  <p><a class="button quiet" href="#/gone">${m.gone.link}</a></p>
+`;
 
 /** @param {{colony: import('../care/overlay.js').ShownRow}} props */
 function Board({ colony }) {
   const v = colony.set;
   const gauges = gaugesOf(colony.id);
-  const first = gauges.map((gauge) => ({ gauge, due: dueAtMs(gauge) })).filter((each) => each.due !== null).sort((a, b) => (a.due ?? 0) - (b.due ?? 0))[0];
-  const condition = v.condition && v.condition !== 'well' ? ` · ${/** @type {any} */ (t.conditions)[v.condition]}` : '';
-  return html`<a class="board" href=${`#/colony/${colony.id}`}>
-    <div class="stand">${gauges.map((gauge) => html`<${Tube} gauge=${gauge} small />`)}${!planOf(colony.id) && html`<p class="soft">${m.shelf.no_plan}</p>`}</div>
-    <div class="plank">${v.number && html`<span class="number">${v.number}</span>`}<h2>${v.name}</h2>
-      ${first && html`<span class="next">${wordFor('need', first.gauge.need)} ${dueInWords(first.due)}</span>`}
-      <p class="soft"><em>${speciesOf(v)}</em> · ${/** @type {any} */ (t.stages)[v.stage] ?? ''}${condition}</p></div>
-  </a>`;
+  const first = gauges
+    .map((gauge) => ({ gauge, due: dueAtMs(gauge) }))
+    .filter((each) => each.due !== null)
+    .sort((a, b) => (a.due ?? 0) - (b.due ?? 0))[0];
+  const conditions = /** @type {Record<string, string>} */ (t.conditions);
+  const condition = v.condition && v.condition !== 'well' ? ` · ${conditions[v.condition]}` : '';
+  return html`
+    <a class="board" href=${`#/colony/${colony.id}`}>
+      <div class="stand">
+        ${gauges.map(
+          (gauge) => html`
+            <${Tube} gauge=${gauge} small />
+          `,
+        )}${
+          !planOf(colony.id) &&
+          html`
+            <p class="soft">${m.shelf.no_plan}</p>
+          `
+        }
+      </div>
+      <div class="plank">
+        ${
+          v.number &&
+          html`
+            <span class="number">${v.number}</span>
+          `
+        }
+        <h2>${v.name}</h2>
+        ${
+          first &&
+          html`
+            <span class="next">${wordFor('need', first.gauge.need)} ${dueInWords(first.due)}</span>
+          `
+        }
+        <p class="soft">
+          <em>${speciesOf(v)}</em>
+          ${' · '}${/** @type {any} */ (t.stages)[v.stage] ?? ''}${condition}
+        </p>
+      </div>
+    </a>
+  `;
 }

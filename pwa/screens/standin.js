@@ -14,26 +14,87 @@ export function StandInScreen() {
   const [wrong, setWrong] = useState('');
   const [other, setOther] = useState(/** @type {any} */ (null));
   const given = rowsOf('pass').find((row) => row.id === me.pass?.id)?.set ?? me.pass ?? {};
-  return html`<${StandInView} given=${given} state=${me.pass?.state ?? ''} colonies=${rowsOf('colony')} onOther=${setOther} onWrong=${setWrong} />
+  return html`
+    <${StandInView}
+      given=${given}
+      state=${me.pass?.state ?? ''}
+      colonies=${rowsOf('colony')}
+      onOther=${setOther}
+      onWrong=${setWrong}
+    />
     <${Nudges} />
-    ${wrong && html`<${LogSheet} colonyId=${wrong} kind="fault" onClose=${() => setWrong('')} />`}
-    ${other && html`<${LogSheet} colonyId=${other.colony_id} need=${other.need} item=${other} onClose=${() => setOther(null)} />`}`;
+    ${
+      wrong &&
+      html`
+        <${LogSheet} colonyId=${wrong} kind="fault" onClose=${() => setWrong('')} />
+      `
+    }
+    ${
+      other &&
+      html`
+        <${LogSheet} colonyId=${other.colony_id} need=${other.need} item=${other} onClose=${() => setOther(null)} />
+      `
+    }
+  `;
 }
 
 const nothing = () => undefined;
 
 /**
  * The same page for the stand-in and for the keeper's preview of it.
- * @param {{given: Record<string, any>, state: string, colonies: any[], onOther?: (item: any) => void, onWrong?: (id: string) => void}} props
+ * @param {{given: Record<string, any>, state: string, colonies: any[], onOther?: (item: any) => void,
+ *   onWrong?: (id: string) => void}} props
  */
 export function StandInView({ given, state, colonies, onOther = nothing, onWrong = nothing }) {
   const ids = new Set(colonies.map((colony) => colony.id));
   const due = round.value.items.filter((item) => item.group !== 'next' && ids.has(item.colony_id));
-  return html`<h1>${state === 'not_yet' ? m.standin.from(weekDay(given.starts_on)) : due.length ? m.standin.today(due.length) : m.standin.nothing}</h1>
+  const today = due.length ? m.standin.today(due.length) : m.standin.nothing;
+  return html`
+    <h1>${state === 'not_yet' ? m.standin.from(weekDay(given.starts_on)) : today}</h1>
     <p class="soft">${m.standin.calm}</p>
-    ${given.instructions && html`<section class="card"><h2>${m.standin.from_keeper}</h2><p>${given.instructions}</p></section>`}
-    ${given.emergency_contact && html`<a class="button wide" href=${`tel:${given.emergency_contact.replace(/[^+0-9]/g, '')}`}>${m.standin.call(given.emergency_contact)}</a>`}
-    ${due.map((item) => html`<${Task} key=${item.key} item=${item} onOther=${onOther} />`)}
-    <section class="stack"><h2>${m.standin.yours}</h2>${colonies.map((colony) => html`<article class="card" key=${colony.id}><div class="row">${colony.set.number && html`<span class="number">${colony.set.number}</span>`}<h3 class="grow">${colony.set.name}</h3></div>
-      <button type="button" class="button warn" onClick=${() => onWrong(colony.id)}><${Icon} name="fault" />${t.kinds.fault}</button></article>`)}</section>`;
+    ${
+      given.instructions &&
+      html`
+        <section class="card">
+          <h2>${m.standin.from_keeper}</h2>
+          <p>${given.instructions}</p>
+        </section>
+      `
+    }
+    ${
+      given.emergency_contact &&
+      html`
+        <a class="button wide" href=${`tel:${given.emergency_contact.replace(/[^+0-9]/g, '')}`}>
+          ${m.standin.call(given.emergency_contact)}
+        </a>
+      `
+    }
+    ${due.map(
+      (item) => html`
+        <${Task} key=${item.key} item=${item} onOther=${onOther} />
+      `,
+    )}
+    <section class="stack">
+      <h2>${m.standin.yours}</h2>
+      ${colonies.map(
+        (colony) => html`
+          <article class="card" key=${colony.id}>
+            <div class="row">
+              ${
+                colony.set.number &&
+                html`
+                  <span class="number">${colony.set.number}</span>
+                `
+              }
+              <h3 class="grow">${colony.set.name}</h3>
+            </div>
+            <button type="button" class="button warn" onClick=${() => onWrong(colony.id)}>
+              <${Icon} name="fault" />
+              ${t.kinds.fault}
+            </button>
+          </article>
+        `,
+      )}
+    </section>
+  `;
 }

@@ -13,22 +13,57 @@ export function StartScreen() {
   const { name, id } = route.value;
   const [way, setWay] = useState(name === 'claim' ? 'claim' : name === 'pass' ? 'pass' : session.value ? 'leave' : '');
   const [key] = useState(id);
-  useEffect(() => { if (id) hideFragment(); }, []); // the secret leaves the address bar at once
+  useEffect(() => {
+    if (id) hideFragment();
+  }, []); // the secret leaves the address bar at once
   if (way === 'leave') {
     go('#/round');
     return null;
   }
-  return html`<div class="frame"><header class="top"><span class="mark">Broodshelf</span></header><main class="screen">
-    ${way === '' && html`<${Empty} title=""><h1>${s.welcome}</h1><p class="lead">${s.what}</p></${Empty}>
-      <button type="button" class="button main wide" onClick=${() => setWay('claim')}>${s.have_code}</button>
-      <button type="button" class="button wide" onClick=${() => setWay('join')}>${s.join_one}</button>
-      <button type="button" class="button wide" onClick=${() => setWay('pass')}>${s.have_pass}</button>
-      <${Install} />`}
-    ${way === 'claim' && html`<${Claim} code=${name === 'claim' ? key : ''} />`}
-    ${way === 'join' && html`<${Join} />`}
-    ${way === 'pass' && html`<${Pass} secret=${name === 'pass' ? key : ''} />`}
-    ${way !== '' && html`<button type="button" class="button" onClick=${() => setWay('')}>${s.back}</button>`}
-  </main></div>`;
+  return html`
+    <div class="frame">
+      <header class="top"><span class="mark">Broodshelf</span></header>
+      <main class="screen">
+        ${
+          way === '' &&
+          html`
+            <${Empty} title="">
+              <h1>${s.welcome}</h1>
+              <p class="lead">${s.what}</p>
+            </${Empty}>
+            <button type="button" class="button main wide" onClick=${() => setWay('claim')}>${s.have_code}</button>
+            <button type="button" class="button wide" onClick=${() => setWay('join')}>${s.join_one}</button>
+            <button type="button" class="button wide" onClick=${() => setWay('pass')}>${s.have_pass}</button>
+            <${Install} />
+          `
+        }
+        ${
+          way === 'claim' &&
+          html`
+            <${Claim} code=${name === 'claim' ? key : ''} />
+          `
+        }
+        ${
+          way === 'join' &&
+          html`
+            <${Join} />
+          `
+        }
+        ${
+          way === 'pass' &&
+          html`
+            <${Pass} secret=${name === 'pass' ? key : ''} />
+          `
+        }
+        ${
+          way !== '' &&
+          html`
+            <button type="button" class="button" onClick=${() => setWay('')}>${s.back}</button>
+          `
+        }
+      </main>
+    </div>
+  `;
 }
 
 /** @param {{code: string}} props */
@@ -36,23 +71,60 @@ function Claim({ code }) {
   const { attempt, busy, said } = useAttempt();
   const [known, setKnown] = useState('');
   const look = async (/** @type {string} */ typed) => setKnown(typed ? await whoseCode(typed) : '');
-  useEffect(() => { void look(code); }, []);
+  useEffect(() => {
+    void look(code);
+  }, []);
   /** @param {any} event */
   function submit(event) {
     event.preventDefault();
     const text = textsOf(event.target);
     void attempt(async () => {
-      await claim({ code: text('code'), ...(known ? {} : { person_name: text('person'), household_name: text('household'), zone: text('zone') }) });
+      await claim({
+        code: text('code'),
+        ...(known ? {} : { person_name: text('person'), household_name: text('household'), zone: text('zone') }),
+      });
       go(known ? '#/round' : '#/colony/new');
     });
   }
-  return html`<h1>${known ? s.known(known) : s.claim}</h1><form class="stack" onSubmit=${submit}>
-    <label>${s.code} <small>${s.code_hint}</small><input name="code" required defaultValue=${code} autocomplete="one-time-code" autocapitalize="characters" onChange=${(/** @type {any} */ e) => look(e.target.value.trim())} /></label>
-    ${!known && html`<label>${s.your_name}<input name="person" required maxlength="60" autocomplete="given-name" /></label>
-    <details><summary>${s.more}</summary><label>${s.shelf_name}<input name="household" required maxlength="80" defaultValue=${s.our_shelf} /></label>
-    <label>${s.zone}<input name="zone" required defaultValue=${Intl.DateTimeFormat().resolvedOptions().timeZone} /></label></details>`}
-    ${said}
-    <button class="button main wide" disabled=${busy}>${known ? s.come_in : s.claim_it}</button></form>`;
+  return html`
+    <h1>${known ? s.known(known) : s.claim}</h1>
+    <form class="stack" onSubmit=${submit}>
+      <label>
+        ${s.code}${' '}
+        <small>${s.code_hint}</small>
+        <input
+          name="code"
+          required
+          defaultValue=${code}
+          autocomplete="one-time-code"
+          autocapitalize="characters"
+          onChange=${(/** @type {any} */ e) => look(e.target.value.trim())}
+        />
+      </label>
+      ${
+        !known &&
+        html`
+          <label>
+            ${s.your_name}
+            <input name="person" required maxlength="60" autocomplete="given-name" />
+          </label>
+          <details>
+            <summary>${s.more}</summary>
+            <label>
+              ${s.shelf_name}
+              <input name="household" required maxlength="80" defaultValue=${s.our_shelf} />
+            </label>
+            <label>
+              ${s.zone}
+              <input name="zone" required defaultValue=${Intl.DateTimeFormat().resolvedOptions().timeZone} />
+            </label>
+          </details>
+        `
+      }
+      ${said}
+      <button class="button main wide" disabled=${busy}>${known ? s.come_in : s.claim_it}</button>
+    </form>
+  `;
 }
 
 const ASK_EVERY_MS = 2_000;
@@ -60,15 +132,33 @@ const ASK_EVERY_MS = 2_000;
 function Join() {
   const [asked, setAsked] = useState(/** @type {any} */ (null));
   const { attempt, said } = useAttempt();
-  useEffect(() => { void attempt(async () => setAsked(await askToPair())); }, []);
+  useEffect(() => {
+    void attempt(async () => setAsked(await askToPair()));
+  }, []);
   useEffect(() => {
     if (!asked) return undefined;
-    const timer = setInterval(() => void attempt(async () => { if (await collectPairing(asked)) go('#/round'); }), ASK_EVERY_MS);
+    const timer = setInterval(
+      () =>
+        void attempt(async () => {
+          if (await collectPairing(asked)) go('#/round');
+        }),
+      ASK_EVERY_MS,
+    );
     return () => clearInterval(timer);
   }, [asked]);
-  return html`<h1>${s.join}</h1>
-    ${asked && html`<p>${s.join_how}</p><p class="code">${asked.code}</p><div class="qr" role="img" aria-label=${asked.code} dangerouslySetInnerHTML=${{ __html: asked.qr_svg }} /><p class="soft" role="status">${s.waiting}</p>`}
-    ${said}`;
+  return html`
+    <h1>${s.join}</h1>
+    ${
+      asked &&
+      html`
+        <p>${s.join_how}</p>
+        <p class="code">${asked.code}</p>
+        <div class="qr" role="img" aria-label=${asked.code} dangerouslySetInnerHTML=${{ __html: asked.qr_svg }} />
+        <p class="soft" role="status">${s.waiting}</p>
+      `
+    }
+    ${said}
+  `;
 }
 
 /** @param {{secret: string}} props */
@@ -76,17 +166,44 @@ function Pass({ secret }) {
   const { attempt, busy, said } = useAttempt();
   const [preview, setPreview] = useState(/** @type {any} */ (null));
   /** @param {{secret: string} | {code: string}} by */
-  const open = (by) => attempt(async () => {
-    const seen = await openPass(by);
-    if (seen) setPreview(seen);
-    else go('#/round');
-  });
+  const open = (by) =>
+    attempt(async () => {
+      const seen = await openPass(by);
+      if (seen) setPreview(seen);
+      else go('#/round');
+    });
   /** @param {any} event */
   function submit(event) {
     event.preventDefault();
     void open({ code: textsOf(event.target)('code') });
   }
-  if (preview) return html`<h1>${preview.name}</h1><p>${s.only_a_look(preview.colony_ids.length, preview.starts_on, preview.ends_on)}</p><p>${preview.instructions ?? ''}</p>`;
-  if (secret) return html`<h1>${s.handed}</h1><p class="lead">${s.handed_what}</p>${said}<button type="button" class="button main wide" disabled=${busy} onClick=${() => open({ secret })}>${s.open_pass}</button>`;
-  return html`<h1>${s.pass}</h1><form class="stack" onSubmit=${submit}><label>${s.code} <small>${s.pass_hint}</small><input name="code" required autocapitalize="characters" autocomplete="off" /></label>${said}<button class="button main wide" disabled=${busy}>${s.open_pass}</button></form>`;
+  if (preview) {
+    return html`
+      <h1>${preview.name}</h1>
+      <p>${s.only_a_look(preview.colony_ids.length, preview.starts_on, preview.ends_on)}</p>
+      <p>${preview.instructions ?? ''}</p>
+    `;
+  }
+  if (secret) {
+    return html`
+      <h1>${s.handed}</h1>
+      <p class="lead">${s.handed_what}</p>
+      ${said}
+      <button type="button" class="button main wide" disabled=${busy} onClick=${() => open({ secret })}>
+        ${s.open_pass}
+      </button>
+    `;
+  }
+  return html`
+    <h1>${s.pass}</h1>
+    <form class="stack" onSubmit=${submit}>
+      <label>
+        ${s.code}${' '}
+        <small>${s.pass_hint}</small>
+        <input name="code" required autocapitalize="characters" autocomplete="off" />
+      </label>
+      ${said}
+      <button class="button main wide" disabled=${busy}>${s.open_pass}</button>
+    </form>
+  `;
 }

@@ -8,12 +8,23 @@ import { DAY_MS, dueAtMs } from '../care/gauges.js';
 import { say } from '../signals/actions.js';
 import { useHistory } from '../signals/history.js';
 import { catalogue, gaugesOf, planOf } from '../signals/shelf.js';
-import { endTasting, endedTastings, foodsToTaste, runningTasting, startTasting, tally, unfitFor } from '../signals/tastings.js';
+import {
+  endTasting,
+  endedTastings,
+  foodsToTaste,
+  runningTasting,
+  startTasting,
+  tally,
+  unfitFor,
+} from '../signals/tastings.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
-/** @typedef {{food_code: string, offers: number, likes?: number, mean: number, low: number, high: number, best: number}} Told */
+/**
+ * @typedef {{food_code: string, offers: number, likes?: number, mean: number, low: number, high: number,
+ *   best: number}} Told
+ */
 
 const w = m.tasting;
 const FEWEST = 2;
@@ -30,11 +41,35 @@ const percent = (share) => Math.round(share * 100);
 export function Tasting({ colony }) {
   const running = runningTasting(colony.id);
   const unfit = unfitFor(colony);
-  const state = unfit && (/** @type {any} */ (t.stages)[unfit] ?? /** @type {any} */ (t.conditions)[unfit]).toLowerCase();
-  return html`<div class="stack">${!running && html`<p class="soft">${w.about}</p>`}
-    ${state && html`<p class="caution calm">${w.not_now(state)}</p>`}
-    ${running ? html`<${Running} colony=${colony} tasting=${running} />` : !unfit && html`<${Start} colony=${colony} />`}
-    <${Earlier} colonyId=${colony.id} /></div>`;
+  const states = /** @type {Record<string, string>} */ ({ ...t.conditions, ...t.stages });
+  const state = unfit && states[unfit]?.toLowerCase();
+  return html`
+    <div class="stack">
+      ${
+        !running &&
+        html`
+          <p class="soft">${w.about}</p>
+        `
+      }
+      ${
+        state &&
+        html`
+          <p class="caution calm">${w.not_now(state)}</p>
+        `
+      }
+      ${
+        running
+          ? html`
+              <${Running} colony=${colony} tasting=${running} />
+            `
+          : !unfit &&
+            html`
+              <${Start} colony=${colony} />
+            `
+      }
+      <${Earlier} colonyId=${colony.id} />
+    </div>
+  `;
 }
 
 /** @param {{colony: ShownRow}} props */
@@ -43,7 +78,11 @@ function Start({ colony }) {
   const [need, setNeed] = useState(kinds.find(([each]) => each === 'protein')?.[0] ?? kinds[0]?.[0] ?? '');
   const [foods, setFoods] = useState(/** @type {string[]} */ ([]));
   const { attempt, busy, said, say: tell } = useAttempt();
-  if (!kinds.length) return html`<p>${w.none}</p>`;
+  if (!kinds.length) {
+    return html`
+      <p>${w.none}</p>
+    `;
+  }
   function start() {
     if (foods.length < FEWEST || foods.length > MOST) return tell(w.pick);
     return attempt(async () => {
@@ -51,9 +90,30 @@ function Start({ colony }) {
       say(w.started);
     });
   }
-  return html`${kinds.length > 1 && html`<${Choice} label=${w.kind} value=${need} onPick=${(/** @type {string} */ next) => { setNeed(next); setFoods([]); }} options=${kinds.map(([each]) => [each, wordFor('need', each)])} />`}
-    <${ManyChoice} label=${w.foods} values=${foods} onChange=${setFoods} options=${(kinds.find(([each]) => each === need)?.[1] ?? []).map((code) => [code, foodName(code)])} />
-    ${said}<button type="button" class="button main wide" disabled=${busy} onClick=${start}>${w.go}</button>`;
+  return html`
+    ${
+      kinds.length > 1 &&
+      html`
+        <${Choice}
+          label=${w.kind}
+          value=${need}
+          onPick=${(/** @type {string} */ next) => {
+            setNeed(next);
+            setFoods([]);
+          }}
+          options=${kinds.map(([each]) => [each, wordFor('need', each)])}
+        />
+      `
+    }
+    <${ManyChoice}
+      label=${w.foods}
+      values=${foods}
+      onChange=${setFoods}
+      options=${(kinds.find(([each]) => each === need)?.[1] ?? []).map((code) => [code, foodName(code)])}
+    />
+    ${said}
+    <button type="button" class="button main wide" disabled=${busy} onClick=${start}>${w.go}</button>
+  `;
 }
 
 /** @param {{colony: ShownRow, tasting: ShownRow}} props */
@@ -62,19 +122,52 @@ function Running({ colony, tasting }) {
   /** @type {Told[]} */
   const told = planOf(colony.id)?.set.tasting ?? [];
   const next = nextOffer(colony.id, tasting.id);
-  const end = () => attempt(async () => {
-    await endTasting(tasting);
-    say(w.ended, async () => { await endTasting(tasting, null); });
-  });
-  const rows = told.map((each) => [foodName(each.food_code), String(each.offers), `${percent(each.mean)} %`, `${percent(each.low)}–${percent(each.high)} %`, `${percent(each.best)} %`]);
-  return html`<h3>${w.told}</h3><p class="soft">${w.since(fullDay(tasting.set.started_on))}. ${told.length ? w.range : w.wait}</p>
-    ${next && html`<p>${next}</p>`}
-    <ul class="stack">${told.map((each) => html`<li key=${each.food_code}><${Liking} told=${each} /></li>`)}</ul>
-    ${told.length > 0 && html`<${Figures} heads=${[w.food, w.offered, w.share, w.spread, w.favourite]} rows=${rows} />`}
-    ${said}<button type="button" class="button start" disabled=${busy} onClick=${end}>${w.end}</button>`;
+  const end = () =>
+    attempt(async () => {
+      await endTasting(tasting);
+      say(w.ended, async () => {
+        await endTasting(tasting, null);
+      });
+    });
+  const rows = told.map((each) => [
+    foodName(each.food_code),
+    String(each.offers),
+    `${percent(each.mean)} %`,
+    `${percent(each.low)}–${percent(each.high)} %`,
+    `${percent(each.best)} %`,
+  ]);
+  return html`
+    <h3>${w.told}</h3>
+    <p class="soft">${w.since(fullDay(tasting.set.started_on))}. ${told.length ? w.range : w.wait}</p>
+    ${
+      next &&
+      html`
+        <p>${next}</p>
+      `
+    }
+    <ul class="stack">
+      ${told.map(
+        (each) => html`
+          <li key=${each.food_code}><${Liking} told=${each} /></li>
+        `,
+      )}
+    </ul>
+    ${
+      told.length > 0 &&
+      html`
+        <${Figures} heads=${[w.food, w.offered, w.share, w.spread, w.favourite]} rows=${rows} />
+      `
+    }
+    ${said}
+    <button type="button" class="button start" disabled=${busy} onClick=${end}>${w.end}</button>
+  `;
 }
 
-/** What the tasting offers next and when, or why it offers nothing now. @param {string} colonyId @param {string} tastingId */
+/**
+ * What the tasting offers next and when, or why it offers nothing now.
+ * @param {string} colonyId
+ * @param {string} tastingId
+ */
 function nextOffer(colonyId, tastingId) {
   const plan = planOf(colonyId)?.set;
   const task = plan?.tasks.find((/** @type {any} */ each) => each.suggested?.set.tasting_id === tastingId);
@@ -90,10 +183,26 @@ function Liking({ told }) {
   const need = catalogue.value?.foods?.[told.food_code]?.need ?? 'other';
   const [low, mean, high] = [told.low * WIDE, told.mean * WIDE, told.high * WIDE];
   const range = w.taken(percent(told.mean), percent(told.low), percent(told.high));
-  return html`<p class="eyebrow"><strong>${foodName(told.food_code)}</strong>${told.offers ? w.best(percent(told.best)) : w.not_offered}</p>
-    ${Boolean(told.offers || told.likes) && html`<svg class=${`chart ${needClass(need)}`} viewBox="0 0 340 22" aria-hidden="true"><path class="trough" d="M0 3h340v16H0z" /><path class="bar" d=${`M0 3h${mean.toFixed(1)}v16H0z`} />
-      <path class="range" d=${`M${low.toFixed(1)} 11H${high.toFixed(1)}M${low.toFixed(1)} 5v12M${high.toFixed(1)} 5v12`} /></svg>
-      <p class="soft">${range} · ${w.offers(told.offers)}${told.likes ? w.likes(told.likes) : ''}</p>`}`;
+  return html`
+    <p class="eyebrow">
+      <strong>${foodName(told.food_code)}</strong>
+      ${told.offers ? w.best(percent(told.best)) : w.not_offered}
+    </p>
+    ${
+      Boolean(told.offers || told.likes) &&
+      html`
+        <svg class=${`chart ${needClass(need)}`} viewBox="0 0 340 22" aria-hidden="true">
+          <path class="trough" d="M0 3h340v16H0z" />
+          <path class="bar" d=${`M0 3h${mean.toFixed(1)}v16H0z`} />
+          <path
+            class="range"
+            d=${`M${low.toFixed(1)} 11H${high.toFixed(1)}M${low.toFixed(1)} 5v12M${high.toFixed(1)} 5v12`}
+          />
+        </svg>
+        <p class="soft">${range} · ${w.offers(told.offers)}${told.likes ? w.likes(told.likes) : ''}</p>
+      `
+    }
+  `;
 }
 
 /** @param {{colonyId: string}} props */
@@ -102,6 +211,23 @@ function Earlier({ colonyId }) {
   const from_ms = Math.min(...ended.map((tasting) => Date.parse(tasting.set.started_on) - DAY_MS));
   const log = useHistory(colonyId, { from_ms, fits: (row) => row.set.tasting_id || row.set.outcome }) ?? [];
   if (!ended.length) return null;
-  return html`<details><summary>${w.earlier}</summary>${ended.map((tasting) => html`<div class="stack" key=${tasting.id}><p class="soft">${w.days(fullDay(tasting.set.started_on), fullDay(tasting.set.ended_on))}</p>
-    <ul>${tally(log, tasting).map(({ food, taken, checked }) => html`<li>${checked ? w.tally(foodName(food), taken, checked) : w.unchecked(foodName(food))}</li>`)}</ul></div>`)}</details>`;
+  return html`
+    <details>
+      <summary>${w.earlier}</summary>
+      ${ended.map(
+        (tasting) => html`
+          <div class="stack" key=${tasting.id}>
+            <p class="soft">${w.days(fullDay(tasting.set.started_on), fullDay(tasting.set.ended_on))}</p>
+            <ul>
+              ${tally(log, tasting).map(
+                ({ food, taken, checked }) => html`
+                  <li>${checked ? w.tally(foodName(food), taken, checked) : w.unchecked(foodName(food))}</li>
+                `,
+              )}
+            </ul>
+          </div>
+        `,
+      )}
+    </details>
+  `;
 }

@@ -14,11 +14,43 @@ export function WelcomeScreen({ id }) {
   const colony = rows.value.get(id);
   const plan = planOf(id);
   const items = round.value.items.filter((item) => item.colony_id === id).slice(0, SHOWN);
-  return html`<h1>${m.welcome.title(colony?.set.name ?? '')}</h1>
-    <section class="stack" aria-label=${m.welcome.plan}><h2>${m.welcome.plan}</h2>
-      ${plan ? html`<${Notices} items=${plan.set.notices ?? []} />` : html`<p class="soft">${m.welcome.wait}</p>`}
-      ${items.map((item) => html`<${Task} key=${item.key} item=${item} onOther=${() => { location.hash = `#/colony/${id}`; }} />`)}
-      ${plan && !items.length && html`<p class="lead">${m.welcome.nothing}</p>`}</section>
-    <div class="wrap even"><a class="button main" href="#/round">${m.welcome.go}</a><a class="button" href="#/colony/new">${m.welcome.again}</a></div>
-    <${Nudges} /><${Install} />`;
+  return html`
+    <h1>${m.welcome.title(colony?.set.name ?? '')}</h1>
+    <section class="stack" aria-label=${m.welcome.plan}>
+      <h2>${m.welcome.plan}</h2>
+      ${
+        plan
+          ? html`
+              <${Notices} items=${plan.set.notices ?? []} />
+            `
+          : html`
+              <p class="soft">${m.welcome.wait}</p>
+            `
+      }
+      ${items.map(
+        (item) => html`
+          <${Task}
+            key=${item.key}
+            item=${item}
+            onOther=${() => {
+              location.hash = `#/colony/${id}`;
+            }}
+          />
+        `,
+      )}
+      ${
+        plan &&
+        !items.length &&
+        html`
+          <p class="lead">${m.welcome.nothing}</p>
+        `
+      }
+    </section>
+    <div class="wrap even">
+      <a class="button main" href="#/round">${m.welcome.go}</a>
+      <a class="button" href="#/colony/new">${m.welcome.again}</a>
+    </div>
+    <${Nudges} />
+    <${Install} />
+  `;
 }

@@ -9,7 +9,10 @@ import { openStore, reload, rows, showWritten, syncNow } from './shelf.js';
 const UNDO_MS = 10_000;
 const SAID_MS = 4_000;
 
-/** The last thing done, for ten seconds where it can be undone: `{text, undo}`. @type {import('@preact/signals').Signal<null | {text: string, undo: (() => Promise<void>) | null}>} */
+/**
+ * The last thing done, for ten seconds where it can be undone: `{text, undo}`.
+ * @type {import('@preact/signals').Signal<null | {text: string, undo: (() => Promise<void>) | null}>}
+ */
 export const toast = signal(null);
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let toastTimer;
@@ -18,10 +21,18 @@ let toastTimer;
 export function say(text, undo = null) {
   clearTimeout(toastTimer);
   toast.value = { text, undo };
-  toastTimer = setTimeout(() => { toast.value = null; }, undo ? UNDO_MS : SAID_MS);
+  toastTimer = setTimeout(
+    () => {
+      toast.value = null;
+    },
+    undo ? UNDO_MS : SAID_MS,
+  );
 }
 
-/** Sending waits until what was saved is seen, and for the taps that follow at once: storing an answer would hold them up. */
+/**
+ * Sending waits until what was saved is seen, and for the taps that follow at once: storing an answer would hold them
+ * up.
+ */
 const QUIET_MS = 300;
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let sending;
@@ -35,7 +46,12 @@ async function write(changes) {
   return operations;
 }
 
-/** Log that something happened. @param {string} kind @param {Record<string, any>} set @returns {Promise<string>} its id */
+/**
+ * Log that something happened.
+ * @param {string} kind
+ * @param {Record<string, any>} set
+ * @returns {Promise<string>} its id
+ */
 export async function log(kind, set) {
   const id = uuid7();
   await write([{ kind, id, set: { happened_at: withOffset(new Date()), ...set } }]);
@@ -43,7 +59,13 @@ export async function log(kind, set) {
   return id;
 }
 
-/** Make or change a thing. @param {string} kind @param {Record<string, any>} set @param {string} [id] @returns {Promise<string>} */
+/**
+ * Make or change a thing.
+ * @param {string} kind
+ * @param {Record<string, any>} set
+ * @param {string} [id]
+ * @returns {Promise<string>}
+ */
 export async function keep(kind, set, id = uuid7()) {
   await write([{ kind, id, set }]);
   return id;
@@ -54,7 +76,11 @@ export async function remove(kind, id) {
   await write([{ kind, id, set: { gone: true } }]);
 }
 
-/** Log several things at once, with one undo for all. @param {Array<{kind: string, set: Record<string, any>}>} what @returns {Promise<string[]>} their ids */
+/**
+ * Log several things at once, with one undo for all.
+ * @param {Array<{kind: string, set: Record<string, any>}>} what
+ * @returns {Promise<string[]>} their ids
+ */
 export async function logAll(what) {
   const happened_at = withOffset(new Date());
   const changes = what.map(({ kind, set }) => ({ kind, id: uuid7(), set: { happened_at, ...set } }));
@@ -79,12 +105,29 @@ export const logAsSuggested = (items) => logAll(items.filter((item) => item.sugg
 /** Void a log, with an undo that brings it back. @param {import('../care/overlay.js').ShownRow} row */
 export async function voidLog(row) {
   await remove(row.kind, row.id);
-  say(t.taken_back, async () => { await keep(row.kind, { gone: false }, row.id); });
+  say(t.taken_back, async () => {
+    await keep(row.kind, { gone: false }, row.id);
+  });
 }
 
-/** Put a need off, or skip it this time. @param {import('../care/round.js').Item} item @param {number} untilMs @param {string} [why] */
+/**
+ * Put a need off, or skip it this time.
+ * @param {import('../care/round.js').Item} item
+ * @param {number} untilMs
+ * @param {string} [why]
+ */
 export async function later(item, untilMs, why) {
-  await logAll([{ kind: 'later', set: { colony_id: item.colony_id, need: item.need, until: withOffset(new Date(untilMs)), ...(why ? { why } : {}) } }]);
+  await logAll([
+    {
+      kind: 'later',
+      set: {
+        colony_id: item.colony_id,
+        need: item.need,
+        until: withOffset(new Date(untilMs)),
+        ...(why ? { why } : {}),
+      },
+    },
+  ]);
 }
 
 /** Say that a fault is over. @param {string} faultId */
@@ -96,7 +139,9 @@ export async function resolve(faultId) {
 /** Everything that was not sent, as a file. */
 export async function exportUnsent() {
   const entries = await openStore().unsent();
-  const file = new Blob([JSON.stringify({ about: 'Unsent logs of Broodshelf', entries }, null, 1)], { type: 'application/json' });
+  const file = new Blob([JSON.stringify({ about: 'Unsent logs of Broodshelf', entries }, null, 1)], {
+    type: 'application/json',
+  });
   const link = document.createElement('a');
   link.href = URL.createObjectURL(file);
   link.download = 'broodshelf-unsent.json';
@@ -110,7 +155,11 @@ export async function discard(opId) {
   await reload();
 }
 
-/** Send a refused entry again, mended where fields are given. @param {import('../care/overlay.js').Entry} entry @param {Record<string, unknown>} [mended] */
+/**
+ * Send a refused entry again, mended where fields are given.
+ * @param {import('../care/overlay.js').Entry} entry
+ * @param {Record<string, unknown>} [mended]
+ */
 export async function sendAgain(entry, mended = {}) {
   await openStore().mend(entry.op_id, { ...entry.op.set, ...mended });
   await reload();

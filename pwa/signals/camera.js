@@ -15,7 +15,17 @@ async function makeReader() {
   const pen = /** @type {CanvasRenderingContext2D} */ (canvas.getContext('2d', { willReadFrequently: true }));
   return async (video) => {
     const side = Math.min(video.videoWidth, video.videoHeight);
-    pen.drawImage(video, (video.videoWidth - side) / 2, (video.videoHeight - side) / 2, side, side, 0, 0, SIDE_PX, SIDE_PX);
+    pen.drawImage(
+      video,
+      (video.videoWidth - side) / 2,
+      (video.videoHeight - side) / 2,
+      side,
+      side,
+      0,
+      0,
+      SIDE_PX,
+      SIDE_PX,
+    );
     try {
       return decode(pen.getImageData(0, 0, SIDE_PX, SIDE_PX));
     } catch {

@@ -1,4 +1,5 @@
-// What the phone's disk holds of the past, with what waits laid over it: a colony's log read back piece by piece, and all rows of a kind.
+// What the phone's disk holds of the past, with what waits laid over it: a colony's log read back piece by piece, and
+// all rows of a kind.
 import { useEffect, useState } from 'preact/hooks';
 import { overlayRows } from '../care/overlay.js';
 import { openStore, outbox, session, stored } from './shelf.js';
@@ -6,8 +7,10 @@ import { openStore, outbox, session, stored } from './shelf.js';
 /**
  * @typedef {import('../care/overlay.js').Row} Row
  * @typedef {import('../care/overlay.js').ShownRow} ShownRow
- * @typedef {{before_ms?: number, from_ms?: number, most?: number, fits?: (row: ShownRow) => boolean}} Piece of a log; `most`: end where so many rows fit
- * @typedef {{log: ShownRow[], edge_ms: number}} Read newest first, and the instant that it goes back to: 1 at the end of all
+ * @typedef {{before_ms?: number, from_ms?: number, most?: number, fits?: (row: ShownRow) => boolean}} Piece of a log;
+ *   `most`: end where so many rows fit
+ * @typedef {{log: ShownRow[], edge_ms: number}} Read newest first,
+ *   and the instant that it goes back to: 1 at the end of all
  */
 
 /** How many rows one slice takes: enough for a page at first, then as many as a slow phone reads without a stutter. */
@@ -22,21 +25,33 @@ const newestFirst = (a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0) || (a.
  * @param {string} colonyId @param {Piece} piece @param {(soFar: Read) => boolean} goOn asked between two slices
  * @returns {Promise<Read | null>} null: it was not to go on
  */
-export async function readBack(colonyId, { before_ms = Infinity, from_ms = 1, most = Infinity, fits = () => true }, goOn) {
+export async function readBack(
+  colonyId,
+  { before_ms = Infinity, from_ms = 1, most = Infinity, fits = () => true },
+  goOn,
+) {
   const entries = outbox.peek();
   const touched = new Set(entries.map((entry) => entry.op?.id).filter((id) => typeof id === 'string'));
   const under = await openStore().rowsById([...touched]);
-  const waiting = [...overlayRows(under, entries, session.peek()?.person_id ?? null).values()].filter((row) => row.set.colony_id === colonyId);
+  const waiting = [...overlayRows(under, entries, session.peek()?.person_id ?? null).values()].filter(
+    (row) => row.set.colony_id === colonyId,
+  );
   /** @type {ShownRow[]} */
   const log = [];
   let edge_ms = before_ms;
   for (let size = FIRST_ROWS; edge_ms > from_ms; size = Math.min(MOST_ROWS, size * 2)) {
     if (edge_ms < before_ms && !goOn({ log, edge_ms })) return null;
     const slice = await openStore().slice(colonyId, from_ms, edge_ms, size);
-    const untouched = overlayRows(slice.rows.filter((row) => !touched.has(row.id)), [], null);
+    const untouched = overlayRows(
+      slice.rows.filter((row) => !touched.has(row.id)),
+      [],
+      null,
+    );
     const here = waiting.filter((row) => (row.happened_ms ?? 0) >= slice.from_ms && (row.happened_ms ?? 0) < edge_ms);
     for (const row of [...untouched.values(), ...here].sort(newestFirst)) {
-      if (log.length >= most && row.happened_ms !== log.at(-1)?.happened_ms) return { log, edge_ms: log.at(-1)?.happened_ms ?? 1 };
+      if (log.length >= most && row.happened_ms !== log.at(-1)?.happened_ms) {
+        return { log, edge_ms: log.at(-1)?.happened_ms ?? 1 };
+      }
       if (fits(row)) log.push(row);
     }
     edge_ms = slice.from_ms;
@@ -52,8 +67,12 @@ export function useHistory(colonyId, piece) {
   const [log, setLog] = useState(/** @type {ShownRow[] | null} */ (null));
   useEffect(() => {
     let wanted = true;
-    void readBack(colonyId, piece, () => wanted).then((read) => { if (wanted && read) setLog(read.log.reverse()); });
-    return () => { wanted = false; };
+    void readBack(colonyId, piece, () => wanted).then((read) => {
+      if (wanted && read) setLog(read.log.reverse());
+    });
+    return () => {
+      wanted = false;
+    };
   }, [colonyId, outbox.value, stored.value]);
   return log;
 }
@@ -63,8 +82,14 @@ export function useKind(kind) {
   const [found, setFound] = useState(/** @type {Row[]} */ ([]));
   useEffect(() => {
     let wanted = true;
-    void openStore().ofKind(kind).then((rows) => { if (wanted) setFound(rows); });
-    return () => { wanted = false; };
+    void openStore()
+      .ofKind(kind)
+      .then((rows) => {
+        if (wanted) setFound(rows);
+      });
+    return () => {
+      wanted = false;
+    };
   }, [outbox.value, stored.value]);
   const waiting = outbox.value.filter((entry) => entry.op?.kind === kind);
   return [...overlayRows(found, waiting, null).values()].sort(newestFirst);

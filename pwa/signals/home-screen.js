@@ -26,12 +26,17 @@ export function platform() {
 const phone = /** @type {any} */ (navigator);
 const AFTER_PAINT_MS = 60;
 
-if (phone.setAppBadge) { // what is due now, where the platform draws a number
+if (phone.setAppBadge) {
+  // what is due now, where the platform draws a number
   let shown = -1;
   effect(() => {
-    const due = session.value && !session.value.ended ? round.value.items.filter((item) => item.group === 'now').length : 0;
+    const due =
+      session.value && !session.value.ended ? round.value.items.filter((item) => item.group === 'now').length : 0;
     if (due === shown) return;
     shown = due;
-    setTimeout(() => void (shown ? phone.setAppBadge(shown) : phone.clearAppBadge()).catch(() => undefined), AFTER_PAINT_MS); // not installed, or not allowed
+    setTimeout(
+      () => void (shown ? phone.setAppBadge(shown) : phone.clearAppBadge()).catch(() => undefined),
+      AFTER_PAINT_MS,
+    ); // not installed, or not allowed
   });
 }

@@ -9,7 +9,8 @@ export { call, get, post };
 /** How this phone calls itself. */
 function deviceName() {
   const agent = navigator.userAgent;
-  const system = ['iPhone', 'iPad', 'Android', 'Mac', 'Windows', 'Linux'].find((name) => agent.includes(name)) ?? 'Browser';
+  const system =
+    ['iPhone', 'iPad', 'Android', 'Mac', 'Windows', 'Linux'].find((name) => agent.includes(name)) ?? 'Browser';
   return `${system} phone or browser`.replace('Mac phone or browser', 'Mac');
 }
 
@@ -22,20 +23,34 @@ async function become(me) {
   await enter(me);
 }
 
-/** @param {{code: string, person_name?: string, household_name?: string, zone?: string}} what the names and the zone only for a new shelf */
+/**
+ * @param {{code: string, person_name?: string, household_name?: string,
+ *   zone?: string}} what the names and the zone only for a new shelf
+ */
 export async function claim(what) {
   await become(await post('/api/claim', { ...what, device: newDevice() }));
 }
 
-/** Whom a printed code lets back in; empty for a new shelf, a code that is not good, or without a connection. @param {string} code @returns {Promise<string>} */
-export const whoseCode = (code) => post('/api/claim/look', { code }).then(({ person_name }) => person_name ?? '', () => '');
+/**
+ * Whom a printed code lets back in; empty for a new shelf, a code that is not good, or without a connection.
+ * @param {string} code
+ * @returns {Promise<string>}
+ */
+export const whoseCode = (code) =>
+  post('/api/claim/look', { code }).then(
+    ({ person_name }) => person_name ?? '',
+    () => '',
+  );
 
 /** Open a pairing: this phone shows the code. */
 export async function askToPair() {
   return post('/api/pairings', { device: newDevice() });
 }
 
-/** @param {{pairing_id: string, collect_secret: string}} asked @returns {Promise<boolean>} whether a keeper has approved */
+/**
+ * @param {{pairing_id: string, collect_secret: string}} asked
+ * @returns {Promise<boolean>} whether a keeper has approved
+ */
 export async function collectPairing({ pairing_id, collect_secret }) {
   const answer = await post('/api/pairings/collect', { pairing_id, collect_secret });
   if (answer.state === 'waiting') return false;
@@ -43,7 +58,10 @@ export async function collectPairing({ pairing_id, collect_secret }) {
   return true;
 }
 
-/** @param {{secret: string} | {code: string}} key @returns {Promise<any>} a preview for a signed-in keeper, else null */
+/**
+ * @param {{secret: string} | {code: string}} key
+ * @returns {Promise<any>} a preview for a signed-in keeper, else null
+ */
 export async function openPass(key) {
   const answer = await post('/api/passes/open', { ...key, device: newDevice() });
   if (answer.preview) return answer.preview;

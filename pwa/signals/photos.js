@@ -7,7 +7,13 @@ import { session } from './shelf.js';
 
 const MOST_BYTES = 300_000;
 /** The longest side in px and the quality, tried in this order until the picture is small enough. */
-const TRIES = /** @type {const} */ ([[1600, 0.8], [1280, 0.75], [1024, 0.7], [800, 0.6], [640, 0.5]]);
+const TRIES = /** @type {const} */ ([
+  [1600, 0.8],
+  [1280, 0.75],
+  [1024, 0.7],
+  [800, 0.6],
+  [640, 0.5],
+]);
 
 /** @param {string} colonyId @param {Blob} file what the camera gave @returns {Promise<string>} the record's id */
 export async function takePhoto(colonyId, file) {
@@ -30,7 +36,9 @@ async function makeSmall(file) {
       const height_px = Math.max(1, Math.round(picture.height * scale));
       const canvas = Object.assign(document.createElement('canvas'), { width: width_px, height: height_px });
       canvas.getContext('2d')?.drawImage(picture, 0, 0, width_px, height_px);
-      const blob = await new Promise((/** @type {(made: Blob | null) => void} */ done) => canvas.toBlob(done, 'image/jpeg', quality));
+      const blob = await new Promise((/** @type {(made: Blob | null) => void} */ done) =>
+        canvas.toBlob(done, 'image/jpeg', quality),
+      );
       if (blob && blob.size <= MOST_BYTES) return { blob, width_px, height_px };
     }
   } finally {
@@ -39,7 +47,11 @@ async function makeSmall(file) {
   throw new Error('This picture could not be made small enough.');
 }
 
-/** Where to show a picture from: this phone, or else the server. @param {string} id @returns {Promise<string>} free it after use */
+/**
+ * Where to show a picture from: this phone, or else the server.
+ * @param {string} id
+ * @returns {Promise<string>} free it after use
+ */
 export async function addressOf(id) {
   const here = await findPhoto(session.peek().device_id, id).catch(() => undefined);
   return here ? URL.createObjectURL(here.blob) : `/api/photos/${id}`;

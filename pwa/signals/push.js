@@ -7,11 +7,16 @@ const ACK_WAIT_MS = 15_000;
 
 /** @typedef {'unsupported' | 'install_first' | 'denied' | 'off' | 'on'} State */
 
-/** @type {import('@preact/signals').Signal<{state: State, problem: string, health: any, tested: '' | 'waiting' | 'heard' | 'silent'}>} */
+/**
+ * @type {import('@preact/signals').Signal<{state: State, problem: string, health: any, tested: '' | 'waiting' |
+ *   'heard' | 'silent'}>}
+ */
 export const pushState = signal({ state: 'off', problem: '', health: null, tested: '' });
 
 /** @param {Partial<typeof pushState.value>} values */
-const patch = (values) => { pushState.value = { ...pushState.peek(), ...values }; };
+const patch = (values) => {
+  pushState.value = { ...pushState.peek(), ...values };
+};
 
 /** What this browser can do at all. @returns {State} */
 function ability() {
@@ -48,7 +53,10 @@ async function listen(registration) {
       await subscription.unsubscribe();
       subscription = null;
     }
-    subscription ??= await registration.pushManager.subscribe({ userVisibleOnly: true, applicationServerKey: bytesOf(key) });
+    subscription ??= await registration.pushManager.subscribe({
+      userVisibleOnly: true,
+      applicationServerKey: bytesOf(key),
+    });
     const { endpoint, keys } = subscription.toJSON();
     await call('PUT', '/api/push/subscription', { endpoint, keys, key_id: key.slice(0, KEY_ID_LENGTH) });
     patch({ state: 'on', problem: '', health: await get('/api/push/health') });
@@ -71,12 +79,16 @@ export async function sendTest() {
   try {
     const before = pushState.peek().health?.last_ack_ms ?? 0;
     const { outcome } = await post('/api/push/test', {});
-    if (outcome !== 'sent') return patch({ tested: 'silent', problem: `The push service did not take it: ${outcome}.` });
+    if (outcome !== 'sent') {
+      return patch({ tested: 'silent', problem: `The push service did not take it: ${outcome}.` });
+    }
     for (const end = Date.now() + ACK_WAIT_MS; Date.now() < end;) {
       const health = await get('/api/push/health');
       patch({ health });
       if ((health.last_ack_ms ?? 0) > before) return patch({ tested: 'heard' });
-      await new Promise((done) => { setTimeout(done, 700); });
+      await new Promise((done) => {
+        setTimeout(done, 700);
+      });
     }
     return patch({ tested: 'silent', problem: 'It was sent, but this phone did not say that it came.' });
   } catch (error) {
@@ -87,7 +99,10 @@ export async function sendTest() {
 /** @param {PushSubscription} subscription @returns {string} base64url without padding */
 function keyOf(subscription) {
   const bytes = new Uint8Array(subscription.options.applicationServerKey ?? new ArrayBuffer(0));
-  return btoa(String.fromCharCode(...bytes)).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '');
+  return btoa(String.fromCharCode(...bytes))
+    .replaceAll('+', '-')
+    .replaceAll('/', '_')
+    .replaceAll('=', '');
 }
 
 /** @param {string} text base64url @returns {Uint8Array<ArrayBuffer>} */

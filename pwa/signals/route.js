@@ -20,7 +20,9 @@ export function hideFragment() {
   history.replaceState(null, '', '/');
 }
 
-globalThis.addEventListener?.('hashchange', () => { route.value = read(); });
+globalThis.addEventListener?.('hashchange', () => {
+  route.value = read();
+});
 globalThis.navigator?.serviceWorker?.addEventListener('message', (event) => {
   if (typeof event.data?.open === 'string') location.hash = new URL(event.data.open, location.href).hash;
 });

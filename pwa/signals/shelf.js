@@ -22,17 +22,26 @@ export const rows = signal(new Map());
 export const outbox = signal([]);
 /** Grows with each change of the stored rows, for those who read them from the disk. */
 export const stored = signal(0);
-/** Where two phones met and what became of it, until somebody has seen it. @type {import('@preact/signals').Signal<any[]>} */
+/**
+ * Where two phones met and what became of it, until somebody has seen it.
+ * @type {import('@preact/signals').Signal<any[]>}
+ */
 export const conflicts = signal([]);
 /** Species, foods, vessels, origins and words. @type {import('@preact/signals').Signal<any>} */
 export const catalogue = signal(null);
 export const saving = signal({
-  syncing: false, online: globalThis.navigator?.onLine ?? true, last_sync_ms: 0,
-  problem: /** @type {null | {code: string, detail: string}} */ (null), clock_off_min: 0, update_ready: false,
+  syncing: false,
+  online: globalThis.navigator?.onLine ?? true,
+  last_sync_ms: 0,
+  problem: /** @type {null | {code: string, detail: string}} */ (null),
+  clock_off_min: 0,
+  update_ready: false,
 });
 
 export const events = computed(() => eventsByColony(rows.value));
-export const round = computed(() => buildRound(rows.value, now.value, endOfDayMs(new Date(now.value)), catalogue.value?.foods ?? {}));
+export const round = computed(() =>
+  buildRound(rows.value, now.value, endOfDayMs(new Date(now.value)), catalogue.value?.foods ?? {}),
+);
 export const today = computed(() => dayOf(new Date(now.value)));
 /** How many logs wait on this phone, and how many need a person. */
 export const unsent = computed(() => ({
@@ -89,8 +98,12 @@ export async function start() {
       void syncNow();
     }
   });
-  setInterval(() => { now.value = Date.now(); }, 30_000);
-  setInterval(() => { if (document.visibilityState === 'visible') void syncNow(); }, 60_000);
+  setInterval(() => {
+    now.value = Date.now();
+  }, 30_000);
+  setInterval(() => {
+    if (document.visibilityState === 'visible') void syncNow();
+  }, 60_000);
   void syncNow();
 }
 
@@ -105,7 +118,10 @@ export async function enter(me) {
 /** How far back every screen can see; the diary and the charts fetch what is older (signals/history.js). */
 const RECENT_MS = 30 * 86_400_000;
 /** @typedef {import('../care/overlay.js').Row} Row */
-/** Rows since an instant as the server gave them, and the same as shown when nothing waits. @type {{since_ms: number, rows: Map<string, Row>, shown: Map<string, ShownRow>}} */
+/**
+ * Rows since an instant as the server gave them, and the same as shown when nothing waits.
+ * @type {{since_ms: number, rows: Map<string, Row>, shown: Map<string, ShownRow>}}
+ */
 let base = { since_ms: 0, rows: new Map(), shown: new Map() };
 
 /** Show what the store holds now. */
@@ -137,16 +153,29 @@ async function showStored(news) {
   return show(pending);
 }
 
-/** Show what this phone has just written to its disk, without reading anything again. @param {import('../care/overlay.js').Operation[]} operations */
+/**
+ * Show what this phone has just written to its disk, without reading anything again.
+ * @param {import('../care/overlay.js').Operation[]} operations
+ */
 export function showWritten(operations) {
-  const written = operations.map((op) => ({ op_id: op.op_id, op, state: /** @type {const} */ ('waiting'), answer: null, n: op.n }));
+  const written = operations.map((op) => ({
+    op_id: op.op_id,
+    op,
+    state: /** @type {const} */ ('waiting'),
+    answer: null,
+    n: op.n,
+  }));
   show({ entries: [...outbox.peek(), ...written], conflicts: conflicts.peek(), meta: facts });
 }
 
 /** What is known about this phone and its last sync. @type {Record<string, any>} */
 let facts = {};
 
-/** The base with what waits laid over it; only rows that an entry touches are made anew. @param {Entry[]} entries @param {string | null} me */
+/**
+ * The base with what waits laid over it; only rows that an entry touches are made anew.
+ * @param {Entry[]} entries
+ * @param {string | null} me
+ */
 function overlaid(entries, me) {
   const touched = entries.map((entry) => entry.op?.id).filter((id) => id !== undefined);
   const under = touched.map((id) => base.rows.get(id)).filter((row) => row !== undefined);
@@ -171,7 +200,9 @@ function show({ entries, conflicts: met, meta }) {
 }
 
 /** @param {Entry[]} some @param {Entry[]} others */
-const sameEntries = (some, others) => some.length === others.length && some.every(({ op_id, state }, i) => op_id === others[i]?.op_id && state === others[i]?.state);
+const sameEntries = (some, others) =>
+  some.length === others.length &&
+  some.every(({ op_id, state }, i) => op_id === others[i]?.op_id && state === others[i]?.state);
 
 /** @type {Promise<void> | null} */
 let running = null;
@@ -209,8 +240,15 @@ async function run(mine) {
     patchSaving({ online: true, problem: null });
   } catch (error) {
     const problem = error instanceof ApiProblem ? error : new ApiProblem(0, 'failed', String(error));
-    patchSaving({ online: problem.code !== 'offline', problem: problem.code === 'offline' ? null : { code: problem.code, detail: problem.message } });
-    if (problem.code === 'offline') void navigator.serviceWorker?.ready.then((worker) => /** @type {any} */ (worker).sync?.register('logs')).catch(() => undefined); // sent also when the app is closed by then
+    patchSaving({
+      online: problem.code !== 'offline',
+      problem: problem.code === 'offline' ? null : { code: problem.code, detail: problem.message },
+    });
+    if (problem.code === 'offline') {
+      void navigator.serviceWorker?.ready
+        .then((worker) => /** @type {any} */ (worker).sync?.register('logs'))
+        .catch(() => undefined);
+    } // sent also when the app is closed by then
     if (problem.status === 401 && problem.code !== 'signed_out') await mine.setMeta({ ended: problem.code });
   } finally {
     patchSaving({ syncing: false });
@@ -228,7 +266,11 @@ export function patchSaving(values) {
 
 const NOT_DRAWN = ['glance', 'room'];
 
-/** A colony's gauges as this phone knows them: the plan's, moved by what was logged since. @param {string} colonyId @returns {import('../care/gauges.js').Gauge[]} */
+/**
+ * A colony's gauges as this phone knows them: the plan's, moved by what was logged since.
+ * @param {string} colonyId
+ * @returns {import('../care/gauges.js').Gauge[]}
+ */
 export function gaugesOf(colonyId) {
   const plan = planOf(colonyId);
   if (!plan) return [];

@@ -15,13 +15,24 @@ export class ApiProblem extends Error {
 /** A request that takes longer is given up: on a half-open connection it would wait, and hold the sync, for ever. */
 export const patience = { ms: 60_000 };
 
-/** @param {'GET' | 'POST' | 'PUT' | 'DELETE'} method @param {string} path @param {unknown} [body] @returns {Promise<any>} */
+/**
+ * @param {'GET' | 'POST' | 'PUT' | 'DELETE'} method
+ * @param {string} path
+ * @param {unknown} [body]
+ * @returns {Promise<any>}
+ */
 export function call(method, path, body) {
-  return send(path, method === 'GET' ? { method } : { method, headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body ?? {}) });
+  return send(
+    path,
+    method === 'GET'
+      ? { method }
+      : { method, headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body ?? {}) },
+  );
 }
 
 /** Send a picture as it is. @param {string} path @param {Blob} blob */
-export const putPicture = (path, blob) => send(path, { method: 'PUT', headers: { 'Content-Type': 'image/jpeg' }, body: blob });
+export const putPicture = (path, blob) =>
+  send(path, { method: 'PUT', headers: { 'Content-Type': 'image/jpeg' }, body: blob });
 
 /** @param {string} path @param {RequestInit} options @returns {Promise<any>} */
 async function send(path, options) {
@@ -29,7 +40,11 @@ async function send(path, options) {
   let answer;
   try {
     response = await fetch(path, {
-      credentials: 'same-origin', redirect: 'manual', cache: 'no-store', signal: AbortSignal.timeout(patience.ms), ...options,
+      credentials: 'same-origin',
+      redirect: 'manual',
+      cache: 'no-store',
+      signal: AbortSignal.timeout(patience.ms),
+      ...options,
     });
     const type = response.headers.get('Content-Type') ?? '';
     if (type.includes('json')) answer = await response.json();
@@ -38,10 +53,19 @@ async function send(path, options) {
     throw new ApiProblem(0, 'offline', 'No connection to the server. What you log stays on this phone.');
   }
   if (!answer) {
-    throw new ApiProblem(response.status, 'signed_out', 'Something between this phone and the server asks for a sign-in.');
+    throw new ApiProblem(
+      response.status,
+      'signed_out',
+      'Something between this phone and the server asks for a sign-in.',
+    );
   }
   if (response.ok) return answer;
-  throw new ApiProblem(response.status, answer.code ?? 'failed', answer.detail ?? 'The server could not do this.', answer.fields);
+  throw new ApiProblem(
+    response.status,
+    answer.code ?? 'failed',
+    answer.detail ?? 'The server could not do this.',
+    answer.fields,
+  );
 }
 
 /** @param {string} path @param {unknown} [body] */

@@ -33,7 +33,11 @@ async function roundTrips(store, onStored) {
     const ops = (await store.waiting(MOST_OPERATIONS + deferred.size)).filter((op) => !deferred.has(op.op_id));
     const sentMs = Date.now();
     const answer = await post('/api/sync', {
-      device: store.deviceId, epoch, cursor, schema: SCHEMA, device_time: sentMs,
+      device: store.deviceId,
+      epoch,
+      cursor,
+      schema: SCHEMA,
+      device_time: sentMs,
       ops: ops.slice(0, MOST_OPERATIONS),
     });
     const restored = epoch && answer.epoch !== epoch;
@@ -47,10 +51,15 @@ async function roundTrips(store, onStored) {
     if (restored) await store.requeueJournal();
     const next = await store.take(answer, refill, held, sentMs);
     if (next) onStored(answer);
-    const news = !next || answer.epoch !== epoch || answer.cursor !== cursor || answer.answers.some((/** @type {any} */ a) => !answered.has(a.op_id));
+    const news =
+      !next ||
+      answer.epoch !== epoch ||
+      answer.cursor !== cursor ||
+      answer.answers.some((/** @type {any} */ a) => !answered.has(a.op_id));
     for (const { op_id } of answer.answers) answered.add(op_id);
     ({ epoch, cursor } = answer);
-    if (!next) { // another tab is ahead: go on from where it is
+    if (!next) {
+      // another tab is ahead: go on from where it is
       held = await store.held();
       ({ epoch, cursor } = held);
       refill = null;
@@ -58,7 +67,10 @@ async function roundTrips(store, onStored) {
       held = { epoch, cursor };
     }
     deferred = new Set([
-      ...deferred, ...answer.answers.filter((/** @type {any} */ a) => a.verdict === 'deferred').map((/** @type {any} */ a) => a.op_id),
+      ...deferred,
+      ...answer.answers
+        .filter((/** @type {any} */ a) => a.verdict === 'deferred')
+        .map((/** @type {any} */ a) => a.op_id),
     ]);
     const left = (await store.waiting(MOST_OPERATIONS + deferred.size)).some((op) => !deferred.has(op.op_id));
     if (!news || (next && !answer.more && !left)) return; // without news another round trip would bring none either

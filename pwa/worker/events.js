@@ -22,7 +22,9 @@ export async function onPush(event) {
   }
   try {
     if (nudge.badge !== undefined) await worker.navigator.setAppBadge?.(nudge.badge);
-  } catch { /* the icon goes without its number */ }
+  } catch {
+    /* the icon goes without its number */
+  }
   if (typeof delivery_id === 'string') await post('/api/push/ack', { delivery_id, shown }).catch(() => undefined);
 }
 
@@ -33,7 +35,12 @@ function read(event) {
     const { title, body, navigate, tag } = payload.notification;
     if (typeof title !== 'string') throw new TypeError('a nudge without a title');
     const data = { ...payload.broodshelf, navigate };
-    const actions = data.items?.length ? [{ action: 'log', title: 'Done as suggested' }, { action: 'later', title: 'In an hour' }] : [];
+    const actions = data.items?.length
+      ? [
+          { action: 'log', title: 'Done as suggested' },
+          { action: 'later', title: 'In an hour' },
+        ]
+      : [];
     return { title, options: { body: String(body ?? ''), tag, data, actions }, badge: payload.app_badge };
   } catch {
     return { title: 'Broodshelf', options: { body: 'Something on the shelf is due.', data: { navigate: '/#/round' } } };
@@ -46,7 +53,9 @@ export async function onClick(event) {
   const data = event.notification.data ?? {};
   if (event.action === 'log' || event.action === 'later') {
     await write(event.action, data.items ?? []);
-    await onSync().catch(() => worker.registration.sync?.register('logs')).catch(() => undefined); // then the app sends it
+    await onSync()
+      .catch(() => worker.registration.sync?.register('logs'))
+      .catch(() => undefined); // then the app sends it
     return;
   }
   const url = data.navigate ?? '/#/round';
@@ -65,12 +74,21 @@ async function write(action, items) {
   const device = await currentDevice();
   if (!device) return;
   const happened_at = withOffset(new Date());
-  const changes = items.filter((item) => action === 'later' || item.suggested).map((item) => ({
-    kind: action === 'later' ? 'later' : item.suggested.kind, id: uuid7(),
-    set: action === 'later'
-      ? { colony_id: item.colony_id, happened_at, need: item.need, until: withOffset(new Date(Date.now() + LATER_MS)) }
-      : { ...item.suggested.set, colony_id: item.colony_id, happened_at, task_key: item.task_key, suggested: true },
-  }));
+  const changes = items
+    .filter((item) => action === 'later' || item.suggested)
+    .map((item) => ({
+      kind: action === 'later' ? 'later' : item.suggested.kind,
+      id: uuid7(),
+      set:
+        action === 'later'
+          ? {
+              colony_id: item.colony_id,
+              happened_at,
+              need: item.need,
+              until: withOffset(new Date(Date.now() + LATER_MS)),
+            }
+          : { ...item.suggested.set, colony_id: item.colony_id, happened_at, task_key: item.task_key, suggested: true },
+    }));
   if (changes.length) await new Store(device).enqueue(changes);
   new BroadcastChannel('broodshelf').postMessage('changed');
 }

@@ -20,7 +20,9 @@ async function fetchInto(cache, build, path) {
   // a proxy's login page or an error must never become part of the app
   if (!isOurs(response, path)) throw new Error(`The shell could not be fetched whole: ${path} (${response.status})`);
   // addresses that all builds share: the server may have moved on since this worker was fetched
-  if (!path.includes(build) && !(await response.clone().text()).includes(build)) throw new Error(`${path} is of another build than ${build}`);
+  if (!path.includes(build) && !(await response.clone().text()).includes(build)) {
+    throw new Error(`${path} is of another build than ${build}`);
+  }
   await cache.put(path, response);
 }
 
@@ -28,8 +30,13 @@ async function fetchInto(cache, build, path) {
 function isOurs(response, path) {
   const policy = response.headers.get('Content-Security-Policy') ?? '';
   const html = (response.headers.get('Content-Type') ?? '').includes('text/html');
-  return response.status === 200 && !response.redirected && response.type === 'basic'
-    && html === (path === '/') && policy.includes("default-src 'none'");
+  return (
+    response.status === 200 &&
+    !response.redirected &&
+    response.type === 'basic' &&
+    html === (path === '/') &&
+    policy.includes("default-src 'none'")
+  );
 }
 
 /** @param {string} build */

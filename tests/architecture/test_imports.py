@@ -67,12 +67,17 @@ def in_pwa(path: Path, target: str) -> str:
     return LIBRARIES.get(target) or (path.parent / target).resolve().relative_to(PWA).as_posix()
 
 
-def test_no_module_is_longer_than_three_hundred_lines_without_saying_why():
+def most_lines(path: Path) -> int:
+    """Return how long a module may be: where markup stands, one element a line, more fits into one thought."""
+    return 450 if path.is_relative_to(PWA / "screens") or path.is_relative_to(PWA / "components") else 300
+
+
+def test_no_module_is_longer_than_three_hundred_lines_or_a_screen_450_without_saying_why():
     sources = [*ROOT.glob("server/**/*.py"), *PWA.glob("**/*.js"), *PWA.glob("**/*.css")]
     long = {
         path.relative_to(ROOT).as_posix(): text.count("\n")
         for path in sources
-        if "vendor" not in path.parts and (text := path.read_text()).count("\n") > 300
+        if "vendor" not in path.parts and (text := path.read_text()).count("\n") > most_lines(path)
         and "Longer than 300 lines because" not in text
     }  # fmt: skip
 

@@ -34,7 +34,7 @@ _MINIFY_ALL: Final = Path(__file__).with_name("minify_all.py")
 _NOTES: Final = re.compile(r"/\*\*.*?\*/ ?|^[ \t]*//[^\n]*$", re.S | re.M)
 _TAKEN_APART: Final = re.compile(r"(^[ \t]*|(?<=[;{}] ))const (?=[\[{])", re.M)
 """A declaration that takes a value apart, at the start of a line or after another statement."""
-_INDENT: Final = re.compile(r"(?<=>) *\n *| *\n *(?=<|\$\{)|(?<=\n) +")
+_INDENT: Final = re.compile(r"(?<=>) *\n *| *\n *(?=/?>|<|\$\{)|(?<=\n) +")
 """After minifying, lines are left in markup only. There spaces at their beginning mean nothing, and beside a tag or a
 part that is filled in not even the line break: htm leaves it out. Between attributes it parts them."""
 _STYLE_NOTES: Final = re.compile(r"/\*.*?\*/", re.S)
