@@ -5,24 +5,22 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ..plan.state import Event
-from ..plan.tasks import Task, reason
+from ..plan.tasks import Task
 from .reservoir import Reservoir
 
 
 def look_today_task(known: Reservoir, events: Sequence[Event]) -> Task | None:
-    """Return the task, due since the reading that raised the suspicion; None without one or once somebody looked.
+    """Return the task, due since the reading that raised the suspicion; None without one or once a fault was logged.
 
-    Somebody looked: a check of the water or a fault was logged after that reading. A refill or the next reading
-    settles it by itself, since it changes ``known``.
+    A check of the water, a refill or the next reading settles it by itself, since each changes ``known``.
     """
     if not known.look_today or known.latest_id is None:
         return None
     for event in reversed(events):
         if event.happened_ms < known.as_of_ms:
             break
-        looked = event.kind == "check" and event.values.get("need") == "water"
-        if looked or (event.kind == "fault" and event.values.get("fault") in ("leak", "flood")):
+        if event.kind == "fault" and event.values.get("fault") in ("leak", "flood"):
             return None
-    why = reason("leak_suspected", chance=round(100 * known.leak_probability))
+    why = next(r for r in known.reasons if r["code"] == "leak_suspected")
     log = {"kind": "check", "set": {"need": "water"}}
     return Task(f"leak:{known.latest_id}", "water", known.as_of_ms, suggested=log, reasons=(why,))

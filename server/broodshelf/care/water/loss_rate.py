@@ -7,6 +7,8 @@ variance (a Kalman filter, whose mean stays linear in u), so a reading costs one
 * a reading in mm has the normal likelihood of a point, with the noise of its reader;
 * a reading by eye has the probability of its range, blurred by the eye;
 * no reading counts for more than ``WORST``: a slip of the pen must not outweigh all others.
+
+For the suspicion of a leak the latest reading is weighed by its tail, not by its density: see ``leak``.
 """
 
 from __future__ import annotations
@@ -38,7 +40,9 @@ LEAK_WANDER: Final = 0.35
 WORST: Final = -8.0
 """Log likelihood, relative to a perfect fit, below which a reading says no more: about 4 standard deviations."""
 SETTLES_MS: Final = DAY_MS
-"""A reading within a day of a filling says how full it was made, not what was lost since."""
+LEAST_FILL: Final = 0.75
+"""A reading within a day of a filling says how full it was made, not what was lost since; but nobody calls less than
+this 'filled up', so what is below was lost (common practice, no source)."""
 RISE_SD: Final = 3.0
 """A reading this far above the level before it is a step: water was added or the tube was tilted."""
 UNTOLD: Final = -4.0
@@ -71,7 +75,7 @@ def begins_anew(belief: Belief, reading: Reading, noise: float) -> bool:
     if reading.fill or belief is UNREAD:
         return True
     if belief.filled and reading.at_ms - belief.at_ms < SETTLES_MS:
-        return True
+        return (reading.share if reading.measured else reading.high) >= LEAST_FILL
     blur = noise if reading.measured else EYE_SHARE
     seen = reading.share if reading.measured else reading.low
     return seen > belief.start + RISE_SD * math.sqrt(belief.variance + blur * blur)
@@ -92,9 +96,8 @@ def anew(belief: Belief, reading: Reading, noise: float) -> Belief:
 
 def after(belief: Belief, reading: Reading, usual_per_day: float, noise: float, haste: float = 1.0) -> Belief:
     """Return the belief after a reading, losing ``haste`` times as fast since the last one (1: no leak)."""
-    expected = usual_per_day * (reading.at_ms - belief.at_ms) / DAY_MS
+    expected, variance = _expected(belief, reading, usual_per_day, haste)
     used = belief.used + haste * expected
-    variance = belief.variance + (WANDER * expected) ** 2 + (LEAK_WANDER * (haste - 1) * expected) ** 2
     middle, blur = _as_normal(reading, noise)
     if reading.measured:
         spread, off = variance + blur, middle - belief.start
@@ -124,6 +127,52 @@ def weights_of(belief: Belief) -> list[float]:
 def evidence(belief: Belief) -> float:
     """Return how well everything read was foretold, averaged over the prior; only ratios mean anything."""
     return sum(weights_of(belief))
+
+
+def weight_of_at_most(belief: Belief, reading: Reading, usual_per_day: float, noise: float) -> float:
+    """Return the weight of a loss at least as great as a reading shows: it falls the worse the loss, without end."""
+    level = reading.share if reading.measured else reading.high
+    return _tail(belief, reading, usual_per_day, noise, 1.0, level, -1.0)
+
+
+def weight_of_at_least(
+    belief: Belief, reading: Reading, usual_per_day: float, noise: float, haste: float
+) -> float:
+    """Return the weight of a tube that loses at least ``haste`` times as fast: it grows the worse the loss."""
+    level = reading.share if reading.measured else reading.low
+    return _tail(belief, reading, usual_per_day, noise, haste, level, 1.0)
+
+
+def _tail(
+    belief: Belief,
+    reading: Reading,
+    usual_per_day: float,
+    noise: float,
+    haste: float,
+    level: float,
+    side: float,
+) -> float:
+    """Return the weight of all levels above (``side`` 1) or below (-1) ``level`` that the belief expects."""
+    expected, variance = _expected(belief, reading, usual_per_day, haste)
+    blur = noise if reading.measured else EYE_SHARE
+    scale = side / (_ROOT2 * math.sqrt(variance + blur * blur))
+    used = belief.used + haste * expected
+    weights = weights_of(belief)
+    if not math.isfinite(level):
+        return sum(weights) if level * side < 0 else 0.0
+    # erfc keeps the far tail, where 1 - erf would be nothing at all
+    return sum(
+        weight * 0.5 * math.erfc((level - max(0.0, belief.start - used * u)) * scale)
+        for weight, u in zip(weights, RATIOS, strict=True)
+    )
+
+
+def _expected(belief: Belief, reading: Reading, usual_per_day: float, haste: float) -> tuple[float, float]:
+    """Return what a tube of the usual rate loses until a reading, and the variance of the level by then."""
+    expected = usual_per_day * (reading.at_ms - belief.at_ms) / DAY_MS
+    return expected, (
+        belief.variance + (WANDER * expected) ** 2 + (LEAK_WANDER * (haste - 1) * expected) ** 2
+    )
 
 
 def ratio(weights: Sequence[float]) -> Estimate:

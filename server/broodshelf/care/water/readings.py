@@ -6,8 +6,9 @@
 * Out of order: entries are put in order of when they happened. Two in the same minute: the later entry
   counts, as a correction; a filling always counts.
 * More mm than the tube is long, negative or not a number: left out, and said so. More than the full reservoir but
-  within the tube: full. Mm where nobody knows how long the reservoir is: left out, and said so. Said until the
-  next good reading.
+  within the tube: full, and where nobody entered how long the full reservoir is, that is its length. Mm where nothing
+  tells that length: left out, and said so; from two readings on the longest counts as full. Said until the next good
+  reading.
 * The same coarse reading again and again says no more than its first and its last.
 * The latest ``MOST_ENTRIES`` entries count: a tube is used for months, and its loss changes with the seasons.
 """
@@ -66,10 +67,17 @@ def readings_of(
     return tuple(_thinned(found)), tuple(left_out.values())
 
 
+def lengths_read(events: Iterable[Event]) -> tuple[float, ...]:
+    """Return the mm of the latest entries, sound or not."""
+    entries = sorted((e for e in events if e.kind == "water"), key=_HAPPENED)
+    found = (e.values.get("level_mm") for e in entries[-MOST_ENTRIES:])
+    return tuple(float(mm) for mm in found if mm is not None)
+
+
 def _reading(event: Event, sizes: WaterSizes, left_out: dict[str, dict[str, Any]]) -> Reading | None:
     values, at_ms = event.values, event.happened_ms
     if event.kind == "move":
-        fill = values.get("fresh_reservoir")
+        fill = values.get("fresh_reservoir") and values.get("how") != "offered"
         return Reading(at_ms, 1.0, 1.0, 1.0, "new_tube", event.id) if fill else None
     filled = FILLS.get(values.get("action"))
     if filled is not None:

@@ -2,18 +2,30 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from ..gauges import Gauge, level_at
 from ..plan.state import Event, Place, Vessel
 from ..quantities import Estimate
-from .leak import LOOK_TODAY, leak_evidence
-from .loss_rate import EYE_SHARE, GRID, READERS, UNREAD, Belief, after, anew, begins_anew, ratio, weights_of
-from .readings import Reading, readings_of
-from .vessel_sizes import water_sizes
+from .leak import LOOK_TODAY, explain, lost_per_day
+from .loss_rate import (
+    EYE_SHARE,
+    GRID,
+    READERS,
+    UNREAD,
+    Belief,
+    after,
+    anew,
+    begins_anew,
+    evidence,
+    ratio,
+    weights_of,
+)
+from .readings import Reading, lengths_read, readings_of
+from .vessel_sizes import WaterSizes, lengthened, water_sizes
 
 LOW_SHARE, LOW_DAYS = 0.25, 14.0
 """Low: a quarter full, or 14 days left (common practice, no source)."""
@@ -31,6 +43,7 @@ class Reservoir:
     ``level_share`` and ``rate_per_day`` (80 % interval) in shares of the full reservoir, ``days_left`` until it is dry;
     ``leak_probability`` 0 to 1. ``learnt``: readings have told something about the rate. ``latest_id``: the reading.
     ``full_mm`` and ``full_ml``: length and content of the full reservoir, None where nobody knows them.
+    ``seen_dry``: a person saw it empty, and nothing was filled since.
     """
 
     level_share: float
@@ -44,6 +57,7 @@ class Reservoir:
     full_mm: float | None
     full_ml: float | None
     reasons: tuple[dict[str, Any], ...]
+    seen_dry: bool = False
 
     @property
     def look_today(self) -> bool:
@@ -51,36 +65,70 @@ class Reservoir:
         return self.leak_probability >= LOOK_TODAY
 
 
-def reservoir(events: Iterable[Event], vessel: Vessel, place: Place, start_ms: int) -> Reservoir:
+def reservoir(events: Sequence[Event], vessel: Vessel, place: Place, start_ms: int) -> Reservoir:
     """Return what the log says about the water. Odd readings follow the rules of ``readings``; nothing raises."""
-    sizes = water_sizes(vessel, place)
+    sizes = lengthened(water_sizes(vessel, place), lengths_read(events))
     readings, left_out = readings_of(events, sizes)
-    u, learnt, leak = _learn(readings[-MOST_READINGS:], sizes.usual_per_day, sizes.reservoir_mm)
-    per_day = Estimate(*(sizes.usual_per_day * value for value in (u.low, u.best, u.high)))
+    learnt = _learn(readings[-MOST_READINGS:], sizes.usual_per_day, sizes.reservoir_mm)
     latest = readings[-1] if readings else None
+    leak = 0.0 if latest is not None and _looked_since(events, latest.at_ms) else learnt.leak
+    per_day = learnt.u.times(sizes.usual_per_day)
+    if leak > 0 and learnt.lately is not None:
+        per_day = _suspected(per_day, learnt.lately, leak)
     level = latest.share if latest else 1.0
     days_left = Estimate(*(level / rate for rate in (per_day.high, per_day.best, per_day.low)))
+    reasons = [*_said(latest, level, per_day, learnt.any, sizes), *_suspicion(leak, days_left), *left_out]
+    return Reservoir(
+        level, per_day, days_left, leak, latest.at_ms if latest else start_ms, learnt.any,
+        latest.event_id if latest else None, sizes.tube, sizes.reservoir_mm, sizes.reservoir_ml, tuple(reasons),
+        seen_dry=latest is not None and level == 0,
+    )  # fmt: skip
+
+
+def _looked_since(events: Sequence[Event], at_ms: int) -> bool:
+    """Say whether somebody looked at the water after a reading and reported nothing wrong."""
+    for event in reversed(events):
+        if event.happened_ms < at_ms:
+            return False
+        if event.kind == "check" and event.values.get("need") == "water":
+            return True
+    return False
+
+
+def _suspected(usual: Estimate, lately: Estimate, leak: float) -> Estimate:
+    """Return the rate under a suspicion: from the usual one to what was lost lately, the surer the nearer."""
+    best = usual.best * max(1.0, lately.best / usual.best) ** leak
+    low = min(best, usual.low * max(1.0, lately.low / usual.low) ** leak)
+    high = max(best, usual.high * max(1.0, lately.high / usual.high) ** leak)
+    return Estimate(low, best, high)
+
+
+def _said(
+    latest: Reading | None, level: float, per_day: Estimate, learnt: bool, sizes: WaterSizes
+) -> list[dict[str, Any]]:
     last = round(1 / per_day.best)
-    reasons: list[dict[str, Any]] = []
+    said: list[dict[str, Any]] = []
     if latest is None:
-        reasons.append({"code": "water_unread", "args": {"last": last}})
+        said.append({"code": "water_unread", "args": {"last": last}})
     else:
         args = {"reading": f"{round(level * 100)} %", "at_ms": latest.at_ms, "last": last}
-        reasons.append({"code": "water_read", "args": args})
+        said.append({"code": "water_read", "args": args})
     if learnt:
         low, high = round(1 / per_day.high), round(1 / per_day.low)
-        reasons.append({"code": "water_learnt", "args": {"low": low, "high": high}})
-    elif sizes.tube:
-        reasons.append({"code": "water_physics", "args": {}})
+        said.append({"code": "water_learnt", "args": {"low": low, "high": high}})
     else:
-        reasons.append({"code": "water_nest", "args": {}})
-    if leak >= LOOK_TODAY:
-        reasons.append({"code": "leak_suspected", "args": {"chance": round(100 * leak)}})
-    return Reservoir(
-        level, per_day, days_left, leak, latest.at_ms if latest else start_ms, learnt,
-        latest.event_id if latest else None, sizes.tube, sizes.reservoir_mm, sizes.reservoir_ml,
-        (*reasons, *left_out),
-    )  # fmt: skip
+        said.append({"code": "water_physics" if sizes.tube else "water_nest", "args": {}})
+    if sizes.guessed and sizes.reservoir_mm is not None:
+        said.append({"code": "water_length_guessed", "args": {"mm": round(sizes.reservoir_mm)}})
+    return said
+
+
+def _suspicion(leak: float, days_left: Estimate) -> list[dict[str, Any]]:
+    if leak < LOOK_TODAY:
+        return []
+    return [
+        {"code": "leak_suspected", "args": {"chance": round(100 * leak), "days": round(days_left.best, 1)}}
+    ]
 
 
 def gauge_of(known: Reservoir) -> Gauge:
@@ -108,17 +156,26 @@ def is_urgent(gauge: Gauge, now_ms: int) -> bool:
     return share <= URGENT_SHARE or soon
 
 
+class _Learnt(NamedTuple):
+    """``u``: the rate as a multiple of the usual; ``any``: readings told something about it; ``leak``: 0 to 1;
+    ``lately``: what was lost a day before the latest reading, None if it is a step."""
+
+    u: Estimate
+    any: bool
+    leak: float
+    lately: Estimate | None
+
+
 @lru_cache(maxsize=1024)
-def _learn(
-    readings: tuple[Reading, ...], usual_per_day: float, reservoir_mm: float | None
-) -> tuple[Estimate, bool, float]:
-    """Return the rate as a multiple of the usual, whether anything was learnt, and the leak probability.
+def _learn(readings: tuple[Reading, ...], usual_per_day: float, reservoir_mm: float | None) -> _Learnt:
+    """Return what readings teach.
 
     Careful and hasty readers are both thought of, each as far as it explains the readings.
     Most plans are made again because of another need, so what the same readings said is kept.
     """
     readers = READERS if any(r.measured and not r.fill for r in readings) else READERS[:1]
-    weights, leaking, learnt = [0.0] * GRID, 0.0, False
+    weights, sound, leaking, learnt = [0.0] * GRID, 0.0, 0.0, False
+    lately: Estimate | None = None
     for noise_mm, chance in readers:
         noise = noise_mm / reservoir_mm if reservoir_mm else EYE_SHARE
         belief = UNREAD
@@ -130,6 +187,11 @@ def _learn(
                 run.append((belief, reading))
                 belief = after(belief, reading, usual_per_day, noise)
         weights = [w + chance * more for w, more in zip(weights, weights_of(belief), strict=True)]
-        leaking += chance * leak_evidence(run, usual_per_day, noise)
+        explained = explain(run, usual_per_day, noise)
+        alone = 1.0 if run else evidence(belief)
+        sound += chance * explained.sound * alone
+        leaking += chance * explained.leaking * alone
         learnt = learnt or belief.learnt
-    return ratio(weights), learnt, leaking / (leaking + sum(weights))
+        if run and lately is None:
+            lately = lost_per_day(readings[-2], readings[-1], noise)
+    return _Learnt(ratio(weights), learnt, leaking / (leaking + sound) if leaking > 0 else 0.0, lately)

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 from typing import Final
 
 from ..catalogue import VesselKind, vessels
@@ -26,7 +27,8 @@ TUBE_DAYS: Final = (15.0, 400.0)
 class WaterSizes:
     """``reservoir_mm``: length of the full reservoir (None: nobody knows); ``tube_mm``: what no reading can exceed.
 
-    ``usual_per_day``: the share of a full reservoir that goes in a day, before any reading.
+    ``usual_per_day``: the share of a full reservoir that goes in a day, before any reading. ``entered``: the keeper
+    gave the length; otherwise it is reckoned from the vessel, ``guessed`` from the longest reading, or not known.
     """
 
     tube: bool
@@ -34,6 +36,8 @@ class WaterSizes:
     reservoir_ml: float | None
     tube_mm: float | None
     usual_per_day: float
+    entered: bool = False
+    guessed: bool = False
 
 
 def water_sizes(vessel: Vessel, place: Place) -> WaterSizes:
@@ -56,7 +60,30 @@ def water_sizes(vessel: Vessel, place: Place) -> WaterSizes:
         days = min(TUBE_DAYS[1], max(TUBE_DAYS[0], days))
     else:
         days = hydration_days(temp_c, humidity_pct).best
-    return WaterSizes(kind.tube, reservoir_mm, own_ml or kind.reservoir_ml, length_mm, 1 / days)
+    entered = _sound(vessel.reservoir_length_mm, 1, 1000) is not None
+    return WaterSizes(kind.tube, reservoir_mm, own_ml or kind.reservoir_ml, length_mm, 1 / days, entered)
+
+
+def lengthened(sizes: WaterSizes, seen_mm: Iterable[float]) -> WaterSizes:
+    """Return the sizes in the light of readings in mm, where the keeper never entered the length.
+
+    No full reservoir is shorter than the longest reading. Where nothing but readings tells the length, two are
+    needed: one alone says neither 'full' nor 'half'.
+    """
+    longest_mm = sizes.tube_mm or 1000.0
+    sound = [mm for mm in seen_mm if 1 <= mm <= longest_mm]
+    if sizes.entered or len(sound) < (1 if sizes.reservoir_mm is not None else 2):
+        return sizes
+    known_mm = sizes.reservoir_mm
+    reservoir_mm = max(sound) if known_mm is None else max(known_mm, *sound)
+    # a tube loses so many mm a day however long its reservoir is; a nest is watered every so many days
+    shorter = known_mm / reservoir_mm if sizes.tube and known_mm is not None else 1.0
+    return replace(
+        sizes,
+        reservoir_mm=reservoir_mm,
+        usual_per_day=sizes.usual_per_day * shorter,
+        guessed=known_mm is None,
+    )
 
 
 def _air(place: Place) -> tuple[float, float]:
