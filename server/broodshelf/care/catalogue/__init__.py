@@ -14,16 +14,12 @@ from ..quantities import Estimate
 
 @dataclass(frozen=True, slots=True)
 class Rest:
-    """A yearly rest: temperature and length, as a range (common practice, no source).
-
-    ``summer``: it takes the longest days instead of the darkest months.
-    """
+    """A winter rest: temperature and length, as a range (common practice, no source)."""
 
     low_c: float
     high_c: float
     low_months: float
     high_months: float
-    summer: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,9 +28,8 @@ class Species:
 
     ``worker_mm``: shortest and longest worker; ``fresh_mg``: fresh mass of the smallest, usual and largest
     worker (None: estimated from length); ``temp_c``: kept well between; ``yearly_clock``: slows down from late
-    summer even when kept warm; ``gamergates``: mated workers lay, so that a colony without a queen may be sound;
-    ``cautions``: codes beside the one for stings; ``sources``: where single fields come from, as far as they have
-    a source (``source_of`` answers for all).
+    summer even when kept warm; ``cautions``: codes beside the one for stings; ``sources``: where single fields
+    come from, as far as they have a source (``source_of`` answers for all).
     """
 
     code: str | None
@@ -52,7 +47,6 @@ class Species:
     fresh_mg: tuple[float, float, float] | None = None
     temp_c: tuple[float, float] | None = None
     yearly_clock: bool = False
-    gamergates: bool = False
     continents: frozenset[str] = frozenset()
     cautions: tuple[str, ...] = ()
     sources: Mapping[str, str] = field(default_factory=dict)

@@ -1,0 +1,255 @@
+"""The OpenAPI 3.1 document of the API: ``python -m tests.support.openapi > openapi.json``.
+
+Made from the routes of the app, the schemas of their bodies (web/bodies.py), the registry of kinds, the calculators,
+and from the table of docs/http-api.md, which says who may call and what comes back. Nothing of it is written twice.
+It is for whoever works on the API and for the fuzzer; the server does not serve it.
+"""
+
+from __future__ import annotations
+
+import json
+import math
+import re
+import sys
+import tempfile
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from apispec import APISpec
+from apispec.ext.marshmallow import MarshmallowPlugin, OpenAPIConverter
+from flask import Flask
+from marshmallow import Schema, fields
+
+from broodshelf import __version__
+from broodshelf.app import create_app
+from broodshelf.care.calculators import CALCULATORS
+from broodshelf.care.calculators.model import Input
+from broodshelf.records.database import db
+from broodshelf.records.kinds import KINDS
+from broodshelf.records.photo_files import MOST_BYTES
+from broodshelf.records.types import LAST_MS, Day, Happened, Whole
+from broodshelf.settings import from_environment
+from broodshelf.sync import envelope
+from broodshelf.web.bodies import BODIES, Id
+
+DOCS = Path(__file__).parents[2] / "docs/http-api.md"
+UUID = {"type": "string", "pattern": "^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$"}
+PROBLEM = {
+    "type": "object",
+    "required": ["type", "title", "status", "detail", "code"],
+    "properties": {
+        "type": {"type": "string"},
+        "title": {"type": "string"},
+        "status": {"type": "integer"},
+        "detail": {"type": "string"},
+        "code": {"type": "string"},
+        "fields": {"type": "object"},
+        "reference": {"type": "string"},
+    },
+}
+
+
+@dataclass(frozen=True)
+class Documented:
+    """A row of the table in docs/http-api.md."""
+
+    method: str
+    path: str
+    who: str
+    says: str
+
+
+def documented() -> list[Documented]:
+    """Return the table of docs/http-api.md, one entry for each verb and path."""
+    found = []
+    for line in DOCS.read_text("utf-8").splitlines():
+        cells = [cell.strip() for cell in line.split(" | ")]
+        verbs = re.match(r"\| ((?:GET|HEAD|POST|PUT|PATCH|DELETE)(?:, HEAD)?) `/", line)
+        if not verbs or len(cells) < 3:
+            continue
+        paths = re.findall(r"`(/[^`]*)`", cells[0])
+        says = " | ".join(cells[2:]).rstrip(" |")
+        found += [Documented(verbs[1].split(",")[0], plain(path), cells[1], says) for path in paths]
+    return found
+
+
+def plain(path: str) -> str:
+    """Return a path whose placeholders have no names, as the docs call them otherwise than the code."""
+    return re.sub(r"<[^>]+>", "<>", path.replace("…", "<>"))
+
+
+def routes(app: Flask) -> dict[tuple[str, str], str]:
+    """Return the endpoint of every verb and rule of the app."""
+    return {
+        (method, rule.rule): rule.endpoint
+        for rule in sorted(app.url_map.iter_rules(), key=lambda rule: rule.rule)
+        for method in sorted((rule.methods or set()) - {"HEAD", "OPTIONS"})
+    }
+
+
+def document(app: Flask) -> dict[str, Any]:
+    """Return the document."""
+    plugin = MarshmallowPlugin(schema_name_resolver=lambda _: None)
+    made = APISpec(
+        title="Broodshelf",
+        version=__version__,
+        openapi_version="3.1.0",
+        plugins=[plugin],
+        info={
+            "description": "Care for a shelf of ant colonies. The contract of sync is in docs/sync.md.",
+            "license": {"name": "MIT", "identifier": "MIT"},
+        },
+        servers=[{"url": "/"}],
+    )
+    converter = plugin.converter
+    assert converter is not None
+    for add in (_whole_texts, _days_and_instants):
+        converter.add_attribute_function(add)
+    made.components.security_scheme(
+        "session", {"type": "apiKey", "in": "cookie", "name": "__Host-session"}
+    ).schema("Problem", PROBLEM).schema("Operation", _operation(converter))
+    says = {(row.method, row.path): row for row in documented()}
+    for (method, rule), endpoint in routes(app).items():
+        row = says.get((method, plain(rule)), Documented(method, rule, "nobody", ""))
+        operation = {
+            "operationId": f"{endpoint}.{method.lower()}",
+            "summary": (app.view_functions[endpoint].__doc__ or "").strip().splitlines()[0],
+            "description": f"For: {row.who}. {row.says}",
+            "security": [{"session": []}] if row.who in ("session", "keeper") else [],
+            "parameters": [_parameter(name) for name in re.findall(r"<(?:path:)?([^>]+)>", rule)],
+            "responses": {
+                "200": {"description": "Done; see the description."},
+                "default": {
+                    "description": "A problem.",
+                    "content": {
+                        "application/problem+json": {"schema": {"$ref": "#/components/schemas/Problem"}}
+                    },
+                },
+            },
+        }
+        body = _body(converter, f"{method} {rule}")
+        if body:
+            operation["requestBody"] = {"required": True, "content": body}
+        path = re.sub(r"<(?:path:)?([^>]+)>", r"{\1}", rule)
+        made.path(path=path, operations={method.lower(): operation})
+    return made.to_dict()
+
+
+def _parameter(name: str) -> dict[str, Any]:
+    known: dict[str, Any] = {"code": {"enum": sorted(CALCULATORS)}}
+    schema = known.get(name, UUID if name.endswith("_id") else {"type": "string"})
+    return {"name": name, "in": "path", "required": True, "schema": schema}
+
+
+def _body(converter: OpenAPIConverter, address: str) -> dict[str, Any] | None:
+    if address == "PUT /api/photos/<record_id>":
+        return {"image/jpeg": {"schema": {"maxLength": MOST_BYTES, "contentMediaType": "image/jpeg"}}}
+    if address == "POST /api/sync":
+        return {"application/json": {"schema": _sync()}}
+    if address == "POST /api/reckon/<code>":
+        each = [_inputs(made.inputs) for _, made in sorted(CALCULATORS.items())]
+        return {"application/json": {"schema": {"anyOf": each}}}
+    if address not in BODIES:
+        return None
+    return {"application/json": {"schema": _closed(converter, BODIES[address])}}
+
+
+def _closed(converter: OpenAPIConverter, schema: type[Schema]) -> dict[str, Any]:
+    """Return the schema of a body that takes no other fields."""
+    return {"type": "object", **converter.schema2jsonschema(schema()), "additionalProperties": False}
+
+
+def _sync() -> dict[str, Any]:
+    optional_id = {**UUID, "type": ["string", "null"]}
+    return {
+        "type": "object",
+        "required": ["device", "schema"],
+        "properties": {
+            "device": UUID,
+            "epoch": optional_id,
+            "cursor": {"type": ["string", "null"], "maxLength": 100},
+            "schema": {"type": "integer", "minimum": envelope.OLDEST_SCHEMA, "maximum": envelope.SCHEMA},
+            "device_time": {"type": "integer"},
+            "ops": {
+                "type": "array",
+                "maxItems": envelope.MOST_OPERATIONS,
+                "items": {"$ref": "#/components/schemas/Operation"},
+            },
+            "limit": {"type": "integer", "minimum": 1, "maximum": envelope.MOST_ROWS},
+        },
+    }
+
+
+def _operation(converter: OpenAPIConverter) -> dict[str, Any]:
+    """Return the schema of an operation: what holds for all of them, and for each kind what it may set."""
+    number = {"type": "integer", "minimum": 0, "maximum": 2**53}
+    shared = {
+        "op_id": UUID,
+        "id": UUID,
+        "made_at": {"type": "integer", "minimum": 0, "maximum": LAST_MS},
+        "skew_ms": {"type": "integer", "minimum": -LAST_MS, "maximum": LAST_MS},
+        "base_rev": number,
+        "base_epoch": {**UUID, "type": ["string", "null"]},
+        "n": number,
+        "adopt": {"type": "boolean"},
+    }
+    kinds = []
+    for kind in KINDS.values():
+        if kind.group == "derived":
+            continue
+        made = Schema.from_dict({name: spec.make() for name, spec in kind.fields.items()})
+        values = {**_closed(converter, made), "minProperties": 1}
+        kinds.append(
+            {
+                "type": "object",
+                "title": kind.name,
+                "properties": {"kind": {"const": kind.name}, "set": values},
+            }
+        )
+    return {
+        "type": "object",
+        "required": ["op_id", "kind", "id", "set", "made_at"],
+        "properties": shared,
+        "oneOf": kinds,
+    }
+
+
+def _inputs(inputs: tuple[Input, ...]) -> dict[str, Any]:
+    found: dict[str, Any] = {}
+    for each in inputs:
+        schema: dict[str, Any] = {"description": f"{each.what} {each.unit}".strip()}
+        if each.kind == "choice":
+            schema["enum"] = list(each.choices)
+        else:
+            schema["type"] = "number" if each.kind == "number" else "boolean"
+        ends = {"minimum": each.low, "maximum": each.high} if each.kind == "number" else {}
+        found[each.name] = schema | {name: end for name, end in ends.items() if math.isfinite(end)}
+    return {"type": "object", "properties": found, "additionalProperties": False}
+
+
+def _whole_texts(_: OpenAPIConverter, field: fields.Field[Any], **__: Any) -> Mapping[str, Any]:
+    if isinstance(field, Id):
+        return {"pattern": UUID["pattern"]}
+    patterns = [each.pattern.pattern for each in field.validators if isinstance(each, Whole)]
+    return {"pattern": f"^(?:{patterns[0]})$"} if patterns else {}
+
+
+def _days_and_instants(_: OpenAPIConverter, field: fields.Field[Any], **__: Any) -> Mapping[str, Any]:
+    if isinstance(field, Day):
+        return {"format": "date"}
+    return {"format": "date-time"} if isinstance(field, Happened) else {}
+
+
+def main() -> None:
+    """Print the document of an app without a household."""
+    with tempfile.TemporaryDirectory() as folder:
+        app = create_app(from_environment({"BROODSHELF_DATA": folder}))
+        json.dump(document(app), sys.stdout, indent=1, ensure_ascii=False)
+        with app.app_context():
+            db.engine.dispose()
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,518 @@
+"""Two households side by side with everybody who was ever let in, and one of everything that an address can name.
+
+Made through the addresses themselves, on a clock that is turned by hand; then remembered, so that every request of
+the matrix and every run of the fuzzer begins with the same rows. What belongs to a household carries its marks:
+``Alpha`` or ``Beta`` in every name and text, ``hidden`` in what lies outside the stand-in's pass.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import dataclasses
+import datetime as dt
+import hashlib
+import io
+import itertools
+import json
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from PIL import Image
+from sqlalchemy import Table, insert, text, update
+from tests.nudges.support import BrowserKeys, Notebook
+from tests.support.households import NOON_MS
+
+from broodshelf.app import create_app
+from broodshelf.nudges.push_hosts import PushHosts
+from broodshelf.people import mail
+from broodshelf.people.households import make_claim_code
+from broodshelf.people.tables import devices, feed_tokens
+from broodshelf.records.database import db, metadata, reading, writing
+from broodshelf.records.ids import uuid7
+from broodshelf.records.tables import households
+from broodshelf.settings import from_environment
+
+DAY_MS = 86_400_000
+FAR_ADDRESS = "198.51.100.7"
+UNSAFE = ("POST", "PUT", "PATCH", "DELETE")
+ROLES = (
+    "nobody", "unknown_cookie", "signed_out", "removed_keeper", "idle_keeper", "keeper", "from_elsewhere",
+    "stand_in", "early_stand_in", "former_stand_in", "long_gone_stand_in", "taken_back_stand_in",
+    "removed_stand_in", "other_keeper", "other_stand_in",
+)  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Answer:
+    """What came back: status, problem code if any, the whole text and the parsed JSON if it is some."""
+
+    status: int
+    code: str
+    text: str
+    json: Any
+    cookie: str | None
+
+
+@dataclass
+class Visitor:
+    """Somebody with a cookie or none. ``house`` is whose things are their own."""
+
+    name: str
+    house: House
+    cookie: str | None = None
+    me: dict[str, Any] = field(default_factory=dict)
+    from_elsewhere: bool = False
+
+    @property
+    def device_id(self) -> str:
+        return str(self.me.get("device_id", ""))
+
+
+@dataclass
+class House:
+    """One household's things by name: ids, codes, secrets, pictures."""
+
+    mark: str
+    things: dict[str, Any] = field(default_factory=dict)
+    jpegs: dict[str, bytes] = field(default_factory=dict)
+    id: str = ""
+
+
+class TwoHouses:
+    """``with TwoHouses(folder) as made``: the served app, ``made.visitors`` by role, ``made.reset()``."""
+
+    def __init__(self, folder: Path, database_url: str | None = None) -> None:
+        self.now_ms = _ms("2026-04-05T12:00")
+        given = {"BROODSHELF_DATA": str(folder), "BROODSHELF_METRICS_TOKEN": "the operator's own token"}
+        if database_url:
+            given["BROODSHELF_DATABASE_URL"] = database_url
+        self.settings = from_environment(given)
+        self.alpha, self.beta = House("Alpha"), House("Beta")
+        self.visitors: dict[str, Visitor] = {}
+        self.notebook = Notebook()
+        self._numbers = itertools.count(1)
+        self._seen: tuple[Any, dict[str, list[tuple[Any, ...]]]] | None = None
+
+    def __enter__(self) -> TwoHouses:
+        self.app = create_app(
+            self.settings, lambda: self.now_ms, hosts=PushHosts(loopback=True), sender=self.notebook
+        )
+        parts = self.app.extensions["broodshelf"]
+        self.app.extensions["broodshelf"] = dataclasses.replace(
+            parts, pusher=dataclasses.replace(parts.pusher, mail=self.notebook)
+        )
+        self.context = self.app.app_context()
+        self.context.push()
+        self._fill()
+        self.remember()
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        db.engine.dispose()
+        self.context.pop()
+
+    # -- requests ---------------------------------------------------------------------------------
+
+    def call(
+        self,
+        who: Visitor,
+        method: str,
+        path: str,
+        body: Any = None,
+        *,
+        content_type: str = "application/json",
+        address: str = FAR_ADDRESS,
+        headers: Mapping[str, str] | None = None,
+    ) -> Answer:
+        """Make a request as somebody. ``body``: bytes as they are, anything else as JSON."""
+        sent = {"Sec-Fetch-Site": "cross-site" if who.from_elsewhere else "same-origin"}
+        if who.cookie is not None:
+            sent["Cookie"] = f"broodshelf_session={who.cookie}"
+        data = body if isinstance(body, bytes) or body is None else json.dumps(body).encode()
+        with self.app.app_context():  # a context of its own, as each request of a served app has
+            answer = self.app.test_client(use_cookies=False).open(
+                path,
+                method=method,
+                data=data,
+                content_type=content_type if data is not None else None,
+                headers={**sent, **(headers or {})},
+                environ_base={"REMOTE_ADDR": address},
+            )
+            raw = answer.get_data()
+        parsed = None
+        with contextlib.suppress(ValueError):
+            parsed = json.loads(raw)
+        code = parsed.get("code", "") if isinstance(parsed, dict) else ""
+        cookie = None
+        for line in answer.headers.getlist("Set-Cookie"):
+            name, _, rest = line.partition("=")
+            cookie = rest.partition(";")[0] if name == "broodshelf_session" else cookie
+        return Answer(answer.status_code, str(code), raw.decode("utf-8", "replace"), parsed, cookie)
+
+    def post(self, who: Visitor, path: str, body: Any = None) -> Any:
+        """Make a request that has to be taken; return its JSON."""
+        answer = self.call(who, "POST", path, {} if body is None else body)
+        assert answer.status == 200, (path, answer.text)
+        if answer.cookie:
+            who.cookie, who.me = answer.cookie, answer.json
+        return answer.json
+
+    def sync(self, who: Visitor, *ops: dict[str, Any]) -> list[dict[str, Any]]:
+        """Make a round trip that has to be taken; return the verdicts."""
+        body = {"device": who.device_id, "epoch": None, "cursor": None, "schema": 1, "ops": list(ops)}
+        answers: list[dict[str, Any]] = self.post(who, "/api/sync", body)["answers"]
+        return answers
+
+    def op(
+        self, who: Visitor, kind: str, values: dict[str, Any], record_id: str | None = None, **more: Any
+    ) -> dict[str, Any]:
+        """Return an operation as that visitor's phone would make it."""
+        return {
+            "op_id": uuid7(self.now_ms), "kind": kind, "id": record_id or uuid7(self.now_ms), "set": values,
+            "made_at": self.now_ms, "skew_ms": 0, "base_rev": 0, "base_epoch": who.me.get("epoch"),
+            "n": next(self._numbers), **more,
+        }  # fmt: skip
+
+    def happened(self, days: float = 0.0) -> str:
+        """An instant so many days from now."""
+        at = dt.datetime.fromtimestamp((self.now_ms + days * DAY_MS) / 1000, dt.UTC)
+        return at.isoformat(timespec="milliseconds")
+
+    def new_device(self) -> dict[str, str]:
+        """A phone that nobody has seen."""
+        return {"id": uuid7(self.now_ms), "name": "a phone"}
+
+    # -- remembering ------------------------------------------------------------------------------
+
+    def remember(self) -> None:
+        """Take what is stored now as the beginning of every request."""
+        self._rows = self.rows()
+        self._files = self._pictures()
+        self._moved = self.moved()
+
+    def rows(self) -> dict[str, list[tuple[Any, ...]]]:
+        """Return every row of every table, its values in the order of ``columns``."""
+        seen = self.moved()
+        if self._seen is None or self._seen[0] != seen:
+            with reading() as connection:
+                found = {
+                    table.name: [tuple(row) for row in connection.exec_driver_sql(_everything(table.name))]
+                    for table in metadata.sorted_tables
+                }
+            self._seen = (seen, found)
+        return self._seen[1]
+
+    def moved(self) -> Any:
+        """Return something that is another value after any write to the database."""
+        sqlite = db.engine.dialect.name == "sqlite"
+        if not sqlite:
+            with reading() as connection:
+                return connection.scalar(text("SELECT pg_current_wal_insert_lsn()::text"))
+        if not hasattr(self, "_watching"):
+            self._watching = db.engine.raw_connection()
+        return self._watching.cursor().execute("PRAGMA data_version").fetchone()[0]
+
+    def changed(self) -> bool:
+        """Say whether anything was written since the beginning."""
+        return self.moved() != self._moved or self._pictures() != self._files
+
+    def before(self) -> dict[str, list[tuple[Any, ...]]]:
+        """Return the rows of the beginning."""
+        return self._rows
+
+    def reset(self) -> None:
+        """Put the rows and the pictures of the beginning back, if anything was written."""
+        if not self.changed():
+            return
+        now = self.rows()
+        other: list[Table] = []
+        for table in metadata.sorted_tables:
+            hangs_on = {key.column.table for key in table.foreign_keys}
+            moved = now[table.name] != self._rows[table.name] or hangs_on.intersection(other)
+            if moved and table is not households:
+                other.append(table)
+        known = [dict(zip(columns("households"), row, strict=True)) for row in self._rows["households"]]
+        with writing() as connection:
+            connection.execute(
+                households.delete().where(households.c.id.not_in([row["id"] for row in known]))
+            )
+            for row in known:  # not deleted: whatever hangs on them would go, too
+                connection.execute(update(households).where(households.c.id == row["id"]).values(**row))
+            for table in reversed(other):
+                connection.execute(table.delete())
+            for table in other:
+                names = columns(table.name)
+                old = [dict(zip(names, row, strict=True)) for row in self._rows[table.name]]
+                if old:
+                    connection.execute(insert(table), old)
+        for file in self._pictures() - self._files:
+            (self.settings.data / "photos" / file).unlink()
+        self._moved = self.moved()
+
+    def _pictures(self) -> set[str]:
+        folder = self.settings.data / "photos"
+        return {file.relative_to(folder).as_posix() for file in folder.rglob("*") if file.is_file()}
+
+    # -- filling ----------------------------------------------------------------------------------
+
+    def _fill(self) -> None:
+        for house, prefix in ((self.alpha, ""), (self.beta, "other_")):
+            self._claim(house, prefix)
+        for house, prefix in ((self.alpha, ""), (self.beta, "other_")):
+            self._log(house, self.visitors[f"{prefix}keeper"])
+            self._open(house, prefix, "long_gone_stand_in", "long_gone_pass")
+        self.now_ms = _ms("2026-04-21T12:00")
+        for house, prefix in ((self.alpha, ""), (self.beta, "other_")):
+            for role, name in (
+                ("stand_in", "pass"),
+                ("early_stand_in", "early_pass"),
+                ("former_stand_in", "ended_pass"),
+                ("taken_back_stand_in", "revoked_pass"),
+                ("removed_stand_in", "removed_pass"),
+            ):
+                self._open(house, prefix, role, name)
+            self._log_as_stand_in(house, self.visitors[f"{prefix}stand_in"], "stand_in_feeding")
+            self._log_as_stand_in(house, self.visitors[f"{prefix}former_stand_in"], "former_feeding")
+        self.now_ms = NOON_MS
+        for house, prefix in ((self.alpha, ""), (self.beta, "other_")):
+            self._end_some(house, prefix)
+            self._hand_out(house, self.visitors[f"{prefix}keeper"])
+        alpha = self.alpha
+        self.visitors["nobody"] = Visitor("nobody", alpha)
+        self.visitors["unknown_cookie"] = Visitor("unknown_cookie", alpha, "A" * 43)
+        keeper = self.visitors["keeper"]
+        self.visitors["from_elsewhere"] = Visitor("keeper", alpha, keeper.cookie, keeper.me, True)
+        with writing() as connection:
+            connection.execute(update(devices).values(last_seen_ms=self.now_ms))
+            idle = self.visitors["idle_keeper"].device_id
+            long_ago = {"last_seen_ms": self.now_ms - 91 * DAY_MS, "created_ms": self.now_ms - 100 * DAY_MS}
+            connection.execute(update(devices).where(devices.c.id == idle).values(**long_ago))
+
+    def _visitor(self, house: House, name: str) -> Visitor:
+        made = self.visitors[name] = Visitor(name, house)
+        return made
+
+    def _claim(self, house: House, prefix: str) -> None:
+        with writing() as connection:
+            code = make_claim_code(connection, self.now_ms)
+        keeper = self._visitor(house, f"{prefix}keeper")
+        asked = {
+            "code": code, "device": self.new_device(), "person_name": f"{house.mark} keeper",
+            "household_name": f"{house.mark} shelf", "zone": "UTC",
+        }  # fmt: skip
+        self.post(keeper, "/api/claim", asked)
+        house.id = keeper.me["household_id"]
+        house.things |= {
+            "used_claim": code,
+            "person": keeper.me["person_id"],
+            "own_phone": keeper.device_id,
+            "household": house.id,
+        }
+        for name in ("signed_out", "removed_keeper", "idle_keeper", "spare_keeper"):
+            self._pair(house, keeper, self._visitor(house, f"{prefix}{name}"))
+
+    def _pair(self, house: House, keeper: Visitor, new: Visitor) -> None:
+        asked = self.post(new, "/api/pairings", {"device": self.new_device()})
+        self.post(
+            keeper, "/api/pairings/approve", {"code": asked["code"], "person_id": house.things["person"]}
+        )
+        secret = {"pairing_id": asked["pairing_id"], "collect_secret": asked["collect_secret"]}
+        self.post(new, "/api/pairings/collect", secret)
+        house.things["collected_pairing"] = secret
+
+    def _log(self, house: House, keeper: Visitor) -> None:
+        mark, things = house.mark, house.things
+        ops = []
+
+        def make(called: str, of: str, /, **values: Any) -> str:
+            ops.append(self.op(keeper, of, values))
+            things[called] = ops[-1]["id"]
+            return str(ops[-1]["id"])
+
+        for side in ("", "hidden_"):
+            word = f"{mark} hidden" if side else mark
+            vessel = make(f"{side}vessel", "vessel", name=word)
+            place = make(f"{side}place", "place", name=word)
+            colony = make(f"{side}colony", "colony", name=word, vessel_id=vessel, place_id=place)
+            about: dict[str, Any] = {
+                "colony_id": colony,
+                "happened_at": self.happened(-0.5),
+                "remark": word,
+            }
+            make(f"{side}rule", "rule", colony_id=colony, need="sugar", every_days=3)
+            feeding = make(f"{side}feeding", "feeding", **about, need="sugar")
+            make(f"{side}check", "check", **about, feeding_id=feeding, outcome="all")
+            make(f"{side}water", "water", **about, action="read", reading="half")
+            make(f"{side}fault", "fault", **about, fault="mites")
+            make(f"{side}count", "count", **about, workers=20)
+            make(f"{side}boost", "boost", **about, brood="pupae", number=3)
+            make(f"{side}move", "move", **about, vessel_id=vessel, how="offered")
+            make(f"{side}note", "note", **about, text=word)
+            make(f"{side}later", "later", **about, need="sugar", until=self.happened(1))
+            climate = {"place_id": place, "happened_at": about["happened_at"], "remark": word}
+            make(f"{side}climate", "climate", **climate, temperature_c=24)
+            for picture in ("photo", "unsent_photo", "deleted_photo"):
+                body = _jpeg(f"{mark}{side}{picture}")
+                digest = hashlib.sha256(body).hexdigest()
+                house.jpegs[make(f"{side}{picture}", "photo", **about, sha256=digest)] = body
+        make("lot", "lot", name=mark, food_code="honey", origin="bought_or_bred")
+        make(
+            "tasting", "tasting", name=f"{mark} hidden", colony_ids=[things["colony"]], food_codes=["honey"],
+            started_on="2026-04-01",
+        )  # fmt: skip
+        make(
+            "deleted_feeding",
+            "feeding",
+            colony_id=things["colony"],
+            happened_at=self.happened(-1),
+            need="sugar",
+        )
+        make("deleted_colony", "colony", name=f"{mark} hidden")
+        for name, starts_on, ends_on in (
+            ("pass", "2026-04-20", "2026-05-10"),
+            ("early_pass", "2026-05-05", "2026-05-10"),
+            ("ended_pass", "2026-04-20", "2026-04-28"),
+            ("long_gone_pass", "2026-04-01", "2026-04-10"),
+            ("revoked_pass", "2026-04-20", "2026-05-10"),
+            ("removed_pass", "2026-04-20", "2026-05-10"),
+            ("deleted_pass", "2026-04-20", "2026-05-10"),
+        ):
+            make(
+                name, "pass", name=f"{mark} guest",
+                colony_ids=[things["colony"]], starts_on=starts_on, ends_on=ends_on,
+            )  # fmt: skip
+        self._all_applied(self.sync(keeper, *ops))
+        for side in ("", "hidden_"):
+            for picture in ("photo", "deleted_photo"):
+                record_id = things[f"{side}{picture}"]
+                sent = self.call(
+                    keeper, "PUT", f"/api/photos/{record_id}", house.jpegs[record_id],
+                    content_type="image/jpeg",
+                )  # fmt: skip
+                assert sent.status == 200, sent.text
+
+    def _open(self, house: House, prefix: str, role: str, pass_name: str) -> None:
+        keeper = self.visitors[f"{prefix}keeper"]
+        made = self.post(keeper, f"/api/passes/{house.things[pass_name]}/link")
+        guest = self._visitor(house, f"{prefix}{role}")
+        self.post(guest, "/api/passes/open", {"code": made["code"], "device": self.new_device()})
+        house.things[f"{pass_name}_code"] = made["code"]
+        house.things[f"{pass_name}_secret"] = made["link"].rpartition("/")[2]
+        house.things[f"{role}_phone"] = guest.device_id
+        house.things[f"{role}_person"] = guest.me["person_id"]
+
+    def _log_as_stand_in(self, house: House, guest: Visitor, name: str) -> None:
+        values = {"colony_id": house.things["colony"], "happened_at": self.happened(), "need": "sugar"}
+        made = self.op(guest, "feeding", values)
+        self._all_applied(self.sync(guest, made))
+        house.things[name] = made["id"]
+
+    def _end_some(self, house: House, prefix: str) -> None:
+        keeper, things = self.visitors[f"{prefix}keeper"], house.things
+        gone = [
+            self.op(keeper, kind, {"gone": True}, things[name])
+            for name, kind in (
+                ("deleted_photo", "photo"),
+                ("hidden_deleted_photo", "photo"),
+                ("deleted_feeding", "feeding"),
+                ("deleted_colony", "colony"),
+                ("deleted_pass", "pass"),
+            )
+        ]
+        self._all_applied(self.sync(keeper, *gone))
+        self.post(self.visitors[f"{prefix}signed_out"], "/api/logout")
+        removed = self.visitors[f"{prefix}removed_keeper"].device_id
+        things["removed_phone"] = removed
+        for phone in (removed, things["removed_stand_in_phone"]):
+            self.post(keeper, f"/api/devices/{phone}/revoke")
+        self.post(keeper, f"/api/passes/{things['revoked_pass']}/revoke")
+
+    def _hand_out(self, house: House, keeper: Visitor) -> None:
+        """Everything that is known by a code or a secret: good, replaced, ended, taken back."""
+        things, mark = house.things, house.mark
+        things["replaced_pass_code"] = things["pass_code"]
+        made = self.post(keeper, f"/api/passes/{things['pass']}/link")
+        things["pass_code"], things["pass_secret"] = made["code"], made["link"].rpartition("/")[2]
+        with writing() as connection:
+            things["claim"] = make_claim_code(connection, self.now_ms)
+            things["way_back"] = make_claim_code(connection, self.now_ms, house.id, things["person"])
+            things["old_claim"] = make_claim_code(connection, self.now_ms - 25 * 3_600_000)
+            things["mail_code"] = mail.ask(
+                connection, house.id, things["person"], f"{mark.lower()}@example.org", self.now_ms
+            )
+        stranger = Visitor("stranger", house)
+        waiting = self.post(stranger, "/api/pairings", {"device": self.new_device()})
+        things["pairing_code"] = waiting["code"]
+        things["waiting_pairing"] = {k: waiting[k] for k in ("pairing_id", "collect_secret")}
+        approved = self.post(stranger, "/api/pairings", {"device": self.new_device()})
+        self.post(
+            keeper, "/api/pairings/approve", {"code": approved["code"], "person_name": f"{mark} second"}
+        )
+        things["approved_pairing_code"] = approved["code"]
+        things["approved_pairing"] = {k: approved[k] for k in ("pairing_id", "collect_secret")}
+        things["stolen_pairing"] = {**things["approved_pairing"], "collect_secret": "B" * 43}
+        for name, pass_id in (
+            ("replaced_feed", None),
+            ("feed", None),
+            ("pass_feed", things["pass"]),
+            ("ended_feed", things["ended_pass"]),
+            ("taken_back_feed", things["removed_pass"]),
+            ("old_feed", things["early_pass"]),
+            ("revoked_feed", things["long_gone_pass"]),
+        ):
+            url = self.post(keeper, "/api/feeds", {"pass_id": pass_id})["url"]
+            things[name] = url.rpartition("/")[2].removesuffix(".ics")
+        self.post(keeper, "/api/feeds/revoke", {"pass_id": things["long_gone_pass"]})
+        self.post(keeper, f"/api/passes/{things['removed_pass']}/revoke")
+        with writing() as connection:
+            connection.execute(
+                update(feed_tokens).where(feed_tokens.c.pass_id == things["early_pass"]).values(expires_ms=1)
+            )
+        key_id = self.app.extensions["broodshelf"].pusher.key.key_id
+        for guest in (keeper, self.visitors["stand_in" if mark == "Alpha" else "other_stand_in"]):
+            listens = {
+                "endpoint": f"http://127.0.0.1:9/{uuid7(self.now_ms)}",
+                "keys": BrowserKeys().as_json,
+                "key_id": key_id,
+            }
+            answer = self.call(guest, "PUT", "/api/push/subscription", listens)
+            assert answer.status == 200, answer.text
+        things["subscription"] = listens
+        things["delivery"] = self.post(keeper, "/api/push/test")["delivery_id"]
+
+    @staticmethod
+    def _all_applied(answers: list[dict[str, Any]]) -> None:
+        assert all(answer["verdict"] == "applied" for answer in answers), answers
+
+
+@cache
+def columns(table: str) -> tuple[str, ...]:
+    """Return the names of a table's columns in the order in which ``TwoHouses.rows`` gives their values."""
+    return tuple(metadata.tables[table].columns.keys())
+
+
+@cache
+def _everything(table: str) -> str:
+    names = ", ".join(f'"{name}"' for name in columns(table))
+    return f"SELECT {names} FROM {table}"
+
+
+@contextlib.contextmanager
+def two_houses(folder: Path, database_url: str | None = None) -> Iterator[TwoHouses]:
+    """Both households, made once."""
+    with TwoHouses(folder, database_url) as made:
+        yield made
+
+
+def _ms(when: str) -> int:
+    return round(dt.datetime.fromisoformat(when).replace(tzinfo=dt.UTC).timestamp() * 1000)
+
+
+def _jpeg(name: str) -> bytes:
+    colour = tuple(hashlib.sha256(name.encode()).digest()[:3])
+    out = io.BytesIO()
+    Image.new("RGB", (48, 32), colour).save(out, "JPEG")
+    return out.getvalue()
