@@ -8,7 +8,6 @@ import time
 from collections.abc import Callable
 
 from flask import Flask
-from werkzeug.middleware.proxy_fix import ProxyFix
 
 from . import migrations
 from .care import catalogue
@@ -41,6 +40,7 @@ from .web import (
     sync_routes,
 )
 from .web import photos as photo_routes
+from .web.callers import believe_proxies
 from .web.parts import Parts, Pusher
 from .web.past_builds import PastBuilds
 from .web.shell import Shell, find_folder
@@ -96,9 +96,7 @@ def create_app(
     app.extensions["broodshelf"] = Parts(
         settings, clock, shell, past_builds, photos, marks, revocations, pusher
     )
-    if settings.trusted_proxy_hops:
-        hops = settings.trusted_proxy_hops
-        app.wsgi_app = ProxyFix(app.wsgi_app, x_for=hops, x_proto=hops, x_host=hops)  # type: ignore[method-assign]
+    app.wsgi_app = believe_proxies(app.wsgi_app, settings.trusted_proxy_hops)  # type: ignore[method-assign]
     request_log.install(app)
     problem.install(app)
     headers.install(app)

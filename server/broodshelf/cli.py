@@ -12,7 +12,6 @@ import sys
 from pathlib import Path
 
 import segno
-import waitress
 from flask import Flask
 from prometheus_client import start_http_server
 from sqlalchemy import select
@@ -32,6 +31,7 @@ from .records.epochs import Marks, start_epoch
 from .records.store import read_kind
 from .records.tables import households
 from .settings import Settings, from_environment
+from .web.listening import listen
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -82,14 +82,7 @@ def serve(settings: Settings) -> int:
     stop = create_nudger(app).start()
     _settle()
     try:
-        waitress.serve(
-            app,
-            host=settings.host,
-            port=settings.port,
-            threads=8,
-            ident=None,
-            max_request_body_size=2 * 1024 * 1024,
-        )
+        listen(app, settings.host, settings.port).run()
     finally:
         stop()
     return 0

@@ -65,7 +65,8 @@ def test_each_kind_is_within_what_ants_can_be(kind):
     low_c, high_c = kind.temp_c
     assert 12 < low_c < high_c <= 35  # below 12 degrees C the plan offers no protein
     if kind.rest:
-        assert 2 <= kind.rest.low_c < kind.rest.high_c < low_c <= 35
+        warmest_c = high_c if kind.rest.summer else low_c
+        assert 2 <= kind.rest.low_c < kind.rest.high_c < warmest_c <= 35
         assert 1 <= kind.rest.low_months < kind.rest.high_months <= 7
 
 

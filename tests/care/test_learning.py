@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from scipy import integrate, stats
 from tests.care.appetite_simulation import APPETITES, learnt_after, share_within
 
+from broodshelf.care.colony.arrival import Settling, settlings
 from broodshelf.care.feeding.learning import DAY_SD, PRIOR_SD, Learnt, learnt
 from broodshelf.care.plan.state import Event
 from broodshelf.care.quantities import OutOfRange
@@ -144,14 +145,14 @@ def test_three_foods_refused_on_end_are_a_low_appetite():
 @pytest.mark.parametrize(
     "state",
     [
-        Event("m", "move", 0, {"how": "offered"}),
+        Event("m", "move", 0, {"how": "finished"}),
         Event("n", "count", 0, {"larvae": "none", "pupae": "many"}),
     ],
     ids=["settling after a move", "all brood pupae"],
 )
 def test_a_refusal_is_the_states_before_it_is_anything_else(state):
     log = [state, *checked(*["ignored"] * 4, every_days=1.5, foods=("cricket", "fruit_fly"))]
-    refused = learn(log)
+    refused = learnt(log, "protein", log[-1].happened_ms, excused=settlings(log, utc_offset_min=0))
 
     assert refused.checks == 0
     assert refused.reasons == ({"code": "refusal_state", "args": {}},)
@@ -161,8 +162,8 @@ def test_a_refusal_before_the_rest_is_excused_and_one_before_that_is_not():
     log = checked(*["ignored"] * 4, foods=("cricket", "fruit_fly"))
     now_ms = log[-1].happened_ms
 
-    assert learnt(log, "protein", now_ms, excused_since_ms=0).checks == 0
-    assert learnt(log, "protein", now_ms, excused_since_ms=now_ms).checks == 1
+    assert learnt(log, "protein", now_ms, excused=[Settling(0, now_ms + 1)]).checks == 0
+    assert learnt(log, "protein", now_ms, excused=[Settling(now_ms, now_ms + 1)]).checks == 1
     assert learnt(log, "protein", now_ms).checks == 2
 
 

@@ -180,7 +180,7 @@ def test_a_first_serving_is_a_third_and_grows_with_what_was_eaten_up():
 
 def test_late_in_the_year_a_temperate_species_kept_warm_gets_little_protein_and_the_true_reason():
     november = NOW_MS + 208 * DAY_MS
-    seen = Event("c", "count", november - DAY_MS, {"workers": 60, "larvae": "some"})
+    seen = Event("c", "count", november - 40 * DAY_MS, {"workers": 60, "larvae": "some"})
     plan = make_plan(state(place=Place(day_temp_c=25), events=(seen,)), november)
     gauge = {g.need: g for g in plan.gauges}["protein"]
     codes = {r["code"] for r in gauge.reasons}

@@ -5,15 +5,16 @@ from __future__ import annotations
 import datetime as dt
 import json
 import math
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
-from broodshelf.care.catalogue import Rest, species, words
+from broodshelf.care.catalogue import species, words
 from broodshelf.care.colony.day_length import day_length_hours, shortest_day_near
 from broodshelf.care.colony.history import History
-from broodshelf.care.colony.winter_rest import rest_days_between, rest_notices, rest_tasks, rest_window
+from broodshelf.care.colony.stages import switches
+from broodshelf.care.colony.winter_rest import rest_tasks, rest_window
+from broodshelf.care.plan.state import ColonyState, Place
 from broodshelf.care.quantities import OutOfRange
 
 DAY_MS = 86_400_000
@@ -71,28 +72,43 @@ def test_the_southern_rest_lies_half_a_year_away_and_tropical_species_have_none(
 
 
 def test_a_summer_rester_rests_around_the_longest_day():
-    kind = replace(species()["prenolepis"], rest=Rest(18, 24, 3, 5))
-    window = rest_window(kind, "2026-06-01", 1)
+    window = rest_window(species()["prenolepis"], "2026-06-01", 1)
     assert window is not None
     assert window.holds("2026-06-21")
     assert not window.holds("2026-12-21")
 
 
-def test_the_ramp_is_announced_before_and_the_end_from_the_shortest_rest_on():
+def said(today: str, species_code: str = "lasius_niger", **values) -> dict[str, dict]:
+    """Return the notices about the year of a colony that is kept at 22 °C unless told otherwise, by code."""
+    place = values.pop("place", Place("room", 22, 20))
+    state = ColonyState("c", species_code, place=place, **values)
+    made = switches(state, species()[species_code], 30.0, today)
+    return {notice["code"]: notice["args"] for notice in (*made.notices, *(t.reasons[0] for t in made.tasks))}
+
+
+FRIDGE = Place("fridge", 6, 6)
+
+
+def test_the_ramp_is_announced_before_and_a_rest_that_never_came_until_it_is_too_late():
     window = rest_window(LASIUS, "2026-10-01", 1)
     assert window is not None
     assert window.begin_from == "2026-10-06"
 
-    def said(today: str, *, resting: bool) -> list[str]:
-        return [n["code"] for n in rest_notices(window, today, resting=resting)]
+    assert "rest_begins" not in said("2026-09-20")
+    assert "rest_begins" in said("2026-09-21")  # 15 days of ramp
+    assert "rest_missed" not in said("2026-11-05")
+    assert "rest_missed" in said("2026-11-07")
+    assert "rest_missed" in said("2027-02-01")
+    assert "rest_missed" not in said("2027-03-15")
+    assert not {"rest_begins", "rest_missed"} & said("2026-11-07", "camponotus_tropical").keys()
 
-    assert said("2026-09-20", resting=False) == []
-    assert said("2026-09-21", resting=False) == ["rest_begins"]  # 15 days of ramp
-    assert said("2026-11-07", resting=False) == []  # too late to begin by rule
-    assert said("2027-01-10", resting=True) == []
-    assert said("2027-02-20", resting=True) == ["rest_may_end"]
-    assert rest_notices(None, "2026-10-01", resting=False) == []
-    assert {"rest_begins", "rest_may_end"} <= words()["notice"].keys()
+
+def test_a_rest_ends_by_its_own_months_and_asks_to_be_ended():
+    resting = {"condition": "resting", "resting_since": "2026-11-20", "place": FRIDGE}
+
+    assert said("2027-02-10", **resting).keys() == {"resting"}  # 3 months are not over
+    assert said("2027-02-20", **resting)["rest_may_end"] == {"days": 60}
+    assert said("2027-04-25", **resting)["rest_over"] == {"days": 4}  # 5 months are
 
 
 def test_a_fridge_is_aired_weekly_and_its_water_looked_at_every_two_to_four_weeks():
@@ -111,13 +127,3 @@ def test_a_wake_up_day_that_the_keeper_set_rules_and_a_cellar_needs_no_airing():
 
     assert [t.need for t in tasks] == ["water", "rest"]
     assert tasks[1].due_at_ms == NOW_MS + 100 * DAY_MS
-
-
-def test_days_of_rest_are_counted_over_a_year_once():
-    inside = rest_days_between(dt.date(2026, 1, 1), dt.date(2026, 12, 31), LASIUS, 1)
-
-    assert inside == pytest.approx(5 * 30.44, abs=2)
-    assert rest_days_between(dt.date(2026, 5, 1), dt.date(2026, 8, 1), LASIUS, 1) == 0
-    assert rest_days_between(dt.date(2026, 1, 1), dt.date(2026, 12, 31), LASIUS, -1) == pytest.approx(
-        5 * 30.44, abs=2
-    )

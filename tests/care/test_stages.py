@@ -101,11 +101,12 @@ def test_refusals_mean_nothing_for_a_week_after_a_move_or_a_journey():
         return switched(Event("m", "move", NOW_MS - round(ago_days * DAY_MS), {"how": "finished"}))
 
     made = moved(1)
-    assert made.refusals_mean_nothing
+    assert made.excused[0].holds(NOW_MS)
     assert made.notices[0] == {"code": "settles", "args": {"low": 2, "high": 6}}
-    assert not moved(7).refusals_mean_nothing
-    assert switched(acquired_on="2026-05-18").refusals_mean_nothing
-    assert switched(condition="settling").slower == 1.5
+    assert not moved(7).excused[0].holds(NOW_MS)
+    assert "settles" not in codes(moved(7))
+    assert switched(acquired_on="2026-05-18").excused[0].holds(NOW_MS)
+    assert (made.slower, moved(7).slower) == (1.5, 1)
 
 
 def test_a_new_colony_stays_apart_and_a_quarantine_counts_down_from_two_to_four_weeks():

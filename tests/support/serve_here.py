@@ -11,7 +11,6 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-import waitress
 from flask import Flask
 
 from broodshelf.app import create_app, create_nudger, system_clock
@@ -20,6 +19,7 @@ from broodshelf.nudges.push_hosts import PushHosts
 from broodshelf.people.households import make_claim_code
 from broodshelf.records.database import writing
 from broodshelf.settings import from_environment
+from broodshelf.web.listening import listen
 from broodshelf.web.parts import Parts
 from broodshelf.web.shell import Shell, find_folder
 
@@ -65,7 +65,7 @@ def serve() -> None:
         print(f"code: {make_claim_code(connection, system_clock())}", flush=True)
     create_nudger(app).start()
     app.wsgi_app = behind_a_login(app.wsgi_app, settings.data)  # type: ignore[method-assign]
-    waitress.serve(app, host=settings.host, port=settings.port, threads=8)
+    listen(app, settings.host, settings.port).run()
 
 
 if __name__ == "__main__":

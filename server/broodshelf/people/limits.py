@@ -1,25 +1,52 @@
-"""Counting tries in the database, per caller and per purpose, so that nobody guesses a code."""
+"""Counting tries in the database, per caller and per purpose, so that nobody guesses a code.
+
+Who is signed in has a bucket of the phone's own: what strangers try never counts against it.
+"""
 
 from __future__ import annotations
 
-from sqlalchemy import Connection, and_, delete, insert, select, update
+from sqlalchemy import Connection, and_, delete, insert, or_, select, update
+from sqlalchemy.sql.elements import ColumnElement
 
 from ..errors import TooMany
 from .tables import attempts
 
 WINDOW_MS = 60_000
+MOST_A_MINUTE = 20
+KEPT_WINDOWS = 60
 
 
-def count_try(connection: Connection, purpose: str, caller: str, now_ms: int, most: int = 20) -> None:
-    """Count one try; raise ``TooMany`` beyond ``most`` a minute. Old windows are forgotten on the way."""
-    window = now_ms // WINDOW_MS
-    bucket = f"{purpose}:{caller}"[:100]
-    here = and_(attempts.c.bucket == bucket, attempts.c.window_ms == window)
-    count = connection.execute(select(attempts.c.count).where(here)).scalar_one_or_none()
-    if count is None:
-        connection.execute(delete(attempts).where(attempts.c.window_ms < window - 60))
-        connection.execute(insert(attempts).values(bucket=bucket, window_ms=window, count=1))
-        return
+def refuse_beyond(
+    connection: Connection, purpose: str, caller: str, now_ms: int, most: int = MOST_A_MINUTE
+) -> None:
+    """Raise ``TooMany`` if ``most`` tries were counted in this minute. Reads only, so that a flood holds no lock."""
+    if _counted(connection, _here(purpose, caller, now_ms)) >= most:
+        raise TooMany(retry_after_s=WINDOW_MS // 1000)
+
+
+def count_try(
+    connection: Connection, purpose: str, caller: str, now_ms: int, most: int = MOST_A_MINUTE
+) -> None:
+    """Count one try; raise ``TooMany`` beyond ``most`` a minute. Other hours' windows are forgotten on the way."""
+    here = _here(purpose, caller, now_ms)
+    count = _counted(connection, here)
     if count >= most:
-        raise TooMany(retry_after_s=60)
-    connection.execute(update(attempts).where(here).values(count=count + 1))
+        raise TooMany(retry_after_s=WINDOW_MS // 1000)
+    if count:
+        connection.execute(update(attempts).where(here).values(count=count + 1))
+        return
+    window, at = now_ms // WINDOW_MS, attempts.c.window_ms
+    connection.execute(delete(attempts).where(or_(at < window - KEPT_WINDOWS, at > window + KEPT_WINDOWS)))
+    connection.execute(insert(attempts).values(bucket=_bucket(purpose, caller), window_ms=window, count=1))
+
+
+def _bucket(purpose: str, caller: str) -> str:
+    return f"{purpose}:{caller}"[:100]
+
+
+def _here(purpose: str, caller: str, now_ms: int) -> ColumnElement[bool]:
+    return and_(attempts.c.bucket == _bucket(purpose, caller), attempts.c.window_ms == now_ms // WINDOW_MS)
+
+
+def _counted(connection: Connection, here: ColumnElement[bool]) -> int:
+    return connection.execute(select(attempts.c.count).where(here)).scalar_one_or_none() or 0

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
 from typing import Any, Final, NamedTuple
 
 from sqlalchemy import Connection
 
+from ..care.colony.arrival import excused_feedings, settlings_of
 from ..care.colony.census import census_of
 from ..care.colony.climate import FRESH_DAYS
+from ..care.colony.history import local_day
 from ..care.gauges import DAY_MS
 from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Tasting, Vessel
 from ..records.recent import read_kind_since, read_recent
@@ -103,7 +106,8 @@ def _state(
     now_ms: int,
 ) -> ColonyState:
     values = colony.values
-    return ColonyState(
+    offset_min = _offset_min(home.clock, now_ms)
+    state = ColonyState(
         id=colony.id,
         species_code=values.get("species_code"),
         worker_length_mm=values.get("worker_length_mm"),
@@ -112,6 +116,7 @@ def _state(
         stings=values.get("stings"),
         stage=values.get("stage"),
         condition=values.get("condition"),
+        condition_since=_set_on(colony, "condition", offset_min),
         condition_until=values.get("condition_until"),
         resting_since=values.get("resting_since"),
         founded_on=values.get("founded_on"),
@@ -136,24 +141,33 @@ def _state(
         ),
         lots=lots,
         events=log,
-        refused_foods=_refused(log, now_ms),
-        utc_offset_min=_offset_min(home.clock, now_ms),
+        utc_offset_min=offset_min,
         latitude_sign=-1 if (home.latitude_deg or 0) < 0 else 1,
         latitude_deg=home.latitude_deg,
         climate_readings=climate,
         tasting=tasting,
     )
+    return replace(state, refused_foods=_refused(state, now_ms))
 
 
-def _refused(log: tuple[Event, ...], now_ms: int) -> frozenset[str]:
-    """Foods whose last check in the last 60 days says that they were ignored."""
-    food_of = {e.id: e.values.get("food_code") for e in log if e.kind == "feeding"}
+def _refused(state: ColonyState, now_ms: int) -> frozenset[str]:
+    """Foods whose last check in the last 60 days says that they were ignored, while that said something."""
+    food_of = {e.id: e.values.get("food_code") for e in state.events if e.kind == "feeding"}
+    says_nothing = excused_feedings(state.events, settlings_of(state))
     verdict: dict[str, str] = {}
-    for event in log:
-        outcome, food = event.values.get("outcome"), food_of.get(event.values.get("feeding_id") or "")
-        if event.kind == "check" and outcome and food and event.happened_ms >= now_ms - LATELY_MS:
+    for event in state.events:
+        feeding_id = event.values.get("feeding_id") or ""
+        outcome, food = event.values.get("outcome"), food_of.get(feeding_id)
+        lately = event.kind == "check" and event.happened_ms >= now_ms - LATELY_MS
+        if lately and outcome and food and feeding_id not in says_nothing:
             verdict[food] = outcome
     return frozenset(food for food, outcome in verdict.items() if outcome == "ignored")
+
+
+def _set_on(record: Record, field: str, offset_min: int) -> str | None:
+    """Return the day (ISO) on which a field of a record was last set, where its stamp tells it."""
+    stamp = record.stamps.get(field)
+    return None if stamp is None else local_day(stamp[1], offset_min).isoformat()
 
 
 def _lot(record: Record) -> Lot:

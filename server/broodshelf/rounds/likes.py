@@ -8,6 +8,7 @@ from typing import Final
 
 from sqlalchemy import Connection
 
+from ..care.colony.arrival import settlings_of
 from ..care.feeding.tasting import Tasted, likes_of
 from ..care.plan.known import species_of
 from ..care.plan.state import ColonyState, Event
@@ -30,7 +31,15 @@ def with_likes(
 
     ``colonies``: all of the household; ``since_ms``: how far back their logs count.
     """
-    others = [ColonyState(c.id, c.values.get("species_code"), guild=c.values.get("guild")) for c in colonies]
+    others = [
+        ColonyState(
+            c.id,
+            c.values.get("species_code"),
+            guild=c.values.get("guild"),
+            acquired_on=c.values.get("acquired_on"),
+        )
+        for c in colonies
+    ]
     logs: dict[str, Sequence[Event]] = {}
     found = []
     for state in states:
@@ -57,8 +66,12 @@ def _guild(state: ColonyState) -> str:
 
 
 def _tasted(colonies: Iterable[ColonyState], logs: Mapping[str, Sequence[Event]]) -> list[Tasted]:
-    return [
-        Tasted(colony.species_code, _guild(colony), food_code, tally)
-        for colony in colonies
-        for food_code, tally in taken_in_tastings(event for event in logs[colony.id] if event.counts).items()
-    ]
+    found = []
+    for colony in colonies:
+        events = tuple(event for event in logs[colony.id] if event.counts)
+        taken = taken_in_tastings(events, settlings_of(replace(colony, events=events)))
+        found += [
+            Tasted(colony.species_code, _guild(colony), food_code, tally)
+            for food_code, tally in taken.items()
+        ]
+    return found

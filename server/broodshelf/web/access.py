@@ -5,11 +5,11 @@ from __future__ import annotations
 from typing import Any
 
 import segno
-from flask import Blueprint, Response, jsonify, request
+from flask import Blueprint, Response, jsonify
 
 from ..errors import BadRequest
 from ..nudges.subscriptions import forget_device
-from ..people import devices, households, limits, pairing
+from ..people import devices, households, pairing
 from ..people.actor import Actor
 from ..people.devices import Session
 from ..records.database import reading, writing
@@ -27,7 +27,7 @@ def claim() -> Response:
     """Claim a household with the printed code, or come back into one."""
     body = p.body()
     now = p.now_ms()
-    _count_try("claim")
+    p.count_try("claim")
     with writing() as connection:
         household_id, person_id = households.claim(
             connection,
@@ -53,7 +53,7 @@ def claim() -> Response:
 def look_claim() -> Response:
     """Say whom a printed code lets back in, so that a known person is not asked for a name."""
     body = p.body()
-    _count_try("look")
+    p.count_try("look")
     with reading() as connection:
         return jsonify(person_name=households.whose(connection, body["code"], p.now_ms()))
 
@@ -83,7 +83,7 @@ def logout() -> Response:
 def ask_pairing() -> Response:
     """Open a pairing for the new phone that asks."""
     body = p.body()
-    _count_try("pair")
+    p.count_try("pair")
     with writing() as connection:
         asked = pairing.ask(connection, body["device"]["id"], body["device"]["name"], p.now_ms())
     link = f"{p.parts().settings.public_url}/#/approve/{asked.code}"
@@ -121,7 +121,7 @@ def look_pairing() -> Response:
     """Show the keeper which phone shows this code."""
     p.keeper()
     body = p.body()
-    _count_try("look")
+    p.count_try("look")
     with reading() as connection:
         return jsonify(pairing.look(connection, body["code"], p.now_ms()))
 
@@ -217,8 +217,3 @@ def signed_in(session: Session) -> Response:
 def qr_svg(text: str) -> str:
     """Return a QR code as an SVG text."""
     return str(segno.make(text, error="m").svg_inline(scale=6, border=2))
-
-
-def _count_try(purpose: str) -> None:
-    with writing() as connection:
-        limits.count_try(connection, purpose, request.remote_addr or "unknown", p.now_ms())

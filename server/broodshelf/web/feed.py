@@ -10,7 +10,6 @@ from ..feed.memory import read_known, remember
 from ..feed.moves import follow
 from ..feed.render import render
 from ..feed.rounds import rounds_of
-from ..people import limits
 from ..records.database import reading, writing
 from . import parts as p
 
@@ -44,8 +43,7 @@ def read(token: str) -> Response:
             name, found = rounds_of(connection, feed, p.now_ms())
             before = read_known(connection, feed.id)
     except NotFound:
-        with writing() as connection:
-            limits.count_try(connection, "feed", request.remote_addr or "unknown", p.now_ms())
+        p.count_try("feed")
         raise
     rounds, known = follow(before, found, p.now_ms())
     if known != before:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from flask import Blueprint, Response, jsonify, request
+from flask import Blueprint, Response, jsonify
 
 from ..errors import BadRequest
 from ..nudges.grouping import compose_code
@@ -49,8 +49,7 @@ def confirm(person_id: str) -> Response:
     actor, person_id = p.keeper(), p.check_id(person_id)
     body = p.body()
     now_ms = p.now_ms()
-    with writing() as connection:
-        limits.count_try(connection, "mail-code", request.remote_addr or "unknown", now_ms)
+    p.count_try("mail-code")
     with writing() as connection:
         address = mail.confirm(connection, actor.household_id, person_id, body["code"], now_ms)
         listen_by_mail(connection, actor.household_id, person_id, address, now_ms)

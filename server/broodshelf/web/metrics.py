@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import hmac
-import ipaddress
 
 from flask import Blueprint, Response, request
 from prometheus_client import CONTENT_TYPE_LATEST, generate_latest
@@ -12,10 +11,9 @@ from ..errors import NotFound
 from ..nudges.runner import nudger_health
 from ..records.database import reading
 from . import parts as p
+from .callers import came_through_a_proxy, is_this_machine
 
 blueprint = Blueprint("metrics", __name__)
-PROXIED = ("Forwarded", "X-Forwarded-For", "X-Real-Ip", "Via")
-"""What a proxy adds: behind one, every visitor would seem to come from this machine."""
 
 
 @blueprint.get("/metrics")
@@ -38,9 +36,5 @@ def _has_token() -> bool:
 
 
 def _from_this_machine() -> bool:
-    if any(name in request.headers for name in PROXIED):
-        return False
-    try:
-        return ipaddress.ip_address(request.remote_addr or "").is_loopback
-    except ValueError:
-        return False
+    """Behind a proxy on this machine every visitor would seem to come from here: who came through one did not."""
+    return is_this_machine(request.remote_addr) and not came_through_a_proxy(request.environ)

@@ -20,12 +20,15 @@ from ..nudges.vapid import VapidKey
 from ..people.actor import Actor
 from ..people.devices import actor_of, mark_seen, seen_lately
 from ..people.ledger import Revocations
+from ..people.limits import MOST_A_MINUTE, refuse_beyond
+from ..people.limits import count_try as counted
 from ..records.database import reading, writing
 from ..records.epochs import Marks
 from ..records.photo_files import PhotoFiles
 from ..records.types import is_uuid
 from ..settings import Settings
 from .bodies import BODIES
+from .callers import network_of
 from .past_builds import PastBuilds
 from .shell import Shell
 
@@ -94,6 +97,19 @@ def actor_or_none() -> Actor | None:
         return actor()
     except SignedOut:
         return None
+
+
+def count_try(purpose: str, most: int = MOST_A_MINUTE) -> None:
+    """Count a try at guessing; raise ``TooMany`` beyond ``most`` a minute.
+
+    A signed-in phone is counted by itself, whoever else comes from its address; everybody else by address.
+    """
+    known = actor_or_none()
+    caller = network_of(request.remote_addr) if known is None else f"device:{known.device_id}"
+    with reading() as connection:
+        refuse_beyond(connection, purpose, caller, now_ms(), most)
+    with writing() as connection:
+        counted(connection, purpose, caller, now_ms(), most)
 
 
 def keeper() -> Actor:

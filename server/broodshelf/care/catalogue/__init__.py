@@ -14,12 +14,16 @@ from ..quantities import Estimate
 
 @dataclass(frozen=True, slots=True)
 class Rest:
-    """A winter rest: temperature and length, as a range (common practice, no source)."""
+    """A yearly rest: temperature and length, as a range (common practice, no source).
+
+    ``summer``: it takes the longest days instead of the darkest months.
+    """
 
     low_c: float
     high_c: float
     low_months: float
     high_months: float
+    summer: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,8 +32,9 @@ class Species:
 
     ``worker_mm``: shortest and longest worker; ``fresh_mg``: fresh mass of the smallest, usual and largest
     worker (None: estimated from length); ``temp_c``: kept well between; ``yearly_clock``: slows down from late
-    summer even when kept warm; ``cautions``: codes beside the one for stings; ``sources``: where single fields
-    come from, as far as they have a source (``source_of`` answers for all).
+    summer even when kept warm; ``gamergates``: mated workers lay, so that a colony without a queen may be sound;
+    ``cautions``: codes beside the one for stings; ``sources``: where single fields come from, as far as they have
+    a source (``source_of`` answers for all).
     """
 
     code: str | None
@@ -47,6 +52,7 @@ class Species:
     fresh_mg: tuple[float, float, float] | None = None
     temp_c: tuple[float, float] | None = None
     yearly_clock: bool = False
+    gamergates: bool = False
     continents: frozenset[str] = frozenset()
     cautions: tuple[str, ...] = ()
     sources: Mapping[str, str] = field(default_factory=dict)

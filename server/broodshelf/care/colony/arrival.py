@@ -3,26 +3,96 @@
 from __future__ import annotations
 
 import datetime as dt
-from typing import Any, Final
+from collections.abc import Iterable, Sequence
+from typing import Any, Final, NamedTuple
 
-from ..plan.state import ColonyState
+from ..gauges import DAY_MS
+from ..plan.state import ColonyState, Event
 from ..plan.tasks import reason
-from .history import History, local_day
+from .history import local_day, midnight_ms
 
 SETTLING_DAYS: Final = (3, 7)
+OPEN_END_MS: Final = 10**16
 QUARANTINE_DAYS: Final = (14, 28)
 
 
-def settling_notice(state: ColonyState, history: History, today: dt.date) -> dict[str, Any] | None:
-    """Return how many quiet days are left after the last nest move or the day the colony came, or None."""
-    begun = [] if history.moved_ms is None else [local_day(history.moved_ms, state.utc_offset_min)]
-    if state.acquired_on:
-        begun.append(dt.date.fromisoformat(state.acquired_on))
-    since_days = min(((today - day).days for day in begun if day <= today), default=SETTLING_DAYS[1])
-    low, high = SETTLING_DAYS
-    if since_days >= high:
+class Settling(NamedTuple):
+    """Quiet days after a move or a journey, in ms since 1970 UTC: the first instant, and the first after them."""
+
+    begin_ms: int
+    end_ms: int
+
+    def holds(self, at_ms: float) -> bool:
+        """Say whether an instant lies in it: a refusal then means nothing."""
+        return self.begin_ms <= at_ms < self.end_ms
+
+
+def settlings(
+    events: Sequence[Event],
+    *,
+    utc_offset_min: int,
+    acquired_on: str | None = None,
+    condition: str | None = None,
+    condition_since: str | None = None,
+    condition_until: str | None = None,
+) -> tuple[Settling, ...]:
+    """Return every spell of settling that is known: after each move, after the colony came, by its condition.
+
+    Each ends by itself after 7 days, whatever the condition still says; a day that the keeper set goes before that. A
+    condition of which nobody knows since when begins with the last move or arrival; without one its end is open.
+    """
+    moves = [e.happened_ms for e in events if e.kind == "move" and e.values.get("how") != "offered"]
+    begun = [*moves, *([] if acquired_on is None else [midnight_ms(acquired_on, utc_offset_min)])]
+    spells = [Settling(at_ms, at_ms + SETTLING_DAYS[1] * DAY_MS) for at_ms in begun]
+    if condition == "settling":
+        since_ms = None if condition_since is None else midnight_ms(condition_since, utc_offset_min)
+        if since_ms is None:
+            since_ms = max(begun, default=None)
+        until_ms = None if condition_until is None else midnight_ms(condition_until, utc_offset_min) + DAY_MS
+        if since_ms is not None:
+            end_ms = since_ms + SETTLING_DAYS[1] * DAY_MS if until_ms is None else until_ms
+            spells.append(Settling(min(since_ms, end_ms), end_ms))
+        elif until_ms is not None:
+            spells.append(Settling(until_ms - SETTLING_DAYS[1] * DAY_MS, until_ms))
+        else:
+            spells.append(Settling(max((e.happened_ms for e in events), default=0), OPEN_END_MS))
+    return tuple(sorted(spells))
+
+
+def settlings_of(state: ColonyState) -> tuple[Settling, ...]:
+    """Return the spells of settling of a colony; see ``settlings``."""
+    return settlings(
+        state.events, utc_offset_min=state.utc_offset_min, acquired_on=state.acquired_on, condition=state.condition,
+        condition_since=state.condition_since, condition_until=state.condition_until,
+    )  # fmt: skip
+
+
+def excused_feedings(events: Iterable[Event], spells: Sequence[Settling]) -> frozenset[object]:
+    """Return the ids of the feedings whose last check found them ignored in a spell in which that says nothing."""
+    if not spells:
+        return frozenset()
+    last_check = {
+        event.values.get("feeding_id"): event
+        for event in events
+        if event.kind == "check" and event.values.get("outcome")
+    }
+    return frozenset(
+        feeding_id
+        for feeding_id, check in last_check.items()
+        if check.values["outcome"] == "ignored" and any(spell.holds(check.happened_ms) for spell in spells)
+    )
+
+
+def settling_notice(spells: Iterable[Settling], today: dt.date, utc_offset_min: int) -> dict[str, Any] | None:
+    """Return how many quiet days are left of the spells that hold on a day, or None."""
+    begun = [spell for spell in spells if local_day(spell.begin_ms, utc_offset_min) <= today]
+    if any(spell.end_ms == OPEN_END_MS for spell in begun):
+        return reason("settling")
+    high = max(((local_day(spell.end_ms, utc_offset_min) - today).days for spell in begun), default=0)
+    if high <= 0:
         return None
-    return reason("settles", low=max(0, low - since_days), high=high - since_days)
+    low = SETTLING_DAYS[0] - SETTLING_DAYS[1] + high
+    return reason("settles", low=max(0, low), high=high)
 
 
 def quarantine_notices(state: ColonyState, today: dt.date, *, quarantined: bool) -> list[dict[str, Any]]:

@@ -53,6 +53,8 @@ def brood_seen(counts: Sequence[Count]) -> BroodSeen | None:
                 absent = count.at_ms
                 break
             since = count.at_ms
+            if count.added:  # it may be of any age
+                break
         if since is not None:
             return BroodSeen(stage, since, absent)
     return None

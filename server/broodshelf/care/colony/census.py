@@ -1,6 +1,7 @@
 """How many workers and how much brood: from what the keeper saw last, as coarse as it was seen.
 
-A field that a count leaves open keeps what an earlier count said. All coarse figures: common practice, no source.
+A field that a count leaves open keeps what an earlier count said; brood that was added since is added. All coarse
+figures: common practice, no source.
 """
 
 from __future__ import annotations
@@ -43,7 +44,10 @@ _LEAST_BROOD: Final[Mapping[str, Estimate]] = {
     "many": Estimate(10, 18, 40),
 }
 """What the words mean beside a queen alone or a handful of workers."""
+_IN_ORDER: Final = tuple(_LEAST_BROOD).index
 _BROOD: Final = ("eggs", "larvae", "pupae")
+USUAL_BOOST: Final = 10.0
+"""Added brood whose number nobody wrote down (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,6 +60,8 @@ class Brood:
     eggs_n: Estimate
     larvae_n: Estimate
     pupae_n: Estimate
+    larvae_ms: int | None = None
+    """When somebody last looked for larvae, or added some; None: nobody did."""
 
     @property
     def all_pupae(self) -> bool:
@@ -107,8 +113,15 @@ def census_of(events: Sequence[Event], stage: str | None) -> Census:
     workers: Estimate | None = None
     basis, counted_ms, fell_to_zero = "stage", None, False
     seen: dict[str, str] = {}
+    seen_ms: dict[str, int] = {}
+    added: dict[str, float] = {}
     oldest_brood_ms: float | None = None
     for event in reversed(events):
+        if event.kind == "boost" and event.happened_ms >= events[-1].happened_ms - OLD_CENSUS_DAYS * DAY_MS:
+            stage_added, number = str(event.values.get("brood")), event.values.get("number")
+            if stage_added in _BROOD and stage_added not in seen:
+                added[stage_added] = added.get(stage_added, 0.0) + (USUAL_BOOST if number is None else number)
+                seen_ms.setdefault(stage_added, event.happened_ms)
         if event.kind != "count":
             continue
         values = event.values
@@ -127,10 +140,12 @@ def census_of(events: Sequence[Event], stage: str | None) -> Census:
             for field in _BROOD:
                 if field not in seen and values.get(field) in _LEAST_BROOD:
                     seen[field] = values[field]
+                    seen_ms.setdefault(field, event.happened_ms)
     if workers is None:
         workers = _STAGE_WORKERS.get(stage or "", _UNKNOWN_WORKERS)
         basis = "stage" if stage in _STAGE_WORKERS else "unknown"
-    return Census(workers, _brood(seen, workers), basis, counted_ms, fell_to_zero)
+    brood = _brood(seen, added, workers, seen_ms.get("larvae"))
+    return Census(workers, brood, basis, counted_ms, fell_to_zero)
 
 
 def _workers_in(values: Mapping[str, Any]) -> tuple[Estimate, str] | None:
@@ -146,11 +161,23 @@ def _workers_in(values: Mapping[str, Any]) -> tuple[Estimate, str] | None:
     return None if coarse is None else (coarse, "coarse")
 
 
-def _brood(seen: Mapping[str, str], workers: Estimate) -> Brood:
-    eggs, larvae, pupae = (seen.get(field) for field in _BROOD)
-    return Brood(
-        eggs, larvae, pupae, _number(eggs, workers), _number(larvae, workers), _number(pupae, workers)
-    )
+def _brood(
+    seen: Mapping[str, str], added: Mapping[str, float], workers: Estimate, larvae_ms: int | None
+) -> Brood:
+    words = [_word(seen.get(field), added.get(field)) for field in _BROOD]
+    numbers = []
+    for field in _BROOD:
+        number = _number(seen.get(field), workers)
+        numbers.append(number.plus(Estimate.exactly(added[field])) if field in added else number)
+    return Brood(words[0], words[1], words[2], numbers[0], numbers[1], numbers[2], larvae_ms)
+
+
+def _word(seen: str | None, added: float | None) -> str | None:
+    """Return the word for brood that was seen and added to: at least the one that fits the number added."""
+    if added is None:
+        return seen
+    least = max((word for word in _LEAST_BROOD if _LEAST_BROOD[word].low <= added), key=_IN_ORDER)
+    return least if seen is None else max(seen, least, key=_IN_ORDER)
 
 
 def _number(coarse: str | None, workers: Estimate) -> Estimate:

@@ -1,53 +1,96 @@
-"""When to doubt the queen: no eggs for 6 to 8 active weeks of counts, or males only. Common practice, no source."""
+"""When to doubt the queen: none was counted, males only, no eggs for weeks, or eggs that never become larvae.
+
+Common practice, no source. A word of the keeper that she is in doubt is the condition's, not for here.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
 
 from ..catalogue import Species
 from ..gauges import DAY_MS
-from .history import Count, local_day
-from .yearly_clock import still_days_between
+from ..plan.tasks import reason
+from .history import Count
 
 DOUBT_DAYS: Final = (42, 56)
-"""Active days without an egg from which to suspect the queen, and from which forecasts stop."""
+"""Active days without an egg, or without a larva from eggs, from which to suspect the queen, and to stop forecasts."""
 FEWEST_COUNTS: Final = 2
+
+ActiveDays = Callable[[int, int], int]
+"""How many days between two instants [ms] the colony was neither at rest nor slowed by its clock."""
 
 
 @dataclass(frozen=True, slots=True)
 class Doubt:
-    """What to say, and whether it is strong enough to stop forecasts."""
+    """What to say, and whether it is strong enough to stop forecasts. ``queenless``: no new brood is to be expected."""
 
     notice: Mapping[str, Any]
     certain: bool
+    queenless: bool = False
+
+
+def queens_of(counts: Sequence[Count], entered: int | None) -> int | None:
+    """Return how many queens there are: as last counted, else as entered for the colony; None: nobody said."""
+    return next((count.queens for count in reversed(counts) if count.queens is not None), entered)
 
 
 def queen_doubt(
-    counts: Sequence[Count], species: Species, latitude_sign: int, utc_offset_min: int = 0
+    counts: Sequence[Count],
+    species: Species,
+    queens: int | None,
+    active_days: ActiveDays,
+    *,
+    hatches: bool = True,
 ) -> Doubt | None:
-    """Return a doubt about the queen, or None.
+    """Return a doubt about the queen, or None; the surest first.
 
-    The run of latest counts without eggs must hold two at least; a count that did not look for eggs neither
-    ends nor lengthens it. Days in winter rest or in the species' slow season do not count.
+    A run of latest counts must hold two at least; a count that did not look neither ends nor lengthens it.
+    ``hatches``: it is warm enough for eggs to become larvae; where it is not, nobody blames the queen for that.
     """
+    if queens == 0 and not species.gamergates:
+        return Doubt(reason("no_queen"), certain=True, queenless=True)
     if counts and counts[-1].males_only:
-        return Doubt({"code": "males_only", "args": {}}, certain=True)
-    looked = 0
-    first_ms = last_ms = 0
+        return Doubt(reason("males_only"), certain=True, queenless=True)
+    without_eggs = _run(
+        counts, lambda count: None if count.eggs is None else count.eggs == "none", active_days
+    )
+    if without_eggs >= DOUBT_DAYS[0]:
+        return Doubt(reason("queen_doubt", weeks=without_eggs // 7), certain=without_eggs >= DOUBT_DAYS[1])
+    never_hatched = _run(counts, _eggs_alone, active_days)
+    if never_hatched >= DOUBT_DAYS[0]:
+        if not hatches:
+            return Doubt(reason("eggs_too_cold", weeks=never_hatched // 7), certain=True)
+        return Doubt(
+            reason("eggs_without_larvae", weeks=never_hatched // 7), certain=never_hatched >= DOUBT_DAYS[1]
+        )
+    if queens == 0:
+        return Doubt(reason("gamergates"), certain=False)
+    return None
+
+
+def _eggs_alone(count: Count) -> bool | None:
+    """Say whether a count found eggs and nothing that came of them; None where it did not look."""
+    later = (count.larvae, count.pupae)
+    if any(word not in (None, "none") for word in later):
+        return False
+    if count.eggs is None or count.larvae is None:
+        return None
+    return count.eggs != "none"
+
+
+def _run(counts: Sequence[Count], holds: Callable[[Count], bool | None], active_days: ActiveDays) -> int:
+    """Return over how many active days the latest counts agree; 0 with fewer than two of them."""
+    looked = first_ms = last_ms = 0
     for count in reversed(counts):
-        if count.eggs is None:
+        held = holds(count)
+        if held is None:
             continue
-        if count.eggs != "none":
+        if not held:
             break
         looked += 1
         first_ms, last_ms = count.at_ms, last_ms or count.at_ms
     if looked < FEWEST_COUNTS or last_ms - first_ms < DOUBT_DAYS[0] * DAY_MS:
-        return None
-    first, last = local_day(first_ms, utc_offset_min), local_day(last_ms, utc_offset_min)
-    active = (last - first).days - still_days_between(first, last, species, latitude_sign)
-    if active < DOUBT_DAYS[0]:
-        return None
-    notice = {"code": "queen_doubt", "args": {"weeks": active // 7}}
-    return Doubt(notice, certain=active >= DOUBT_DAYS[1])
+        return 0
+    return active_days(first_ms, last_ms)

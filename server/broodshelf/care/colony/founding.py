@@ -1,4 +1,4 @@
-"""Founding: a queen left in peace, when her first workers are fed, and how long workers stay nanitics.
+"""Founding: a queen left in peace, and when her first workers are fed.
 
 Common practice, no source, but for the choice to feed her: claustral queens of Lasius niger that were fed raised
 more pupae and workers ("Claustral colony founding is limited by body condition", abstract).
@@ -10,6 +10,7 @@ import datetime as dt
 import math
 from typing import Any, Final
 
+from ..catalogue import Species
 from ..plan.state import ColonyState
 from ..plan.tasks import reason
 from ..quantities import Estimate, within
@@ -19,28 +20,31 @@ QUIET_LOOK_DAYS: Final = 7
 """At most one quiet look a week."""
 FIRST_FOOD_DAYS: Final = (2, 7)
 """The first food comes so many days after the first workers."""
-NANITICS_UP_TO: Final = 25
-"""As many workers as a founding queen raises by herself, at most."""
 STAGE_LOSS_PCT: Final = (25.3, 19.4, 3.9, 4.2)
 LOSS_SPREAD_PCT: Final = 7.5
 """Loss in each of four successive stages from egg to worker, and the spread of the total: Camponotus kiusiuensis,
 claustral founding, Ito 1988 (abstract). No other genus was found; elsewhere it is a guess."""
 
 
-def left_in_peace(state: ColonyState, history: History, today: dt.date) -> tuple[dict[str, Any], ...]:
+def left_in_peace(
+    state: ColonyState, species: Species, history: History, today: dt.date
+) -> tuple[dict[str, Any], ...]:
     """Return the notices for a claustral queen without workers: the rule, the next quiet look, the choice to feed."""
     quiet_days = 0
     if history.looked_ms is not None:
         since_days = (today - local_day(history.looked_ms, state.utc_offset_min)).days
         quiet_days = max(0, QUIET_LOOK_DAYS - since_days)
     look = reason("quiet_for", days=quiet_days) if quiet_days else reason("quiet_look")
-    return (reason("claustral"), look, reason("fed_queens_choice"))
+    if species.guild == "fungus_grower":
+        return (reason("claustral_fungus"), look)
+    rule = reason("claustral")
+    return (rule, look) if species.guild == "harvester" else (rule, look, reason("fed_queens_choice"))
 
 
-def first_food_days(state: ColonyState, history: History, today: dt.date) -> tuple[dt.date, dt.date] | None:
-    """Return from and until which day the first food is due, or None once that is over or nobody saw the start.
+def first_food_days(state: ColonyState, history: History) -> tuple[dt.date, dt.date] | None:
+    """Return from and until which day the first food is given, or None where nobody saw the first workers come.
 
-    The start is seen when a count without workers comes before the first with some, or the stage is still founding.
+    That is seen when a count without workers comes before the first with some, or the stage is still founding.
     """
     watched = state.stage == "founding"
     for count in history.counts:
@@ -49,8 +53,13 @@ def first_food_days(state: ColonyState, history: History, today: dt.date) -> tup
         elif count.any_workers:
             first = local_day(count.at_ms, state.utc_offset_min)
             low, high = (first + dt.timedelta(days=days) for days in FIRST_FOOD_DAYS)
-            return (low, high) if watched and today <= high else None
+            return (low, high) if watched else None
     return None
+
+
+def first_workers_ms(history: History) -> int | None:
+    """Return when workers were first counted; before that a claustral queen could not be fed. None: never."""
+    return next((count.at_ms for count in history.counts if count.any_workers), None)
 
 
 def workers_from_eggs(eggs: float) -> Estimate:
@@ -62,10 +71,3 @@ def workers_from_eggs(eggs: float) -> Estimate:
     share = math.prod(1 - loss / 100 for loss in STAGE_LOSS_PCT)
     spread = LOSS_SPREAD_PCT / 100
     return Estimate(eggs * (share - spread), eggs * share, eggs * (share + spread))
-
-
-def has_nanitics(state: ColonyState, workers: float | None) -> bool:
-    """Say whether the workers are nanitics: by the stage, or by their number while the colony is founding."""
-    if state.stage == "nanitics":
-        return True
-    return state.stage == "founding" and workers is not None and 0 < workers <= NANITICS_UP_TO

@@ -15,7 +15,10 @@ EPOCH_DAY: Final = dt.date(1970, 1, 1).toordinal()
 
 @dataclass(frozen=True, slots=True)
 class Count:
-    """One count: workers (None: not counted or only coarse) and what brood was seen, coarse or None."""
+    """One count: workers (None: not counted or only coarse) and what brood was seen, coarse or None.
+
+    ``queens``: how many were seen, None: nobody looked. ``added``: brood that was given to the colony, not counted.
+    """
 
     at_ms: int
     workers: float | None
@@ -24,28 +27,41 @@ class Count:
     larvae: str | None
     pupae: str | None
     males_only: bool = False
+    queens: int | None = None
+    added: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class History:
     """The counts in order, when things last happened (ms since 1970 UTC), and the faults that are open.
 
-    ``looked_ms``: a count, check, photo or move, for which somebody looked into the nest.
+    ``looked_ms``: a count, check, photo or move, for which somebody looked into the nest. ``moves_ms``: when they
+    moved; an offered nest is none. ``boosts``: brood that was added, in the shape of counts.
     """
 
     counts: tuple[Count, ...] = ()
     looked_ms: int | None = None
-    moved_ms: int | None = None
+    moves_ms: tuple[int, ...] = ()
     watered_ms: int | None = None
     aired_ms: int | None = None
     open_faults: tuple[Event, ...] = ()
+    boosts: tuple[Count, ...] = ()
+
+    @property
+    def brood_seen(self) -> tuple[Count, ...]:
+        """Return counts and added brood in the order in which they happened: what is known about the brood."""
+        if not self.boosts:
+            return self.counts
+        return tuple(sorted((*self.counts, *self.boosts), key=lambda count: count.at_ms))
 
 
 def read_history(events: Iterable[Event]) -> History:
     """Return the history of a log whose events are in the order in which they happened. One pass."""
     counts: list[Count] = []
     faults: list[Event] = []
-    looked_ms = moved_ms = watered_ms = aired_ms = None
+    moves: list[int] = []
+    boosts: list[Count] = []
+    looked_ms = watered_ms = aired_ms = None
     for event in events:
         kind = event.kind
         if kind == "feeding":
@@ -62,15 +78,24 @@ def read_history(events: Iterable[Event]) -> History:
         elif kind == "photo":
             looked_ms = event.happened_ms
         elif kind == "move":
-            looked_ms = moved_ms = event.happened_ms
+            looked_ms = event.happened_ms
+            if event.values.get("how") != "offered":
+                moves.append(looked_ms)
+        elif kind == "boost":
+            boosts.append(_added(event))
         elif kind == "fault" and not event.values.get("resolved_at"):
             faults.append(event)
-    return History(tuple(counts), looked_ms, moved_ms, watered_ms, aired_ms, tuple(faults))
+    return History(tuple(counts), looked_ms, tuple(moves), watered_ms, aired_ms, tuple(faults), tuple(boosts))
 
 
 def local_day(at_ms: int, utc_offset_min: int) -> dt.date:
     """Return the calendar day of an instant in a zone that is so many minutes ahead of UTC."""
     return dt.date.fromordinal(EPOCH_DAY + (at_ms + utc_offset_min * 60_000) // DAY_MS)
+
+
+def midnight_ms(day: str, utc_offset_min: int) -> int:
+    """Return when a day (ISO) begins in a zone that is so many minutes ahead of UTC, in ms since 1970 UTC."""
+    return (dt.date.fromisoformat(day).toordinal() - EPOCH_DAY) * DAY_MS - utc_offset_min * 60_000
 
 
 def _count(at_ms: int, values: Mapping[str, Any]) -> Count:
@@ -82,4 +107,13 @@ def _count(at_ms: int, values: Mapping[str, Any]) -> Count:
     coarse = get("workers_coarse")
     seen = workers > 0 if workers is not None else None if coarse is None else coarse != "none"
     number = None if workers is None else float(workers)
-    return Count(at_ms, number, seen, get("eggs"), get("larvae"), get("pupae"), bool(get("males_only")))
+    return Count(
+        at_ms, number, seen, get("eggs"), get("larvae"), get("pupae"), bool(get("males_only")), get("queens")
+    )
+
+
+def _added(event: Event) -> Count:
+    """Return added brood as what is known of it: that its stage is there."""
+    stage = event.values.get("brood")
+    eggs, larvae, pupae = ("some" if stage == name else None for name in ("eggs", "larvae", "pupae"))
+    return Count(event.happened_ms, None, None, eggs, larvae, pupae, added=True)

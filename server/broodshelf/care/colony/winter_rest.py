@@ -1,5 +1,6 @@
-"""Winter rest: when it may begin and end, what to look at in it, and when to wake the colony.
+"""The yearly rest: when it may begin and end, what to look at in it, and when to wake the colony.
 
+Whether a colony rests is for ``season`` to say.
 A range, not a rule, and a state of the colony: the household's hemisphere only says where the dark season lies.
 """
 
@@ -7,7 +8,7 @@ from __future__ import annotations
 
 import datetime as dt
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import Final
 
 from ..catalogue import Rest, Species
 from ..gauges import DAY_MS
@@ -23,7 +24,6 @@ AIRING_DAYS: Final = 7
 """Water every 2 to 4 weeks, fresh air once a week in a fridge (common practice, no source)."""
 USUAL_LATITUDE_DEG: Final = 45.0
 """Where the latitude is not known; it changes the hours named in the reasons, not the window."""
-SUMMER_RESTERS: Final = frozenset({"prenolepis"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +49,7 @@ class RestWindow:
 def rest_window(
     species: Species, today: str, latitude_sign: int, latitude_deg: float | None = None
 ) -> RestWindow | None:
-    """Return the window nearest to a day, or None for a species without a winter rest.
+    """Return the window nearest to a day, or None for a species without a rest.
 
     The rest is laid around the shortest day, so that it takes the darkest months: a rest of 3 to 5 months
     begins 2.5 to 1.5 months before it and ends as long after it. Months and temperatures are the species'
@@ -58,7 +58,7 @@ def rest_window(
     if species.rest is None:
         return None
     sign = 1 if (latitude_deg if latitude_deg is not None else latitude_sign) >= 0 else -1
-    flip = -1 if (species.code or "") in SUMMER_RESTERS else 1
+    flip = -1 if species.rest.summer else 1
     middle = shortest_day_near(dt.date.fromisoformat(today), sign * flip)
     long = dt.timedelta(days=round(species.rest.high_months * MONTH_DAYS / 2))
     short = dt.timedelta(days=round(species.rest.low_months * MONTH_DAYS / 2))
@@ -72,32 +72,6 @@ def rest_window(
         day_length_hours(latitude, middle - long),
         day_length_hours(latitude, middle),
     )
-
-
-def rest_notices(window: RestWindow | None, today: str, *, resting: bool) -> list[dict[str, Any]]:
-    """Return what to say: the ramp that comes before the rest, or that the rest may end."""
-    if window is None:
-        return []
-    day = dt.date.fromisoformat(today)
-    ramp = dt.timedelta(days=RAMP_DAYS)
-    begin_from, begin_until = map(dt.date.fromisoformat, (window.begin_from, window.begin_until))
-    rest = window.rest
-    if not resting and begin_from - ramp <= day <= begin_until:
-        return [
-            reason(
-                "rest_begins",
-                low=max(0, (begin_from - day).days),
-                high=(begin_until - day).days,
-                hours=round(window.begin_hours, 1),
-                low_c=rest.low_c,
-                high_c=rest.high_c,
-                ramp_days=RAMP_DAYS,
-            )
-        ]
-    if resting and window.end_from <= today:
-        left = max(0, (dt.date.fromisoformat(window.end_until) - day).days)
-        return [reason("rest_may_end", days=left, ramp_days=RAMP_DAYS)]
-    return []
 
 
 def rest_tasks(
@@ -129,19 +103,18 @@ def rest_tasks(
     if wake_on_ms is None and rest is not None:
         wake_on_ms = resting_since_ms + round(rest.high_months * MONTH_DAYS * DAY_MS)
     if wake_on_ms is not None:
-        why = reason("wake_up", ramp_days=RAMP_DAYS)
+        summer = rest is not None and rest.summer
+        why = reason("wake_up_summer") if summer else reason("wake_up", ramp_days=RAMP_DAYS)
         tasks.append(Task(f"wake_up:{resting_since_ms}", "rest", wake_on_ms, reasons=(why,)))
     return tasks
 
 
-def rest_days_between(first: dt.date, last: dt.date, species: Species, latitude_sign: int) -> int:
-    """Return how many days of ``first..last`` (both included) lie in the species' longest rest."""
-    if species.rest is None or last < first:
-        return 0
-    inside = 0
-    for year in range(first.year - 1, last.year + 2):
+def rest_spells(species: Species, day: dt.date, latitude_sign: int) -> tuple[tuple[dt.date, dt.date], ...]:
+    """Return the longest usual rests of the years around a day: the first day and the day after the last."""
+    spells = []
+    for year in range(day.year - 2, day.year + 2):
         window = rest_window(species, dt.date(year, 12, 21).isoformat(), latitude_sign)
         if window is not None:
-            begin, end = dt.date.fromisoformat(window.begin_from), dt.date.fromisoformat(window.end_until)
-            inside += max(0, (min(end, last) - max(begin, first)).days + 1)
-    return inside
+            end = dt.date.fromisoformat(window.end_until) + dt.timedelta(days=1)
+            spells.append((dt.date.fromisoformat(window.begin_from), end))
+    return tuple(spells)

@@ -17,7 +17,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from itertools import accumulate
 from operator import mul
-from typing import Final
+from typing import Final, Protocol
 
 from ..gauges import DAY_MS, Reason
 from ..plan.state import Event
@@ -29,8 +29,6 @@ MOST_SURPRISE: Final = 2.0
 REMEMBERED_CHECKS: Final = 12
 KEPT_DAYS, FADED_DAYS = 7.0, 28.0
 """Without a check nothing fades for a week; after four weeks the prior is back (common practice, no source)."""
-SETTLING_DAYS: Final = 7.0
-"""After a nest move refusals mean nothing for so long (common practice, no source)."""
 REFUSALS_IN_A_ROW: Final = 3
 """So many refusals on end, of at least two foods, are a low appetite and no longer the foods' fault (no source)."""
 PRIOR_SD: Final = 0.8
@@ -77,6 +75,13 @@ class Learnt:
         return float(min(1.0, FIRST_SHARE * MOST_PER_CHECK**self.taken))
 
 
+class Spell(Protocol):
+    """A spell of time whose refusals say nothing of appetite; the colony's own modules know which there are."""
+
+    def holds(self, at_ms: float) -> bool:
+        """Say whether an instant [ms since 1970 UTC] lies in it."""
+
+
 _Seen = tuple[int, bool, float | None, float | None]
 """A check that counts: when, whether the offer was gone, the share offered, after how many hours."""
 Share = Callable[[Event], float | None]
@@ -89,16 +94,16 @@ def learnt(
     now_ms: int,
     share_of: Share | None = None,
     *,
-    excused_since_ms: int | None = None,
+    excused: Sequence[Spell] = (),
 ) -> Learnt:
     """Return what the latest checks of ``need`` teach, as of ``now_ms``.
 
     ``events`` in the order of happening; the latest 12 checks count. A feeding whose ``share_of`` is not known is
-    taken as served by the plan, which follows what was learnt by then. ``excused_since_ms``: since when the
-    colony's condition explains a refusal (settling, slowing down before its rest). Raises ``OutOfRange`` for a
+    taken as served by the plan, which follows what was learnt by then. ``excused``: spells whose refusals
+    the colony's condition explains (settling, slowing down before its rest). Raises ``OutOfRange`` for a
     share or ``after_h`` that is negative or not finite.
     """
-    refusals = _Refusals(excused_since_ms)
+    refusals = _Refusals(excused)
     seen: list[_Seen] = []
     feedings: dict[object, Event] = {}
     for event in _latest(events, need, now_ms):
@@ -155,7 +160,7 @@ def _latest(events: Sequence[Event], need: str, now_ms: int) -> list[Event]:
             else:
                 checks += 1
             found.append(event)
-        elif kind in ("count", "move"):
+        elif kind == "count":
             found.append(event)
     found.reverse()
     ids = {event.id for event in found if event.kind == "feeding"}
@@ -167,21 +172,17 @@ def _latest(events: Sequence[Event], need: str, now_ms: int) -> list[Event]:
 class _Refusals:
     """Judges refusals: first they are the state's, then the food's, and only then a low appetite."""
 
-    def __init__(self, excused_since_ms: int | None) -> None:
-        self._excused_since_ms = math.inf if excused_since_ms is None else excused_since_ms
-        self._settled_ms = -math.inf
+    def __init__(self, excused: Sequence[Spell]) -> None:
+        self._excused = excused
         self._larvae: object = None
         self._pupae: object = None
         self._foods: list[object] = []
         self.excused: str | None = None
 
     def note(self, event: Event) -> None:
-        """Take in a count or a move."""
-        if event.kind == "move":
-            self._settled_ms = event.happened_ms + SETTLING_DAYS * DAY_MS
-        else:
-            self._larvae = event.values.get("larvae") or self._larvae
-            self._pupae = event.values.get("pupae") or self._pupae
+        """Take in a count."""
+        self._larvae = event.values.get("larvae") or self._larvae
+        self._pupae = event.values.get("pupae") or self._pupae
 
     def excuse(self, check: Event, feeding: Event | None) -> bool:
         """Say whether the check tells nothing about appetite; ``excused`` then names why."""
@@ -190,7 +191,7 @@ class _Refusals:
             self._foods.clear()
             return False
         all_pupae = self._larvae == "none" and self._pupae not in (None, "none")
-        if all_pupae or not self._settled_ms <= check.happened_ms < self._excused_since_ms:
+        if all_pupae or any(spell.holds(check.happened_ms) for spell in self._excused):
             self.excused = "refusal_state"
             return True
         self._foods.append(feeding.values.get("food_code") if feeding is not None else None)

@@ -14,6 +14,9 @@ SLOW_FACTOR = 1.5
 
 Band = tuple[float, float]
 
+QUEEN_DAYS: Band = (3, 5)
+"""How often a queen is fed who has no workers and does not live on her reserves (common practice, no source)."""
+
 _OMNIVORE: tuple[tuple[float, Band, Band], ...] = (
     (20, (3, 7), (3, 5)),
     (100, (3, 5), (2, 4)),
@@ -39,12 +42,15 @@ def interval(
     workers: float,
     *,
     has_larvae: bool | None,
-    semi_claustral_founding: bool = False,
+    queen_fed: bool = False,
 ) -> Interval:
-    """Return the interval for a food need. ``workers`` counts workers; ``has_larvae`` None: nobody looked."""
-    low, high = _band(need, species, workers, has_larvae, semi_claustral_founding)
+    """Return the interval for a food need. ``workers`` counts workers; ``has_larvae`` None: nobody looked.
+
+    ``queen_fed``: a queen without workers that eats, who needs her food whether she has larvae or not.
+    """
+    low, high = _band(need, species, workers, has_larvae, queen_fed)
     codes = ["interval_band"]
-    if need == "protein" and has_larvae is False:
+    if need == "protein" and has_larvae is False and not queen_fed:
         codes.append("no_larvae")
     if species.slow:
         low, high = low * SLOW_FACTOR, high * SLOW_FACTOR
@@ -52,21 +58,19 @@ def interval(
     return Interval(low, high, (low + high) / 2, tuple(codes))
 
 
-def _band(need: str, species: Species, workers: float, has_larvae: bool | None, founding: bool) -> Band:
+def _band(need: str, species: Species, workers: float, has_larvae: bool | None, queen_fed: bool) -> Band:
     if need == "leaves":
         return (1, 3)
     if need == "seeds":
         return (14, 42)
+    if queen_fed:
+        return QUEEN_DAYS
     if need == "protein":
         if species.guild == "harvester" or has_larvae is False:
             return (7, 14)
-        if founding:
-            return (3, 5)
         if species.guild == "honeypot":
             return (2, 4)
         return (3, 5) if species.hunts_by_sight else _by_size(workers)[2]
-    if founding:
-        return (3, 5)
     if species.guild == "honeypot":
         return (1, 3)  # "always there": looked at every day or two
     return (5, 7) if species.hunts_by_sight else _by_size(workers)[1]

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Any
 
 from ..catalogue import foods
+from ..colony.arrival import Settling
 from ..colony.census import Brood
 from ..feeding.appetite import protein_mg_per_day, sugar_mg_per_day
 from ..feeding.content import content_mg
@@ -20,7 +21,7 @@ from ..feeding.stores import (
     sugar_interval,
 )
 from ..feeding.trial import Suggestion
-from ..gauges import Gauge, due_at_ms
+from ..gauges import DAY_MS, Gauge, due_at_ms
 from ..quantities import Estimate
 from .bands import Interval, interval
 from .known import Known
@@ -43,7 +44,7 @@ def food_need(need: str, known: Known, tasting: Suggestion | None = None) -> tup
     own, paused, why_own = own_rhythm(need, known)
     if paused:
         return None
-    last, ignored = last_counted_feeding(need, state.events)
+    last, ignored = last_counted_feeding(need, state.events, switched.excused)
     usual = _band(need, known)
     taught = _learnt(need, known, usual)
     appetite = _appetite(need, known, taught)
@@ -66,14 +67,18 @@ def food_need(need: str, known: Known, tasting: Suggestion | None = None) -> tup
     reasons = (
         *why_own,
         *_why(need, known, usual, model, taught),
-        reason("last_fed", at_ms=last.happened_ms) if last is not None else reason("never_fed"),
+        *([reason("last_fed", at_ms=last.happened_ms)] if last is not None else ()),
+        *([reason("never_fed")] if last is None and not ignored else ()),
         *([reason("ignored_did_not_count")] if ignored else ()),
     )
-    start_ms = last.happened_ms if last is not None else known.since_ms
+    start_ms, level = (known.since_ms, 0.0) if last is None else (last.happened_ms, days)
+    earliest_ms = switched.food_from_ms
+    if earliest_ms is not None and start_ms + level * DAY_MS < earliest_ms:
+        start_ms, level = earliest_ms, 0.0  # it could not be given before: it is due, not overdue
     basis = "keeper" if own else "learnt" if taught is not None and taught.checks else "model"
     # full is what the suggested portion gives: so the phone is right when it logs that portion offline
     gauge = Gauge(
-        need, "days", days if last is not None else 0.0, max(days, next_days), 1.0, days / high, days / low, start_ms,
+        need, "days", level, max(days, next_days), 1.0, days / high, days / low, start_ms,
         0.0, basis, None, reasons,
     )  # fmt: skip
     due = due_at_ms(gauge)
@@ -107,13 +112,19 @@ def _cautions(need: str, known: Known, served: Mapping[str, Any]) -> tuple[Mappi
     return (*dead, reason("blade")) if served.get("form") == "cut" else dead
 
 
-def last_counted_feeding(need: str, events: tuple[Event, ...]) -> tuple[Event | None, bool]:
-    """Return the last feeding that was taken, and whether a later one was ignored."""
+def last_counted_feeding(
+    need: str, events: tuple[Event, ...], excused: Sequence[Settling] = ()
+) -> tuple[Event | None, bool]:
+    """Return the last feeding that was taken, and whether a later one was ignored.
+
+    What was ignored in an ``excused`` spell counts as offered: the refusal says nothing.
+    """
     ignored_ids: set[object] = set()
     ignored = False
     for event in reversed(events):
         if event.kind == "check" and event.values.get("outcome") == "ignored":
-            ignored_ids.add(event.values.get("feeding_id"))
+            if not any(spell.holds(event.happened_ms) for spell in excused):
+                ignored_ids.add(event.values.get("feeding_id"))
         elif event.kind == "feeding" and event.values.get("need") == need:
             if event.id not in ignored_ids or need != "protein":
                 return event, ignored
@@ -122,15 +133,13 @@ def last_counted_feeding(need: str, events: tuple[Event, ...]) -> tuple[Event | 
 
 
 def _band(need: str, known: Known) -> Interval:
-    kind, state = known.species, known.state
-    founding = (state.founding_mode or kind.founding) == "semi_claustral" and known.workers == 0
     larvae = _brood(known).larvae
     return interval(
         need,
-        kind,
+        known.species,
         known.workers,
         has_larvae=None if larvae is None else larvae != "none",
-        semi_claustral_founding=founding,
+        queen_fed=known.switched.queen_fed,
     )
 
 
@@ -176,8 +185,7 @@ def _learnt(need: str, known: Known, usual: Interval) -> Learnt | None:
         offered = _content(known, feeding.values)[0 if need == "protein" else 1]
         return None if offered is None or takes_mg <= 0 else offered / takes_mg
 
-    excused = known.now_ms if known.switched.refusals_mean_nothing else None
-    return learnt(known.state.events, need, known.now_ms, share_of, excused_since_ms=excused)
+    return learnt(known.state.events, need, known.now_ms, share_of, excused=known.switched.excused)
 
 
 def _interval(
@@ -192,7 +200,7 @@ def _interval(
     """Return how long a feeding with these fields lasts of which ``share`` was or will be eaten."""
     band = (usual.low_days, usual.high_days)
     seeds_feed_the_brood = need == "protein" and known.species.guild == "harvester"
-    if taught is None or appetite is None or seeds_feed_the_brood:
+    if taught is None or appetite is None or seeds_feed_the_brood or known.switched.queen_fed:
         why = reason("interval_band", low=usual.low_days, high=usual.high_days)
         return FoodInterval(usual.days, usual.low_days, usual.high_days, "interval_band", (why,))
     protein, sugar = _content(known, values)

@@ -24,7 +24,7 @@ WARN_DAYS: Final = 60
 
 def growth_of(known: Known) -> Growth | None:
     """Return the fit to this season's counts; None with too few or a last one too old, or where nothing is forecast."""
-    if known.switched.forecasts_off or known.state.condition == "resting":
+    if known.switched.forecasts_off or known.switched.resting:
         return None
     points = season_points(
         known.history.counts, known.now_ms, rests=known.species.rest is not None,

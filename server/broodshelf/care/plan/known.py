@@ -59,7 +59,7 @@ def know(state: ColonyState, now_ms: int) -> Known:
         state.place, state.climate_readings, now_ms=now_ms, utc_offset_min=state.utc_offset_min
     )
     workers = census.workers.best if census.basis != "unknown" else None
-    switched = switches(state, kind, workers, today, history=history, climate=climate)
+    switched = switches(state, kind, workers, today, history=history, climate=climate, census=census)
     shortest, longest = kind.worker_mm
     vessel = vessels().get(state.vessel.code or "")
     return Known(

@@ -11,7 +11,6 @@ from ..colony.brood import brood_notice
 from ..colony.brood_groups import brood_group
 from ..colony.climate import heat_tasks
 from ..colony.growth import Growth
-from ..colony.winter_rest import rest_notices, rest_window
 from ..feeding.balance import balance_warning
 from ..gauges import DAY_MS, Gauge
 from .food import FOOD_NEEDS, feeding_content, food_need
@@ -73,7 +72,8 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     kept, single = upkeep(known, growth)
     pairs = [pair for pair in foods if pair is not None] + kept
     cautions = (reason("stings"),) if known.species.stings else ()
-    tasks = [task for _, task in pairs] + single + fault_tasks(known.history.open_faults)
+    tasks = [task for _, task in pairs] + single + list(known.switched.tasks)
+    tasks += fault_tasks(known.history.open_faults)
     tasks += heat_tasks(state.place, state.climate_readings, now_ms=now_ms)
     tasks = [replace(task, cautions=cautions + task.cautions) for task in tasks] + leftovers_tasks(
         state.events
@@ -90,12 +90,14 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
 def _notices(known: Known, growth: Growth | None) -> list[Mapping[str, Any]]:
     """Return what the keeper should know besides what is to be done."""
     state, switched = known.state, known.switched
-    resting = state.condition == "resting"
+    resting = switched.resting
     found: list[Mapping[str, Any]] = list(switched.notices)
     if state.species_code not in species():
         found.append(reason("species_unknown"))
     if not resting and not switched.forecasts_off:
-        coming = brood_notice(brood_group(known.species), known.climate, known.history.counts, known.now_ms)
+        coming = brood_notice(
+            brood_group(known.species), known.climate, known.history.brood_seen, known.now_ms
+        )
         found += [coming] if coming is not None else []
     filling = full_notice(known, growth)
     found += [filling] if filling is not None else []
@@ -106,5 +108,4 @@ def _notices(known: Known, growth: Growth | None) -> list[Mapping[str, Any]]:
         found += [tilted] if tilted is not None else []
     if known.census.basis != "unknown" and not resting:
         found += known.census.reasons(known.now_ms)
-    window = rest_window(known.species, known.today, state.latitude_sign, state.latitude_deg)
-    return found + rest_notices(window, known.today, resting=resting)
+    return found

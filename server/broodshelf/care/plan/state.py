@@ -94,6 +94,7 @@ class ColonyState:
     """Everything a plan may look at. ``events`` are in the order in which they happened, as are
     ``climate_readings``, those of its place.
 
+    ``condition_since``: the day on which the condition was set, as far as that is known.
     ``guild`` and ``stings`` are the keeper's word on a species that the catalogue does not have. ``likes``: by food,
     what colonies of its species and guild took in their tastings, as ``likes_of`` weighs it.
     """
@@ -106,6 +107,7 @@ class ColonyState:
     stings: bool | None = None
     stage: str | None = None
     condition: str | None = None
+    condition_since: str | None = None
     condition_until: str | None = None
     resting_since: str | None = None
     founded_on: str | None = None

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import random
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from ..catalogue import foods
+from ..colony.arrival import Settling, excused_feedings
 from ..colony.history import local_day
 from ..feeding.tasting import Tally, chance_of_being_best
 from ..feeding.trial import Candidate, Offer, Suggestion, Trial, acceptances, suggest
@@ -23,7 +24,7 @@ def next_in_tasting(trial: Trial | None, known: Known) -> Suggestion | None:
     """Return what the running tasting would offer next, or None without one. The same all day long."""
     if trial is None:
         return None
-    states = frozenset(filter(None, (known.state.stage, known.state.condition)))
+    states = known.switched.not_now
     rng = random.Random(f"{known.state.id} {known.today} {len(trial.offers)}")  # noqa: S311 - a draw, no secret
     return suggest(trial, today=known.today, states=states, rng=rng)
 
@@ -71,7 +72,7 @@ def trial_of(known: Known) -> Trial | None:
             str(feeding.values.get("food_code")),
             outcome,
         )
-        for feeding, outcome in _offers(known.state.events)
+        for feeding, outcome in _offers(known.state.events, known.switched.excused)
         if feeding.values["tasting_id"] == tasting.id
     ]
     candidates = []
@@ -82,19 +83,20 @@ def trial_of(known: Known) -> Trial | None:
     return Trial(tasting.started_on, candidates, offers, tasting.ended_on, known.state.likes)
 
 
-def taken_in_tastings(events: Iterable[Event]) -> dict[str, Tally]:
+def taken_in_tastings(events: Iterable[Event], excused: Sequence[Settling] = ()) -> dict[str, Tally]:
     """Return by food what became of the checked offers of all tastings in a colony's log.
 
-    Other checks do not count: many are made because something was left, and a tasting leaves out rest and founding.
+    What was ignored in an ``excused`` spell is no verdict on the food and left out. Other checks do not
+    count: many are made because something was left, and a tasting leaves out rest and founding.
     """
     outcomes: dict[str, list[str]] = {}
-    for feeding, outcome in _offers(events):
+    for feeding, outcome in _offers(events, excused):
         if outcome is not None:
             outcomes.setdefault(str(feeding.values.get("food_code")), []).append(outcome)
     return {food: Tally.of(each) for food, each in outcomes.items()}
 
 
-def _offers(events: Iterable[Event]) -> list[tuple[Event, str | None]]:
+def _offers(events: Iterable[Event], excused: Sequence[Settling] = ()) -> list[tuple[Event, str | None]]:
     """Return the feedings that belong to a tasting, each with its last outcome (None: not checked yet)."""
     events = tuple(events)
     outcome_of = {
@@ -102,8 +104,9 @@ def _offers(events: Iterable[Event]) -> list[tuple[Event, str | None]]:
         for event in events
         if event.kind == "check" and event.values.get("outcome")
     }
+    says_nothing = excused_feedings(events, excused)
     return [
         (event, outcome_of.get(event.id))
         for event in events
-        if event.kind == "feeding" and event.values.get("tasting_id")
+        if event.kind == "feeding" and event.values.get("tasting_id") and event.id not in says_nothing
     ]

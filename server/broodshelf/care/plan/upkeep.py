@@ -35,7 +35,7 @@ def upkeep(known: Known, growth: Growth | None) -> tuple[list[GaugeTask], list[T
     gauge = gauge_of(water)
     pairs = [_water(water, gauge, known)]
     tasks = [] if (look := look_today_task(water, known.state.events)) is None else [look]
-    if known.state.condition == "resting":
+    if known.switched.resting:
         tasks += _rest(known)
     off = known.switched.off
     if "room" not in off:
