@@ -43,5 +43,8 @@ function singular(food) {
 
 /** @param {unknown} value */
 function shown(value) {
-  return typeof value === 'number' && !Number.isInteger(value) ? String(Number(value.toFixed(2))) : String(value);
+  if (typeof value !== 'number' || Number.isInteger(value)) return String(value);
+  // what is small keeps two digits, or it would read as none
+  const places = Math.abs(value) >= 0.1 ? 2 : Math.min(9, 1 - Math.floor(Math.log10(Math.abs(value))));
+  return value.toFixed(places).replace(/\.?0+$/, '');
 }

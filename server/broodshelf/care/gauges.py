@@ -80,6 +80,17 @@ def due_at_ms(gauge: Gauge) -> int | None:
     return round(gauge.as_of_ms + (gauge.level - gauge.due_level) / gauge.rate_per_day * DAY_MS)
 
 
+def not_before(start_ms: int, level: float, capacity: float, earliest_ms: int | None) -> tuple[int, float]:
+    """Return start and level of a gauge in days that is due at ``earliest_ms`` at the soonest: due, not overdue.
+
+    It starts as early as it can, so that what was logged since then still fills it.
+    """
+    if earliest_ms is None or start_ms + level * DAY_MS >= earliest_ms:
+        return start_ms, level
+    start_ms = max(start_ms, earliest_ms - int(capacity * DAY_MS))
+    return start_ms, (earliest_ms - start_ms) / DAY_MS
+
+
 def apply_event(gauge: Gauge, kind: str, happened_ms: int, values: Mapping[str, Any]) -> Gauge:
     """Return the gauge after an event. What happened before ``as_of_ms`` is in the gauge already."""
     if happened_ms < gauge.as_of_ms:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Mapping
 from typing import Any
@@ -51,5 +52,8 @@ def _singular(food: str) -> str:
 
 def _shown(value: Any) -> str:
     if isinstance(value, float):
-        return f"{value:.2f}".rstrip("0").rstrip(".")
+        places = 2 if value == 0 or abs(value) >= 0.1 else min(9, 1 - math.floor(math.log10(abs(value))))
+        return f"{value:.{places}f}".rstrip("0").rstrip(
+            "."
+        )  # what is small keeps two digits, or it would read as none
     return str(value)

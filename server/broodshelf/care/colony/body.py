@@ -6,13 +6,16 @@ Length gives DRY mass in the published formulas, appetite needs FRESH mass: the 
 from __future__ import annotations
 
 import math
-from typing import Final
+from typing import Any, Final
 
 from ..catalogue import Species
+from ..plan.tasks import reason
 from ..quantities import Estimate, within
 
 LENGTH_MM: Final = (0.8, 35.0)
 """Body lengths of workers for which the formulas are used; the longest catalogued worker is 30 mm."""
+WORKER_MM: Final = (0.8, 40.0)
+"""Body lengths of workers that can be entered; beyond the formulas the nearest length stands in, and that is said."""
 FRESH_MG: Final = (0.02, 500.0)
 """Fresh masses of workers that the care core accepts: from *Pheidole* minors to above *Paraponera*."""
 
@@ -41,14 +44,41 @@ def worker_fresh_mg(species: Species, *, nanitic: bool) -> Estimate:
 
     From ``fresh_mg`` where the species has it: the mean worker lies well inside the range of single workers,
     so the ends are the geometric means of the usual with the smallest and with the largest. Otherwise from
-    the geometric mean of the shortest and longest worker. Raises ``OutOfRange`` for lengths or masses that
-    no ant has.
+    the geometric mean of the shortest and longest worker, with lengths taken to the nearest for which the formulas
+    hold. A mass outside ``FRESH_MG`` is taken to its nearest end. ``limits_said`` tells of both. Raises ``OutOfRange``
+    for lengths or masses that no ant has.
     """
+    mean = _reckoned_mg(species, nanitic=nanitic)
+    return Estimate(*(min(FRESH_MG[1], max(FRESH_MG[0], mg)) for mg in (mean.low, mean.best, mean.high)))
+
+
+def limits_said(species: Species, *, nanitic: bool) -> tuple[dict[str, Any], ...]:
+    """Return what a person should know where a worker lies outside what the formulas are known for."""
+    said = []
+    mean = _reckoned_mg(species, nanitic=nanitic)
+    if species.fresh_mg is None and (length := _mean_mm(species)) != (used := _formula_mm(length)):
+        said.append(reason("length_clamped", given_mm=round(length, 1), used_mm=round(used, 1)))
+    if mean.low < FRESH_MG[0]:
+        said.append(reason("mass_clamped_low", limit_mg=FRESH_MG[0]))
+    if mean.high > FRESH_MG[1]:
+        said.append(reason("mass_clamped_high", limit_mg=round(FRESH_MG[1])))
+    return tuple(said)
+
+
+def _reckoned_mg(species: Species, *, nanitic: bool) -> Estimate:
     if species.fresh_mg is not None:
         smallest, usual, largest = (within("fresh mass", mg, "mg", *FRESH_MG) for mg in species.fresh_mg)
         mean = Estimate(math.sqrt(smallest * usual), usual, math.sqrt(usual * largest))
     else:
-        shortest, longest = (within("worker length", mm, "mm", *LENGTH_MM) for mm in species.worker_mm)
-        dry = dry_mg(math.sqrt(shortest * longest))
+        dry = dry_mg(_formula_mm(_mean_mm(species)))
         mean = Estimate(dry.low / _DRY_SHARE.high, dry.best / _DRY_SHARE.best, dry.high / _DRY_SHARE.low)
     return mean.times(_NANITIC_SHARE) if nanitic else mean
+
+
+def _mean_mm(species: Species) -> float:
+    shortest, longest = (within("worker length", mm, "mm", *WORKER_MM) for mm in species.worker_mm)
+    return shortest if shortest == longest else math.sqrt(shortest * longest)
+
+
+def _formula_mm(length_mm: float) -> float:
+    return min(LENGTH_MM[1], max(LENGTH_MM[0], length_mm))

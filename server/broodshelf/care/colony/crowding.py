@@ -40,11 +40,11 @@ class MoveAdvice:
 def room_for(room_small_workers: float, worker_mm: float) -> Estimate:
     """Return for how many workers of a length a vessel has room; ``room_small_workers``: of 4 mm.
 
-    Room falls with (length / 4 mm)^1.2, for 1 to 40 mm (outside: ``OutOfRange``). Example: a tube for 75 small
+    Room falls with (length / 4 mm)^1.2, for 0.8 to 40 mm (outside: ``OutOfRange``). Example: a tube for 75 small
     workers has room for 25 of 10 mm, 17 to 33.
     """
     within("room_small_workers", room_small_workers, "workers", 1, 1e7)
-    best = room_small_workers * (SMALL_MM / within("worker_mm", worker_mm, "mm", 1, 40)) ** SIZE_EXPONENT
+    best = room_small_workers * (SMALL_MM / within("worker_mm", worker_mm, "mm", 0.8, 40)) ** SIZE_EXPONENT
     return Estimate(best * ROOM_LOW, best, best * ROOM_HIGH)
 
 

@@ -9,6 +9,7 @@ from typing import Any
 from ..catalogue import foods
 from ..colony.arrival import Settling
 from ..colony.census import Brood
+from ..colony.history import midnight_ms
 from ..feeding.appetite import protein_mg_per_day, sugar_mg_per_day
 from ..feeding.content import content_mg
 from ..feeding.learning import Learnt, learnt
@@ -21,7 +22,7 @@ from ..feeding.stores import (
     sugar_interval,
 )
 from ..feeding.trial import Suggestion
-from ..gauges import DAY_MS, Gauge, due_at_ms
+from ..gauges import DAY_MS, Gauge, due_at_ms, not_before
 from ..quantities import Estimate
 from .bands import Interval, interval
 from .known import Known
@@ -41,7 +42,7 @@ def food_need(need: str, known: Known, tasting: Suggestion | None = None) -> tup
     ``tasting``: what a running tasting would offer next.
     """
     state, switched = known.state, known.switched
-    own, paused, why_own = own_rhythm(need, known)
+    own, paused, why_own, resumed_on = own_rhythm(need, known)
     if paused:
         return None
     last, ignored = last_counted_feeding(need, state.events, switched.excused)
@@ -67,14 +68,15 @@ def food_need(need: str, known: Known, tasting: Suggestion | None = None) -> tup
     reasons = (
         *why_own,
         *_why(need, known, usual, model, taught),
+        *([reason("settling")] if switched.slower > 1 and not own else ()),
         *([reason("last_fed", at_ms=last.happened_ms)] if last is not None else ()),
         *([reason("never_fed")] if last is None and not ignored else ()),
         *([reason("ignored_did_not_count")] if ignored else ()),
     )
     start_ms, level = (known.since_ms, 0.0) if last is None else (last.happened_ms, days)
-    earliest_ms = switched.food_from_ms
-    if earliest_ms is not None and start_ms + level * DAY_MS < earliest_ms:
-        start_ms, level = earliest_ms, 0.0  # it could not be given before: it is due, not overdue
+    start_ms, level = not_before(
+        start_ms, level, max(days, next_days), _earliest_ms(need, known, start_ms, resumed_on)
+    )
     basis = "keeper" if own else "learnt" if taught is not None and taught.checks else "model"
     # full is what the suggested portion gives: so the phone is right when it logs that portion offline
     gauge = Gauge(
@@ -88,6 +90,18 @@ def food_need(need: str, known: Known, tasting: Suggestion | None = None) -> tup
     )  # fmt: skip
 
 
+def _earliest_ms(need: str, known: Known, last_ms: int, resumed_on: str | None) -> int | None:
+    """Return the instant before which a food could not be given, or nobody knew that it was wanted so soon."""
+    switched = known.switched
+    found = [switched.food_from_ms, switched.awake_from_ms]
+    if resumed_on is not None:
+        found.append(midnight_ms(resumed_on, known.state.utc_offset_min))
+    if need == "protein" and switched.larvae_from_ms is not None:
+        before = interval(need, known.species, known.workers, has_larvae=False)
+        found.append(min(switched.larvae_from_ms, last_ms + round(before.days * DAY_MS)))
+    return max((at_ms for at_ms in found if at_ms is not None), default=None)
+
+
 def _serves(food_code: str | None, need: str) -> bool:
     return food_code is not None and foods()[food_code].need == need
 
@@ -98,10 +112,10 @@ def _why(
     """Return why the interval is what it is: the model's reasons, the band's, and what checks taught."""
     found: list[Mapping[str, Any]] = list(model.reasons)
     found += [reason(code, low=usual.low_days, high=usual.high_days) for code in usual.reason_codes[1:]]
-    if need == "protein" and known.switched.protein_maintenance:
-        # fed as if it had no larvae, whatever was seen: say the true cause
+    if need == "protein" and known.switched.maintenance is not None:
+        # fed as if it had no larvae, though nobody looked: say the true cause
         found = [r for r in found if r["code"] not in ("maintenance_only", "no_larvae")]
-        found.append(reason("quiet_season"))
+        found.append(known.switched.maintenance)
     return found + list(taught.reasons if taught is not None else ())
 
 

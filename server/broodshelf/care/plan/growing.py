@@ -37,7 +37,7 @@ def growth_of(known: Known) -> Growth | None:
 def room_of(known: Known) -> Estimate | None:
     """Return for how many of these workers the vessel has room; None where the vessel is not known."""
     vessel = vessels().get(known.state.vessel.code or "")
-    return room_for(vessel.room_workers, max(1.0, known.worker_mm)) if vessel else None
+    return room_for(vessel.room_workers, known.worker_mm) if vessel else None
 
 
 def growth_ahead(known: Known, growth: Growth | None) -> Mapping[str, Any] | None:

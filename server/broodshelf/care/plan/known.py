@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from typing import Any
 
 from ..catalogue import Species, species, vessels
-from ..colony.body import worker_fresh_mg
+from ..colony.body import limits_said, worker_fresh_mg
 from ..colony.census import Census, census_of
 from ..colony.climate import Climate, climate_of
 from ..colony.history import History, local_day, read_history
@@ -15,6 +17,7 @@ from ..feeding.appetite import TEMP_C
 from ..gauges import DAY_MS
 from ..quantities import Estimate
 from .state import ColonyState
+from .tasks import reason
 
 OTHER_LENGTH_MM = 4.0
 """Taken where neither species nor length is known (common practice, no source)."""
@@ -25,7 +28,8 @@ class Known:
     """A colony at an instant.
 
     ``temp_c``: the mean temperature held inside what the rates are known for; ``worker_mg``, ``worker_mm``: of a
-    worker as they are now; ``brood_mg``: what the brood will weigh; ``since_ms``: since when the colony is known.
+    worker as they are now; ``brood_mg``: what the brood will weigh; ``since_ms``: since when the colony is known;
+    ``limits``: where something lies outside what the rates are known for, and the nearest value stands in.
     """
 
     state: ColonyState
@@ -42,6 +46,7 @@ class Known:
     worker_mm: float
     in_tube: bool
     since_ms: int
+    limits: tuple[Mapping[str, Any], ...] = ()
 
     @property
     def workers(self) -> float:
@@ -70,7 +75,16 @@ def know(state: ColonyState, now_ms: int) -> Known:
         worker_mm=shortest if switched.nanitics else math.sqrt(shortest * longest),
         in_tube=vessel.tube if vessel is not None else True,
         since_ms=_known_since_ms(state, now_ms),
+        limits=(*limits_said(kind, nanitic=switched.nanitics), *_temperature_said(climate.mean_c.best)),
     )  # fmt: skip
+
+
+def _temperature_said(mean_c: float) -> tuple[Mapping[str, Any], ...]:
+    low_c, high_c = TEMP_C
+    if low_c <= mean_c <= high_c:
+        return ()
+    used_c = low_c if mean_c < low_c else high_c
+    return (reason("temperature_clamped", mean_c=round(mean_c, 1), used_c=round(used_c)),)
 
 
 def species_of(state: ColonyState) -> Species:

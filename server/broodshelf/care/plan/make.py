@@ -11,6 +11,7 @@ from ..colony.brood import brood_notice
 from ..colony.brood_groups import brood_group
 from ..colony.climate import heat_tasks
 from ..colony.growth import Growth
+from ..colony.stages import ALL_FOOD
 from ..feeding.balance import balance_warning
 from ..gauges import DAY_MS, Gauge
 from .food import FOOD_NEEDS, feeding_content, food_need
@@ -94,6 +95,8 @@ def _notices(known: Known, growth: Growth | None) -> list[Mapping[str, Any]]:
     found: list[Mapping[str, Any]] = list(switched.notices)
     if state.species_code not in species():
         found.append(reason("species_unknown"))
+    if not switched.off >= ALL_FOOD:  # where nothing is fed, nothing is reckoned
+        found += known.limits
     if not resting and not switched.forecasts_off:
         coming = brood_notice(
             brood_group(known.species), known.climate, known.history.brood_seen, known.now_ms

@@ -14,21 +14,26 @@ from .tasks import reason
 
 
 class Own(NamedTuple):
-    """What the keeper wants of a need. ``days`` None: nothing of their own; ``paused``: not asked for at present."""
+    """What the keeper wants of a need. ``days`` None: nothing of their own; ``paused``: not asked for at present;
+    ``resumed_on``: the day (ISO) on which a pause ended, None without one.
+    """
 
     days: float | None
     paused: bool
     reasons: tuple[dict[str, Any], ...]
+    resumed_on: str | None = None
 
 
 def own_rhythm(need: str, known: Known) -> Own:
     """Return the keeper's own rhythm: a rule first, else the interval that stands in the colony."""
     rule = next((rule for rule in known.state.rules if rule.need == need), None)
     days = (rule.every_days if rule else None) or known.state.interval_days.get(need)
-    paused = rule is not None and rule.paused_until is not None and known.today < rule.paused_until
+    until = None if rule is None else rule.paused_until
+    paused = until is not None and known.today < until
+    resumed_on = None if paused else until
     if rule is not None and rule.by_the_clock:
-        return Own(days, paused, (reason("interval_chosen"),))
-    return Own(days, paused, () if days is None else (reason("interval_keeper", days=days),))
+        return Own(days, paused, (reason("interval_chosen"),), resumed_on)
+    return Own(days, paused, () if days is None else (reason("interval_keeper", days=days),), resumed_on)
 
 
 def last_look(need: str, events: Sequence[Event]) -> Event | None:

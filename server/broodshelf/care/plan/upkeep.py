@@ -10,7 +10,7 @@ from typing import Any, Final
 from ..colony.crowding import MouldGrade, mould_grade, move_advice, move_steps, room_gauge
 from ..colony.growth import Growth
 from ..colony.winter_rest import rest_tasks
-from ..gauges import Gauge, due_at_ms, level_at
+from ..gauges import Gauge, due_at_ms, level_at, not_before
 from ..water.hydration import hydration_ml, hydration_reasons
 from ..water.look_today import look_today_task
 from ..water.reservoir import Reservoir, gauge_of, is_urgent, reservoir
@@ -116,17 +116,21 @@ def _room(water_share: float | None, known: Known, growth: Growth | None) -> lis
 
 def _rhythm(need: str, usual_days: float, known: Known, now_ms: int) -> list[GaugeTask]:
     """Return a need that comes back every so many days since it was last seen to; none where it is paused."""
-    own, paused, why_own = own_rhythm(need, known)
+    own, paused, why_own, resumed_on = own_rhythm(need, known)
     if paused:
         return []
     days = own or usual_days
     seen = last_look(need, known.state.events)
-    start_ms = seen.happened_ms if seen is not None else now_ms
-    reasons = (*why_own, reason(need, days=days, at_ms=start_ms))
+    seen_ms = seen.happened_ms if seen is not None else now_ms
+    possible_ms = [known.switched.awake_from_ms or seen_ms]
+    possible_ms += [] if resumed_on is None else [_midnight_ms(resumed_on, known)]
+    start_ms, level = not_before(seen_ms, days, days, max(possible_ms))
+    reasons = (*why_own, reason(need, at_ms=seen_ms))
     basis = "keeper" if own else "common_practice"
-    gauge = Gauge(need, "days", days, days, 1.0, 1.0, 1.0, start_ms, 0.0, basis, None, reasons)
+    gauge = Gauge(need, "days", level, days, 1.0, 1.0, 1.0, start_ms, 0.0, basis, None, reasons)
     log = {"kind": "check", "set": {"need": need}}
-    return [(gauge, _gauge_task(gauge, (seen,) if seen is not None else (), log))]
+    task = _gauge_task(gauge, (), log)
+    return [(gauge, replace(task, key=f"{need}:{seen.id if seen is not None else 'start'}"))]
 
 
 def _gauge_task(

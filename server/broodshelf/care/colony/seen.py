@@ -1,0 +1,83 @@
+"""What the owners of single questions say of a colony on a day, gathered for those that put it together."""
+
+from __future__ import annotations
+
+import datetime as dt
+from dataclasses import dataclass
+from typing import Final
+
+from ..catalogue import Species
+from ..plan.state import ColonyState
+from .arrival import Settling, settlings_of
+from .brood_groups import brood_group
+from .census import Brood, Census
+from .climate import Climate
+from .doubts import ActiveDays, Doubt, queen_doubt, queens_of
+from .history import History, local_day
+from .life_stage import LifeStage, life_stage
+from .season import Season, season_of
+
+SEEN_LATELY_DAYS: Final = 28
+"""For so long a look at the larvae goes before the yearly clock; by then they are pupae or rest (common practice)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """A colony on a day of the household's zone, by those who own the questions."""
+
+    state: ColonyState
+    species: Species
+    day: dt.date
+    history: History
+    climate: Climate
+    brood: Brood
+    stage: LifeStage
+    season: Season
+    spells: tuple[Settling, ...]
+    doubt: Doubt | None
+
+
+def look(
+    state: ColonyState,
+    species: Species,
+    workers: float | None,
+    day: dt.date,
+    history: History,
+    climate: Climate,
+    census: Census,
+) -> Seen:
+    """Return what is known of a colony on a day; ``workers`` None: neither counted nor told by a stage."""
+    season = season_of(state, species, climate, day)
+    queens = queens_of(history.counts, state.queens)
+    return Seen(
+        state, species, day, history, climate, census.brood,
+        stage=life_stage(state, species, workers, queens=queens, lost_workers=census.fell_to_zero),
+        season=season,
+        spells=settlings_of(state),
+        doubt=queen_doubt(
+            history.counts, species, queens, _active_days(season, state.utc_offset_min),
+            hatches=_hatches(species, climate),
+        ),
+    )  # fmt: skip
+
+
+def larvae_counted_lately(seen: Seen) -> bool | None:
+    """Say whether larvae were there when somebody last looked; None: nobody did in four weeks."""
+    at_ms, larvae = seen.brood.larvae_ms, seen.brood.larvae
+    if at_ms is None or larvae is None:
+        return None
+    days = (seen.day - local_day(at_ms, seen.state.utc_offset_min)).days
+    return larvae != "none" if days <= SEEN_LATELY_DAYS else None
+
+
+def _active_days(season: Season, utc_offset_min: int) -> ActiveDays:
+    def active_days(first_ms: int, last_ms: int) -> int:
+        first, last = local_day(first_ms, utc_offset_min), local_day(last_ms, utc_offset_min)
+        return (last - first).days - season.still_days(first, last)
+
+    return active_days
+
+
+def _hatches(species: Species, climate: Climate) -> bool:
+    """Say whether it is warm enough for eggs to become larvae within weeks."""
+    return climate.mean_c.best > brood_group(species).eggs.threshold_c + 2

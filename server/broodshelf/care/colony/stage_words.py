@@ -1,0 +1,75 @@
+"""What is said and asked of a colony for its stage, its queen and the cold."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Mapping
+from typing import Any
+
+from ..catalogue import Species
+from ..plan.bands import interval
+from ..plan.tasks import Task, reason
+from .climate import Climate
+from .doubts import Doubt
+from .founding import left_in_peace
+from .history import midnight_ms
+from .life_stage import LifeStage, founding_mode
+from .seen import Seen
+
+Notice = Mapping[str, Any]
+
+
+def stage_notices(seen: Seen, window: tuple[dt.date, dt.date] | None) -> list[Notice]:
+    """Return what its stage asks of the keeper: how a queen founds, when the first food comes (``window``)."""
+    stage, species = seen.stage, seen.species
+    if stage == "claustral":
+        return list(left_in_peace(seen.state, species, seen.history, seen.day))
+    if stage == "workers":
+        hosts = seen.state.stage == "founding" and founding_mode(seen.state, species) == "parasitic"
+        first = [] if window is None else [_first_food_notice(window, seen.day)]
+        return [*first, *([reason("parasitic_hosts")] if hosts else [])]
+    if stage == "unknown":
+        return [reason("stage_unknown")]
+    if stage == "empty":
+        return [reason("colony_empty")]
+    if stage == "parasitic":
+        return [reason("parasitic")]
+    code = f"{stage}_{species.guild}" if species.guild in ("harvester", "fungus_grower") else stage
+    need = "leaves" if species.guild == "fungus_grower" else "protein"
+    usual = interval(need, species, 0, has_larvae=None, queen_fed=True)
+    return [reason(code, low=_whole(usual.low_days), high=_whole(usual.high_days))]
+
+
+def queen_notices(doubt: Doubt | None, stage: LifeStage, *, suspected: bool) -> list[Notice]:
+    """Return what is to be said of the queen; ``suspected``: the keeper doubts her."""
+    if stage == "empty":
+        return []
+    if suspected:
+        return [reason("queenless")]
+    return [] if doubt is None else [doubt.notice]
+
+
+def asked(seen: Seen) -> list[Task]:
+    """Return what the keeper is asked because nobody else can know it: today, until it is answered."""
+    today_ms = midnight_ms(seen.day.isoformat(), seen.state.utc_offset_min)
+    if seen.stage == "unknown":
+        return [Task("ask:stage", "glance", today_ms, reasons=(reason("ask_stage"),))]
+    if seen.stage == "alone":
+        return [Task("ask:workers", "glance", today_ms, reasons=(reason("ask_workers"),))]
+    return []
+
+
+def cold_notice(species: Species, climate: Climate, limit_c: float) -> Notice:
+    """Return why there is no protein in the cold: a species without a rest is never told to rest."""
+    rests = species.rest is not None or species.code is None
+    code = "too_cold_for_protein" if rests else "too_cold_for_species"
+    return reason(code, day_c=round(climate.day_c.best, 1), limit_c=limit_c)
+
+
+def _first_food_notice(days: tuple[dt.date, dt.date], today: dt.date) -> Notice:
+    low, high = ((day - today).days for day in days)
+    return reason("first_food_soon", low=low, high=high) if low > 0 else reason("first_food_now", days=high)
+
+
+def _whole(days: float) -> float:
+    return int(days) if float(days).is_integer() else days
