@@ -3,6 +3,7 @@ import { photoWasRefused, photoWasSent, unsentPhotos } from '../database/photos.
 import { putPicture } from './api.js';
 
 const NOT_YET = 404; // its record waits, or was refused: the picture stays here
+const BUSY = 'busy'; // others' pictures are being looked at
 const NEVER = [400, 413, 415];
 
 /** @param {string} deviceId @returns {Promise<number>} how many wait still; rejects when the connection fails */
@@ -14,9 +15,9 @@ export async function sendPhotos(deviceId) {
       await photoWasSent(deviceId, photo.id);
     } catch (error) {
       const problem = /** @type {import('./api.js').ApiProblem} */ (error);
-      const { status } = problem;
+      const { status, code } = problem;
       if (NEVER.includes(status)) await photoWasRefused(deviceId, photo.id);
-      else if (status === NOT_YET) waiting += 1;
+      else if (status === NOT_YET || code === BUSY) waiting += 1;
       else throw error;
     }
   }

@@ -14,6 +14,7 @@
         ├── WrongMediaType    415  not JSON
         ├── UpgradeRequired   426  the phone's build is too old
         ├── TooMany           429  slow down
+        ├── Unavailable       503  busy, or the database is locked, away or damaged; ``code`` says which
         └── StoreFull         507  the disk or a household's share of it is full
 
 The class docstring is the default message, so message, class and documentation cannot drift apart.
@@ -135,6 +136,12 @@ class StoreFull(Problem):
     """There is no room left on the server; nothing was stored."""
 
     status, code = 507, "store_full"
+
+
+class Unavailable(Problem):
+    """The server cannot do this just now; nothing was stored."""
+
+    status, code = 503, "busy"
 
 
 class TooMany(Problem):

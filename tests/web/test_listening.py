@@ -6,12 +6,13 @@ import socket
 import threading
 import time
 from collections.abc import Callable, Iterator
-from contextlib import suppress
+from contextlib import ExitStack, suppress
 
 import pytest
+from tests.support.serving import Serving
 from tests.support.sockets import PATIENCE_S, Crowd, connect, get, read_answer, status_of
 
-from broodshelf.web.listening import MOST_BODY_BYTES, Channel, Listener, Patience, listen
+from broodshelf.web.listening import MOST_BODY_BYTES, Patience
 
 HEAD = b"GET / HTTP/1.1\r\nHost: shelf\r\n"
 POST = b"POST / HTTP/1.1\r\nHost: shelf\r\nContent-Length: %d\r\n\r\n"
@@ -25,48 +26,18 @@ def small_app(environ, start_response):
     return [body]
 
 
-class Serving:
-    """A listener in a thread."""
-
-    def __init__(self, app: object, patience: Patience) -> None:
-        self.server = listen(app, "127.0.0.1", 0, patience)
-        self.port = int(self.server.effective_listen[0][1])
-        self.thread = threading.Thread(target=self.server.run)
-        self.thread.start()
-
-    def stop(self) -> None:
-        self.listener.stopping = True
-        self.thread.join(PATIENCE_S)
-
-    def connections(self) -> int:
-        return sum(isinstance(found, Channel) for found in list(self.server.map.values()))
-
-    @property
-    def listener(self) -> Listener:
-        return next(found for found in self.server.map.values() if isinstance(found, Listener))
-
-
 @pytest.fixture
-def serve(monkeypatch: pytest.MonkeyPatch) -> Iterator[Callable[..., int]]:
+def serve() -> Iterator[Callable[..., int]]:
     """Serve an app with some patience; return the port."""
-    made: list[Serving] = []
+    with ExitStack() as all_of_them:
+        made: list[Serving] = []
 
-    def readable(listener: Listener) -> bool:
-        if getattr(listener, "stopping", False):
-            raise SystemExit  # what ends waitress's loop
-        return real(listener)
+        def start(patience: Patience, app: object = small_app) -> int:
+            made.append(all_of_them.enter_context(Serving(app, patience)))
+            return made[-1].port
 
-    real = Listener.readable
-    monkeypatch.setattr(Listener, "readable", readable)
-
-    def start(patience: Patience, app: object = small_app) -> int:
-        made.append(Serving(app, patience))
-        return made[-1].port
-
-    start.connections = lambda: made[-1].connections()  # type: ignore[attr-defined]
-    yield start
-    for serving in made:
-        serving.stop()
+        start.connections = lambda: made[-1].connections()  # type: ignore[attr-defined]
+        yield start
 
 
 def is_closed(connection: socket.socket) -> bool:

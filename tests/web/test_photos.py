@@ -5,10 +5,13 @@ from __future__ import annotations
 import hashlib
 import io
 import random
+import threading
 
 import pytest
 from PIL import Image
 from tests.support.households import HAPPENED
+from tests.support.serving import Serving
+from tests.support.sockets import PATIENCE_S, Crowd, get, read_answer, status_of
 
 from broodshelf.records.database import reading
 
@@ -148,3 +151,34 @@ def test_random_bytes_never_break_it(keeper, photo):
         for _ in range(6):
             body[chance.randrange(len(body))] = chance.randrange(256)
         assert put(keeper, photo(bytes(body)), bytes(body)).status_code in (200, 400)
+
+
+def test_pictures_that_are_hard_to_read_leave_threads_for_everybody_else(app, keeper, photo, monkeypatch):
+    body = jpeg()
+    record_id = photo(body)
+    gate, reading_one = threading.Event(), threading.Event()
+    drawing = app.extensions["broodshelf"].photos._drawing
+
+    def hard(_body: bytes) -> bytes:
+        reading_one.set()
+        gate.wait(PATIENCE_S)
+        return body
+
+    monkeypatch.setattr(drawing, "_ask", hard)
+    cookie = keeper.client.get_cookie("broodshelf_session").value
+    with Serving(app) as serving, Crowd(serving.port) as crowd:
+        head = (
+            f"PUT /api/photos/{record_id} HTTP/1.1\r\nHost: shelf\r\nSec-Fetch-Site: same-origin\r\n"
+            f"Cookie: broodshelf_session={cookie}\r\nContent-Type: image/jpeg\r\nContent-Length: {len(body)}\r\n\r\n"
+        )
+        crowd.add(1, head.encode() + body)
+        assert reading_one.wait(PATIENCE_S)
+        crowd.add(12, head.encode() + body)
+        others = [read_answer(connection) for connection in crowd.connections[1:]]
+        well = status_of(get(serving.port, "/manifest.webmanifest"))
+        gate.set()
+        first = read_answer(crowd.connections[0])
+
+    assert [status_of(answer) for answer in others] == [503] * 12
+    assert all(b"Retry-After: 5" in answer for answer in others)
+    assert (well, status_of(first)) == (200, 200)

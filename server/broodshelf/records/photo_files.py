@@ -7,23 +7,19 @@ but pixels is kept, whatever a client sends.
 from __future__ import annotations
 
 import hashlib
-import io
+import os
 import tempfile
-import warnings
 from pathlib import Path
 from typing import Final
 
-from PIL import Image, ImageOps, UnidentifiedImageError
 from sqlalchemy import Connection
 
 from ..errors import BadRequest, StoreFull, TooLarge
+from .drawing import Drawing
 from .store import read_kind
 from .types import is_sha256
 
 MOST_BYTES: Final = 300_000
-LONGEST_SIDE_PX: Final = 1_600
-MOST_PIXELS: Final = 8_000_000
-"""More would be a small file that unpacks to a huge picture."""
 HOUSEHOLD_BYTES: Final = 1_000_000_000
 KEPT_DAYS: Final = 400
 """A file that no record names is kept as long as a gone row: a restored server may get the record back."""
@@ -33,7 +29,7 @@ class PhotoFiles:
     """The pictures of all households under ``folder``."""
 
     def __init__(self, folder: Path) -> None:
-        self._folder = folder
+        self._folder, self._drawing = folder, Drawing()
 
     def path(self, household_id: str, sha256: str) -> Path | None:
         """Return the file, or None if it has not been sent yet."""
@@ -45,7 +41,8 @@ class PhotoFiles:
     def keep(self, household_id: str, sha256: str, body: bytes) -> None:
         """Store a picture whose hash is ``sha256``; a second time changes nothing.
 
-        Raises ``BadRequest`` for another hash or no JPEG, ``TooLarge``, or ``StoreFull``.
+        Raises ``BadRequest`` for another hash or no JPEG, ``TooLarge``, ``StoreFull``, or ``Unavailable`` while
+        too many pictures wait to be drawn.
         """
         if len(body) > MOST_BYTES:
             raise TooLarge(f"A picture may have at most {MOST_BYTES} bytes.")
@@ -53,16 +50,14 @@ class PhotoFiles:
             raise BadRequest("The picture arrived damaged; send it again.", code="damaged_photo")
         if self.path(household_id, sha256) is not None:
             return
-        drawn = draw_anew(body)
+        drawn = self._drawing.draw(household_id, body)
         folder = self._folder / household_id
         folder.mkdir(parents=True, exist_ok=True)
         if sum(file.stat().st_size for file in folder.iterdir()) + len(drawn) > HOUSEHOLD_BYTES:
             raise StoreFull(
                 "This household's pictures fill their store; delete some, or ask who runs the server."
             )
-        with tempfile.NamedTemporaryFile(dir=folder, delete=False) as scratch:
-            scratch.write(drawn)
-        Path(scratch.name).replace(folder / f"{sha256}.jpg")
+        _write(folder / f"{sha256}.jpg", drawn)
 
     def sweep(self, connection: Connection, now_ms: int) -> int:
         """Delete files of 400 days ago and more that no record names any longer; return how many."""
@@ -78,28 +73,14 @@ class PhotoFiles:
         return swept
 
 
-def draw_anew(body: bytes) -> bytes:
-    """Return the picture as a JPEG of its own: upright, at most 1,600 px, without any metadata.
-
-    Raises ``BadRequest`` if ``body`` is not a JPEG of at most 8 million pixels.
-    """
-    try:
-        with warnings.catch_warnings():
-            warnings.simplefilter("error", Image.DecompressionBombWarning)
-            with Image.open(io.BytesIO(body), formats=("JPEG",)) as picture:
-                if picture.width * picture.height > MOST_PIXELS:
-                    raise BadRequest("This picture has too many pixels.", code="not_a_photo")
-                upright = ImageOps.exif_transpose(picture).convert("RGB")
-    except (
-        UnidentifiedImageError,
-        OSError,
-        SyntaxError,
-        ValueError,
-        Image.DecompressionBombWarning,
-    ) as error:
-        raise BadRequest("This is not a JPEG picture that can be read.", code="not_a_photo") from error
-    upright.thumbnail((LONGEST_SIDE_PX, LONGEST_SIDE_PX))
-    upright.info.clear()
-    drawn = io.BytesIO()
-    upright.save(drawn, "JPEG", quality=82, optimize=True)
-    return drawn.getvalue()
+def _write(target: Path, body: bytes) -> None:
+    """Write a file whole or not at all; what a full disk left of it goes."""
+    with tempfile.NamedTemporaryFile(dir=target.parent, delete=False) as scratch:
+        try:
+            scratch.write(body)
+            scratch.flush()
+            os.fsync(scratch.fileno())
+            Path(scratch.name).replace(target)
+        except OSError:
+            Path(scratch.name).unlink(missing_ok=True)
+            raise
