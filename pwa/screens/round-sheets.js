@@ -5,8 +5,9 @@ import { html } from '../components/html.js';
 import { capital, nameOf, portionInWords, wordFor } from '../components/in-words.js';
 import { Choice, ManyChoice, Sheet, useAttempt } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
+import { endOfDayMs } from '../care/instants.js';
 import { later, logAll } from '../signals/actions.js';
-import { planOf, rowsOf } from '../signals/shelf.js';
+import { planOf, rowsOf, session } from '../signals/shelf.js';
 import { runningTasting } from '../signals/tastings.js';
 import { t } from '../text/en.js';
 import { taskTitle } from './round.js';
@@ -14,6 +15,21 @@ import { taskTitle } from './round.js';
 const HOUR_MS = 3_600_000;
 const EVENING = '18:30';
 const LONGEST_SKIP_DAYS = 7;
+/** What is never skipped, only put off over night: somebody has to look (sync/put_off.py refuses more). */
+const CANNOT_WAIT = ['water', 'room', 'leftovers'];
+const CAN_WAIT_MS = 14 * HOUR_MS;
+
+/**
+ * Until when this phone may put a need off: what cannot wait not for long, and a stand-in not beyond the pass.
+ * @param {string} need @returns {number} ms
+ */
+function latestMs(need) {
+  const lastDay = session.value?.pass?.ends_on;
+  return Math.min(
+    CANNOT_WAIT.includes(need) ? Date.now() + CAN_WAIT_MS - 60_000 : Infinity,
+    lastDay ? endOfDayMs(new Date(`${lastDay}T12:00`)) : Infinity,
+  );
+}
 
 /** @param {number} days @param {string} wallTime @returns {number} that time of the local day, in ms */
 function at(days, wallTime) {
@@ -39,10 +55,12 @@ export function LaterSheet({ item, onClose }) {
   const { attempt, busy, said } = useAttempt();
   const hours = rowsOf('household')[0]?.set.care_hours ?? [];
   const evening = at(0, hours[1] ?? EVENING);
+  const tomorrow = at(1, hours[0] ?? '08:00');
+  const latest = latestMs(item.need);
   /** @param {number} until @param {string} [reason] */
   const put = (until, reason) =>
     attempt(async () => {
-      await later(item, until, reason);
+      await later(item, Math.min(until, latest), reason);
       onClose();
     });
   return html`
@@ -59,18 +77,32 @@ export function LaterSheet({ item, onClose }) {
           </button>
           ${
             evening > Date.now() + HOUR_MS &&
+            evening <= latest &&
             html`
               <button type="button" class="button" disabled=${busy} onClick=${() => put(evening)}>
                 ${t.later.evening}
               </button>
             `
           }
-          <button type="button" class="button" disabled=${busy} onClick=${() => put(at(1, hours[0] ?? '08:00'))}>
-            ${t.later.tomorrow}
-          </button>
+          ${
+            tomorrow <= latest &&
+            html`
+              <button type="button" class="button" disabled=${busy} onClick=${() => put(tomorrow)}>
+                ${t.later.tomorrow}
+              </button>
+            `
+          }
         </div>
       </div>
-      <${Choice} label=${t.later.skip} options=${t.later.why} value=${why} onPick=${setWhy} />
+      ${
+        CANNOT_WAIT.includes(item.need)
+          ? html`
+              <p class="soft">${t.later.cannot_wait}</p>
+            `
+          : html`
+              <${Choice} label=${t.later.skip} options=${t.later.why} value=${why} onPick=${setWhy} />
+            `
+      }
       ${
         why === 'other' &&
         html`

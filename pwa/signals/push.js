@@ -44,8 +44,11 @@ export async function askForNudges() {
   return listen(await navigator.serviceWorker.ready);
 }
 
-/** @param {ServiceWorkerRegistration} registration */
-async function listen(registration) {
+/** Answers after which only a new subscription helps: another key, or an address that another phone listens at. */
+const ANEW = ['other_key', 'endpoint_taken'];
+
+/** @param {ServiceWorkerRegistration} registration @param {boolean} [anew] whether this is the second try */
+async function listen(registration, anew = false) {
   try {
     const key = (await get('/api/me')).vapid_public_key;
     let subscription = await registration.pushManager.getSubscription();
@@ -61,6 +64,10 @@ async function listen(registration) {
     await call('PUT', '/api/push/subscription', { endpoint, keys, key_id: key.slice(0, KEY_ID_LENGTH) });
     patch({ state: 'on', problem: '', health: await get('/api/push/health') });
   } catch (error) {
+    if (!anew && ANEW.includes(/** @type {any} */ (error).code)) {
+      await (await registration.pushManager.getSubscription())?.unsubscribe();
+      return listen(registration, true);
+    }
     patch({ problem: /** @type {Error} */ (error).message });
   }
 }

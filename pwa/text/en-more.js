@@ -162,6 +162,7 @@ export const m = {
       unknown_kind: 'The server does not know this kind of log.',
       kind_differs: 'The server has something else under this id.',
       too_large: 'This is too long.',
+      last_keeper: 'The last keeper cannot be removed; let another keeper in first.',
       purged: 'This was deleted long ago and is not kept any more.',
       parent_missing: 'What this belongs to is not on the server any more.',
     }),

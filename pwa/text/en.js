@@ -93,6 +93,7 @@ export const t = {
     ]),
     own: 'Your reason',
     go: 'Skip it',
+    cannot_wait: 'This can wait over night at most: somebody has to look.',
   },
   kinds: {
     feeding: 'Feeding',

@@ -80,9 +80,10 @@ def test_what_waits_for_a_phone_goes_to_its_new_push_service(shelf: Shelf):
 
 
 def test_one_browser_listens_for_one_device_only(shelf: Shelf):
-    shelf.person("Mira")
-    anton = shelf.person("Anton", listens=False)
-    put(shelf, anton, body())
+    mira, anton = (shelf.person(name, listens=False) for name in ("Mira", "Anton"))
+    the_browser = body()
+    put(shelf, mira, the_browser)
+    put(shelf, anton, the_browser)
 
     assert [row.device_id for row in rows()] == [anton.device_id]
 

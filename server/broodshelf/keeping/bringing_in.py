@@ -126,7 +126,7 @@ def _why(entry: Entry, answer: dict[str, Any]) -> str:
     """Say in words what the operation was refused for."""
     args = answer["args"]
     missing = sorted(required_fields(KINDS[entry.kind]) - entry.values.keys())
-    if args.get("missing") == "itself" or answer.get("code") == "missing_field":
+    if missing and (args.get("missing") == "itself" or answer.get("code") == "missing_field"):
         return f"lacks {' and '.join(missing)}"
     if answer["verdict"] == "deferred":
         return f"names {args['missing']}, which is neither in the file nor on the shelf"

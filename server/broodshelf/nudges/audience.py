@@ -11,13 +11,15 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+PersonRole = Literal["keeper", "stand_in"]
+
 
 @dataclass(frozen=True, slots=True)
 class Person:
     """A keeper or stand-in. ``reachable``: at least one of their phones listens."""
 
     id: str
-    role: Literal["keeper", "stand_in"]
+    role: PersonRole
     reachable: bool
     pass_id: str | None = None
 

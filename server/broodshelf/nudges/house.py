@@ -9,7 +9,7 @@ import json
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass, field
-from typing import Any, Final
+from typing import Any, Final, get_args
 
 from sqlalchemy import Connection, and_, func, select
 
@@ -18,7 +18,7 @@ from ..records.tables import records
 from ..rounds.occurrences import Occurrence
 from ..rounds.tables import occurrences
 from ..rounds.wall_clock import CareClock
-from .audience import Matter, PassDates, Person
+from .audience import Matter, PassDates, Person, PersonRole
 from .tables import nudge_items, nudges, subscriptions
 
 HOUR_MS: Final = 3_600_000
@@ -68,11 +68,15 @@ class Facts:
 def read_houses(
     connection: Connection, household_ids: Collection[str], key_ids: Collection[str], now_ms: int
 ) -> dict[str, House]:
-    """Return who lives there; reachable are those with a mailbox, or a phone that was not revoked, under these keys."""
-    phones: dict[str, list[tuple[str, str]]] = defaultdict(list)
+    """Return who lives there; reachable are those with a mailbox, or a phone that was not revoked, under these keys.
+
+    A person is known by household and id: the same id in another household is somebody else.
+    """
+    phones: dict[str, dict[str, list[tuple[str, str]]]] = defaultdict(lambda: defaultdict(list))
+    s, d = subscriptions.c, devices.c
     for row in connection.execute(
-        select(subscriptions.c.person_id, subscriptions.c.id, subscriptions.c.host)
-        .outerjoin(devices, devices.c.id == subscriptions.c.device_id)
+        select(s.household_id, s.person_id, s.id, s.host)
+        .outerjoin(devices, and_(d.household_id == s.household_id, d.id == s.device_id))
         .where(
             subscriptions.c.household_id.in_(household_ids),
             subscriptions.c.key_id.in_(key_ids),
@@ -80,7 +84,7 @@ def read_houses(
         )
         .order_by(subscriptions.c.id)
     ):
-        phones[row.person_id].append((row.id, row.host))
+        phones[row.household_id][row.person_id].append((row.id, row.host))
     found: dict[str, dict[str, list[tuple[str, dict[str, Any]]]]] = defaultdict(lambda: defaultdict(list))
     for record in connection.execute(
         select(records.c.household_id, records.c.kind, records.c.id, records.c.fields)
@@ -92,25 +96,30 @@ def read_houses(
         .order_by(records.c.id)
     ):
         found[record.household_id][record.kind].append((record.id, json.loads(record.fields)))
-    return {household_id: _house(found[household_id], phones, now_ms) for household_id in household_ids}
+    return {h: _house(h, found[h], phones[h], now_ms) for h in household_ids}
 
 
 def _house(
+    household_id: str,
     found: Mapping[str, list[tuple[str, dict[str, Any]]]],
     phones: Mapping[str, list[tuple[str, str]]],
     now_ms: int,
 ) -> House:
-    household: dict[str, Any] = next((values for _, values in found["household"]), {})
+    household: dict[str, Any] = next((v for id_, v in found["household"] if id_ == household_id), {})
     clock = CareClock.of(household)
     return House(
         clock,
         clock.local_date(now_ms).isoformat(),
         round((household.get("patience_hours") or PATIENCE_HOURS) * HOUR_MS),
-        [Person(id_, v["role"], id_ in phones, v.get("pass_id")) for id_, v in found["person"]],
+        [
+            Person(id_, v["role"], id_ in phones, v.get("pass_id"))
+            for id_, v in found["person"]
+            if v.get("role") in get_args(PersonRole)  # whoever has none is nobody to tell anything
+        ],
         [
             PassDates(id_, frozenset(v.get("colony_ids") or ()), v["starts_on"], v["ends_on"])
             for id_, v in found["pass"]
-            if not v.get("revoked_at_ms")
+            if v.get("starts_on") and v.get("ends_on") and not v.get("revoked_at_ms")
         ],
         phones,
     )

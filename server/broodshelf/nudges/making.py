@@ -192,7 +192,7 @@ def _write_nudges(
     told, items, messages = [], [], []
     for (household_id, person_id, urgent), rows in heard.items():
         latest = max(rows, key=lambda row: row.at_ms)
-        key = (person_id, latest.local_date, latest.slot)
+        key = (household_id, person_id, latest.local_date, latest.slot)
         steps[key] = steps.get(key, 0) + 1
         nudge_id = uuid7(now_ms)
         told.append(
@@ -237,19 +237,21 @@ def _write_nudges(
 
 def _steps_so_far(
     connection: Connection, heard: Heard, houses: Mapping[str, House]
-) -> dict[tuple[str, str, str], int]:
+) -> dict[tuple[str, str, str, str], int]:
     """Return the last step of each person's nudges of these rounds."""
     dates = {houses[household_id].today for household_id, _, _ in heard}
     dates |= {row.local_date for rows in heard.values() for row in rows}
+    n = nudges.c
     rows = connection.execute(
-        select(nudges.c.person_id, nudges.c.local_date, nudges.c.slot, func.max(nudges.c.step).label("step"))
+        select(n.household_id, n.person_id, n.local_date, n.slot, func.max(n.step).label("step"))
         .where(
+            is_among(connection, n.household_id, {household_id for household_id, _, _ in heard}),
             nudges.c.person_id.in_(sorted({person_id for _, person_id, _ in heard})),
             nudges.c.local_date.in_(sorted(dates)),
         )
-        .group_by(nudges.c.person_id, nudges.c.local_date, nudges.c.slot)
+        .group_by(n.household_id, n.person_id, n.local_date, n.slot)
     )
-    return {(row.person_id, row.local_date, row.slot): row.step for row in rows}
+    return {(row.household_id, row.person_id, row.local_date, row.slot): row.step for row in rows}
 
 
 def _item(household_id: str, row: Occurrence, facts: Facts) -> str:

@@ -7,10 +7,11 @@ from collections.abc import Mapping
 from typing import Any, Final
 
 from marshmallow import Schema, ValidationError, fields, validate
-from sqlalchemy import Connection, delete, exists, func, insert, select, update
+from sqlalchemy import Connection, and_, delete, exists, func, insert, or_, select, update
 
 from ..errors import BadRequest, NotFound
 from ..people.actor import Actor
+from ..people.tables import devices
 from ..records.database import writing
 from ..records.ids import uuid7
 from .answers import Gone, Outcome, Sent
@@ -46,7 +47,8 @@ def subscribe(
     """Remember where a phone listens; the phone repeats this at every start. Returns ``{id}``.
 
     Raises ``BadRequest`` naming the field: an address that is not a push service's, keys that cannot encrypt,
-    or a server key (``other_key``) that is no longer the present one, so that the phone subscribes anew.
+    a server key (``other_key``) that is no longer the present one, or an address that another phone listens at
+    (``endpoint_taken``); after the last two the phone subscribes anew.
     """
     try:
         asked = BODY().load(dict(body))
@@ -69,11 +71,7 @@ def subscribe(
             fields={"key_id": "not the present key"},
         )
     s = subscriptions.c
-    connection.execute(  # the same browser under another device: it listens for one household only
-        delete(subscriptions).where(
-            s.host == endpoint.host, s.endpoint == endpoint.url, s.device_id != actor.device_id
-        )
-    )
+    _take_over(connection, actor, endpoint.host, endpoint.url, asked["keys"])
     values = {
         "household_id": actor.household_id,
         "person_id": actor.person_id,
@@ -84,7 +82,9 @@ def subscribe(
         "key_id": key_id,
         "seen_ms": now_ms,
     }
-    before = connection.execute(select(subscriptions).where(s.device_id == actor.device_id)).one_or_none()
+    before = connection.execute(
+        select(subscriptions).where(s.household_id == actor.household_id, s.device_id == actor.device_id)
+    ).one_or_none()
     if before is None:
         _check_room(connection, actor)
         made = uuid7(now_ms)
@@ -96,13 +96,41 @@ def subscribe(
         return {"id": made}
     if before.endpoint != endpoint.url:  # a new start: what was said of the old address does not hold
         values |= {"failures": 0, "suspect_since_ms": None, "outcome": None, "created_ms": now_ms}
-    connection.execute(update(subscriptions).where(s.id == before.id).values(**values))
+    connection.execute(
+        update(subscriptions).where(s.household_id == actor.household_id, s.id == before.id).values(**values)
+    )
     if before.host != endpoint.host:
         d = deliveries.c
         connection.execute(
             update(deliveries).where(d.subscription_id == before.id).values(host=endpoint.host)
         )
     return {"id": before.id}
+
+
+def _take_over(connection: Connection, actor: Actor, host: str, url: str, keys: Mapping[str, str]) -> None:
+    """Let go of the same browser under another device: it listens for one person only.
+
+    An address belongs to the phone that listens there. Only the browser itself knows the secret that came with the
+    address (RFC 8291, section 2), so whoever brings another one, or only the address, is refused.
+    """
+    s, d = subscriptions.c, devices.c
+    found = connection.execute(
+        select(s.household_id, s.id, s.p256dh, s.auth, d.revoked_ms)
+        .outerjoin(devices, and_(d.household_id == s.household_id, d.id == s.device_id))
+        .where(s.host == host, s.endpoint == url)
+        .where(or_(s.household_id != actor.household_id, s.device_id != actor.device_id))
+    ).all()
+    for row in found:
+        same = secrets.compare_digest(row.auth, keys["auth"].rstrip("=")) and secrets.compare_digest(
+            row.p256dh, keys["p256dh"].rstrip("=")
+        )
+        if not same and row.revoked_ms is None:
+            raise BadRequest(
+                "Another phone listens at this address; subscribe again for an address of your own.",
+                code="endpoint_taken",
+                fields={"endpoint": "taken"},
+            )
+        connection.execute(delete(subscriptions).where(s.household_id == row.household_id, s.id == row.id))
 
 
 def unsubscribe(connection: Connection, actor: Actor) -> None:

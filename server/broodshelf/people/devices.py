@@ -9,6 +9,7 @@ from typing import Any
 from sqlalchemy import Connection, insert, select, update
 
 from ..errors import BadRequest, NotFound, SignedOut
+from ..records.store import read_record
 from .actor import Actor, ActorRole
 from .passes import window_of
 from .secrets import hash_token, new_token
@@ -42,12 +43,13 @@ def sign_in(
     now_ms: int,
     pass_id: str | None = None,
 ) -> Session:
-    """Make or renew a device's session. A device id that belongs to another household is refused.
+    """Make or renew a device's session. A device id in use belongs to its owner; to anybody else it is refused.
 
     Phones of a kind call themselves the same; the second of a household gets a number after its name.
     """
     token = new_token()
     row = connection.execute(select(devices).where(devices.c.id == device_id)).one_or_none()
+    owner = (household_id, person_id, role, pass_id)
     values: dict[str, Any] = {
         "household_id": household_id,
         "person_id": person_id,
@@ -61,8 +63,8 @@ def sign_in(
     }
     if row is None:
         connection.execute(insert(devices).values(id=device_id, **values))
-    elif row.household_id == household_id and row.revoked_ms is None:
-        connection.execute(update(devices).where(devices.c.id == device_id).values(**values))
+    elif (row.household_id, row.person_id, row.role, row.pass_id) == owner and row.revoked_ms is None:
+        connection.execute(update(devices).where(*_of(household_id, device_id)).values(**values))
     else:
         raise BadRequest(
             "This device id is taken; the phone should make a new one.",
@@ -99,19 +101,24 @@ def actor_of(connection: Connection, token: str | None, now_ms: int) -> Actor:
             "This session has ended because it was not used for long. Pair the phone again.",
             code="session_old",
         )
+    person = read_record(connection, row.household_id, row.person_id)
+    if person is not None and person.gone:
+        raise SignedOut("A keeper has removed you from this household.", code="device_revoked")
     window = window_of(connection, row.household_id, row.pass_id, now_ms) if row.pass_id else None
     return Actor(row.household_id, row.person_id, row.id, row.role, window)
 
 
-def seen_lately(connection: Connection, device_id: str, now_ms: int) -> bool:
+def seen_lately(connection: Connection, household_id: str, device_id: str, now_ms: int) -> bool:
     """Say whether a device was marked as seen in the last ten minutes, so that a read stays a read."""
-    seen = connection.execute(select(devices.c.last_seen_ms).where(devices.c.id == device_id)).scalar_one()
+    seen = connection.execute(
+        select(devices.c.last_seen_ms).where(*_of(household_id, device_id))
+    ).scalar_one()
     return bool(seen >= now_ms - SEEN_EVERY_MS)
 
 
-def mark_seen(connection: Connection, device_id: str, now_ms: int) -> None:
+def mark_seen(connection: Connection, household_id: str, device_id: str, now_ms: int) -> None:
     """Note that a device was here."""
-    connection.execute(update(devices).where(devices.c.id == device_id).values(last_seen_ms=now_ms))
+    connection.execute(update(devices).where(*_of(household_id, device_id)).values(last_seen_ms=now_ms))
 
 
 def list_devices(connection: Connection, actor: Actor) -> list[dict[str, Any]]:
@@ -138,17 +145,17 @@ def list_devices(connection: Connection, actor: Actor) -> list[dict[str, Any]]:
 
 def revoke_device(connection: Connection, household_id: str, device_id: str, now_ms: int) -> None:
     """End a device's session for good. Raises ``NotFound`` for another household's device."""
-    done = connection.execute(
-        update(devices)
-        .where(devices.c.id == device_id, devices.c.household_id == household_id)
-        .values(revoked_ms=now_ms)
-    )
+    done = connection.execute(update(devices).where(*_of(household_id, device_id)).values(revoked_ms=now_ms))
     if done.rowcount != 1:
         raise NotFound("There is no such phone in this household.")
 
 
-def sign_out(connection: Connection, device_id: str) -> None:
+def sign_out(connection: Connection, household_id: str, device_id: str) -> None:
     """End a session at the phone's own wish: the token stops working, the device may sign in again."""
     connection.execute(
-        update(devices).where(devices.c.id == device_id).values(token_hash=hash_token(new_token()))
+        update(devices).where(*_of(household_id, device_id)).values(token_hash=hash_token(new_token()))
     )
+
+
+def _of(household_id: str, device_id: str) -> tuple[Any, Any]:
+    return devices.c.household_id == household_id, devices.c.id == device_id

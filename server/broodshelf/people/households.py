@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from sqlalchemy import Connection, Row, func, insert, select, update
+from sqlalchemy import Connection, Row, delete, func, insert, select, update
 
 from ..errors import BadRequest, Gone
 from ..records.ids import uuid7
@@ -93,13 +93,26 @@ def _good(connection: Connection, code: str, now_ms: int) -> Row[Any]:
     row = connection.execute(
         select(claim_codes).where(claim_codes.c.code_hash == hash_code(code))
     ).one_or_none()
-    if row is None or row.used_ms is not None or row.expires_ms < now_ms:
+    if row is None or row.used_ms is not None or row.expires_ms < now_ms or _left(connection, row):
         raise Gone(
             "This code is not known, was used, or is older than 24 hours. "
             "Start the server again, or run 'broodshelf pair', for a new one.",
             code="claim_code_ended",
         )
     return row
+
+
+def _left(connection: Connection, row: Row[Any]) -> bool:
+    """Say whether a code is for a person who was deleted meanwhile."""
+    if row.household_id is None or row.person_id is None:
+        return False
+    person = read_record(connection, row.household_id, row.person_id)
+    return person is None or person.gone or person.values.get("role") != "keeper"
+
+
+def forget_old_codes(connection: Connection, now_ms: int) -> None:
+    """Delete claim codes that ended a day ago, used or not."""
+    connection.execute(delete(claim_codes).where(claim_codes.c.expires_ms < now_ms - CLAIM_LASTS_MS))
 
 
 def found_household(

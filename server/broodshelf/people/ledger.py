@@ -12,11 +12,12 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Literal
 
-from sqlalchemy import Connection, delete, update
+from sqlalchemy import Connection, update
 
 from ..records.store import Ledger as Numbering
 from ..records.store import read_record
-from .tables import devices, pass_secrets
+from .passes import end_pass
+from .tables import devices
 
 What = Literal["device", "pass"]
 
@@ -58,7 +59,11 @@ def apply_revocations(connection: Connection, revocations: Revocations) -> int:
         if what == "device":
             done = connection.execute(
                 update(devices)
-                .where(devices.c.id == revoked_id, devices.c.revoked_ms.is_(None))
+                .where(
+                    devices.c.household_id == household_id,
+                    devices.c.id == revoked_id,
+                    devices.c.revoked_ms.is_(None),
+                )
                 .values(revoked_ms=at_ms)
             )
             forgotten += done.rowcount
@@ -66,8 +71,7 @@ def apply_revocations(connection: Connection, revocations: Revocations) -> int:
         record = read_record(connection, household_id, revoked_id)
         if record is not None and not record.values.get("revoked_at_ms"):
             numbering = Numbering(connection, household_id)
-            numbering.put(revoked_id, "pass", {"revoked_at_ms": at_ms}, now_ms=at_ms)
-            connection.execute(delete(pass_secrets).where(pass_secrets.c.pass_id == revoked_id))
+            end_pass(numbering, revoked_id, at_ms)
             numbering.flush()
             forgotten += 1
     return forgotten

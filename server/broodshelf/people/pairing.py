@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-from sqlalchemy import Connection, insert, select, update
+from sqlalchemy import Connection, delete, func, insert, select, update
 
-from ..errors import Gone, NotFound
+from ..errors import Gone, NotFound, TooMany
 from ..records.ids import uuid7
 from ..records.store import Ledger, read_record
 from .actor import Actor
@@ -16,6 +16,10 @@ from .secrets import hash_code, hash_token, new_code, new_token
 from .tables import pairings
 
 LASTS_MS = 10 * 60_000
+KEPT_MS = 24 * 3600 * 1000
+"""How long a pairing that is over is kept, so that a phone that collects late is told so."""
+MOST_OPEN = 5_000
+"""Pairings that wait at once on a server; each is a few hundred bytes and gone after a day."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +44,9 @@ class Collected:
 
 def ask(connection: Connection, device_id: str, device_name: str, now_ms: int) -> Asked:
     """Open a pairing for a new phone. Lasts ten minutes, works once."""
+    waiting = select(func.count()).select_from(pairings).where(pairings.c.expires_ms >= now_ms)
+    if connection.execute(waiting).scalar_one() >= MOST_OPEN:
+        raise TooMany("Too many phones ask to be let in at this moment; try again soon.", retry_after_s=600)
     asked = Asked(uuid7(now_ms), new_code(), new_token(), now_ms + LASTS_MS)
     connection.execute(
         insert(pairings).values(
@@ -78,7 +85,7 @@ def approve(
         ledger.flush()
     else:
         person = read_record(connection, actor.household_id, person_id)
-        if person is None or person.kind != "person" or person.values.get("role") != "keeper":
+        if person is None or person.gone or person.kind != "person" or person.values.get("role") != "keeper":
             raise NotFound("There is no such keeper in this household.")
     connection.execute(
         update(pairings)
@@ -106,6 +113,11 @@ def collect(connection: Connection, pairing_id: str, collect_secret: str, now_ms
     if done.rowcount != 1:
         raise Gone("This code was used already.", code="pairing_ended")
     return Collected(row.device_id, row.device_name, row.household_id, row.person_id)
+
+
+def forget_old(connection: Connection, now_ms: int) -> None:
+    """Delete pairings that ended a day ago."""
+    connection.execute(delete(pairings).where(pairings.c.expires_ms < now_ms - KEPT_MS))
 
 
 def _open(connection: Connection, code: str, now_ms: int) -> Any:

@@ -13,8 +13,9 @@ from ..errors import Gone, NotAllowed, NotFound, SignedOut
 from ..records.store import Ledger, Record, read_record
 from .actor import PassState, PassWindow
 from .households import add_person
+from .put_offs import shorten_put_offs
 from .secrets import hash_code, hash_token, new_code, new_token
-from .tables import devices, pass_secrets
+from .tables import devices, feed_tokens, pass_secrets
 
 MOST_DEVICES = 2
 """How many phones a pass admits: the stand-in's and a spare."""
@@ -75,7 +76,7 @@ def make_link(connection: Connection, household_id: str, pass_id: str, now_ms: i
     if record.gone or record.values.get("revoked_at_ms"):
         raise NotAllowed("This pass was taken back; make a new one.", code="pass_revoked")
     link = PassLink(new_token(), new_code())
-    connection.execute(delete(pass_secrets).where(pass_secrets.c.pass_id == pass_id))
+    connection.execute(delete(pass_secrets).where(*_of(household_id, pass_id)))
     connection.execute(
         insert(pass_secrets).values(
             pass_id=pass_id,
@@ -115,7 +116,11 @@ def admit(connection: Connection, household_id: str, record: Record, now_ms: int
     admitted = connection.execute(
         select(func.count())
         .select_from(devices)
-        .where(devices.c.pass_id == record.id, devices.c.revoked_ms.is_(None))
+        .where(
+            devices.c.household_id == household_id,
+            devices.c.pass_id == record.id,
+            devices.c.revoked_ms.is_(None),
+        )
     ).scalar_one()
     if admitted >= MOST_DEVICES:
         raise NotAllowed(
@@ -127,15 +132,31 @@ def admit(connection: Connection, household_id: str, record: Record, now_ms: int
     return person_id
 
 
-def revoke_pass(connection: Connection, household_id: str, pass_id: str, now_ms: int) -> None:
-    """Take a pass back: its link and its phones stop working at once."""
-    ledger = Ledger(connection, household_id)
+def end_pass(ledger: Ledger, pass_id: str, now_ms: int) -> set[str] | None:
+    """End a pass with its link, code, calendar and what its stand-ins put off; the caller flushes the ledger.
+
+    Returns the colonies whose plans have to be made again, None where there is no such pass.
+    """
     record = ledger.get(pass_id)
     if record is None or record.kind != "pass":
-        raise NotFound("There is no such pass.")
-    ledger.put(pass_id, "pass", {"revoked_at_ms": now_ms}, now_ms=now_ms)
-    connection.execute(delete(pass_secrets).where(pass_secrets.c.pass_id == pass_id))
-    ledger.flush()
+        return None
+    if not record.values.get("revoked_at_ms"):
+        ledger.put(pass_id, "pass", {"revoked_at_ms": now_ms}, now_ms=now_ms)
+    for table in (pass_secrets, feed_tokens):
+        ledger.connection.execute(
+            delete(table).where(table.c.household_id == ledger.household_id, table.c.pass_id == pass_id)
+        )
+    return shorten_put_offs(ledger, pass_id, now_ms, now_ms)
+
+
+def hold_to_dates(ledger: Ledger, pass_id: str, now_ms: int) -> set[str]:
+    """After a change of a pass: what was put off under it ends with it. Returns the colonies concerned."""
+    record = ledger.get(pass_id)
+    if record is None or record.kind != "pass":
+        return set()
+    ended = record.gone or record.values.get("revoked_at_ms")
+    ends_ms = now_ms if ended else _window(ledger.connection, ledger.household_id, record, now_ms).ends_ms
+    return shorten_put_offs(ledger, pass_id, ends_ms, now_ms)
 
 
 def pass_status(connection: Connection, household_id: str, pass_id: str, now_ms: int) -> dict[str, Any]:
@@ -146,10 +167,14 @@ def pass_status(connection: Connection, household_id: str, pass_id: str, now_ms:
     revoked = record.gone or record.values.get("revoked_at_ms")
     state = "revoked" if revoked else _window(connection, household_id, record, now_ms).state
     made = connection.execute(
-        select(pass_secrets.c.made_ms).where(pass_secrets.c.pass_id == pass_id)
+        select(pass_secrets.c.made_ms).where(*_of(household_id, pass_id))
     ).scalar_one_or_none()
     phones = connection.execute(
-        select(devices).where(devices.c.pass_id == pass_id, devices.c.revoked_ms.is_(None))
+        select(devices).where(
+            devices.c.household_id == household_id,
+            devices.c.pass_id == pass_id,
+            devices.c.revoked_ms.is_(None),
+        )
     ).all()
     return {
         "state": state,
@@ -157,3 +182,7 @@ def pass_status(connection: Connection, household_id: str, pass_id: str, now_ms:
         "devices": [{"id": d.id, "name": d.name, "last_seen_ms": d.last_seen_ms} for d in phones],
         "last_used_ms": max((d.last_seen_ms for d in phones), default=None),
     }
+
+
+def _of(household_id: str, pass_id: str) -> tuple[Any, Any]:
+    return pass_secrets.c.household_id == household_id, pass_secrets.c.pass_id == pass_id

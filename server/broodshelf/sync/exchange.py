@@ -11,6 +11,8 @@ from sqlalchemy import Connection
 
 from ..errors import WrongDevice
 from ..people.actor import Actor
+from ..people.leaving import NOBODY, Left, end_people
+from ..people.passes import hold_to_dates
 from ..records.store import Ledger
 from . import envelope
 from .feed import Cursor, Page, read_page
@@ -28,6 +30,8 @@ class Answer:
     text: str
     rev: int
     epoch: str
+    left: Left = NOBODY
+    """What ended because people were deleted: the caller ends where they listen, and notes it outside the database."""
 
 
 def exchange(
@@ -45,14 +49,17 @@ def exchange(
         ledger, actor, request.operations, now_ms, epoch_known=request.epoch == ledger.epoch
     )
     ledger.flush()
-    touched = outcome.touched
+    left = end_people(ledger, outcome.left, now_ms) if outcome.left else NOBODY
+    held = [hold_to_dates(ledger, pass_id, now_ms) for pass_id in sorted(outcome.passes)]
+    ledger.flush()
+    touched = outcome.touched.union(left.colonies, *held)
     if outcome.touches_all:
         touched = touched | known_colonies(connection, actor.household_id)
     if touched:
         recompute(ledger, touched, now_ms)
         ledger.flush()
     page = _page(connection, actor, request, ledger)
-    return Answer(_text(ledger, outcome.answers, page, actor, now_ms), ledger.rev, ledger.epoch)
+    return Answer(_text(ledger, outcome.answers, page, actor, now_ms), ledger.rev, ledger.epoch, left)
 
 
 def _page(connection: Connection, actor: Actor, request: envelope.SyncRequest, ledger: Ledger) -> Page:

@@ -23,6 +23,8 @@ from ..records.store import Ledger, Record, Revision
 from ..records.tables import operations as operations_table
 from ..records.types import happened_ms, is_uuid
 from .envelope import MOST_OPERATIONS, Operation
+from .house_rules import house_refusal
+from .put_off import put_off_refusal
 from .repeats import answered_tasks, is_repeat
 
 LARGEST_SET_BYTES: Final = 32_768
@@ -44,6 +46,10 @@ class Outcome:
     """Records that an earlier operation of the same request would have made, had its parent been here."""
     purged: frozenset[str] = frozenset()
     """Which of the mentioned records were purged: they stay gone."""
+    passes: set[str] = field(default_factory=set)
+    """Passes that changed: what was put off under them may end earlier now."""
+    left: set[str] = field(default_factory=set)
+    """People who were deleted: what they came in by ends with them (``people.leaving``)."""
 
 
 class _Refused(Exception):  # noqa: N818 - an answer, not a failure
@@ -184,6 +190,12 @@ def _apply(
     if record is not None and record.kind != op.kind:
         raise _Refused("kind_differs", kind=record.kind)
     _guard(actor, kind, op, values, record)
+    refusal = house_refusal(ledger, op, values, record)
+    if refusal is None and op.kind == "later":
+        whole = {**(record.values if record is not None else {}), **values}
+        refusal = put_off_refusal(ledger, actor, op.id, whole, now_ms)
+    if refusal is not None:
+        raise _Refused(refusal.code, field=refusal.field, why=refusal.why)
     if op.adopt and (record is not None or op.id in outcome.purged):
         return {"op_id": op.op_id, "verdict": "applied", "rev": record.rev if record else 0, "conflicts": []}
     if op.id in outcome.purged:
@@ -287,6 +299,10 @@ def _store(
     record.stamps.update(dict.fromkeys(merged.wins, (ledger.rev + 1, made, actor.device_id)))
     revision = Revision(op.id, op.op_id, actor.person_id, actor.device_id, now_ms, values, before, beaten)
     rev = ledger.write(record, revision)
+    if op.kind == "pass":
+        outcome.passes.add(record.id)
+    if op.kind == "person" and record.gone:
+        outcome.left.add(record.id)
     outcome.touched |= _colonies(record)
     outcome.touches_all = outcome.touches_all or op.kind in HOUSE_WIDE
     return {"op_id": op.op_id, "verdict": "applied", "rev": rev, "conflicts": conflicts}

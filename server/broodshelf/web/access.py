@@ -61,16 +61,16 @@ def look_claim() -> Response:
 @blueprint.get("/me")
 def me() -> Response:
     """Say who this phone is."""
-    return jsonify(describe(p.actor()))
+    return jsonify(describe(p.actor(after_the_pass=True)))
 
 
 @blueprint.post("/logout")
 def logout() -> Response:
     """End this phone's session at its own wish."""
-    actor = p.actor()
+    actor = p.actor(after_the_pass=True)
     p.body()
     with writing() as connection:
-        devices.sign_out(connection, actor.device_id)
+        devices.sign_out(connection, actor.household_id, actor.device_id)
         forget_device(connection, actor.household_id, actor.device_id)
     response = jsonify({})
     response.delete_cookie(
@@ -121,7 +121,7 @@ def look_pairing() -> Response:
     """Show the keeper which phone shows this code."""
     p.keeper()
     body = p.body()
-    p.count_try("look")
+    p.count_try("approve")
     with reading() as connection:
         return jsonify(pairing.look(connection, body["code"], p.now_ms()))
 
@@ -133,6 +133,7 @@ def approve_pairing() -> Response:
     body = p.body()
     if ("person_id" in body) == ("person_name" in body):
         raise BadRequest("Give either person_id or person_name.", fields={"person_id": "one of the two"})
+    p.count_try("approve")
     with writing() as connection:
         pairing.approve(
             connection,

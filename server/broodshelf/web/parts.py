@@ -79,22 +79,33 @@ def cookie_name() -> str:
     return "__Host-session" if parts().settings.secure else "broodshelf_session"
 
 
-def actor() -> Actor:
-    """Return who is asking, or raise ``SignedOut``."""
+def actor(*, after_the_pass: bool = False) -> Actor:
+    """Return who is asking, or raise ``SignedOut``.
+
+    A pass that has ended lets its phones do nothing more, except at the few addresses that say ``after_the_pass``:
+    those that take what was logged in its dates without a signal, and that let the phone leave.
+    """
     if "actor" not in g:
         with reading() as connection:
-            g.actor = actor_of(connection, request.cookies.get(cookie_name()), now_ms())
-            lately = seen_lately(connection, g.actor.device_id, now_ms())
+            found = actor_of(connection, request.cookies.get(cookie_name()), now_ms())
+            lately = seen_lately(connection, found.household_id, found.device_id, now_ms())
         if not lately:
             with writing() as connection:
-                mark_seen(connection, g.actor.device_id, now_ms())
-    return cast(Actor, g.actor)
+                mark_seen(connection, found.household_id, found.device_id, now_ms())
+        g.actor = found
+    found = cast(Actor, g.actor)
+    if found.window is not None and found.window.state == "ended" and not after_the_pass:
+        raise NotAllowed(
+            f"This pass ended on {found.window.ends_on}. What was logged until then is still taken.",
+            code="pass_ended",
+        )
+    return found
 
 
 def actor_or_none() -> Actor | None:
     """Return who is asking, or None for nobody."""
     try:
-        return actor()
+        return actor(after_the_pass=True)
     except SignedOut:
         return None
 

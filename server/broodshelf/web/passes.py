@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from flask import Blueprint, Response, jsonify
 
-from ..errors import BadRequest
+from ..errors import BadRequest, NotFound
 from ..people import devices, passes
 from ..records.database import reading, writing
+from ..records.store import Ledger
+from ..rounds.recompute import touched
 from . import parts as p
 from .access import qr_svg, signed_in
 
@@ -38,7 +40,14 @@ def revoke(pass_id: str) -> Response:
     actor = p.keeper()
     p.body()
     with writing() as connection:
-        passes.revoke_pass(connection, actor.household_id, p.check_id(pass_id), p.now_ms())
+        ledger = Ledger(connection, actor.household_id)
+        colonies = passes.end_pass(ledger, p.check_id(pass_id), p.now_ms())
+        if colonies is None:
+            raise NotFound("There is no such pass.")
+        ledger.flush()
+        if colonies:
+            touched(ledger, colonies, p.now_ms())
+            ledger.flush()
         p.parts().revocations.add("pass", actor.household_id, pass_id, p.now_ms())
     return jsonify({})
 

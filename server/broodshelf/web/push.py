@@ -24,7 +24,7 @@ def subscribe() -> Response:
 @blueprint.delete("/subscription")
 def unsubscribe() -> Response:
     """Forget where this phone listens."""
-    actor = p.actor()
+    actor = p.actor(after_the_pass=True)
     p.body()
     with writing() as connection:
         subscriptions.unsubscribe(connection, actor)

@@ -14,6 +14,7 @@ from ..rounds.recompute import touched
 from ..sync.exchange import exchange
 from . import parts as p
 from .access import qr_svg
+from .seeing_off import see_off
 
 blueprint = Blueprint("sync", __name__, url_prefix="/api")
 
@@ -27,10 +28,11 @@ GZIP_LEVEL: Final = 2
 @blueprint.post("/sync")
 def sync() -> Response:
     """Make one round trip (docs/sync.md)."""
-    actor = p.actor()
+    actor = p.actor(after_the_pass=True)
     body = p.json_body(p.SYNC_BODY_BYTES)
     with writing() as connection:
         answer = exchange(connection, actor, body, p.now_ms(), touched)
+        see_off(connection, actor.household_id, answer.left)
     p.parts().marks.note(actor.household_id, answer.rev, answer.epoch)
     return _sent(answer.text.encode())
 

@@ -1,0 +1,22 @@
+"""People who were deleted: the end of where they listen, and the note of it that outlives a restore."""
+
+from __future__ import annotations
+
+from sqlalchemy import Connection
+
+from ..nudges.mail import forget_mailbox
+from ..nudges.subscriptions import forget_device
+from ..people.leaving import Left
+from . import parts as p
+
+
+def see_off(connection: Connection, household_id: str, left: Left) -> None:
+    """End where these people and phones listen, and note them as ended before the database says so."""
+    revocations, now_ms = p.parts().revocations, p.now_ms()
+    for person_id in left.people:
+        forget_mailbox(connection, household_id, person_id)
+    for device_id in left.devices:
+        forget_device(connection, household_id, device_id)
+        revocations.add("device", household_id, device_id, now_ms)
+    for pass_id in left.passes:
+        revocations.add("pass", household_id, pass_id, now_ms)
