@@ -21,10 +21,9 @@ from ..records.purge import purged_among
 from ..records.schemas import check_fields
 from ..records.store import Ledger, Record, Revision
 from ..records.tables import operations as operations_table
-from ..records.types import happened_ms, is_uuid
+from ..records.types import is_uuid
 from .envelope import MOST_OPERATIONS, Operation
-from .house_rules import house_refusal
-from .put_off import put_off_refusal
+from .guard import Refused, guard
 from .repeats import answered_tasks, is_repeat
 
 LARGEST_SET_BYTES: Final = 32_768
@@ -50,11 +49,6 @@ class Outcome:
     """Passes that changed: what was put off under them may end earlier now."""
     left: set[str] = field(default_factory=set)
     """People who were deleted: what they came in by ends with them (``people.leaving``)."""
-
-
-class _Refused(Exception):  # noqa: N818 - an answer, not a failure
-    def __init__(self, code: str, **args: Any) -> None:
-        self.code, self.args_ = code, args
 
 
 class _Deferred(Exception):  # noqa: N818
@@ -129,7 +123,7 @@ def _verdict(
 ) -> dict[str, Any]:
     try:
         return _apply(ledger, actor, op, now_ms, repeats, outcome)
-    except _Refused as refusal:
+    except Refused as refusal:
         return _rejected(op, refusal.code, **refusal.args_)
     except _Deferred as wait:
         return {"op_id": op.op_id, "verdict": "deferred", "args": {"missing": wait.missing}}
@@ -178,51 +172,26 @@ def _apply(
 ) -> dict[str, Any]:
     kind = KINDS.get(op.kind)
     if kind is None:
-        raise _Refused("unknown_kind", kind=op.kind)
+        raise Refused("unknown_kind", kind=op.kind)
     if kind.group == "derived":
-        raise _Refused("not_allowed")
+        raise Refused("not_allowed")
     values, error = check_fields(op.kind, op.set)
     if error is not None:
         if len(json.dumps(op.set, ensure_ascii=False)) > LARGEST_SET_BYTES:
-            raise _Refused("too_large", bytes=LARGEST_SET_BYTES)
-        raise _Refused(error.code, field=error.field, why=error.why)
+            raise Refused("too_large", bytes=LARGEST_SET_BYTES)
+        raise Refused(error.code, field=error.field, why=error.why)
     record = ledger.get(op.id)
     if record is not None and record.kind != op.kind:
-        raise _Refused("kind_differs", kind=record.kind)
-    _guard(actor, kind, op, values, record)
-    refusal = house_refusal(ledger, op, values, record)
-    if refusal is None and op.kind == "later":
-        whole = {**(record.values if record is not None else {}), **values}
-        refusal = put_off_refusal(ledger, actor, op.id, whole, now_ms)
-    if refusal is not None:
-        raise _Refused(refusal.code, field=refusal.field, why=refusal.why)
+        raise Refused("kind_differs", kind=record.kind)
+    guard(ledger, actor, kind, op, values, record, now_ms)
     if op.adopt and (record is not None or op.id in outcome.purged):
         return {"op_id": op.op_id, "verdict": "applied", "rev": record.rev if record else 0, "conflicts": []}
     if op.id in outcome.purged:
-        raise _Refused("purged")
+        raise Refused("purged")
     if record is None:
         _require_whole(kind, op, values, outcome.awaited)
     _require_parents(ledger, kind, values, outcome.purged)
     return _store(ledger, actor, kind, op, values, record, now_ms, repeats, outcome)
-
-
-def _guard(actor: Actor, kind: Kind, op: Operation, values: dict[str, Any], record: Record | None) -> None:
-    """Refuse what this actor may not write; for a stand-in also what lies outside the pass."""
-    for name in values:
-        writers = kind.fields[name].writers
-        if actor.role not in writers and not (op.adopt and actor.role == "keeper"):
-            raise _Refused("not_allowed", field=name)
-    if actor.window is None:
-        return
-    if kind.group != "event" or (record is not None and record.person_id != actor.person_id):
-        raise _Refused("not_allowed")
-    stood = record.values if record is not None else {}
-    whole = {**stood, **values}
-    happened = whole.get("happened_at")
-    if whole.get("colony_id") not in actor.window.colony_ids or (
-        happened and not actor.window.starts_ms <= happened_ms(happened) < actor.window.ends_ms
-    ):
-        raise _Refused("outside_pass")
 
 
 def _require_whole(kind: Kind, op: Operation, values: dict[str, Any], awaited: set[str]) -> None:
@@ -238,7 +207,7 @@ def _require_whole(kind: Kind, op: Operation, values: dict[str, Any], awaited: s
         return
     meant_whole = any(kind.fields[name].required and kind.fields[name].refers_to for name in values)
     if missing and (op.adopt or meant_whole):
-        raise _Refused("missing_field", field=min(missing))
+        raise Refused("missing_field", field=min(missing))
     raise _Deferred("itself")
 
 
@@ -249,11 +218,11 @@ def _require_parents(ledger: Ledger, kind: Kind, values: dict[str, Any], purged:
             continue
         parent = ledger.get(value)
         if parent is None and value in purged:
-            raise _Refused("parent_missing", missing=value)
+            raise Refused("parent_missing", missing=value)
         if parent is None:
             raise _Deferred(value)
         if parent.kind != target:
-            raise _Refused("bad_value", field=name, why=f"Names a {parent.kind}, not a {target}.")
+            raise Refused("bad_value", field=name, why=f"Names a {parent.kind}, not a {target}.")
 
 
 def _store(
