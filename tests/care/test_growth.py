@@ -175,6 +175,14 @@ def test_a_season_begins_at_the_shortest_day_for_species_that_rest():
     assert len(south) == 5  # the southern year began on 21 June
 
 
+def test_a_colonys_own_rest_begins_its_season():
+    now_ms = START_MS + 30 * DAY_MS
+    log = counts((-100, 10), (-20, 12), (-5, 13), (10, 20))
+    woke_ms = START_MS - 10 * DAY_MS
+
+    assert [workers for _, workers in season_points(log, now_ms, rests=True, woke_ms=woke_ms)] == [13, 20]
+
+
 def test_counts_that_fall_to_zero_begin_anew_and_later_of_two_within_an_hour_stands():
     now_ms = START_MS + 60 * DAY_MS
     log = counts((0, 12), (10, 0), (20, 5), (30, 6), (30.01, 7), (40, None))

@@ -95,9 +95,11 @@ class Growth:
 
 
 def season_points(
-    counts: Sequence[Count], now_ms: int, *, rests: bool, latitude_sign: int = 1
+    counts: Sequence[Count], now_ms: int, *, rests: bool, latitude_sign: int = 1, woke_ms: int | None = None
 ) -> tuple[Point, ...]:
     """Return the counted numbers of the season: since the shortest day for a species that rests, else of a year.
+
+    ``woke_ms``: when its own last rest ended; that begins the season, wherever the shortest day lies.
 
     Coarse counts are no numbers and are left out; of two within an hour the later one stands. A count of zero
     begins anew: growth is not forecast across it.
@@ -109,6 +111,8 @@ def season_points(
         if solstice > today:
             solstice = solstice.replace(year=solstice.year - 1)
         since_ms = (solstice.toordinal() - dt.date(1970, 1, 1).toordinal()) * DAY_MS
+    if woke_ms is not None:
+        since_ms = max(woke_ms, now_ms - 365 * DAY_MS)
     points: list[Point] = []
     for count in counts:
         if count.workers is None or not since_ms <= count.at_ms <= now_ms:

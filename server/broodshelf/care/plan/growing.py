@@ -28,7 +28,7 @@ def growth_of(known: Known) -> Growth | None:
         return None
     points = season_points(
         known.history.counts, known.now_ms, rests=known.species.rest is not None,
-        latitude_sign=known.state.latitude_sign,
+        latitude_sign=known.state.latitude_sign, woke_ms=known.switched.awake_from_ms,
     )  # fmt: skip
     growth = fit_growth(points)
     return growth if growth is None or known.now_ms - growth.as_of_ms <= OLD_DAYS * DAY_MS else None
