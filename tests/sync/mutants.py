@@ -15,7 +15,7 @@ from tests.support.stored_phone import Answer, Held, Network, StoredPhone
 
 from broodshelf.records import epochs, purge, store
 from broodshelf.records.merge import Merged, merge
-from broodshelf.sync import exchange, operations
+from broodshelf.sync import answering, exchange, operations
 
 
 @dataclass(frozen=True)
@@ -48,13 +48,13 @@ AWAY = {"log": 6, "void": 8, "sync": 12, "days": 5, "rename": 6}
 
 
 def op_id_not_unique(patch: pytest.MonkeyPatch) -> None:
-    patch.setattr(operations, "_earlier_answers", lambda _ledger, _ids: {})
+    patch.setattr(answering, "_earlier_answers", lambda _ledger, _ids: {})
 
     def insert_or_ignore(connection: Any, table: Any, rows: list[Any]) -> None:
         if rows:
             connection.execute(sqlalchemy.insert(table).prefix_with("OR IGNORE"), rows)
 
-    patch.setattr(operations, "insert_rows", insert_or_ignore)
+    patch.setattr(answering, "insert_rows", insert_or_ignore)
 
 
 def epoch_ignored(patch: pytest.MonkeyPatch) -> None:

@@ -20,9 +20,9 @@ from ..records.ids import uuid7
 from ..records.kinds import KINDS, required_fields
 from ..records.store import Ledger, read_kind
 from ..records.tables import households
+from ..sync.answering import answer_operations
 from ..sync.envelope import Operation
 from ..sync.exchange import Recompute
-from ..sync.operations import answer_operations
 from ..sync.scope import known_colonies
 from .entries import EXPORTED, BadRow, Entry, Export
 

@@ -6,7 +6,6 @@ slow gets more, because its lanes only wait. Killed in the middle, a process rep
 
 from __future__ import annotations
 
-import logging
 import time
 import uuid
 from collections import Counter
@@ -16,7 +15,7 @@ from typing import Final
 
 from flask import Flask
 
-from ..logs import say
+from ..logs import say_failure
 from ..records.database import reading, writing
 from .answers import Outcome, Refused, RetryLater, Sent
 from .grouping import compose, compose_short, compose_test
@@ -97,9 +96,8 @@ class Lanes:
     def _lane(self, host: str, now_ms: int) -> None:
         try:
             self._run(host, now_ms)
-        except Exception as error:
-            say("sending failed", logging.ERROR, error=type(error).__name__)
-            logging.getLogger("broodshelf").exception("traceback of a lane")
+        except Exception as error:  # noqa: BLE001 - the next tick opens the lane again
+            say_failure("sending failed", error)
         finally:
             with self._changed:
                 self._busy[host] -= 1
@@ -151,7 +149,7 @@ class Lanes:
         try:
             body = self._body(message)
         except Exception as error:  # noqa: BLE001 - one message that cannot be made must not hold up the rest
-            say("message failed", logging.ERROR, error=type(error).__name__)
+            say_failure("message failed", error)
             return Refused("broken")
         ttl_s = (message.useless_ms - now_ms) // 1000
         sender = self._mail if message.host == MAIL else self._sender

@@ -18,7 +18,7 @@ from apscheduler.schedulers.blocking import BlockingScheduler
 from flask import Flask
 from sqlalchemy import Connection, func, select, update
 
-from ..logs import say
+from ..logs import say, say_failure
 from ..records.database import reading, writing
 from ..records.store import Ledger
 from ..rounds.recompute import RETRY_MS, all_stale, stale, stale_households
@@ -117,9 +117,8 @@ class Nudger:
         """Tick; a failure (a database that is away) is logged and the next tick tries again."""
         try:
             self.tick(self._clock())
-        except Exception as error:
-            say("tick failed", logging.ERROR, error=type(error).__name__)
-            logging.getLogger("broodshelf").exception("traceback of a tick")
+        except Exception as error:  # noqa: BLE001 - see above
+            say_failure("tick failed", error)
 
     def _each(
         self,
@@ -189,8 +188,7 @@ class Nudger:
 
     def _put_aside(self, household_id: str, error: Exception, now_ms: int) -> None:
         """Let a household that fails rest for an hour, so that it cannot keep the nudger busy with failing."""
-        say("nudges failed", logging.ERROR, household_id=household_id, error=type(error).__name__)
-        logging.getLogger("broodshelf").error("traceback of household %s", household_id, exc_info=error)
+        say_failure("nudges failed", error, household_id=household_id)
         later_ms = now_ms + RETRY_MS
         with writing() as connection:
             connection.execute(

@@ -16,6 +16,9 @@ from typing import Any
 from flask import Flask, current_app
 from flask_sqlalchemy import SQLAlchemy
 from sqlalchemy import Connection, Engine, MetaData, event
+from sqlalchemy.exc import DataError, IntegrityError, NotSupportedError, ProgrammingError, SQLAlchemyError
+
+from ..errors import BroodshelfError
 
 NAMING = {
     "ix": "ix_%(table_name)s_%(column_0_N_name)s",
@@ -36,6 +39,10 @@ _TURN = "broodshelf.turn"
 
 def prepare(app: Flask) -> None:
     """Attach the engine to ``app`` and set what SQLite needs on every connection."""
+    app.config["SQLALCHEMY_ENGINE_OPTIONS"] = {
+        **app.config.get("SQLALCHEMY_ENGINE_OPTIONS", {}),
+        "hide_parameters": True,  # an error must not carry what people wrote, or the hash of a token, into a log
+    }
     db.init_app(app)
     app.extensions[_TURN] = Lock()
     with app.app_context():
@@ -77,6 +84,16 @@ def writing() -> Iterator[Connection]:
         connection.begin(),
     ):
         yield connection
+
+
+def is_about_one_row(error: Exception) -> bool:
+    """Say whether an error comes from what was to be stored or reckoned, so that trying the same again is no use.
+
+    A database that is away, locked, full or damaged is another matter: then the whole request fails and is sent again.
+    """
+    if isinstance(error, SQLAlchemyError):
+        return isinstance(error, (DataError, IntegrityError, NotSupportedError, ProgrammingError))
+    return not isinstance(error, (OSError, MemoryError, BroodshelfError))
 
 
 def _turn() -> AbstractContextManager[object]:

@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
-from typing import Any
+from typing import Any, Final
 
 from marshmallow import Schema, ValidationError
 
 from .kinds import KINDS
 from .quick import NOT_SURE, Quick, quick_check
+
+LONGEST_NAME: Final = 60
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +38,8 @@ def check_fields(kind: str, values: Mapping[str, Any]) -> tuple[dict[str, Any], 
     specs = KINDS[kind].fields
     for name, value in values.items():
         if name not in specs:
-            return {}, FieldError("unknown_field", name, f"A {kind} has no field {name!r}.")
+            short = name[:LONGEST_NAME]  # the answer is kept: it may not be as long as whoever sent it likes
+            return {}, FieldError("unknown_field", short, f"A {kind} has no field {short!r}.")
         if value is None and specs[name].required:
             return {}, FieldError("bad_value", name, "May not be empty.")
     loaded = _quickly(kind, values)

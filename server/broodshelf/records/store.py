@@ -7,7 +7,8 @@ reader's cursor can never miss a row.
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -153,6 +154,20 @@ class Ledger:
             )
         self._first_rev = self.rev
         self._new, self._changed, self._history, self._texts = {}, {}, [], {}
+
+    @contextmanager
+    def savepoint(self) -> Iterator[None]:
+        """Write what happens inside by itself: when it raises, nothing of it stands and the ledger is as before."""
+        self.flush()
+        rev = self.rev
+        try:
+            with self.connection.begin_nested():
+                yield
+                self.flush()
+        except BaseException:
+            self.rev = self._first_rev = rev
+            self._known, self._new, self._changed, self._history, self._texts = {}, {}, {}, [], {}
+            raise
 
     def put(
         self,

@@ -90,6 +90,23 @@ def is_sha256(value: object) -> bool:
     return isinstance(value, str) and _SHA256.fullmatch(value) is not None
 
 
+def readable_day(value: object) -> str | None:
+    """Return a stored day as arithmetic can take it: none for what is no day, the far end for what lies beyond.
+
+    An older server took days that no calendar has, and years up to 9999.
+    """
+    try:
+        day = dt.date.fromisoformat(str(value)) if value else None
+    except ValueError:
+        return None
+    return min(max(day, FIRST_DAY), LAST_DAY).isoformat() if day is not None else None
+
+
+def readable_time(value: object) -> str | None:
+    """Return a stored wall-clock time, or none for what is none."""
+    return value if isinstance(value, str) and _WALL_TIME.fullmatch(value) else None
+
+
 class Happened(fields.String):
     """An ISO 8601 instant with its UTC offset, e.g. ``2026-05-01T18:30:00.000+02:00``. Kept as written."""
 

@@ -16,6 +16,7 @@ from ..care.gauges import DAY_MS
 from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Tasting, Vessel
 from ..records.recent import read_kind_since, read_recent
 from ..records.store import Record, read_kinds
+from ..records.types import readable_day
 from .latitude import latitude_deg
 from .likes import with_likes
 from .own_rules import OwnRule, last_met_ms, rules_by_colony
@@ -49,11 +50,14 @@ def colony_states(
     colony_ids: Iterable[str],
     now_ms: int,
     things: Things | None = None,
+    failed: dict[str, Exception] | None = None,
 ) -> list[ColonyState]:
     """Return the states of these colonies (gone ones are left out), in one bounded read a colony.
 
-    ``things``: what ``read_things`` gave in this transaction, where the caller has it already.
+    ``things``: what ``read_things`` gave in this transaction, where the caller has it already. ``failed``: gets
+    those whose state cannot be told, by id; without it they are left out.
     """
+    failed = {} if failed is None else failed
     wanted = set(colony_ids)
     things = things or read_things(connection, household_id)
     colonies = [r for r in things["colony"] if r.id in wanted]
@@ -66,21 +70,25 @@ def colony_states(
     climate = _climate(connection, household_id, now_ms)
     since_ms = now_ms - KEPT_DAYS * 86_400_000
     log = read_recent(connection, household_id, [c.id for c in colonies], since_ms)
-    states = [
-        _state(
-            colony,
-            vessels.get(colony.values.get("vessel_id") or "", {}),
-            places.get(colony.values.get("place_id") or "", {}),
-            lots,
-            tuple(rules.get(colony.id, {}).values()),
-            tuple(event for event in log[colony.id] if event.counts),
-            climate.get(colony.values.get("place_id") or "", ()),
-            _running(tastings, colony.id),
-            home,
-            now_ms,
-        )
-        for colony in colonies
-    ]
+    states = []
+    for colony in colonies:
+        try:
+            state = _state(
+                colony,
+                vessels.get(colony.values.get("vessel_id") or "", {}),
+                places.get(colony.values.get("place_id") or "", {}),
+                lots,
+                tuple(rules.get(colony.id, {}).values()),
+                tuple(event for event in log[colony.id] if event.counts),
+                climate.get(colony.values.get("place_id") or "", ()),
+                _running(tastings, colony.id),
+                home,
+                now_ms,
+            )
+        except Exception as error:  # noqa: BLE001 - one colony that cannot be told must not hide the others
+            failed[colony.id] = error
+        else:
+            states.append(state)
     return with_likes(connection, household_id, states, things["colony"], since_ms)
 
 
@@ -117,10 +125,10 @@ def _state(
         stage=values.get("stage"),
         condition=values.get("condition"),
         condition_since=_set_on(colony, "condition", offset_min),
-        condition_until=values.get("condition_until"),
-        resting_since=values.get("resting_since"),
-        founded_on=values.get("founded_on"),
-        acquired_on=values.get("acquired_on"),
+        condition_until=readable_day(values.get("condition_until")),
+        resting_since=readable_day(values.get("resting_since")),
+        founded_on=readable_day(values.get("founded_on")),
+        acquired_on=readable_day(values.get("acquired_on")),
         queens=values.get("queens"),
         interval_days=values.get("interval_days") or {},
         rules=tuple(_rule(rule, log, home.clock) for rule in rules),
@@ -176,9 +184,9 @@ def _lot(record: Record) -> Lot:
         record.id,
         v["food_code"],
         v["origin"],
-        v.get("got_on"),
-        v.get("hold_until"),
-        v.get("use_by"),
+        readable_day(v.get("got_on")),
+        readable_day(v.get("hold_until")),
+        readable_day(v.get("use_by")),
         v.get("percent_ww"),
         v.get("size_class"),
         v.get("tint"),

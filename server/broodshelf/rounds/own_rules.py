@@ -17,9 +17,11 @@ from ..care.plan.own import last_look
 from ..care.plan.state import Event
 from ..records.kinds import FOOD_NEEDS
 from ..records.store import Record
+from ..records.types import readable_day, readable_time
 from .wall_clock import DAY, CareClock, CareHour
 
 DAY_MS: Final = 86_400_000
+WEEKDAYS: Final = range(7)
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,13 +36,13 @@ class OwnRule:
 
     @classmethod
     def of(cls, values: Mapping[str, Any]) -> OwnRule:
-        """Return the rule of a record's fields."""
+        """Return the rule of a record's fields; what an older server stored and no clock can keep says nothing."""
         return cls(
             values["need"],
             values.get("every_days"),
-            frozenset(values.get("weekdays") or ()),
-            values.get("at"),
-            values.get("paused_until"),
+            frozenset(day for day in values.get("weekdays") or () if day in WEEKDAYS),
+            readable_time(values.get("at")),
+            readable_day(values.get("paused_until")),
         )
 
     @property
@@ -49,7 +51,10 @@ class OwnRule:
         return bool(self.weekdays or self.at)
 
     def hours_from(self, clock: CareClock, from_ms: int, after: dt.date | None = None) -> Iterator[CareHour]:
-        """Yield the hours of this rule at or after an instant, in order; with ``after`` only of later dates."""
+        """Yield the hours of this rule at or after an instant, in order; with ``after`` only of later dates.
+
+        Ends with the search of ``CareClock.care_hours_from``.
+        """
         clock = replace(clock, care_hours=(self.at,)) if self.at else clock
         if self.paused_until:
             day_before = dt.date.fromisoformat(self.paused_until) - DAY
@@ -68,7 +73,8 @@ class OwnRule:
             return self.every_days
         skipped = max(1, int(self.every_days or 1)) - 1
         after = clock.local_date(last_ms) + skipped * DAY
-        return (next(self.hours_from(clock, last_ms, after)).at_ms - last_ms) / DAY_MS
+        hour = next(self.hours_from(clock, last_ms, after), None)
+        return self.every_days if hour is None else (hour.at_ms - last_ms) / DAY_MS
 
 
 def rules_by_colony(records: Iterable[Record]) -> dict[str, dict[str, OwnRule]]:

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-import logging
-from collections.abc import Iterable, Mapping
+import time
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import replace
 from typing import Final
 
 from sqlalchemy import Connection, delete, insert, select, update
 
-from ..care.plan.make import make_plan
+from ..care.plan.make import Plan, make_plan
 from ..care.plan.state import ColonyState
-from ..care.plan.tasks import Task
-from ..logs import say
+from ..care.plan.tasks import Task, reason
+from ..logs import say_failure
+from ..records.database import is_about_one_row
 from ..records.ids import plan_id
 from ..records.store import Ledger
 from .colony_state import colony_states, read_things
@@ -24,37 +25,89 @@ from .wall_clock import CareClock
 
 RETRY_MS: Final = 3_600_000
 """When a plan that failed is tried again, so that a bad row costs a try an hour and not one a tick."""
+BUDGET_S: Final = 10.0
+"""For so long one request makes plans under the household's lock; a shelf of a thousand colonies takes about half."""
+FAILED: Final = "plan_failed"
 
 
-def touched(ledger: Ledger, colony_ids: set[str], now_ms: int) -> None:
+def touched(
+    ledger: Ledger, colony_ids: set[str], now_ms: int, monotonic: Callable[[], float] = time.monotonic
+) -> None:
     """Make the plans and occurrences of these colonies anew. The caller flushes the ledger.
 
-    A colony whose plan cannot be made keeps its log and its old plan; the failure is logged, because losing
-    a log to a fault of ours would be worse than an old plan.
+    A colony whose plan cannot be made keeps its log and its old plan, and the plan says so; the failure is logged,
+    because losing a log to a fault of ours would be worse than an old plan. What there is no time for is left to
+    the next tick of a nudger. ``monotonic``: seconds that only go forward.
     """
+    deadline = monotonic() + BUDGET_S
+    if _made_anew(ledger, colony_ids, now_ms, deadline, monotonic):
+        return
+    for colony_id in sorted(colony_ids):
+        if len(colony_ids) == 1 or not _made_anew(ledger, {colony_id}, now_ms, deadline, monotonic):
+            tell_failure(ledger, colony_id, now_ms)
+            _remember_validity(ledger, {colony_id}, {colony_id: now_ms + RETRY_MS})
+
+
+def _made_anew(
+    ledger: Ledger, colony_ids: set[str], now_ms: int, deadline: float, monotonic: Callable[[], float]
+) -> bool:
+    """Make the plans of these colonies, all or none; say whether it could be done at all."""
+    try:
+        with ledger.savepoint():
+            _make_anew(ledger, colony_ids, now_ms, deadline, monotonic)
+    except Exception as error:
+        if not is_about_one_row(error):
+            raise
+        say_failure("plans failed", error, household_id=ledger.household_id, colonies=len(colony_ids))
+        return False
+    return True
+
+
+def _make_anew(
+    ledger: Ledger, colony_ids: set[str], now_ms: int, deadline: float, monotonic: Callable[[], float]
+) -> None:
     inputs_rev = ledger.rev
     connection, household_id = ledger.connection, ledger.household_id
     things = read_things(connection, household_id)
-    states = {s.id: s for s in colony_states(connection, household_id, colony_ids, now_ms, things)}
-    ledger.load([household_id, *map(plan_id, states)])
+    failed: dict[str, Exception] = {}
+    states = {s.id: s for s in colony_states(connection, household_id, colony_ids, now_ms, things, failed)}
+    ledger.load([household_id, *map(plan_id, {*states, *failed})])
     clock = care_clock(ledger)
     rules = rules_by_colony(things["rule"])
-    tasks: dict[str, tuple[Task, ...]] = dict.fromkeys(colony_ids - states.keys(), ())
+    tasks: dict[str, tuple[Task, ...]] = dict.fromkeys(colony_ids - states.keys() - failed.keys(), ())
     valid_until: dict[str, int] = {}
     for state in states.values():
+        if valid_until and monotonic() > deadline:
+            valid_until[state.id] = now_ms  # stale: the nudger goes on from here
+            continue
         try:
             plan = make_plan(state, now_ms)
-        except Exception as error:  # noqa: BLE001 - see the docstring
-            _log_failure(state, error)
-            valid_until[state.id] = now_ms + RETRY_MS
+        except Exception as error:  # noqa: BLE001 - see ``touched``
+            failed[state.id] = error
             continue
         values = {**plan.as_json(), "inputs_rev": inputs_rev}
         ledger.put(plan_id(state.id), "plan", values, now_ms=now_ms)
         tasks[state.id] = plan.tasks
         pauses = [rule.pause_ends_ms(clock) for rule in rules.get(state.id, {}).values()]
         valid_until[state.id] = min([plan.valid_until_ms, *(end for end in pauses if end > now_ms)])
+    for colony_id, why in failed.items():
+        say_failure("plan failed", why, colony_id=colony_id)
+        tell_failure(ledger, colony_id, now_ms)
+        valid_until[colony_id] = now_ms + RETRY_MS
     _remember_validity(ledger, colony_ids, valid_until)
     _rearrange(ledger, states, tasks, clock, rules, now_ms)
+
+
+def tell_failure(ledger: Ledger, colony_id: str, now_ms: int) -> None:
+    """Say in a colony's plan that it could not be made; what stood in it stays, as the estimate that it now is."""
+    record = ledger.get(plan_id(colony_id))
+    if record is None and ledger.get(colony_id) is None:
+        return
+    before = record.values if record is not None else {}
+    stood = before if before.get("notices") is not None else Plan(colony_id, now_ms, now_ms).as_json()
+    others = [notice for notice in stood["notices"] if notice.get("code") != FAILED]
+    values = {"inputs_rev": ledger.rev, **stood, "notices": [reason(FAILED), *others]}
+    ledger.put(plan_id(colony_id), "plan", values, now_ms=now_ms)
 
 
 def stale(ledger: Ledger, now_ms: int) -> None:
@@ -125,10 +178,16 @@ def _rearrange(
     wanted: list[Occurrence] = []
     for colony_id, todo in tasks.items():
         events = states[colony_id].events if colony_id in states else ()
-        changed = {row.id: row for row in settle(rows.get(colony_id, ()), todo, events, now_ms)}
-        standing = [changed.get(row.id, row) for row in rows.get(colony_id, ())]
+        present = rows.get(colony_id, [])
+        try:
+            changed = {row.id: row for row in settle(present, todo, events, now_ms)}
+            standing = [changed.get(row.id, row) for row in present]
+            arranged = arrange(colony_id, standing, todo, events, clock, now_ms, rules.get(colony_id, {}))
+        except Exception as error:  # noqa: BLE001 - the other colonies are told all the same
+            say_failure("occurrences failed", error, colony_id=colony_id)
+            arranged, changed = [row for row in present if row.state == "waiting"], {}
         settled += changed.values()
-        wanted += arrange(colony_id, standing, todo, events, clock, now_ms, rules.get(colony_id, {}))
+        wanted += arranged
     change_occurrences(connection, settled)
     before = [row for colony_rows in rows.values() for row in colony_rows]
     replace_waiting(connection, ledger.household_id, before, wanted, now_ms)
@@ -137,8 +196,3 @@ def _rearrange(
 def _under_this_clock(row: Occurrence, now_ms: int) -> Occurrence:
     """What counts as missed in the future was missed under a clock that ran ahead: it waits again."""
     return replace(row, state="waiting") if row.state == "missed" and row.at_ms > now_ms else row
-
-
-def _log_failure(state: ColonyState, error: Exception) -> None:
-    say("plan failed", logging.ERROR, colony_id=state.id, error=f"{type(error).__name__}: {error}")
-    logging.getLogger("broodshelf").error("traceback of plan %s", state.id, exc_info=error)

@@ -13,9 +13,21 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any, Final
 
+from ..records.types import readable_time
+
 DAY: Final = dt.timedelta(days=1)
 DEFAULT_CARE_HOURS: Final = ("18:30",)
 """For a household that has cleared both of its care hours: nudges are never lost for want of one."""
+SEARCHED_DAYS: Final = 400
+"""How far a search for an hour looks: far past every weekday and every date that a zone leaves out."""
+
+
+def zone_of(household: Mapping[str, Any]) -> zoneinfo.ZoneInfo:
+    """Return the zone of a household record's fields; UTC for one that this machine no longer knows."""
+    try:
+        return zoneinfo.ZoneInfo(household.get("zone") or "UTC")
+    except (zoneinfo.ZoneInfoNotFoundError, ValueError):
+        return zoneinfo.ZoneInfo("UTC")
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,10 +52,11 @@ class CareClock:
     def of(cls, household: Mapping[str, Any]) -> CareClock:
         """Return the clock of a household record's fields."""
         return cls(
-            zoneinfo.ZoneInfo(household.get("zone") or "UTC"),
-            tuple(sorted(set(household.get("care_hours") or ()))) or DEFAULT_CARE_HOURS,
-            household.get("quiet_from"),
-            household.get("quiet_to"),
+            zone_of(household),
+            tuple(sorted({at for at in household.get("care_hours") or () if readable_time(at)}))
+            or DEFAULT_CARE_HOURS,
+            readable_time(household.get("quiet_from")),
+            readable_time(household.get("quiet_to")),
         )
 
     def local(self, now_ms: int) -> dt.datetime:
@@ -58,16 +71,20 @@ class CareClock:
         """Return the first instant at which the wall clock shows or has passed ``at`` on ``day``."""
         return _first_instant_s(dt.datetime.combine(day, dt.time.fromisoformat(at)), self.zone) * 1000
 
-    def care_hours_from(self, now_ms: int, after: dt.date | None = None) -> Iterator[CareHour]:
-        """Yield the care hours at or after ``now_ms``, in order, without end; with ``after`` only of later dates."""
+    def care_hours_from(
+        self, now_ms: int, after: dt.date | None = None, days: int = SEARCHED_DAYS
+    ) -> Iterator[CareHour]:
+        """Yield the care hours at or after ``now_ms``, in order; with ``after`` only of later dates.
+
+        ``days``: how many dates are looked at; whoever looks for something else in them comes to an end.
+        """
         day = self.local_date(now_ms) - DAY  # a gap at midnight can carry yesterday's hour into today
         if after is not None:
             day = max(day, after + DAY)
-        while True:
-            if self._exists(day):
-                hours = [CareHour(day, slot, self.instant_ms(day, slot)) for slot in self.care_hours]
+        for date in (day + n * DAY for n in range(days)):
+            if self._exists(date):
+                hours = [CareHour(date, slot, self.instant_ms(date, slot)) for slot in self.care_hours]
                 yield from (hour for hour in hours if hour.at_ms >= now_ms)
-            day += DAY
 
     def next_care_hour(self, now_ms: int, after: dt.date | None = None) -> CareHour:
         """Return the first care hour at or after ``now_ms``; with ``after`` the first one of a later date."""
@@ -90,7 +107,7 @@ class CareClock:
         walls = [dt.datetime.combine(today + n * DAY, end) for n in (0, 1, 2)]
         ends = [_first_instant_s(w, self.zone) * 1000 for w in walls]
         ends += [round(w.replace(tzinfo=self.zone, fold=1).timestamp()) * 1000 for w in walls]
-        return min(e for e in ends if e > now_ms and not self.is_quiet(e))
+        return min((e for e in ends if e > now_ms and not self.is_quiet(e)), default=now_ms)
 
     def _exists(self, day: dt.date) -> bool:
         return self.local_date(self.instant_ms(day, "00:00")) == day

@@ -15,8 +15,8 @@ from ..people.leaving import NOBODY, Left, end_people
 from ..people.passes import hold_to_dates
 from ..records.store import Ledger
 from . import envelope
+from .answering import answer_operations
 from .feed import Cursor, Page, read_page
-from .operations import answer_operations
 from .scope import known_colonies, scope_of
 
 Recompute = Callable[[Ledger, set[str], int], None]

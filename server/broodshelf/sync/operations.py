@@ -1,4 +1,4 @@
-"""Answering operations, one by one: a verdict for each, and the records that change by them.
+"""Applying one operation: may it be, is it whole, and how it changes its record.
 
 The guard, the validation and the merge all follow from the registry (records/kinds.py).
 """
@@ -6,30 +6,20 @@ The guard, the validation and the merge all follow from the registry (records/ki
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Any, Final
 
-from sqlalchemy import select
-
 from ..people.actor import Actor
-from ..people.tables import devices
 from ..records.kinds import KINDS, Kind, required_fields
-from ..records.many_rows import insert_rows, is_among
 from ..records.merge import Merged, corrected_ms, merge
-from ..records.purge import purged_among
 from ..records.schemas import check_fields
 from ..records.store import Ledger, Record, Revision
-from ..records.tables import operations as operations_table
-from ..records.types import is_uuid
-from .envelope import MOST_OPERATIONS, Operation
+from .envelope import Operation
 from .guard import Refused, guard
-from .repeats import answered_tasks, is_repeat
+from .repeats import is_repeat
 
 LARGEST_SET_BYTES: Final = 32_768
 """No record that passes its checks is larger; a rejected one says so if it is."""
-PATIENCE_MS: Final = 30 * 86_400_000
-"""How long an operation may wait for its parent: as long as phones keep what they could offer after a restore."""
 HOUSE_WIDE: Final = frozenset({"household", "place", "vessel", "lot", "rule", "tasting", "climate"})
 """Kinds whose change can alter the plan of colonies that the record does not name."""
 
@@ -51,125 +41,20 @@ class Outcome:
     """People who were deleted: what they came in by ends with them (``people.leaving``)."""
 
 
-class _Deferred(Exception):  # noqa: N818
+class Deferred(Exception):  # noqa: N818
+    """The operation waits for a record that is not here yet: its id, or ``itself``."""
+
     def __init__(self, missing: str) -> None:
         self.missing = missing
 
 
-def answer_operations(
-    ledger: Ledger, actor: Actor, operations: Sequence[Operation], now_ms: int, *, epoch_known: bool
-) -> Outcome:
-    """Apply what can be applied; return a verdict for every operation. Flushing the ledger writes.
+def apply(
+    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, repeats: dict[str, str | None], outcome: Outcome
+) -> dict[str, Any]:
+    """Apply one operation to the ledger and return its answer. Raises ``Refused`` or ``Deferred``.
 
-    ``epoch_known``: the phone already works under the present epoch, so what it could offer after a restore
-    has been on its way.
+    ``repeats``: who answered which task first; ``outcome`` gets the colonies whose plans change by it.
     """
-    before = _earlier_answers(ledger, [op.op_id for op in operations])
-    mentioned = _mentioned_ids(operations)
-    ledger.load(mentioned)
-    outcome = Outcome()
-    if ledger.purged_rev:
-        lacking = [record_id for record_id in mentioned if ledger.get(record_id) is None]
-        outcome.purged = purged_among(ledger.connection, ledger.household_id, lacking)
-    repeats = answered_tasks(ledger, operations)
-    fresh: list[dict[str, Any]] = []
-    waiting: list[tuple[int, Operation]] = []
-    for op in operations:
-        answer = before.get(op.op_id)
-        if answer is None:
-            answer = _verdict(ledger, actor, op, now_ms, repeats, outcome)
-            if answer["verdict"] == "deferred":
-                waiting.append((len(outcome.answers), op))
-                outcome.awaited.add(op.id)
-            else:
-                fresh.append(answer)
-                before[op.op_id] = answer
-        outcome.answers.append(answer)
-    if epoch_known and not fresh and len(operations) < MOST_OPERATIONS:
-        # nothing else is on its way from this phone, no parent either
-        for place, op in waiting:
-            if corrected_ms(op.made_at, op.skew_ms, now_ms) < now_ms - PATIENCE_MS:
-                answer = _rejected(op, "parent_missing", **outcome.answers[place]["args"])
-                outcome.answers[place] = answer
-                fresh.append(answer)
-    _name_rivals(ledger, outcome.answers)
-    insert_rows(
-        ledger.connection,
-        operations_table,
-        [
-            {
-                "household_id": ledger.household_id,
-                "op_id": answer["op_id"],
-                "device_id": actor.device_id,
-                "verdict": answer["verdict"],
-                "received_ms": now_ms,
-                "answer": _answer_text(answer),
-            }
-            for answer in fresh
-        ],
-    )
-    return outcome
-
-
-def _answer_text(answer: dict[str, Any]) -> str:
-    """Return the JSON of an answer; most are plain and need no encoder."""
-    if answer["verdict"] == "applied" and not answer["conflicts"]:
-        return f'{{"op_id":"{answer["op_id"]}","verdict":"applied","rev":{answer["rev"]},"conflicts":[]}}'
-    return json.dumps(answer, ensure_ascii=False, separators=(",", ":"))
-
-
-def _verdict(
-    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, repeats: dict[str, str | None], outcome: Outcome
-) -> dict[str, Any]:
-    try:
-        return _apply(ledger, actor, op, now_ms, repeats, outcome)
-    except Refused as refusal:
-        return _rejected(op, refusal.code, **refusal.args_)
-    except _Deferred as wait:
-        return {"op_id": op.op_id, "verdict": "deferred", "args": {"missing": wait.missing}}
-
-
-def _rejected(op: Operation, code: str, **args: Any) -> dict[str, Any]:
-    return {"op_id": op.op_id, "verdict": "rejected", "code": code, "args": args}
-
-
-def _name_rivals(ledger: Ledger, answers: Sequence[dict[str, Any]]) -> None:
-    """Say who the other one was: stamps know the device, people know each other by name."""
-    met = [conflict for answer in answers for conflict in answer.get("conflicts", ()) if "device" in conflict]
-    if not met:
-        return
-    rows = ledger.connection.execute(
-        select(devices.c.id, devices.c.person_id).where(
-            devices.c.household_id == ledger.household_id, devices.c.id.in_({c["device"] for c in met})
-        )
-    )
-    person_of = {row.id: row.person_id for row in rows}
-    for conflict in met:
-        conflict["by"] = person_of.get(conflict.pop("device"))
-
-
-def _earlier_answers(ledger: Ledger, op_ids: Sequence[str]) -> dict[str, dict[str, Any]]:
-    rows = ledger.connection.execute(
-        select(operations_table.c.op_id, operations_table.c.answer).where(
-            operations_table.c.household_id == ledger.household_id,
-            is_among(ledger.connection, operations_table.c.op_id, op_ids),
-        )
-    )
-    return {row.op_id: json.loads(row.answer) for row in rows}
-
-
-def _mentioned_ids(operations: Sequence[Operation]) -> list[str]:
-    ids = [op.id for op in operations]
-    for op in operations:
-        if op.kind in KINDS:
-            specs = KINDS[op.kind].fields
-            ids += [v for k, v in op.set.items() if k in specs and specs[k].refers_to and is_uuid(v)]
-    return ids
-
-
-def _apply(
-    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, repeats: dict[str, str | None], outcome: Outcome
-) -> dict[str, Any]:
     kind = KINDS.get(op.kind)
     if kind is None:
         raise Refused("unknown_kind", kind=op.kind)
@@ -201,14 +86,14 @@ def _require_whole(kind: Kind, op: Operation, values: dict[str, Any], awaited: s
     Only what names its colony or place and lacks something else was meant to make a record and never can.
     """
     if (op.base_rev > 0 and not op.adopt) or op.id in awaited:
-        raise _Deferred("itself")
+        raise Deferred("itself")
     missing = required_fields(kind) - values.keys()
     if not missing and (op.adopt or not values.keys() <= {"gone"}):
         return
     meant_whole = any(kind.fields[name].required and kind.fields[name].refers_to for name in values)
     if missing and (op.adopt or meant_whole):
         raise Refused("missing_field", field=min(missing))
-    raise _Deferred("itself")
+    raise Deferred("itself")
 
 
 def _require_parents(ledger: Ledger, kind: Kind, values: dict[str, Any], purged: frozenset[str]) -> None:
@@ -220,7 +105,7 @@ def _require_parents(ledger: Ledger, kind: Kind, values: dict[str, Any], purged:
         if parent is None and value in purged:
             raise Refused("parent_missing", missing=value)
         if parent is None:
-            raise _Deferred(value)
+            raise Deferred(value)
         if parent.kind != target:
             raise Refused("bad_value", field=name, why=f"Names a {parent.kind}, not a {target}.")
 

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import json
-import logging
 import uuid
 
 from flask import Flask, Response, request
 from werkzeug.exceptions import HTTPException
 
 from ..errors import BadRequest, NotFound, Problem, TooLarge
-from ..logs import say
+from ..logs import say_failure
 
 _BY_STATUS: dict[int, type[Problem]] = {400: BadRequest, 404: NotFound, 413: TooLarge}
 
@@ -50,8 +49,12 @@ def _from_http(error: HTTPException) -> Response:
 
 def _unforeseen(error: Exception) -> Response:
     reference = uuid.uuid4().hex[:12]
-    say("unforeseen error", logging.ERROR, reference=reference, path=request.path, error=type(error).__name__)
-    logging.getLogger("broodshelf").error("traceback %s", reference, exc_info=error)
+    say_failure(
+        "unforeseen error",
+        error,
+        reference=reference,
+        route=request.url_rule.rule if request.url_rule else "unknown",
+    )
     return _response(
         {
             "type": "urn:broodshelf:problem:failed",

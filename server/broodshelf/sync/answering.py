@@ -1,0 +1,184 @@
+"""Answering operations: a verdict for each, and no operation that stops another.
+
+All of a request are tried together; when something unforeseen comes of it, each by itself.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from typing import Any, Final
+
+from sqlalchemy import select
+
+from ..logs import say_failure
+from ..people.actor import Actor
+from ..people.tables import devices
+from ..records.database import is_about_one_row
+from ..records.kinds import KINDS
+from ..records.many_rows import insert_rows, is_among
+from ..records.merge import corrected_ms
+from ..records.purge import purged_among
+from ..records.store import Ledger
+from ..records.tables import operations as operations_table
+from ..records.types import is_uuid
+from .envelope import MOST_OPERATIONS, Operation
+from .guard import Refused
+from .operations import Deferred, Outcome, apply
+from .repeats import answered_tasks
+
+PATIENCE_MS: Final = 30 * 86_400_000
+"""How long an operation may wait for its parent: as long as phones keep what they could offer after a restore."""
+
+
+def answer_operations(
+    ledger: Ledger, actor: Actor, operations: Sequence[Operation], now_ms: int, *, epoch_known: bool
+) -> Outcome:
+    """Apply what can be applied and write it; return a verdict for every operation.
+
+    ``epoch_known``: the phone already works under the present epoch, so what it could offer after a restore
+    has been on its way. All are tried together; when something unforeseen comes of it, each by itself, so that
+    only the one that it comes of is refused.
+    """
+    try:
+        with ledger.savepoint():
+            return _answer_all(ledger, actor, operations, now_ms, epoch_known=epoch_known, each_alone=False)
+    except Exception as error:
+        if not is_about_one_row(error):
+            raise
+        say_failure("operations are answered one by one", error, household_id=ledger.household_id)
+    return _answer_all(ledger, actor, operations, now_ms, epoch_known=epoch_known, each_alone=True)
+
+
+def _answer_all(
+    ledger: Ledger,
+    actor: Actor,
+    operations: Sequence[Operation],
+    now_ms: int,
+    *,
+    epoch_known: bool,
+    each_alone: bool,
+) -> Outcome:
+    before = _earlier_answers(ledger, [op.op_id for op in operations])
+    mentioned = _mentioned_ids(operations)
+    ledger.load(mentioned)
+    outcome = Outcome()
+    if ledger.purged_rev:
+        lacking = [record_id for record_id in mentioned if ledger.get(record_id) is None]
+        outcome.purged = purged_among(ledger.connection, ledger.household_id, lacking)
+    repeats = answered_tasks(ledger, operations)
+    fresh: list[dict[str, Any]] = []
+    waiting: list[tuple[int, Operation]] = []
+    for op in operations:
+        answer = before.get(op.op_id)
+        if answer is None:
+            decide = _verdict_alone if each_alone else _verdict
+            answer = decide(ledger, actor, op, now_ms, repeats, outcome)
+            if answer["verdict"] == "deferred":
+                waiting.append((len(outcome.answers), op))
+                outcome.awaited.add(op.id)
+            else:
+                fresh.append(answer)
+                before[op.op_id] = answer
+        outcome.answers.append(answer)
+    if epoch_known and not fresh and len(operations) < MOST_OPERATIONS:
+        # nothing else is on its way from this phone, no parent either
+        for place, op in waiting:
+            if corrected_ms(op.made_at, op.skew_ms, now_ms) < now_ms - PATIENCE_MS:
+                answer = _rejected(op, "parent_missing", **outcome.answers[place]["args"])
+                outcome.answers[place] = answer
+                fresh.append(answer)
+    _name_rivals(ledger, outcome.answers)
+    _remember(ledger, actor, fresh, now_ms)
+    ledger.flush()
+    return outcome
+
+
+def _remember(ledger: Ledger, actor: Actor, fresh: Sequence[dict[str, Any]], now_ms: int) -> None:
+    insert_rows(
+        ledger.connection,
+        operations_table,
+        [
+            {
+                "household_id": ledger.household_id,
+                "op_id": answer["op_id"],
+                "device_id": actor.device_id,
+                "verdict": answer["verdict"],
+                "received_ms": now_ms,
+                "answer": _answer_text(answer),
+            }
+            for answer in fresh
+        ],
+    )
+
+
+def _answer_text(answer: dict[str, Any]) -> str:
+    """Return the JSON of an answer; most are plain and need no encoder."""
+    if answer["verdict"] == "applied" and not answer["conflicts"]:
+        return f'{{"op_id":"{answer["op_id"]}","verdict":"applied","rev":{answer["rev"]},"conflicts":[]}}'
+    return json.dumps(answer, ensure_ascii=False, separators=(",", ":"))
+
+
+def _verdict(
+    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, repeats: dict[str, str | None], outcome: Outcome
+) -> dict[str, Any]:
+    try:
+        return apply(ledger, actor, op, now_ms, repeats, outcome)
+    except Refused as refusal:
+        return _rejected(op, refusal.code, **refusal.args_)
+    except Deferred as wait:
+        return {"op_id": op.op_id, "verdict": "deferred", "args": {"missing": wait.missing}}
+
+
+def _verdict_alone(
+    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, repeats: dict[str, str | None], outcome: Outcome
+) -> dict[str, Any]:
+    """Decide and write one operation by itself; what is unforeseen refuses it and leaves nothing behind."""
+    try:
+        with ledger.savepoint():
+            return _verdict(ledger, actor, op, now_ms, repeats, outcome)
+    except Exception as error:
+        if not is_about_one_row(error):
+            raise
+        say_failure(
+            "operation failed", error, op_id=op.op_id, kind=op.kind if op.kind in KINDS else "unknown"
+        )
+        return _rejected(op, "failed")
+
+
+def _rejected(op: Operation, code: str, **args: Any) -> dict[str, Any]:
+    return {"op_id": op.op_id, "verdict": "rejected", "code": code, "args": args}
+
+
+def _name_rivals(ledger: Ledger, answers: Sequence[dict[str, Any]]) -> None:
+    """Say who the other one was: stamps know the device, people know each other by name."""
+    met = [conflict for answer in answers for conflict in answer.get("conflicts", ()) if "device" in conflict]
+    if not met:
+        return
+    rows = ledger.connection.execute(
+        select(devices.c.id, devices.c.person_id).where(
+            devices.c.household_id == ledger.household_id, devices.c.id.in_({c["device"] for c in met})
+        )
+    )
+    person_of = {row.id: row.person_id for row in rows}
+    for conflict in met:
+        conflict["by"] = person_of.get(conflict.pop("device"))
+
+
+def _earlier_answers(ledger: Ledger, op_ids: Sequence[str]) -> dict[str, dict[str, Any]]:
+    rows = ledger.connection.execute(
+        select(operations_table.c.op_id, operations_table.c.answer).where(
+            operations_table.c.household_id == ledger.household_id,
+            is_among(ledger.connection, operations_table.c.op_id, op_ids),
+        )
+    )
+    return {row.op_id: json.loads(row.answer) for row in rows}
+
+
+def _mentioned_ids(operations: Sequence[Operation]) -> list[str]:
+    ids = [op.id for op in operations]
+    for op in operations:
+        if op.kind in KINDS:
+            specs = KINDS[op.kind].fields
+            ids += [v for k, v in op.set.items() if k in specs and specs[k].refers_to and is_uuid(v)]
+    return ids
