@@ -50,7 +50,8 @@ function levelAfter(gauge, kind, level, values) {
     const share = shareRead(gauge, values);
     return share === undefined ? null : share * gauge.capacity;
   }
-  if (kind === 'move' && (gauge.need === 'room' || (gauge.need === 'water' && values.fresh_reservoir))) {
+  const moved = kind === 'move' && values.how !== 'offered'; // a nest that was offered is not lived in yet
+  if (moved && (gauge.need === 'room' || (gauge.need === 'water' && values.fresh_reservoir))) {
     return gauge.capacity;
   }
   if (kind === 'check' && gauge.need === 'barrier' && values.need === 'barrier') return gauge.capacity;

@@ -70,11 +70,13 @@ function planItems(plan, fresh, events, rows, nowMs) {
       .filter((e) => e.kind === 'check' && (e.set.leftovers_removed || e.set.outcome === 'all'))
       .map((e) => e.set.feeding_id),
   );
+  const met = metBy(fresh);
   const later = laterUntil(events);
   /** @type {Item[]} */
   const items = [];
   for (const task of plan.set.tasks ?? []) {
     const about = String(task.key).split(':')[1] ?? '';
+    if (met(task)) continue;
     if (task.need === 'leftovers' && cleared.has(about)) continue;
     if (String(task.key).startsWith('fault:') && (rows.get(about)?.set.resolved_at || !rows.has(about))) continue;
     const gauge = task.from_gauge ? (gauges.get(task.need) ?? null) : null;
@@ -96,6 +98,31 @@ function planItems(plan, fresh, events, rows, nowMs) {
     });
   }
   return items;
+}
+
+/** What a look asks for, by the beginning of its key: a log of the first kind, or a check of the need. */
+const LOOKS = /** @type {Record<string, string>} */ ({
+  water_look: 'water',
+  leak: 'water',
+  rest_water: 'water',
+  move_look: 'move',
+  move_end: 'move',
+});
+
+/**
+ * Which tasks without a gauge of their own are done by what this phone logged and the plan does not know: a look by a
+ * look, an offer of a nest by that offer.
+ * @param {ShownRow[]} fresh @returns {(task: any) => boolean}
+ */
+function metBy(fresh) {
+  const kinds = new Set(fresh.map((e) => e.kind));
+  const checked = new Set(fresh.filter((e) => e.kind === 'check').map((e) => e.set.need));
+  const offered = fresh.some((e) => e.kind === 'move' && e.set.how === 'offered');
+  return (task) => {
+    const look = LOOKS[String(task.key).split(':')[0] ?? ''];
+    if (look) return kinds.has(look) || checked.has(task.need);
+    return offered && task.suggested?.kind === 'move' && task.suggested.set.how === 'offered';
+  };
 }
 
 /**

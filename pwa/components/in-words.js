@@ -8,6 +8,15 @@ import { html } from './html.js';
 /** The one word table's words for a code. @param {string} section @param {string} code */
 export const wordFor = (section, code) => say(catalogue.value?.words ?? {}, section, code);
 
+/**
+ * What a task asks for in words: its own by the beginning of its key, else those of its need.
+ * @param {{key: string, need: string}} task `key`: with or without the colony before it
+ */
+export function todoInWords({ key, need }) {
+  const own = (key.split('/').pop() ?? '').split(':')[0] ?? '';
+  return wordFor('todo', own in (catalogue.value?.words?.todo ?? {}) ? own : need);
+}
+
 /** @param {import('../care/words.js').Portion} portion */
 export const portionInWords = (portion) => sayPortion(catalogue.value?.words ?? {}, portion);
 
@@ -172,7 +181,7 @@ export function eventInWords(row) {
     case 'note':
       return v.text;
     case 'move':
-      return t.kinds.move;
+      return v.how === 'offered' ? t.round.offered : t.kinds.move;
     case 'boost':
       return t.event.boost(v.number ?? null, v.brood);
     case 'photo':

@@ -212,8 +212,15 @@ function WaterForm({ colonyId, save }) {
       ${
         is_tube
           ? html`
-              <button type="button" class="button" onClick=${() => save('water', { action: 'new_tube' })}>
+              <button type="button" class="button" onClick=${() => save('move', { how: 'offered' })}>
                 ${m.log.new_tube}
+              </button>
+              <button
+                type="button"
+                class="button"
+                onClick=${() => save('move', { how: 'finished', fresh_reservoir: true })}
+              >
+                ${m.log.moved}
               </button>
             `
           : html`

@@ -1,6 +1,6 @@
 // What goes on paper: the hand-over sheet of a pass, or the record of a colony.
 import { html, Icon } from '../components/html.js';
-import { eventInWords, inWords, portionInWords, weekDay, wordFor } from '../components/in-words.js';
+import { eventInWords, inWords, portionInWords, todoInWords, weekDay, wordFor } from '../components/in-words.js';
 import { dueInWords } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { useHistory, useKind } from '../signals/history.js';
@@ -86,7 +86,7 @@ const HandOverSheet = ({ given }) => html`
               ${tasksUntil(colony.id, given.ends_on).map(
                 (/** @type {any} */ task) => html`
                   <tr>
-                    <td>${task.portion ? portionInWords(task.portion) : wordFor('todo', task.need)}</td>
+                    <td>${task.portion ? portionInWords(task.portion) : todoInWords(task)}</td>
                     <td>${weekDay(task.due_at_ms)}</td>
                     <td></td>
                   </tr>

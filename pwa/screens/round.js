@@ -10,6 +10,7 @@ import {
   portionInWords,
   timeOfDay,
   Why,
+  todoInWords,
   wordFor,
 } from '../components/in-words.js';
 import { Empty, SaveState } from '../components/states.js';
@@ -186,7 +187,14 @@ function Done({ row }) {
 /** @param {import('../care/round.js').Item} item @returns {string} what to do */
 export function taskTitle(item) {
   if (isFault(item)) return capital(wordFor('fault', item.reasons[0]?.code));
-  return item.portion ? portionInWords(item.portion) : wordFor('todo', item.need);
+  return item.portion ? portionInWords(item.portion) : todoInWords(item);
+}
+
+/** What the first button says: what one does, where that is not simply 'done'. @param {any} suggested */
+function doneInWords(suggested) {
+  if (suggested.kind === 'check' && suggested.set.need === 'room') return t.round.not_moved;
+  if (suggested.kind !== 'move') return t.round.done_short;
+  return suggested.set.how === 'offered' ? t.round.offered : t.round.moved;
 }
 
 /** @param {import('../care/round.js').Item} item */
@@ -260,6 +268,8 @@ function Head({ item, title }) {
 export function Task({ item, onOther, onLater }) {
   const fault = isFault(item);
   const title = taskTitle(item);
+  const done = item.suggested && doneInWords(item.suggested);
+  const done_aloud = done === t.round.done_short ? t.round.as_suggested : done;
   const swipe = useSwipe(item.suggested ? () => void logAsSuggested([item]) : null);
   return html`
     <article class=${`task ${item.urgent ? 'urgent' : ''}`} ...${swipe}>
@@ -284,11 +294,11 @@ export function Task({ item, onOther, onLater }) {
             <button
               type="button"
               class="button main"
-              aria-label=${`${t.round.as_suggested}: ${nameOf(item.colony_id)}, ${title}`}
+              aria-label=${`${done_aloud}: ${nameOf(item.colony_id)}, ${title}`}
               onClick=${() => logAsSuggested([item])}
             >
               <${Icon} name="done" />
-              ${t.round.done_short}
+              ${done}
             </button>
           `
         }

@@ -72,15 +72,15 @@ def test_the_room_gauge_is_sound_for_any_colony(workers, room, rate):
 
 def test_nobody_moves_without_a_reason():
     assert not advice().due
-    assert not advice(water_share=0.3, water_days=20).due
+    assert not advice(water_low=False).due
 
 
 @pytest.mark.parametrize(
     ("values", "code"),
     [
         ({"workers": 70}, "room_full"),
-        ({"water_share": 0.25}, "move_water_low"),
-        ({"water_days": 14}, "move_water_low"),
+        ({"water_low": True}, "move_water_low"),
+        ({"seen_dry": True}, "move_dry"),
         ({"mould": "offer"}, "move_mould"),
         ({"open_faults": frozenset({"flood"})}, "move_flood"),
     ],
@@ -93,13 +93,15 @@ def test_each_reason_makes_a_move_due(values, code):
 
 
 def test_low_water_in_a_nest_is_filled_up_not_moved_away_from():
-    assert not advice(in_tube=False, water_share=0.2).due
+    assert not advice(in_tube=False, water_low=True).due
+    assert not advice(in_tube=False, seen_dry=True).force
 
 
-def test_only_a_dry_or_flooded_nest_is_moved_by_force():
+def test_only_a_nest_that_was_seen_dry_or_flooded_is_moved_by_force():
     assert "move_no_shaking" in codes(advice(70).checklist)
     assert not advice(70).force
-    for made in (advice(water_share=0.0), advice(open_faults=frozenset({"flood"}))):
+    assert not advice(water_low=True).force
+    for made in (advice(water_low=True, seen_dry=True), advice(open_faults=frozenset({"flood"}))):
         assert made.force
         assert "move_force" in codes(made.checklist)
         assert "move_no_shaking" not in codes(made.checklist)
@@ -120,8 +122,9 @@ def test_mould_is_graded(yellow, near, share, grade):
 
 
 def test_every_code_has_words():
-    made = [advice(70, water_share=0.0, mould="offer", open_faults=frozenset({"flood"}), guild="honeypot")]
-    made.append(advice())
+    flooded = frozenset({"flood"})
+    made = [advice(70, water_low=True, mould="offer", open_faults=flooded, guild="honeypot")]
+    made += [advice(seen_dry=True), advice()]
 
     assert {c for a in made for c in codes(a.reasons)} <= words()["reason"].keys()
     assert {c for a in made for c in codes(a.checklist)} <= words()["reason"].keys()

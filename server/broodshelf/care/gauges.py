@@ -108,7 +108,8 @@ def _level_after(gauge: Gauge, kind: str, level: float, values: Mapping[str, Any
             return gauge.capacity
         share = _share_read(gauge, values)
         return None if share is None else share * gauge.capacity
-    if kind == "move" and (gauge.need == "room" or (gauge.need == "water" and values.get("fresh_reservoir"))):
+    moved = kind == "move" and values.get("how") != "offered"  # a nest that was offered is not lived in yet
+    if moved and (gauge.need == "room" or (gauge.need == "water" and values.get("fresh_reservoir"))):
         return gauge.capacity
     if kind == "check" and gauge.need == values.get("need") == "barrier":
         return gauge.capacity

@@ -11,6 +11,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
 
+from ..care.catalogue import words
 from ..care.wording import say, say_portion
 from ..records.kinds import FOOD_NEEDS
 
@@ -149,7 +150,8 @@ def _what(item: Item) -> str:
 def _todo(item: Item) -> str:
     if item.fault is not None:
         return say("fault", item.fault)
-    todo = say("todo", item.need)
+    own = item.task_key.split(":")[0]
+    todo = say("todo", own if own in words()["todo"] else item.need)
     return todo if todo != item.need else say("need", item.need)
 
 

@@ -21,7 +21,6 @@ ROOM_LOW, ROOM_HIGH = 2 / 3, 4 / 3
 """50 to 100 about a middle of 75."""
 FULL_SHARE: Final = 0.1
 """The move is due when a tenth of the room is left: it takes 1 to 4 weeks."""
-LOW_WATER_SHARE, LOW_WATER_DAYS = 0.25, 14.0
 FORCE_FAULTS: Final = frozenset({"flood"})
 
 MouldGrade = Literal["nothing", "watch", "offer"]
@@ -72,27 +71,27 @@ def move_advice(
     room: Estimate,
     in_tube: bool,
     guild: str = "omnivore",
-    water_share: float | None = None,
-    water_days: float | None = None,
+    water_low: bool = False,
+    seen_dry: bool = False,
     mould: MouldGrade = "nothing",
     open_faults: frozenset[str] = frozenset(),
 ) -> MoveAdvice:
-    """Return whether a move is due. ``water_share``: of the full reservoir; ``water_days``: that it lasts.
+    """Return whether a move is due. ``water_low``: by the gauge of the water; ``seen_dry``: a person saw it dry.
 
-    Only a dry or flooded nest may be emptied by force. Low water means a move in a tube only: a nest is filled up.
+    Only a nest that a person saw dry or flooded may be emptied by force: what nobody looked at is unknown, not dry.
+    Low water means a move in a tube only: a nest is filled up.
     """
-    dry = water_share is not None and within("water_share", water_share, "", 0, 1) == 0
-    force = dry or bool(FORCE_FAULTS & open_faults)
+    force = (in_tube and seen_dry) or bool(FORCE_FAULTS & open_faults)
     reasons = []
     if workers.best >= room.best * (1 - FULL_SHARE):
         reasons.append(reason("room_full", workers=round(workers.best), room=round(room.best)))
-    if in_tube and _low(water_share, water_days):
+    if in_tube and water_low and not seen_dry:
         reasons.append(reason("move_water_low"))
     if mould == "offer":
         reasons.append(reason("move_mould"))
     if "flood" in open_faults:
         reasons.append(reason("move_flood"))
-    if dry:
+    if in_tube and seen_dry:
         reasons.append(reason("move_dry"))
     return MoveAdvice(bool(reasons), force, tuple(reasons), move_steps(guild, force=force))
 
@@ -117,10 +116,6 @@ def mould_grade(*, yellow_only: bool, near_brood: bool, plug_share: float) -> Mo
     if near_brood or share >= 1 / 3:
         return "offer"
     return "watch" if share > 0 else "nothing"
-
-
-def _low(share: float | None, days: float | None) -> bool:
-    return (share is not None and share <= LOW_WATER_SHARE) or (days is not None and days <= LOW_WATER_DAYS)
 
 
 def _rates(workers: Estimate, room: Estimate, growth: Growth) -> tuple[float, float, float]:

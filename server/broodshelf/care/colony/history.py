@@ -11,6 +11,8 @@ from ..gauges import DAY_MS
 from ..plan.state import Event
 
 EPOCH_DAY: Final = dt.date(1970, 1, 1).toordinal()
+NEST_FAULTS: Final = frozenset({"leak", "flood", "mould"})
+"""What stays behind with the nest that they left."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +38,9 @@ class History:
     """The counts in order, when things last happened (ms since 1970 UTC), and the faults that are open.
 
     ``looked_ms``: a count, check, photo or move, for which somebody looked into the nest. ``moves_ms``: when they
-    moved; an offered nest is none. ``boosts``: brood that was added, in the shape of counts.
+    moved; an offered nest is none. ``boosts``: brood that was added, in the shape of counts. ``offered``: the nest that
+    was offered last and not moved into. ``room_looked_ms``: when somebody last looked whether they had moved. A move
+    ends the faults of the nest that they left.
     """
 
     counts: tuple[Count, ...] = ()
@@ -46,6 +50,8 @@ class History:
     aired_ms: int | None = None
     open_faults: tuple[Event, ...] = ()
     boosts: tuple[Count, ...] = ()
+    offered: Event | None = None
+    room_looked_ms: int | None = None
 
     @property
     def brood_seen(self) -> tuple[Count, ...]:
@@ -61,7 +67,8 @@ def read_history(events: Iterable[Event]) -> History:
     faults: list[Event] = []
     moves: list[int] = []
     boosts: list[Count] = []
-    looked_ms = watered_ms = aired_ms = None
+    looked_ms = watered_ms = aired_ms = room_looked_ms = None
+    offered: Event | None = None
     for event in events:
         kind = event.kind
         if kind == "feeding":
@@ -70,6 +77,8 @@ def read_history(events: Iterable[Event]) -> History:
             looked_ms = event.happened_ms
             if event.values.get("need") == "rest":
                 aired_ms = looked_ms
+            elif event.values.get("need") == "room":
+                room_looked_ms = looked_ms
         elif kind == "water":
             watered_ms = event.happened_ms
         elif kind == "count":
@@ -77,15 +86,22 @@ def read_history(events: Iterable[Event]) -> History:
             counts.append(_count(looked_ms, event.values))
         elif kind == "photo":
             looked_ms = event.happened_ms
+        elif event.moved:
+            looked_ms = event.happened_ms
+            moves.append(looked_ms)
+            offered = None
+            faults = [fault for fault in faults if fault.values.get("fault") not in NEST_FAULTS]
         elif kind == "move":
             looked_ms = event.happened_ms
-            if event.values.get("how") != "offered":
-                moves.append(looked_ms)
+            offered = event
         elif kind == "boost":
             boosts.append(_added(event))
         elif kind == "fault" and not event.values.get("resolved_at"):
             faults.append(event)
-    return History(tuple(counts), looked_ms, tuple(moves), watered_ms, aired_ms, tuple(faults), tuple(boosts))
+    return History(
+        tuple(counts), looked_ms, tuple(moves), watered_ms, aired_ms, tuple(faults), tuple(boosts), offered,
+        room_looked_ms,
+    )  # fmt: skip
 
 
 def local_day(at_ms: int, utc_offset_min: int) -> dt.date:

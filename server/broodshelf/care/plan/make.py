@@ -71,7 +71,7 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     foods = [food_need(need, known, tasting) for need in FOOD_NEEDS if need not in known.switched.off]
     growth = growth_of(known)
     kept, single = upkeep(known, growth)
-    pairs = [pair for pair in foods if pair is not None] + kept
+    pairs = [pair for pair in foods if pair is not None]
     cautions = (reason("stings"),) if known.species.stings else ()
     tasks = [task for _, task in pairs] + single + list(known.switched.tasks)
     tasks += fault_tasks(known.history.open_faults)
@@ -80,7 +80,7 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
         state.events
     )
     tasks.sort(key=lambda task: (not task.urgent, task.due_at_ms, task.key))
-    gauges = tuple(gauge for gauge, _ in pairs)
+    gauges = (*(gauge for gauge, _ in pairs), *kept)
     shown = tuple(reason(code) for code in cautions_of(known.species))
     return Plan(
         state.id, now_ms, valid_until, gauges, tuple(tasks), tuple(_notices(known, growth)), shown, tuple(told(trial)),

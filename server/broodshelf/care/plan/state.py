@@ -27,6 +27,11 @@ class Event:
         """A possible repeat is kept but not counted until somebody confirms it."""
         return not self.values.get("possible_repeat") or bool(self.values.get("confirmed"))
 
+    @property
+    def moved(self) -> bool:
+        """The colony lives elsewhere since; a nest that was only offered is no move."""
+        return self.kind == "move" and self.values.get("how") != "offered"
+
 
 @dataclass(frozen=True, slots=True)
 class Vessel:

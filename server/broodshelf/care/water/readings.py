@@ -77,7 +77,7 @@ def lengths_read(events: Iterable[Event]) -> tuple[float, ...]:
 def _reading(event: Event, sizes: WaterSizes, left_out: dict[str, dict[str, Any]]) -> Reading | None:
     values, at_ms = event.values, event.happened_ms
     if event.kind == "move":
-        fill = values.get("fresh_reservoir") and values.get("how") != "offered"
+        fill = values.get("fresh_reservoir") and event.moved
         return Reading(at_ms, 1.0, 1.0, 1.0, "new_tube", event.id) if fill else None
     filled = FILLS.get(values.get("action"))
     if filled is not None:

@@ -1,0 +1,152 @@
+"""Water and room: what the reservoir asks for, when a nest is offered, and what follows an offer.
+
+Whether a move is due and by what means is decided once, by ``move_advice``: a tube that runs dry and one that is full
+ask for the same fresh tube, so one of both tasks asks, never two.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from typing import Any, Final
+
+from ..colony.crowding import MouldGrade, MoveAdvice, mould_grade, move_advice, room_gauge
+from ..colony.growth import Growth
+from ..colony.offered_nest import offer_stands, offered_tasks
+from ..gauges import DAY_MS, Gauge, due_at_ms, level_at
+from ..quantities import Estimate
+from ..water.hydration import hydration_ml, hydration_reasons
+from ..water.look_today import look_today_task
+from ..water.reservoir import URGENT_SHARE, Reservoir, gauge_of, is_urgent, reservoir
+from .growing import room_of
+from .known import Known
+from .own import last_look
+from .state import Event
+from .tasks import Task, reason
+
+FIRST_LOOK_DAYS: Final = 7.0
+NEXT_LOOK_DAYS: Final = 14.0
+"""Water whose level nobody logged is looked at within a week, then every two weeks (common practice, no source)."""
+OFFERED: Final = {"kind": "move", "set": {"how": "offered"}}
+FORCED: Final = {"kind": "move", "set": {"how": "forced", "fresh_reservoir": True}}
+WATER_REASONS: Final = frozenset({"move_water_low", "move_dry"})
+
+
+@dataclass(frozen=True, slots=True)
+class Housing:
+    """The gauges of water and room, and the tasks about them."""
+
+    gauges: tuple[Gauge, ...]
+    tasks: tuple[Task, ...]
+
+
+def housing(known: Known, growth: Growth | None) -> Housing:
+    """Return what the colony's vessel asks for."""
+    state = known.state
+    water = reservoir(state.events, state.vessel, state.place, known.since_ms)
+    gauge = gauge_of(water)
+    room = room_of(known) if known.workers > 0 and "room" not in known.switched.off else None
+    low = water.latest_id is not None and level_at(gauge, known.now_ms) <= gauge.due_level
+    faults = known.history.open_faults
+    advice = move_advice(
+        workers=known.census.workers, room=room or Estimate.exactly(1e9), in_tube=known.in_tube,
+        guild=known.species.guild, water_low=low, seen_dry=water.seen_dry, mould=mould_of(faults),
+        open_faults=frozenset(str(fault.values.get("fault")) for fault in faults),
+    )  # fmt: skip
+    waits = offer_stands(known.history, known.now_ms) and not advice.force
+    tasks = _water_tasks(water, gauge, known, advice, low=low, waits=waits)
+    gauges = [gauge]
+    if room is not None and advice.due:
+        filled = room_gauge(known.census.workers, room, known.now_ms, growth)
+        gauges.append(filled)
+        if not waits and not (low and water.tube) and _beyond_water(advice):
+            tasks.append(_room_task(filled, advice, known))
+    if not known.switched.resting:
+        tasks += offered_tasks(known.history, known.now_ms)
+    return Housing(tuple(gauges), tuple(tasks))
+
+
+def mould_of(open_faults: tuple[Event, ...]) -> MouldGrade:
+    """Return how bad the mould is that was reported; one of which nothing more is known is watched."""
+    grades = [grade_of(fault) for fault in open_faults if fault.values.get("fault") == "mould"]
+    return "offer" if "offer" in grades else "watch" if grades else "nothing"
+
+
+def grade_of(fault: Event) -> MouldGrade:
+    """Return how bad one report of mould is."""
+    return mould_grade(
+        yellow_only=False,
+        near_brood=bool(fault.values.get("mould_near_brood")),
+        plug_share=fault.values.get("mould_share") or 0.1,
+    )
+
+
+def _water_tasks(
+    water: Reservoir, gauge: Gauge, known: Known, advice: MoveAdvice, *, low: bool, waits: bool
+) -> list[Task]:
+    """Return the tasks about the water. ``waits``: a nest lies offered, and nobody saw the old one dry or flooded."""
+    if water.latest_id is None:
+        return [] if known.switched.resting else [_first_look(gauge, known)]
+    look = look_today_task(water, known.state.events)
+    suspected = [look] if look is not None else []
+    urgent = is_urgent(gauge, known.now_ms)
+    if water.look_today:
+        urgent = water.level_share <= URGENT_SHARE  # what was read is an alarm, a suspicion is not
+    task = gauge_task(gauge, known.state.events, None, urgent=urgent)
+    if not water.tube:
+        return [*suspected, _nest_water(task, water, level_at(gauge, known.now_ms), known)]
+    cautions = known.switched.cautions
+    if waits:
+        if not urgent:
+            return suspected
+        look_now = (reason("offer_water"), reason("move_no_shaking"))
+        reasons = (*task.reasons, *look_now)
+        return [*suspected, replace(task, suggested=None, reasons=reasons, cautions=cautions)]
+    more: tuple[Mapping[str, Any], ...] = (*advice.reasons, *advice.checklist) if low else ()
+    log = FORCED if low and advice.force else OFFERED
+    return [*suspected, replace(task, suggested=log, reasons=(*task.reasons, *more), cautions=cautions)]
+
+
+def _nest_water(task: Task, water: Reservoir, level: float, known: Known) -> Task:
+    log: dict[str, Any] = {"kind": "water", "set": {"action": "refill"}}
+    more: list[Mapping[str, Any]] = []
+    if water.full_ml is not None:
+        log["set"]["amount_ml"] = hydration_ml(water.full_ml, level)
+        more.append(reason("water_fill", ml=log["set"]["amount_ml"]))
+    return replace(task, suggested=log, reasons=(*task.reasons, *more, *hydration_reasons(known.workers)))
+
+
+def _first_look(gauge: Gauge, known: Known) -> Task:
+    """Return the look at water whose level nobody has logged: it is unknown, not dry."""
+    seen = last_look("water", known.state.events)
+    start_ms = known.since_ms if seen is None else seen.happened_ms
+    days = FIRST_LOOK_DAYS if seen is None else NEXT_LOOK_DAYS
+    soonest = (gauge.level - gauge.due_level) / gauge.rate_high
+    due_ms = start_ms + round(min(days, max(1.0, soonest)) * DAY_MS)
+    log = {"kind": "check", "set": {"need": "water"}}
+    reasons = (reason("water_look"), *gauge.reasons)
+    return Task(f"water_look:{seen.id if seen else 'start'}", "water", due_ms, suggested=log, reasons=reasons)
+
+
+def _beyond_water(advice: MoveAdvice) -> bool:
+    return any(each["code"] not in WATER_REASONS for each in advice.reasons)
+
+
+def _room_task(gauge: Gauge, advice: MoveAdvice, known: Known) -> Task:
+    task = gauge_task(gauge, known.state.events, FORCED if advice.force else OFFERED)
+    full = any(each["code"] == "room_full" for each in advice.reasons)
+    reasons = (*advice.reasons, *advice.checklist)
+    # mould and floods make a nest due, however much room is left
+    return replace(task, from_gauge=full, reasons=reasons, cautions=known.switched.cautions)
+
+
+def gauge_task(
+    gauge: Gauge, events: tuple[Event, ...], log: Mapping[str, Any] | None, *, urgent: bool = False
+) -> Task:
+    """Return the task of a gauge; its key names the event with which the gauge began."""
+    begun = next((e.id for e in reversed(events) if e.happened_ms == gauge.as_of_ms), "start")
+    due = due_at_ms(gauge)
+    return Task(
+        f"{gauge.need}:{begun}", gauge.need, gauge.as_of_ms if due is None else due, urgent=urgent, from_gauge=True,
+        suggested=log, reasons=gauge.reasons,
+    )  # fmt: skip
