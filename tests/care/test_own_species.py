@@ -7,7 +7,7 @@ import math
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from tests.care.stories import Story, needs, notices
+from tests.care.stories import FOODS, Story, needs, notices
 
 from broodshelf.care.catalogue import Species
 from broodshelf.care.colony.body import FRESH_MG, LENGTH_MM, WORKER_MM, worker_fresh_mg
@@ -38,8 +38,8 @@ def test_every_length_that_can_be_entered_gets_a_plan(length_mm, workers, stage,
     ).counted(4, workers=workers, larvae="some")  # fmt: skip
 
     assert "water" in needs(colony)
-    clamped = length_mm > LENGTH_MM[1] and workers > 0
-    assert ("length_clamped" in notices(colony)) is clamped
+    fed = bool(needs(colony) & FOODS)
+    assert ("length_clamped" in notices(colony)) is (fed and length_mm > LENGTH_MM[1])
 
 
 @pytest.mark.parametrize(

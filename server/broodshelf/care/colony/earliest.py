@@ -23,17 +23,19 @@ def food_from_ms(seen: Seen, first: tuple[dt.date, dt.date] | None) -> int | Non
     elif founding_mode(seen.state, seen.species) == "claustral" and not _ever_fed(seen.state):
         workers_ms = first_workers_ms(seen.history)
         days += [] if workers_ms is None else [local_day(workers_ms, offset_min)]
-    if seen.season.misfit is not None:  # only from today on is it fed in spite of what the keeper marked
-        days.append(seen.day)
     if not seen.state.events:  # known since today
         days.append(seen.day)
     return max((midnight_ms(day.isoformat(), offset_min) for day in days), default=None)
 
 
 def awake_from_ms(seen: Seen) -> int | None:
-    """Return when the last rest of the colony ended; None: it had none that is known."""
+    """Return when the colony was last taken for awake again: since its rest ended; today, if a mark is not believed.
+
+    None: it had no rest that is known.
+    """
     rested = seen.season.rested
-    return None if rested is None else midnight_ms(rested[1].isoformat(), seen.state.utc_offset_min)
+    awake = seen.day if seen.season.misfit is not None else None if rested is None else rested[1]
+    return None if awake is None else midnight_ms(awake.isoformat(), seen.state.utc_offset_min)
 
 
 def larvae_from_ms(seen: Seen) -> int | None:

@@ -28,7 +28,7 @@ ACTIVE_DAYS: Final = 365 - SLOW_DAYS
 SHORTEST_REST_DAYS: Final = 21
 """A shorter one is no rest: Myrmica rubra larvae restart only after 3 weeks of cold (Pearson & Raybould 1997)."""
 KEPT_WARM_C: Final = 15.0
-"""From here on a colony is kept warm; with a yearly clock it slows down all the same."""
+"""Above it no colony rests, whatever its species; one with a yearly clock slows down all the same."""
 WARMER_C: Final = 2.0
 """So much above its usual range a rest is not believed: the spread of a place's setting."""
 
@@ -81,7 +81,7 @@ def season_of(state: ColonyState, species: Species, climate: Climate, day: dt.da
         over_days=(day - until).days if marked and until is not None and until <= day else None,
         began_on=began if marked else None,
         rested=rested,
-        slow=any(begin <= day < end for begin, end in slow_spells) and climate.mean_c.best >= KEPT_WARM_C,
+        slow=any(begin <= day < end for begin, end in slow_spells),
         kept_warm=climate.mean_c.best > warmest_rest_c(species),
         still=(*still, rested) if rested is not None else still,
     )

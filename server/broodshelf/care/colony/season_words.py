@@ -12,7 +12,7 @@ from ..plan.tasks import Task, reason
 from .climate import Climate
 from .history import midnight_ms
 from .season import Season, warmest_rest_c
-from .winter_rest import MONTH_DAYS, RAMP_DAYS, RestWindow, rest_window
+from .winter_rest import MONTH_DAYS, RAMP_DAYS, RestWindow, rest_window, usual_months
 
 FROST_C: Final = 0.0
 TROPICAL_LEAST_C: Final = 20
@@ -24,15 +24,26 @@ Said = Mapping[str, Any]
 
 
 def season_notices(
-    season: Season, state: ColonyState, species: Species, day: dt.date, *, larvae_counted: bool | None = None
+    season: Season,
+    state: ColonyState,
+    species: Species,
+    day: dt.date,
+    *,
+    larvae_counted: bool | None = None,
+    protein: bool = True,
 ) -> list[Said]:
-    """Return the notices of a colony's year on a day. ``larvae_counted``: lately, and whether there were some."""
+    """Return the notices of a colony's year on a day. ``larvae_counted``: lately, and whether there were some.
+
+    ``protein``: it is fed some; where it is not, nothing is said of it.
+    """
     summer = species.rest is not None and species.rest.summer
     if season.resting:
         return [reason("resting_summer" if summer else "resting"), *_end_of_rest(season, state, species, day)]
     found: list[Said] = []
-    if season.slow:
-        code = {True: "yearly_clock_larvae", False: "yearly_clock_none", None: "yearly_clock"}[larvae_counted]
+    if season.slow and (summer or season.kept_warm):
+        code = {True: "yearly_clock_larvae", False: "yearly_clock_none", None: "yearly_clock"}[
+            larvae_counted if protein else False
+        ]
         found.append(reason(f"{code}_summer" if summer else code))
     window = rest_window(species, day.isoformat(), state.latitude_sign, state.latitude_deg)
     if window is not None and not season.marked and not _rested_this_season(season, window):
@@ -63,12 +74,9 @@ def season_tasks(
 
 def usual_end(season: Season, species: Species) -> tuple[dt.date, dt.date] | None:
     """Return from and until which day a rest that goes on usually ends; None where nobody knows its beginning."""
-    if season.began_on is None or species.rest is None:
+    if season.began_on is None:
         return None
-    low, high = (
-        dt.timedelta(days=round(months * MONTH_DAYS))
-        for months in (species.rest.low_months, species.rest.high_months)
-    )
+    low, high = (dt.timedelta(days=round(months * MONTH_DAYS)) for months in usual_months(species.rest))
     return season.began_on + low, season.began_on + high
 
 
@@ -92,6 +100,8 @@ def _beginning(window: RestWindow, season: Season, state: ColonyState, day: dt.d
         dt.date.fromisoformat, (window.begin_from, window.begin_until, window.end_from)
     )
     named = {"low_c": rest.low_c, "high_c": rest.high_c, "ramp_days": RAMP_DAYS}
+    if not season.kept_warm and begin_from <= day <= end_from and not rest.summer:
+        return [reason("rest_unmarked", low_c=rest.low_c, high_c=rest.high_c)]
     if begin_from - ramp <= day <= begin_until:
         low, high = max(0, (begin_from - day).days), (begin_until - day).days
         if rest.summer:
@@ -99,7 +109,7 @@ def _beginning(window: RestWindow, season: Season, state: ColonyState, day: dt.d
         return [reason("rest_begins", low=low, high=high, hours=round(window.begin_hours, 1), **named)]
     came = None if state.acquired_on is None else dt.date.fromisoformat(state.acquired_on)
     elsewhere = came is not None and came > begin_from  # it may have rested where it came from
-    if season.kept_warm and begin_until < day <= end_from and not rest.summer and not elsewhere:
+    if begin_until < day <= end_from and not rest.summer and not elsewhere:
         months = {"low_months": rest.low_months, "high_months": rest.high_months}
         return [reason("rest_missed", **months, **named)]
     return []

@@ -33,7 +33,8 @@ def stage_notices(seen: Seen, window: tuple[dt.date, dt.date] | None) -> list[No
     if stage == "empty":
         return [reason("colony_empty")]
     if stage == "parasitic":
-        return [reason("parasitic")]
+        given = seen.brood.pupae not in (None, "none")
+        return [reason("parasitic_pupae" if given else "parasitic")]
     code = f"{stage}_{species.guild}" if species.guild in ("harvester", "fungus_grower") else stage
     need = "leaves" if species.guild == "fungus_grower" else "protein"
     usual = interval(need, species, 0, has_larvae=None, queen_fed=True)

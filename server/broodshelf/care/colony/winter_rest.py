@@ -22,6 +22,8 @@ RAMP_DAYS: Final = 15
 WATER_CHECK_DAYS: Final = (14, 28)
 AIRING_DAYS: Final = 7
 """Water every 2 to 4 weeks, fresh air once a week in a fridge (common practice, no source)."""
+UNKNOWN_MONTHS: Final = (3.0, 5.0)
+"""As Lasius and its neighbours rest (common practice, no source)."""
 USUAL_LATITUDE_DEG: Final = 45.0
 """Where the latitude is not known; it changes the hours named in the reasons, not the window."""
 
@@ -100,13 +102,17 @@ def rest_tasks(
         tasks.append(
             Task(f"rest_air:{aired}", "rest", aired + AIRING_DAYS * DAY_MS, suggested=log, reasons=(why,))
         )
-    if wake_on_ms is None and rest is not None:
-        wake_on_ms = resting_since_ms + round(rest.high_months * MONTH_DAYS * DAY_MS)
-    if wake_on_ms is not None:
-        summer = rest is not None and rest.summer
-        why = reason("wake_up_summer") if summer else reason("wake_up", ramp_days=RAMP_DAYS)
-        tasks.append(Task(f"wake_up:{resting_since_ms}", "rest", wake_on_ms, reasons=(why,)))
+    if wake_on_ms is None:
+        wake_on_ms = resting_since_ms + round(usual_months(rest)[1] * MONTH_DAYS * DAY_MS)
+    summer = rest is not None and rest.summer
+    why = reason("wake_up_summer") if summer else reason("wake_up", ramp_days=RAMP_DAYS)
+    tasks.append(Task(f"wake_up:{resting_since_ms}", "rest", wake_on_ms, reasons=(why,)))
     return tasks
+
+
+def usual_months(rest: Rest | None) -> tuple[float, float]:
+    """Return how long a rest usually is; of a species that nobody knows, as of the commonest temperate kinds."""
+    return UNKNOWN_MONTHS if rest is None else (rest.low_months, rest.high_months)
 
 
 def rest_spells(species: Species, day: dt.date, latitude_sign: int) -> tuple[tuple[dt.date, dt.date], ...]:

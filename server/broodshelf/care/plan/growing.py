@@ -8,6 +8,7 @@ from typing import Any, Final
 from ..catalogue import vessels
 from ..colony.crowding import FULL_SHARE, room_for
 from ..colony.growth import Growth, fit_growth, season_points
+from ..colony.history import midnight_ms
 from ..gauges import DAY_MS
 from ..quantities import Estimate
 from .known import Known
@@ -26,9 +27,11 @@ def growth_of(known: Known) -> Growth | None:
     """Return the fit to this season's counts; None with too few or a last one too old, or where nothing is forecast."""
     if known.switched.forecasts_off or known.switched.resting:
         return None
+    rested = known.switched.season.rested if known.switched.season is not None else None
     points = season_points(
         known.history.counts, known.now_ms, rests=known.species.rest is not None,
-        latitude_sign=known.state.latitude_sign, woke_ms=known.switched.awake_from_ms,
+        latitude_sign=known.state.latitude_sign, 
+        woke_ms=None if rested is None else midnight_ms(rested[1].isoformat(), known.state.utc_offset_min),
     )  # fmt: skip
     growth = fit_growth(points)
     return growth if growth is None or known.now_ms - growth.as_of_ms <= OLD_DAYS * DAY_MS else None

@@ -99,8 +99,9 @@ def _notices(known: Known, growth: Growth | None) -> list[Mapping[str, Any]]:
         found += known.limits
     if not resting and not switched.forecasts_off:
         coming = brood_notice(
-            brood_group(known.species), known.climate, known.history.brood_seen, known.now_ms
-        )
+            brood_group(known.species), known.climate, known.history.brood_seen, known.now_ms,
+            queen_alone=known.switched.stage not in ("workers", "unknown"),
+        )  # fmt: skip
         found += [coming] if coming is not None else []
     filling = full_notice(known, growth)
     found += [filling] if filling is not None else []
