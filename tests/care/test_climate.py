@@ -6,8 +6,7 @@ import math
 
 import pytest
 
-from broodshelf.care.catalogue import words
-from broodshelf.care.colony.climate import climate_of, heat_tasks
+from broodshelf.care.colony.climate import climate_of
 from broodshelf.care.plan.state import Event, Place
 from broodshelf.care.quantities import Estimate, OutOfRange
 
@@ -62,18 +61,5 @@ def test_impossible_settings_are_refused(place):
         climate_of(place, now_ms=NOW_MS)
 
 
-def test_a_reading_of_60_degrees_is_a_task_not_a_climate():
-    hot = [reading(1, 60)]
-
-    assert climate_of(Place(), hot, now_ms=NOW_MS).basis == "common_practice"
-    (task,) = heat_tasks(Place(), hot, now_ms=NOW_MS)
-    assert task.urgent
-    assert task.reasons[0]["code"] in words()["reason"]
-
-
-def test_over_32_degrees_is_urgent_until_a_cooler_reading():
-    assert heat_tasks(Place(), [reading(3, 33)], now_ms=NOW_MS)
-    assert not heat_tasks(Place(), [reading(3, 33), reading(1, 27)], now_ms=NOW_MS)
-    assert not heat_tasks(Place(), [reading(1, 32)], now_ms=NOW_MS)
-    assert heat_tasks(Place(day_temp_c=34), now_ms=NOW_MS)
-    assert not heat_tasks(Place(day_temp_c=34), [reading(1, 28)], now_ms=NOW_MS)
+def test_a_reading_of_60_degrees_is_no_climate():
+    assert climate_of(Place(), [reading(1, 60)], now_ms=NOW_MS).basis == "common_practice"

@@ -221,6 +221,11 @@ def vessels() -> Mapping[str, VesselKind]:
     }
 
 
+def temperatures() -> Mapping[str, Any]:
+    """Return the table of temperatures that are an alarm, as ``colony.temperature`` reads it."""
+    return _table("temperatures")
+
+
 def cautions() -> Mapping[str, Mapping[str, str]]:
     """Return the cautions by code: the trait that brings each, if one does, and its source."""
     rules: Mapping[str, Mapping[str, str]] = _table("cautions")["caution"]

@@ -11,12 +11,10 @@ from typing import Final
 
 from ..gauges import DAY_MS
 from ..plan.state import Event, Place
-from ..plan.tasks import Task, reason
 from ..quantities import Estimate, within
 
 LOWEST_C, HIGHEST_C = -10.0, 45.0
 """A place cannot be set outside this range; a reading outside it is a fault of the heater or the thermometer."""
-TOO_HOT_C: Final = 32.0
 DAY_HOURS: Final = range(8, 20)
 """The half of the day that the day temperature stands for."""
 FRESH_DAYS: Final = 14
@@ -58,7 +56,7 @@ def climate_of(
 
     The latest reading of the day half and of the night half, at most 14 days old, go before the settings.
     Raises ``OutOfRange`` for a setting outside -10..45 °C or 0..100 %; such a reading is left out here and
-    is a task of ``heat_tasks``.
+    may be an alarm of ``temperature``.
     """
     day, night, humidity = _latest(readings, now_ms, utc_offset_min)
     usual_day, usual_night, spread = USUAL.get(place.place_type or "room", USUAL["room"])
@@ -82,28 +80,6 @@ def climate_of(
     else:
         night_c = _around(day_c.best - DROP_C, DROP_SPREAD_C)
     return Climate(day_c, night_c, _humidity(place, humidity), basis)
-
-
-def heat_tasks(place: Place, readings: Iterable[Event] = (), *, now_ms: int) -> list[Task]:
-    """Return an urgent task if the place is over 32 °C by its latest reading of the last day, or by its setting.
-
-    A heater that is flagged as faulty is a task of its own, like every fault.
-    """
-    latest = max(
-        (e for e in readings if e.values.get("temperature_c") is not None and e.happened_ms <= now_ms),
-        key=lambda e: e.happened_ms,
-        default=None,
-    )
-    if latest is not None and now_ms - latest.happened_ms <= DAY_MS:
-        key, temperature_c, at_ms = latest.id, float(latest.values["temperature_c"]), latest.happened_ms
-    elif place.day_temp_c is not None:
-        key, temperature_c, at_ms = "place", place.day_temp_c, now_ms - now_ms % DAY_MS
-    else:
-        return []
-    if temperature_c <= TOO_HOT_C:
-        return []
-    why = reason("too_hot", temperature_c=round(temperature_c, 1), limit_c=round(TOO_HOT_C))
-    return [Task(f"too_hot:{key}", "glance", at_ms, urgent=True, reasons=(why,))]
 
 
 def _latest(

@@ -12,9 +12,9 @@ from ..plan.tasks import Task, reason
 from .climate import Climate
 from .history import midnight_ms
 from .season import Season, warmest_rest_c
+from .temperature import FREEZING_C, limits_of
 from .winter_rest import MONTH_DAYS, RAMP_DAYS, RestWindow, rest_window, usual_months
 
-FROST_C: Final = 0.0
 TROPICAL_LEAST_C: Final = 20
 """What tropical ants are kept at, at least (common practice, no source)."""
 OWN_REST_DAYS: Final = 120
@@ -64,8 +64,8 @@ def season_tasks(
     elif season.misfit == "rest_too_warm":
         args = {"mean_c": _c(climate.mean_c.best), "limit_c": _c(warmest_rest_c(species))}
         why = reason("rest_too_warm", **args)
-    elif coldest_c <= FROST_C:
-        why = reason("rest_frost", coldest_c=_c(coldest_c))
+    elif coldest_c < limits_of(species).frost_c or coldest_c <= FREEZING_C:
+        why = reason("rest_frost", coldest_c=_c(coldest_c), limit_c=_c(limits_of(species).frost_c))
         return [Task("rest_fits:rest_frost", "rest", today_ms, urgent=True, reasons=(why,))]
     else:
         return []

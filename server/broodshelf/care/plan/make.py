@@ -9,9 +9,9 @@ from typing import Any, Final
 from ..catalogue import cautions_of, species
 from ..colony.brood import brood_notice
 from ..colony.brood_groups import brood_group
-from ..colony.climate import heat_tasks
 from ..colony.growth import Growth
 from ..colony.stages import ALL_FOOD
+from ..colony.temperature import temperature_tasks
 from ..feeding.balance import balance_warning
 from ..gauges import DAY_MS, Gauge
 from .food import FOOD_NEEDS, feeding_content, food_need
@@ -75,7 +75,9 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     cautions = (reason("stings"),) if known.species.stings else ()
     tasks = [task for _, task in pairs] + single + list(known.switched.tasks)
     tasks += fault_tasks(known.history.open_faults)
-    tasks += heat_tasks(state.place, state.climate_readings, now_ms=now_ms)
+    tasks += temperature_tasks(
+        known.species, state.place, state.climate_readings, resting=known.switched.resting, now_ms=now_ms
+    )
     tasks = [replace(task, cautions=cautions + task.cautions) for task in tasks] + leftovers_tasks(
         state.events
     )

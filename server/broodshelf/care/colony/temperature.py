@@ -1,0 +1,92 @@
+"""Too hot and too cold: the limits of a species and the alarms by a place's reading or setting.
+
+The limits are catalogue/temperatures.toml, each with its source or 'common practice'. A rest that does not fit its
+place is ``season_words``'; it takes the frost limit from here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import Any, Final
+
+from ..catalogue import Species, temperatures
+from ..gauges import DAY_MS
+from ..plan.state import Event, Place
+from ..plan.tasks import Task, reason
+from .climate import FRESH_DAYS
+
+ALARM_DAYS: Final = 1
+"""A reading is an alarm for a day: what is older says little of now, and the next reading speaks for itself."""
+FREEZING_C: Final = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """Over ``hot_c`` and, awake, under ``cold_c`` is an alarm; in a rest under ``frost_c``. Sources in words."""
+
+    hot_c: float
+    hot_source: str
+    cold_c: float
+    cold_source: str
+    frost_c: float
+
+
+def limits_of(species: Species) -> Limits:
+    """Return the limits of a species: its own, else its genus', its guild's, else the usual ones."""
+    table = temperatures()
+    usual = table["usual"]
+    frost_c = FREEZING_C
+    if species.rest is not None and not species.rest.summer:
+        frost_c = max(FREEZING_C, species.rest.low_c - usual["frost_below_rest"])
+    # of a kind that rests, and of one that nobody knows, awake is no warmer a business than at rest
+    tropical = species.code is not None and species.rest is None
+    cold = table["usual_tropical"] if tropical else {"cold_c": frost_c, "cold_source": usual["cold_source"]}
+    rows: list[Mapping[str, Any]] = [
+        table["species"].get(species.code or "", {}),
+        table["genus"].get((species.code or "").split("_")[0], {}),
+        table["guild"].get(species.guild, {}),
+        {"hot_c": usual["hot_c"], "hot_source": usual["hot_source"], **cold},
+    ]
+    hot, cool = (next(row for row in rows if end in row) for end in ("hot_c", "cold_c"))
+    return Limits(float(hot["hot_c"]), hot["hot_source"], float(cool["cold_c"]), cool["cold_source"], frost_c)
+
+
+def temperature_tasks(
+    species: Species, place: Place, readings: Iterable[Event] = (), *, resting: bool, now_ms: int
+) -> list[Task]:
+    """Return an urgent task if the place is outside the limits by its latest reading of the last day or its setting.
+
+    A setting is an alarm only while no reading of the last two weeks speaks for the place. Cold is one for a colony
+    that is awake; a heater that is flagged as faulty is a task of its own, like every fault.
+    """
+    limits = limits_of(species)
+    latest = max(
+        (e for e in readings if e.values.get("temperature_c") is not None and e.happened_ms <= now_ms),
+        key=lambda e: e.happened_ms,
+        default=None,
+    )
+    if latest is not None and now_ms - latest.happened_ms <= FRESH_DAYS * DAY_MS:
+        if now_ms - latest.happened_ms > ALARM_DAYS * DAY_MS:
+            return []
+        temperature_c = float(latest.values["temperature_c"])
+        return _alarm(limits, [temperature_c], latest.id, latest.happened_ms, resting=resting)
+    set_c = [each for each in (place.day_temp_c, place.night_temp_c) if each is not None]
+    return _alarm(limits, set_c, "place", now_ms - now_ms % DAY_MS, resting=resting)
+
+
+def _alarm(limits: Limits, seen_c: list[float], key: str, at_ms: int, *, resting: bool) -> list[Task]:
+    if not seen_c:
+        return []
+    hottest_c, coldest_c = max(seen_c), min(seen_c)
+    if hottest_c > limits.hot_c:
+        why = _why("too_hot", hottest_c, limits.hot_c, limits.hot_source)
+        return [Task(f"too_hot:{key}", "glance", at_ms, urgent=True, reasons=(why,))]
+    if not resting and coldest_c < limits.cold_c:
+        why = _why("too_cold", coldest_c, limits.cold_c, limits.cold_source)
+        return [Task(f"too_cold:{key}", "glance", at_ms, urgent=True, reasons=(why,))]
+    return []
+
+
+def _why(code: str, temperature_c: float, limit_c: float, source: str) -> Mapping[str, Any]:
+    return reason(code, temperature_c=round(temperature_c, 1), limit_c=round(limit_c), source=source)

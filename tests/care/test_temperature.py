@@ -1,0 +1,108 @@
+"""Heat, cold and frost belong to the species and its condition. Limits: common practice where no source is named."""
+
+from __future__ import annotations
+
+import pytest
+
+from broodshelf.care.catalogue import species, temperatures, words
+from broodshelf.care.colony.temperature import limits_of, temperature_tasks
+from broodshelf.care.gauges import DAY_MS
+from broodshelf.care.plan.make import make_plan
+from broodshelf.care.plan.state import ColonyState, Event, Place
+
+HOUR_MS = 3_600_000
+NOW_MS = 1_768_478_400_000  # 2026-01-15T12:00:00Z
+
+
+def reading(ago_h: float, temperature_c: float) -> Event:
+    return Event(f"r{ago_h}", "climate", NOW_MS - round(ago_h * HOUR_MS), {"temperature_c": temperature_c})
+
+
+def alarms(code: str, *readings: Event, place: Place = Place(), **values) -> list[str]:  # noqa: B008 - frozen
+    state = ColonyState("c", code, stage="growing", place=place, climate_readings=readings, **values)
+    tasks = make_plan(state, NOW_MS).tasks
+    return [t.key.split(":")[0] for t in tasks if t.key.startswith(("too_", "rest_fits"))]
+
+
+@pytest.mark.parametrize(
+    ("code", "degrees", "found"),
+    [
+        (
+            "lasius_niger",
+            31,
+            ["too_hot"],
+        ),  # L. japonicus at 30 °C: all queens dead in 50 days (Sociobiology 2015)
+        ("lasius_niger", 29, []),
+        ("messor_barbarus", 34, []),
+        ("messor_barbarus", 37, ["too_hot"]),
+        ("atta", 31, ["too_hot"]),
+        ("cataglyphis", 36, []),
+        ("unheard_of", 33, ["too_hot"]),
+    ],
+)
+def test_heat_that_is_usual_for_a_harvester_is_an_alarm_for_a_lasius(code, degrees, found):
+    assert alarms(code, reading(2, degrees)) == found
+
+
+@pytest.mark.parametrize("code", ["camponotus_tropical", "acromyrmex", "pheidole_tropical", "oecophylla"])
+def test_eleven_degrees_are_an_alarm_for_a_tropical_species(code):
+    assert alarms(code, reading(2, 11)) == ["too_cold"]
+    assert alarms(code, place=Place("room", 11, 11)) == ["too_cold"]
+    assert alarms(code, reading(2, 19)) == []
+
+
+def test_eleven_degrees_are_none_for_a_resting_one_nor_for_one_that_could_rest():
+    resting = {"condition": "resting", "resting_since": "2025-12-01"}
+    cold = Place("cellar", 11, 11)
+
+    assert alarms("messor_barbarus", reading(2, 11), place=cold, **resting) == []
+    assert alarms("messor_barbarus", reading(2, 11), place=cold) == []
+
+
+def test_a_tropical_species_that_is_marked_as_resting_is_still_too_cold():
+    marked = {"condition": "resting", "resting_since": "2025-12-01"}
+
+    assert "too_cold" in alarms("camponotus_tropical", reading(2, 11), **marked)
+
+
+@pytest.mark.parametrize(
+    ("code", "degrees", "found"),
+    [("lasius_niger", 3, []), ("lasius_niger", -1, ["rest_fits"]), ("messor_barbarus", 4, ["rest_fits"])],
+)
+def test_the_frost_limit_of_a_rest_belongs_to_the_species(code, degrees, found):
+    # 4 degrees under the coolest usual rest, never under freezing: 0 for L. niger (4 to 8), 6 for M. barbarus (10 on)
+    place = Place("fridge", degrees, degrees)
+
+    assert alarms(code, place=place, condition="resting", resting_since="2025-12-01") == found
+
+
+def test_an_alarm_by_a_reading_ends_with_a_better_one_and_after_a_day():
+    def keys(*readings, place=Place("cabinet", 35)):  # noqa: B008 - frozen
+        kind = species()["lasius_niger"]
+        return [t.key for t in temperature_tasks(kind, place, readings, resting=False, now_ms=NOW_MS)]
+
+    assert keys(reading(3, 33)) == ["too_hot:r3"]
+    assert keys(reading(3, 33), reading(1, 27)) == []
+    assert keys(reading(30, 33)) == []
+    assert keys() == ["too_hot:place"]
+    assert keys(reading(40, 26)) == []  # the place was read since it was set
+    assert keys(Event("old", "climate", NOW_MS - 20 * DAY_MS, {"temperature_c": 26})) == ["too_hot:place"]
+
+
+@pytest.mark.parametrize("code", species())
+def test_every_species_lives_well_inside_its_limits_and_each_limit_says_where_it_comes_from(code):
+    kind = species()[code]
+    limits = limits_of(kind)
+
+    assert limits.cold_c < kind.temp_c[0]
+    assert limits.hot_c >= kind.temp_c[1] + 3
+    assert "common practice" in limits.hot_source or "20" in limits.hot_source  # or a paper with its year
+    assert "common practice" in limits.cold_source
+
+
+def test_the_table_names_only_what_the_catalogue_has():
+    genera = {code.split("_")[0] for code in species()}
+
+    assert temperatures()["genus"].keys() <= genera
+    assert temperatures()["species"].keys() <= species().keys()
+    assert {"too_hot", "too_cold"} <= words()["reason"].keys() & words()["todo"].keys()
