@@ -1,19 +1,9 @@
 // Handing the shelf over: passes for stand-ins, with their link, their dates and what they did; who needs one while you
 // are away; a new one; the calendar.
-// Longer than 300 lines because it holds a pass from its making to its end.
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
-import {
-  capital,
-  dayAndTime,
-  eventInWords,
-  inWords,
-  nameOf,
-  portionInWords,
-  shortDay,
-  wordFor,
-} from '../components/in-words.js';
-import { ManyChoice, Sheet, textsOf, useAttempt, whyNot } from '../components/parts.js';
+import { dayAndTime, eventInWords, nameOf, shortDay } from '../components/in-words.js';
+import { ManyChoice, Sheet, textsOf, useAttempt } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
 import { keep, say } from '../signals/actions.js';
@@ -23,13 +13,9 @@ import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { coloniesInOrder } from './shelf.js';
 import { StandInView } from './standin.js';
+import { Holiday } from './holiday.js';
 
-/** @typedef {{colony_ids: string[], starts_on: string, ends_on: string}} Trip */
-/** @typedef {{need: string, portion: import('../care/words.js').Portion | null}} TopUp */
-/**
- * @typedef {{colony_id: string, verdict: 'nobody' | 'nobody_after_top_up' | 'visit', top_up: TopUp[],
- *   visit_every_days: number | null, reasons: Array<{code: string, args: Record<string, any>}>}} ColonyHoliday
- */
+/** @typedef {import('./holiday.js').Trip} Trip */
 
 export function HandOverScreen() {
   const [trip, setTrip] = useState(/** @type {Trip | null} */ (null));
@@ -337,142 +323,3 @@ function CalendarAddress({ passId }) {
 }
 
 // before you go away: which colonies need nobody, what to top up on the last day, and who needs a visit
-const AWAY_DAYS = 14;
-const h = m.holiday;
-
-/** @param {{onPass: (trip: Trip) => void}} props `onPass` starts a pass for the colonies that need visits */
-function Holiday({ onPass }) {
-  const [found, setFound] = useState(
-    /** @type {null | {trip: Trip, colonies: ColonyHoliday[], travel: any[]}} */ (null),
-  );
-  const { attempt, busy, said } = useAttempt();
-  /** @param {any} event */
-  function look(event) {
-    event.preventDefault();
-    const text = textsOf(event.target);
-    const [leave_on, return_on] = [text('leave_on'), text('return_on')];
-    setFound(null);
-    void attempt(async () => {
-      const answer = await post('/api/holiday', { leave_on, return_on }).catch((problem) => {
-        throw new Error(whyNot(problem));
-      });
-      const colony_ids = answer.colonies
-        .filter((/** @type {ColonyHoliday} */ each) => each.verdict === 'visit')
-        .map((/** @type {ColonyHoliday} */ each) => each.colony_id);
-      setFound({ ...answer, trip: { colony_ids, starts_on: leave_on, ends_on: return_on } });
-    });
-  }
-  return html`
-    <section class="card">
-      <h2>${h.title}</h2>
-      <p class="soft">${h.about}</p>
-      <form class="stack" onSubmit=${look}>
-        <div class="pair">
-          <label>
-            ${h.leave}
-            <input name="leave_on" type="date" required min=${today.value} defaultValue=${today.value} />
-          </label>
-          <label>
-            ${h.back}
-            <input
-              name="return_on"
-              type="date"
-              required
-              min=${today.value}
-              defaultValue=${dayOf(new Date(now.peek() + AWAY_DAYS * DAY_MS))}
-            />
-          </label>
-        </div>
-        ${said}
-        <button class="button" disabled=${busy}>${h.go}</button>
-      </form>
-      <div role="status">
-        ${
-          found &&
-          (found.colonies.length
-            ? html`
-                <ul class="done-list">
-                  ${found.colonies.map(
-                    (each) => html`
-                      <${OneColony} key=${each.colony_id} told=${each} />
-                    `,
-                  )}
-                </ul>
-              `
-            : html`
-                <p>${h.none}</p>
-              `)
-        }
-      </div>
-      ${
-        found &&
-        found.trip.colony_ids.length > 0 &&
-        html`
-          <button type="button" class="button main" onClick=${() => onPass(found.trip)}>
-            <${Icon} name="handover" />
-            ${h.pass}
-          </button>
-        `
-      }
-      ${
-        found &&
-        html`
-          <details>
-            <summary>${h.travel}</summary>
-            <ul class="stack">
-              ${found.travel.map(
-                (rule) => html`
-                  <li>${inWords('travel', rule)}</li>
-                `,
-              )}
-            </ul>
-          </details>
-        `
-      }
-    </section>
-  `;
-}
-
-/** @param {{told: ColonyHoliday}} props */
-function OneColony({ told }) {
-  return html`
-    <li>
-      <div class="grow stack">
-        <h3>${nameOf(told.colony_id)}</h3>
-        <p>
-          <strong>${told.verdict === 'visit' ? h.visit(told.visit_every_days ?? 1) : h.verdict[told.verdict]}</strong>
-        </p>
-        ${
-          told.top_up.length > 0 &&
-          html`
-            <div>
-              <p>${h.top_up}</p>
-              ${told.top_up.map(
-                ({ need, portion }) => html`
-                  <p>${wordFor('need', need)}: ${portion ? portionInWords(portion) : h.full}</p>
-                `,
-              )}
-            </div>
-          `
-        }
-        ${told.reasons.map(
-          (reason) => html`
-            <p class="soft">${capital(inWords('reason', withWords(reason)))}</p>
-          `,
-        )}
-      </div>
-    </li>
-  `;
-}
-
-/**
- * A reason whose need or fault is said in words, not by its code.
- * @param {{code: string, args: Record<string, any>}} reason
- */
-function withWords({ code, args }) {
-  const said = Object.entries(args).map(([name, value]) => [
-    name,
-    name === 'need' || name === 'fault' ? wordFor(name, value).toLowerCase() : value,
-  ]);
-  return { code, args: Object.fromEntries(said) };
-}

@@ -1,0 +1,213 @@
+// Logging a feeding: what the plan suggests, what is in the house, and what an origin means at the moment of choosing.
+import { useState } from 'preact/hooks';
+import { html } from '../components/html.js';
+import { capital, Cautions, shortDay, wordFor } from '../components/in-words.js';
+import { Choice, Stepper } from '../components/parts.js';
+import { originVerdict } from '../care/origin.js';
+import { catalogue, events, planOf, rowsOf, today } from '../signals/shelf.js';
+import { runningTasting } from '../signals/tastings.js';
+import { m } from '../text/en-more.js';
+import { t } from '../text/en.js';
+
+const SHOWN_FIRST = 5;
+const MOST = /** @type {Record<string, number>} */ ({
+  drop: 60,
+  ml: 200,
+  piece: 500,
+  leg: 40,
+  slice: 40,
+  mg: 5000,
+  seed: 2000,
+  leaf: 200,
+});
+const LEAST = /** @type {Record<string, number>} */ ({ ml: 0.1, mg: 5 });
+
+/**
+ * Foods in the order in which a thumb will want them: the plan's, this colony's last, what is in the house, the rest.
+ * @param {string} colonyId
+ * @param {string[]} planned
+ */
+function foodsInOrder(colonyId, planned) {
+  const last = (events.value.get(colonyId) ?? [])
+    .filter((row) => row.kind === 'feeding')
+    .map((row) => row.set.food_code)
+    .reverse();
+  const house = rowsOf('lot')
+    .filter((lot) => !lot.set.finished_on)
+    .map((lot) => lot.set.food_code);
+  const foods = catalogue.value?.foods ?? {};
+  return [...new Set([...planned, ...last, ...house, ...Object.keys(foods)])].filter((code) => foods[code]);
+}
+
+/** @param {import('../care/overlay.js').ShownRow} lot @param {string} food */
+const lotName = ({ set }, food) => set.name || (set.got_on ? m.larder.got(shortDay(set.got_on)) : food);
+
+/**
+ * Prefilled by the plan, last used foods first, and what an origin means at the moment of choosing.
+ * @param {any} props
+ */
+export function FeedingForm({ colonyId, need, item, save }) {
+  const foods = catalogue.value?.foods ?? {};
+  const origins = catalogue.value?.origins ?? {};
+  const words = catalogue.value?.words ?? {};
+  const plan = planOf(colonyId);
+  const tasks = (plan?.set.tasks ?? []).filter((/** @type {any} */ task) => task.portion);
+  const task = item?.portion ? item : (tasks.find((/** @type {any} */ each) => each.need === need) ?? tasks[0]);
+  const [order] = useState(() => foodsInOrder(colonyId, task ? [task.portion.food_code] : []));
+  const [food, setFood] = useState(order[0] ?? 'sugar_water');
+  const [amount, setAmount] = useState(task?.portion?.amount ?? 1);
+  const [size, setSize] = useState(task?.portion?.size_class ?? '');
+  const [form, setForm] = useState(task?.portion?.form ?? '');
+  const [more, setMore] = useState(false);
+  const lots = rowsOf('lot').filter((lot) => !lot.set.finished_on && lot.set.food_code === food);
+  const [lotId, setLotId] = useState(lots[0]?.id ?? '');
+  const [origin, setOrigin] = useState(lots[0]?.set.origin ?? 'bought_or_bred');
+  const kind = foods[food] ?? {};
+  const planned = task?.portion?.food_code === food ? task.portion : null;
+  const poured = kind.unit === 'drop';
+  const unit = poured ? (form === 'feeder' ? 'ml' : 'drop') : (planned?.unit ?? kind.unit ?? 'piece');
+  const is_prey = kind.need === 'protein' && ['piece', 'leg', 'slice'].includes(unit);
+  const lot = lots.find((each) => each.id === lotId);
+  const verdict = originVerdict(origins, lot?.set.origin ?? origin, {
+    got_on: lot?.set.got_on ?? null,
+    today: today.value,
+  });
+  const stop = ['refuse', 'wait', 'hold'].includes(verdict.verdict);
+  const running = runningTasting(colonyId);
+  const tasting = running?.set.food_codes.includes(food) ? running : undefined;
+  /** @param {string} code */
+  function pick(code) {
+    const own = task?.portion?.food_code === code ? task.portion : null;
+    const held = rowsOf('lot').find((each) => !each.set.finished_on && each.set.food_code === code);
+    setFood(code);
+    setAmount(own?.amount ?? 1);
+    setSize(own?.size_class ?? '');
+    setForm(own?.form ?? foods[code]?.form ?? '');
+    setLotId(held?.id ?? '');
+    setOrigin(
+      held?.set.origin ?? (foods[code]?.need === 'sugar' && code.endsWith('water') ? 'home_mixed' : 'bought_or_bred'),
+    );
+  }
+  /** @param {string} how */
+  function pour(how) {
+    setForm(how);
+    setAmount(how === planned?.form ? planned.amount : 1);
+  }
+  const set = {
+    need: kind.need ?? 'protein',
+    food_code: food,
+    amount,
+    unit,
+    origin: lot?.set.origin ?? origin,
+    ...(lot ? { lot_id: lot.id } : {}),
+    ...(tasting ? { tasting_id: tasting.id } : {}),
+    ...(form || kind.form ? { form: form || kind.form } : {}),
+    ...(is_prey && size ? { size_class: size } : {}),
+    ...(item ? { task_key: item.key.split('/').pop() } : {}),
+  };
+  const hours = kind.remove_after_h;
+  return html`
+    <${Choice}
+      label=${m.log.food}
+      value=${food}
+      onPick=${pick}
+      options=${(more ? order : order.slice(0, SHOWN_FIRST)).map((code) => [code, capital(wordFor('food', code))])}
+    />
+    ${
+      !more &&
+      order.length > SHOWN_FIRST &&
+      html`
+        <button type="button" class="button" onClick=${() => setMore(true)}>${m.log.more}</button>
+      `
+    }
+    ${
+      poured &&
+      html`
+        <${Choice}
+          label=${m.log.offered_in}
+          value=${form === 'feeder' ? 'feeder' : 'drop'}
+          onPick=${pour}
+          options=${Object.entries(m.log.vessels)}
+        />
+      `
+    }
+    <${Stepper}
+      label=${m.log.amount}
+      value=${amount}
+      step=${LEAST[unit] ?? 1}
+      most=${MOST[unit] ?? 500}
+      unit=${(t.units[unit] ?? (() => unit))(amount)}
+      onChange=${setAmount}
+    />
+    ${
+      is_prey &&
+      html`
+        <${Choice}
+          label=${m.log.size}
+          value=${size}
+          onPick=${setSize}
+          options=${Object.entries(words.size ?? {}).map(([code, name]) => [code, capital(String(name))])}
+        />
+      `
+    }
+    ${
+      lots.length > 0 &&
+      html`
+        <${Choice}
+          label=${m.log.lot}
+          value=${lotId}
+          onPick=${setLotId}
+          options=${[...lots.map((each) => [each.id, lotName(each, wordFor('food', food))]), ['', m.log.no_lot]]}
+        />
+      `
+    }
+    ${
+      !lot &&
+      html`
+        <label>
+          ${m.log.from}
+          <select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>
+            ${Object.keys(origins).map(
+              (code) => html`
+                <option value=${code} selected=${code === origin}>${wordFor('origin', code)}</option>
+              `,
+            )}
+          </select>
+        </label>
+      `
+    }
+    <p class=${stop ? 'caution' : 'soft'} role=${stop ? 'alert' : null}>
+      ${stop ? `${m.log.stops[verdict.verdict]} ` : ''}${wordFor('origin_why', verdict.reason_code)}
+    </p>
+    ${
+      tasting &&
+      html`
+        <p class="soft">${m.tasting.here}</p>
+      `
+    }
+    <${Cautions} items=${item?.cautions ?? plan?.set.cautions ?? []} />
+    ${
+      hours &&
+      html`
+        <p class="soft">${m.log.outcome_later(hours)}</p>
+      `
+    }
+    ${
+      stop
+        ? html`
+            <button
+              type="button"
+              class="button warn wide"
+              onClick=${() => save('feeding', { ...set, despite: [verdict.reason_code] })}
+            >
+              ${m.log.despite}
+            </button>
+          `
+        : html`
+            <button type="button" class="button main wide stick" onClick=${() => save('feeding', set)}>
+              ${m.log.go}
+            </button>
+          `
+    }
+  `;
+}
