@@ -166,7 +166,7 @@ def test_frost_in_a_rest_is_urgent_and_six_degrees_are_fine():
     fine = Story("2026-12-01", place=FRIDGE, **IN_WINTER).counted(40).plan()
 
     assert [t.key for t in frozen.tasks if t.urgent] == ["rest_fits:rest_frost"]
-    assert frozen.tasks[0].reasons[0]["args"] == {"coldest_c": -2}
+    assert frozen.tasks[0].reasons[0]["args"] == {"coldest_c": -2, "limit_c": 0}
     assert not [t for t in fine.tasks if t.urgent]
 
 
