@@ -1,20 +1,16 @@
 """The nudger: a tick every few seconds that renews stale plans, tells what is due and sends the messages.
 
-APScheduler does nothing but tick; everything else is in the database, so any number of nudgers may run, embedded
+Everything but the beat (``ticking``) is in the database, so any number of nudgers may run, embedded
 in ``serve`` or as processes of their own, and one that dies is made good by the next tick of any.
 """
 
 from __future__ import annotations
 
-import datetime as dt
 import logging
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any, Final
 
-from apscheduler.schedulers.background import BackgroundScheduler
-from apscheduler.schedulers.base import BaseScheduler
-from apscheduler.schedulers.blocking import BlockingScheduler
 from flask import Flask
 from sqlalchemy import Connection, func, select, update
 
@@ -32,9 +28,9 @@ from .measures import Measures
 from .queue import oldest_waiting_ms
 from .sender import Sender
 from .tables import nudger_state, put_row
+from .ticking import Ticking
 from .tidying import tidy_some
 
-TICK_S: Final = 5
 AT_ONCE: Final = 1000
 """Rows looked at in one go; a tick takes as many goes as it needs."""
 NOTED_EVERY_MS: Final = 15_000
@@ -67,22 +63,19 @@ class Nudger:
 
     def start(self) -> Callable[[], None]:
         """Tick in a thread of this process; return what stops it."""
-        scheduler = BackgroundScheduler(**_SCHEDULER)
-        self._add_to(scheduler)
-        scheduler.start()
+        ticking = Ticking(self._tick_now)
+        ticking.start()
 
         def stop() -> None:
-            scheduler.shutdown(wait=True)
+            ticking.stop()
             self.close()
 
         return stop
 
     def run(self) -> None:
         """Tick in this thread until the process is told to stop."""
-        scheduler = BlockingScheduler(**_SCHEDULER)
-        self._add_to(scheduler)
         try:
-            scheduler.start()
+            Ticking(self._tick_now).run()
         except (KeyboardInterrupt, SystemExit):
             self.close()
 
@@ -105,20 +98,8 @@ class Nudger:
         """Finish what was begun and end the sending threads."""
         self._lanes.close()
 
-    def _add_to(self, scheduler: BaseScheduler) -> None:
-        scheduler.add_job(
-            self._tick_now,
-            "interval",
-            seconds=TICK_S,
-            next_run_time=dt.datetime.now(dt.UTC),
-        )
-
     def _tick_now(self) -> None:
-        """Tick; a failure (a database that is away) is logged and the next tick tries again."""
-        try:
-            self.tick(self._clock())
-        except Exception as error:  # noqa: BLE001 - see above
-            say_failure("tick failed", error)
+        self.tick(self._clock())
 
     def _each(
         self,
@@ -218,7 +199,8 @@ def _remember_tick(now_ms: int) -> None:
 def nudger_health(connection: Connection, now_ms: int) -> dict[str, Any]:
     """Return ``{ok, last_tick_ms, waiting_ms}`` for /healthz: when any nudger last ticked, how long the oldest waits.
 
-    Well is: a tick in the last 30 s and nothing due that nobody took for 60 s.
+    Well is: a tick in the last 30 s and nothing due that nobody took for 60 s. A tick that lies in the future was
+    noted before the clock was set back, so that there has been none since.
     """
     last_tick_ms = connection.scalar(select(nudger_state.c.at_ms).where(nudger_state.c.name == "tick"))
     oldest = [
@@ -226,15 +208,9 @@ def nudger_health(connection: Connection, now_ms: int) -> dict[str, Any]:
         oldest_waiting_ms(connection, now_ms),
     ]
     waiting_ms = max(0, *(now_ms - at for at in oldest if at is not None), 0)
-    ticking = last_tick_ms is not None and now_ms - last_tick_ms <= HEALTHY_TICK_MS
+    ticking = last_tick_ms is not None and abs(now_ms - last_tick_ms) <= HEALTHY_TICK_MS
     return {
         "ok": ticking and waiting_ms <= HEALTHY_WAIT_MS,
         "last_tick_ms": last_tick_ms,
         "waiting_ms": waiting_ms,
     }
-
-
-_SCHEDULER: Final[dict[str, Any]] = {
-    "timezone": dt.UTC,
-    "job_defaults": {"coalesce": True, "max_instances": 1, "misfire_grace_time": None},
-}

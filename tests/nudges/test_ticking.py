@@ -1,0 +1,143 @@
+"""The nudger's beat goes on, whatever happens to the clock on the wall, to a tick or to its thread."""
+
+from __future__ import annotations
+
+import json
+import threading
+import time
+import urllib.error
+import urllib.request
+from collections.abc import Callable
+from itertools import pairwise
+from pathlib import Path
+from typing import Any
+
+import pytest
+from tests.support.server import Server
+
+from broodshelf.nudges.ticking import Ticking
+
+PATIENCE_S = 30
+HOUR_MS = 3_600_000
+
+
+def wait_for(what: Callable[[], bool]) -> None:
+    deadline, pause = time.monotonic() + PATIENCE_S, threading.Event()
+    while not what():
+        assert time.monotonic() < deadline, "waited in vain"
+        pause.wait(0.01)
+
+
+@pytest.fixture
+def fake_clock() -> Path:
+    """The library that lets one process see another time of day."""
+    found = sorted(Path("/usr/lib").glob("*/faketime/libfaketimeMT.so.1"))
+    assert found, (
+        "libfaketime is missing; deploy/test installs it (Debian and Ubuntu: apt-get install faketime)"
+    )
+    return found[0]
+
+
+def health(server: Server) -> dict[str, Any]:
+    try:
+        with urllib.request.urlopen(f"{server.url}/healthz", timeout=10) as answer:
+            return json.load(answer)
+    except urllib.error.HTTPError as error:
+        return json.load(error)
+
+
+def test_a_clock_that_is_set_back_by_two_hours_does_not_stop_the_nudger(tmp_path: Path, fake_clock: Path):
+    moved = tmp_path / "moved"
+    moved.write_text("+0")
+    server = Server(tmp_path / "data")
+    server.settings |= {
+        "LD_PRELOAD": str(fake_clock),
+        "FAKETIME_TIMESTAMP_FILE": str(moved),
+        "FAKETIME_NO_CACHE": "1",
+        "FAKETIME_DONT_FAKE_MONOTONIC": "1",
+        "DONT_FAKE_MONOTONIC": "1",
+    }
+    server.start()
+    try:
+        wait_for(lambda: health(server)["nudger"]["last_tick_ms"] is not None)
+        moved.write_text("-2h")
+        back_ms = time.time() * 1000 - 2 * HOUR_MS
+        # a tick that was noted under the new clock, within ten minutes of it
+        wait_for(lambda: abs(health(server)["nudger"]["last_tick_ms"] - back_ms) < HOUR_MS / 6)
+        wait_for(lambda: bool(health(server)["ok"]))
+    finally:
+        server.stop()
+    assert "the clock was set back" in server.output.read_text()
+
+
+def test_a_tick_that_fails_is_told_and_followed_by_the_next(caplog):
+    ticks: list[int] = []
+
+    def tick() -> None:
+        ticks.append(len(ticks))
+        if len(ticks) == 2:
+            raise ZeroDivisionError
+
+    ticking = Ticking(tick, every_s=0.01)
+    ticking.start()
+    wait_for(lambda: len(ticks) > 4)
+    ticking.stop()
+
+    assert "tick failed" in caplog.text
+    count = len(ticks)
+    assert not [thread for thread in threading.enumerate() if thread.name == "nudges"]
+    assert len(ticks) == count
+
+
+def test_a_thread_that_ends_by_itself_is_started_again(caplog, monkeypatch):
+    monkeypatch.setattr(threading, "excepthook", lambda _: None)
+    ticks: list[int] = []
+
+    def tick() -> None:
+        ticks.append(len(ticks))
+        if len(ticks) == 2:
+            raise SystemExit  # no Exception: it ends the thread
+
+    ticking = Ticking(tick, every_s=0.01)
+    ticking.start()
+    wait_for(lambda: len(ticks) > 4)
+    ticking.stop()
+
+    assert "ended by itself and is started again" in caplog.text
+
+
+def test_a_tick_that_hangs_is_told_once_with_where_it_hangs(caplog):
+    gate, asked = threading.Event(), threading.Semaphore(0)
+
+    def a_search_without_end() -> None:
+        asked.release()
+        gate.wait(PATIENCE_S)
+
+    ticking = Ticking(a_search_without_end, every_s=0.01, stuck_s=0.05)
+    ticking.start()
+    wait_for(lambda: "a tick hangs" in caplog.text)
+    pause = threading.Event()
+    pause.wait(0.1)  # ten more looks of the watch
+    told = [record for record in caplog.records if record.message == "a tick hangs"]
+    gate.set()
+    ticking.stop()
+
+    assert len(told) == 1
+    assert "a_search_without_end" in told[0].values["at"]
+
+
+def test_ticks_that_were_missed_are_not_made_up_for():
+    began: list[float] = []
+    gate = threading.Event()
+
+    def tick() -> None:
+        began.append(time.monotonic())
+        if len(began) == 1:
+            gate.wait(0.3)  # six beats long
+
+    ticking = Ticking(tick, every_s=0.05)
+    ticking.start()
+    wait_for(lambda: len(began) >= 4)
+    ticking.stop()
+
+    assert min(later - earlier for earlier, later in pairwise(began[1:])) >= 0.05
