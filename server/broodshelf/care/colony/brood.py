@@ -88,11 +88,11 @@ def next_workers(group: BroodGroup, climate: Climate, seen: BroodSeen, now_ms: i
 
 
 def brood_notice(
-    group: BroodGroup, climate: Climate, counts: Sequence[Count], now_ms: int, *, queen_alone: bool = False
+    group: BroodGroup, climate: Climate, counts: Sequence[Count], now_ms: int, *, founding: bool | None = None
 ) -> dict[str, Any] | None:
     """Return the countdown to the next workers as a notice, why there is none, or None where no brood was seen.
 
-    They are the first where no count found any, and one found none or ``queen_alone`` says that there are none.
+    ``founding``: whether they are the first; None: they are where counts found none yet.
     """
     seen = brood_seen(counts)
     if seen is None:
@@ -101,9 +101,9 @@ def brood_notice(
         days = next_workers(group, climate, seen, now_ms)
     except OutOfRange as error:
         return reason("brood_no_forecast", value=round(error.value, 1), low_c=error.low, high_c=error.high)
-    looked = [count.any_workers for count in counts if count.any_workers is not None]
-    first = not any(looked) and (queen_alone or bool(looked))
-    code = "first_workers_in" if first else "next_workers_in"
+    if founding is None:
+        founding = {count.any_workers for count in counts} - {None} == {False}
+    code = "first_workers_in" if founding else "next_workers_in"
     return reason(
         code,
         low=round(days.low),

@@ -17,6 +17,7 @@ queen nor workers. ``workers``: a colony that feeds itself."""
 NOT_FED: Final = frozenset({"claustral", "empty"})
 QUEEN_FED: Final = frozenset({"semi_claustral", "parasitic", "alone"})
 """A queen by herself that eats."""
+FOUNDING: Final = frozenset({"claustral", "semi_claustral", "parasitic"})
 PAST_FOUNDING: Final = frozenset({"nanitics", "growing", "mature"})
 NANITICS_UP_TO: Final = 25
 """As many workers as a founding queen raises by herself, at most."""

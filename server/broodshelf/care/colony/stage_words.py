@@ -62,8 +62,9 @@ def asked(seen: Seen) -> list[Task]:
 
 def cold_notice(species: Species, climate: Climate, limit_c: float) -> Notice:
     """Return why there is no protein in the cold: a species without a rest is never told to rest."""
-    rests = species.rest is not None or species.code is None
-    code = "too_cold_for_protein" if rests else "too_cold_for_species"
+    code = "too_cold_for_protein"
+    if species.rest is None:
+        code = "too_cold_perhaps_rest" if species.code is None else "too_cold_for_species"
     return reason(code, day_c=round(climate.day_c.best, 1), limit_c=limit_c)
 
 

@@ -140,9 +140,10 @@ def _awake(seen: Seen, workers: float | None) -> Switches:
         off |= {"protein"}
     notices: list[Notice] = [] if settles is None or stage in NOT_FED else [settles]
     notices += stage_notices(seen, window)
-    notices += season_notices(
-        seen.season, state, species, day, larvae_counted=counted, protein="protein" not in off
-    )
+    if stage != "empty":
+        notices += season_notices(
+            seen.season, state, species, day, larvae_counted=counted, protein="protein" not in off
+        )
     notices += [cold_notice(species, seen.climate, COLD_C)] if cold and stage not in NOT_FED else []
     notices += queen_notices(seen.doubt, stage, suspected=suspected)
     notices += quarantine_notices(state, day, quarantined=_is(state, "quarantine", day))

@@ -10,6 +10,7 @@ from ..catalogue import cautions_of, species
 from ..colony.brood import brood_notice
 from ..colony.brood_groups import brood_group
 from ..colony.growth import Growth
+from ..colony.life_stage import FOUNDING
 from ..colony.stages import ALL_FOOD
 from ..colony.temperature import temperature_tasks
 from ..feeding.balance import balance_warning
@@ -102,7 +103,7 @@ def _notices(known: Known, growth: Growth | None) -> list[Mapping[str, Any]]:
     if not resting and not switched.forecasts_off:
         coming = brood_notice(
             brood_group(known.species), known.climate, known.history.brood_seen, known.now_ms,
-            queen_alone=known.switched.stage not in ("workers", "unknown"),
+            founding=known.switched.stage in FOUNDING,
         )  # fmt: skip
         found += [coming] if coming is not None else []
     filling = full_notice(known, growth)
@@ -113,5 +114,6 @@ def _notices(known: Known, growth: Growth | None) -> list[Mapping[str, Any]]:
         tilted = balance_warning(state.events, known.now_ms, lambda event: feeding_content(known, event))
         found += [tilted] if tilted is not None else []
     if known.census.basis != "unknown" and not resting:
-        found += known.census.reasons(known.now_ms)
+        told = {"alone": "workers_fell_to_zero", "empty": "workers_fell_to_zero"}.get(switched.stage)
+        found += [why for why in known.census.reasons(known.now_ms) if why["code"] != told]
     return found
