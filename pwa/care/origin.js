@@ -14,3 +14,22 @@ export function originVerdict(origins, origin, { got_on, today }) {
   const day = until.toISOString().slice(0, 10);
   return { verdict: today >= day ? 'fine' : 'hold', reason_code: code, until: day };
 }
+
+/**
+ * Where a food usually comes from: what is caught has one origin, sugar water is mixed at home, the rest is bought.
+ * @param {Record<string, {need?: string, origin?: string}>} foods @param {string} food @returns {string}
+ */
+export function usualOrigin(foods, food) {
+  const kind = foods[food];
+  if (kind?.origin) return kind.origin;
+  return kind?.need === 'sugar' && food.endsWith('water') ? 'home_mixed' : 'bought_or_bred';
+}
+
+/**
+ * The origins that a food can have: what is caught has one.
+ * @param {Record<string, {origin?: string}>} foods @param {Record<string, unknown>} origins @param {string} food
+ */
+export function originsOf(foods, origins, food) {
+  const only = foods[food]?.origin;
+  return only ? [only] : Object.keys(origins);
+}

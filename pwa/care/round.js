@@ -156,16 +156,23 @@ function freshItems(plan, fresh, foods) {
         reasons: [{ code: event.set.fault, args: { fault: event.set.fault } }],
       });
     }
+    // what was given although it was refused comes out at once
+    const refused =
+      event.kind === 'feeding' && (event.set.despite ?? []).some((/** @type {string} */ why) => why !== 'hot_syrup');
     const removeAfterH = event.kind === 'feeding' ? foods[event.set.food_code]?.remove_after_h : undefined;
-    if (removeAfterH && !known.has(`leftovers:${event.id}`)) {
+    if ((removeAfterH || refused) && !known.has(`leftovers:${event.id}`)) {
       items.push({
         ...base,
         key: `${plan.set.colony_id}/leftovers:${event.id}`,
         need: 'leftovers',
-        urgent: false,
-        due_at_ms: (event.happened_ms ?? 0) + removeAfterH * 3_600_000,
+        urgent: refused,
+        due_at_ms: (event.happened_ms ?? 0) + (refused ? 0 : removeAfterH * 3_600_000),
         suggested: { kind: 'check', set: { feeding_id: event.id, need: 'leftovers', leftovers_removed: true } },
-        reasons: [{ code: 'leftovers', args: { at_ms: event.happened_ms, after: removeAfterH } }],
+        reasons: [
+          refused
+            ? { code: 'risk_out', args: { at_ms: event.happened_ms } }
+            : { code: 'leftovers', args: { at_ms: event.happened_ms, after: removeAfterH } },
+        ],
       });
     }
   }

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { html } from '../components/html.js';
 import { capital, Cautions, shortDay, wordFor } from '../components/in-words.js';
 import { Choice, Stepper } from '../components/parts.js';
-import { originVerdict } from '../care/origin.js';
+import { originsOf, originVerdict, usualOrigin } from '../care/origin.js';
 import { catalogue, events, planOf, rowsOf, today } from '../signals/shelf.js';
 import { runningTasting } from '../signals/tastings.js';
 import { m } from '../text/en-more.js';
@@ -61,7 +61,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
   const [more, setMore] = useState(false);
   const lots = rowsOf('lot').filter((lot) => !lot.set.finished_on && lot.set.food_code === food);
   const [lotId, setLotId] = useState(lots[0]?.id ?? '');
-  const [origin, setOrigin] = useState(lots[0]?.set.origin ?? 'bought_or_bred');
+  const [origin, setOrigin] = useState(lots[0]?.set.origin ?? usualOrigin(foods, food));
   const kind = foods[food] ?? {};
   const planned = task?.portion?.food_code === food ? task.portion : null;
   const poured = kind.unit === 'drop';
@@ -84,9 +84,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
     setSize(own?.size_class ?? '');
     setForm(own?.form ?? foods[code]?.form ?? '');
     setLotId(held?.id ?? '');
-    setOrigin(
-      held?.set.origin ?? (foods[code]?.need === 'sugar' && code.endsWith('water') ? 'home_mixed' : 'bought_or_bred'),
-    );
+    setOrigin(held?.set.origin ?? usualOrigin(foods, code));
   }
   /** @param {string} how */
   function pour(how) {
@@ -167,7 +165,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
         <label>
           ${m.log.from}
           <select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>
-            ${Object.keys(origins).map(
+            ${originsOf(foods, origins, food).map(
               (code) => html`
                 <option value=${code} selected=${code === origin}>${wordFor('origin', code)}</option>
               `,

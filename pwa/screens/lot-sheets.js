@@ -6,7 +6,7 @@ import { Choice, numberOf, Sheet, Stepper, textsOf, useAttempt } from '../compon
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
 import { mixSugarWater } from '../care/mixing.js';
-import { originVerdict } from '../care/origin.js';
+import { originsOf, originVerdict, usualOrigin } from '../care/origin.js';
 import { keep, say } from '../signals/actions.js';
 import { catalogue, now, today } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
@@ -121,6 +121,7 @@ export function LotSheet({ onClose }) {
             value=${food}
             onChange=${(/** @type {any} */ e) => {
               setFood(e.target.value);
+              setOrigin(usualOrigin(foods, e.target.value));
               setSize('');
             }}
           >
@@ -156,7 +157,7 @@ export function LotSheet({ onClose }) {
         <label>
           ${m.larder.origin}
           <select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>
-            ${Object.keys(origins).map(
+            ${originsOf(foods, origins, food).map(
               (code) => html`
                 <option value=${code}>${capital(wordFor('origin', code))}</option>
               `,

@@ -61,3 +61,33 @@ def test_a_suspected_leak_asks_for_a_look_today_and_is_not_urgent(keeper, clock)
 
     assert [t["urgent"] for t in tasks] == [False]
     assert tasks[0]["reasons"][0]["code"] == "leak_suspected"
+
+
+def test_all_that_got_of_a_lot_that_was_given_before_its_hold_are_watched(keeper, clock):
+    names = ("Amber", "Birch", "Cedar")
+    colonies = {
+        name: keeper.op("colony", {"name": name, "species_code": "lasius_niger", "stage": "growing"})
+        for name in names
+    }
+    caught = at(clock() - 5 * DAY_MS)[:10]
+    spiders = {"food_code": "web_spider", "origin": "wild_web_spider", "got_on": caught}
+    lot, bought = (
+        keeper.op("lot", spiders),
+        keeper.op("lot", {"food_code": "cricket", "origin": "bought_or_bred"}),
+    )
+    keeper.sync(*colonies.values(), lot, bought)
+
+    def feed(name, lot, days_ago=0, **more):
+        values = {"colony_id": colonies[name]["id"], "need": "protein", "lot_id": lot["id"], **more}
+        keeper.sync(keeper.op("feeding", {**values, "happened_at": at(clock() - days_ago * DAY_MS)}))
+
+    feed("Amber", lot, food_code="web_spider")
+    feed("Cedar", bought, food_code="cricket")
+    feed("Birch", lot, 4, food_code="web_spider", despite=["wild_web_spider"])  # told later than Amber's
+    plans = {r["set"]["colony_id"]: r["set"] for r in keeper.sync().json["rows"] if r["kind"] == "plan"}
+    watched = {
+        name: {t["key"].split(":")[0] for t in plans[colonies[name]["id"]]["tasks"]} & {"risk_look"}
+        for name in names
+    }
+
+    assert watched == {"Amber": {"risk_look"}, "Birch": {"risk_look"}, "Cedar": set()}

@@ -8,11 +8,13 @@ from typing import Any, Final, NamedTuple
 
 from sqlalchemy import Connection
 
+from ..care.catalogue import foods
 from ..care.colony.arrival import excused_feedings, settlings_of
 from ..care.colony.census import census_of
 from ..care.colony.climate import FRESH_DAYS
 from ..care.colony.history import local_day
 from ..care.gauges import DAY_MS
+from ..care.plan.risk import WATCH_DAYS, may_be_risky, risky_lots
 from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Tasting, Vessel
 from ..records.recent import read_kind_since, read_recent
 from ..records.store import Record, read_kinds
@@ -89,6 +91,9 @@ def colony_states(
             failed[colony.id] = error
         else:
             states.append(state)
+    risky = _risky_lots(connection, household_id, things, home, now_ms)
+    if risky:
+        states = [replace(state, risky_lots=risky) for state in states]
     return with_likes(connection, household_id, states, things["colony"], since_ms)
 
 
@@ -183,7 +188,7 @@ def _lot(record: Record) -> Lot:
     return Lot(
         record.id,
         v["food_code"],
-        v["origin"],
+        (food.origin if (food := foods().get(v["food_code"])) is not None else None) or v["origin"],
         readable_day(v.get("got_on")),
         readable_day(v.get("hold_until")),
         readable_day(v.get("use_by")),
@@ -191,6 +196,21 @@ def _lot(record: Record) -> Lot:
         v.get("size_class"),
         v.get("tint"),
     )
+
+
+def _risky_lots(
+    connection: Connection, household_id: str, things: Things, home: _Home, now_ms: int
+) -> frozenset[str]:
+    """Return the lots of which something was lately given despite a refusal, whatever colony got it.
+
+    Most households have no lot that could be refused; then no log is read for it.
+    """
+    lots = {record.id: _lot(record) for record in things["lot"]}
+    if not any(may_be_risky({"origin": lot.origin}) for lot in lots.values()):
+        return frozenset()
+    since_ms = now_ms - (WATCH_DAYS + 1) * DAY_MS
+    fed = read_kind_since(connection, household_id, "feeding", since_ms)
+    return risky_lots((e for e in fed if e.counts), lots, _offset_min(home.clock, now_ms))
 
 
 def _running(tastings: Sequence[Record], colony_id: str) -> Tasting | None:

@@ -9,6 +9,7 @@ import json
 from dataclasses import dataclass, field
 from typing import Any, Final
 
+from ..care.plan.risk import may_be_risky
 from ..people.actor import Actor
 from ..records.kinds import KINDS, Kind, required_fields
 from ..records.merge import Merged, corrected_ms, merge
@@ -158,7 +159,9 @@ def _store(
     if op.kind == "person" and record.gone:
         outcome.left.add(record.id)
     outcome.touched |= _colonies(record)
-    outcome.touches_all = outcome.touches_all or op.kind in HOUSE_WIDE
+    # what was given despite a refusal concerns all that got the same lot
+    refused = op.kind == "feeding" and may_be_risky(record.values)
+    outcome.touches_all = outcome.touches_all or op.kind in HOUSE_WIDE or refused
     return {"op_id": op.op_id, "verdict": "applied", "rev": rev, "conflicts": conflicts}
 
 

@@ -87,7 +87,7 @@ class Food:
     """A food: the need it serves, how it is offered, how long it may lie, and for which guilds.
 
     ``sizes``: from small to large; ``leg_share``: mass of a leg over that of the body; ``keeps_days``: how long
-    a lot keeps; ``source``: of the composition.
+    a lot keeps; ``source``: of the composition; ``origin``: the only one that it can have, for what is caught.
     """
 
     code: str
@@ -103,6 +103,7 @@ class Food:
     source: str | None = None
     sizes: tuple[PreySize, ...] = ()
     leg_share: float | None = None
+    origin: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,6 +183,7 @@ def foods() -> Mapping[str, Food]:
         "keeps_days",
         "source",
         "leg_share",
+        "origin",
     )
     return {
         code: Food(

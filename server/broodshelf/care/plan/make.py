@@ -18,6 +18,7 @@ from ..gauges import DAY_MS, Gauge
 from .food import FOOD_NEEDS, feeding_content, food_need
 from .growing import full_notice, growth_ahead, growth_of
 from .known import Known, know
+from .risk import risky_feedings, watch_tasks
 from .state import ColonyState
 from .tasks import Task, fault_tasks, leftovers_tasks, reason
 from .tastings import next_in_tasting, told, trial_of, why_no_offer
@@ -79,9 +80,10 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     tasks += temperature_tasks(
         known.species, state.place, state.climate_readings, resting=known.switched.resting, now_ms=now_ms
     )
-    tasks = [replace(task, cautions=cautions + task.cautions) for task in tasks] + leftovers_tasks(
-        state.events
-    )
+    risky = risky_feedings(state, now_ms)
+    tasks += watch_tasks(risky, state.events, now_ms)
+    tasks = [replace(task, cautions=cautions + task.cautions) for task in tasks]
+    tasks += leftovers_tasks(state.events, frozenset(feeding.id for feeding in risky))
     tasks.sort(key=lambda task: (not task.urgent, task.due_at_ms, task.key))
     gauges = (*(gauge for gauge, _ in pairs), *kept)
     shown = tuple(reason(code) for code in cautions_of(known.species))

@@ -101,7 +101,8 @@ class ColonyState:
 
     ``condition_since``: the day on which the condition was set, as far as that is known.
     ``guild`` and ``stings`` are the keeper's word on a species that the catalogue does not have. ``likes``: by food,
-    what colonies of its species and guild took in their tastings, as ``likes_of`` weighs it.
+    what colonies of its species and guild took in their tastings, as ``likes_of`` weighs it. ``risky_lots``: of which
+    some colony of the household got something despite a refusal.
     """
 
     id: str
@@ -131,3 +132,4 @@ class ColonyState:
     climate_readings: tuple[Event, ...] = ()
     tasting: Tasting | None = None
     likes: Mapping[str, Sequence[Tally]] = field(default_factory=dict)
+    risky_lots: frozenset[str] = frozenset()

@@ -75,8 +75,11 @@ def fault_tasks(events: tuple[Event, ...]) -> list[Task]:
     ]
 
 
-def leftovers_tasks(events: tuple[Event, ...]) -> list[Task]:
-    """Every feeding makes its own removal task, until a check says that it was eaten or taken out."""
+def leftovers_tasks(events: tuple[Event, ...], risky_ids: frozenset[str] = frozenset()) -> list[Task]:
+    """Every feeding makes its own removal task, until a check says that it was eaten or taken out.
+
+    ``risky_ids``: feedings that may carry poison; what is left of them comes out at once, whatever food it is.
+    """
     lately = events[-LATELY_EVENTS:]
     cleared = {
         e.values.get("feeding_id")
@@ -89,16 +92,24 @@ def leftovers_tasks(events: tuple[Event, ...]) -> list[Task]:
     tasks = []
     known = foods()
     for event in lately:
-        food = known.get(str(event.values.get("food_code"))) if event.kind == "feeding" else None
-        if food is None or food.remove_after_h is None:
+        if event.kind != "feeding":
+            continue
+        food, risky = known.get(str(event.values.get("food_code"))), event.id in risky_ids
+        after_h = 0.0 if risky else food.remove_after_h if food is not None else None
+        if after_h is None:
             continue
         if event.id in cleared or event.happened_ms <= last_clear_ms:
             continue
-        due = event.happened_ms + round(food.remove_after_h * HOUR_MS)
+        due = event.happened_ms + round(after_h * HOUR_MS)
         check = {
             "kind": "check",
             "set": {"feeding_id": event.id, "need": "leftovers", "leftovers_removed": True},
         }
-        why = reason("leftovers", at_ms=event.happened_ms, after=round(food.remove_after_h))
-        tasks.append(Task(f"leftovers:{event.id}", "leftovers", due, suggested=check, reasons=(why,)))
-    return tasks[-MOST_LEFTOVERS:]
+        why = reason("leftovers", at_ms=event.happened_ms, after=round(after_h))
+        if risky:
+            why = reason("risk_out", at_ms=event.happened_ms)
+        tasks.append(
+            Task(f"leftovers:{event.id}", "leftovers", due, urgent=risky, suggested=check, reasons=(why,))
+        )
+    alarms = [task for task in tasks if task.urgent]
+    return alarms + [task for task in tasks if not task.urgent][-MOST_LEFTOVERS:]

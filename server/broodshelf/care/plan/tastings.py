@@ -79,7 +79,8 @@ def trial_of(known: Known) -> Trial | None:
     for code in tasting.food_codes:
         if code in foods():
             lot = lot_of(code, known)
-            candidates.append(Candidate(code, lot.origin if lot else BOUGHT, lot.got_on if lot else None))
+            origin = lot.origin if lot else foods()[code].origin or BOUGHT
+            candidates.append(Candidate(code, origin, lot.got_on if lot else None))
     return Trial(tasting.started_on, candidates, offers, tasting.ended_on, known.state.likes)
 
 

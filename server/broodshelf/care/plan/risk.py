@@ -1,0 +1,98 @@
+"""After food that was refused was given all the same: what may carry poison comes out, and its eaters are watched.
+
+A refusal is the verdict of the food's origin (catalogue/origins.toml): never, or not before its hold. The record is
+kept, and from it follow two tasks, for the colony and for all that got the same lot: take the rest out at once, and
+look once a day for ``WATCH_DAYS``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any, Final
+
+from ..catalogue import origins
+from ..colony.history import local_day
+from ..feeding.food_origin import origin_verdict
+from ..gauges import DAY_MS
+from .state import ColonyState, Event, Lot
+from .tasks import Task, reason
+
+WATCH_DAYS: Final = 8
+"""Half of the workers were dead within 1 to 4 days at strong doses of three poisons (Rust, Reierson & Klotz 2004, J.
+Econ. Entomol. 97:1017) and at 8 days at 0.11 % boric acid (Klotz, Vail & Williams 1997, J. Econ. Entomol. 90:488)."""
+POISONED: Final = frozenset({"refuse", "hold"})
+"""Verdicts that are about poison; hot syrup and unwashed fruit are no matter of days."""
+
+
+def may_be_risky(values: Mapping[str, Any]) -> bool:
+    """Say whether a feeding's own fields leave open that it was refused; cheap, and true of few feedings."""
+    return any(_poison(code) for code in (*(values.get("despite") or ()), values.get("origin")))
+
+
+def risk_of(feeding: Event, lot: Lot | None, utc_offset_min: int) -> bool:
+    """Say whether a feeding was given despite a refusal. ``lot``: what it came from, None where it is not known.
+
+    Of a lot that is used up and no longer known only the phone's own word counts, not a hold of which nobody can tell
+    whether it was over.
+    """
+    values = feeding.values
+    if any(_poison(code) for code in values.get("despite") or ()):
+        return True
+    origin = lot.origin if lot is not None else values.get("origin")
+    if not _poison(origin) or (lot is None and values.get("lot_id") and _verdict(origin) == "hold"):
+        return False
+    day = local_day(feeding.happened_ms, utc_offset_min).isoformat()
+    got_on = lot.got_on if lot is not None else None
+    held = lot is not None and lot.hold_until is not None and day < lot.hold_until
+    return held or origin_verdict(str(origin), got_on=got_on, today=day).verdict in POISONED
+
+
+def risky_lots(feedings: Iterable[Event], lots: Mapping[str, Lot], utc_offset_min: int) -> frozenset[str]:
+    """Return the lots of which something was given despite a refusal. ``feedings``: of the whole household."""
+    return frozenset(
+        str(each.values["lot_id"])
+        for each in feedings
+        if each.values.get("lot_id") and risk_of(each, lots.get(str(each.values["lot_id"])), utc_offset_min)
+    )
+
+
+def risky_feedings(state: ColonyState, now_ms: int) -> tuple[Event, ...]:
+    """Return the feedings of the last days that were refused or came from a lot of which one was, oldest first."""
+    lots = {lot.id: lot for lot in state.lots}
+    since_ms = now_ms - (WATCH_DAYS + 1) * DAY_MS
+    return tuple(
+        e for e in state.events
+        if e.kind == "feeding" and e.happened_ms >= since_ms and (
+            e.values.get("lot_id") in state.risky_lots
+            or risk_of(e, lots.get(str(e.values.get("lot_id"))), state.utc_offset_min)
+        )
+    )  # fmt: skip
+
+
+def watch_tasks(risky: Sequence[Event], events: Sequence[Event], now_ms: int) -> list[Task]:
+    """Return the next daily look after the last risky feeding; none once its days are over."""
+    if not risky or now_ms > risky[-1].happened_ms + (WATCH_DAYS + 1) * DAY_MS:
+        return []
+    given = risky[-1]
+    looks = [e for e in events if e.kind in ("check", "count", "photo") and e.happened_ms > given.happened_ms]
+    last = looks[-1] if looks else given
+    due_ms = last.happened_ms + DAY_MS
+    day = (due_ms - given.happened_ms) // DAY_MS
+    if day > WATCH_DAYS:
+        return []
+    why = (
+        reason("risk_look", at_ms=given.happened_ms, day=day, of=WATCH_DAYS),
+        reason("risk_times"),
+        reason("risk_signs"),
+    )
+    log = {"kind": "check", "set": {"need": "glance"}}
+    return [Task(f"risk_look:{last.id}", "glance", due_ms, suggested=log, reasons=why)]
+
+
+def _poison(origin: Any) -> bool:
+    return _verdict(origin) in POISONED
+
+
+def _verdict(origin: Any) -> str:
+    rule = origins().get(str(origin))
+    return "" if rule is None else str(rule["verdict"])
