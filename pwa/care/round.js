@@ -204,3 +204,6 @@ function doneLately(rows, nowMs) {
     .filter((row) => row.happened_ms !== null && row.happened_ms > nowMs - DAY_MS / 2 && row.kind !== 'later')
     .sort((a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0));
 }
+
+/** A task that asks who is there is answered by a count. @param {{key: string} | undefined} item */
+export const asksForCount = (item) => /(^|\/)ask:/.test(item?.key ?? '');

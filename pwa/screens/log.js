@@ -4,6 +4,7 @@ import { html } from '../components/html.js';
 import { capital, eventInWords, inWords, nameOf, nearDay } from '../components/in-words.js';
 import { Choice, ManyChoice, Sheet, TubeInput, useAttempt } from '../components/parts.js';
 import { levelAt } from '../care/gauges.js';
+import { asksForCount } from '../care/round.js';
 import { logAll } from '../signals/actions.js';
 import { catalogue, events, gaugesOf, now, rows, rowsOf } from '../signals/shelf.js';
 import { m } from '../text/en-more.js';
@@ -11,12 +12,20 @@ import { t } from '../text/en.js';
 import { FeedingForm } from './log-feeding.js';
 
 const MOST_WORKERS = 1_000_000;
+const MOST_QUEENS = 1_000;
 /** @type {Record<string, string>} */
-const KIND_OF_NEED = { water: 'water', leftovers: 'check', room: 'move', barrier: 'check', glance: 'check' };
+const KIND_OF_NEED = {
+  water: 'water',
+  leftovers: 'check',
+  room: 'move',
+  barrier: 'check',
+  glance: 'check',
+  rest: 'note',
+};
 
 /** @param {{colonyId: string, kind?: string, need?: string, item?: any, onClose: () => void}} props */
 export function LogSheet({ colonyId, kind, need, item, onClose }) {
-  const chosen = kind ?? KIND_OF_NEED[need ?? ''] ?? 'feeding';
+  const chosen = kind ?? (asksForCount(item) ? 'count' : KIND_OF_NEED[need ?? '']) ?? 'feeding';
   const { attempt, said } = useAttempt();
   /** @param {string} what @param {Record<string, any>} set */
   const save = (what, set) =>
@@ -256,11 +265,15 @@ function FaultForm({ save }) {
 /** @param {any} props */
 function CountForm({ save }) {
   const [workers, setWorkers] = useState('');
-  const [brood, setBrood] = useState(/** @type {Record<string, string>} */ ({ larvae: 'some' }));
+  const [brood, setBrood] = useState(/** @type {Record<string, string>} */ ({}));
   const [more, setMore] = useState(false);
   const [males, setMales] = useState(false);
+  const [queens, setQueens] = useState('');
   const exact = Number(workers);
-  const bad = workers !== '' && !(Number.isInteger(exact) && exact >= 0 && exact <= MOST_WORKERS);
+  const whole = (/** @type {string} */ typed, /** @type {number} */ most) =>
+    typed === '' || (Number.isInteger(Number(typed)) && Number(typed) >= 0 && Number(typed) <= most);
+  const nothing = workers === '' && queens === '' && !males && !Object.keys(brood).length;
+  const bad = nothing || !whole(workers, MOST_WORKERS) || !whole(queens, MOST_QUEENS);
   const of = (/** @type {string} */ name) => html`
     <${Choice}
       label=${/** @type {any} */ (m.log)[name]}
@@ -279,6 +292,15 @@ function CountForm({ save }) {
       more
         ? html`
             ${of('eggs')}${of('pupae')}
+            <label>
+              ${m.log.queens}${' '}
+              <small>${m.log.queens_hint}</small>
+              <input
+                inputmode="numeric"
+                value=${queens}
+                onInput=${(/** @type {any} */ e) => setQueens(e.target.value)}
+              />
+            </label>
             <label class="chip">
               <input
                 type="checkbox"
@@ -301,6 +323,7 @@ function CountForm({ save }) {
           ...brood,
           ...(males ? { males_only: true } : {}),
           ...(workers === '' ? {} : { workers: exact }),
+          ...(queens === '' ? {} : { queens: Number(queens) }),
         })}
     >
       ${m.log.count}

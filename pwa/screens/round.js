@@ -1,6 +1,7 @@
 // The round: what is due now, later today and next, how far it has come, and what was done. Each task has its tube,
 // what to do in real units, why, and one tap to log it as suggested.
 import { useRef, useState } from 'preact/hooks';
+import { asksForCount } from '../care/round.js';
 import { html, Icon } from '../components/html.js';
 import {
   capital,
@@ -271,6 +272,9 @@ export function Task({ item, onOther, onLater }) {
   const done = item.suggested && doneInWords(item.suggested);
   const done_aloud = done === t.round.done_short ? t.round.as_suggested : done;
   const swipe = useSwipe(item.suggested ? () => void logAsSuggested([item]) : null);
+  const asks = asksForCount(item);
+  const other = asks ? t.round.count : t.round.other;
+  const changes = item.need === 'rest' && !item.suggested; // a rest is put right in the colony itself
   return html`
     <article class=${`task ${item.urgent ? 'urgent' : ''}`} ...${swipe}>
       <${Side} item=${item} />
@@ -311,15 +315,28 @@ export function Task({ item, onOther, onLater }) {
           `
         }
         ${
+          changes &&
+          html`
+            <a
+              class="button main"
+              aria-label=${`${t.round.change}: ${nameOf(item.colony_id)}, ${title}`}
+              href=${`#/colony/${item.colony_id}`}
+            >
+              ${t.round.change}
+            </a>
+          `
+        }
+        ${
           !fault &&
+          !changes &&
           html`
             <button
               type="button"
-              class="button"
-              aria-label=${`${t.round.other}: ${title}`}
+              class=${`button ${asks ? 'main' : ''}`}
+              aria-label=${`${other}: ${title}`}
               onClick=${() => onOther(item)}
             >
-              ${t.round.other}
+              ${other}
             </button>
           `
         }

@@ -301,7 +301,7 @@ export const m = {
     eggs: 'Eggs',
     pupae: 'Pupae',
     count: 'Log the count',
-    more_brood: 'Eggs and pupae',
+    more_brood: 'Eggs, pupae, queens',
     move_words:
       'Offer the new tube beside the old one, darken it and light the old. Give them 1 to 4 weeks (common ' +
       'practice). Never shake them out unless the old one is flooded or dry.',
@@ -311,6 +311,8 @@ export const m = {
     keep_note: 'Keep the note',
     mould_where: 'Where is it',
     mould: { far: 'Spots away from the brood', near: 'Near the brood, or a third of the cotton (common practice)' },
+    queens: 'Queens seen',
+    queens_hint: '(leave it open if you did not look; 0 means that none is left)',
     males_only: 'Only males came out',
     donor: 'From which colony',
     from_elsewhere: 'From elsewhere',

@@ -57,6 +57,8 @@ export const t = {
     not_moved: 'Not moved yet',
     moved: 'They have moved',
     other: 'Other',
+    count: 'Count',
+    change: 'Change the colony',
     later: 'Later',
     resolved: 'It is mended',
     urgent: 'urgent',
@@ -135,7 +137,7 @@ export const t = {
   conditions: {
     well: 'Well',
     settling: 'Settling',
-    resting: 'In winter rest',
+    resting: 'Resting',
     queenless_suspected: 'Queen in doubt',
     quarantine: 'Quarantine',
     given_away: 'Given away',

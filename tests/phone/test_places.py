@@ -48,7 +48,7 @@ def test_a_colony_put_to_rest_says_since_when_and_until(phone, server):
     claim(page, server)
     open_colony(page, server)
     page.get_by_role("button", name="Change").click()
-    page.get_by_role("button", name="In winter rest").click()
+    page.get_by_role("button", name="Resting").click()
     page.get_by_label("Wake it up on").fill("2099-03-01")
     page.get_by_role("button", name="Save").click()
     plan = page.get_by_role("region", name="The plan")
@@ -87,6 +87,48 @@ def test_a_phone_that_shows_fahrenheit_stores_celsius_and_shows_again_what_was_t
     assert stored["night_temp_c"] == pytest.approx((68.5 - 32) / 1.8, abs=1e-4)
     go(page, server, "#/round")
 
-    expect(page.get_by_role("article").filter(has_text="93 °F: over 90 °F")).to_contain_text("urgent")
+    expect(page.get_by_role("article").filter(has_text="93 °F: over 86 °F")).to_contain_text("urgent")
     go(page, server, "#/reckon/cooling")
     expect(page.get_by_label("Temperature of the room")).to_have_value("69.8")
+
+
+def test_a_count_of_none_asks_for_another_look_and_the_task_opens_the_count(phone, server):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    page.get_by_role("button", name="Count", exact=True).click()
+    save = page.get_by_role("button", name="Log the count")
+    expect(save).to_be_disabled()  # what nobody looked at is not counted
+    page.get_by_label("Workers seen").fill("0")
+    save.click()
+    expect(page.get_by_text("All synced")).to_be_visible()
+    go(page, server, "#/round")
+    task = page.get_by_role("article").filter(has_text="Look and count")
+    task.get_by_role("button", name="Count: Look and count").click()
+    page.get_by_role("button", name="Eggs, pupae, queens").click()
+    page.get_by_label("Queens seen").fill("0")
+    page.get_by_role("button", name="Log the count").click()
+    open_colony(page, server)
+    plan = page.get_by_role("region", name="The plan")
+
+    expect(plan.get_by_text("Neither a queen nor workers were counted")).to_be_visible()
+
+
+def test_a_rest_that_is_over_is_put_right_in_the_colony(phone, server):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    page.get_by_role("button", name="Change").click()
+    page.get_by_role("button", name="Resting").click()
+    page.get_by_label("Resting since").fill("2026-01-01")
+    page.get_by_label("Wake it up on").fill("2026-04-01")
+    page.get_by_role("button", name="Save").click()
+    expect(page.get_by_text("All synced")).to_be_visible()
+    go(page, server, "#/round")
+    page.get_by_role("link", name="Change the colony").click()
+
+    expect(page.get_by_text("Its rest was to end")).to_be_visible()
+    page.get_by_role("button", name="Change").click()
+    page.get_by_role("button", name="Well", exact=True).click()
+    page.get_by_role("button", name="Save").click()
+    expect(page.get_by_text("Its rest was to end")).to_have_count(0)

@@ -43,7 +43,8 @@ class Season:
     ``resting``: it rests, and nothing is fed. ``marked``: the keeper set it to resting, believed or not.
     ``misfit``: the reason code for which a rest that was marked is not believed. ``over_days``: how long ago a rest
     that goes on was to end. ``rested``: its last finished rest. ``slow``: by its clock few larvae are to be expected
-    and little is eaten. ``kept_warm``: too warm for a rest. ``still``: spells in which it may well pass without eggs.
+    and little is eaten. ``mean_c``: the temperature at which it is
+    kept; ``kept_warm``: too warm for a rest. ``still``: spells in which it may well pass without eggs.
     """
 
     resting: bool
@@ -53,6 +54,7 @@ class Season:
     began_on: dt.date | None
     rested: Span | None
     slow: bool
+    mean_c: float
     kept_warm: bool
     still: tuple[Span, ...]
 
@@ -82,6 +84,7 @@ def season_of(state: ColonyState, species: Species, climate: Climate, day: dt.da
         began_on=began if marked else None,
         rested=rested,
         slow=any(begin <= day < end for begin, end in slow_spells),
+        mean_c=climate.mean_c.best,
         kept_warm=climate.mean_c.best > warmest_rest_c(species),
         still=(*still, rested) if rested is not None else still,
     )

@@ -101,7 +101,7 @@ def _beginning(window: RestWindow, season: Season, state: ColonyState, day: dt.d
     )
     named = {"low_c": rest.low_c, "high_c": rest.high_c, "ramp_days": RAMP_DAYS}
     if not season.kept_warm and begin_from <= day <= end_from and not rest.summer:
-        return [reason("rest_unmarked", low_c=rest.low_c, high_c=rest.high_c)]
+        return [reason("rest_unmarked", mean_c=_c(season.mean_c), low_c=rest.low_c, high_c=rest.high_c)]
     if begin_from - ramp <= day <= begin_until:
         low, high = max(0, (begin_from - day).days), (begin_until - day).days
         if rest.summer:
