@@ -302,7 +302,24 @@ def test_a_table_with_wrong_columns_is_refused(tmp_path, table):
 
 
 def test_a_text_that_a_spreadsheet_would_run_is_written_as_text_and_read_back(tmp_path):
-    dangerous = ["=HYPERLINK(1)", "+1", "-1", "@x", "\tx", "'=x", "'", "'tis"]
+    signs = ["=", "+", "-", "@", "＝", "＋", "－", "＠", "﹦", "﹢", "﹣", "﹫", "−"]
+    spaces = [
+        "",
+        " ",
+        "   ",
+        "\t",
+        "\r",
+        "\n",
+        "\r\n",
+        "\u00a0",
+        "\u3000",
+        "\u200b",
+        "\ufeff",
+        "\x00",
+        "\x1b",
+    ]
+    dangerous = [f"{space}{sign}HYPERLINK(1)" for sign in signs for space in spaces]
+    dangerous += ["\tx", "\rx", "\nx", "\x00x", "'=x", "'", "'tis", "' =x"]
     name = KINDS["colony"].fields["name"]
     for text in dangerous:
         assert write_cell(text).startswith("'")

@@ -4,15 +4,19 @@ from __future__ import annotations
 
 import json
 import re
+import unicodedata
 from typing import Any, Final
 
 from marshmallow import fields
 
+from ..records.json_text import read_json
 from ..records.kinds import FieldSpec
 
-_NUMBER: Final = re.compile(r"[+-]?\d{1,20}(\.\d{1,20})?([eE][+-]?\d{1,3})?")
-_FORMULA: Final = ("=", "+", "-", "@", "\t", "\r", "'")
-"""A text that begins so is written behind an apostrophe: a spreadsheet would run it as a formula."""
+_NUMBER: Final = re.compile(r"[+-]?[0-9]{1,20}(\.[0-9]{1,20})?([eE][+-]?[0-9]{1,3})?")
+_SIGNS: Final = frozenset("=+-@")
+_MINUS: Final = "\u2212"
+_UNSEEN: Final = frozenset({"Cc", "Cf", "Zs", "Zl", "Zp"})
+"""Categories of characters that a spreadsheet may pass over or strip: controls, formats, every kind of space."""
 YES: Final = frozenset({"true", "yes", "x", "1"})
 NO: Final = frozenset({"false", "no", "0"})
 
@@ -22,7 +26,7 @@ def write_cell(value: object) -> str:
     if value is None:
         return ""
     if isinstance(value, str):
-        return f"'{value}" if value.startswith(_FORMULA) else value
+        return f"'{value}" if _needs_apostrophe(value) else value
     return json.dumps(value, ensure_ascii=False)
 
 
@@ -30,15 +34,27 @@ def read_cell(text: str, spec: FieldSpec) -> Any:
     """Return the value of a cell of an export. Raises ``ValueError`` in words; the schema checks the rest."""
     field = spec.make()
     if isinstance(field, fields.String):
-        return text[1:] if text.startswith("'") and text[1:].startswith(_FORMULA) else text
+        return text[1:] if text.startswith("'") and _needs_apostrophe(text[1:]) else text
     if isinstance(field, fields.Boolean):
         return read_flag(text)
     if isinstance(field, fields.Number):
         return read_number(text)
     try:
-        return json.loads(text)
+        return read_json(text.encode("utf-8", "replace"), whole_texts=False)
     except ValueError:
         raise ValueError(f"{text!r} is not JSON, e.g. [1, 2]") from None
+
+
+def _needs_apostrophe(text: str) -> bool:
+    """Say whether a spreadsheet could run this text as a formula: its first visible character is a formula's sign.
+
+    Signs of full or small width count as well (some programs take them for the narrow ones), and so does whatever
+    begins with a tab, a line break or another control. A text that begins with an apostrophe needs a second one.
+    """
+    if text.startswith("'") or (text and unicodedata.category(text[0]) == "Cc"):
+        return True
+    first = next((c for c in text if unicodedata.category(c) not in _UNSEEN), "")
+    return first == _MINUS or unicodedata.normalize("NFKC", first)[:1] in _SIGNS
 
 
 def read_number(text: str) -> int | float:

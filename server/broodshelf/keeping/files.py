@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import codecs
 import csv
 import io
 import json
+import lzma
 import tempfile
 import zipfile
+import zlib
 from collections.abc import Iterable, Iterator, Mapping
 from itertools import chain
 from pathlib import Path
@@ -15,8 +18,10 @@ from typing import Any, Final
 from .. import __version__
 from ..errors import CannotKeep
 from ..records.epochs import write_whole
+from ..records.json_text import mended, read_json
 from ..records.kinds import KINDS
-from ..records.types import is_uuid
+from ..records.types import LAST_MS, is_uuid
+from ..sync.envelope import MOST_FIELDS
 from .cells import read_cell, write_cell
 from .entries import EXPORTED, FORMAT, BadRow, Entry, Export, instant_ms, instant_text
 
@@ -54,15 +59,24 @@ def read(source: Path) -> tuple[Export, list[BadRow]]:
     """
     try:
         if source.is_dir():
-            texts = {
-                p.name: p.read_bytes().decode("utf-8-sig") for p in sorted(source.iterdir()) if p.is_file()
-            }
-            return _from_tables(source, texts)
+            return _from_tables(source, _texts_of(source))
         if zipfile.is_zipfile(source):
             return _from_tables(source, _unzip(source))
-        return _from_json(source, json.loads(source.read_text("utf-8-sig")))
-    except (OSError, ValueError, zipfile.BadZipFile, RecursionError) as error:
-        raise CannotKeep(f"{source} is not an export of Broodshelf: {error}") from error
+        _refuse_huge(source.stat().st_size)
+        return _from_json(
+            source, read_json(source.read_bytes().removeprefix(codecs.BOM_UTF8), whole_texts=False)
+        )
+    except (
+        OSError,
+        ValueError,
+        EOFError,
+        zipfile.BadZipFile,
+        zlib.error,
+        lzma.LZMAError,
+        RuntimeError,
+    ) as error:
+        # RuntimeError: zipfile says so of what is encrypted or packed in a way that it does not know
+        raise CannotKeep(f"{source} is not an export of Broodshelf, or it is damaged: {error}") from error
 
 
 def _rows(export: Export, kind: str) -> list[dict[str, Any]]:
@@ -111,18 +125,28 @@ def _encoded(name: str, text: str) -> bytes:
     return text.encode("utf-8-sig" if name.endswith(".csv") else "utf-8")
 
 
+def _texts_of(folder: Path) -> dict[str, str]:
+    files = [p for p in sorted(folder.iterdir()) if p.name == MANIFEST or p.suffix == ".csv"]
+    _refuse_huge(sum(file.stat().st_size for file in files))
+    return {file.name: file.read_bytes().decode("utf-8-sig") for file in files}
+
+
+def _refuse_huge(size: int) -> None:
+    if size > MOST_BYTES:
+        raise ValueError("it is larger than any shelf")
+
+
 def _unzip(source: Path) -> dict[str, str]:
     with zipfile.ZipFile(source) as archive:
         members = [m for m in archive.infolist() if m.filename == MANIFEST or m.filename.endswith(".csv")]
-        if sum(member.file_size for member in members) > MOST_BYTES:
-            raise ValueError("it is larger than any shelf")
+        _refuse_huge(sum(member.file_size for member in members))
         return {m.filename: archive.read(m).decode("utf-8-sig") for m in members}
 
 
 def _from_tables(source: Path, texts: Mapping[str, str]) -> tuple[Export, list[BadRow]]:
     if MANIFEST not in texts:
         raise CannotKeep(f"{source} has no {MANIFEST}; for a table of your own name its columns (--map).")
-    household_id = _household_id(json.loads(texts[MANIFEST]))
+    household_id = _household_id(read_json(texts[MANIFEST].encode("utf-8")))
     tables = (_read_table(kind, texts[f"{kind}.csv"]) for kind in EXPORTED if f"{kind}.csv" in texts)
     return _sorted(household_id, chain.from_iterable(tables))
 
@@ -209,7 +233,11 @@ def _entry(where: str, kind: str, row: object) -> Entry | BadRow:
         made_ms = instant_ms(str(made_at)) if made_at else None
     except ValueError as error:
         return BadRow(where, f"made_at: {error}")
-    return Entry(where, kind, str(row["id"]), made_ms, by, row["set"])
+    if made_ms is not None and not 0 <= made_ms <= LAST_MS:
+        return BadRow(where, "made_at: the year must lie between 1970 and 2100")
+    if len(row["set"]) > MOST_FIELDS:
+        return BadRow(where, f"has more than {MOST_FIELDS} fields")
+    return Entry(where, kind, str(row["id"]), made_ms, by, mended(row["set"]))
 
 
 def _household_id(head: Any) -> str:

@@ -78,6 +78,8 @@ def read_mapping(path: Path) -> SheetMapping:
         raise CannotKeep(
             f"{path}: columns, constants and values are tables, values one table for each field."
         )
+    if not all(isinstance(value, (str, int, float)) for value in inner[1].values()):
+        raise CannotKeep(f"{path}: constants are texts (in quotes, dates too), numbers, true or false.")
     if not isinstance(table.get("date_format", ""), str):
         raise CannotKeep(f"{path}: date_format is a text such as '%d.%m.%Y %H:%M'.")
     return SheetMapping(**{"kind": "", "columns": {}, **table})

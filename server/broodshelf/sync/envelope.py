@@ -6,11 +6,13 @@ What is wrong inside one operation's ``set`` is that operation's own verdict, no
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, Final
 
 from ..errors import BadRequest, TooLarge, UpgradeRequired
+from ..records.json_text import mended
 from ..records.types import LAST_MS, is_uuid
 
 SCHEMA: Final = 1
@@ -19,6 +21,7 @@ MOST_OPERATIONS: Final = 500
 MOST_ROWS: Final = 2000
 USUAL_ROWS: Final = 1000
 MOST_FIELDS: Final = 60
+_CURSOR: Final = re.compile(r"[!-~]{0,100}")
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,9 +94,9 @@ def _operation(op: object, where: str) -> Operation:
         raise BadRequest(f"{where}.adopt must be true or false.", fields={f"{where}.adopt": "not a flag"})
     return Operation(
         op_id=_id(op, "op_id", where),
-        kind=_whole_text(kind),
+        kind=mended(kind),
         id=_id(op, "id", where),
-        set=_whole_text(values),
+        set=mended(values),
         made_at=_whole(op, "made_at", 0, LAST_MS, where=where),
         skew_ms=_whole(op, "skew_ms", -LAST_MS, LAST_MS, default=0, where=where),
         base_rev=_whole(op, "base_rev", 0, 2**53, default=0, where=where),
@@ -101,22 +104,6 @@ def _operation(op: object, where: str) -> Operation:
         n=_whole(op, "n", 0, 2**53, default=0, where=where),
         adopt=adopt,
     )
-
-
-def _whole_text(value: Any) -> Any:
-    """Put U+FFFD in the place of half a character (a lone surrogate), which no database or answer can hold.
-
-    A field with a length limit can cut an emoji in two; that must not stop a phone's whole queue.
-    """
-    if isinstance(value, str):
-        if value.isascii():
-            return value
-        return value.encode("utf-16", "surrogatepass").decode("utf-16", "replace")
-    if isinstance(value, Mapping):
-        return {_whole_text(name): _whole_text(inner) for name, inner in value.items()}
-    if isinstance(value, list):
-        return [_whole_text(inner) for inner in value]
-    return value
 
 
 def _id(body: Mapping[str, Any], name: str, where: str = "", *, optional: bool = False) -> Any:
@@ -145,7 +132,7 @@ def _whole(
 
 def _cursor(body: Mapping[str, Any]) -> str | None:
     value = body.get("cursor")
-    if value is not None and (not isinstance(value, str) or len(value) > 100):
+    if value is not None and (not isinstance(value, str) or _CURSOR.fullmatch(value) is None):
         raise BadRequest(
             "'cursor' must be what the last answer gave, or null.", fields={"cursor": "not a text"}
         )

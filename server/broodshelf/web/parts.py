@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import json
-import math
 from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, cast
@@ -24,6 +22,7 @@ from ..people.limits import MOST_A_MINUTE, refuse_beyond
 from ..people.limits import count_try as counted
 from ..records.database import reading, writing
 from ..records.epochs import Marks
+from ..records.json_text import read_json
 from ..records.photo_files import PhotoFiles
 from ..records.types import is_uuid
 from ..settings import Settings
@@ -34,7 +33,9 @@ from .shell import Shell
 
 SMALL_BODY_BYTES = 64 * 1024
 SYNC_BODY_BYTES = 1024 * 1024
-DEEPEST = 20
+LONGEST_NAME = 60
+MOST_NAMES = 20
+"""Of the fields that a 400 names: whoever sends thousands need not get them back."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,8 +132,8 @@ def keeper() -> Actor:
     return found
 
 
-def json_body(limit_bytes: int = SMALL_BODY_BYTES) -> dict[str, Any]:
-    """Return the JSON object of the request. Raises for other types, sizes, doubled keys and non-finite numbers."""
+def json_body(limit_bytes: int = SMALL_BODY_BYTES, *, whole_texts: bool = True) -> dict[str, Any]:
+    """Return the JSON object of the request, read strictly (records/json_text.py). Raises for other types and sizes."""
     if request.mimetype != "application/json":
         raise WrongMediaType
     length = request.content_length
@@ -142,16 +143,11 @@ def json_body(limit_bytes: int = SMALL_BODY_BYTES) -> dict[str, Any]:
     if len(raw) > limit_bytes:
         raise TooLarge(f"At most {limit_bytes} bytes are taken here.")
     try:
-        body = json.loads(
-            raw, object_pairs_hook=_no_doubles, parse_constant=_no_constant, parse_float=_finite
-        )
-    except RecursionError:
-        raise BadRequest("The JSON is nested too deeply.") from None
-    except (ValueError, UnicodeDecodeError) as error:
-        raise BadRequest(f"The body is not the JSON that this address takes: {error}") from None
+        body = read_json(raw, whole_texts=whole_texts)
+    except ValueError as error:
+        raise BadRequest(f"The body is not the JSON that this address takes: {error}.") from None
     if not isinstance(body, dict):
         raise BadRequest("The body must be a JSON object.", fields={"": "not an object"})
-    _check_depth(body)
     return body
 
 
@@ -162,9 +158,10 @@ def body() -> dict[str, Any]:
     try:
         loaded = schema().load(json_body())
     except ValidationError as error:
+        wrong = {str(name)[:LONGEST_NAME]: why for name, why in error.messages_dict.items()}
+        names = sorted(wrong)[:MOST_NAMES]
         raise BadRequest(
-            f"These fields are wrong or missing: {', '.join(sorted(map(str, error.messages_dict)))}.",
-            fields=error.messages_dict,
+            f"These fields are wrong or missing: {', '.join(names)}.", fields={n: wrong[n] for n in names}
         ) from None
     return dict(loaded)
 
@@ -174,30 +171,3 @@ def check_id(value: str) -> str:
     if not is_uuid(value):
         raise BadRequest("The id in the address is not a UUID.", fields={"id": "not a UUID"})
     return value
-
-
-def _no_doubles(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
-    found = dict(pairs)
-    if len(found) != len(pairs):
-        raise ValueError("a key stands twice in one object")
-    return found
-
-
-def _no_constant(name: str) -> Any:
-    raise ValueError(f"{name} is not a number that JSON knows")
-
-
-def _finite(literal: str) -> float:
-    value = float(literal)
-    if not math.isfinite(value):
-        raise ValueError("a number is too large")
-    return value
-
-
-def _check_depth(value: Any, depth: int = 0) -> None:
-    if depth > DEEPEST:
-        raise BadRequest("The JSON is nested too deeply.")
-    children = value.values() if isinstance(value, dict) else value if isinstance(value, list) else ()
-    for child in children:
-        if isinstance(child, (dict, list)):
-            _check_depth(child, depth + 1)

@@ -69,4 +69,5 @@ def _unforeseen(error: Exception) -> Response:
 
 
 def _response(body: dict[str, object], status: int) -> Response:
-    return Response(json.dumps(body, ensure_ascii=False), status, content_type="application/problem+json")
+    text = json.dumps(body, ensure_ascii=False)
+    return Response(text.encode("utf-8", "replace"), status, content_type="application/problem+json")
