@@ -3,7 +3,10 @@ import { effect } from '@preact/signals';
 import { h, render } from 'preact';
 import { App } from './screens/app.js';
 import { say } from './signals/actions.js';
-import { catalogue, patchSaving, saving, session, start } from './signals/shelf.js';
+import { catalogue } from './signals/rows.js';
+import { patchSaving, saving } from './signals/saving.js';
+import { session } from './signals/session.js';
+import { start } from './signals/sync.js';
 
 const build = document.body.dataset.build ?? '';
 const look = localStorage.getItem('look');

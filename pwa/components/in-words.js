@@ -1,6 +1,7 @@
 // In words: what the one word table says of codes, reasons and cautions; days and times; a line of the diary.
 import { fill, say, sayPortion } from '../care/words.js';
-import { catalogue, now, rows } from '../signals/shelf.js';
+import { now } from '../signals/clock.js';
+import { catalogue, rows } from '../signals/rows.js';
 import { t } from '../text/en.js';
 import { inDegrees } from './degrees.js';
 import { html } from './html.js';

@@ -2,7 +2,7 @@
 // may fail; what the server is asked.
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { get } from '../signals/people.js';
-import { saving } from '../signals/shelf.js';
+import { saving } from '../signals/saving.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { inDegrees } from './degrees.js';

@@ -1,6 +1,6 @@
 // The glass tube: a gauge drawn as a small test tube whose level falls. Colour, pattern and words each tell the need.
 import { DAY_MS, dueAtMs, levelAt } from '../care/gauges.js';
-import { now } from '../signals/shelf.js';
+import { now } from '../signals/clock.js';
 import { t } from '../text/en.js';
 import { html } from './html.js';
 import { wordFor } from './in-words.js';

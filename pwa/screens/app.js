@@ -2,7 +2,9 @@
 import { html, Icon } from '../components/html.js';
 import { Toast } from '../components/states.js';
 import { route } from '../signals/route.js';
-import { saving, session, unsent } from '../signals/shelf.js';
+import { unsent } from '../signals/rows.js';
+import { saving } from '../signals/saving.js';
+import { session } from '../signals/session.js';
 import { t } from '../text/en.js';
 import { Lazy } from './lazy.js';
 import { RoundScreen } from './round.js';

@@ -5,7 +5,7 @@ import { textsOf, useAttempt } from '../components/parts.js';
 import { readCode, shortCode } from '../care/short-code.js';
 import { watchForCodes } from '../signals/camera.js';
 import { go } from '../signals/route.js';
-import { rows } from '../signals/shelf.js';
+import { rows } from '../signals/rows.js';
 import { l } from '../text/en-labels.js';
 import { LogSheet } from './log.js';
 import { coloniesInOrder } from './shelf.js';

@@ -4,7 +4,7 @@ import { html } from '../components/html.js';
 import { moment } from '../components/in-words.js';
 import { Empty } from '../components/states.js';
 import { discard, exportUnsent, sendAgain, settle } from '../signals/actions.js';
-import { conflicts, outbox, rows } from '../signals/shelf.js';
+import { conflicts, outbox, rows } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { fieldName, kindName, valueInWords } from './field-words.js';

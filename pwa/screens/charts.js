@@ -8,7 +8,8 @@ import { Skeleton } from '../components/states.js';
 import { sharePicture } from '../components/picture.js';
 import { DAY_MS, READINGS, dueAtMs, levelAt } from '../care/gauges.js';
 import { useHistory } from '../signals/history.js';
-import { gaugesOf, now, planOf } from '../signals/shelf.js';
+import { now } from '../signals/clock.js';
+import { gaugesOf, planOf } from '../signals/rows.js';
 import { c } from '../text/en-charts.js';
 import { t } from '../text/en.js';
 

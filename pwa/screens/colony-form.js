@@ -6,7 +6,8 @@ import { Choice, numberOf, textsOf, useAttempt } from '../components/parts.js';
 import { uuid7 } from '../database/ids.js';
 import { keep, log, say } from '../signals/actions.js';
 import { go } from '../signals/route.js';
-import { catalogue, rows, rowsOf, today } from '../signals/shelf.js';
+import { today } from '../signals/clock.js';
+import { catalogue, rows, rowsOf } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 

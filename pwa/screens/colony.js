@@ -10,7 +10,7 @@ import { dueAtMs } from '../care/gauges.js';
 import { say, voidLog } from '../signals/actions.js';
 import { useKind } from '../signals/history.js';
 import { takePhoto } from '../signals/photos.js';
-import { gaugesOf, planOf, rows } from '../signals/shelf.js';
+import { gaugesOf, planOf, rows } from '../signals/rows.js';
 import { runningTasting } from '../signals/tastings.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';

@@ -1,7 +1,7 @@
 // Fields and their values in words: for what needs a person, and for what was changed.
 import { temperature } from '../components/degrees.js';
 import { capital, eventInWords, fullDay, moment, wordFor } from '../components/in-words.js';
-import { catalogue, rows } from '../signals/shelf.js';
+import { catalogue, rows } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 

@@ -6,7 +6,7 @@ import { textsOf, useAttempt, whyNot } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
 import { post } from '../signals/people.js';
-import { now, today } from '../signals/shelf.js';
+import { now, today } from '../signals/clock.js';
 import { m } from '../text/en-more.js';
 
 /** @typedef {{colony_ids: string[], starts_on: string, ends_on: string}} Trip */

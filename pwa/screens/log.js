@@ -6,7 +6,8 @@ import { Choice, ManyChoice, Sheet, TubeInput, useAttempt } from '../components/
 import { levelAt } from '../care/gauges.js';
 import { asksForCount } from '../care/round.js';
 import { logAll } from '../signals/actions.js';
-import { catalogue, events, gaugesOf, now, rows, rowsOf } from '../signals/shelf.js';
+import { now } from '../signals/clock.js';
+import { catalogue, events, gaugesOf, rows, rowsOf } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { FeedingForm } from './log-feeding.js';

@@ -8,7 +8,8 @@ import { dayOf } from '../care/instants.js';
 import { mixSugarWater } from '../care/mixing.js';
 import { originsOf, originVerdict, usualOrigin } from '../care/origin.js';
 import { keep, say } from '../signals/actions.js';
-import { catalogue, now, today } from '../signals/shelf.js';
+import { now, today } from '../signals/clock.js';
+import { catalogue } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 

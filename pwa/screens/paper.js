@@ -4,7 +4,8 @@ import { eventInWords, inWords, portionInWords, todoInWords, weekDay, wordFor } 
 import { dueInWords } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { useHistory, useKind } from '../signals/history.js';
-import { gaugesOf, now, planOf, rows } from '../signals/shelf.js';
+import { now } from '../signals/clock.js';
+import { gaugesOf, planOf, rows } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { speciesOf } from './shelf.js';
 

@@ -7,7 +7,7 @@ import { Choice, numberOf, textsOf, useAttempt } from '../components/parts.js';
 import { Empty } from '../components/states.js';
 import { keep, log, say } from '../signals/actions.js';
 import { useKind } from '../signals/history.js';
-import { rowsOf } from '../signals/shelf.js';
+import { rowsOf } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 

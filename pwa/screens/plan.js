@@ -8,7 +8,8 @@ import { ManyChoice, Sheet, Stepper, textsOf, useAttempt } from '../components/p
 import { levelInWords } from '../components/tube.js';
 import { DAY_MS, levelAt } from '../care/gauges.js';
 import { keep, remove, say } from '../signals/actions.js';
-import { gaugesOf, now, planOf, rowsOf, today } from '../signals/shelf.js';
+import { now, today } from '../signals/clock.js';
+import { gaugesOf, planOf, rowsOf } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 
 const MAY_BE_SET = ['sugar', 'protein', 'seeds', 'leaves', 'barrier', 'glance']; // server: care/plan/own.py

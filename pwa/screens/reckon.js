@@ -6,7 +6,7 @@ import { capital } from '../components/in-words.js';
 import { useAnswer, useAttempt, whyNot } from '../components/parts.js';
 import { Skeleton } from '../components/states.js';
 import { post } from '../signals/people.js';
-import { catalogue } from '../signals/shelf.js';
+import { catalogue } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { choices, inputs, leftOut, units } from '../text/en-reckon.js';
 import { t } from '../text/en.js';

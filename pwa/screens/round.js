@@ -18,7 +18,7 @@ import { Empty, SaveState } from '../components/states.js';
 import { dueInWords, LyingTube, Tube } from '../components/tube.js';
 import { logAsSuggested, resolve, voidLog } from '../signals/actions.js';
 import { route } from '../signals/route.js';
-import { round, rows, rowsOf } from '../signals/shelf.js';
+import { round, rows, rowsOf } from '../signals/rows.js';
 import { t } from '../text/en.js';
 import { Lazy } from './lazy.js';
 

@@ -5,7 +5,7 @@ import { wordFor } from '../components/in-words.js';
 import { Empty } from '../components/states.js';
 import { dueInWords, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
-import { catalogue, gaugesOf, planOf, rowsOf } from '../signals/shelf.js';
+import { catalogue, gaugesOf, planOf, rowsOf } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 

@@ -2,7 +2,8 @@
 import { useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { weekDay } from '../components/in-words.js';
-import { round, rowsOf, session } from '../signals/shelf.js';
+import { round, rowsOf } from '../signals/rows.js';
+import { session } from '../signals/session.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { LogSheet } from './log.js';

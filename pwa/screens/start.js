@@ -6,7 +6,7 @@ import { textsOf, useAttempt } from '../components/parts.js';
 import { Empty } from '../components/states.js';
 import { askToPair, claim, collectPairing, openPass, whoseCode } from '../signals/people.js';
 import { go, hideFragment, route } from '../signals/route.js';
-import { session } from '../signals/shelf.js';
+import { session } from '../signals/session.js';
 import { s } from '../text/en-start.js';
 
 export function StartScreen() {

@@ -7,7 +7,7 @@ import { dueInWords, needClass } from '../components/tube.js';
 import { DAY_MS, dueAtMs } from '../care/gauges.js';
 import { say } from '../signals/actions.js';
 import { useHistory } from '../signals/history.js';
-import { catalogue, gaugesOf, planOf } from '../signals/shelf.js';
+import { catalogue, gaugesOf, planOf } from '../signals/rows.js';
 import {
   endTasting,
   endedTastings,

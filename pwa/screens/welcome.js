@@ -2,7 +2,7 @@
 import { html } from '../components/html.js';
 import { Notices } from '../components/in-words.js';
 import { Install } from '../components/install.js';
-import { planOf, round, rows } from '../signals/shelf.js';
+import { planOf, round, rows } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { Nudges } from './nudges.js';
 import { Task } from './round.js';

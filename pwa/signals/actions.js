@@ -4,7 +4,9 @@ import { withOffset } from '../care/instants.js';
 import { uuid7 } from '../database/ids.js';
 import { askToKeep } from '../database/open.js';
 import { t } from '../text/en.js';
-import { openStore, reload, rows, showWritten, syncNow } from './shelf.js';
+import { reload, rows, showWritten } from './rows.js';
+import { openStore } from './session.js';
+import { syncNow } from './sync.js';
 
 const UNDO_MS = 10_000;
 const SAID_MS = 4_000;

@@ -2,7 +2,8 @@
 // all rows of a kind.
 import { useEffect, useState } from 'preact/hooks';
 import { overlayRows } from '../care/overlay.js';
-import { openStore, outbox, session, stored } from './shelf.js';
+import { outbox, stored } from './rows.js';
+import { openStore, session } from './session.js';
 
 /**
  * @typedef {import('../care/overlay.js').Row} Row

@@ -1,7 +1,8 @@
 // The app on the home screen: how it gets there, and the number on its icon. Fetched after the first paint.
 import { effect, signal } from '@preact/signals';
 import { askToKeep } from '../database/open.js';
-import { round, session } from './shelf.js';
+import { round } from './rows.js';
+import { session } from './session.js';
 
 /** The browser's offer to install, kept until a tap wants it. @type {import('@preact/signals').Signal<any>} */
 export const offer = signal(null);

@@ -2,7 +2,8 @@
 import { setCurrentDevice } from '../database/open.js';
 import { uuid7 } from '../database/ids.js';
 import { call, get, post } from '../sync/api.js';
-import { enter, session } from './shelf.js';
+import { session } from './session.js';
+import { enter } from './sync.js';
 
 export { call, get, post };
 

@@ -3,7 +3,7 @@ import { withOffset } from '../care/instants.js';
 import { findPhoto, keepPhoto } from '../database/photos.js';
 import { uuid7 } from '../database/ids.js';
 import { keep } from './actions.js';
-import { session } from './shelf.js';
+import { session } from './session.js';
 
 const MOST_BYTES = 300_000;
 /** The longest side in px and the quality, tried in this order until the picture is small enough. */

@@ -1,5 +1,6 @@
 // Tastings of a colony: the one that runs, those that ended, and what may be tasted.
-import { catalogue, rowsOf, today } from './shelf.js';
+import { today } from './clock.js';
+import { catalogue, rowsOf } from './rows.js';
 import { keep } from './actions.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */

@@ -80,7 +80,9 @@ def refuse(page: Page) -> None:
     """Let the server refuse two logs: one with a bad value, and an old one whose colony never came."""
     page.evaluate("""async () => {
       const build = document.body.dataset.build;
-      const { openStore, rowsOf, syncNow } = await import(`/static/${build}/signals/shelf.js`);
+      const { openStore } = await import(`/static/${build}/signals/session.js`);
+      const { rowsOf } = await import(`/static/${build}/signals/rows.js`);
+      const { syncNow } = await import(`/static/${build}/signals/sync.js`);
       const ids = [0, 1].map(() => crypto.randomUUID()).map((id) => `${id.slice(0, 14)}7${id.slice(15)}`);
       const note = { colony_id: ids[0], text: 'Moved', happened_at: '2026-09-01T12:00:00.000+02:00' };
       await openStore().enqueue([{ kind: 'note', id: ids[1], set: note }], Date.now() - 31 * 86_400_000);

@@ -76,7 +76,7 @@ def test_mending_a_record_sends_again_what_was_refused_for_lack_of_it(phone, ser
     page.evaluate(
         """async () => {
           const build = document.body.dataset.build;
-          const { openStore } = await import(`/static/${build}/signals/shelf.js`);
+          const { openStore } = await import(`/static/${build}/signals/session.js`);
           const { inTransaction } = await import(`/static/${build}/database/open.js`);
           const colony = crypto.randomUUID(), note = crypto.randomUUID();
           const store = openStore();

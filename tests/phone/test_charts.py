@@ -109,7 +109,7 @@ def test_a_food_caught_outdoors_is_held_in_the_larder_with_its_days(phone, serve
     page.get_by_role("button", name="Add it").click()
     expect(page.get_by_role("article").filter(has_text="Mealworm")).to_be_visible()
     amounts = page.evaluate(
-        "async () => (await import(`/static/${document.body.dataset.build}/signals/shelf.js`))"
+        "async () => (await import(`/static/${document.body.dataset.build}/signals/rows.js`))"
         ".rowsOf('lot').map(({ set }) => [set.amount, set.unit])"
     )
     assert [12, "piece"] in amounts

@@ -25,7 +25,7 @@ LOG = """async ([colony, notes]) => {
 }"""
 CHANGE = """async ([text, set]) => {
   const build = document.body.dataset.build;
-  const { openStore } = await import(`/static/${build}/signals/shelf.js`);
+  const { openStore } = await import(`/static/${build}/signals/session.js`);
   const { keep } = await import(`/static/${build}/signals/actions.js`);
   const row = (await openStore().allRows()).find((each) => each.set.text === text);
   await keep(row.kind, set, row.id);

@@ -62,8 +62,8 @@ def test_a_test_nudge_reaches_firefox_and_its_worker_says_so(service, nudging):
 def keep_household(browser: Firefox, values: dict[str, object]) -> None:
     browser.js(
         "import(`/static/${document.body.dataset.build}/signals/actions.js`).then(async (actions) => {"
-        " const shelf = await import(`/static/${document.body.dataset.build}/signals/shelf.js`);"
-        f" await actions.keep('household', {json.dumps(values)}, shelf.rowsOf('household')[0].id); }})"
+        " const { rowsOf } = await import(`/static/${document.body.dataset.build}/signals/rows.js`);"
+        f" await actions.keep('household', {json.dumps(values)}, rowsOf('household')[0].id); }})"
     )
 
 

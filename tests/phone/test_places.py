@@ -81,7 +81,7 @@ def test_a_phone_that_shows_fahrenheit_stores_celsius_and_shows_again_what_was_t
     page.get_by_role("button", name="Log the reading").click()
     expect(page.get_by_text("All synced")).to_be_visible()
     stored = page.evaluate(
-        "async () => (await import(`/static/${document.body.dataset.build}/signals/shelf.js`)).rowsOf('place')[0].set"
+        "async () => (await import(`/static/${document.body.dataset.build}/signals/rows.js`)).rowsOf('place')[0].set"
     )
     assert stored["day_temp_c"] == 24, "a field that nobody touched keeps what was typed in °C"
     assert stored["night_temp_c"] == pytest.approx((68.5 - 32) / 1.8, abs=1e-4)

@@ -15,7 +15,7 @@ def outbox_and_rows(page: Page, kind: str) -> list[dict[str, object]]:
     """What the phone holds of a kind, waiting or synced, as plain values."""
     return page.evaluate(
         """async (kind) => {
-          const { rows } = await import(`/static/${document.body.dataset.build}/signals/shelf.js`);
+          const { rows } = await import(`/static/${document.body.dataset.build}/signals/rows.js`);
           return [...rows.value.values()].filter((row) => row.kind === kind).map((row) => row.set);
         }""",
         kind,

@@ -1,21 +1,17 @@
-// The state that screens show: rows laid over with the outbox, the session, and how saving stands.
+// The state that screens show: rows laid over with the outbox, and what follows from them.
 import { batch, computed, signal } from '@preact/signals';
-import { dayOf, endOfDayMs } from '../care/instants.js';
+import { endOfDayMs } from '../care/instants.js';
 import { overlayRows } from '../care/overlay.js';
 import { buildRound, eventsByColony, movedGauges } from '../care/round.js';
-import { currentDevice } from '../database/open.js';
-import { isInSnapshot, Store } from '../database/store.js';
-import { ApiProblem } from '../sync/api.js';
-import { drain } from '../sync/drain.js';
-import { sendPhotos } from '../sync/photos.js';
+import { isInSnapshot } from '../database/store.js';
+import { now, tick } from './clock.js';
+import { patchSaving } from './saving.js';
+import { heldStore, session } from './session.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
 /** @typedef {import('../care/overlay.js').Entry} Entry */
+/** @typedef {import('../care/overlay.js').Row} Row */
 
-/** Now, in ms; ticks while the app is in view. */
-export const now = signal(Date.now());
-/** undefined while loading, null signed out. @type {import('@preact/signals').Signal<any>} */
-export const session = signal(undefined);
 /** @type {import('@preact/signals').Signal<Map<string, ShownRow>>} */
 export const rows = signal(new Map());
 /** @type {import('@preact/signals').Signal<Entry[]>} */
@@ -29,29 +25,16 @@ export const stored = signal(0);
 export const conflicts = signal([]);
 /** Species, foods, vessels, origins and words. @type {import('@preact/signals').Signal<any>} */
 export const catalogue = signal(null);
-export const saving = signal({
-  syncing: false,
-  online: globalThis.navigator?.onLine ?? true,
-  last_sync_ms: 0,
-  problem: /** @type {null | {code: string, detail: string}} */ (null),
-  clock_off_min: 0,
-  update_ready: false,
-});
 
 export const events = computed(() => eventsByColony(rows.value));
 export const round = computed(() =>
   buildRound(rows.value, now.value, endOfDayMs(new Date(now.value)), catalogue.value?.foods ?? {}),
 );
-export const today = computed(() => dayOf(new Date(now.value)));
 /** How many logs wait on this phone, and how many need a person. */
 export const unsent = computed(() => ({
   waiting: outbox.value.filter((e) => e.state === 'waiting').length,
   attention: outbox.value.filter((e) => e.state !== 'waiting').length + conflicts.value.length,
 }));
-
-/** @type {Store | null} */
-let store = null;
-const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('broodshelf') : null;
 
 /** Rows of each kind but events, in the order of their making. */
 const byKind = computed(() => {
@@ -74,50 +57,22 @@ export const rowsOf = (kind) => [...(byKind.value.get(kind) ?? [])];
 /** The plan of a colony, once the server has made one. @param {string} colonyId @returns {ShownRow | undefined} */
 export const planOf = (colonyId) => plans.value.get(colonyId);
 
-/** The open store. @returns {Store} */
-export function openStore() {
-  if (!store) throw new Error('This phone is not signed in.');
-  return store;
-}
+const NOT_DRAWN = ['glance', 'room'];
 
-/** Open the store of the device that this browser is, if it is one, and show what it holds. */
-export async function start() {
-  const device = await currentDevice();
-  if (device) {
-    store = new Store(device);
-    await reload();
-  } else {
-    session.value = null;
-  }
-  channel?.addEventListener('message', () => void reload());
-  globalThis.addEventListener('online', () => void syncNow());
-  globalThis.addEventListener('offline', () => patchSaving({ online: false }));
-  document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'visible') {
-      now.value = Date.now();
-      void syncNow();
-    }
-  });
-  setInterval(() => {
-    now.value = Date.now();
-  }, 30_000);
-  setInterval(() => {
-    if (document.visibilityState === 'visible') void syncNow();
-  }, 60_000);
-  void syncNow();
-}
-
-/** Sign this browser in as a device. @param {any} me the server's answer */
-export async function enter(me) {
-  store = new Store(me.device_id);
-  await store.setMeta({ me, ended: null });
-  await reload();
-  await syncNow();
+/**
+ * A colony's gauges as this phone knows them: the plan's, moved by what was logged since.
+ * @param {string} colonyId
+ * @returns {import('../care/gauges.js').Gauge[]}
+ */
+export function gaugesOf(colonyId) {
+  const plan = planOf(colonyId);
+  if (!plan) return [];
+  const fresh = (events.value.get(colonyId) ?? []).filter((e) => !e.rev || e.rev > plan.set.inputs_rev);
+  return movedGauges(plan, fresh).filter((gauge) => !NOT_DRAWN.includes(gauge.need));
 }
 
 /** How far back every screen can see; the diary and the charts fetch what is older (signals/history.js). */
 const RECENT_MS = 30 * 86_400_000;
-/** @typedef {import('../care/overlay.js').Row} Row */
 /**
  * Rows since an instant as the server gave them, and the same as shown when nothing waits.
  * @type {{since_ms: number, rows: Map<string, Row>, shown: Map<string, ShownRow>}}
@@ -126,6 +81,7 @@ let base = { since_ms: 0, rows: new Map(), shown: new Map() };
 
 /** Show what the store holds now. */
 export async function reload() {
+  const store = heldStore();
   if (!store) return;
   const since_ms = Date.now() - RECENT_MS;
   const { rows: recent, ...pending } = await store.snapshot(since_ms);
@@ -138,7 +94,8 @@ export async function reload() {
  * Show what a sync has stored, without reading again what it left as it was.
  * @param {Map<string, Row | null>} news by id as they came last; null: gone
  */
-async function showStored(news) {
+export async function showStored(news) {
+  const store = heldStore();
   const colonies = [...news].some(([id, row]) => (row ?? base.rows.get(id))?.kind === 'colony');
   if (!store || colonies) return reload(); // a colony that comes or goes takes its log with it
   const pending = await store.pending();
@@ -194,7 +151,7 @@ function show({ entries, conflicts: met, meta }) {
     conflicts.value = met;
     const me = meta.me ? { ...meta.me, ended: meta.ended ?? null } : null;
     if (JSON.stringify(me) !== JSON.stringify(session.peek())) session.value = me; // the whole frame hangs on it
-    now.value = Date.now();
+    tick();
     patchSaving({ last_sync_ms: meta.last_sync_ms ?? 0, clock_off_min: Math.round(-(meta.skew_ms ?? 0) / 60_000) });
   });
 }
@@ -203,77 +160,3 @@ function show({ entries, conflicts: met, meta }) {
 const sameEntries = (some, others) =>
   some.length === others.length &&
   some.every(({ op_id, state }, i) => op_id === others[i]?.op_id && state === others[i]?.state);
-
-/** @type {Promise<void> | null} */
-let running = null;
-let asked_again = false;
-
-/** Make both sides even; safe to call at any time. @returns {Promise<void>} */
-export function syncNow() {
-  if (!store || session.peek() === null) return Promise.resolve();
-  if (running) {
-    asked_again = true; // what is under way may be failing already: whoever asks now gets a try of its own
-    return running;
-  }
-  running = run(store).finally(() => {
-    running = null;
-    if (!asked_again) return undefined;
-    asked_again = false;
-    return syncNow();
-  });
-  return running;
-}
-
-/** @param {Store} mine */
-async function run(mine) {
-  patchSaving({ syncing: true });
-  /** @type {Map<string, Row | null>} */
-  const news = new Map();
-  let replaced = false;
-  try {
-    await drain(mine, (answer) => {
-      replaced ||= answer.reset;
-      for (const row of answer.rows) news.set(row.id, row);
-      for (const row of answer.gone) news.set(row.id, null);
-    });
-    await sendPhotos(mine.deviceId);
-    patchSaving({ online: true, problem: null });
-  } catch (error) {
-    const problem = error instanceof ApiProblem ? error : new ApiProblem(0, 'failed', String(error));
-    patchSaving({
-      online: problem.code !== 'offline',
-      problem: problem.code === 'offline' ? null : { code: problem.code, detail: problem.message },
-    });
-    if (problem.code === 'offline') {
-      void navigator.serviceWorker?.ready
-        .then((worker) => /** @type {any} */ (worker).sync?.register('logs'))
-        .catch(() => undefined);
-    } // sent also when the app is closed by then
-    if (problem.status === 401 && problem.code !== 'signed_out') await mine.setMeta({ ended: problem.code });
-  } finally {
-    patchSaving({ syncing: false });
-    await (replaced ? reload() : showStored(news));
-    channel?.postMessage('changed');
-  }
-}
-
-/** @param {Partial<typeof saving.value>} values */
-export function patchSaving(values) {
-  const before = saving.peek();
-  const after = { ...before, ...values };
-  if (Object.keys(after).some((name) => Reflect.get(after, name) !== Reflect.get(before, name))) saving.value = after;
-}
-
-const NOT_DRAWN = ['glance', 'room'];
-
-/**
- * A colony's gauges as this phone knows them: the plan's, moved by what was logged since.
- * @param {string} colonyId
- * @returns {import('../care/gauges.js').Gauge[]}
- */
-export function gaugesOf(colonyId) {
-  const plan = planOf(colonyId);
-  if (!plan) return [];
-  const fresh = (events.value.get(colonyId) ?? []).filter((e) => !e.rev || e.rev > plan.set.inputs_rev);
-  return movedGauges(plan, fresh).filter((gauge) => !NOT_DRAWN.includes(gauge.need));
-}

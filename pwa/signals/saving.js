@@ -1,0 +1,18 @@
+// How saving stands: whether a sync is under way, when the last one was, and what is wrong.
+import { signal } from '@preact/signals';
+
+export const saving = signal({
+  syncing: false,
+  online: globalThis.navigator?.onLine ?? true,
+  last_sync_ms: 0,
+  problem: /** @type {null | {code: string, detail: string}} */ (null),
+  clock_off_min: 0,
+  update_ready: false,
+});
+
+/** @param {Partial<typeof saving.value>} values */
+export function patchSaving(values) {
+  const before = saving.peek();
+  const after = { ...before, ...values };
+  if (Object.keys(after).some((name) => Reflect.get(after, name) !== Reflect.get(before, name))) saving.value = after;
+}

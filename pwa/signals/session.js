@@ -1,0 +1,24 @@
+// Who is signed in on this phone, and the store of what it keeps.
+import { signal } from '@preact/signals';
+import { Store } from '../database/store.js';
+
+/** undefined while loading, null signed out. @type {import('@preact/signals').Signal<any>} */
+export const session = signal(undefined);
+
+/** @type {Store | null} */
+let store = null;
+
+/** The store of the device that this browser is, if it is one. @returns {Store | null} */
+export const heldStore = () => store;
+
+/** The open store. @returns {Store} */
+export function openStore() {
+  if (!store) throw new Error('This phone is not signed in.');
+  return store;
+}
+
+/** Be this device from now on. @param {string} deviceId @returns {Store} */
+export function holdStore(deviceId) {
+  store = new Store(deviceId);
+  return store;
+}

@@ -1,0 +1,101 @@
+// Round trips with the server: when they happen, and what they bring to the screens.
+import { currentDevice } from '../database/open.js';
+import { ApiProblem } from '../sync/api.js';
+import { drain } from '../sync/drain.js';
+import { sendPhotos } from '../sync/photos.js';
+import { startClock, tick } from './clock.js';
+import { reload, showStored } from './rows.js';
+import { patchSaving } from './saving.js';
+import { heldStore, holdStore, session } from './session.js';
+
+/** @typedef {import('../care/overlay.js').Row} Row */
+/** @typedef {import('../database/store.js').Store} Store */
+
+const SYNC_EVERY_MS = 60_000;
+const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('broodshelf') : null;
+
+/** Open the store of the device that this browser is, if it is one, and show what it holds. */
+export async function start() {
+  const device = await currentDevice();
+  if (device) {
+    holdStore(device);
+    await reload();
+  } else {
+    session.value = null;
+  }
+  channel?.addEventListener('message', () => void reload());
+  globalThis.addEventListener('online', () => void syncNow());
+  globalThis.addEventListener('offline', () => patchSaving({ online: false }));
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') {
+      tick();
+      void syncNow();
+    }
+  });
+  startClock();
+  setInterval(() => {
+    if (document.visibilityState === 'visible') void syncNow();
+  }, SYNC_EVERY_MS);
+  void syncNow();
+}
+
+/** Sign this browser in as a device. @param {any} me the server's answer */
+export async function enter(me) {
+  await holdStore(me.device_id).setMeta({ me, ended: null });
+  await reload();
+  await syncNow();
+}
+
+/** @type {Promise<void> | null} */
+let running = null;
+let asked_again = false;
+
+/** Make both sides even; safe to call at any time. @returns {Promise<void>} */
+export function syncNow() {
+  const store = heldStore();
+  if (!store || session.peek() === null) return Promise.resolve();
+  if (running) {
+    asked_again = true; // what is under way may be failing already: whoever asks now gets a try of its own
+    return running;
+  }
+  running = run(store).finally(() => {
+    running = null;
+    if (!asked_again) return undefined;
+    asked_again = false;
+    return syncNow();
+  });
+  return running;
+}
+
+/** @param {Store} mine */
+async function run(mine) {
+  patchSaving({ syncing: true });
+  /** @type {Map<string, Row | null>} */
+  const news = new Map();
+  let replaced = false;
+  try {
+    await drain(mine, (answer) => {
+      replaced ||= answer.reset;
+      for (const row of answer.rows) news.set(row.id, row);
+      for (const row of answer.gone) news.set(row.id, null);
+    });
+    await sendPhotos(mine.deviceId);
+    patchSaving({ online: true, problem: null });
+  } catch (error) {
+    const problem = error instanceof ApiProblem ? error : new ApiProblem(0, 'failed', String(error));
+    patchSaving({
+      online: problem.code !== 'offline',
+      problem: problem.code === 'offline' ? null : { code: problem.code, detail: problem.message },
+    });
+    if (problem.code === 'offline') {
+      void navigator.serviceWorker?.ready
+        .then((worker) => /** @type {any} */ (worker).sync?.register('logs'))
+        .catch(() => undefined);
+    } // sent also when the app is closed by then
+    if (problem.status === 401 && problem.code !== 'signed_out') await mine.setMeta({ ended: problem.code });
+  } finally {
+    patchSaving({ syncing: false });
+    await (replaced ? reload() : showStored(news));
+    channel?.postMessage('changed');
+  }
+}
