@@ -154,7 +154,7 @@ function Banners() {
       problem &&
       !ended &&
       html`
-        <div class="banner" role="alert"><span>${problem.detail}</span></div>
+        <div class="banner" role="alert"><span>${t.saving.problem[problem.code] ?? problem.detail}</span></div>
       `
     }
     ${

@@ -27,6 +27,14 @@ export const t = {
     offline: 'No connection',
     syncing: 'Syncing…',
     many: (/** @type {number} */ n) => `${n} saved on this phone`,
+    problem: /** @type {Record<string, string>} */ ({
+      disk_full: "The server's disk is full. What you log stays on this phone; tell whoever runs the server.",
+      database_locked: 'The server is held up. What you log stays on this phone and is sent later.',
+      database_away: 'The server cannot reach its data. What you log stays on this phone and is sent later.',
+      database_read_only: 'The server cannot write. What you log stays on this phone; tell whoever runs the server.',
+      database_damaged:
+        'The server has lost a part of its data. What you log stays on this phone; tell whoever runs the server.',
+    }),
   },
   banner: {
     unsent: 'Unsent logs',

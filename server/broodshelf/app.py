@@ -43,6 +43,7 @@ from .web import photos as photo_routes
 from .web.callers import believe_proxies
 from .web.parts import Parts, Pusher
 from .web.past_builds import PastBuilds
+from .web.probe import Probe
 from .web.shell import Shell, find_folder
 
 
@@ -91,10 +92,11 @@ def create_app(
     photos = PhotoFiles(settings.data / "photos")
     with app.app_context(), database.reading() as connection:
         photos.sweep(connection, clock())
+        probe = Probe(settings.data)
     past_builds = PastBuilds(settings.data / "builds")
     past_builds.keep(shell, clock())
     app.extensions["broodshelf"] = Parts(
-        settings, clock, shell, past_builds, photos, marks, revocations, pusher
+        settings, clock, shell, past_builds, photos, marks, revocations, pusher, probe
     )
     app.wsgi_app = believe_proxies(app.wsgi_app, settings.trusted_proxy_hops)  # type: ignore[method-assign]
     request_log.install(app)

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Iterator
-from contextlib import AbstractContextManager, contextmanager, nullcontext
+from contextlib import contextmanager
 from threading import Lock
 from typing import Any
 
@@ -19,6 +19,7 @@ from sqlalchemy import Connection, Engine, MetaData, event
 from sqlalchemy.exc import DataError, IntegrityError, NotSupportedError, ProgrammingError, SQLAlchemyError
 
 from ..errors import BroodshelfError
+from .trouble import trouble, trouble_of
 
 NAMING = {
     "ix": "ix_%(table_name)s_%(column_0_N_name)s",
@@ -34,6 +35,8 @@ db = SQLAlchemy(metadata=metadata)
 """Binds the engine to an app; the tables themselves are SQLAlchemy Core."""
 
 SQLITE_BUSY_TIMEOUT_MS = 10_000
+TURN_S = 20.0
+"""For the turn among a process's writers: twice what the one whose turn it is waits for a lock."""
 _TURN = "broodshelf.turn"
 
 
@@ -79,11 +82,39 @@ def writing() -> Iterator[Connection]:
     after a while, and one that asks at the wrong moments may never get its turn beside a busy one.
     """
     with (
-        _turn(),
+        _turn(TURN_S),
         db.engine.connect().execution_options(writes=True) as connection,
         connection.begin(),
     ):
         yield connection
+
+
+@contextmanager
+def writing_soon(within_ms: int) -> Iterator[Connection]:
+    """Open a write transaction as ``writing`` does, but wait for nobody longer than ``within_ms``."""
+    with (
+        _turn(within_ms / 1000),
+        db.engine.connect().execution_options(writes=True) as connection,
+        _hurry(connection, within_ms),
+        connection.begin(),
+    ):
+        if connection.dialect.name == "postgresql":
+            connection.exec_driver_sql(f"SET LOCAL lock_timeout = {int(within_ms)}")
+        yield connection
+
+
+@contextmanager
+def _hurry(connection: Connection, within_ms: int) -> Iterator[None]:
+    """Let SQLite wait for a lock no longer than this; said to the driver, because the engine would begin first."""
+    driver: Any = connection.connection.dbapi_connection
+    if connection.dialect.name != "sqlite":
+        yield
+        return
+    driver.execute(f"PRAGMA busy_timeout={int(within_ms)}")
+    try:
+        yield
+    finally:
+        driver.execute(f"PRAGMA busy_timeout={SQLITE_BUSY_TIMEOUT_MS}")
 
 
 def is_about_one_row(error: Exception) -> bool:
@@ -91,13 +122,25 @@ def is_about_one_row(error: Exception) -> bool:
 
     A database that is away, locked, full or damaged is another matter: then the whole request fails and is sent again.
     """
+    if trouble_of(error) is not None:
+        return False
     if isinstance(error, SQLAlchemyError):
         return isinstance(error, (DataError, IntegrityError, NotSupportedError, ProgrammingError))
     return not isinstance(error, (OSError, MemoryError, BroodshelfError))
 
 
-def _turn() -> AbstractContextManager[object]:
-    return current_app.extensions[_TURN] if db.engine.dialect.name == "sqlite" else nullcontext()
+@contextmanager
+def _turn(within_s: float) -> Iterator[None]:
+    if db.engine.dialect.name != "sqlite":
+        yield
+        return
+    lock: Lock = current_app.extensions[_TURN]
+    if not lock.acquire(timeout=within_s):
+        raise trouble("locked")
+    try:
+        yield
+    finally:
+        lock.release()
 
 
 @contextmanager

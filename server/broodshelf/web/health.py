@@ -5,11 +5,11 @@ from __future__ import annotations
 from typing import Any
 
 from flask import Blueprint, Response, jsonify
-from sqlalchemy.exc import SQLAlchemyError
 
 from .. import __version__
 from ..nudges.runner import nudger_health
 from ..records.database import reading
+from ..records.trouble import trouble_of
 from . import parts as p
 
 blueprint = Blueprint("health", __name__)
@@ -17,17 +17,24 @@ blueprint = Blueprint("health", __name__)
 
 @blueprint.get("/healthz")
 def healthz() -> tuple[Response, int]:
-    """Answer 200 when the database answers and nudges go out in time, else 503."""
+    """Answer 200 when the store takes what it is given and nudges go out in time, else 503, and 507 for a full disk."""
     nudger: dict[str, Any] = {}
+    found = p.parts().probe.look(p.now_ms())
     try:
         with reading() as connection:
             nudger = nudger_health(connection, p.now_ms())
-        database = "ok"
-    except SQLAlchemyError as error:
-        database = type(error).__name__
+    except Exception as error:
+        found = found or trouble_of(error)
+        if found is None:
+            raise
     # a server that has just started has not ticked yet
-    good = database == "ok" and (nudger["ok"] or nudger["last_tick_ms"] is None)
+    ticks = bool(nudger) and (nudger["ok"] or nudger["last_tick_ms"] is None)
+    good = found is None and ticks
     body = jsonify(
-        ok=good, version=__version__, build=p.parts().shell.build, database=database, nudger=nudger
+        ok=good,
+        version=__version__,
+        build=p.parts().shell.build,
+        database="ok" if found is None else found.problem_code,
+        nudger=nudger,
     )
-    return body, 200 if good else 503
+    return body, 200 if good else 503 if found is None else found.status

@@ -29,6 +29,7 @@ from ..settings import Settings
 from .bodies import BODIES
 from .callers import network_of
 from .past_builds import PastBuilds
+from .probe import Probe
 from .shell import Shell
 
 SMALL_BODY_BYTES = 64 * 1024
@@ -61,6 +62,7 @@ class Parts:
     marks: Marks
     revocations: Revocations
     pusher: Pusher
+    probe: Probe
 
 
 def parts() -> Parts:

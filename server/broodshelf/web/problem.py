@@ -10,6 +10,7 @@ from werkzeug.exceptions import HTTPException
 
 from ..errors import BadRequest, NotFound, Problem, TooLarge
 from ..logs import say_failure
+from ..records.trouble import trouble_of
 
 _BY_STATUS: dict[int, type[Problem]] = {400: BadRequest, 404: NotFound, 413: TooLarge}
 
@@ -48,6 +49,10 @@ def _from_http(error: HTTPException) -> Response:
 
 
 def _unforeseen(error: Exception) -> Response:
+    trouble = trouble_of(error)
+    if trouble is not None:
+        say_failure("the store failed", error, code=trouble.problem_code)
+        return answer(trouble)
     reference = uuid.uuid4().hex[:12]
     say_failure(
         "unforeseen error",

@@ -1,0 +1,54 @@
+"""A server whose store is in trouble: the phone says what is wrong, keeps what was logged, and sends it later."""
+
+from __future__ import annotations
+
+import sqlite3
+from contextlib import closing
+
+import pytest
+from playwright.sync_api import expect
+from tests.phone.conftest import claim
+from tests.phone.test_story import go, online_again
+
+pytestmark = pytest.mark.browser
+
+
+def test_a_log_made_while_the_database_is_held_stays_on_the_phone_and_is_sent_afterwards(phone, server):
+    page = phone()
+    claim(page, server)
+    go(page, server, "#/round")
+    expect(page.get_by_text("All synced")).to_be_visible()
+    with closing(sqlite3.connect(server.data / "broodshelf.sqlite3", isolation_level=None)) as other:
+        other.execute("BEGIN IMMEDIATE")
+        page.get_by_role("article").filter(has_text="sugar water").get_by_role(
+            "button", name="Done as suggested"
+        ).click()
+        # the server waits for the lock itself, 10 s, before it gives up
+        banner = page.get_by_role("alert").filter(has_text="The server is held up.")
+        expect(banner).to_contain_text("stays on this phone and is sent later", timeout=30_000)
+        expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+        other.execute("ROLLBACK")
+    online_again(page)
+
+    expect(banner).to_have_count(0)
+
+
+def test_a_full_disk_is_named_and_the_log_waits(phone, server):
+    page = phone()
+    claim(page, server)
+    go(page, server, "#/round")
+    expect(page.get_by_text("All synced")).to_be_visible()
+    told = {"type": "urn:broodshelf:problem:disk_full", "status": 507, "code": "disk_full", "detail": "…"}
+    page.route(
+        "**/api/sync",
+        lambda route: route.fulfill(status=507, content_type="application/problem+json", json=told),
+    )
+    page.get_by_role("article").filter(has_text="sugar water").get_by_role(
+        "button", name="Done as suggested"
+    ).click()
+    expect(page.get_by_role("alert").filter(has_text="The server's disk is full.")).to_be_visible()
+    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    page.unroute("**/api/sync")
+    online_again(page)
+
+    expect(page.get_by_role("alert")).to_have_count(0)
