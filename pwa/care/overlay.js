@@ -1,9 +1,12 @@
 // What a screen shows: the server's rows with this phone's waiting operations laid over them. Pure.
 
 /**
- * @typedef {{id: string, kind: string, rev: number, by: string | null, made_ms: number, set: Record<string, any>}} Row
+ * @typedef {{id: string, kind: string, rev: number, by: string | null, made_ms: number, set: Record<string, any>,
+ *   device?: string | null, stamps?: Record<string, [number, string | null]>}} Row
  * @typedef {{op_id: string, kind: string, id: string, set: Record<string, any>, made_at: number, skew_ms: number,
- *   base_rev: number, base_epoch: string | null, n: number, adopt: boolean}} Operation
+ *   base_rev: number, base_epoch: string | null, n: number, adopt: boolean,
+ *   by?: string | null, device?: string | null, made_ms?: number,
+ *   stamps?: Record<string, [number, string | null]>}} Operation
  * @typedef {{op_id: string, op: Operation, state: 'waiting' | 'rejected' | 'damaged', answer: any, n: number}} Entry
  * @typedef {Row & {state: 'synced' | 'saved' | 'attention', happened_ms: number | null}} ShownRow
  */

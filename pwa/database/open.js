@@ -2,7 +2,7 @@
 import { openDB } from '../vendor/idb.js';
 
 const WHICH = 'broodshelf';
-const VERSION = 2;
+const VERSION = 3;
 
 /** @typedef {import('../vendor/idb.js').Database} Database */
 /** @typedef {import('../vendor/idb.js').Transaction} Transaction */
@@ -32,6 +32,7 @@ function open(name) {
         return;
       }
       if (from < 2) db.createObjectStore('photos', { keyPath: 'id' }).createIndex('by_sent', 'sent');
+      if (from < 3) db.createObjectStore('gone', { keyPath: 'id' });
       if (from >= 1) return;
       const rows = db.createObjectStore('rows', { keyPath: 'id' });
       rows.createIndex('by_kind', 'kind');

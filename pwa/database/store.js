@@ -1,15 +1,13 @@
-// What the phone keeps: rows, outbox, journal, conflicts, meta (docs/sync.md, "On the phone").
+// What the phone keeps: rows, gone rows, outbox, journal, conflicts, meta (docs/sync.md, "On the phone").
 // Longer than 300 lines because it is the one door to what the phone keeps, each method a transaction.
 import { uuid7 } from './ids.js';
 import { inTransaction, nameOf } from './open.js';
+import { forgetOldJournal, giveBack, JOURNAL_MS, madeMs } from './past.js';
 
 /** @typedef {import('../care/overlay.js').Row} Row */
 /** @typedef {{epoch: string | null, cursor: string | null}} Held */
 /** @typedef {import('../care/overlay.js').Entry} Entry */
 /** @typedef {import('../care/overlay.js').Operation} Operation */
-
-const JOURNAL_MS = 30 * 86_400_000;
-const MOST_FORGOTTEN = 200; // of the journal, with one answer
 
 /** The store of one device. */
 export class Store {
@@ -86,36 +84,37 @@ export class Store {
   }
 
   /**
-   * Write operations to the outbox: all of them or, with `NotSaved`, none.
-   * @param {Array<{kind: string, id: string, set: Record<string, any>, adopt?: boolean,
-   *   rev?: number}>} changes `rev`: as last seen, where no row is here @param {number} nowMs
+   * Write operations to the outbox: all of them or, with `NotSaved`, none. Each is made later than those before it by
+   * the server's clock as well, whatever this phone's clock was set to: after a restore only times tell the order.
+   * @param {Array<{kind: string, id: string, set: Record<string, any>, rev?: number}>} changes
+   *   `rev`: as last seen, where no row is here @param {number} nowMs
    * @returns {Promise<Operation[]>}
    */
   enqueue(changes, nowMs = Date.now()) {
     return inTransaction(this.name, ['outbox', 'meta', 'rows'], 'readwrite', async (tx) => {
       const meta = tx.objectStore('meta');
-      const [n = 0, epoch = null, skew = 0, ...under] = await Promise.all([
-        meta.get('n'),
-        meta.get('epoch'),
-        meta.get('skew_ms'),
+      const [n = 0, epoch = null, skew = 0, last_made_ms = 0, ...under] = await Promise.all([
+        ...['n', 'epoch', 'skew_ms', 'last_made_ms'].map((name) => meta.get(name)),
         ...changes.map((change) => tx.objectStore('rows').get(change.id)),
       ]);
+      const made_at = Math.max(nowMs, last_made_ms + 1 - skew);
       const operations = changes.map((change, i) => ({
         op_id: uuid7(nowMs),
         kind: change.kind,
         id: change.id,
         set: change.set,
-        made_at: nowMs,
+        made_at,
         skew_ms: skew,
         base_rev: under[i]?.rev ?? change.rev ?? 0,
         base_epoch: epoch,
         n: n + i + 1,
-        adopt: change.adopt ?? false,
+        adopt: false,
       }));
       const outbox = tx.objectStore('outbox');
       await Promise.all([
         ...operations.map((op) => outbox.put({ op_id: op.op_id, op, state: 'waiting', answer: null, n: op.n })),
         meta.put(n + operations.length, 'n'),
+        meta.put(made_at + skew, 'last_made_ms'),
       ]);
       return operations;
     });
@@ -157,20 +156,28 @@ export class Store {
    * @returns {Promise<boolean>} whether the answer was the next one
    */
   take(answer, refill, held, sentMs) {
-    const stores = ['rows', 'outbox', 'journal', 'conflicts', 'meta'];
+    const stores = ['rows', 'gone', 'outbox', 'journal', 'conflicts', 'meta'];
     return inTransaction(this.name, stores, 'readwrite', async (tx) => {
-      const rows = tx.objectStore('rows');
-      const meta = tx.objectStore('meta');
+      const [rows, gone, meta] = [tx.objectStore('rows'), tx.objectStore('gone'), tx.objectStore('meta')];
       const now = await heldIn(tx);
       const next = now.epoch === held.epoch && now.cursor === held.cursor;
+      const swap = next && answer.reset && refill && !answer.more;
+      const moves = swap || (next && !answer.reset);
+      if (next || answer.epoch === now.epoch) await this.#takeVerdicts(tx, answer);
+      if (moves && now.epoch && answer.epoch !== now.epoch) await giveBack(tx, now.epoch, swap ? refill : null);
       /** @type {Array<Promise<unknown>>} */
       const writes = [forgetOldJournal(tx, Math.min(Date.now(), answer.server_time) - JOURNAL_MS)];
-      if (next || answer.epoch === now.epoch) writes.push(this.#takeVerdicts(tx, answer));
-      const swap = next && answer.reset && refill && !answer.more;
-      if (swap) writes.push(rows.clear());
-      if (swap || (next && !answer.reset)) {
-        for (const row of swap ? refill.values() : answer.rows) if (row) writes.push(rows.put(withHappened(row)));
-        if (!swap) for (const row of answer.gone) writes.push(rows.delete(row.id));
+      if (swap) writes.push(rows.clear(), gone.clear());
+      if (moves) {
+        const back = !swap && (await gone.count());
+        for (const row of swap ? refill.values() : answer.rows) {
+          if (row && !row.set.gone) writes.push(rows.put(withHappened(row)));
+          if (row && back) writes.push(gone.delete(row.id));
+        }
+        for (const row of swap ? refill.values() : answer.gone) {
+          if (row?.set?.gone) writes.push(gone.put(row));
+          if (row && !swap) writes.push(rows.delete(row.id));
+        }
         writes.push(meta.put(answer.cursor, 'cursor'), meta.put(answer.epoch, 'epoch'));
       }
       const skew_ms = skewOf(
@@ -186,7 +193,8 @@ export class Store {
 
   /** @param {import('../vendor/idb.js').Transaction} tx @param {any} answer */
   async #takeVerdicts(tx, answer) {
-    const outbox = tx.objectStore('outbox');
+    const [outbox, journal, meta] = [tx.objectStore('outbox'), tx.objectStore('journal'), tx.objectStore('meta')];
+    let last_made_ms = (await meta.get('last_made_ms')) ?? 0;
     for (const verdict of answer.answers) {
       const entry = await outbox.get(verdict.op_id);
       if (!entry || verdict.verdict === 'deferred') continue;
@@ -194,33 +202,23 @@ export class Store {
         await outbox.put({ ...entry, state: 'rejected', answer: verdict });
         continue;
       }
-      await tx.objectStore('journal').put({ op_id: verdict.op_id, op: entry.op, at_ms: Date.now() });
+      // what is sent again after a restore is of the time for which the server took it
+      const op = verdict.made_ms === undefined ? entry.op : { ...entry.op, made_at: verdict.made_ms, skew_ms: 0 };
+      await journal.put({ op_id: verdict.op_id, op, at_ms: Date.now() });
+      if (!op.adopt) last_made_ms = Math.max(last_made_ms, verdict.made_ms ?? 0);
       if (verdict.conflicts?.length) {
         await tx.objectStore('conflicts').put({ op_id: verdict.op_id, op: entry.op, conflicts: verdict.conflicts });
       }
       await outbox.delete(verdict.op_id);
     }
-  }
-
-  /**
-   * Put back what was acknowledged in the 30 days before the last contact, for a server that was restored since: then
-   * nothing is lost to a backup that was up to 30 days old, however late this phone hears of it.
-   */
-  requeueJournal() {
-    return inTransaction(this.name, ['journal', 'outbox', 'meta'], 'readwrite', async (tx) => {
-      const outbox = tx.objectStore('outbox');
-      const since = ((await tx.objectStore('meta').get('last_sync_ms')) ?? Date.now()) - JOURNAL_MS;
-      const recent = (await tx.objectStore('journal').getAll()).filter((e) => e.at_ms > since);
-      await Promise.all(
-        recent.map((e) => outbox.put({ op_id: e.op_id, op: e.op, state: 'waiting', answer: null, n: e.op.n })),
-      );
-      return recent.length;
-    });
-  }
-
-  /** All rows as the server gave them last. @returns {Promise<Row[]>} */
-  allRows() {
-    return inTransaction(this.name, ['rows'], 'readonly', (tx) => tx.objectStore('rows').getAll());
+    if (last_made_ms > answer.server_time) {
+      // a clock that ran ahead: what was taken counts as of now at the latest
+      const waits = (await outbox.getAll())
+        .filter((e) => e.state === 'waiting' && !e.op?.adopt)
+        .map((e) => madeMs(e.op));
+      last_made_ms = Math.max(answer.server_time, ...waits);
+    }
+    await meta.put(last_made_ms, 'last_made_ms');
   }
 
   /** Drop an entry that needs attention, after the person said so. @param {string} opId */
@@ -320,17 +318,6 @@ async function recentRows(tx, sinceMs) {
     ),
   );
   return [...always, ...recent].flat();
-}
-
-/**
- * Drop what was acknowledged before an instant, a bounded number at a time. The keys are UUIDv7: the first were made
- * first.
- * @param {import('../vendor/idb.js').Transaction} tx @param {number} beforeMs by the phone's clock and by the server's
- */
-async function forgetOldJournal(tx, beforeMs) {
-  const journal = tx.objectStore('journal');
-  const oldest = await journal.getAll(IDBKeyRange.upperBound(uuid7(beforeMs)), MOST_FORGOTTEN);
-  await Promise.all(oldest.filter((e) => e.at_ms < beforeMs).map((e) => journal.delete(e.op_id)));
 }
 
 /** @param {any} op */

@@ -4,6 +4,7 @@ import { post } from './api.js';
 
 const SCHEMA = 1;
 const MOST_OPERATIONS = 500;
+const MOST_CHARACTERS = 340_000;
 
 /** @typedef {import('../database/store.js').Store} Store */
 /** @typedef {import('../care/overlay.js').Row} Row */
@@ -30,7 +31,8 @@ async function roundTrips(store, onStored) {
   let deferred = new Set();
   const answered = new Set();
   for (;;) {
-    const ops = (await store.waiting(MOST_OPERATIONS + deferred.size)).filter((op) => !deferred.has(op.op_id));
+    const queued = await store.waiting(MOST_OPERATIONS + deferred.size);
+    const ops = portion(queued.filter((op) => !deferred.has(op.op_id)));
     const sentMs = Date.now();
     const answer = await post('/api/sync', {
       device: store.deviceId,
@@ -38,17 +40,13 @@ async function roundTrips(store, onStored) {
       cursor,
       schema: SCHEMA,
       device_time: sentMs,
-      ops: ops.slice(0, MOST_OPERATIONS),
+      ops,
     });
-    const restored = epoch && answer.epoch !== epoch;
     if (answer.reset) {
       if (answer.first || !refill) refill = new Map();
       for (const row of answer.rows) refill.set(row.id, row);
-      for (const row of answer.gone) refill.set(row.id, null);
+      for (const row of answer.gone) refill.set(row.id, row.set ? row : null);
     }
-    if (answer.reset && !answer.more && (await store.meta('epoch'))) await offerWhatIsLacking(store, answer, refill);
-    // before the new epoch is stored: an app that is killed in between must find out again that it has to
-    if (restored) await store.requeueJournal();
     const next = await store.take(answer, refill, held, sentMs);
     if (next) onStored(answer);
     const news =
@@ -78,14 +76,14 @@ async function roundTrips(store, onStored) {
 }
 
 /**
- * After a restore: before this phone's rows are replaced, offer those that the server lacks. Keepers only.
- * @param {Store} store @param {any} answer @param {Map<string, Row | null> | null} refill
+ * As much as the server takes in one request. A character is three bytes at most.
+ * @template T @param {T[]} ops @returns {T[]}
  */
-async function offerWhatIsLacking(store, answer, refill) {
-  const before = await store.meta('epoch');
-  const me = await store.meta('me');
-  if (before === answer.epoch || me?.role !== 'keeper') return;
-  const lacking = (await store.allRows()).filter((row) => !refill?.has(row.id) && row.kind !== 'plan');
-  if (!lacking.length) return;
-  await store.enqueue(lacking.map((row) => ({ kind: row.kind, id: row.id, set: row.set, adopt: true })));
+function portion(ops) {
+  let characters = 0;
+  for (const [i, op] of ops.entries()) {
+    characters += JSON.stringify(op).length;
+    if (i === MOST_OPERATIONS || (i > 0 && characters > MOST_CHARACTERS)) return ops.slice(0, i);
+  }
+  return ops;
 }

@@ -80,7 +80,7 @@ def _run(house: House, seed: int, steps: int, seen: Counter[str]) -> int:
         seen["operations"] += sum(phone.meta.get("n", 0) for phone in world.phones)
         seen["acknowledged"] += len(world.acknowledged)
         seen["conflicts"] += sum(map(len, (phone.conflicts for phone in world.phones)))
-        seen["restores"] += len(world.restored_to_ms)
+        seen["restores"] += len(world.restores)
     return 0
 
 

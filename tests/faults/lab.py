@@ -34,7 +34,7 @@ LAB = """async () => {
     set: { colony_id: colony, happened_at: '2026-05-01T12:00:00.000+00:00', text } })), at ?? Date.now());
   lab.sync = () => drain(lab.store).then(() => 'even', (error) => error.name + ' ' + (error.code ?? ''));
   lab.unsent = async () => (await lab.store.unsent()).map((entry) => entry.op.set.text);
-  lab.rows = async () => (await lab.store.allRows())
+  lab.rows = async () => (await lab.store.snapshot()).rows
     .filter((row) => row.kind === 'note').map((row) => row.set.text).sort();
   lab.journal = () => open.inTransaction(open.nameOf(lab.store.deviceId), ['journal'], 'readonly',
     async (tx) => (await tx.objectStore('journal').getAll()).map((entry) => entry.op.set.text).filter(Boolean));

@@ -6,6 +6,7 @@ import logging
 
 import pytest
 from tests.support.house import House
+from tests.support.must_hold import Restored
 from tests.support.world import World
 
 from broodshelf.cli import main
@@ -76,7 +77,7 @@ def test_phones_give_back_what_the_backup_lacked_over_a_used_server(house, tmp_p
         world.step(*step)
     before = world.phones[0].meta["epoch"]
     restore_by_command(house, tmp_path / "kept.tar.gz")
-    world.restored_to_ms.append(at_ms)
+    world.restores.append(Restored(at_ms, dict(world.contact_ms)))
     world.check()  # every acknowledged operation is stored once, all phones alike
 
     assert world.phones[0].meta["epoch"] != before

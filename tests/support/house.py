@@ -70,12 +70,13 @@ class House:
         self.let_in(made.device_id)
         return made
 
-    def let_in(self, device_id: str) -> None:
-        """Give a device a session."""
+    def let_in(self, device_id: str, person_id: str = "", pass_id: str | None = None) -> None:
+        """Give a device a session: of the household's keeper unless told of whom, of a stand-in with a pass."""
         with writing() as connection:
             session = sign_in(
                 connection, device_id=device_id, device_name="a phone", household_id=self.household_id,
-                person_id=self.person_id, role="keeper", now_ms=self.now_ms,
+                person_id=person_id or self.person_id, role="stand_in" if pass_id else "keeper",
+                now_ms=self.now_ms, pass_id=pass_id,
             )  # fmt: skip
         self.tokens[device_id] = session.token
 

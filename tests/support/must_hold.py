@@ -13,20 +13,32 @@ from typing import Any
 
 from sqlalchemy import select
 from tests.support.house import House
-from tests.support.stored_phone import StoredPhone
 
 from broodshelf.records.database import reading
 from broodshelf.records.tables import operations, records, revisions
 
+JOURNAL_MS = 30 * 86_400_000
+CLOCKS_MS = 3 * 86_400_000
+"""How much less a phone whose clock was set by a day and back may keep."""
+
 
 @dataclass(frozen=True)
 class Acknowledged:
-    """An operation that a phone was told is applied: told when, under which epoch, with which conflicts."""
+    """An operation that a phone was told is applied: told when, under which epoch, with which revision."""
 
     phone: int
     op: dict[str, Any]
     at_ms: int
     epoch: str
+    rev: int
+
+
+@dataclass(frozen=True)
+class Restored:
+    """A restore: to the state of which instant, and when each phone had spoken to the server last."""
+
+    to_ms: int
+    contact_ms: dict[int, int]
 
 
 class MustHold(ABC):
@@ -34,11 +46,16 @@ class MustHold(ABC):
 
     house: House
     household_id: str
-    phones: list[StoredPhone]
+    phones: list[Any]
+    persons: list[str]
+    makers: dict[str, int]
+    colony_id: str
+    stand_in: int | None
     revoked: set[int]
     acknowledged: dict[str, Acknowledged]
     rejected: dict[str, tuple[int, dict[str, Any]]]
-    restored_to_ms: list[int]
+    offered: dict[str, dict[str, Any]]
+    restores: list[Restored]
     purged: set[str]
     mended: set[str]
 
@@ -68,22 +85,70 @@ class MustHold(ABC):
         there = {row.id: json.loads(row.fields) for row in rows.values() if not row.gone}
         for who, phone in live:
             held = {row_id: row["set"] for row_id, row in phone.rows.items()}
-            assert held == there, f"phone {who} differs: {difference(held, there)}"
+            due = there
+            if who == self.stand_in:  # sees its colony only, and of other things less than there is
+                due = {i: v for i, v in there.items() if v.get("colony_id") == self.colony_id}
+                held = {i: v for i, v in held.items() if v.get("colony_id")}
+            assert held == due, f"phone {who} differs: {difference(held, due)}"
             left = [entry for entry in phone.outbox.values() if entry["state"] == "waiting"]
             assert not left, f"phone {who} still waits with {left}"
         for who in self.revoked:
             status, _ = self.house.send(self.phones[who].device_id, b"{}")
             assert status == 401, f"phone {who} was revoked and is let in"
         self.check_nothing_lost(rows, trail, stored)
+        self.check_nothing_stale(rows)
+        self.check_authors(rows)
         self.check_nothing_rises(rows, trail)
         self.check_conflicts_have_a_trace(trail, dict(live))
 
     def excused(self, told: Acknowledged) -> bool:
         """A revoked phone cannot give back what a restore took; the oldest restored backup says from when."""
-        return told.phone in self.revoked and any(told.at_ms >= at_ms for at_ms in self.restored_to_ms)
+        return told.phone in self.revoked and any(told.at_ms >= back.to_ms for back in self.restores)
+
+    def too_old_to_send_again(self, told: Acknowledged) -> bool:
+        """A restore of an older backup takes the traces of what had left its phone's journal by the last contact."""
+        return any(
+            back.to_ms <= told.at_ms <= back.contact_ms.get(told.phone, 0) - JOURNAL_MS + CLOCKS_MS
+            for back in self.restores
+        )
+
+    def check_nothing_stale(self, rows: Any) -> None:
+        """No value stands that an acknowledged change had taken the place of, knowing it, whatever came back."""
+        changes: dict[tuple[str, str], list[Acknowledged]] = defaultdict(list)
+        for told in self.acknowledged.values():
+            if not told.op["adopt"] and not self.excused(told):
+                for name in told.op["set"].keys() & {"name", "text", "gone"}:
+                    changes[told.op["id"], name].append(told)
+        for (record_id, name), told in changes.items():
+            record = rows.get(record_id)
+            if record is None or record_id in self.mended:
+                continue
+            value = json.loads(record.fields).get(name)
+            if name == "gone" and value is not True:
+                continue  # brought back by a change of another field: looked at by check_nothing_rises
+            setters = [t for t in told if t.op["set"][name] == value]
+            beaten = [t for t in setters if any(followed(t, u) for u in told if u.op["set"][name] != value)]
+            assert not setters or len(beaten) < len(setters), (
+                f"{name} of {record_id} is {value!r} again, which was changed after {beaten[0].op}"
+            )
+
+    def check_authors(self, rows: Any) -> None:
+        """Who made a record stays its author, whoever gave it back."""
+        for record_id, who in self.makers.items():
+            record = rows.get(record_id)
+            assert record is None or record.person_id == self.persons[who], (
+                f"record {record_id} of {self.persons[who]} is said to be {record.person_id}'s"
+            )
+        for op_id, (who, op) in self.rejected.items():
+            own = who == self.stand_in and self.makers.get(op["id"]) == who and who not in self.revoked
+            own = own and op["kind"] in ("note", "feeding")
+            entry = self.phones[who].outbox.get(op_id) if own else None
+            refused = entry is not None and entry["answer"] and entry["answer"]["code"] == "not_allowed"
+            assert not refused, f"a stand-in's {op} on a log of their own was refused"
 
     def check_nothing_lost(self, rows: Any, trail: Any, stored: Any) -> None:
         """Every acknowledged operation is stored once, and what it asked for stands or is in the history."""
+        outboxes = [phone.outbox for phone in self.phones]
         of_op: dict[str, list[Any]] = {}
         said: dict[str, list[dict[str, Any]]] = {}
         for line in trail:
@@ -94,8 +159,9 @@ class MustHold(ABC):
             assert len(of_op.get(op_id, ())) <= 1, f"{told.op} is in the history more than once"
             if self.excused(told):
                 continue
-            refused = self.phones[told.phone].outbox.get(op_id, {}).get("state") == "rejected"
-            assert stored.get(op_id) == "applied" or refused, f"{told.op} was acknowledged and is not stored"
+            refused = outboxes[told.phone].get(op_id, {}).get("state") == "rejected"
+            kept = stored.get(op_id) == "applied" or refused or self.too_old_to_send_again(told)
+            assert kept, f"{told.op} was acknowledged and is not stored"
             if refused:
                 continue  # acknowledged before a restore, refused after it: the phone shows it with its values
             record = rows.get(told.op["id"])
@@ -104,13 +170,15 @@ class MustHold(ABC):
                 continue
             if record.id in self.purged or told.op["adopt"]:
                 continue  # its history went with it; a copy offered after a restore yields to what is there
+            if self.too_old_to_send_again(told):
+                continue  # what stands is checked for itself
             seen = [json.loads(record.fields), *said.get(record.id, ())]
             for name, value in told.op["set"].items():
                 assert any(name in each and each[name] == value for each in seen), (
                     f"{name} of {told.op} left no trace"
                 )
         for op_id, (who, op) in self.rejected.items():
-            entry = self.phones[who].outbox.get(op_id)
+            entry = outboxes[who].get(op_id)
             answered = (
                 who in self.revoked or op_id in self.acknowledged or (entry and entry["state"] == "rejected")
             )
@@ -123,7 +191,13 @@ class MustHold(ABC):
                 assert missing not in rows, f"{op} was refused for lack of {missing}, which is there"
 
     def check_nothing_rises(self, rows: Any, trail: Any) -> None:
-        """A record that was deleted lives only if its history says who wanted it back."""
+        """A record that was deleted lives only if its history says who wanted it back.
+
+        Nobody did if the deletion was made in the knowledge of every other change.
+        """
+        unheard = {  # of a revoked phone: what it sent may have arrived without its hearing of it
+            entry["op"]["id"] for who in self.revoked for entry in self.phones[who].outbox.values()
+        }
         for record_id in self.purged & rows.keys() - self.mended:
             raise AssertionError(f"record {record_id} was purged and is back")
         for op_id, told in self.acknowledged.items():
@@ -140,13 +214,22 @@ class MustHold(ABC):
                 for line in lines
             )
             assert wanted, f"record {record.id} is back from the dead after {told.op}"
+            unaware = record.id in unheard or any(
+                other.op["id"] == record.id
+                and other.op["set"].get("gone") is not True
+                and not other.op["adopt"]
+                and not followed(other, told)
+                for other in self.acknowledged.values()
+            )
+            assert unaware, f"record {record.id} lives, though all its changes were known to {told.op}"
 
-    def check_conflicts_have_a_trace(self, trail: Any, live: dict[int, StoredPhone]) -> None:
+    def check_conflicts_have_a_trace(self, trail: Any, live: dict[int, Any]) -> None:
         """Walk through the history: who overwrote what without having seen it must have left it in ``lost``.
 
         An edit that met a deletion and a deletion that met an edit, unseen by each other, are conflicts too.
         """
         last: dict[str, dict[str, tuple[int, str | None, Any]]] = defaultdict(dict)
+        conflicts = {who: phone.conflicts for who, phone in live.items()}
         for line in trail:
             asked, lost = json.loads(line.asked), json.loads(line.lost)
             fields = last[line.record_id]
@@ -166,13 +249,25 @@ class MustHold(ABC):
                 stood = not fields.get("gone", (0, None, False))[2]
                 if asked.get("gone") is True and stood and unseen:
                     assert "gone" in lost, f"deletion {told.op} met an edit without a trace"
-            if lost and told is not None and told.phone in live and not self.excused(told):
-                assert line.op_id in live[told.phone].conflicts, f"phone {told.phone} was not told of {lost}"
+            met = {name for name in lost if name not in fields or fields[name][1] != line.device_id}
+            if met and told is not None and told.phone in live and not self.excused(told):
+                assert line.op_id in conflicts[told.phone], f"phone {told.phone} was not told of {lost}"
             for name, value in asked.items():
                 if name not in lost or lost[name] != value:  # else it did not win: what stood stands
-                    fields[name] = (line.rev, line.device_id, value)
+                    device = line.device_id
+                    if line.op_id in self.offered:  # by whom the field was set is told by its stamp
+                        offer = self.offered[line.op_id]
+                        device = offer["stamps"].get(name, (0, offer["device"]))[1]
+                    fields[name] = (line.rev, device, value)
             if lost.get("gone") and "gone" not in asked:
                 fields["gone"] = (line.rev, line.device_id, False)  # the edit was later: the record lives
+
+
+def followed(earlier: Acknowledged, later: Acknowledged) -> bool:
+    """Say whether a change was made in the knowledge of another: on its phone after it, or having its revision."""
+    if later.phone == earlier.phone:
+        return bool(later.op["n"] > earlier.op["n"])
+    return bool(later.op["base_epoch"] == earlier.epoch and later.op["base_rev"] >= earlier.rev > 0)
 
 
 def difference(held: dict[str, Any], there: dict[str, Any]) -> str:

@@ -18,11 +18,16 @@ Answer = dict[str, Any]
 Network = Callable[[bytes], Answer]
 Held = tuple[str | None, str | None]
 Refill = dict[str, dict[str, Any] | None]
-"""The pages of a reset: each row as it came last, None for one that is gone."""
+"""The pages of a reset: each row as it came last, None for one of which no more is known than that it is gone."""
+Row = dict[str, Any]
+FIRST = (
+    "household", "person", "place", "vessel", "colony", "lot", "tasting", "pass", "rule", "feeding",
+)  # fmt: skip
+"""What others name is offered before what names it."""
 
 
 class StoredPhone:
-    """Everything in ``rows``, ``outbox``, ``journal``, ``conflicts`` and ``meta`` is on the disk."""
+    """Everything in ``rows``, ``gone``, ``outbox``, ``journal``, ``conflicts`` and ``meta`` is on the disk."""
 
     def __init__(self, device_id: str, new_id: Callable[[], str], clock: Callable[[], int]) -> None:
         self.device_id = device_id
@@ -31,7 +36,8 @@ class StoredPhone:
         self.clock_ahead_ms = 0
         self.schema = 1
         self.page = 1000
-        self.rows: dict[str, dict[str, Any]] = {}
+        self.rows: dict[str, Row] = {}
+        self.gone: dict[str, Row] = {}
         self.outbox: dict[str, dict[str, Any]] = {}
         self.journal: dict[str, dict[str, Any]] = {}
         self.conflicts: dict[str, list[Any]] = {}
@@ -41,27 +47,47 @@ class StoredPhone:
         """What this phone's clock says."""
         return self.server_clock() + self.clock_ahead_ms
 
-    def write(
-        self, kind: str, values: dict[str, Any], record_id: str | None = None, *, adopt: bool = False
-    ) -> str:
-        """Queue one operation; return its record's id. Outbox entry and ``n`` in one step."""
+    def enter(self, person_id: str, role: str = "keeper") -> None:
+        """Sign in as a person."""
+        self.meta["me"] = {"person_id": person_id, "role": role}
+
+    def write(self, kind: str, values: dict[str, Any], record_id: str | None = None) -> str:
+        """Queue one operation; return its record's id. Outbox entry and ``n`` in one step.
+
+        It is made later than those before it by the server's clock as well, whatever this phone's was set to.
+        """
         record_id = record_id or self.new_id()
         n = self.meta.get("n", 0) + 1
+        skew_ms = self.meta.get("skew_ms", 0)
+        made_at = max(self.now_ms(), self.meta.get("last_made_ms", 0) + 1 - skew_ms)
         op = {
             "op_id": self.new_id(),
             "kind": kind,
             "id": record_id,
             "set": values,
-            "made_at": self.now_ms(),
-            "skew_ms": self.meta.get("skew_ms", 0),
+            "made_at": made_at,
+            "skew_ms": skew_ms,
             "base_rev": self.rows.get(record_id, {}).get("rev", 0),
             "base_epoch": self.meta.get("epoch"),
             "n": n,
-            "adopt": adopt,
+            "adopt": False,
         }
         self.meta["n"] = n
+        self.meta["last_made_ms"] = made_at + skew_ms
         self.outbox[op["op_id"]] = {"op": op, "state": "waiting", "n": n}
         return record_id
+
+    def mend(self, op_id: str, values: dict[str, Any]) -> list[str]:
+        """Put a mended operation in the place of a rejected one, and send again with it what lacked its record."""
+        record_id = self.outbox[op_id]["op"]["id"]
+        orphans = [each for each, entry in self.outbox.items() if each != op_id and lacks(entry, record_id)]
+        for each in (op_id, *orphans):
+            entry = self.outbox.pop(each)
+            op = {**entry["op"], "op_id": self.new_id()}
+            if each == op_id:
+                op["set"] = values
+            self.outbox[op["op_id"]] = {"op": op, "state": "waiting", "n": entry["n"]}
+        return [op_id, *orphans]
 
     def overlay(self) -> dict[str, dict[str, Any]]:
         """What its screens show: rows with the outbox over them."""
@@ -93,16 +119,10 @@ class StoredPhone:
             sent_ms = self.now_ms()
             answer = network(json.dumps(request).encode())
             yield "answered"
-            restored = bool(epoch) and answer["epoch"] != epoch
             if answer["reset"]:
                 refill = {} if refill is None or answer["first"] else refill
                 refill.update((row["id"], row) for row in answer["rows"])
-                refill.update((row["id"], None) for row in answer["gone"])
-            if refill is not None and answer["reset"] and not answer["more"] and self.offer(answer, refill):
-                yield "offered"
-            if restored:
-                self.requeue_journal()
-                yield "journal queued"
+                refill.update((row["id"], row if "set" in row else None) for row in answer["gone"])
             following = yield from self.take(answer, refill, held, sent_ms)
             verdicts = {a["op_id"] for a in answer["answers"]}
             news = not following or (answer["epoch"], answer["cursor"]) != (epoch, cursor)
@@ -123,21 +143,52 @@ class StoredPhone:
         """Up to where it holds what the server has: epoch and cursor."""
         return self.meta.get("epoch"), self.meta.get("cursor")
 
-    def offer(self, answer: Answer, refill: Refill) -> bool:
-        """After a restore, offer whole records that the server lacks."""
-        if self.meta.get("epoch") in (None, answer["epoch"]):
-            return False
-        lacking = [row for row_id, row in self.rows.items() if row_id not in refill and row["kind"] != "plan"]
-        for row in lacking:
-            self.write(row["kind"], row["set"], row["id"], adopt=True)
-        return bool(lacking)
+    def give_back(self, refill: Refill | None) -> None:
+        """Queue in front of what waits all that a restored server lacks, before the rows are replaced."""
+        if refill is not None and self.meta.get("me", {}).get("role") == "keeper":
+            self.offer(refill)
+        self.requeue_journal()
+
+    def offer(self, refill: Refill) -> None:
+        """Offer the records that the server lacks, or has as they were before, with their past."""
+        mine = [*self.rows.values(), *self.gone.values()]
+        offered = [
+            row for row in mine if row["kind"] != "plan" and is_news(row, refill.get(row["id"], LACKS))
+        ]
+        offered.sort(key=lambda row: FIRST.index(row["kind"]) if row["kind"] in FIRST else len(FIRST))
+        n = self.meta.get("n", 0)
+        for place, row in enumerate(offered):
+            op = {
+                "op_id": self.new_id(),
+                "kind": row["kind"],
+                "id": row["id"],
+                "set": row["set"],
+                "made_at": self.now_ms(),
+                "skew_ms": self.meta.get("skew_ms", 0),
+                "base_rev": 0,
+                "base_epoch": self.meta["epoch"],
+                "n": n + place + 1,
+                "adopt": True,
+                "by": row["by"],
+                "made_ms": row["made_ms"],
+                "device": row["device"],
+                "stamps": row.get("stamps", {}),
+            }
+            self.outbox[op["op_id"]] = {"op": op, "state": "waiting", "n": place - len(offered)}
+        self.meta["n"] = n + len(offered)
 
     def requeue_journal(self) -> None:
-        """Put back what was acknowledged in the 30 days before the last contact."""
+        """Put back what was acknowledged in the 30 days before the last contact; what waits was made after it."""
         since = self.meta.get("last_sync_ms", self.now_ms()) - JOURNAL_MS
-        for op_id, entry in self.journal.items():
-            if entry["at_ms"] > since:
-                self.outbox[op_id] = {"op": entry["op"], "state": "waiting", "n": entry["op"]["n"]}
+        again = {op_id: entry["op"] for op_id, entry in self.journal.items() if entry["at_ms"] > since}
+        floor = max(map(made_ms, again.values()), default=0)
+        for op in self.waiting():
+            if floor and not op["adopt"]:
+                if made_ms(op) <= floor:
+                    op["made_at"] = floor + 1 - op["skew_ms"]
+                floor = max(floor, made_ms(op))
+        for op_id, op in again.items():
+            self.outbox[op_id] = {"op": op, "state": "waiting", "n": op["n"]}
 
     def take(
         self, answer: Answer, refill: Refill | None, held: Held, sent_ms: int
@@ -148,9 +199,12 @@ class StoredPhone:
         verdicts too if that one came from a server restored meanwhile.
         """
         following = self.held() == held
-        if following or answer["epoch"] == self.meta.get("epoch"):
+        epoch = self.meta.get("epoch")
+        if following or answer["epoch"] == epoch:
             self.take_verdicts(answer)
         if following:
+            if epoch and answer["epoch"] != epoch and not (answer["reset"] and answer["more"]):
+                self.give_back(refill if answer["reset"] else None)
             self.take_rows(answer, refill)
             self.take_cursor(answer)
         before_ms = min(self.now_ms(), answer["server_time"]) - JOURNAL_MS
@@ -170,20 +224,71 @@ class StoredPhone:
             if verdict["verdict"] == "rejected":
                 self.outbox[op_id] = {**entry, "state": "rejected", "answer": verdict}
                 continue
-            self.journal[op_id] = {"op": entry["op"], "at_ms": self.now_ms()}
+            op = entry["op"]
+            if "made_ms" in verdict:  # what is sent again is of the time for which the server took it
+                op = {**op, "made_at": verdict["made_ms"], "skew_ms": 0}
+                self.meta["last_made_ms"] = max(self.meta.get("last_made_ms", 0), verdict["made_ms"])
+            self.journal[op_id] = {"op": op, "at_ms": self.now_ms()}
             if verdict["conflicts"]:
                 self.conflicts[op_id] = verdict["conflicts"]
             del self.outbox[op_id]
+        if self.meta.get("last_made_ms", 0) > answer["server_time"]:  # its clock ran ahead
+            waits = [made_ms(op) for op in self.waiting() if not op["adopt"]]
+            self.meta["last_made_ms"] = max(answer["server_time"], *waits, 0)
 
     def take_rows(self, answer: Answer, refill: Refill | None) -> None:
         if answer["reset"]:
             if refill is not None and not answer["more"]:
-                self.rows = {row_id: row for row_id, row in refill.items() if row is not None}
+                known = {row_id: row for row_id, row in refill.items() if row is not None}
+                self.rows = {row_id: row for row_id, row in known.items() if not row["set"].get("gone")}
+                self.gone = {row_id: row for row_id, row in known.items() if row["set"].get("gone")}
             return
-        self.rows.update((row["id"], row) for row in answer["rows"])
+        for row in answer["rows"]:
+            self.rows[row["id"]] = row
+            self.gone.pop(row["id"], None)
         for row in answer["gone"]:
             self.rows.pop(row["id"], None)
+            if "set" in row:
+                self.gone[row["id"]] = row
 
     def take_cursor(self, answer: Answer) -> None:
         if not (answer["reset"] and answer["more"]):
             self.meta["cursor"], self.meta["epoch"] = answer["cursor"], answer["epoch"]
+
+
+LACKS: Row = {}
+"""What the server has of a record that it lacks."""
+
+
+def is_news(mine: Row, theirs: Row | None) -> bool:
+    """Say whether a phone holds of a record what a restored server lacks, or has as it was before."""
+    if theirs is None:
+        return False
+    if theirs is LACKS:
+        return True
+    there, here = theirs["set"], mine["set"]
+    if any(
+        here[name] != there.get(name) and (name not in there or set_ms(mine, name) > set_ms(theirs, name))
+        for name in here
+    ):
+        return True
+    lives = there.get("gone") and not here.get("gone")
+    return bool(lives and max(set_ms(mine, name) for name in here) > set_ms(theirs, "gone"))
+
+
+def set_ms(row: Row, name: str) -> int:
+    """When a field of a row was set last."""
+    return int(row.get("stamps", {}).get(name, [row["made_ms"]])[0])
+
+
+def made_ms(op: dict[str, Any]) -> int:
+    """When an operation was made, by the server's clock as its phone knows it."""
+    return int(op["made_at"] + op["skew_ms"])
+
+
+def lacks(entry: dict[str, Any], record_id: str) -> bool:
+    """Say whether an entry was refused because this record was not there."""
+    if entry["state"] != "rejected" or entry["answer"]["code"] != "parent_missing":
+        return False
+    missing = entry["answer"]["args"]["missing"]
+    return bool((entry["op"]["id"] if missing == "itself" else missing) == record_id)

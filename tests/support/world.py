@@ -8,8 +8,9 @@ Longer than 300 lines because it is one state machine: each step needs the state
 
 from __future__ import annotations
 
+import datetime as dt
 import json
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
@@ -18,13 +19,14 @@ from typing import Any
 from sqlalchemy import func, select
 from tests.support.house import House
 from tests.support.households import HAPPENED
-from tests.support.must_hold import Acknowledged, MustHold
+from tests.support.must_hold import Acknowledged, MustHold, Restored
+from tests.support.shipped_phone import ShippedPhone
 from tests.support.stored_phone import StoredPhone
 
 from broodshelf.errors import NotFound
 from broodshelf.keeping.backup import backup, restore
 from broodshelf.people.devices import revoke_device
-from broodshelf.people.households import found_household
+from broodshelf.people.households import add_person, found_household
 from broodshelf.records.database import reading, writing
 from broodshelf.records.epochs import start_epoch
 from broodshelf.records.purge import purge_gone
@@ -34,6 +36,9 @@ from broodshelf.records.tables import records
 DAY_MS = 86_400_000
 LONG_AWAY_DAYS = 401
 MOST_ROUNDS = 8
+PASS_DAYS = 4000
+MakePhone = Callable[[str, Callable[[], str], Callable[[], int]], StoredPhone | ShippedPhone]
+"""Makes a phone of a device's id, of what gives out ids, and of the server's clock."""
 _worlds = iter(range(1, 2**31))
 
 
@@ -56,7 +61,9 @@ class Kept:
 class World(MustHold):
     """``steps`` is what happened so far. Phones are numbered from 0."""
 
-    def __init__(self, house: House, phones: int = 3, phone_class: type[StoredPhone] = StoredPhone) -> None:
+    def __init__(
+        self, house: House, phones: int = 3, make_phone: MakePhone = StoredPhone, *, stand_in: bool = False
+    ) -> None:
         self.house = house
         self.number = next(_worlds)
         self.ids = iter(range(1, 2**40))
@@ -66,21 +73,57 @@ class World(MustHold):
                 connection, "Mira", "Shelf", "UTC", house.now_ms
             )
         house.household_id, house.person_id = self.household_id, self.person_id
-        self.phones = [phone_class(self.new_id(), self.new_id, lambda: house.now_ms) for _ in range(phones)]
+        self.phones = [make_phone(self.new_id(), self.new_id, lambda: house.now_ms) for _ in range(phones)]
+        self.persons = [self.person_id, *(self.new_id() for _ in range(1, phones))]
+        self.makers: dict[str, int] = {}
+        self.pass_id = self.new_id() if stand_in else None
         self.tabs: dict[tuple[int, int], Iterator[str]] = {}
         self.revoked: set[int] = set()
         self.acknowledged: dict[str, Acknowledged] = {}
         self.rejected: dict[str, tuple[int, dict[str, Any]]] = {}
+        self.offered: dict[str, dict[str, Any]] = {}
         self.backups: list[Kept] = []
-        self.restored_to_ms: list[int] = []
+        self.restores: list[Restored] = []
+        self.contact_ms: dict[int, int] = {}
         self.sent: list[tuple[int, bytes]] = []
         self.purged: set[str] = set()
         self.mended: set[str] = set()
         self.lose = self.double = False
-        for phone in self.phones:
-            house.let_in(phone.device_id)
-        self.phones[0].write("colony", {"name": "start"})
+        self.colony_id = self.new_id()
+        self.settle_in()
+        self.write(0, "colony", {"name": "start"}, self.colony_id)
         self.sync(0)
+
+    def settle_in(self) -> None:
+        """Every phone has a person of its own; the last one is a stand-in's if the world has one."""
+        with writing() as connection:
+            ledger = Ledger(connection, self.household_id)
+            for who, person_id in enumerate(self.persons[1:], 1):
+                role = "stand_in" if who == self.stand_in else "keeper"
+                add_person(ledger, f"person {who}", role, self.house.now_ms, person_id=person_id)
+            if self.pass_id:
+                ends = dt.datetime.fromtimestamp(self.house.now_ms / 1000, dt.UTC) + dt.timedelta(PASS_DAYS)
+                days = {"starts_on": HAPPENED[:10], "ends_on": ends.date().isoformat()}
+                given = {"name": "P", "colony_ids": [self.colony_id], **days}
+                now_ms = self.house.now_ms
+                ledger.put(self.pass_id, "pass", given, now_ms=now_ms, person_id=self.person_id)
+            ledger.flush()
+        for who, phone in enumerate(self.phones):
+            phone.enter(self.persons[who], "stand_in" if who == self.stand_in else "keeper")
+        self.let_in()
+
+    @property
+    def stand_in(self) -> int | None:
+        """The number of the stand-in's phone."""
+        return len(self.phones) - 1 if self.pass_id else None
+
+    def write(self, who: int, kind: str, values: dict[str, Any], record_id: str | None = None) -> str:
+        """Let a person write on a phone; a record that is made remembers whose it is."""
+        made = record_id is None or (record_id == self.colony_id and not self.makers)
+        record_id = self.phones[who].write(kind, values, record_id)
+        if made:
+            self.makers[record_id] = who
+        return record_id
 
     def new_id(self) -> str:
         """Ids in the order of their making, so that a run chooses the same records each time it is played."""
@@ -105,13 +148,13 @@ class World(MustHold):
         colony = self.pick(who, which, "colony")
         if colony:
             values = {"colony_id": colony, "happened_at": HAPPENED, "text": f"log {len(self.steps)}"}
-            self.phones[who].write("note", values)
+            self.write(who, "note", values)
 
     def do_feed(self, who: int, which: int) -> None:
         colony = self.pick(who, which, "colony")
         if colony:
             values = {"colony_id": colony, "happened_at": HAPPENED, "need": ("sugar", "protein")[which % 2]}
-            self.phones[who].write("feeding", values)
+            self.write(who, "feeding", values)
 
     def do_burst(self, who: int, which: int) -> None:
         """A long evening at the shelf: many logs and corrections before the phone gets a connection."""
@@ -122,23 +165,23 @@ class World(MustHold):
         self.do_rename(who, which)
 
     def do_found(self, who: int) -> None:
-        self.phones[who].write("colony", {"name": f"colony {len(self.steps)}"})
+        self.write(who, "colony", {"name": f"colony {len(self.steps)}"})
 
     def do_rename(self, who: int, which: int) -> None:
         colony = self.pick(who, which, "colony")
         if colony:
-            self.phones[who].write("colony", {"name": f"name {len(self.steps)}", "queens": which}, colony)
+            self.write(who, "colony", {"name": f"name {len(self.steps)}", "queens": which}, colony)
 
     def do_amend(self, who: int, which: int) -> None:
         note = self.pick(who, which, "note")
         if note:
-            self.phones[who].write("note", {"text": f"amended {len(self.steps)}"}, note)
+            self.write(who, "note", {"text": f"amended {len(self.steps)}"}, note)
 
     def do_void(self, who: int, which: int) -> None:
         record = self.pick(who, which, "note", "feeding", "colony")
         if record:
             kind = self.phones[who].overlay()[record]["kind"]
-            self.phones[who].write(kind, {"gone": True}, record)
+            self.write(who, kind, {"gone": True}, record)
 
     def do_unvoid(self, who: int, which: int) -> None:
         gone = sorted(
@@ -148,7 +191,7 @@ class World(MustHold):
         )
         if gone:
             record, kind = gone[which % len(gone)]
-            self.phones[who].write(kind, {"gone": False}, record)
+            self.write(who, kind, {"gone": False}, record)
 
     def do_mend(self, who: int) -> None:
         """A person mends a bad value, or sends again what lacked a parent that has come; under a new ``op_id``.
@@ -158,21 +201,20 @@ class World(MustHold):
         phone = self.phones[who]
         here = set(phone.rows)
         for op_id, entry in list(phone.outbox.items()):
-            if entry["state"] != "rejected":
+            if entry["state"] != "rejected" or op_id not in self.rejected:
                 continue
             op, answer = entry["op"], entry["answer"]
             values = {**op["set"], "queens": 1} if answer["code"] == "bad_value" else op["set"]
             missing = answer["args"].get("missing")
             if values != op["set"] or (op["id"] if missing == "itself" else missing) in here:
                 here.add(op["id"])
-                mended = {**op, "op_id": self.new_id(), "set": values}
-                del phone.outbox[op_id], self.rejected[op_id]
-                self.mended.add(op["id"])
-                self.acknowledged.pop(op_id, None)
-                phone.outbox[mended["op_id"]] = {"op": mended, "state": "waiting", "n": entry["n"]}
+                for replaced in phone.mend(op_id, values):
+                    _, old = self.rejected.pop(replaced)
+                    self.mended.add(old["id"])
+                    self.acknowledged.pop(replaced, None)
 
     def do_bad(self, who: int) -> None:
-        self.phones[who].write("colony", {"name": "bad", "queens": -1})
+        self.write(who, "colony", {"name": "bad", "queens": -1})
 
     # -- what phones and networks do ---------------------------------------------------------------
 
@@ -241,6 +283,7 @@ class World(MustHold):
     def network(self, who: int, body: bytes) -> dict[str, Any]:
         device = self.phones[who].device_id
         self.sent = [*self.sent[-7:], (who, body)]
+        self.offered |= {op["op_id"]: op for op in json.loads(body)["ops"] if op["adopt"]}
         status, text = self.house.send(device, body)
         if status == 200 and self.double:
             status, text = self.house.send(device, body)
@@ -250,12 +293,13 @@ class World(MustHold):
         if self.lose:
             self.lose = False
             raise Lost
+        self.contact_ms[who] = self.house.now_ms
         answer: dict[str, Any] = json.loads(text)
         asked = {op["op_id"]: op for op in json.loads(body)["ops"]}
         for verdict in answer["answers"]:
             op = asked[verdict["op_id"]]
             if verdict["verdict"] == "applied":
-                told = Acknowledged(who, op, self.house.now_ms, answer["epoch"])
+                told = Acknowledged(who, op, self.house.now_ms, answer["epoch"], verdict["rev"])
                 self.acknowledged.setdefault(op["op_id"], told)
             elif verdict["verdict"] == "rejected":
                 self.rejected[op["op_id"]] = (who, op)
@@ -269,18 +313,18 @@ class World(MustHold):
         self.backups.append(Kept(path, self.house.now_ms))
 
     def do_restore(self, which: int, by_hand: int) -> None:
-        """Put a backup of the last 30 days back, by the command or by copying the database file."""
-        recent = [kept for kept in self.backups if kept.at_ms > self.house.now_ms - 30 * DAY_MS]
-        if not recent:
+        """Put a backup back, however old, by the command or by copying the database file; phones pair again."""
+        if not self.backups:
             return
-        kept = recent[which % len(recent)]
+        kept = self.backups[which % len(self.backups)]
         self.house.stop()
         restore(self.house.settings, kept.path)
         self.house.start()  # notices by itself if revisions were lost
         if not by_hand:
             with writing() as connection:
                 start_epoch(connection, self.house.marks, self.household_id, self.house.now_ms)
-        self.restored_to_ms.append(kept.at_ms)
+        self.restores.append(Restored(kept.at_ms, dict(self.contact_ms)))
+        self.let_in()
 
     def do_days(self, days: int) -> None:
         """Days pass; what went more than 400 days ago is purged, old sessions have ended."""
@@ -305,7 +349,8 @@ class World(MustHold):
         """Pair again every phone that was not revoked: a restore or a long time may have ended its session."""
         for who, phone in enumerate(self.phones):
             if who not in self.revoked:
-                self.house.let_in(phone.device_id)
+                own = self.pass_id if who == self.stand_in else None
+                self.house.let_in(phone.device_id, self.persons[who], own)
 
     # -- coming to rest
 

@@ -99,7 +99,7 @@ def deletion_beats_an_edit_silently(patch: pytest.MonkeyPatch) -> None:
 
 
 def last_writer_wins_silently(patch: pytest.MonkeyPatch) -> None:
-    patch.setattr(operations, "merge", lambda *_a, **_k: Merged(wins=dict(_a[2])))
+    patch.setattr(operations, "merge", lambda *_a, **_k: Merged(_k["made_ms"], wins=dict(_a[2])))
 
 
 def history_not_written(patch: pytest.MonkeyPatch) -> None:
@@ -157,24 +157,21 @@ class OutboxClearedOnSending(StoredPhone):
 
 
 class NothingOfferedAfterARestore(StoredPhone):
-    def requeue_journal(self) -> None:
+    def give_back(self, refill: Any) -> None:
         pass
-
-    def offer(self, answer: Answer, refill: Any) -> bool:
-        return False
 
 
 class JournalQueuedAfterTheEpochIsStored(StoredPhone):
     """What the app itself once did: killed in between, it never sent its journal."""
 
-    def requeue_journal(self) -> None:
+    def give_back(self, refill: Any) -> None:
         pass
 
     def take(self, answer: Answer, refill: Any, held: Held, sent_ms: int) -> Generator[str, None, bool]:
         before = self.meta.get("epoch")
         following = yield from super().take(answer, refill, held, sent_ms)
-        if before and answer["epoch"] != before:
-            super().requeue_journal()
+        if before and self.meta["epoch"] != before:
+            super().give_back(refill)
         return following
 
 
@@ -237,7 +234,7 @@ MUTANTS = (
     Mutant(
         "journal queued after the epoch is stored",
         phone=JournalQueuedAfterTheEpochIsStored,
-        run=(["backup"], ["rename", 0, 0], ["sync", 0], ["restore", 0, 1], ["crash", 0, 4]),
+        run=(["backup"], ["rename", 0, 0], ["sync", 0], ["restore", 0, 1], ["crash", 0, 3]),
     ),
     Mutant(
         "an overtaken answer is taken",
@@ -275,7 +272,7 @@ MUTANTS = (
             ["sync", 2],
             ["restore", 0, 0],
             ["begin", 1, 0],
-            ["advance", 1, 0, 4],
+            ["advance", 1, 0, 2],
             ["void", 2, 3],
             ["rename", 1, 2],
             ["sync", 2],

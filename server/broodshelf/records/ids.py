@@ -21,6 +21,11 @@ def uuid7(now_ms: int) -> str:
     return str(uuid.UUID(int=value))
 
 
+def made_ms_of(identity: str) -> int:
+    """Return the 48 bits of a UUIDv7 that tell when it was made, in ms since 1970 UTC."""
+    return uuid.UUID(identity).int >> 80
+
+
 def plan_id(colony_id: str) -> str:
     """Return the id of the plan record of a colony: the same on every server."""
     return str(uuid.uuid5(PLAN_SPACE, colony_id))

@@ -15,6 +15,7 @@ from typing import Any
 from sqlalchemy import Connection, Row, and_, bindparam, select, update
 
 from ..errors import NotFound
+from .ids import made_ms_of
 from .kinds import KINDS
 from .many_rows import insert_rows, is_among
 from .merge import Stamp
@@ -71,7 +72,7 @@ class Ledger:
 
     def __init__(self, connection: Connection, household_id: str) -> None:
         row = connection.execute(
-            select(households.c.rev, households.c.epoch, households.c.purged_rev)
+            select(households.c.rev, households.c.epoch, households.c.purged_rev, households.c.created_ms)
             .where(households.c.id == household_id)
             .with_for_update()
         ).one_or_none()
@@ -82,6 +83,8 @@ class Ledger:
         self.rev: int = row.rev
         self.epoch: str = row.epoch
         self.purged_rev: int = row.purged_rev
+        self.restored = made_ms_of(row.epoch) != row.created_ms
+        """Whether the household was ever put back to an earlier state: its first epoch begins with itself."""
         self._first_rev = row.rev
         self._known: dict[str, Record | None] = {}
         self._new: dict[str, Record] = {}

@@ -114,7 +114,7 @@ def _remember(ledger: Ledger, actor: Actor, fresh: Sequence[dict[str, Any]], now
 
 def _answer_text(answer: dict[str, Any]) -> str:
     """Return the JSON of an answer; most are plain and need no encoder."""
-    if answer["verdict"] == "applied" and not answer["conflicts"]:
+    if answer["verdict"] == "applied" and not answer["conflicts"] and "made_ms" not in answer:
         return f'{{"op_id":"{answer["op_id"]}","verdict":"applied","rev":{answer["rev"]},"conflicts":[]}}'
     return json.dumps(answer, ensure_ascii=False, separators=(",", ":"))
 
@@ -177,6 +177,7 @@ def _earlier_answers(ledger: Ledger, op_ids: Sequence[str]) -> dict[str, dict[st
 
 def _mentioned_ids(operations: Sequence[Operation]) -> list[str]:
     ids = [op.id for op in operations]
+    ids += [op.past.by for op in operations if op.past is not None and op.past.by is not None]
     for op in operations:
         if op.kind in KINDS:
             specs = KINDS[op.kind].fields

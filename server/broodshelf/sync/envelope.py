@@ -13,6 +13,7 @@ from typing import Any, Final
 
 from ..errors import BadRequest, TooLarge, UpgradeRequired
 from ..records.json_text import mended
+from ..records.merge import Made
 from ..records.types import LAST_MS, is_uuid
 
 SCHEMA: Final = 1
@@ -25,8 +26,23 @@ _CURSOR: Final = re.compile(r"[!-~]{0,100}")
 
 
 @dataclass(frozen=True, slots=True)
+class Past:
+    """What a phone knows of a record that it offers after a restore: who made it, when and on which device, and for
+    each field that was set again since, when and by which device. Instants in ms since 1970 UTC, by the server's clock.
+    """
+
+    by: str | None
+    made_ms: int
+    device: str | None
+    stamps: Mapping[str, Made]
+
+
+@dataclass(frozen=True, slots=True)
 class Operation:
-    """One change as a phone made it (docs/sync.md, "Operations"). Instants in ms since 1970 UTC."""
+    """One change as a phone made it (docs/sync.md, "Operations"). Instants in ms since 1970 UTC.
+
+    ``adopt``: a whole record, offered after a restore; ``past`` is what is known of it, if the app knows such facts.
+    """
 
     op_id: str
     kind: str
@@ -38,6 +54,7 @@ class Operation:
     base_epoch: str | None
     n: int
     adopt: bool
+    past: Past | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,7 +120,27 @@ def _operation(op: object, where: str) -> Operation:
         base_epoch=_id(op, "base_epoch", where, optional=True),
         n=_whole(op, "n", 0, 2**53, default=0, where=where),
         adopt=adopt,
+        past=_past(op, where) if adopt and "made_ms" in op else None,
     )
+
+
+def _past(op: Mapping[str, Any], where: str) -> Past:
+    stamps = op.get("stamps", {})
+    if not isinstance(stamps, Mapping) or len(stamps) > MOST_FIELDS:
+        raise BadRequest(f"{where}.stamps must be an object.", fields={f"{where}.stamps": "not an object"})
+    return Past(
+        by=_id(op, "by", where, optional=True),
+        made_ms=_whole(op, "made_ms", 0, LAST_MS, where=where),
+        device=_id(op, "device", where, optional=True),
+        stamps={str(name): _made(stamp, f"{where}.stamps") for name, stamp in stamps.items()},
+    )
+
+
+def _made(stamp: object, where: str) -> Made:
+    if not isinstance(stamp, list) or len(stamp) != 2:
+        raise BadRequest(f"{where} must hold [ms, device] each.", fields={where: "not a pair"})
+    pair = {"at_ms": stamp[0], "device": stamp[1]}
+    return _whole(pair, "at_ms", 0, LAST_MS, where=where), _id(pair, "device", where, optional=True)
 
 
 def _id(body: Mapping[str, Any], name: str, where: str = "", *, optional: bool = False) -> Any:

@@ -1,5 +1,7 @@
 """The change feed: rows after a cursor, in the order of their revisions, in pages.
 
+Keepers' phones get what they need to give a record back after a restore, gone records included.
+
 Rows go out as JSON text put together from columns: their fields are stored as JSON already.
 """
 
@@ -7,6 +9,7 @@ from __future__ import annotations
 
 import json
 from dataclasses import dataclass
+from typing import Any
 
 from sqlalchemy import Connection, select
 
@@ -75,7 +78,7 @@ def read_page(
     reset = not usable or (cursor is not None and cursor.refill is not None)
     c = records.c
     query = (
-        select(c.id, c.kind, c.rev, c.gone, c.person_id, c.made_ms, c.fields)
+        select(c.id, c.kind, c.rev, c.gone, c.person_id, c.made_ms, c.fields, c.device_id, c.stamps)
         .where(c.household_id == household_id, c.rev > after, scope.where)
         .order_by(c.rev)
         .limit(limit + 1)
@@ -85,19 +88,41 @@ def read_page(
     rows: list[str] = []
     gone: list[str] = []
     last = after
-    for row_id, kind, rev, is_gone, person_id, made_ms, fields in found[:limit]:
-        last = rev
-        if is_gone:
-            gone.append(f'{{"id":"{row_id}","kind":"{kind}","rev":{rev}}}')
-            continue
-        by = f'"{person_id}"' if person_id else "null"
-        shown = _without(fields, scope.hidden_fields.get(kind))
-        rows.append(
-            f'{{"id":"{row_id}","kind":"{kind}","rev":{rev},"by":{by},"made_ms":{made_ms},"set":{shown}}}'
-        )
+    for row in found[:limit]:
+        last = row.rev
+        if scope.whole:
+            (gone if row.gone else rows).append(_whole(row))
+        elif row.gone:
+            gone.append(f'{{"id":"{row.id}","kind":"{row.kind}","rev":{row.rev}}}')
+        else:
+            rows.append(_text(row, _without(row.fields, scope.hidden_fields.get(row.kind))))
     end = last if more else household_rev
     behind = Cursor(end, scope.version, purged_rev if more and reset else None)
     return Page(rows, gone, behind.text(), more, reset, first=not usable)
+
+
+def _text(row: Any, shown: str, more: str = "") -> str:
+    by = f'"{row.person_id}"' if row.person_id else "null"
+    head = f'{{"id":"{row.id}","kind":"{row.kind}","rev":{row.rev},"by":{by},"made_ms":{row.made_ms}'
+    return f'{head}{more},"set":{shown}}}'
+
+
+def _whole(row: Any) -> str:
+    """Return a row with all that a phone needs to offer it after a restore: its device and when each field was set.
+
+    ``stamps`` names the fields that were set again since the record was made; of most records none was.
+    """
+    device = f'"{row.device_id}"' if row.device_id else "null"
+    first = f"{row.made_ms},{device}]"
+    more = f',"device":{device}'
+    if row.stamps.count(first) != row.stamps.count("["):
+        later = {
+            name: [at_ms, by]
+            for name, (_rev, at_ms, by) in json.loads(row.stamps).items()
+            if (at_ms, by) != (row.made_ms, row.device_id)
+        }
+        more += f',"stamps":{json.dumps(later, separators=(",", ":"))}'
+    return _text(row, row.fields, more)
 
 
 def _without(fields: str, hidden: frozenset[str] | None) -> str:

@@ -42,6 +42,10 @@ def guard(
 
 
 def _keep_to_the_registry(actor: Actor, kind: Kind, op: Operation, values: dict[str, Any]) -> None:
+    if op.adopt and actor.role != "keeper":
+        raise Refused(
+            "not_allowed"
+        )  # only keepers give back what a restore took, with the names of others on it
     for name in values:
         writers = kind.fields[name].writers
         if actor.role not in writers and not (op.adopt and actor.role == "keeper"):

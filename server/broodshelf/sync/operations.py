@@ -15,7 +15,8 @@ from ..records.kinds import KINDS, Kind, required_fields
 from ..records.merge import Merged, corrected_ms, merge
 from ..records.schemas import check_fields
 from ..records.store import Ledger, Record, Revision
-from .envelope import Operation
+from . import offers
+from .envelope import Operation, Past
 from .guard import Refused, guard
 from .repeats import is_repeat
 
@@ -70,14 +71,45 @@ def apply(
     if record is not None and record.kind != op.kind:
         raise Refused("kind_differs", kind=record.kind)
     guard(ledger, actor, kind, op, values, record, now_ms)
-    if op.adopt and (record is not None or op.id in outcome.purged):
-        return {"op_id": op.op_id, "verdict": "applied", "rev": record.rev if record else 0, "conflicts": []}
+    if op.adopt and op.id in outcome.purged:
+        return _applied(op, 0)
+    past = offers.past_of(ledger, op, now_ms) if op.adopt else None
+    if past is not None:
+        return _take_offer(ledger, actor, kind, op, values, record, now_ms, past, outcome)
+    if op.adopt and record is not None:
+        return _applied(op, record.rev)
     if op.id in outcome.purged:
         raise Refused("purged")
     if record is None:
         _require_whole(kind, op, values, outcome.awaited)
     _require_parents(ledger, kind, values, outcome.purged)
     return _store(ledger, actor, kind, op, values, record, now_ms, repeats, outcome)
+
+
+def _take_offer(
+    ledger: Ledger,
+    actor: Actor,
+    kind: Kind,
+    op: Operation,
+    values: dict[str, Any],
+    record: Record | None,
+    now_ms: int,
+    past: Past,
+    outcome: Outcome,
+) -> dict[str, Any]:
+    author = offers.unknown_author(ledger, past, op, outcome.purged)
+    if author is not None:
+        raise Deferred(author)
+    if record is None:
+        _require_whole(kind, op, values, outcome.awaited)
+        _require_parents(ledger, kind, values, outcome.purged)
+        record = offers.insert_past(ledger, actor, op, values, past)
+    else:
+        outcome.touched |= _colonies(record)
+        if not offers.merge_offer(ledger, actor, kind, op, values, past, record, now_ms):
+            return _applied(op, record.rev)
+    _note(outcome, record)
+    return _applied(op, record.rev)
 
 
 def _require_whole(kind: Kind, op: Operation, values: dict[str, Any], awaited: set[str]) -> None:
@@ -125,7 +157,7 @@ def _store(
     made = corrected_ms(op.made_at, op.skew_ms, now_ms)
     if record is None:
         record = Record(op.id, op.kind, 0, False, None, None, made, actor.person_id, actor.device_id, {})
-        merged = Merged(wins=dict(values))
+        merged = Merged(made, wins=dict(values))
         if kind.group == "event" and is_repeat(op, values, actor, repeats):
             merged.wins["possible_repeat"] = True
     else:
@@ -135,7 +167,7 @@ def _store(
         )
         outcome.touched |= _colonies(record)
     before = {name: record.values.get(name) for name in merged.wins}
-    beaten = {m.field: m.mine if m.winner == "theirs" else m.theirs for m in merged.meetings}
+    beaten = {m.field: m.mine if m.winner == "theirs" else m.theirs for m in merged.meetings} | merged.past
     changed = any(record.values.get(k, _ABSENT) != v for k, v in merged.wins.items())
     conflicts = [
         {
@@ -148,21 +180,32 @@ def _store(
         }
         for m in merged.meetings
     ]
-    if not changed and not conflicts and record.rev:
-        return {"op_id": op.op_id, "verdict": "applied", "rev": record.rev, "conflicts": []}
+    if not changed and not conflicts and not merged.past and record.rev:
+        return _applied(op, record.rev)
     record.values.update(merged.wins)
-    record.stamps.update(dict.fromkeys(merged.wins, (ledger.rev + 1, made, actor.device_id)))
+    record.stamps.update(dict.fromkeys(merged.wins, (ledger.rev + 1, merged.made_ms, actor.device_id)))
     revision = Revision(op.id, op.op_id, actor.person_id, actor.device_id, now_ms, values, before, beaten)
-    rev = ledger.write(record, revision)
-    if op.kind == "pass":
+    answer = {**_applied(op, ledger.write(record, revision)), "conflicts": conflicts}
+    if merged.made_ms != op.made_at + op.skew_ms:
+        answer["made_ms"] = merged.made_ms  # what the phone sends again after a restore is of this time
+    _note(outcome, record)
+    return answer
+
+
+def _applied(op: Operation, rev: int) -> dict[str, Any]:
+    return {"op_id": op.op_id, "verdict": "applied", "rev": rev, "conflicts": []}
+
+
+def _note(outcome: Outcome, record: Record) -> None:
+    """Note what follows from a record that changed."""
+    if record.kind == "pass":
         outcome.passes.add(record.id)
-    if op.kind == "person" and record.gone:
+    if record.kind == "person" and record.gone:
         outcome.left.add(record.id)
     outcome.touched |= _colonies(record)
     # what was given despite a refusal concerns all that got the same lot
-    refused = op.kind == "feeding" and may_be_risky(record.values)
-    outcome.touches_all = outcome.touches_all or op.kind in HOUSE_WIDE or refused
-    return {"op_id": op.op_id, "verdict": "applied", "rev": rev, "conflicts": conflicts}
+    refused = record.kind == "feeding" and may_be_risky(record.values)
+    outcome.touches_all = outcome.touches_all or record.kind in HOUSE_WIDE or refused
 
 
 _ABSENT: Final = object()

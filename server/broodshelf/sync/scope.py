@@ -16,7 +16,8 @@ from ..records.kinds import KINDS
 from ..records.store import read_kind
 from ..records.tables import records
 
-KEEPER_SCOPE = "all"
+KEEPER_SCOPE = "whole"
+"""Another word than a released server used makes every keeper's phone pull anew."""
 SHARED_KINDS = ("household", "person", "lot")
 """Kinds that a stand-in sees whatever their colonies: names to sign with, and what there is to feed."""
 
@@ -29,6 +30,11 @@ class Scope:
     where: ColumnElement[bool]
     colony_ids: frozenset[str] | None = None
     hidden_fields: dict[str, frozenset[str]] = field(default_factory=dict)
+
+    @property
+    def whole(self) -> bool:
+        """Whether this is all there is, as keepers get it."""
+        return self.colony_ids is None
 
 
 def scope_of(connection: Connection, actor: Actor) -> Scope:

@@ -1,0 +1,116 @@
+// What a phone gives back to a server that was restored: whole records with their past, and what was acknowledged.
+// All of it is queued in the transaction that stores the new epoch, so no kill comes in between (docs/sync.md).
+import { uuid7 } from './ids.js';
+
+/** @typedef {import('../care/overlay.js').Row} Row */
+/** @typedef {import('../care/overlay.js').Entry} Entry */
+/** @typedef {import('../care/overlay.js').Operation} Operation */
+/** @typedef {import('../vendor/idb.js').Transaction} Transaction */
+
+export const JOURNAL_MS = 30 * 86_400_000;
+const MOST_FORGOTTEN = 200; // of the journal, with one answer
+/** What others name comes before what names it. */
+const FIRST = ['household', 'person', 'place', 'vessel', 'colony', 'lot', 'tasting', 'pass', 'rule', 'feeding'];
+
+/**
+ * Queue, in front of what waits, all that the restored server lacks. To be called before the rows are replaced.
+ * @param {Transaction} tx over rows, gone, outbox, journal and meta @param {string} epoch the one that ends
+ * @param {Map<string, Row | null> | null} refill what the server has now; null for an answer without rows
+ */
+export async function giveBack(tx, epoch, refill) {
+  const outbox = tx.objectStore('outbox');
+  const meta = tx.objectStore('meta');
+  const [mine, gone, journal, entries, me, skew_ms = 0, n = 0, last_sync_ms = Date.now()] = await Promise.all([
+    tx.objectStore('rows').getAll(),
+    tx.objectStore('gone').getAll(),
+    tx.objectStore('journal').getAll(),
+    outbox.getAll(),
+    meta.get('me'),
+    meta.get('skew_ms'),
+    meta.get('n'),
+    meta.get('last_sync_ms'),
+  ]);
+  const offered = me?.role === 'keeper' && refill ? offersOf([...mine, ...gone], refill) : [];
+  const offers = offered.map(({ kind, id, set, by, made_ms, device = null, stamps = {} }, i) => ({
+    op_id: uuid7(),
+    kind,
+    id,
+    set,
+    made_at: Date.now(),
+    skew_ms,
+    base_rev: 0,
+    base_epoch: epoch,
+    n: n + i + 1,
+    adopt: true,
+    by,
+    made_ms,
+    device,
+    stamps,
+  }));
+  const again = journal.filter((/** @type {any} */ e) => e.at_ms > last_sync_ms - JOURNAL_MS);
+  const made = Math.max(0, ...again.map((/** @type {any} */ e) => madeMs(e.op)));
+  await Promise.all([
+    ...offers.map((op, i) => outbox.put(entryOf(op, i - offers.length))),
+    meta.put(n + offers.length, 'n'),
+    ...again.map((/** @type {any} */ e) => outbox.put(entryOf(e.op, e.op.n))),
+    ...laterThan(made, entries).map((entry) => outbox.put(entry)),
+  ]);
+}
+
+/** @param {Operation} op @param {number} n its place in the outbox @returns {Entry} */
+const entryOf = (op, n) => ({ op_id: op.op_id, op, state: 'waiting', answer: null, n });
+
+/** When an operation was made, by the server's clock as this phone knows it. @param {Operation} op */
+export const madeMs = (op) => op.made_at + op.skew_ms;
+
+/**
+ * What waits was made after what was acknowledged, whatever this phone's clock said: those entries that must say so.
+ * @param {number} floor @param {Entry[]} entries
+ */
+function laterThan(floor, entries) {
+  const moved = [];
+  const waiting = entries.filter(({ op, state }) => state === 'waiting' && !op?.adopt);
+  for (const entry of waiting.sort((one, other) => one.n - other.n)) {
+    if (floor && madeMs(entry.op) <= floor) {
+      moved.push({ ...entry, op: { ...entry.op, made_at: floor + 1 - entry.op.skew_ms } });
+    }
+    floor = floor && Math.max(floor + 1, madeMs(entry.op));
+  }
+  return moved;
+}
+
+/**
+ * Which records a server that was restored lacks, or has as they were before.
+ * @param {Row[]} mine gone ones too @param {Map<string, Row | null>} theirs null: gone, and no more is known
+ */
+export function offersOf(mine, theirs) {
+  const rank = (/** @type {Row} */ row) => (FIRST.indexOf(row.kind) + FIRST.length + 1) % (FIRST.length + 1);
+  return mine.filter((row) => row.kind !== 'plan' && isNews(row, theirs.get(row.id))).sort((a, b) => rank(a) - rank(b));
+}
+
+/** @param {Row} mine @param {Row | null | undefined} theirs */
+function isNews(mine, theirs) {
+  if (theirs === undefined) return true;
+  if (theirs === null) return false;
+  const setLater = Object.entries(mine.set).some(([name, value]) => {
+    const differs = JSON.stringify(value) !== JSON.stringify(theirs.set[name]);
+    return differs && (!(name in theirs.set) || setMs(mine, name) > setMs(theirs, name));
+  });
+  if (setLater) return true;
+  const changedMs = Math.max(...Object.keys(mine.set).map((name) => setMs(mine, name)));
+  return Boolean(theirs.set.gone && !mine.set.gone && changedMs > setMs(theirs, 'gone'));
+}
+
+/** When a field was set last. @param {Row} row @param {string} name */
+const setMs = (row, name) => row.stamps?.[name]?.[0] ?? row.made_ms;
+
+/**
+ * Drop what was acknowledged before an instant, a bounded number at a time. The keys are UUIDv7: the first were made
+ * first.
+ * @param {Transaction} tx @param {number} beforeMs by the phone's clock and by the server's
+ */
+export async function forgetOldJournal(tx, beforeMs) {
+  const journal = tx.objectStore('journal');
+  const oldest = await journal.getAll(IDBKeyRange.upperBound(uuid7(beforeMs)), MOST_FORGOTTEN);
+  await Promise.all(oldest.filter((e) => e.at_ms < beforeMs).map((e) => journal.delete(e.op_id)));
+}
