@@ -20,7 +20,7 @@ export function ColonyForm({ colony, onDone }) {
   const species = catalogue.value?.species ?? {};
   const vessels = catalogue.value?.vessels ?? {};
   const names = Object.entries(species).map(([code, each]) => [code, /** @type {any} */ (each).name]);
-  const [stage, setStage] = useState(was.stage ?? 'nanitics');
+  const [stage, setStage] = useState(was.stage ?? (colony ? null : 'nanitics'));
   const [condition, setCondition] = useState(was.condition ?? 'well');
   const [workers, setWorkers] = useState('few');
   const [larvae, setLarvae] = useState('some');
@@ -57,8 +57,9 @@ export function ColonyForm({ colony, onDone }) {
         'colony',
         {
           name: text('name'),
-          stage,
-          condition,
+          // what did not change is not set again: a condition holds since the day on which it was set
+          ...(colony && stage === (was.stage ?? null) ? {} : { stage }),
+          ...(colony && condition === (was.condition ?? 'well') ? {} : { condition }),
           vessel_id: vesselId,
           ...(text('number') ? { number: Number(text('number')) } : {}),
           ...fateFields(text),

@@ -132,3 +132,20 @@ def test_a_rest_that_is_over_is_put_right_in_the_colony(phone, server):
     page.get_by_role("button", name="Well", exact=True).click()
     page.get_by_role("button", name="Save").click()
     expect(page.get_by_text("Its rest was to end")).to_have_count(0)
+
+
+def test_a_colony_that_is_saved_again_sets_no_condition_that_did_not_change(phone, server):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    page.get_by_role("button", name="Change").click()
+    page.get_by_role("button", name="Settling").click()
+    with page.expect_request(lambda request: '"condition":"settling"' in (request.post_data or "")):
+        page.get_by_role("button", name="Save").click()
+    page.get_by_role("button", name="Change").click()
+    page.get_by_role("textbox", name="Name", exact=True).fill("Amber the second")
+    with page.expect_request(lambda request: "Amber the second" in (request.post_data or "")) as renamed:
+        page.get_by_role("button", name="Save").click()
+
+    assert '"condition"' not in (renamed.value.post_data or "")
+    assert '"stage"' not in (renamed.value.post_data or "")
