@@ -151,9 +151,9 @@ function freshItems(plan, fresh, foods) {
         key: `${plan.set.colony_id}/fault:${event.id}`,
         need: FAULT_NEED[event.set.fault] ?? 'glance',
         due_at_ms: event.happened_ms ?? 0,
-        urgent: true,
+        urgent: !isSpot(event.set),
         suggested: null,
-        reasons: [{ code: event.set.fault, args: { fault: event.set.fault } }],
+        reasons: [{ code: faultCode(event.set), args: { fault: event.set.fault } }],
       });
     }
     // what was given although it was refused comes out at once
@@ -178,6 +178,12 @@ function freshItems(plan, fresh, foods) {
   }
   return items;
 }
+
+const A_THIRD = 1 / 3;
+/** A spot of mould away from the brood is watched, no alarm; server: care/plan/faults.py. @param {any} fault */
+const isSpot = (fault) => fault.fault === 'mould' && !fault.mould_near_brood && !((fault.mould_share ?? 0) >= A_THIRD);
+/** @param {any} fault */
+const faultCode = (fault) => (fault.fault !== 'mould' ? fault.fault : isSpot(fault) ? 'mould_far' : 'mould_near');
 
 /** @type {Record<string, string>} */
 const FAULT_NEED = { leak: 'water', flood: 'water', mould: 'room', escape: 'barrier' };

@@ -187,7 +187,7 @@ function Done({ row }) {
 
 /** @param {import('../care/round.js').Item} item @returns {string} what to do */
 export function taskTitle(item) {
-  if (isFault(item)) return capital(wordFor('fault', item.reasons[0]?.code));
+  if (isFault(item)) return capital(wordFor('fault', item.reasons[0]?.args.fault ?? item.reasons[0]?.code));
   return item.portion ? portionInWords(item.portion) : todoInWords(item);
 }
 

@@ -228,12 +228,12 @@ def test_leftovers_are_due_a_day_after_prey_and_go_with_a_check():
 
 @pytest.mark.parametrize("fault", FAULTS)
 def test_a_fault_is_urgent_at_once_with_first_steps_until_it_is_resolved(fault):
-    event = Event("x", "fault", NOW_MS, {"fault": fault})
+    event = Event("x", "fault", NOW_MS, {"fault": fault, "mould_near_brood": True})
     mended = Event("x", "fault", NOW_MS, {"fault": fault, "resolved_at": "2026-05-01T13:00:00Z"})
     first = make_plan(state(events=(event,)), NOW_MS).tasks[0]
 
     assert (first.key, first.urgent, first.due_at_ms) == ("fault:x", True, NOW_MS)
-    assert "irst steps" in words()["reason"][fault] or fault == "mould"
+    assert "irst steps" in words()["reason"][first.reasons[0]["code"]]
     assert not any(t.urgent for t in make_plan(state(events=(mended,)), NOW_MS).tasks)
 
 

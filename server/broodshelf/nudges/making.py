@@ -267,7 +267,7 @@ def _item(household_id: str, row: Occurrence, facts: Facts) -> str:
         colony=str(colony.get("name")) if colony is not None else "",
         need=row.need,
         task_key=row.task_key,
-        fault=reasons[0].get("code") if fault_id_of(row) is not None else None,
+        fault=(reasons[0].get("args") or {}).get("fault") if fault_id_of(row) is not None else None,
         portion=task.get("portion"),
         suggested=task.get("suggested"),
     )

@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any, Final
 
-from ..colony.crowding import MouldGrade, MoveAdvice, mould_grade, move_advice, room_gauge
+from ..colony.crowding import MoveAdvice, move_advice, room_gauge
 from ..colony.growth import Growth
 from ..colony.offered_nest import offer_stands, offered_tasks
 from ..gauges import DAY_MS, Gauge, due_at_ms, level_at
@@ -18,6 +18,7 @@ from ..quantities import Estimate
 from ..water.hydration import hydration_ml, hydration_reasons
 from ..water.look_today import look_today_task
 from ..water.reservoir import URGENT_SHARE, Reservoir, gauge_of, is_urgent, reservoir
+from .faults import mould_of
 from .growing import room_of
 from .known import Known
 from .own import last_look
@@ -47,7 +48,7 @@ def housing(known: Known, growth: Growth | None) -> Housing:
     gauge = gauge_of(water)
     room = room_of(known) if known.workers > 0 and "room" not in known.switched.off else None
     low = water.latest_id is not None and level_at(gauge, known.now_ms) <= gauge.due_level
-    faults = known.history.open_faults
+    faults = known.faults
     advice = move_advice(
         workers=known.census.workers, room=room or Estimate.exactly(1e9), in_tube=known.in_tube,
         guild=known.species.guild, water_low=low, seen_dry=water.seen_dry, mould=mould_of(faults),
@@ -64,21 +65,6 @@ def housing(known: Known, growth: Growth | None) -> Housing:
     if not known.switched.resting:
         tasks += offered_tasks(known.history, known.now_ms)
     return Housing(tuple(gauges), tuple(tasks))
-
-
-def mould_of(open_faults: tuple[Event, ...]) -> MouldGrade:
-    """Return how bad the mould is that was reported; one of which nothing more is known is watched."""
-    grades = [grade_of(fault) for fault in open_faults if fault.values.get("fault") == "mould"]
-    return "offer" if "offer" in grades else "watch" if grades else "nothing"
-
-
-def grade_of(fault: Event) -> MouldGrade:
-    """Return how bad one report of mould is."""
-    return mould_grade(
-        yellow_only=False,
-        near_brood=bool(fault.values.get("mould_near_brood")),
-        plug_share=fault.values.get("mould_share") or 0.1,
-    )
 
 
 def _water_tasks(

@@ -16,7 +16,8 @@ from ..colony.stages import Switches, switches
 from ..feeding.appetite import TEMP_C
 from ..gauges import DAY_MS
 from ..quantities import Estimate
-from .state import ColonyState
+from .faults import standing_faults
+from .state import ColonyState, Event
 from .tasks import reason
 
 OTHER_LENGTH_MM = 4.0
@@ -52,6 +53,11 @@ class Known:
     def workers(self) -> float:
         """The best guess at how many workers there are."""
         return self.census.workers.best
+
+    @property
+    def faults(self) -> tuple[Event, ...]:
+        """The faults that are neither resolved nor over by themselves."""
+        return standing_faults(self.history.open_faults, self.state.events, self.now_ms)
 
 
 def know(state: ColonyState, now_ms: int) -> Known:

@@ -11,16 +11,18 @@ from ..colony.brood import brood_notice
 from ..colony.brood_groups import brood_group
 from ..colony.growth import Growth
 from ..colony.life_stage import FOUNDING
+from ..colony.offered_nest import offer_stands
 from ..colony.stages import ALL_FOOD
 from ..colony.temperature import temperature_tasks
 from ..feeding.balance import balance_warning
 from ..gauges import DAY_MS, Gauge
+from .faults import fault_tasks
 from .food import FOOD_NEEDS, feeding_content, food_need
 from .growing import full_notice, growth_ahead, growth_of
 from .known import Known, know
 from .risk import risky_feedings, watch_tasks
 from .state import ColonyState
-from .tasks import Task, fault_tasks, leftovers_tasks, reason
+from .tasks import Task, leftovers_tasks, reason
 from .tastings import next_in_tasting, told, trial_of, why_no_offer
 from .upkeep import upkeep
 
@@ -76,7 +78,10 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     pairs = [pair for pair in foods if pair is not None]
     cautions = (reason("stings"),) if known.species.stings else ()
     tasks = [task for _, task in pairs] + single + list(known.switched.tasks)
-    tasks += fault_tasks(known.history.open_faults)
+    offered = known.history.offered if offer_stands(known.history, now_ms) else None
+    tasks += fault_tasks(
+        known.faults, state.events, now_ms, offered_ms=offered.happened_ms if offered is not None else None
+    )
     tasks += temperature_tasks(
         known.species, state.place, state.climate_readings, resting=known.switched.resting, now_ms=now_ms
     )

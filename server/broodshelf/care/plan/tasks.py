@@ -50,31 +50,6 @@ def reason(code: str, **args: Any) -> dict[str, Any]:
     return {"code": code, "args": args}
 
 
-_FAULT_NEED: Mapping[str, str] = {
-    "leak": "water",
-    "flood": "water",
-    "mould": "room",
-    "escape": "barrier",
-    "mites": "glance",
-    "many_dead": "glance",
-    "heater": "glance",
-}
-
-
-def fault_tasks(events: tuple[Event, ...]) -> list[Task]:
-    """Every fault that is not resolved is urgent at once, with first steps as its reason. ``events``: open faults."""
-    return [
-        Task(
-            f"fault:{event.id}",
-            _FAULT_NEED[event.values["fault"]],
-            event.happened_ms,
-            urgent=True,
-            reasons=(reason(event.values["fault"], fault=event.values["fault"]),),
-        )
-        for event in events
-    ]
-
-
 def leftovers_tasks(events: tuple[Event, ...], risky_ids: frozenset[str] = frozenset()) -> list[Task]:
     """Every feeding makes its own removal task, until a check says that it was eaten or taken out.
 
