@@ -109,6 +109,8 @@ def _expected(kind: str, name: str, writers: str, verb: str, place: str, role: s
     refused = writers == "server" or (guest and (writers == "keeper" or kind in NOT_LOGGED))
     if place in PLACES[3:] and (refused or (name in ("colony_id", "happened_at") and not making)):
         return None  # refused whatever the place: stands under "own"; or it would leave that place
+    if (kind, verb) in NOBODY_MAY:
+        return "not_allowed"
     if verb == "offer" and not guest:
         return "applied"  # what a phone gives back after a restore may hold what the server wrote
     if refused or (guest and place == "of the keeper"):
@@ -122,7 +124,9 @@ def _expected(kind: str, name: str, writers: str, verb: str, place: str, role: s
 
 NOT_LOGGED = ("household", "person", "place", "vessel", "colony", "lot", "rule", "tasting", "pass")
 """Kinds that stand for a thing: a stand-in writes none of them, whatever their fields say."""
-ELSEWHERE = "deferred applied missing_field outside_pass"
+NOBODY_MAY = (("household", "delete"), ("person", "make"))
+"""People come by letting a phone in or by a pass, and the household itself stays."""
+ELSEWHERE = "not_allowed deferred applied missing_field outside_pass"
 """A record of the other household is as good as none: the operation waits, or makes a record of the own household
 that has the same id. The other's must not move; that is looked at after each request."""
 
@@ -132,6 +136,8 @@ def _try(houses: TwoHouses, who: Visitor, of: tuple[str, str, Any, str, str], ex
     making = verb in ("make", "offer")
     row = kinds()[kind]
     whole = {field: row["fields"][field][1] for field in row["needs"]}
+    if (kind, verb) == ("person", "offer"):
+        whole["role"] = "keeper"
     whole |= {
         "in another colony": {"colony_id": "@hidden_colony"},
         "before the pass": {"happened_at": "@before"},

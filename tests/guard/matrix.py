@@ -61,10 +61,10 @@ def rows() -> dict[str, dict[str, Any]]:
     return {name: row for name, row in table().items() if " /" in name}
 
 
-def cells(only: str = "") -> Iterator[Cell]:
-    """Give every cell; ``only`` is a part of the address."""
+def cells(only: str = "", row_only: str = "") -> Iterator[Cell]:
+    """Give every cell, or those of addresses with ``only`` in them, or of the one row ``row_only``."""
     for address, row in rows().items():
-        if only in address:
+        if only in address and row_only in ("", address):
             for role in FEW if row["who"] in ("all", "operator") else ROLES:
                 for thing in row["things"]:
                     yield Cell(address, role, thing, _expected(address, row, role, thing))
@@ -74,7 +74,8 @@ def _expected(address: str, row: dict[str, Any], role: str, thing: str) -> str:
     if role == "from_elsewhere" and address.split(" ")[0] in UNSAFE:
         return "403 foreign_origin"
     who = row["who"]
-    if who in ("keeper", "session") and role in table()["door"]:
+    let_in = role == "former_stand_in" and row.get("after_the_pass", False)
+    if who in ("keeper", "session") and role in table()["door"] and not let_in:
         return str(table()["door"][role])
     like = OTHERS.get(role, role)
     if who == "keeper" and like in GUESTS:

@@ -24,7 +24,7 @@ from broodshelf.people import mail as addresses
 from broodshelf.people.tables import devices as devices_table
 from broodshelf.people.tables import mail_addresses
 from broodshelf.records.kinds import HOUSE, KEEPER, KINDS
-from broodshelf.records.store import read_record
+from broodshelf.records.store import Ledger, read_record
 from broodshelf.records.tables import households as households_table
 from broodshelf.records.tables import records
 from broodshelf.sync import exchange, operations
@@ -70,7 +70,7 @@ def keeper_not_asked_for_when_a_link_is_made(patch: pytest.MonkeyPatch) -> None:
 
 def nobody_may_reckon(patch: pytest.MonkeyPatch) -> None:
     real = parts.actor
-    patch.setattr(parts, "actor", lambda: None if request.path == "/api/reckon" else real())
+    patch.setattr(parts, "actor", lambda **named: None if request.path == "/api/reckon" else real(**named))
 
 
 def requests_from_other_sites_taken(patch: pytest.MonkeyPatch) -> None:
@@ -244,12 +244,36 @@ def link_for_a_pass_of_any_household(patch: pytest.MonkeyPatch) -> None:
 
 
 def pass_of_any_household_taken_back(patch: pytest.MonkeyPatch) -> None:
-    real = passes.revoke_pass
+    real = passes.end_pass
 
-    def careless(connection: Any, household_id: str, pass_id: str, now_ms: int) -> Any:
-        return real(connection, _household_of(connection, pass_id, household_id), pass_id, now_ms)
+    def careless(ledger: Any, pass_id: str, now_ms: int) -> Any:
+        whose = _household_of(ledger.connection, pass_id, ledger.household_id)
+        other = Ledger(ledger.connection, whose)
+        ended = real(other, pass_id, now_ms)
+        other.flush()
+        return ended if whose == ledger.household_id else set()
 
-    patch.setattr(passes, "revoke_pass", careless)
+    patch.setattr(passes, "end_pass", careless)
+
+
+def phone_of_somebody_else_taken_over(patch: pytest.MonkeyPatch) -> None:
+    real = devices.sign_in
+
+    def careless(connection: Any, *, device_id: str, **rest: Any) -> Any:
+        taken = {
+            name: rest[name] for name in ("household_id", "person_id", "role", "pass_id") if name in rest
+        }
+        connection.execute(
+            update(devices_table).where(devices_table.c.id == device_id).values(revoked_ms=None, **taken)
+        )
+        return real(connection, device_id=device_id, **rest)
+
+    patch.setattr(devices, "sign_in", careless)
+
+
+def pass_that_ended_still_opens_everything(patch: pytest.MonkeyPatch) -> None:
+    real = parts.actor
+    patch.setattr(parts, "actor", lambda **_: real(after_the_pass=True))
 
 
 def person_of_any_household_let_in(patch: pytest.MonkeyPatch) -> None:
@@ -343,12 +367,12 @@ def plans_taken_from_phones(patch: pytest.MonkeyPatch) -> None:
 
 
 def _guard_for(patch: pytest.MonkeyPatch, change: Callable[[Any, Any], Any]) -> None:
-    real = operations._guard
+    real = operations.guard
 
-    def careless(actor: Any, kind: Any, op: Any, values: Any, record: Any) -> None:
-        real(change(actor, record), kind, op, values, record)
+    def careless(ledger: Any, actor: Any, kind: Any, op: Any, values: Any, record: Any, now_ms: int) -> None:
+        real(ledger, change(actor, record), kind, op, values, record, now_ms)
 
-    patch.setattr(operations, "_guard", careless)
+    patch.setattr(operations, "guard", careless)
 
 
 def dates_of_the_pass_not_looked_at(patch: pytest.MonkeyPatch) -> None:
@@ -454,6 +478,16 @@ MUTANTS = (
     Mutant("phones of every household listed", phones_of_every_household_listed, at("GET /api/devices")),
     Mutant("link for a pass of any household", link_for_a_pass_of_any_household, at("/link")),
     Mutant("pass of any household taken back", pass_of_any_household_taken_back, at("/revoke")),
+    Mutant(
+        "phone of somebody else taken over",
+        phone_of_somebody_else_taken_over,
+        at("POST /api/passes/open with a phone that is let in"),
+    ),
+    Mutant(
+        "pass that ended still opens everything",
+        pass_that_ended_still_opens_everything,
+        at("GET /api/photos"),
+    ),
     Mutant("person of any household let in", person_of_any_household_let_in, at("/api/pairings/approve as")),
     Mutant("mail of every household shown", mail_of_every_household_shown, at("GET /api/mail")),
     Mutant("mail of any household forgotten", mail_of_any_household_forgotten, at("DELETE /api/mail")),
