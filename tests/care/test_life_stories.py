@@ -137,6 +137,13 @@ def test_eggs_in_a_place_too_cold_to_hatch_are_not_the_queens_fault():
     assert "eggs_without_larvae" not in said
 
 
+def test_eggs_that_are_counted_speak_for_a_queen_who_was_doubted():
+    doubted = Story("2026-06-20", condition="queenless_suspected").counted(30, eggs="none", larvae="none")
+    assert "queenless" in notices(doubted)
+
+    assert "queen_lays" in notices(doubted.counted(2, eggs="some", larvae="none"))
+
+
 def test_males_only_stop_forecasts_and_the_feeding_of_larvae_that_nobody_saw():
     colony = Story("2026-06-20").counted(4, pupae="some", males_only=True)
 

@@ -198,6 +198,13 @@ def test_a_species_that_nobody_knows_is_woken_after_five_months():
     assert wake_up.due_at_ms == noon_ms("2026-11-01") - DAY_MS // 2 + round(5 * 30.44 * DAY_MS)
 
 
+def test_a_rest_that_is_planned_is_none_yet():
+    planned = Story("2026-10-20", condition="resting", resting_since="2026-11-01").counted(10)
+
+    assert "sugar" in needs(planned)
+    assert "resting" not in notices(planned)
+
+
 # the summer rester
 
 

@@ -71,9 +71,11 @@ def test_semi_claustral_and_parasitic_queens_are_fed_and_the_host_is_asked_for()
 
     assert codes(switched(kind=myrmica, workers=0)) == ["semi_claustral"]
     parasite = switched(workers=0, founding_mode="parasitic")
-    assert codes(parasite) == ["parasitic"]
+    assert codes(parasite) == ["parasitic", "note_host"]
     assert "sugar" not in parasite.off
-    assert "host species" in words()["notice"]["parasitic"]
+    assert "host species" in words()["notice"]["note_host"]
+    noted = switched(workers=0, founding_mode="parasitic", host_species_code="lasius_niger")
+    assert codes(noted) == ["parasitic"]
 
 
 @pytest.mark.parametrize(
@@ -118,6 +120,8 @@ def test_a_new_colony_stays_apart_and_a_quarantine_counts_down_from_two_to_four_
 
     assert left("2026-05-01")[-1] == {"code": "quarantine_left", "args": {"low": 0, "high": 9}}
     assert left("2026-04-01")[-1]["code"] == "quarantine_over"
+    later = switched(acquired_on="2026-01-01", condition="quarantine", condition_since="2026-05-10").notices
+    assert later[-1] == {"code": "quarantine_left", "args": {"low": 4, "high": 18}}
 
 
 def test_below_twelve_degrees_protein_is_off_and_says_why():

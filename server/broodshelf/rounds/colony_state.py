@@ -125,6 +125,7 @@ def _state(
         species_code=values.get("species_code"),
         worker_length_mm=values.get("worker_length_mm"),
         founding_mode=values.get("founding_mode"),
+        host_species_code=values.get("host_species_code"),
         guild=values.get("guild"),
         stings=values.get("stings"),
         stage=values.get("stage"),

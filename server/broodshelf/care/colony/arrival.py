@@ -96,11 +96,15 @@ def settling_notice(spells: Iterable[Settling], today: dt.date, utc_offset_min: 
 
 
 def quarantine_notices(state: ColonyState, today: dt.date, *, quarantined: bool) -> list[dict[str, Any]]:
-    """Return the rule and the countdown of a quarantine; a new colony without one is advised to stay apart."""
+    """Return the rule and the countdown of a quarantine; a new colony without one is advised to stay apart.
+
+    It counts from the day on which the condition was set, where that is known, else from the day on which it came.
+    """
     notices = [reason("quarantine")] if quarantined else []
-    if not state.acquired_on:
+    since = (state.condition_since if quarantined else None) or state.acquired_on
+    if since is None:
         return notices
-    since_days = (today - dt.date.fromisoformat(state.acquired_on)).days
+    since_days = (today - dt.date.fromisoformat(since)).days
     low, high = QUARANTINE_DAYS
     left = {"low": max(0, low - since_days), "high": high - since_days}
     if quarantined and since_days >= high:

@@ -69,8 +69,12 @@ class Season:
 
 def season_of(state: ColonyState, species: Species, climate: Climate, day: dt.date) -> Season:
     """Return where a colony stands in its year on a day of the household's zone."""
-    marked = state.condition == "resting"
-    began = _date(state.resting_since) or (_date(state.condition_since) if marked else None)
+    began = _date(state.resting_since)
+    marked = state.condition == "resting" and (
+        began is None or began <= day
+    )  # a rest that is planned is none yet
+    if marked and began is None:
+        began = _date(state.condition_since)
     misfit = _misfit(state, species, climate, began, day) if marked else None
     until = _date(state.condition_until)
     rested = None if marked else _finished_rest(state, day)

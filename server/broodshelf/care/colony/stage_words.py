@@ -10,10 +10,9 @@ from ..catalogue import Species
 from ..plan.bands import interval
 from ..plan.tasks import Task, reason
 from .climate import Climate
-from .doubts import Doubt
 from .founding import left_in_peace
 from .history import midnight_ms
-from .life_stage import LifeStage, founding_mode
+from .life_stage import founding_mode
 from .seen import Seen
 
 Notice = Mapping[str, Any]
@@ -27,27 +26,30 @@ def stage_notices(seen: Seen, window: tuple[dt.date, dt.date] | None) -> list[No
     if stage == "workers":
         hosts = seen.state.stage == "founding" and founding_mode(seen.state, species) == "parasitic"
         first = [] if window is None else [_first_food_notice(window, seen.day)]
-        return [*first, *([reason("parasitic_hosts")] if hosts else [])]
+        return [*first, *([reason("parasitic_hosts"), *_host(seen)] if hosts else [])]
     if stage == "unknown":
         return [reason("stage_unknown")]
     if stage == "empty":
         return [reason("colony_empty")]
     if stage == "parasitic":
         given = seen.brood.pupae not in (None, "none")
-        return [reason("parasitic_pupae" if given else "parasitic")]
+        return [reason("parasitic_pupae" if given else "parasitic"), *_host(seen)]
     code = f"{stage}_{species.guild}" if species.guild in ("harvester", "fungus_grower") else stage
     need = "leaves" if species.guild == "fungus_grower" else "protein"
     usual = interval(need, species, 0, has_larvae=None, queen_fed=True)
     return [reason(code, low=_whole(usual.low_days), high=_whole(usual.high_days))]
 
 
-def queen_notices(doubt: Doubt | None, stage: LifeStage, *, suspected: bool) -> list[Notice]:
+def queen_notices(seen: Seen, *, suspected: bool) -> list[Notice]:
     """Return what is to be said of the queen; ``suspected``: the keeper doubts her."""
-    if stage == "empty":
+    if seen.stage == "empty":
         return []
     if suspected:
-        return [reason("queenless")]
-    return [] if doubt is None else [doubt.notice]
+        lays = seen.doubt is None and any(
+            count.eggs not in (None, "none") for count in seen.history.counts[-1:]
+        )
+        return [reason("queen_lays" if lays else "queenless")]
+    return [] if seen.doubt is None else [seen.doubt.notice]
 
 
 def asked(seen: Seen) -> list[Task]:
@@ -66,6 +68,11 @@ def cold_notice(species: Species, climate: Climate, limit_c: float) -> Notice:
     if species.rest is None:
         code = "too_cold_perhaps_rest" if species.code is None else "too_cold_for_species"
     return reason(code, day_c=round(climate.day_c.best, 1), limit_c=limit_c)
+
+
+def _host(seen: Seen) -> list[Notice]:
+    """Ask for the host where nobody has noted it yet."""
+    return [] if seen.state.host_species_code else [reason("note_host")]
 
 
 def _first_food_notice(days: tuple[dt.date, dt.date], today: dt.date) -> Notice:

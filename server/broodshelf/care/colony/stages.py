@@ -145,7 +145,7 @@ def _awake(seen: Seen, workers: float | None) -> Switches:
             seen.season, state, species, day, larvae_counted=counted, protein="protein" not in off
         )
     notices += [cold_notice(species, seen.climate, COLD_C)] if cold and stage not in NOT_FED else []
-    notices += queen_notices(seen.doubt, stage, suspected=suspected)
+    notices += queen_notices(seen, suspected=suspected)
     notices += quarantine_notices(state, day, quarantined=_is(state, "quarantine", day))
     if species.spins_cocoons and seen.brood.larvae not in (None, "none"):
         notices.append(reason("cocoon_substrate"))

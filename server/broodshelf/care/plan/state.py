@@ -109,6 +109,7 @@ class ColonyState:
     species_code: str | None
     worker_length_mm: float | None = None
     founding_mode: str | None = None
+    host_species_code: str | None = None
     guild: str | None = None
     stings: bool | None = None
     stage: str | None = None
