@@ -81,7 +81,9 @@ def claimed() -> float:
         seen.update(found)
         with database.writing() as connection:
             due = making._due(connection, lock_idle(connection, found), NOON_MS)
-            tell_occurrences(connection, [replace(row, **CLAIMED) for rows in due.values() for row in rows])
+            tell_occurrences(
+                connection, {h: [replace(row, **CLAIMED) for row in rows] for h, rows in due.items()}
+            )
     took = time.perf_counter() - begun
     assert len(seen) == DUE
     take_back()

@@ -68,8 +68,8 @@ def test_what_waits_for_a_phone_goes_to_its_new_push_service(shelf: Shelf):
     with writing() as connection:
         connection.execute(
             deliveries.insert().values(
-                id="m", subscription_id=phone.id, host=phone.host, state="waiting", wake_ms=shelf.now_ms,
-                made_ms=shelf.now_ms, useless_ms=shelf.now_ms + DAY_MS,
+                household_id=shelf.id, id="m", subscription_id=phone.id, host=phone.host, state="waiting",
+                wake_ms=shelf.now_ms, made_ms=shelf.now_ms, useless_ms=shelf.now_ms + DAY_MS,
             )
         )  # fmt: skip
     put(shelf, mira, body("http://127.0.0.1:10/Mira"))

@@ -9,7 +9,7 @@ from tests.support.households import NOON_MS
 
 from broodshelf.records.database import reading, writing
 from broodshelf.records.ids import uuid7
-from broodshelf.records.many_rows import insert_rows, is_among, update_rows
+from broodshelf.records.many_rows import are_among, insert_rows, is_among, update_rows
 from broodshelf.records.tables import households, records
 
 HOUSE = uuid7(NOON_MS)
@@ -79,7 +79,13 @@ def test_what_becomes_of_all_alike_may_be_nothing(house):
     given = record(task_key="protein:start")
     with writing() as connection:
         insert_rows(connection, records, [given])
-        update_rows(connection, records, [{"id": given["id"], "rev": 7}], task_key=None, kind="check")
+        update_rows(
+            connection,
+            records,
+            [{"household_id": HOUSE, "id": given["id"], "rev": 7}],
+            task_key=None,
+            kind="check",
+        )
 
     with reading() as connection:
         row = connection.execute(select(records)).one()
@@ -114,3 +120,19 @@ def test_a_value_with_the_signs_of_an_array_or_of_json_is_one_value(house):
             assert found == [value]
         every = connection.scalars(select(records.c.id).where(is_among(connection, records.c.id, odd))).all()
     assert sorted(every) == sorted(odd)
+
+
+def test_pairs_find_what_belongs_together_and_not_what_two_lists_would(house):
+    other = uuid7(NOON_MS)
+    with writing() as connection:
+        insert_rows(connection, households, [{"id": other, "epoch": HOUSE, "created_ms": NOON_MS}])
+        mine, same, theirs = record(id="a"), record(id="b"), record(id="a", household_id=other)
+        insert_rows(connection, records, [mine, same, theirs])
+
+    c = records.c
+    with reading() as connection:
+        pairs = are_among(connection, (c.household_id, c.id), [(other, "a"), (HOUSE, "b"), (other, "b")])
+        found = connection.execute(select(c.household_id, c.id).where(pairs)).all()
+        none = connection.execute(select(c.id).where(are_among(connection, (c.household_id, c.id), []))).all()
+    assert sorted(map(tuple, found)) == sorted([(other, "a"), (HOUSE, "b")])
+    assert none == []

@@ -54,6 +54,10 @@ class Cluster:
             str(self.folder / "log"),
             "start",
         )
+        with psycopg.connect(
+            host=str(self.folder), user="tests", dbname="postgres", autocommit=True
+        ) as connection:
+            connection.execute("CREATE ROLE shelf LOGIN")  # no superuser: row-level security holds it, too
         return self
 
     def __exit__(
@@ -63,13 +67,13 @@ class Cluster:
         shutil.rmtree(self.folder, ignore_errors=True)
 
     def new_database(self) -> str:
-        """Create an empty database and return its SQLAlchemy URL."""
+        """Create an empty database that an ordinary role owns and return its SQLAlchemy URL."""
         name = f"shelf{next(self._numbers)}"
         with psycopg.connect(
             host=str(self.folder), user="tests", dbname="postgres", autocommit=True
         ) as connection:
-            connection.execute(f"CREATE DATABASE {name}")
-        return f"postgresql+psycopg://tests@/{name}?host={self.folder}"
+            connection.execute(f"CREATE DATABASE {name} OWNER shelf")
+        return f"postgresql+psycopg://shelf@/{name}?host={self.folder}"
 
     def _run(self, *command: str) -> None:
         done = (

@@ -20,6 +20,7 @@ from sqlalchemy.engine import make_url
 
 from .. import __version__
 from ..errors import CannotKeep
+from ..records.apart import EVERY, SETTING
 from ..settings import Settings
 
 FORMAT = 1
@@ -95,7 +96,9 @@ def _sqlite_path(settings: Settings) -> Path:
 
 def _dump(settings: Settings, target: Path) -> None:
     if _engine(settings) == "postgresql":
-        _run("pg_dump", "--format=custom", f"--file={target}", f"--dbname={_libpq(settings)}")
+        _run(
+            "pg_dump", "--format=custom", "--enable-row-security", f"--file={target}", f"--dbname={_libpq(settings)}",
+        )  # fmt: skip
         return
     path = _sqlite_path(settings)
     if not path.is_file():
@@ -174,9 +177,15 @@ def _libpq(settings: Settings) -> str:
     return make_url(settings.database_url).set(drivername="postgresql").render_as_string(hide_password=False)
 
 
+def _for_all_households() -> dict[str, str]:
+    """Return the environment of PostgreSQL's own programs: row-level security shows them every household's rows."""
+    options = f"{os.environ.get('PGOPTIONS', '')} -c {SETTING}={EVERY}".strip()
+    return {**os.environ, "PGOPTIONS": options}
+
+
 def _run(*command: str) -> None:
     try:
-        done = subprocess.run(command, capture_output=True, text=True, env=os.environ)  # noqa: S603 - our own words
+        done = subprocess.run(command, capture_output=True, text=True, env=_for_all_households())  # noqa: S603 - our own words
     except FileNotFoundError:
         raise CannotKeep(
             f"{command[0]} is not installed; it comes with PostgreSQL's client programs."

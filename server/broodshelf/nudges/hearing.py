@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any, Final, Literal
 
-from sqlalchemy import Connection, Row, or_, select
+from sqlalchemy import Connection, Row, and_, or_, select
 
 from ..people.actor import Actor
 from ..people.tables import devices
@@ -28,7 +28,7 @@ def health(connection: Connection, actor: Actor, now_ms: int) -> dict[str, Any]:
     s = subscriptions.c
     rows = connection.execute(
         select(subscriptions, devices.c.name, devices.c.last_seen_ms)
-        .join(devices, devices.c.id == s.device_id)
+        .join(devices, and_(devices.c.household_id == s.household_id, devices.c.id == s.device_id))
         .where(s.household_id == actor.household_id, devices.c.revoked_ms.is_(None))
         .order_by(s.seen_ms.desc())
     ).all()
@@ -65,6 +65,7 @@ def silence(connection: Connection, row: Row[Any], now_ms: int) -> Why | None:
     last = connection.execute(
         select(deliveries.c.acked_ms)
         .where(
+            deliveries.c.household_id == row.household_id,
             deliveries.c.subscription_id == row.id,
             or_(deliveries.c.state == "sent", deliveries.c.acked_ms.is_not(None)),
         )

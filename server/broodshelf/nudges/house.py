@@ -7,13 +7,14 @@ from __future__ import annotations
 
 import json
 from collections import defaultdict
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Final, get_args
 
 from sqlalchemy import Connection, and_, func, select
 
 from ..people.tables import devices
+from ..records.many_rows import are_among
 from ..records.tables import records
 from ..rounds.occurrences import Occurrence
 from ..rounds.tables import occurrences
@@ -45,12 +46,12 @@ class House:
 
 @dataclass(frozen=True, slots=True)
 class Facts:
-    """What the log and earlier nudges say about due occurrences; the first three by household and id."""
+    """What the log and earlier nudges say about due occurrences, by household and id."""
 
     values: dict[tuple[str, str], dict[str, Any]] = field(default_factory=dict)
     authors: dict[tuple[str, str], str | None] = field(default_factory=dict)
     usual: dict[tuple[str, str], str] = field(default_factory=dict)
-    told: dict[str, set[str]] = field(default_factory=lambda: defaultdict(set))
+    told: dict[tuple[str, str], set[str]] = field(default_factory=lambda: defaultdict(set))
 
     def matter(self, household_id: str, row: Occurrence) -> Matter:
         """Return what decides who hears of an occurrence."""
@@ -61,7 +62,7 @@ class Facts:
             follows=row.follows,
             usual=self.usual.get((household_id, row.subject_id)),
             flagger=self.authors.get((household_id, fault_id)) if fault_id is not None else None,
-            told=frozenset(self.told[row.id] if row.steps else ()),
+            told=frozenset(self.told[household_id, row.id] if row.steps else ()),
         )
 
 
@@ -128,22 +129,33 @@ def _house(
 def read_facts(connection: Connection, due: Due, houses: Mapping[str, House], now_ms: int) -> Facts:
     """Return what is known about these occurrences: colonies, plans and faults, usual keepers, who heard already."""
     facts = Facts()
-    rows = [row for found in due.values() for row in found]
+    keys = [(household_id, row.id) for household_id, found in due.items() for row in found]
     r, o = records.c, occurrences.c
     query = select(r.household_id, r.id, r.person_id, r.fields)
     subjects = (
-        select(o.household_id, o.subject_id).where(o.id.in_([row.id for row in rows])).distinct().subquery()
+        select(o.household_id, o.subject_id)
+        .where(are_among(connection, (o.household_id, o.id), keys))
+        .distinct()
+        .subquery()
     )
     s = subjects.c
     about = query.join(subjects, and_(r.household_id == s.household_id, r.colony_id == s.subject_id))
     found = list(connection.execute(about.where(r.kind.in_(("colony", "plan")))))
-    if faults := sorted({fault_id for row in rows if (fault_id := fault_id_of(row))}):
-        found += connection.execute(query.where(r.household_id.in_(due), r.id.in_(faults)))
+    faults = {
+        (household_id, fault_id)
+        for household_id, rows in due.items()
+        for row in rows
+        if (fault_id := fault_id_of(row))
+    }
+    if faults:
+        found += connection.execute(
+            query.where(are_among(connection, (r.household_id, r.id), sorted(faults)))
+        )
     for household_id, record_id, person_id, text in found:
         facts.values[household_id, record_id] = json.loads(text)
         facts.authors[household_id, record_id] = person_id
     _add_usual_keepers(connection, facts, due, houses, now_ms)
-    _add_told(connection, facts, [row.id for row in rows if row.steps])
+    _add_told(connection, facts, [(h, row.id) for h, rows in due.items() for row in rows if row.steps])
     return facts
 
 
@@ -173,15 +185,16 @@ def _add_usual_keepers(
         facts.usual[row.household_id, row.colony_id] = row.person_id
 
 
-def _add_told(connection: Connection, facts: Facts, occurrence_ids: Iterable[str]) -> None:
-    ids = sorted(occurrence_ids)
-    if ids:
-        for row in connection.execute(
-            select(nudge_items.c.occurrence_id, nudges.c.person_id)
-            .join(nudges, nudges.c.id == nudge_items.c.nudge_id)
-            .where(nudge_items.c.occurrence_id.in_(ids))
-        ):
-            facts.told[row.occurrence_id].add(row.person_id)
+def _add_told(connection: Connection, facts: Facts, keys: Sequence[tuple[str, str]]) -> None:
+    if not keys:
+        return
+    i, n = nudge_items.c, nudges.c
+    for row in connection.execute(
+        select(i.household_id, i.occurrence_id, n.person_id)
+        .join(nudges, and_(n.household_id == i.household_id, n.id == i.nudge_id))
+        .where(are_among(connection, (i.household_id, i.occurrence_id), keys))
+    ):
+        facts.told[row.household_id, row.occurrence_id].add(row.person_id)
 
 
 def fault_id_of(row: Occurrence) -> str | None:

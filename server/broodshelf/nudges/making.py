@@ -16,7 +16,7 @@ from typing import Any, Final, Literal
 from sqlalchemy import Connection, and_, func, or_, select
 
 from ..records.ids import plan_id, uuid7
-from ..records.many_rows import insert_rows, is_among
+from ..records.many_rows import are_among, insert_rows, is_among
 from ..records.store import lock_idle
 from ..rounds.occurrence_rows import COLUMNS, LOOK_BACK_DAYS, as_occurrence, as_row, tell_occurrences
 from ..rounds.occurrences import Occurrence, after_told
@@ -69,7 +69,7 @@ def make_nudges(
         changed[household_id] = [
             _decide(household_id, row, houses[household_id], facts, heard, now_ms) for row in rows
         ]
-    tell_occurrences(connection, [row for rows in changed.values() for row in rows])
+    tell_occurrences(connection, changed)
     _add_followers(connection, changed, houses, now_ms)
     _write_nudges(connection, heard, houses, facts, now_ms)
     made: dict[str, int] = defaultdict(int)
@@ -174,7 +174,10 @@ def _places(
                 o.subject_id == told.c.subject_id,
             ),
         )
-        .where(told.c.id.in_([row.id for _, row in begun]), or_(o.state == "waiting", o.local_date >= since))
+        .where(
+            are_among(connection, (told.c.household_id, told.c.id), [(h, row.id) for h, row in begun]),
+            or_(o.state == "waiting", o.local_date >= since),
+        )
     )
     for household_id, subject_id, need, local_date, slot, task_key, state in connection.execute(query):
         taken.add((household_id, subject_id, need, local_date, slot))
@@ -209,6 +212,7 @@ def _write_nudges(
         )
         items += [
             {
+                "household_id": household_id,
                 "nudge_id": nudge_id,
                 "occurrence_id": row.id,
                 "position": n,
@@ -218,6 +222,7 @@ def _write_nudges(
         ]
         messages += [
             {
+                "household_id": household_id,
                 "id": secrets.token_urlsafe(32),
                 "nudge_id": nudge_id,
                 "subscription_id": subscription_id,
@@ -245,8 +250,11 @@ def _steps_so_far(
     rows = connection.execute(
         select(n.household_id, n.person_id, n.local_date, n.slot, func.max(n.step).label("step"))
         .where(
-            is_among(connection, n.household_id, {household_id for household_id, _, _ in heard}),
-            nudges.c.person_id.in_(sorted({person_id for _, person_id, _ in heard})),
+            are_among(
+                connection,
+                (n.household_id, n.person_id),
+                sorted({(household_id, person_id) for household_id, person_id, _ in heard}),
+            ),
             nudges.c.local_date.in_(sorted(dates)),
         )
         .group_by(n.household_id, n.person_id, n.local_date, n.slot)

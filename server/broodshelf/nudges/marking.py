@@ -6,10 +6,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from sqlalchemy import Connection, delete, exists, func, select, update
+from sqlalchemy import ColumnElement, Connection, delete, exists, func, select, update
 
 from ..logs import say
-from ..records.many_rows import is_among, update_rows
+from ..records.many_rows import are_among, update_rows
 from .answers import PAUSE_S, TOO_LARGE, Gone, Outcome, Refused, RetryLater, Sent, back_off_s
 from .grouping import Item
 from .sender import Target
@@ -22,8 +22,12 @@ SUSPECT_MS: Final = 7 * 86_400_000
 
 @dataclass(frozen=True, slots=True)
 class Claimed:
-    """A message that this process may send until its lease runs out. ``items`` are those still open."""
+    """A message that this process may send until its lease runs out. ``items`` are those still open.
 
+    ``notice``: what a message of the keepers' journal says, as JSON.
+    """
+
+    household_id: str
     id: str
     nudge_id: str | None
     subscription_id: str
@@ -36,6 +40,18 @@ class Claimed:
     topic: str
     items: tuple[Item, ...] = ()
     due_ms: int | None = None
+    notice: str | None = None
+
+    @property
+    def key(self) -> tuple[str, str]:
+        """Household and id: what finds a message."""
+        return self.household_id, self.id
+
+    @property
+    def phone(self) -> tuple[ColumnElement[bool], ColumnElement[bool]]:
+        """The condition that finds the subscription that it goes to."""
+        s = subscriptions.c
+        return s.household_id == self.household_id, s.id == self.subscription_id
 
 
 def mark(connection: Connection, message: Claimed, owner: str, outcome: Outcome, now_ms: int) -> bool:
@@ -44,23 +60,23 @@ def mark(connection: Connection, message: Claimed, owner: str, outcome: Outcome,
         case Sent():
             return mark_sent(connection, [(message, now_ms)], owner) == 1
         case Gone():
-            if not finish(connection, message.id, owner, "gone", "gone", now_ms):
+            if not finish(connection, message.key, owner, "gone", "gone", now_ms):
                 return False
             say("phone no longer listens", phone=message.target.mark)
-            connection.execute(delete(subscriptions).where(subscriptions.c.id == message.subscription_id))
+            connection.execute(delete(subscriptions).where(*message.phone))
         case RetryLater(reason, after_s, vendor):
             wait_ms = 1000 * (after_s if after_s is not None else back_off_s(message.attempts))
-            if not _mark_ours(connection, message.id, owner, wake_ms=now_ms + wait_ms, outcome=reason):
+            if not _mark_ours(connection, message.key, owner, wake_ms=now_ms + wait_ms, outcome=reason):
                 return False
             _note(connection, message, outcome=reason)
             if vendor:
                 _pause(connection, message.host, now_ms + 1000 * (after_s or PAUSE_S))
         case Refused() if outcome == TOO_LARGE and not message.short:
             return _mark_ours(
-                connection, message.id, owner, wake_ms=now_ms, short=True, outcome=TOO_LARGE.reason
+                connection, message.key, owner, wake_ms=now_ms, short=True, outcome=TOO_LARGE.reason
             )
         case Refused(reason, suspect):
-            if not finish(connection, message.id, owner, "refused", reason, now_ms):
+            if not finish(connection, message.key, owner, "refused", reason, now_ms):
                 return False
             _note(connection, message, outcome=reason)
             if suspect:
@@ -73,27 +89,33 @@ def mark_sent(connection: Connection, sent: Sequence[tuple[Claimed, int]], owner
     if not sent:
         return 0
     d = deliveries.c
-    query = select(d.id).where(
-        is_among(connection, d.id, [message.id for message, _ in sent]),
+    query = select(d.household_id, d.id).where(
+        are_among(connection, (d.household_id, d.id), [message.key for message, _ in sent]),
         d.owner == owner,
         d.state == "waiting",
     )
-    ids = set(connection.scalars(query.with_for_update()))
-    ours = [(message, at_ms) for message, at_ms in sent if message.id in ids]
+    held = {(row.household_id, row.id) for row in connection.execute(query.with_for_update())}
+    ours = [(message, at_ms) for message, at_ms in sent if message.key in held]
     update_rows(
         connection,
         deliveries,
-        [{"id": message.id, "done_ms": at_ms} for message, at_ms in ours],
+        [
+            {"household_id": message.household_id, "id": message.id, "done_ms": at_ms}
+            for message, at_ms in ours
+        ],
         state="sent",
         outcome="sent",
         wake_ms=None,
         owner=None,
     )
-    latest = {message.subscription_id: at_ms for message, at_ms in ours}
+    latest = {(message.household_id, message.subscription_id): at_ms for message, at_ms in ours}
     update_rows(
         connection,
         subscriptions,
-        [{"id": id_, "delivered_ms": at_ms} for id_, at_ms in latest.items()],
+        [
+            {"household_id": household_id, "id": id_, "delivered_ms": at_ms}
+            for (household_id, id_), at_ms in latest.items()
+        ],
         outcome="sent",
         failures=0,
         suspect_since_ms=None,
@@ -101,28 +123,27 @@ def mark_sent(connection: Connection, sent: Sequence[tuple[Claimed, int]], owner
     return len(ours)
 
 
-def _mark_ours(connection: Connection, delivery_id: str, owner: str, **values: object) -> bool:
+def _mark_ours(connection: Connection, key: tuple[str, str], owner: str, **values: object) -> bool:
     """Change a message and let go of it, if the claim is still ours: the compare-and-set of all marks."""
+    d, (household_id, delivery_id) = deliveries.c, key
     done = connection.execute(
         update(deliveries)
-        .where(deliveries.c.id == delivery_id, deliveries.c.owner == owner, deliveries.c.state == "waiting")
+        .where(d.household_id == household_id, d.id == delivery_id, d.owner == owner, d.state == "waiting")
         .values(owner=None, **values)
     )
     return done.rowcount == 1
 
 
 def finish(
-    connection: Connection, delivery_id: str, owner: str, state: str, outcome: str, now_ms: int
+    connection: Connection, key: tuple[str, str], owner: str, state: str, outcome: str, now_ms: int
 ) -> bool:
     """End a message's way, if the claim is still ours."""
     ended = {"state": state, "outcome": outcome, "done_ms": now_ms, "wake_ms": None}
-    return _mark_ours(connection, delivery_id, owner, **ended)
+    return _mark_ours(connection, key, owner, **ended)
 
 
 def _note(connection: Connection, message: Claimed, **values: object) -> None:
-    connection.execute(
-        update(subscriptions).where(subscriptions.c.id == message.subscription_id).values(**values)
-    )
+    connection.execute(update(subscriptions).where(*message.phone).values(**values))
 
 
 def _pause(connection: Connection, host: str, until_ms: int) -> None:
@@ -135,13 +156,11 @@ def _suspect(connection: Connection, message: Claimed, reason: str, now_ms: int)
     s = subscriptions.c
     connection.execute(
         update(subscriptions)
-        .where(s.id == message.subscription_id)
+        .where(*message.phone)
         .values(failures=s.failures + 1, suspect_since_ms=func.coalesce(s.suspect_since_ms, now_ms))
     )
     say("a push service refuses our messages", phone=message.target.mark, host=message.host, reason=reason)
-    row = connection.execute(
-        select(s.failures, s.suspect_since_ms).where(s.id == message.subscription_id)
-    ).one_or_none()
+    row = connection.execute(select(s.failures, s.suspect_since_ms).where(*message.phone)).one_or_none()
     if row is None or row.failures < SUSPECT_FAILURES or now_ms - row.suspect_since_ms < SUSPECT_MS:
         return
     others_work = connection.scalar(
@@ -152,4 +171,4 @@ def _suspect(connection: Connection, message: Claimed, reason: str, now_ms: int)
         )
     )
     if others_work:
-        connection.execute(delete(subscriptions).where(s.id == message.subscription_id))
+        connection.execute(delete(subscriptions).where(*message.phone))

@@ -11,10 +11,10 @@ import json
 from collections.abc import Sequence
 from typing import Final
 
-from sqlalchemy import ColumnElement, Connection, and_, exists, func, or_, select, update
+from sqlalchemy import ColumnElement, Connection, and_, exists, func, or_, select, tuple_, update
 
 from ..people.tables import devices
-from ..records.many_rows import is_among
+from ..records.many_rows import are_among
 from ..rounds.tables import occurrences
 from .answers import LONGEST_WAIT_S
 from .grouping import Item
@@ -47,26 +47,28 @@ def oldest_waiting_ms(connection: Connection, now_ms: int) -> int | None:
 
 def claim(connection: Connection, owner: str, host: str, now_ms: int, most: int) -> list[Claimed]:
     """Claim up to ``most`` messages for a host. What is done already, too old or tried too often is dropped here."""
-    ids = connection.scalars(
-        select(deliveries.c.id)
+    d = deliveries.c
+    found = connection.execute(
+        select(d.household_id, d.id)
         .where(_may_be_tried(now_ms, host), deliveries.c.host == host)
         .order_by(deliveries.c.wake_ms)  # and nothing else: the index gives this order and the limit ends it
         .limit(most)
         .with_for_update(skip_locked=True)
     ).all()
-    if not ids:
+    keys = [(row.household_id, row.id) for row in found]
+    if not keys:
         return []
     connection.execute(
         update(deliveries)
-        .where(is_among(connection, deliveries.c.id, ids), deliveries.c.state == "waiting")
+        .where(are_among(connection, (d.household_id, d.id), keys), d.state == "waiting")
         .values(owner=owner, wake_ms=now_ms + LEASE_MS, attempts=deliveries.c.attempts + 1)
     )
     claimed = []
-    for message, dropped in _read(connection, ids, now_ms):
+    for message, dropped in _read(connection, keys, now_ms):
         if dropped is None:
             claimed.append(message)
         else:
-            finish(connection, message.id, owner, "dropped", dropped, now_ms)
+            finish(connection, message.key, owner, "dropped", dropped, now_ms)
     return claimed
 
 
@@ -75,7 +77,7 @@ def release(connection: Connection, messages: Sequence[Claimed], owner: str, now
     connection.execute(
         update(deliveries)
         .where(
-            deliveries.c.id.in_([m.id for m in messages]),
+            are_among(connection, (deliveries.c.household_id, deliveries.c.id), [m.key for m in messages]),
             deliveries.c.owner == owner,
             deliveries.c.state == "waiting",
         )
@@ -99,9 +101,12 @@ def _may_be_tried(now_ms: int, host: str | None = None) -> ColumnElement[bool]:
     return and_(deliveries.c.state == "waiting", wake_ms > 0, ripe, ~paused)
 
 
-def _read(connection: Connection, ids: Sequence[str], now_ms: int) -> list[tuple[Claimed, str | None]]:
+def _read(
+    connection: Connection, keys: Sequence[tuple[str, str]], now_ms: int
+) -> list[tuple[Claimed, str | None]]:
     """Return these messages, each with the reason to drop it or None."""
-    open_items = _open_items(connection, ids)
+    open_items = _open_items(connection, keys)
+    d, s, n, p = deliveries.c, subscriptions.c, nudges.c, devices.c
     found: list[tuple[Claimed, str | None]] = []
     query = (
         select(
@@ -116,15 +121,16 @@ def _read(connection: Connection, ids: Sequence[str], now_ms: int) -> list[tuple
             nudges.c.slot,
             devices.c.revoked_ms,
         )
-        .select_from(deliveries.join(subscriptions))
-        .outerjoin(nudges, nudges.c.id == deliveries.c.nudge_id)
-        .outerjoin(devices, devices.c.id == subscriptions.c.device_id)
-        .where(is_among(connection, deliveries.c.id, ids))
+        .join(subscriptions, and_(s.household_id == d.household_id, s.id == d.subscription_id))
+        .outerjoin(nudges, and_(n.household_id == d.household_id, n.id == d.nudge_id))
+        .outerjoin(devices, and_(p.household_id == s.household_id, p.id == s.device_id))
+        .where(are_among(connection, (d.household_id, d.id), keys))
         .order_by(deliveries.c.attempts, deliveries.c.made_ms, deliveries.c.id)
     )
     for row in connection.execute(query):
-        items = tuple(open_items.get(row.nudge_id, ()))
+        items = tuple(open_items.get((row.household_id, row.nudge_id), ()))
         message = Claimed(
+            household_id=row.household_id,
             id=row.id,
             nudge_id=row.nudge_id,
             subscription_id=row.subscription_id,
@@ -137,6 +143,7 @@ def _read(connection: Connection, ids: Sequence[str], now_ms: int) -> list[tuple
             topic=f"{row.person_id}/{row.local_date}/{row.slot}" if row.nudge_id else row.id,
             items=items,
             due_ms=row.due_ms,
+            notice=row.notice,
         )
         dropped = None
         if row.nudge_id is not None and not items:
@@ -151,19 +158,19 @@ def _read(connection: Connection, ids: Sequence[str], now_ms: int) -> list[tuple
     return found
 
 
-def _open_items(connection: Connection, ids: Sequence[str]) -> dict[str, list[Item]]:
-    """Return, by nudge, the items whose occurrence is still open."""
-    found: dict[str, list[Item]] = {}
+def _open_items(connection: Connection, keys: Sequence[tuple[str, str]]) -> dict[tuple[str, str], list[Item]]:
+    """Return, by household and nudge, the items whose occurrence is still open."""
+    found: dict[tuple[str, str], list[Item]] = {}
+    i, o, d = nudge_items.c, occurrences.c, deliveries.c
+    here = are_among(connection, (d.household_id, d.id), keys)
     for row in connection.execute(
-        select(nudge_items.c.nudge_id, nudge_items.c.item)
-        .join(occurrences, occurrences.c.id == nudge_items.c.occurrence_id)
+        select(i.household_id, i.nudge_id, i.item)
+        .join(occurrences, and_(o.household_id == i.household_id, o.id == i.occurrence_id))
         .where(
-            nudge_items.c.nudge_id.in_(
-                select(deliveries.c.nudge_id).where(is_among(connection, deliveries.c.id, ids))
-            ),
-            occurrences.c.state != "done",
+            tuple_(i.household_id, i.nudge_id).in_(select(d.household_id, d.nudge_id).where(here)),
+            o.state != "done",
         )
-        .order_by(nudge_items.c.nudge_id, nudge_items.c.position)
+        .order_by(i.household_id, i.nudge_id, i.position)
     ):
-        found.setdefault(row.nudge_id, []).append(Item(**json.loads(row.item)))
+        found.setdefault((row.household_id, row.nudge_id), []).append(Item(**json.loads(row.item)))
     return found

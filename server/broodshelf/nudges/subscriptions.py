@@ -102,7 +102,9 @@ def subscribe(
     if before.host != endpoint.host:
         d = deliveries.c
         connection.execute(
-            update(deliveries).where(d.subscription_id == before.id).values(host=endpoint.host)
+            update(deliveries)
+            .where(d.household_id == actor.household_id, d.subscription_id == before.id)
+            .values(host=endpoint.host)
         )
     return {"id": before.id}
 
@@ -166,15 +168,21 @@ def listen_with_other_key(connection: Connection, key_id: str) -> int:
 
 def acknowledge(connection: Connection, delivery_id: str, shown: bool, now_ms: int) -> None:
     """Note that a phone's worker got a message and whether it showed it. An unknown id changes nothing."""
-    d = deliveries.c
+    d, s = deliveries.c, subscriptions.c
     row = connection.execute(
-        select(d.subscription_id).where(d.id == delivery_id, d.acked_ms.is_(None))
+        select(d.household_id, d.subscription_id).where(d.id == delivery_id, d.acked_ms.is_(None))
     ).one_or_none()
     if row is None:
         return
-    connection.execute(update(deliveries).where(d.id == delivery_id).values(acked_ms=now_ms, shown=shown))
     connection.execute(
-        update(subscriptions).where(subscriptions.c.id == row.subscription_id).values(acked_ms=now_ms)
+        update(deliveries)
+        .where(d.household_id == row.household_id, d.id == delivery_id)
+        .values(acked_ms=now_ms, shown=shown)
+    )
+    connection.execute(
+        update(subscriptions)
+        .where(s.household_id == row.household_id, s.id == row.subscription_id)
+        .values(acked_ms=now_ms)
     )
 
 
@@ -196,6 +204,7 @@ def send_test(actor: Actor, sender: Sender, public_url: str, now_ms: int) -> dic
             raise NotFound("This phone does not listen yet; turn its nudges on first.", code="not_subscribed")
         connection.execute(
             insert(deliveries).values(
+                household_id=actor.household_id,
                 id=delivery_id,
                 subscription_id=row.id,
                 host=row.host,
@@ -211,7 +220,18 @@ def send_test(actor: Actor, sender: Sender, public_url: str, now_ms: int) -> dic
     message = Message(compose_test(delivery_id, public_url), SHORTEST_TTL_S, True, topic_of(delivery_id))
     outcome = sender.send(target, message, now_ms)
     claimed = Claimed(
-        delivery_id, None, row.id, row.host, target, 1, False, True, useless_ms, delivery_id, ()
+        actor.household_id,
+        delivery_id,
+        None,
+        row.id,
+        row.host,
+        target,
+        1,
+        False,
+        True,
+        useless_ms,
+        delivery_id,
+        (),
     )
     with writing() as connection:
         mark(connection, claimed, owner, outcome, now_ms)

@@ -11,6 +11,7 @@ from sqlalchemy import (
     Column,
     Connection,
     ForeignKey,
+    ForeignKeyConstraint,
     Index,
     Integer,
     String,
@@ -26,10 +27,10 @@ from ..records.database import metadata
 subscriptions = Table(
     "push_subscriptions",
     metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
     Column("id", String(36), primary_key=True),
-    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), nullable=False),
     Column("person_id", String(36), nullable=False),
-    Column("device_id", String(36), nullable=False, unique=True),
+    Column("device_id", String(36), nullable=False),
     Column("endpoint", Text, nullable=False),
     Column("host", String(255), nullable=False),
     Column("p256dh", String(100), nullable=False),
@@ -42,6 +43,7 @@ subscriptions = Table(
     Column("outcome", String(40)),
     Column("failures", Integer, nullable=False, default=0),
     Column("suspect_since_ms", BigInteger),
+    UniqueConstraint("household_id", "device_id"),
     Index("ix_push_subscriptions_person", "household_id", "person_id"),
     Index("ix_push_subscriptions_host", "host"),
 )
@@ -54,35 +56,45 @@ are empty and ``device_id`` names no device. So it has the same queue and the sa
 nudges = Table(
     "nudges",
     metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
     Column("id", String(36), primary_key=True),
-    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), nullable=False),
     Column("person_id", String(36), nullable=False),
     Column("local_date", String(10), nullable=False),
     Column("slot", String(120), nullable=False),
     Column("step", Integer, nullable=False),
     Column("urgent", Boolean, nullable=False),
     Column("made_ms", BigInteger, nullable=False),
-    UniqueConstraint("person_id", "local_date", "slot", "step"),
+    UniqueConstraint("household_id", "person_id", "local_date", "slot", "step"),
 )
 """What one person is told about one round; ``step`` 1 is the first time, 2 after the household's patience."""
 
 nudge_items = Table(
     "nudge_items",
     metadata,
-    Column("nudge_id", ForeignKey("nudges.id", ondelete="CASCADE"), primary_key=True),
-    Column("occurrence_id", ForeignKey("occurrences.id", ondelete="CASCADE"), primary_key=True),
+    Column("household_id", String(36), primary_key=True),
+    Column("nudge_id", String(36), primary_key=True),
+    Column("occurrence_id", String(36), primary_key=True),
     Column("position", Integer, nullable=False),
     Column("item", Text, nullable=False),
-    Index("ix_nudge_items_occurrence_id", "occurrence_id"),
+    ForeignKeyConstraint(
+        ["household_id", "nudge_id"], ["nudges.household_id", "nudges.id"], ondelete="CASCADE"
+    ),
+    ForeignKeyConstraint(
+        ["household_id", "occurrence_id"],
+        ["occurrences.household_id", "occurrences.id"],
+        ondelete="CASCADE",
+    ),
+    Index("ix_nudge_items_occurrence", "household_id", "occurrence_id"),
 )
 """The occurrences of a nudge, each with what the message says of it (JSON, ``nudges.grouping.Item``)."""
 
 deliveries = Table(
     "deliveries",
     metadata,
+    Column("household_id", String(36), primary_key=True),
     Column("id", String(43), primary_key=True),
-    Column("nudge_id", ForeignKey("nudges.id", ondelete="CASCADE")),
-    Column("subscription_id", ForeignKey("push_subscriptions.id", ondelete="CASCADE"), nullable=False),
+    Column("nudge_id", String(36)),
+    Column("subscription_id", String(36), nullable=False),
     Column("host", String(255), nullable=False),
     Column("state", String(10), nullable=False),
     Column("wake_ms", BigInteger),
@@ -96,7 +108,16 @@ deliveries = Table(
     Column("outcome", String(40)),
     Column("acked_ms", BigInteger),
     Column("shown", Boolean),
-    UniqueConstraint("nudge_id", "subscription_id"),
+    Column("notice", Text),
+    ForeignKeyConstraint(
+        ["household_id", "nudge_id"], ["nudges.household_id", "nudges.id"], ondelete="CASCADE"
+    ),
+    ForeignKeyConstraint(
+        ["household_id", "subscription_id"],
+        ["push_subscriptions.household_id", "push_subscriptions.id"],
+        ondelete="CASCADE",
+    ),
+    UniqueConstraint("household_id", "nudge_id", "subscription_id"),
     Index(
         "ix_deliveries_waiting",
         "host",
@@ -104,14 +125,15 @@ deliveries = Table(
         sqlite_where=text("wake_ms IS NOT NULL"),
         postgresql_where=text("wake_ms IS NOT NULL"),
     ),
-    Index("ix_deliveries_subscription_id", "subscription_id"),
+    Index("ix_deliveries_subscription", "household_id", "subscription_id"),
+    Index("ix_deliveries_id", "id"),
 )
-"""One message to one phone. The id is unguessable: whoever has it may acknowledge.
+"""One message to one phone. The id is unguessable: whoever has it may acknowledge, so it is found by it alone.
 
 ``state``: waiting, sent, gone, refused or dropped. While it waits, ``wake_ms`` is when it may be tried or, once
 claimed by ``owner``, when that claim runs out. ``host`` is the subscription's, here for the index by which a host's
 next messages are found however many phones and other messages there are. ``due_ms``: when its round was. A test
-message has no nudge.
+message has no nudge; nor has a ``notice`` of the keepers' journal: what it says, as JSON.
 """
 
 vendor_pauses = Table(

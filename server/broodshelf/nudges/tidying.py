@@ -8,7 +8,7 @@ from typing import Final
 from sqlalchemy import ColumnElement, Table, and_, delete, select
 
 from ..records.database import reading, writing
-from ..records.many_rows import is_among
+from ..records.many_rows import are_among
 from ..records.purge import purge_gone, to_purge
 from ..records.store import lock_idle
 from ..records.tables import households
@@ -56,15 +56,20 @@ def _forget(before_ms: int) -> bool:
     """Delete a portion of what was told before; say whether there may be more."""
     with reading() as connection:  # looking for them takes longer than deleting them, and blocks nobody
         old = {
-            table: connection.scalars(select(table.c.id).where(too_old(before_ms)).limit(ROWS_A_TICK)).all()
+            table: [
+                (row.household_id, row.id)
+                for row in connection.execute(
+                    select(table.c.household_id, table.c.id).where(too_old(before_ms)).limit(ROWS_A_TICK)
+                )
+            ]
             for table, too_old in _TOO_OLD.items()
         }
     if any(old.values()):
         with writing() as connection:
-            for table, ids in old.items():
-                among = is_among(connection, table.c.id, ids)
+            for table, keys in old.items():
+                among = are_among(connection, (table.c.household_id, table.c.id), keys)
                 connection.execute(delete(table).where(among, _TOO_OLD[table](before_ms)))
-    return any(len(ids) == ROWS_A_TICK for ids in old.values())
+    return any(len(keys) == ROWS_A_TICK for keys in old.values())
 
 
 _TOO_OLD: Final[dict[Table, Callable[[int], ColumnElement[bool]]]] = {

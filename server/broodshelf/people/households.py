@@ -35,7 +35,7 @@ def make_claim_code(
     connection.execute(
         insert(claim_codes).values(
             code_hash=hash_code(code),
-            household_id=household_id,
+            for_household=household_id,
             person_id=person_id,
             created_ms=now_ms,
             expires_ms=now_ms + CLAIM_LASTS_MS,
@@ -50,9 +50,9 @@ def whose(connection: Connection, code: str, now_ms: int) -> str | None:
     Raises ``Gone`` for a code that is not good; the code is not used up.
     """
     row = _good(connection, code, now_ms)
-    if row.household_id is None or row.person_id is None:
+    if row.for_household is None or row.person_id is None:
         return None
-    person = read_record(connection, row.household_id, row.person_id)
+    person = read_record(connection, row.for_household, row.person_id)
     return None if person is None else str(person.values["name"])
 
 
@@ -78,8 +78,8 @@ def claim(
     )
     if used.rowcount != 1:
         raise Gone("This code was used a moment ago.", code="claim_code_ended")
-    if row.household_id is not None and row.person_id is not None:
-        return row.household_id, row.person_id
+    if row.for_household is not None and row.person_id is not None:
+        return row.for_household, row.person_id
     if person_name is None or household_name is None or zone is None:
         lacking = {"person_name": person_name, "household_name": household_name, "zone": zone}
         raise BadRequest(
@@ -104,9 +104,9 @@ def _good(connection: Connection, code: str, now_ms: int) -> Row[Any]:
 
 def _left(connection: Connection, row: Row[Any]) -> bool:
     """Say whether a code is for a person who was deleted meanwhile."""
-    if row.household_id is None or row.person_id is None:
+    if row.for_household is None or row.person_id is None:
         return False
-    person = read_record(connection, row.household_id, row.person_id)
+    person = read_record(connection, row.for_household, row.person_id)
     return person is None or person.gone or person.values.get("role") != "keeper"
 
 

@@ -35,9 +35,11 @@ def end_people(ledger: Ledger, person_ids: Iterable[str], now_ms: int) -> Left:
     theirs = (d.household_id == household_id, d.person_id.in_(people), d.revoked_ms.is_(None))
     phones = tuple(connection.scalars(select(d.id).where(*theirs)))
     connection.execute(update(devices).where(*theirs).values(revoked_ms=now_ms))
-    for table in (claim_codes, pairings, mail_addresses):
+    m = mail_addresses.c
+    connection.execute(delete(mail_addresses).where(m.household_id == household_id, m.person_id.in_(people)))
+    for table in (claim_codes, pairings):
         t = table.c
-        connection.execute(delete(table).where(t.household_id == household_id, t.person_id.in_(people)))
+        connection.execute(delete(table).where(t.for_household == household_id, t.person_id.in_(people)))
     ledger.load(people)
     given = {person.values.get("pass_id") for i in people if (person := ledger.get(i)) is not None}
     ended = {p: end_pass(ledger, p, now_ms) for p in sorted(filter(None, given))}

@@ -90,7 +90,7 @@ def approve(
     connection.execute(
         update(pairings)
         .where(pairings.c.id == row.id)
-        .values(household_id=actor.household_id, person_id=person_id)
+        .values(for_household=actor.household_id, person_id=person_id)
     )
 
 
@@ -112,7 +112,7 @@ def collect(connection: Connection, pairing_id: str, collect_secret: str, now_ms
     )
     if done.rowcount != 1:
         raise Gone("This code was used already.", code="pairing_ended")
-    return Collected(row.device_id, row.device_name, row.household_id, row.person_id)
+    return Collected(row.device_id, row.device_name, row.for_household, row.person_id)
 
 
 def forget_old(connection: Connection, now_ms: int) -> None:

@@ -1,16 +1,20 @@
-"""The tables of people and access. Secrets are stored as SHA-256 only; instants are ms since 1970 UTC."""
+"""The tables of people and access. Secrets are stored as SHA-256 only; instants are ms since 1970 UTC.
+
+What belongs to a household has it first in its key. ``claim_codes``, ``pairings`` and ``attempts`` stand before the
+door: they belong to nobody until a household lets somebody in.
+"""
 
 from __future__ import annotations
 
-from sqlalchemy import BigInteger, Column, ForeignKey, Index, Integer, String, Table
+from sqlalchemy import BigInteger, Column, ForeignKey, Integer, String, Table, Text
 
 from ..records.database import metadata
 
 devices = Table(
     "devices",
     metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
     Column("id", String(36), primary_key=True),
-    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), nullable=False),
     Column("person_id", String(36), nullable=False),
     Column("pass_id", String(36)),
     Column("role", String(10), nullable=False),
@@ -19,7 +23,6 @@ devices = Table(
     Column("created_ms", BigInteger, nullable=False),
     Column("last_seen_ms", BigInteger, nullable=False),
     Column("revoked_ms", BigInteger),
-    Index("ix_devices_household", "household_id"),
 )
 """A phone that is or was signed in. ``token_hash`` is replaced at every sign-in."""
 
@@ -27,7 +30,7 @@ claim_codes = Table(
     "claim_codes",
     metadata,
     Column("code_hash", String(64), primary_key=True),
-    Column("household_id", String(36)),
+    Column("for_household", String(36)),
     Column("person_id", String(36)),
     Column("created_ms", BigInteger, nullable=False),
     Column("expires_ms", BigInteger, nullable=False),
@@ -45,7 +48,7 @@ pairings = Table(
     Column("device_name", String(80), nullable=False),
     Column("asked_ms", BigInteger, nullable=False),
     Column("expires_ms", BigInteger, nullable=False),
-    Column("household_id", String(36)),
+    Column("for_household", String(36)),
     Column("person_id", String(36)),
     Column("collected_ms", BigInteger),
 )
@@ -54,8 +57,8 @@ pairings = Table(
 pass_secrets = Table(
     "pass_secrets",
     metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
     Column("pass_id", String(36), primary_key=True),
-    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), nullable=False),
     Column("secret_hash", String(64), nullable=False, unique=True),
     Column("code_hash", String(64), nullable=False, unique=True),
     Column("made_ms", BigInteger, nullable=False),
@@ -65,13 +68,12 @@ pass_secrets = Table(
 feed_tokens = Table(
     "feed_tokens",
     metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
     Column("id", String(36), primary_key=True),
-    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), nullable=False),
     Column("pass_id", String(36)),
     Column("token_hash", String(64), nullable=False, unique=True),
     Column("made_ms", BigInteger, nullable=False),
     Column("expires_ms", BigInteger, nullable=False),
-    Index("ix_feed_tokens_household", "household_id"),
 )
 """What opens a calendar feed: of the household (``pass_id`` null) or of a pass. At most one each."""
 
@@ -95,3 +97,28 @@ attempts = Table(
     Column("count", Integer, nullable=False),
 )
 """Counted tries, so that codes cannot be guessed by any number of server processes."""
+
+journal = Table(
+    "journal",
+    metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
+    Column("id", String(36), primary_key=True),
+    Column("at_ms", BigInteger, nullable=False),
+    Column("what", String(20), nullable=False),
+    Column("person_id", String(36)),
+    Column("device_id", String(36)),
+    Column("args", Text, nullable=False),
+)
+"""What happened to a household's doors, for its keepers to read (``people.journal``)."""
+
+usage = Table(
+    "usage",
+    metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
+    Column("subject", String(36), primary_key=True),
+    Column("day", Integer, primary_key=True),
+    Column("operations", Integer, nullable=False),
+    Column("bytes", BigInteger, nullable=False),
+    Column("pictures", Integer, nullable=False),
+)
+"""What a household (``subject`` is its own id) or a pass sent on a day, counted from 1970 UTC (``people.quotas``)."""

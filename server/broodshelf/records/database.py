@@ -2,7 +2,7 @@
 
 SQLite is the default, PostgreSQL the engine for many households. A write transaction takes its lock at its
 first statement (``BEGIN IMMEDIATE`` on SQLite), because a read that later upgrades to a write fails at once
-on SQLite however long the timeout is.
+on SQLite however long the timeout is. Each transaction knows whose rows it may touch (``apart``).
 """
 
 from __future__ import annotations
@@ -19,6 +19,7 @@ from sqlalchemy import Connection, Engine, MetaData, event
 from sqlalchemy.exc import DataError, IntegrityError, NotSupportedError, ProgrammingError, SQLAlchemyError
 
 from ..errors import BroodshelfError
+from .apart import hold, secure_when_made
 from .trouble import trouble, trouble_of
 
 NAMING = {
@@ -30,6 +31,8 @@ NAMING = {
 
 metadata = MetaData(naming_convention=NAMING)
 """All tables of all rooms; alembic compares the database against it."""
+
+secure_when_made(metadata)
 
 db = SQLAlchemy(metadata=metadata)
 """Binds the engine to an app; the tables themselves are SQLAlchemy Core."""
@@ -51,6 +54,8 @@ def prepare(app: Flask) -> None:
     with app.app_context():
         if db.engine.dialect.name == "sqlite":
             _prepare_sqlite(db.engine)
+        else:
+            event.listen(db.engine, "begin", hold)
 
 
 def _prepare_sqlite(engine: Engine) -> None:
@@ -72,6 +77,7 @@ def _prepare_sqlite(engine: Engine) -> None:
     def _begin(connection: Connection) -> None:
         immediate = connection.get_execution_options().get("writes", False)
         connection.exec_driver_sql("BEGIN IMMEDIATE" if immediate else "BEGIN")
+        hold(connection)
 
 
 @contextmanager

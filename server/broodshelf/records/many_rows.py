@@ -26,6 +26,7 @@ from sqlalchemy import (
     func,
     insert,
     select,
+    tuple_,
     update,
 )
 from sqlalchemy.dialects import sqlite
@@ -59,6 +60,26 @@ def is_among(connection: Connection, column: Column[str], values: Iterable[str])
     return column.in_(select(func.json_each(json.dumps(given)).table_valued("value").c.value))
 
 
+def are_among(
+    connection: Connection, columns: tuple[Column[str], Column[str]], pairs: Iterable[tuple[str, str]]
+) -> ColumnElement[bool]:
+    """Return the condition that two text columns hold one of many pairs, such as a household and an id in it.
+
+    Two ids of one household never find what belongs to another one, as two conditions side by side would.
+    """
+    given = list(pairs)
+    if connection.dialect.name == "postgresql":
+        arrays = [
+            bindparam(None, _as_array(pair[n] for pair in given), type_=NullType()).cast(ARRAY(Text))
+            for n in (0, 1)
+        ]
+        rows = func.unnest(*arrays).table_valued(column("a", Text), column("b", Text))
+        named = rows.render_derived(name="given")
+        return tuple_(*columns).in_(select(named.c.a, named.c.b))
+    each = func.json_each(json.dumps(given)).table_valued("value").c.value
+    return tuple_(*columns).in_(select(func.json_extract(each, "$[0]"), func.json_extract(each, "$[1]")))
+
+
 def _as_array(values: Iterable[str]) -> str:
     """Return the text form of an array (PostgreSQL manual, 8.15.6): quotes and backslashes escaped by a backslash."""
     escaped = (value.replace("\\", "\\\\").replace('"', '\\"') for value in values)
@@ -68,11 +89,15 @@ def _as_array(values: Iterable[str]) -> str:
 def update_rows(
     connection: Connection, table: Table, rows: Sequence[Mapping[str, Any]], **same: str | int | None
 ) -> None:
-    """Change rows by their ``id``; all name the same columns, and ``same`` is what becomes of all of them alike."""
+    """Change rows by their primary key, household and id; all name the same columns.
+
+    ``same`` is what becomes of all of them alike.
+    """
     if not rows:
         return
-    names = tuple(rows[0])
-    ordered = sorted(rows, key=lambda row: str(row["id"]))  # two that change the same rows lock them alike
+    names, keys = tuple(rows[0]), _keys(table)
+    # two that change the same rows lock them alike
+    ordered = sorted(rows, key=lambda row: tuple(str(row[key]) for key in keys))
     if connection.dialect.name == "postgresql":
         connection.execute(
             _change_from_json(table, names, tuple(same)), {"rows": json.dumps(ordered), **same}
@@ -92,9 +117,15 @@ def _from_json(table: Table, names: tuple[str, ...]) -> Insert:
 @lru_cache(maxsize=64)
 def _change_from_json(table: Table, names: tuple[str, ...], same: tuple[str, ...]) -> Update:
     given = _given(table, names)
-    new = {name: given.c[name] for name in names if name != "id"}
+    keys = _keys(table)
+    new = {name: given.c[name] for name in names if name not in keys}
     alike = {name: bindparam(name, type_=table.c[name].type) for name in same}
-    return update(table).where(table.c.id == given.c.id).values({**new, **alike})
+    here = [table.c[key] == given.c[key] for key in keys]
+    return update(table).where(*here).values({**new, **alike})
+
+
+def _keys(table: Table) -> tuple[str, ...]:
+    return tuple(column.name for column in table.primary_key)
 
 
 def _given(table: Table, names: tuple[str, ...]) -> TableValuedAlias:
@@ -107,7 +138,8 @@ def _given(table: Table, names: tuple[str, ...]) -> TableValuedAlias:
 def _change_for_sqlite(table: Table, names: tuple[str, ...]) -> tuple[str, tuple[str, ...]]:
     """Return the statement, and the columns in its order."""
     new: dict[str, Any] = {name: bindparam(f"b_{name}") for name in names}
-    made = update(table).where(table.c.id == new.pop("id")).values(new).compile(dialect=sqlite.dialect())
+    here = [table.c[key] == new.pop(key) for key in _keys(table)]
+    made = update(table).where(*here).values(new).compile(dialect=sqlite.dialect())
     return made.string, tuple(name.removeprefix("b_") for name in made.positiontup or ())
 
 

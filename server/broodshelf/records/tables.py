@@ -44,8 +44,17 @@ records = Table(
         postgresql_where=text("task_key IS NOT NULL"),
     ),
     Index("ix_records_kind", "household_id", "kind", "id"),
+    Index(
+        "uq_records_household",
+        "household_id",
+        unique=True,
+        sqlite_where=text("kind = 'household' AND NOT gone"),
+        postgresql_where=text("kind = 'household' AND NOT gone"),
+    ),
 )
 """Every record, its present fields as JSON, and for each field who set it last (``stamps``).
+
+A household has one record of itself.
 
 ``colony_id``, ``happened_ms``, ``topic`` (records/recent.py) and ``task_key`` repeat fields for the indexes.
 """
@@ -77,6 +86,13 @@ operations = Table(
     Column("verdict", String(10), nullable=False),
     Column("answer", Text, nullable=False),
     Column("received_ms", BigInteger, nullable=False),
+    Index(
+        "ix_operations_refused",
+        "household_id",
+        "received_ms",
+        sqlite_where=text("verdict = 'rejected'"),
+        postgresql_where=text("verdict = 'rejected'"),
+    ),
 )
 """The verdict on each operation, so that one sent twice gets its original answer."""
 

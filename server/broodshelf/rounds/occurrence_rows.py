@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import datetime as dt
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import fields
 from typing import Any, Final
 
 from sqlalchemy import Connection, bindparam, delete, insert, or_, select, update
 
 from ..records.ids import uuid7
-from ..records.many_rows import is_among
+from ..records.many_rows import are_among
 from .occurrences import Occurrence
 from .tables import occurrences
 
@@ -62,22 +62,27 @@ def add_occurrences(
         connection.execute(insert(occurrences), rows)
 
 
-def change_occurrences(connection: Connection, changed: Iterable[Occurrence]) -> None:
-    """Write occurrences that exist."""
-    rows = [{f"b_{name}": value for name, value in as_row(row).items()} for row in changed]
+def change_occurrences(connection: Connection, household_id: str, changed: Iterable[Occurrence]) -> None:
+    """Write a household's occurrences that exist."""
+    rows = [
+        {"b_household_id": household_id, **{f"b_{name}": value for name, value in as_row(row).items()}}
+        for row in changed
+    ]
     if rows:
         connection.execute(_CHANGE, rows)
 
 
-def tell_occurrences(connection: Connection, told: Iterable[Occurrence]) -> None:
-    """Write what telling changes of occurrences, one statement for all that fare alike."""
-    alike: dict[tuple[Any, ...], list[str]] = defaultdict(list)
-    for row in told:
-        alike[row.state, row.steps, row.told_ms, row.wake_ms].append(row.id)
-    for (state, steps, told_ms, wake_ms), ids in alike.items():
+def tell_occurrences(connection: Connection, told: Mapping[str, Iterable[Occurrence]]) -> None:
+    """Write what telling changes of occurrences, by household, one statement for all that fare alike."""
+    alike: dict[tuple[Any, ...], list[tuple[str, str]]] = defaultdict(list)
+    for household_id, rows in told.items():
+        for row in rows:
+            alike[row.state, row.steps, row.told_ms, row.wake_ms].append((household_id, row.id))
+    o = occurrences.c
+    for (state, steps, told_ms, wake_ms), keys in alike.items():
         connection.execute(
             update(occurrences)
-            .where(is_among(connection, occurrences.c.id, ids))
+            .where(are_among(connection, (o.household_id, o.id), keys))
             .values(state=state, steps=steps, told_ms=told_ms, wake_ms=wake_ms)
         )
 
@@ -94,13 +99,14 @@ def replace_waiting(
     old = {row.id: row for row in before if row.state == "waiting"}
     dropped = sorted(old.keys() - kept.keys())
     if dropped:
-        connection.execute(delete(occurrences).where(occurrences.c.id.in_(dropped)))
-    change_occurrences(connection, [row for row in kept.values() if row != old.get(row.id)])
+        o = occurrences.c
+        connection.execute(delete(occurrences).where(o.household_id == household_id, o.id.in_(dropped)))
+    change_occurrences(connection, household_id, [row for row in kept.values() if row != old.get(row.id)])
     add_occurrences(connection, household_id, [row for row in wanted if not row.id], now_ms)
 
 
 _CHANGE = (
     update(occurrences)
-    .where(occurrences.c.id == bindparam("b_id"))
+    .where(occurrences.c.household_id == bindparam("b_household_id"), occurrences.c.id == bindparam("b_id"))
     .values({name: bindparam(f"b_{name}") for name in _NAMES if name != "id"})
 )

@@ -188,7 +188,7 @@ def _rearrange(
             arranged, changed = [row for row in present if row.state == "waiting"], {}
         settled += changed.values()
         wanted += arranged
-    change_occurrences(connection, settled)
+    change_occurrences(connection, ledger.household_id, settled)
     before = [row for colony_rows in rows.values() for row in colony_rows]
     replace_waiting(connection, ledger.household_id, before, wanted, now_ms)
 

@@ -19,8 +19,8 @@ from ..records.database import metadata
 occurrences = Table(
     "occurrences",
     metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
     Column("id", String(36), primary_key=True),
-    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), nullable=False),
     Column("subject_kind", String(10), nullable=False),
     Column("subject_id", String(36), nullable=False),
     Column("need", String(20), nullable=False),

@@ -12,6 +12,7 @@ from ..nudges.subscriptions import forget_device
 from ..people import devices, households, pairing
 from ..people.actor import Actor
 from ..people.devices import Session
+from ..records.apart import enter, every_household
 from ..records.database import reading, writing
 from ..records.store import read_record
 from ..records.tables import households as households_table
@@ -28,7 +29,7 @@ def claim() -> Response:
     body = p.body()
     now = p.now_ms()
     p.count_try("claim")
-    with writing() as connection:
+    with every_household(), writing() as connection:
         household_id, person_id = households.claim(
             connection,
             body["code"],
@@ -54,7 +55,7 @@ def look_claim() -> Response:
     """Say whom a printed code lets back in, so that a known person is not asked for a name."""
     body = p.body()
     p.count_try("look")
-    with reading() as connection:
+    with every_household(), reading() as connection:
         return jsonify(person_name=households.whose(connection, body["code"], p.now_ms()))
 
 
@@ -100,7 +101,7 @@ def ask_pairing() -> Response:
 def collect_pairing() -> Response:
     """Sign the new phone in once a keeper has approved it."""
     body = p.body()
-    with writing() as connection:
+    with every_household(), writing() as connection:
         got = pairing.collect(connection, body["pairing_id"], body["collect_secret"], p.now_ms())
         if got is None:
             return jsonify(state="waiting")
@@ -200,8 +201,9 @@ def describe(actor: Actor) -> dict[str, Any]:
 
 def signed_in(session: Session) -> Response:
     """Answer a sign-in: who this phone now is, and the cookie."""
-    with reading() as connection:
+    with every_household(), reading() as connection:
         actor = devices.actor_of(connection, session.token, p.now_ms())
+    enter(actor.household_id)
     response = jsonify(describe(actor))
     response.set_cookie(
         p.cookie_name(),

@@ -10,6 +10,7 @@ from ..feed.memory import read_known, remember
 from ..feed.moves import follow
 from ..feed.render import render
 from ..feed.rounds import rounds_of
+from ..records.apart import enter, every_household
 from ..records.database import reading, writing
 from . import parts as p
 
@@ -38,17 +39,19 @@ def revoke() -> Response:
 def read(token: str) -> Response:
     """Serve a feed: the same bytes and the same strong ETag until something changes."""
     try:
-        with reading() as connection:
+        with every_household(), reading() as connection:
             feed = tokens.find_feed(connection, token, p.now_ms())
+        enter(feed.household_id)
+        with reading() as connection:
             name, found = rounds_of(connection, feed, p.now_ms())
-            before = read_known(connection, feed.id)
+            before = read_known(connection, feed)
     except NotFound:
         p.count_try("feed")
         raise
     rounds, known = follow(before, found, p.now_ms())
     if known != before:
         with writing() as connection:
-            rounds = remember(connection, feed.id, found, p.now_ms())
+            rounds = remember(connection, feed, found, p.now_ms())
     body = render(feed.id, name, p.parts().settings.public_url, rounds)
     response = Response(body, content_type="text/calendar; charset=utf-8")
     response.headers["Cache-Control"] = "private, no-cache"

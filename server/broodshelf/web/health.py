@@ -8,6 +8,7 @@ from flask import Blueprint, Response, jsonify
 
 from .. import __version__
 from ..nudges.runner import nudger_health
+from ..records.apart import every_household
 from ..records.database import reading
 from ..records.trouble import trouble_of
 from . import parts as p
@@ -19,9 +20,10 @@ blueprint = Blueprint("health", __name__)
 def healthz() -> tuple[Response, int]:
     """Answer 200 when the store takes what it is given and nudges go out in time, else 503, and 507 for a full disk."""
     nudger: dict[str, Any] = {}
-    found = p.parts().probe.look(p.now_ms())
+    with every_household():
+        found = p.parts().probe.look(p.now_ms())
     try:
-        with reading() as connection:
+        with every_household(), reading() as connection:
             nudger = nudger_health(connection, p.now_ms())
     except Exception as error:
         found = found or trouble_of(error)

@@ -9,6 +9,7 @@ from prometheus_client import CONTENT_TYPE_LATEST, generate_latest
 
 from ..errors import NotFound
 from ..nudges.runner import nudger_health
+from ..records.apart import every_household
 from ..records.database import reading
 from . import parts as p
 from .callers import came_through_a_proxy, is_this_machine
@@ -22,7 +23,7 @@ def metrics() -> Response:
     if not (_has_token() or _from_this_machine()):
         raise NotFound
     measures = p.parts().pusher.measures
-    with reading() as connection:
+    with every_household(), reading() as connection:
         health = nudger_health(connection, p.now_ms())
     measures.oldest_due.set(health["waiting_ms"] / 1000)
     measures.last_tick.set((health["last_tick_ms"] or 0) / 1000)

@@ -20,6 +20,7 @@ from ..people.devices import actor_of, mark_seen, seen_lately
 from ..people.ledger import Revocations
 from ..people.limits import MOST_A_MINUTE, refuse_beyond
 from ..people.limits import count_try as counted
+from ..records.apart import enter, every_household
 from ..records.database import reading, writing
 from ..records.epochs import Marks
 from ..records.json_text import read_json
@@ -89,14 +90,16 @@ def actor(*, after_the_pass: bool = False) -> Actor:
     those that take what was logged in its dates without a signal, and that let the phone leave.
     """
     if "actor" not in g:
-        with reading() as connection:
+        with every_household(), reading() as connection:
             found = actor_of(connection, request.cookies.get(cookie_name()), now_ms())
             lately = seen_lately(connection, found.household_id, found.device_id, now_ms())
+        enter(found.household_id)
         if not lately:
             with writing() as connection:
                 mark_seen(connection, found.household_id, found.device_id, now_ms())
         g.actor = found
     found = cast(Actor, g.actor)
+    enter(found.household_id)
     if found.window is not None and found.window.state == "ended" and not after_the_pass:
         raise NotAllowed(
             f"This pass ended on {found.window.ends_on}. What was logged until then is still taken.",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from flask import Blueprint, Response, jsonify
 
 from ..nudges import hearing, subscriptions
+from ..records.apart import every_household
 from ..records.database import reading, writing
 from . import parts as p
 
@@ -16,7 +17,7 @@ def subscribe() -> Response:
     """Remember where this phone listens."""
     actor, pusher = p.actor(), p.parts().pusher
     body = p.json_body()
-    with writing() as connection:
+    with every_household(), writing() as connection:  # an address may be another household's
         made = subscriptions.subscribe(connection, actor, body, pusher.hosts, pusher.key.key_id, p.now_ms())
     return jsonify(made)
 
@@ -43,7 +44,7 @@ def test() -> Response:
 def acknowledge() -> Response:
     """Note that a phone's worker got a message; the id is the secret."""
     body = p.body()
-    with writing() as connection:
+    with every_household(), writing() as connection:
         subscriptions.acknowledge(connection, body["delivery_id"], body["shown"], p.now_ms())
     return jsonify({})
 
