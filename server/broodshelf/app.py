@@ -21,6 +21,7 @@ from .nudges.sender import Sender, WebPushSender
 from .nudges.subscriptions import anybody_listens, listen_with_other_key
 from .people.ledger import Revocations, apply_revocations
 from .records import database
+from .records.data_folder import make_private
 from .records.epochs import Marks, notice_restores
 from .records.photo_files import PhotoFiles
 from .settings import Settings
@@ -63,7 +64,7 @@ def create_app(
     ``hosts`` and ``sender`` replace the policy of push hosts and the sender; tests pass ones that stay on
     this machine. No setting reaches them.
     """
-    settings.data.mkdir(parents=True, exist_ok=True)
+    make_private(settings.data)
     app = Flask("broodshelf", static_folder=None)
     app.config["SQLALCHEMY_DATABASE_URI"] = settings.database_url
     database.prepare(app)

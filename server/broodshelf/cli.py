@@ -15,6 +15,7 @@ import segno
 from flask import Flask
 from prometheus_client import start_http_server
 from sqlalchemy import select
+from sqlalchemy.exc import SQLAlchemyError
 
 from . import __version__
 from .app import create_app, create_nudger, system_clock
@@ -30,12 +31,14 @@ from .records.database import db, reading, writing
 from .records.epochs import Marks, start_epoch
 from .records.store import read_kind
 from .records.tables import households
+from .records.trouble import trouble_of
 from .settings import Settings, from_environment
 from .web.listening import listen
 
 
 def main(arguments: list[str] | None = None) -> int:
     """Run a command; return the exit status."""
+    os.umask(0o077)  # whatever this program writes is its owner's only, also where no unit says so
     parser = argparse.ArgumentParser(prog="broodshelf", description="Care for a shelf of ant colonies.")
     parser.add_argument("--version", action="version", version=__version__)
     commands = parser.add_subparsers(dest="command", required=True)
@@ -70,6 +73,21 @@ def main(arguments: list[str] | None = None) -> int:
     except BroodshelfError as error:
         print(f"broodshelf: {error}", file=sys.stderr)
         return 2
+    except (SQLAlchemyError, sqlite3.Error, OSError) as error:
+        print(f"broodshelf: {_said_plainly(error)}", file=sys.stderr)
+        return 2
+
+
+def _said_plainly(error: Exception) -> str:
+    """Return a sentence for what a database or a disk cannot do."""
+    trouble = trouble_of(error)
+    if trouble is not None and trouble.problem_code == "database_damaged":
+        return "The database is damaged. Keep its file, then put a backup in its place: 'broodshelf restore FILE'."
+    if trouble is not None:
+        return str(trouble)
+    if isinstance(error, OSError):
+        return f"{error.strerror or type(error).__name__}: {error.filename or 'a file or a port'}."
+    return f"The database cannot be used ({type(error).__name__}); 'broodshelf doctor' looks at it."
 
 
 def serve(settings: Settings) -> int:
@@ -118,7 +136,10 @@ def pair(settings: Settings) -> int:
             return 1
         for household in found:
             people = read_kind(connection, household.id, "person")
-            keeper = next(person for person in people if person.values.get("role") == "keeper")
+            keeper = next((person for person in people if person.values.get("role") == "keeper"), None)
+            if keeper is None:
+                print(f"The household {household.id} has no keeper; restore a backup from when it had one.")
+                continue
             code = make_claim_code(connection, system_clock(), household.id, keeper.id)
             print(f"For {keeper.values['name']}:")
             _print_link(settings, code)

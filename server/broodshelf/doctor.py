@@ -25,7 +25,11 @@ from .nudges.mail import MailSender
 from .nudges.runner import nudger_health
 from .nudges.subscriptions import anybody_listens, listen_with_other_key
 from .people.households import count_households
+from .people.ledger import Revocations
 from .records import database
+from .records.data_folder import set_aside_before
+from .records.epochs import Marks
+from .records.trouble import trouble_of
 from .settings import Settings
 
 LOW_DISK_BYTES: Final = 200 * 1024 * 1024
@@ -48,6 +52,7 @@ def examine(settings: Settings, now_ms: int) -> list[Finding]:
     """Return every finding. Reads only: no key, folder, table or row is made."""
     return [
         *_folder(settings),
+        *_damage(settings),
         *_database(settings, now_ms),
         *_mail(settings),
         *_address(settings, now_ms),
@@ -68,6 +73,27 @@ def _folder(settings: Settings) -> Iterator[Finding]:
     yield Finding(level, "disk", f"{free // (1024 * 1024)} MiB are free; a full disk refuses logs")
 
 
+def _damage(settings: Settings) -> Iterator[Finding]:
+    """Name each file beside the database that is damaged now, or that a start set aside because it was."""
+    data = settings.data
+    lines = Revocations(data / "revoked.jsonl").unreadable()
+    if lines:
+        words = (
+            f"{lines} lines of {data / 'revoked.jsonl'} cannot be read; the next start keeps a copy and all that can "
+            "be read. Before you restore an older backup, put the file back from the newest one"
+        )
+        yield Finding("bad", "revoked phones and passes", words)
+    marks = Marks(data / "marks")
+    for path in sorted(marks.folder.glob("*.json")) if marks.folder.is_dir() else ():
+        if marks.read(path.stem) is None:
+            yield Finding(
+                "look", "marks", f"{path} cannot be read; at the next start its phones get everything anew"
+            )
+    for path in set_aside_before(data) if data.is_dir() else ():
+        words = f"{path} was damaged and set aside; look at it, keep it or take it away"
+        yield Finding("look", "set aside", words)
+
+
 def _database(settings: Settings, now_ms: int) -> Iterator[Finding]:
     if settings.database_url.startswith("sqlite:///") and not (
         settings.data.is_dir() and _file_is_there(settings)
@@ -81,7 +107,11 @@ def _database(settings: Settings, now_ms: int) -> Iterator[Finding]:
         try:
             yield from _tables(settings, now_ms)
         except SQLAlchemyError as error:
-            yield Finding("bad", "database", f"it does not answer: {type(error).__name__}; is it running?")
+            trouble = trouble_of(error)
+            words = f"it does not answer: {type(error).__name__}; is it running?"
+            if trouble is not None and trouble.problem_code == "database_damaged":
+                words = f"it is damaged ({settings.data}): keep the file, then restore a backup"
+            yield Finding("bad", "database", words)
         finally:
             database.db.engine.dispose()
 
@@ -123,6 +153,12 @@ def _is_sqlite(settings: Settings) -> bool:
 def _key(settings: Settings, connection: Connection, *, in_use: bool) -> Finding:
     if not in_use and not (settings.data / vapid.FILE_NAME).exists():
         return Finding("look", "push key", "there is none yet; the first start makes it")
+    path = settings.data / vapid.FILE_NAME
+    if path.exists() and vapid.read_key(path) is None:
+        words = f"{vapid.FILE_NAME} does not hold a P-256 key in PEM; put the old one back from the backup"
+        return Finding(
+            "bad", "push key", f"{words}, or the next start makes a new one, which no phone hears yet"
+        )
     try:
         key = vapid.load_or_make(settings.data, in_use=True)
     except BadSetting as error:

@@ -53,9 +53,11 @@ def test_a_key_that_others_can_read_stops_the_start(tmp_path):
         load_or_make(tmp_path, in_use=True)
 
 
-def test_a_file_that_holds_no_key_stops_the_start(tmp_path):
+def test_a_file_that_holds_no_key_is_kept_aside_and_replaced_loudly(tmp_path, caplog):
     (tmp_path / FILE_NAME).write_text("not a key")
     (tmp_path / FILE_NAME).chmod(0o600)
+    made = load_or_make(tmp_path, in_use=True)
 
-    with pytest.raises(BadSetting, match="P-256"):
-        load_or_make(tmp_path, in_use=True)
+    assert load_or_make(tmp_path, in_use=True).public == made.public
+    assert (tmp_path / f"{FILE_NAME}.damaged-1").read_text() == "not a key"
+    assert "phones hear nothing until the app is opened" in caplog.text

@@ -11,9 +11,12 @@ from __future__ import annotations
 import os
 import secrets
 from collections.abc import Collection
+from contextlib import suppress
 from pathlib import Path
 from threading import Lock
 from typing import Final
+
+from ..records.data_folder import make_folder
 
 FOLDER: Final = "taken"
 LINES_PER_FILE: Final = 20_000
@@ -26,7 +29,7 @@ class Journal:
 
     def __init__(self, data: Path) -> None:
         self._folder = data / FOLDER
-        self._folder.mkdir(parents=True, exist_ok=True)
+        make_folder(self._folder)
         self._file: int | None = None
         self._lines = 0
         self._lock = Lock()
@@ -43,15 +46,19 @@ class Journal:
         """Return which of these messages any process of this machine has seen taken."""
         found: set[str] = set()
         if delivery_ids:
+            asked = {each.encode(): each for each in delivery_ids}
             for path in self._folder.iterdir():
-                found |= set(delivery_ids) & set(_read(path).split())
+                found |= {asked[line] for line in asked.keys() & set(_read(path).split())}
         return found
 
     def tidy(self, now_ms: int) -> None:
         """Forget files that nobody has written to for a day."""
         for path in self._folder.iterdir():
-            if now_ms - path.stat().st_mtime * 1000 > KEPT_MS:
-                path.unlink(missing_ok=True)
+            with suppress(
+                FileNotFoundError, IsADirectoryError, PermissionError
+            ):  # gone already, or none of ours
+                if now_ms - path.stat().st_mtime * 1000 > KEPT_MS:
+                    path.unlink()
 
     def close(self) -> None:
         """Let go of the file; what it says stays."""
@@ -68,8 +75,12 @@ class Journal:
         return os.open(path, os.O_WRONLY | os.O_CREAT | os.O_APPEND, 0o600)
 
 
-def _read(path: Path) -> str:
+def _read(path: Path) -> bytes:
+    """Return what a file holds; nothing for one that another process tidied up this moment, or that is none of ours.
+
+    A line that was damaged is no message's id, so at worst a message is sent again.
+    """
     try:
-        return path.read_text()
-    except FileNotFoundError:  # another process tidied it up this moment
-        return ""
+        return path.read_bytes()
+    except OSError:
+        return b""

@@ -13,11 +13,13 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Final
 
+from cryptography.exceptions import UnsupportedAlgorithm
 from cryptography.hazmat.primitives import serialization
 from cryptography.hazmat.primitives.asymmetric import ec
 from py_vapid import Vapid02
 
 from ..errors import BadSetting
+from ..records.data_folder import set_aside
 
 FILE_NAME: Final = "vapid.pem"
 TOKEN_LASTS_S: Final = 12 * 3600
@@ -47,7 +49,8 @@ class VapidKey:
 def load_or_make(data: Path, *, in_use: bool) -> VapidKey:
     """Return the key of a data folder, making it on first use. ``in_use``: phones have subscribed with one.
 
-    Raises ``BadSetting`` when the file is missing though in use, readable by others, or not a key.
+    One that is damaged is set aside and replaced: a server that does not start would silence every phone, too, and
+    stop everything else. Raises ``BadSetting`` when the file is missing though in use, or readable by others.
     """
     path = data / FILE_NAME
     if not path.exists():
@@ -60,16 +63,30 @@ def load_or_make(data: Path, *, in_use: bool) -> VapidKey:
         _make(path)
     if path.stat().st_mode & 0o077:
         raise BadSetting("BROODSHELF_DATA", str(data), f"others can read {FILE_NAME}; run chmod 600 on it")
-    try:
-        private = serialization.load_pem_private_key(path.read_bytes(), None)
-    except ValueError:
-        private = None
-    if not isinstance(private, ec.EllipticCurvePrivateKey) or not isinstance(private.curve, ec.SECP256R1):
+    private = read_key(path)
+    if private is None:
+        set_aside(
+            path,
+            "the push key; phones hear nothing until the app is opened on them, or the old one is put back",
+        )
+        _make(path)
+        private = read_key(path)
+    if private is None:
         raise BadSetting("BROODSHELF_DATA", str(data), f"{FILE_NAME} does not hold a P-256 key in PEM")
     point = private.public_key().public_bytes(
         serialization.Encoding.X962, serialization.PublicFormat.UncompressedPoint
     )
     return VapidKey(private, urlsafe_b64encode(point).rstrip(b"=").decode())
+
+
+def read_key(path: Path) -> ec.EllipticCurvePrivateKey | None:
+    """Return the key in a file, or None where it holds no P-256 key in PEM."""
+    try:
+        private = serialization.load_pem_private_key(path.read_bytes(), None)
+    except (ValueError, TypeError, OSError, UnsupportedAlgorithm):
+        return None
+    right = isinstance(private, ec.EllipticCurvePrivateKey) and isinstance(private.curve, ec.SECP256R1)
+    return private if isinstance(private, ec.EllipticCurvePrivateKey) and right else None
 
 
 def _make(path: Path) -> None:

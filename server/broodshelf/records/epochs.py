@@ -15,6 +15,7 @@ from pathlib import Path
 
 from sqlalchemy import Connection, select, update
 
+from .data_folder import make_folder, set_aside
 from .ids import uuid7
 from .tables import households
 
@@ -33,7 +34,7 @@ class Marks:
         known = self.read(household_id)
         if known is not None and known[1] == epoch and known[0] >= rev:
             return
-        self.folder.mkdir(parents=True, exist_ok=True)
+        make_folder(self.folder)
         write_whole(self.folder / f"{household_id}.json", json.dumps({"rev": rev, "epoch": epoch}))
 
     def read(self, household_id: str) -> tuple[int, str] | None:
@@ -41,16 +42,31 @@ class Marks:
         try:
             noted = json.loads((self.folder / f"{household_id}.json").read_text("utf-8"))
             return int(noted["rev"]), str(noted["epoch"])
-        except (OSError, ValueError, KeyError, TypeError):
+        except (OSError, ValueError, KeyError, TypeError, RecursionError, OverflowError):
             return None
+
+    def clear(self, household_id: str) -> bool:
+        """Set a note aside that is there and cannot be read; say whether there was one."""
+        path = self.folder / f"{household_id}.json"
+        if self.read(household_id) is not None or not path.exists():
+            return False
+        set_aside(
+            path, "the note of how far a household was; its phones get everything anew, which loses nothing"
+        )
+        return True
 
 
 def notice_restores(connection: Connection, marks: Marks, now_ms: int) -> list[str]:
-    """Give a new epoch to every household that stands behind its note; return their ids."""
+    """Give a new epoch to every household that stands behind its note, or whose note is lost; return their ids.
+
+    Without its note nobody can say whether the database was put back. A new epoch is right either way: phones offer
+    what the server lacks and get the rest again.
+    """
     restored = []
     for household_id, rev in connection.execute(select(households.c.id, households.c.rev)).all():
+        lost = marks.clear(household_id)
         noted = marks.read(household_id)
-        if noted is not None and noted[0] > rev:
+        if lost or (noted is not None and noted[0] > rev):
             start_epoch(connection, marks, household_id, now_ms)
             restored.append(household_id)
     return restored

@@ -17,7 +17,7 @@ from sqlalchemy import Connection
 from ..errors import BadRequest, StoreFull, TooLarge
 from .drawing import Drawing
 from .store import read_kind
-from .types import is_sha256
+from .types import is_sha256, is_uuid
 
 MOST_BYTES: Final = 300_000
 HOUSEHOLD_BYTES: Final = 1_000_000_000
@@ -64,10 +64,12 @@ class PhotoFiles:
         oldest_s = now_ms / 1000 - KEPT_DAYS * 86_400
         swept = 0
         for folder in self._folder.iterdir() if self._folder.is_dir() else ():
+            if not is_uuid(folder.name) or not folder.is_dir():
+                continue  # none of ours: whoever put it there may take it away
             rows = read_kind(connection, folder.name, "photo", gone=True)
             named = {row.values.get("sha256") for row in rows}
             for file in folder.iterdir():
-                if file.stem not in named and file.stat().st_mtime < oldest_s:
+                if is_sha256(file.stem) and file.stem not in named and file.stat().st_mtime < oldest_s:
                     file.unlink(missing_ok=True)
                     swept += 1
         return swept

@@ -11,10 +11,12 @@ import os
 import re
 import tempfile
 import zipfile
+import zlib
 from datetime import timedelta
 from pathlib import Path
 from typing import Final
 
+from ..records.data_folder import make_folder, set_aside
 from .shell import File, Shell, make_file
 
 KEPT_DAYS: Final = 30
@@ -29,14 +31,16 @@ class PastBuilds:
 
     def keep(self, shell: Shell, now_ms: int) -> None:
         """Keep the present build and forget those that were last started over a month ago."""
-        self._folder.mkdir(parents=True, exist_ok=True)
+        make_folder(self._folder)
         kept = self._archive(shell.build)
+        if kept.exists() and not _is_sound(kept):
+            set_aside(kept, "the files of this build; they are written anew")
         if not kept.exists():
             _write_whole(kept, shell)
         os.utime(kept, (now_ms / 1000, now_ms / 1000))
         oldest_s = now_ms / 1000 - timedelta(days=KEPT_DAYS).total_seconds()
         for archive in self._folder.glob("*.zip"):
-            if archive.stat().st_mtime < oldest_s:
+            if archive.is_file() and archive.stat().st_mtime < oldest_s:
                 archive.unlink(missing_ok=True)
 
     def find(self, build: str, name: str) -> File | None:
@@ -46,11 +50,23 @@ class PastBuilds:
         try:
             with zipfile.ZipFile(self._archive(build)) as archive:
                 return make_file(name, archive.read(name))
-        except (FileNotFoundError, KeyError, zipfile.BadZipFile):
+        except (OSError, KeyError, *_DAMAGE):
             return None
 
     def _archive(self, build: str) -> Path:
         return self._folder / f"{build}.zip"
+
+
+_DAMAGE: Final = (zipfile.BadZipFile, zlib.error, EOFError, ValueError, RuntimeError)
+"""What zipfile raises over an archive that is not as it was written."""
+
+
+def _is_sound(path: Path) -> bool:
+    try:
+        with zipfile.ZipFile(path) as archive:
+            return archive.testzip() is None
+    except (OSError, *_DAMAGE):
+        return False
 
 
 def _write_whole(path: Path, shell: Shell) -> None:
