@@ -6,8 +6,25 @@ import { unsent } from '../signals/rows.js';
 import { saving } from '../signals/saving.js';
 import { session } from '../signals/session.js';
 import { t } from '../text/en.js';
-import { Lazy } from './lazy.js';
+import { lazy } from '../components/lazy.js';
 import { RoundScreen } from './round.js';
+
+const AtScreen = lazy(() => import('./at.js'), 'AtScreen');
+const AttentionScreen = lazy(() => import('./attention.js'), 'AttentionScreen');
+const ColonyScreen = lazy(() => import('./colony.js'), 'ColonyScreen');
+const GoneScreen = lazy(() => import('./past.js'), 'GoneScreen');
+const HandOverScreen = lazy(() => import('./handover.js'), 'HandOverScreen');
+const LabelsScreen = lazy(() => import('./labels.js'), 'LabelsScreen');
+const LarderScreen = lazy(() => import('./larder.js'), 'LarderScreen');
+const LookScreen = lazy(() => import('./look.js'), 'LookScreen');
+const PaperScreen = lazy(() => import('./paper.js'), 'PaperScreen');
+const PlacesScreen = lazy(() => import('./places.js'), 'PlacesScreen');
+const ReckonScreen = lazy(() => import('./reckon.js'), 'ReckonScreen');
+const SettingsScreen = lazy(() => import('./settings.js'), 'SettingsScreen');
+const ShelfScreen = lazy(() => import('./shelf.js'), 'ShelfScreen');
+const StandInScreen = lazy(() => import('./standin.js'), 'StandInScreen');
+const StartScreen = lazy(() => import('./start.js'), 'StartScreen');
+const WelcomeScreen = lazy(() => import('./welcome.js'), 'WelcomeScreen');
 
 export function App() {
   const me = session.value;
@@ -15,7 +32,7 @@ export function App() {
   if (me === undefined) return null;
   if (me === null || ['claim', 'pass', 'join'].includes(name)) {
     return html`
-      <${Lazy} from="start" name="StartScreen" />
+      <${StartScreen} />
     `;
   }
   const stand_in = me.role === 'stand_in';
@@ -35,80 +52,71 @@ export function App() {
   `;
 }
 
+/** What stands at each address of a keeper's. @type {Record<string, (id: string) => any>} */
+const KEEPERS = {
+  approve: (code) => html`
+    <${SettingsScreen} code=${code} />
+  `,
+  at: (code) => html`
+    <${AtScreen} code=${code} key=${code} />
+  `,
+  attention: () => html`
+    <${AttentionScreen} />
+  `,
+  colony: (id) => html`
+    <${ColonyScreen} id=${id} key=${id} />
+  `,
+  gone: () => html`
+    <${GoneScreen} />
+  `,
+  handover: () => html`
+    <${HandOverScreen} />
+  `,
+  labels: () => html`
+    <${LabelsScreen} />
+  `,
+  larder: () => html`
+    <${LarderScreen} />
+  `,
+  look: () => html`
+    <${LookScreen} />
+  `,
+  paper: (id) => html`
+    <${PaperScreen} id=${id} key=${id} />
+  `,
+  places: () => html`
+    <${PlacesScreen} />
+  `,
+  reckon: (code) => html`
+    <${ReckonScreen} code=${code} />
+  `,
+  round: () => html`
+    <${RoundScreen} />
+  `,
+  settings: () => html`
+    <${SettingsScreen} code="" />
+  `,
+  shelf: () => html`
+    <${ShelfScreen} />
+  `,
+  welcome: (id) => html`
+    <${WelcomeScreen} id=${id} />
+  `,
+};
+/** And of a stand-in's. @type {Record<string, () => any>} */
+const STAND_INS = {
+  attention: () => html`
+    <${AttentionScreen} />
+  `,
+  round: () => html`
+    <${StandInScreen} />
+  `,
+};
+
 /** @param {string} name @param {string} id @param {boolean} stand_in */
 function screen(name, id, stand_in) {
-  if (stand_in) {
-    return name === 'attention'
-      ? html`
-          <${Lazy} from="attention" name="AttentionScreen" />
-        `
-      : html`
-          <${Lazy} from="standin" name="StandInScreen" />
-        `;
-  }
-  switch (name) {
-    case 'shelf':
-      return html`
-        <${Lazy} from="shelf" name="ShelfScreen" />
-      `;
-    case 'colony':
-      return html`
-        <${Lazy} from="colony" name="ColonyScreen" props=${{ id }} key=${id} />
-      `;
-    case 'larder':
-      return html`
-        <${Lazy} from="larder" name="LarderScreen" />
-      `;
-    case 'reckon':
-      return html`
-        <${Lazy} from="reckon" name="ReckonScreen" props=${{ code: id }} />
-      `;
-    case 'handover':
-      return html`
-        <${Lazy} from="handover" name="HandOverScreen" />
-      `;
-    case 'settings':
-    case 'approve':
-      return html`
-        <${Lazy} from="settings" name="SettingsScreen" props=${{ code: name === 'approve' ? id : '' }} />
-      `;
-    case 'labels':
-      return html`
-        <${Lazy} from="labels" name="LabelsScreen" />
-      `;
-    case 'at':
-      return html`
-        <${Lazy} from="at" name="AtScreen" props=${{ code: id }} key=${id} />
-      `;
-    case 'paper':
-      return html`
-        <${Lazy} from="paper" name="PaperScreen" props=${{ id }} key=${id} />
-      `;
-    case 'welcome':
-      return html`
-        <${Lazy} from="welcome" name="WelcomeScreen" props=${{ id }} />
-      `;
-    case 'places':
-      return html`
-        <${Lazy} from="places" name="PlacesScreen" />
-      `;
-    case 'gone':
-      return html`
-        <${Lazy} from="past" name="GoneScreen" />
-      `;
-    case 'look':
-      return html`
-        <${Lazy} from="look" name="LookScreen" />
-      `;
-    case 'attention':
-      return html`
-        <${Lazy} from="attention" name="AttentionScreen" />
-      `;
-    default:
-      return html`
-        <${RoundScreen} />
-      `;
-  }
+  const screens = stand_in ? STAND_INS : KEEPERS;
+  return (screens[name] ?? screens.round)?.(id);
 }
 
 function Top() {

@@ -8,7 +8,7 @@ import { go } from '../signals/route.js';
 import { rows } from '../signals/rows.js';
 import { l } from '../text/en-labels.js';
 import { LogSheet } from './log.js';
-import { coloniesInOrder } from './shelf.js';
+import { coloniesInOrder } from '../components/colonies.js';
 
 /** @param {{code: string}} props */
 export function AtScreen({ code }) {

@@ -16,10 +16,14 @@ import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { ColonyForm } from './colony-form.js';
 import { Diary } from './diary.js';
-import { Lazy } from './lazy.js';
+import { lazy } from '../components/lazy.js';
 import { LogSheet } from './log.js';
 import { Plan } from './plan.js';
-import { speciesOf } from './shelf.js';
+import { speciesOf } from '../components/colonies.js';
+
+const Charts = lazy(() => import('./charts.js'), 'Charts');
+const Past = lazy(() => import('./past.js'), 'Past');
+const Tasting = lazy(() => import('./tasting.js'), 'Tasting');
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
 
@@ -112,7 +116,7 @@ export function ColonyScreen({ id }) {
       ${
         charts &&
         html`
-          <${Lazy} from="charts" name="Charts" props=${{ colony }} />
+          <${Charts} colony=${colony} />
         `
       }
     </details>
@@ -121,7 +125,7 @@ export function ColonyScreen({ id }) {
       ${
         tasting &&
         html`
-          <${Lazy} from="tasting" name="Tasting" props=${{ colony }} />
+          <${Tasting} colony=${colony} />
         `
       }
     </details>
@@ -138,7 +142,7 @@ export function ColonyScreen({ id }) {
       sheet === 'past'
         ? html`
             <${Sheet} title=${`${m.past.title}: ${v.name}`} onClose=${() => setSheet('')}>
-              <${Lazy} from="past" name="Past" props=${{ row: colony }} />
+              <${Past} row=${colony} />
             </${Sheet}>
           `
         : sheet &&

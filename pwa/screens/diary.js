@@ -13,7 +13,9 @@ import { now, today } from '../signals/clock.js';
 import { outbox, rows, stored } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
-import { Lazy } from './lazy.js';
+import { lazy } from '../components/lazy.js';
+
+const Past = lazy(() => import('./past.js'), 'Past');
 
 /**
  * @typedef {import('../care/overlay.js').ShownRow} ShownRow
@@ -207,7 +209,7 @@ function Page({ colonyId, fits, stays, before, end, onRead }) {
         open &&
         html`
           <${Sheet} title=${eventInWords(open)} onClose=${() => setOpened('')}>
-            <${Lazy} from="past" name="Past" props=${{ row: open }} />
+            <${Past} row=${open} />
           </${Sheet}>
         `
       }

@@ -13,7 +13,7 @@ import { catalogue, events, rows, rowsOf } from '../signals/rows.js';
 import { syncNow } from '../signals/sync.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
-import { coloniesInOrder } from './shelf.js';
+import { coloniesInOrder } from '../components/colonies.js';
 import { StandInView } from './standin.js';
 import { Holiday } from './holiday.js';
 

@@ -4,7 +4,7 @@ import { html, Icon } from '../components/html.js';
 import { ManyChoice, useAttempt } from '../components/parts.js';
 import { shortCode } from '../care/short-code.js';
 import { l } from '../text/en-labels.js';
-import { coloniesInOrder, speciesOf } from './shelf.js';
+import { coloniesInOrder, speciesOf } from '../components/colonies.js';
 
 const CODE_LOOK = { ecc: 'medium', border: 1 };
 

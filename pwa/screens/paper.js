@@ -7,7 +7,7 @@ import { useHistory, useKind } from '../signals/history.js';
 import { now } from '../signals/clock.js';
 import { gaugesOf, planOf, rows } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
-import { speciesOf } from './shelf.js';
+import { speciesOf } from '../components/colonies.js';
 
 const MOST_EVENTS = 200;
 

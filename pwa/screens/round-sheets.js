@@ -11,7 +11,7 @@ import { planOf, rowsOf } from '../signals/rows.js';
 import { session } from '../signals/session.js';
 import { runningTasting } from '../signals/tastings.js';
 import { t } from '../text/en.js';
-import { taskTitle } from './round.js';
+import { taskTitle } from '../components/task.js';
 
 const HOUR_MS = 3_600_000;
 const EVENING = '18:30';

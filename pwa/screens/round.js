@@ -1,32 +1,22 @@
 // The round: what is due now, later today and next, how far it has come, and what was done. Each task has its tube,
 // what to do in real units, why, and one tap to log it as suggested.
-import { useRef, useState } from 'preact/hooks';
-import { asksForCount } from '../care/round.js';
+import { useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
-import {
-  capital,
-  Cautions,
-  eventInWords,
-  nameOf,
-  portionInWords,
-  timeOfDay,
-  Why,
-  todoInWords,
-  wordFor,
-} from '../components/in-words.js';
+import { eventInWords, nameOf, timeOfDay } from '../components/in-words.js';
 import { Empty, SaveState } from '../components/states.js';
-import { dueInWords, LyingTube, Tube } from '../components/tube.js';
-import { logAsSuggested, resolve, voidLog } from '../signals/actions.js';
+import { LyingTube } from '../components/tube.js';
+import { logAsSuggested, voidLog } from '../signals/actions.js';
 import { route } from '../signals/route.js';
 import { round, rows, rowsOf } from '../signals/rows.js';
 import { t } from '../text/en.js';
-import { Lazy } from './lazy.js';
+import { lazy } from '../components/lazy.js';
+import { CompactTask, Task } from '../components/task.js';
+
+const LogSheet = lazy(() => import('./log.js'), 'LogSheet');
+const LaterSheet = lazy(() => import('./round-sheets.js'), 'LaterSheet');
+const ManySheet = lazy(() => import('./round-sheets.js'), 'ManySheet');
 
 const PART_OF_A_ROUND = ['feeding', 'check', 'water'];
-/** How far a swipe goes, and what is only a slip of the finger. */
-const FAR_PX = 110;
-const SLIP_PX = 12;
-
 export function RoundScreen() {
   const { items, done } = round.value;
   const [sheet, setSheet] = useState(/** @type {{what: string, item?: any} | null} */ (null));
@@ -110,23 +100,19 @@ export function RoundScreen() {
     ${
       sheet?.what === 'log' &&
       html`
-        <${Lazy}
-          from="log"
-          name="LogSheet"
-          props=${{ colonyId: sheet.item.colony_id, need: sheet.item.need, item: sheet.item, onClose: close }}
-        />
+        <${LogSheet} colonyId=${sheet.item.colony_id} need=${sheet.item.need} item=${sheet.item} onClose=${close} />
       `
     }
     ${
       sheet?.what === 'later' &&
       html`
-        <${Lazy} from="round_sheets" name="LaterSheet" props=${{ item: sheet.item, onClose: close }} />
+        <${LaterSheet} item=${sheet.item} onClose=${close} />
       `
     }
     ${
       sheet?.what === 'many' &&
       html`
-        <${Lazy} from="round_sheets" name="ManySheet" props=${{ onClose: close }} />
+        <${ManySheet} onClose=${close} />
       `
     }
   `;
@@ -183,213 +169,4 @@ function Done({ row }) {
       </button>
     </li>
   `;
-}
-
-/** @param {import('../care/round.js').Item} item @returns {string} what to do */
-export function taskTitle(item) {
-  if (isFault(item)) return capital(wordFor('fault', item.reasons[0]?.args.fault ?? item.reasons[0]?.code));
-  return item.portion ? portionInWords(item.portion) : todoInWords(item);
-}
-
-/** What the first button says: what one does, where that is not simply 'done'. @param {any} suggested */
-function doneInWords(suggested) {
-  if (suggested.kind === 'check' && suggested.set.need === 'room') return t.round.not_moved;
-  if (suggested.kind !== 'move') return t.round.done_short;
-  return suggested.set.how === 'offered' ? t.round.offered : t.round.moved;
-}
-
-/** @param {import('../care/round.js').Item} item */
-const isFault = (item) => item.key.includes('/fault:');
-
-/**
- * What is due in the next days, in one line: looked at more than done, so its tick is small.
- * @param {{item: import('../care/round.js').Item}} props
- */
-export function CompactTask({ item }) {
-  const title = taskTitle(item);
-  return html`
-    <article class="task compact">
-      <${Side} item=${item} />
-      <${Head} item=${item} title=${title} />
-      ${
-        item.suggested &&
-        html`
-          <button
-            type="button"
-            class="button"
-            aria-label=${`${t.round.as_suggested}: ${nameOf(item.colony_id)}, ${title}`}
-            onClick=${() => logAsSuggested([item])}
-          >
-            <${Icon} name="done" />
-          </button>
-        `
-      }
-    </article>
-  `;
-}
-
-/** @param {{item: import('../care/round.js').Item}} props */
-const Side = ({ item }) => html`
-  <div class="side">
-    ${
-      item.gauge
-        ? html`
-            <${Tube} gauge=${item.gauge} small />
-          `
-        : html`
-            <span class=${`badge ${isFault(item) ? 'warn' : ''}`}>
-              <${Icon} name=${isFault(item) ? 'fault' : item.need} />
-            </span>
-          `
-    }
-  </div>
-`;
-
-/** @param {{item: import('../care/round.js').Item, title: string}} props */
-function Head({ item, title }) {
-  const number = rows.value.get(item.colony_id)?.set.number;
-  return html`
-    <a class="open" href=${`#/colony/${item.colony_id}`}>
-      <span class="eyebrow">
-        <strong>${number ? `${number} · ` : ''}${nameOf(item.colony_id)}</strong>
-        ${' '}
-        <span>${wordFor('need', item.need)}</span>
-        <span class=${item.group === 'now' ? 'due-now' : ''}>
-          ${item.urgent ? t.round.urgent : dueInWords(item.due_at_ms)}
-        </span>
-      </span>
-      <span class="lead">${title}</span>
-    </a>
-  `;
-}
-
-/**
- * @param {{item: import('../care/round.js').Item, onOther: (item: any) => void, onLater?: (item: any) => void}} props
- */
-export function Task({ item, onOther, onLater }) {
-  const fault = isFault(item);
-  const title = taskTitle(item);
-  const done = item.suggested && doneInWords(item.suggested);
-  const done_aloud = done === t.round.done_short ? t.round.as_suggested : done;
-  const swipe = useSwipe(item.suggested ? () => void logAsSuggested([item]) : null);
-  const asks = asksForCount(item);
-  const other = asks ? t.round.count : t.round.other;
-  const changes = item.need === 'rest' && !item.suggested; // a rest is put right in the colony itself
-  return html`
-    <article class=${`task ${item.urgent ? 'urgent' : ''}`} ...${swipe}>
-      <${Side} item=${item} />
-      <${Head} item=${item} title=${title} />
-      <div class="more">
-        ${
-          fault
-            ? html`
-                <div class="steps"><${Why} items=${item.reasons} open /></div>
-              `
-            : html`
-                <${Why} items=${item.reasons} />
-              `
-        }
-        <${Cautions} items=${item.cautions} />
-      </div>
-      <div class="actions">
-        ${
-          item.suggested &&
-          html`
-            <button
-              type="button"
-              class="button main"
-              aria-label=${`${done_aloud}: ${nameOf(item.colony_id)}, ${title}`}
-              onClick=${() => logAsSuggested([item])}
-            >
-              <${Icon} name="done" />
-              ${done}
-            </button>
-          `
-        }
-        ${
-          fault &&
-          html`
-            <button type="button" class="button main" onClick=${() => resolve(item.key.split('fault:')[1] ?? '')}>
-              ${t.round.resolved}
-            </button>
-          `
-        }
-        ${
-          changes &&
-          html`
-            <a
-              class="button main"
-              aria-label=${`${t.round.change}: ${nameOf(item.colony_id)}, ${title}`}
-              href=${`#/colony/${item.colony_id}`}
-            >
-              ${t.round.change}
-            </a>
-          `
-        }
-        ${
-          !fault &&
-          !changes &&
-          html`
-            <button
-              type="button"
-              class=${`button ${asks ? 'main' : ''}`}
-              aria-label=${`${other}: ${title}`}
-              onClick=${() => onOther(item)}
-            >
-              ${other}
-            </button>
-          `
-        }
-        ${
-          onLater &&
-          !item.urgent &&
-          item.group !== 'next' &&
-          html`
-            <button
-              type="button"
-              class="button"
-              aria-label=${`${t.round.later}: ${title}`}
-              onClick=${() => onLater(item)}
-            >
-              ${t.round.later}
-            </button>
-          `
-        }
-      </div>
-    </article>
-  `;
-}
-
-/**
- * A swipe to the right does what the button does; the button is always there too. These are the handlers for an element
- * that may be swiped by a finger; a mouse and a vertical scroll leave it alone.
- * @param {(() => void) | null} onSwipe null where there is nothing to do by a swipe
- */
-function useSwipe(onSwipe) {
-  const from = useRef(/** @type {null | {x: number, y: number}} */ (null));
-  /** @param {any} event @param {number} px */
-  const shift = (event, px) => {
-    event.currentTarget.style.transform = px ? `translateX(${px}px)` : '';
-  };
-  /** @param {any} event */
-  const moved = (event) => (from.current ? event.clientX - from.current.x : 0);
-  if (!onSwipe) return {};
-  return {
-    onPointerDown: (/** @type {any} */ event) => {
-      from.current = event.pointerType === 'touch' ? { x: event.clientX, y: event.clientY } : null;
-    },
-    onPointerMove: (/** @type {any} */ event) => {
-      if (from.current) shift(event, moved(event) > SLIP_PX ? Math.min(moved(event), FAR_PX * 1.4) : 0);
-    },
-    onPointerUp: (/** @type {any} */ event) => {
-      const far = moved(event) >= FAR_PX;
-      from.current = null;
-      shift(event, 0);
-      if (far) onSwipe();
-    },
-    onPointerCancel: (/** @type {any} */ event) => {
-      from.current = null;
-      shift(event, 0);
-    },
-  };
 }

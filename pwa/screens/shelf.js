@@ -1,23 +1,16 @@
 // The shelf: every colony as tubes standing on their board.
 import { useState } from 'preact/hooks';
+import { coloniesInOrder, speciesOf } from '../components/colonies.js';
 import { html, Icon } from '../components/html.js';
 import { wordFor } from '../components/in-words.js';
 import { Empty } from '../components/states.js';
 import { dueInWords, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
-import { catalogue, gaugesOf, planOf, rowsOf } from '../signals/rows.js';
+import { gaugesOf, planOf } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 
 const SEARCH_FROM = 7;
-
-/** Colonies by the number on their vessel. */
-export const coloniesInOrder = () =>
-  rowsOf('colony').sort((a, b) => (a.set.number ?? Infinity) - (b.set.number ?? Infinity) || (a.id < b.id ? -1 : 1));
-
-/** @param {Record<string, any>} colony its fields */
-export const speciesOf = (colony) =>
-  catalogue.value?.species?.[colony.species_code]?.name ?? colony.species_name ?? m.shelf.species_unknown;
 
 export function ShelfScreen() {
   const [wanted, setWanted] = useState('');

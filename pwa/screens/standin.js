@@ -8,7 +8,7 @@ import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { LogSheet } from './log.js';
 import { Nudges } from './nudges.js';
-import { Task } from './round.js';
+import { Task } from '../components/task.js';
 
 export function StandInScreen() {
   const me = session.value;

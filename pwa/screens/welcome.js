@@ -5,7 +5,7 @@ import { Install } from '../components/install.js';
 import { planOf, round, rows } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { Nudges } from './nudges.js';
-import { Task } from './round.js';
+import { Task } from '../components/task.js';
 
 const SHOWN = 3;
 

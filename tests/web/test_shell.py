@@ -122,7 +122,7 @@ def test_with_them_every_script_is_smaller_and_gives_what_its_source_gives(tmp_p
     ]
 
     assert given[0] == given[1]
-    assert {"Task", "taskTitle", "CompactTask"} <= given[0]["screens/round.js"]
+    assert {"Task", "taskTitle", "CompactTask"} <= given[0]["components/task.js"]
     assert [n for n in served if len(served[n]) >= len(sources[n]) and not n.startswith("vendor")] == []
 
 

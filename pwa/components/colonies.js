@@ -1,0 +1,11 @@
+// Colonies as lists and labels show them: in the order of their numbers, and by the name of their species.
+import { catalogue, rowsOf } from '../signals/rows.js';
+import { m } from '../text/en-more.js';
+
+/** Colonies by the number on their vessel. */
+export const coloniesInOrder = () =>
+  rowsOf('colony').sort((a, b) => (a.set.number ?? Infinity) - (b.set.number ?? Infinity) || (a.id < b.id ? -1 : 1));
+
+/** @param {Record<string, any>} colony its fields */
+export const speciesOf = (colony) =>
+  catalogue.value?.species?.[colony.species_code]?.name ?? colony.species_name ?? m.shelf.species_unknown;

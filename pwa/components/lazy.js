@@ -1,0 +1,44 @@
+// A screen or sheet that is fetched when it is first shown; all are in the precache, so this works offline too.
+import { useEffect, useState } from 'preact/hooks';
+import { t } from '../text/en.js';
+import { html } from './html.js';
+import { Skeleton } from './states.js';
+
+const Missing = () => html`
+  <p>${t.missing}</p>
+`;
+
+/**
+ * A component that stands in for one of another module until that is here.
+ * @template {Record<string, any>} Module
+ * @template {keyof Module & string} Name
+ * @param {() => Promise<Module>} load
+ * @param {Name} name what the module calls it
+ * @returns {Module[Name]}
+ */
+export function lazy(load, name) {
+  /** @type {Module[Name] | null} */
+  let loaded = null;
+  /** @param {Record<string, any>} props */
+  function Lazy(props) {
+    const [here, setHere] = useState(() => loaded);
+    useEffect(() => {
+      if (loaded) return;
+      load().then(
+        (module) => {
+          loaded = module[name];
+          setHere(() => loaded);
+        },
+        () => setHere(() => /** @type {any} */ (Missing)),
+      );
+    }, []);
+    return here
+      ? html`
+          <${here} ...${props} />
+        `
+      : html`
+          <${Skeleton} words=${t.loading} />
+        `;
+  }
+  return /** @type {any} */ (Lazy);
+}
