@@ -44,9 +44,12 @@ class Story:
         food, unit = ("sugar_water", "drop") if need == "sugar" else ("fruit_fly", "piece")
         return self.log(ago_days, "feeding", event_id, need=need, food_code=food, amount=1, unit=unit)
 
-    def plan(self):
+    def state(self) -> ColonyState:
         events = tuple(sorted(self.events, key=lambda event: event.happened_ms))
-        return make_plan(ColonyState("c", events=events, **self.values), self.now_ms)
+        return ColonyState("c", events=events, **self.values)
+
+    def plan(self):
+        return make_plan(self.state(), self.now_ms)
 
     def due_in(self, need: str) -> float:
         """Return in how many days the task of a food is due; it must be there."""

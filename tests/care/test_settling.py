@@ -7,6 +7,8 @@ import datetime as dt
 import pytest
 from tests.care.stories import Story, notices, reasons
 
+from broodshelf.care.plan.known import know
+
 SETTLING_WAYS = {
     "by its condition": ({"condition": "settling", "condition_since": "2026-06-18"}, None),
     "after a move": ({}, 2),
@@ -49,6 +51,21 @@ def test_settling_ends_by_itself_after_a_week_and_what_was_refused_in_it_still_t
 
 def test_a_nest_that_was_only_offered_is_no_move():
     assert "settles" not in notices(Story("2026-06-20").counted(40).log(1, "move", how="offered"))
+
+
+def test_a_food_that_was_refused_is_banned_unless_the_colony_was_settling_or_slowing_down():
+    def offered(today: str, **values) -> str:
+        colony = Story(today, **values).counted(20, workers=80, larvae="some")
+        colony.log(3, "feeding", "f", need="protein", food_code="fruit_fly", amount=1, unit="piece")
+        colony.log(2, "check", feeding_id="f", need="protein", outcome="ignored", after_h=24)
+        return banned(colony)
+
+    def banned(colony: Story) -> str:
+        return " ".join(sorted(know(colony.state(), colony.now_ms).state.refused_foods))
+
+    assert offered("2026-06-20") == "fruit_fly"
+    assert offered("2026-06-20", acquired_on="2026-06-16") == ""
+    assert offered("2026-10-10") == ""
 
 
 def test_a_refusal_before_its_rest_is_no_low_appetite():

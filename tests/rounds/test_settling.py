@@ -7,6 +7,7 @@ import datetime as dt
 import pytest
 from tests.support.households import NOON_MS, ModelPhone
 
+from broodshelf.care.plan.known import know
 from broodshelf.records.database import reading
 from broodshelf.rounds.colony_state import colony_states
 from broodshelf.rounds.recompute import touched
@@ -72,7 +73,7 @@ def test_what_a_colony_refused_while_it_settled_is_not_banned(phone, acquired_on
     colony_id = colony(phone, acquired_on=acquired_on)
     refused(phone, colony_id, 1)
 
-    assert state_of(phone, colony_id).refused_foods == banned
+    assert know(state_of(phone, colony_id), NOON_MS).state.refused_foods == banned
 
 
 def test_what_a_colony_refused_while_it_settled_is_no_verdict_on_its_taste(phone):

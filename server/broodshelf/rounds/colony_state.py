@@ -9,7 +9,6 @@ from typing import Any, Final, NamedTuple
 from sqlalchemy import Connection
 
 from ..care.catalogue import foods
-from ..care.colony.arrival import excused_feedings, settlings_of
 from ..care.colony.census import census_of
 from ..care.colony.climate import FRESH_DAYS
 from ..care.colony.history import local_day
@@ -25,8 +24,6 @@ from .own_rules import OwnRule, last_met_ms, rules_by_colony
 from .wall_clock import CareClock
 
 KEPT_DAYS = 400
-LATELY_MS = 60 * 86_400_000
-"""For how long a refusal keeps a food from being suggested."""
 
 
 _THINGS: Final = ("household", "colony", "vessel", "place", "lot", "rule", "tasting")
@@ -120,7 +117,7 @@ def _state(
 ) -> ColonyState:
     values = colony.values
     offset_min = _offset_min(home.clock, now_ms)
-    state = ColonyState(
+    return ColonyState(
         id=colony.id,
         species_code=values.get("species_code"),
         worker_length_mm=values.get("worker_length_mm"),
@@ -161,21 +158,6 @@ def _state(
         climate_readings=climate,
         tasting=tasting,
     )
-    return replace(state, refused_foods=_refused(state, now_ms))
-
-
-def _refused(state: ColonyState, now_ms: int) -> frozenset[str]:
-    """Foods whose last check in the last 60 days says that they were ignored, while that said something."""
-    food_of = {e.id: e.values.get("food_code") for e in state.events if e.kind == "feeding"}
-    says_nothing = excused_feedings(state.events, settlings_of(state))
-    verdict: dict[str, str] = {}
-    for event in state.events:
-        feeding_id = event.values.get("feeding_id") or ""
-        outcome, food = event.values.get("outcome"), food_of.get(feeding_id)
-        lately = event.kind == "check" and event.happened_ms >= now_ms - LATELY_MS
-        if lately and outcome and food and feeding_id not in says_nothing:
-            verdict[food] = outcome
-    return frozenset(food for food, outcome in verdict.items() if outcome == "ignored")
 
 
 def _set_on(record: Record, field: str, offset_min: int) -> str | None:

@@ -14,6 +14,7 @@ from ..colony.climate import Climate, climate_of
 from ..colony.history import History, local_day, read_history
 from ..colony.stages import Switches, switches
 from ..feeding.appetite import TEMP_C
+from ..feeding.refused import refused_foods
 from ..gauges import DAY_MS
 from ..quantities import Estimate
 from .faults import standing_faults
@@ -71,6 +72,9 @@ def know(state: ColonyState, now_ms: int) -> Known:
     )
     workers = census.workers.best if census.basis != "unknown" else None
     switched = switches(state, kind, workers, today, history=history, climate=climate, census=census)
+    refused = state.refused_foods | refused_foods(state.events, switched.excused, now_ms)
+    if refused != state.refused_foods:
+        state = replace(state, refused_foods=refused)
     shortest, longest = kind.worker_mm
     vessel = vessels().get(state.vessel.code or "")
     return Known(

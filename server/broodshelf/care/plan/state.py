@@ -99,6 +99,7 @@ class ColonyState:
     """Everything a plan may look at. ``events`` are in the order in which they happened, as are
     ``climate_readings``, those of its place.
 
+    ``refused_foods``: what is not to be suggested, besides what its own checks tell.
     ``condition_since``: the day on which the condition was set, as far as that is known.
     ``guild`` and ``stings`` are the keeper's word on a species that the catalogue does not have. ``likes``: by food,
     what colonies of its species and guild took in their tastings, as ``likes_of`` weighs it. ``risky_lots``: of which
