@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import secrets
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from typing import Any, Final
 
 from marshmallow import Schema, ValidationError, fields, validate
@@ -147,6 +147,16 @@ def forget_device(connection: Connection, household_id: str, device_id: str) -> 
             subscriptions.c.household_id == household_id, subscriptions.c.device_id == device_id
         )
     )
+
+
+def forget_guests(connection: Connection, household_id: str, pass_ids: Collection[str]) -> None:
+    """Forget where the phones of these passes listen: they hear nothing more."""
+    s, d = subscriptions.c, devices.c
+    phones = select(d.id).where(d.household_id == household_id, d.pass_id.in_(pass_ids))
+    if pass_ids:
+        connection.execute(
+            delete(subscriptions).where(s.household_id == household_id, s.device_id.in_(phones))
+        )
 
 
 def anybody_listens(connection: Connection) -> bool:

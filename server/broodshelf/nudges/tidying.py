@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Final
 
 from sqlalchemy import ColumnElement, Table, and_, delete, select
 
+from ..people import pairing, quotas
+from ..people.households import forget_old_codes
+from ..people.passes import ended_passes
 from ..records.database import reading, writing
 from ..records.many_rows import are_among
-from ..records.purge import purge_gone, to_purge
+from ..records.purge import forget_refused, purge_gone, to_purge
 from ..records.store import lock_idle
 from ..records.tables import households
 from ..rounds.tables import occurrences
+from .subscriptions import forget_guests
 from .tables import deliveries, nudger_state, nudges, put_row
 
 DAY_MS: Final = 86_400_000
@@ -26,7 +30,8 @@ ROWS_A_TICK: Final = 1000
 def tidy_some(now_ms: int) -> bool:
     """Go on with the day's tidying, if it is not done; say whether this was its end.
 
-    Rows gone for over 400 days are purged, some households a tick; then what was told over 90 days ago is deleted.
+    Rows gone for over 400 days are purged and answers to what was refused over 90 days ago forgotten, some households a
+    tick; then what was told over 90 days ago is deleted, and pairings and codes that ended a day ago.
     """
     with reading() as connection:
         rows = connection.execute(select(nudger_state.c.name, nudger_state.c.at_ms))
@@ -40,6 +45,7 @@ def tidy_some(now_ms: int) -> bool:
     if portion:
         with writing() as connection:  # first, so that one that fails does not hold up those after it
             put_row(connection, nudger_state, {"name": "tidied"}, {"at_ms": done + len(portion)})
+        _tidy_doors(portion, now_ms)
     if purgeable:
         with writing() as connection:
             for household_id in lock_idle(connection, purgeable):
@@ -47,9 +53,20 @@ def tidy_some(now_ms: int) -> bool:
     if len(portion) == HOUSEHOLDS_A_TICK or _forget(now_ms - KEPT_MS):
         return False
     with writing() as connection:
+        pairing.forget_old(connection, now_ms)
+        forget_old_codes(connection, now_ms)
         put_row(connection, nudger_state, {"name": "tidied"}, {"at_ms": 0})
         put_row(connection, nudger_state, {"name": "tidy"}, {"at_ms": now_ms})
     return True
+
+
+def _tidy_doors(household_ids: Sequence[str], now_ms: int) -> None:
+    """Forget answers to what was refused long ago, old counts, and where phones of ended passes listened."""
+    with writing() as connection:
+        for household_id in household_ids:
+            forget_refused(connection, household_id, now_ms - KEPT_MS)
+            quotas.forget_old(connection, household_id, now_ms)
+            forget_guests(connection, household_id, ended_passes(connection, household_id, now_ms))
 
 
 def _forget(before_ms: int) -> bool:

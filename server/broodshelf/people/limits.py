@@ -5,7 +5,7 @@ Who is signed in has a bucket of the phone's own: what strangers try never count
 
 from __future__ import annotations
 
-from sqlalchemy import Connection, and_, delete, insert, or_, select, update
+from sqlalchemy import Connection, and_, delete, func, insert, or_, select, update
 from sqlalchemy.sql.elements import ColumnElement
 
 from ..errors import TooMany
@@ -38,6 +38,25 @@ def count_try(
     window, at = now_ms // WINDOW_MS, attempts.c.window_ms
     connection.execute(delete(attempts).where(or_(at < window - KEPT_WINDOWS, at > window + KEPT_WINDOWS)))
     connection.execute(insert(attempts).values(bucket=_bucket(purpose, caller), window_ms=window, count=1))
+
+
+def add_amount(
+    connection: Connection, purpose: str, caller: str, now_ms: int, amount: int, most_an_hour: int
+) -> bool:
+    """Add an amount to this minute's; say whether the last hour's stays within ``most_an_hour``."""
+    here, at = _here(purpose, caller, now_ms), attempts.c.window_ms
+    window = now_ms // WINDOW_MS
+    if _counted(connection, here):
+        connection.execute(update(attempts).where(here).values(count=attempts.c.count + amount))
+    else:
+        row = {"bucket": _bucket(purpose, caller), "window_ms": window, "count": max(amount, 1)}
+        connection.execute(insert(attempts).values(**row))
+    total = connection.scalar(
+        select(func.sum(attempts.c.count)).where(
+            attempts.c.bucket == _bucket(purpose, caller), at.between(window - KEPT_WINDOWS + 1, window)
+        )
+    )
+    return int(total or 0) <= most_an_hour
 
 
 def _bucket(purpose: str, caller: str) -> str:

@@ -10,7 +10,7 @@ from typing import Any
 from sqlalchemy import Connection, delete, func, insert, select
 
 from ..errors import Gone, NotAllowed, NotFound, SignedOut
-from ..records.store import Ledger, Record, read_record
+from ..records.store import Ledger, Record, read_kind, read_record
 from .actor import PassState, PassWindow
 from .households import add_person
 from .put_offs import shorten_put_offs
@@ -44,6 +44,16 @@ def window_of(connection: Connection, household_id: str, pass_id: str, now_ms: i
     if now_ms > window.ends_ms + GRACE_MS:
         raise SignedOut(f"This pass ended on {window.ends_on}.", code="pass_ended")
     return window
+
+
+def ended_passes(connection: Connection, household_id: str, now_ms: int) -> list[str]:
+    """Return the passes that were taken back or whose last hand-in is over."""
+    found = []
+    for record in read_kind(connection, household_id, "pass", gone=True):
+        ended = record.gone or record.values.get("revoked_at_ms")
+        if ended or now_ms > _window(connection, household_id, record, now_ms).ends_ms + GRACE_MS:
+            found.append(record.id)
+    return found
 
 
 def _window(connection: Connection, household_id: str, record: Record, now_ms: int) -> PassWindow:

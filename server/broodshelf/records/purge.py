@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from sqlalchemy import ColumnElement, Connection, and_, delete, func, insert, select, update
 
 from .many_rows import is_among
-from .tables import households, purged, records, revisions
+from .tables import households, operations, purged, records, revisions
 
 KEPT_MS = 400 * 24 * 3600 * 1000
 """How long a gone row is kept: longer than any phone stays away (docs/sync.md)."""
@@ -48,6 +48,16 @@ def purge_gone(connection: Connection, household_id: str, now_ms: int) -> int:
         .values(purged_rev=last_rev)
     )
     return len(ids)
+
+
+def forget_refused(connection: Connection, household_id: str, before_ms: int) -> None:
+    """Delete the answers to operations that were refused before; one that comes again is judged anew."""
+    o = operations.c
+    connection.execute(
+        delete(operations).where(
+            o.household_id == household_id, o.verdict == "rejected", o.received_ms < before_ms
+        )
+    )
 
 
 def _long_gone(now_ms: int) -> ColumnElement[bool]:

@@ -8,6 +8,7 @@ from typing import Any, cast
 
 from flask import current_app, g, request
 from marshmallow import ValidationError
+from sqlalchemy import Connection
 
 from ..errors import BadRequest, NotAllowed, SignedOut, TooLarge, WrongMediaType
 from ..nudges.mail import MailSender
@@ -15,11 +16,13 @@ from ..nudges.measures import Measures
 from ..nudges.push_hosts import PushHosts
 from ..nudges.sender import Sender
 from ..nudges.vapid import VapidKey
+from ..people import quotas
 from ..people.actor import Actor
 from ..people.devices import actor_of, mark_seen, seen_lately
 from ..people.ledger import Revocations
 from ..people.limits import MOST_A_MINUTE, refuse_beyond
 from ..people.limits import count_try as counted
+from ..people.quotas import Share
 from ..records.apart import enter, every_household
 from ..records.database import reading, writing
 from ..records.epochs import Marks
@@ -127,6 +130,13 @@ def count_try(purpose: str, most: int = MOST_A_MINUTE) -> None:
         refuse_beyond(connection, purpose, caller, now_ms(), most)
     with writing() as connection:
         counted(connection, purpose, caller, now_ms(), most)
+
+
+def spend(connection: Connection, sent: Share, arrived: int) -> None:
+    """Count what a signed-in phone is about to store against its pass, household and address."""
+    quotas.spend(
+        connection, actor(after_the_pass=True), network_of(request.remote_addr), sent, arrived, now_ms()
+    )
 
 
 def keeper() -> Actor:

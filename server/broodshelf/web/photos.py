@@ -6,7 +6,8 @@ from flask import Blueprint, Response, jsonify, request
 
 from ..errors import NotFound, WrongMediaType
 from ..people.actor import Actor
-from ..records.database import reading
+from ..people.quotas import Share
+from ..records.database import reading, writing
 from ..records.photo_files import MOST_BYTES
 from ..records.store import read_record
 from . import parts as p
@@ -21,7 +22,11 @@ def send(record_id: str) -> Response:
     if request.mimetype != "image/jpeg":
         raise WrongMediaType("Send the picture itself (Content-Type: image/jpeg).")
     sha256 = _sha256_of(actor, record_id)
-    p.parts().photos.keep(actor.household_id, sha256, request.stream.read(MOST_BYTES + 1))
+    body = request.stream.read(MOST_BYTES + 1)
+    if p.parts().photos.path(actor.household_id, sha256) is None:
+        with writing() as connection:
+            p.spend(connection, Share(pictures=1), len(body))
+    p.parts().photos.keep(actor.household_id, sha256, body)
     return jsonify(stored=True)
 
 

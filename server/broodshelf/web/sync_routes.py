@@ -8,6 +8,7 @@ from typing import Final
 from flask import Blueprint, Response, jsonify, request
 
 from ..errors import NotFound
+from ..people.quotas import Share
 from ..records.database import reading, writing
 from ..records.history import read_gone, read_history
 from ..rounds.recompute import touched
@@ -30,7 +31,11 @@ def sync() -> Response:
     """Make one round trip (docs/sync.md)."""
     actor = p.actor(after_the_pass=True)
     body = p.json_body(p.SYNC_BODY_BYTES, whole_texts=False)  # the envelope mends them
+    ops = body.get("ops")
     with writing() as connection:
+        if isinstance(ops, list) and ops:
+            size_bytes = request.content_length or p.SYNC_BODY_BYTES
+            p.spend(connection, Share(operations=len(ops), size_bytes=size_bytes), size_bytes)
         answer = exchange(connection, actor, body, p.now_ms(), touched)
         see_off(connection, actor.household_id, answer.left)
     p.parts().marks.note(actor.household_id, answer.rev, answer.epoch)

@@ -1,0 +1,107 @@
+"""How much a pass, a household and an address may send, so that nobody who was let in fills the disk for all.
+
+Far above what caring for a shelf takes: a stand-in with 40 colonies logs some 240 times a day, a phone that was away
+for a month some 4,000 times, and after a restore every phone of a household sends all that it has. Beyond it the
+request is refused as a whole, so the phone keeps its queue and goes on when the day is over.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+from sqlalchemy import Connection, delete
+from sqlalchemy.dialects import postgresql, sqlite
+
+from ..errors import TooMany
+from .actor import Actor
+from .limits import WINDOW_MS, add_amount
+from .tables import usage
+
+DAY_MS: Final = 86_400_000
+KEPT_DAYS: Final = 7
+LONGEST_WAIT_S: Final = 3_600
+"""A phone that is told to wait asks again within the hour: its keeper may have made a new pass."""
+
+
+@dataclass(frozen=True, slots=True)
+class Share:
+    """What may be sent in a day (UTC): operations, their bytes, and pictures (each of at most 300,000 bytes)."""
+
+    operations: int = 0
+    size_bytes: int = 0
+    pictures: int = 0
+
+
+PASS: Final = Share(10_000, 10_000_000, 300)
+HOUSEHOLD: Final = Share(1_000_000, 500_000_000, 5_000)
+ADDRESS_KIB_AN_HOUR: Final = 1_000_000
+"""Operations and pictures of everybody behind one address, in KiB."""
+
+
+def spend(connection: Connection, actor: Actor, address: str, sent: Share, arrived: int, now_ms: int) -> None:
+    """Count what is about to be stored; beyond a share raise ``TooMany`` (code ``quota``).
+
+    ``address``: where it comes from; ``arrived``: the bytes of the request. What is raised rolls the caller's
+    transaction back, so nothing is counted that was not taken.
+    """
+    if not add_amount(connection, "sent", address, now_ms, -(-arrived // 1024), ADDRESS_KIB_AN_HOUR):
+        raise _refusal(
+            "Very much has come from this address within the hour", "goes on by itself", WINDOW_MS // 1000
+        )
+    wait_s = min(LONGEST_WAIT_S, (DAY_MS - now_ms % DAY_MS) // 1000 + 1)
+    household_id = actor.household_id
+    if actor.window is not None and not _add(
+        connection, household_id, actor.window.pass_id, sent, PASS, now_ms
+    ):
+        raise _refusal(
+            "This pass has sent as much as a pass may in a day", "goes tomorrow, or with a new pass", wait_s
+        )
+    if not _add(connection, household_id, household_id, sent, HOUSEHOLD, now_ms):
+        raise _refusal("This household has sent as much as one may in a day", "goes tomorrow", wait_s)
+
+
+def forget_old(connection: Connection, household_id: str, now_ms: int) -> None:
+    """Delete what was counted over a week ago."""
+    u = usage.c
+    connection.execute(
+        delete(usage).where(u.household_id == household_id, u.day < now_ms // DAY_MS - KEPT_DAYS)
+    )
+
+
+def _refusal(why: str, what_next: str, wait_s: int) -> TooMany:
+    return TooMany(
+        f"{why}. What is on this phone stays there and {what_next}.", code="quota", retry_after_s=wait_s
+    )
+
+
+def _add(
+    connection: Connection, household_id: str, subject: str, sent: Share, share: Share, now_ms: int
+) -> bool:
+    """Add to what a subject sent today; say whether that is within its share."""
+    made = postgresql if connection.dialect.name == "postgresql" else sqlite
+    u = usage.c
+    statement = made.insert(usage).values(
+        household_id=household_id,
+        subject=subject,
+        day=now_ms // DAY_MS,
+        operations=sent.operations,
+        bytes=sent.size_bytes,
+        pictures=sent.pictures,
+    )
+    so_far = connection.execute(
+        statement.on_conflict_do_update(
+            index_elements=[u.household_id, u.subject, u.day],
+            set_={
+                "operations": u.operations + sent.operations,
+                "bytes": u.bytes + sent.size_bytes,
+                "pictures": u.pictures + sent.pictures,
+            },
+        ).returning(u.operations, u.bytes, u.pictures)
+    ).one()
+    counted = Share(*so_far)
+    return (
+        counted.operations <= share.operations
+        and counted.size_bytes <= share.size_bytes
+        and counted.pictures <= share.pictures
+    )
