@@ -13,7 +13,8 @@ from scipy import integrate, stats
 from tests.care.appetite_simulation import APPETITES, learnt_after, share_within
 
 from broodshelf.care.colony.arrival import Settling, settlings
-from broodshelf.care.feeding.learning import DAY_SD, PRIOR_SD, Learnt, learnt
+from broodshelf.care.feeding.belief import DAY_SD, PRIOR_SD
+from broodshelf.care.feeding.learning import Learnt, learnt
 from broodshelf.care.plan.state import Event
 from broodshelf.care.quantities import OutOfRange
 from broodshelf.care.wording import say
@@ -187,19 +188,28 @@ def test_what_happens_later_teaches_nothing_yet():
     assert learnt(log, "protein", log[3].happened_ms) == learn(log[:4])
 
 
-def test_a_new_colony_is_served_a_third_and_half_more_after_each_all_taken():
-    """Common practice, no source."""
-    shares = [learn(checked(*["all"] * n)).serving_share for n in range(5)]
-
-    assert shares == pytest.approx([1 / 3, 0.5, 0.75, 1, 1])
-
-
 def test_what_was_learnt_is_said_in_words():
-    told = learn(checked("all", "all")).reasons[0]
+    told = learn(checked("all", "some")).reasons[0]
 
     assert say("reason", told["code"], told["args"]) == (
-        "Learnt from 2 checks: this colony eats about 2.25 times the usual."
+        f"Learnt from 2 checks: this colony eats about {told['args']['times']} times the usual."
     )
+
+
+@pytest.mark.parametrize(("outcome", "bound"), [("all", "at_least"), ("some", "at_most")])
+def test_checks_that_all_point_one_way_give_a_bound_and_no_figure(outcome, bound):
+    known = learn(checked(*[outcome] * 8), share=1.0)
+
+    assert known.bound == bound
+    assert [r["code"] for r in known.reasons] == [f"appetite_{bound}"]
+
+
+@pytest.mark.parametrize(("outcome", "share"), [("some", 6.0), ("all", 0.1)])
+def test_a_check_that_could_hardly_come_out_another_way_teaches_nothing(outcome, share):
+    known = learn(checked(*[outcome] * 8, after_h=48), share=share)
+
+    assert (known.multiplier.best, known.checks, known.bound) == (1, 0, None)
+    assert [r["code"] for r in known.reasons] == ["appetite_hidden"]
 
 
 @pytest.mark.parametrize("bad", [-1.0, math.nan, math.inf])

@@ -80,7 +80,7 @@ def test_every_plan_can_be_served_and_logged(colony):
             continue
         amount = t.portion["amount"]
         whole = t.portion["unit"] in ("piece", "leg", "drop", "seed", "leaf")
-        assert amount >= (1 if whole else 0.5)
+        assert amount >= (1 if whole else 0.1)
         assert not whole or amount == int(amount)
         assert t.portion["form"] != "live"
         assert t.portion.get("origin") not in {
@@ -160,7 +160,8 @@ def test_what_was_learnt_from_checks_changes_the_next_plan():
                 "unit": "piece",
             }
             feeding = Event(f"f{i}", "feeding", NOW_MS - (20 - 3 * i) * DAY_MS, offer)
-            check = {"need": "protein", "feeding_id": f"f{i}", "outcome": outcome, "after_h": 24}
+            told = outcome if i else "some" if outcome == "all" else "all"
+            check = {"need": "protein", "feeding_id": f"f{i}", "outcome": told, "after_h": 24}
             events += [feeding, Event(f"c{i}", "check", feeding.happened_ms + DAY_MS, check)]
         return make_plan(state(events=tuple(events)), NOW_MS)
 

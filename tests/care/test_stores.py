@@ -13,9 +13,9 @@ from hypothesis import strategies as st
 
 from broodshelf.care.colony.census import Brood, census_of
 from broodshelf.care.feeding.balance import balance_warning
+from broodshelf.care.feeding.removal import fresh_days
 from broodshelf.care.feeding.stores import (
     CROP_UL_PER_MG,
-    FRESH_DAYS,
     crop_days,
     protein_interval,
     solution_mg,
@@ -31,6 +31,7 @@ DAY_MS = 86_400_000
 exactly = Estimate.exactly
 USUAL = exactly(1)
 LASIUS, CARPENTER = exactly(1.75), exactly(40.0)
+DROP, FEEDER = (fresh_days({"food_code": "sugar_water", "form": form}) for form in ("drop", "feeder"))
 
 
 def brood(larvae: str | None, workers: int = 50) -> Brood:
@@ -38,7 +39,7 @@ def brood(larvae: str | None, workers: int = 50) -> Brood:
 
 
 def sugar(**values):
-    usual = {"workers": exactly(50), "worker_mg": LASIUS, "temp_c": 24.0, "band": (3, 5)}
+    usual = {"workers": exactly(50), "worker_mg": LASIUS, "temp_c": 24.0, "band": (3, 5), "fresh": DROP}
     return sugar_interval(**{**usual, **values})
 
 
@@ -98,7 +99,7 @@ def test_hungry_and_warm_colonies_empty_their_crops_sooner():
 
 def test_the_size_of_a_drop_does_not_rule_in_a_small_colony():
     """50 microlitres would feed 20 workers for weeks: it spoils first."""
-    drop, two_drops = (sugar(workers=exactly(20), offered_mg=sugar_mg(v, 30)) for v in (50, 100))
+    drop, two_drops = (sugar(workers=exactly(20), band=(3, 7), offered_mg=sugar_mg(v, 30)) for v in (50, 100))
 
     assert drop == two_drops
     assert drop.ruled in ("crop_lasts", "freshness_rules")
@@ -114,10 +115,11 @@ def test_a_drop_for_a_thousand_runs_out_and_the_band_holds_the_plan():
 
 
 def test_a_feeder_is_due_when_it_spoils_or_is_empty():
-    full = sugar(workers=exactly(400), form="feeder", offered_mg=sugar_mg(1_000, 30), band=(2, 4))
-    scant = sugar(workers=exactly(400), form="feeder", offered_mg=sugar_mg(200, 30), band=(2, 4))
+    feeder = {"workers": exactly(400), "always_there": True, "fresh": FEEDER, "band": (2, 8)}
+    full = sugar(**feeder, offered_mg=sugar_mg(1_000, 30))
+    scant = sugar(**feeder, offered_mg=sugar_mg(200, 30))
 
-    assert (full.ruled, full.days) == ("freshness_rules", FRESH_DAYS["feeder"].best)
+    assert (full.ruled, full.days) == ("freshness_rules", FEEDER.best)
     assert scant.ruled == "amount_rules"
     assert scant.days == pytest.approx(sugar_mg(200, 30) / (400 * 0.0541), rel=0.01)
 
@@ -161,7 +163,7 @@ def test_every_reason_has_words_for_all_its_arguments():
     given_ = [
         *sugar(worker_mg=CARPENTER).reasons,
         *sugar(workers=exactly(1_000), offered_mg=17.0).reasons,
-        *sugar(form="feeder").reasons,
+        *sugar(always_there=True, fresh=FEEDER).reasons,
         *protein().reasons,
         *protein(eaten_mg=0.1).reasons,
         *protein(eaten_mg=80).reasons,
@@ -195,24 +197,25 @@ def test_the_ruling_figure_is_said_in_words():
     mass_mg=st.floats(0.05, 200),
     temp_c=st.floats(10, 40),
     band=st.tuples(st.floats(0.5, 10), st.floats(1, 3)).map(lambda b: (b[0], b[0] * b[1])),
-    form=st.sampled_from(["drop", "feeder", "piece"]),
+    fresh=st.tuples(st.sampled_from([DROP, FEEDER, exactly(1)]), st.booleans()),
     offered_mg=st.none() | st.floats(0, 1e6),
     appetite=st.floats(0.3, 3),
     percent_ww=st.floats(1, 67),
 )
 @example(
-    workers=1.1e-308, mass_mg=1.0, temp_c=24.0, band=(1.0, 2.0), form="drop", offered_mg=1.0, appetite=1.0,
+    workers=1.1e-308, mass_mg=1.0, temp_c=24.0, band=(1.0, 2.0), fresh=(DROP, False), offered_mg=1.0, appetite=1.0,
     percent_ww=25.0,
 )  # fmt: skip
-def test_sugar_intervals_stay_within_half_to_twice_the_band(
-    workers, mass_mg, temp_c, band, form, offered_mg, appetite, percent_ww
+def test_sugar_intervals_stay_between_half_of_the_band_and_its_end(
+    workers, mass_mg, temp_c, band, fresh, offered_mg, appetite, percent_ww
 ):
     lasting = sugar(
-        workers=exactly(workers), worker_mg=exactly(mass_mg), temp_c=temp_c, band=band, form=form,
-        offered_mg=offered_mg, multiplier=Estimate(appetite / 2, appetite, 2 * appetite), percent_ww=percent_ww,
+        workers=exactly(workers), worker_mg=exactly(mass_mg), temp_c=temp_c, band=band, fresh=fresh[0],
+        always_there=fresh[1], offered_mg=offered_mg, percent_ww=percent_ww,
+        multiplier=Estimate(appetite / 2, appetite, 2 * appetite),
     )  # fmt: skip
 
-    assert band[0] / 2 <= lasting.low_days <= lasting.days <= lasting.high_days <= 2 * band[1]
+    assert band[0] / 2 <= lasting.low_days <= lasting.days <= lasting.high_days <= band[1]
     assert lasting.ruled in {r["code"] for r in lasting.reasons}
 
 

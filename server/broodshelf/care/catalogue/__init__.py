@@ -86,8 +86,9 @@ class PreySize:
 class Food:
     """A food: the need it serves, how it is offered, how long it may lie, and for which guilds.
 
-    ``sizes``: from small to large; ``leg_share``: mass of a leg over that of the body; ``keeps_days``: how long
-    a lot keeps; ``source``: of the composition; ``origin``: the only one that it can have, for what is caught.
+    ``sizes``: from small to large; ``leg_share``, ``slice_share``: mass of a leg and of a slice over that of the
+    body; ``feeder_h``: how long it stays in a closed feeder; ``keeps_days``: how long a lot keeps; ``source``: of the
+    composition; ``origin``: the only one that it can have, for what is caught.
     """
 
     code: str
@@ -104,6 +105,8 @@ class Food:
     sizes: tuple[PreySize, ...] = ()
     leg_share: float | None = None
     origin: str | None = None
+    slice_share: float | None = None
+    feeder_h: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -184,6 +187,8 @@ def foods() -> Mapping[str, Food]:
         "source",
         "leg_share",
         "origin",
+        "slice_share",
+        "feeder_h",
     )
     return {
         code: Food(

@@ -73,6 +73,7 @@ def _protein_mg(food: Food, amount: float, unit: str, size_class: str | None) ->
     piece = protein_mg_of(food, size)
     if piece is None:
         return None
-    if unit == "leg":
-        return None if food.leg_share is None else amount * piece.best * food.leg_share
+    if unit in ("leg", "slice"):
+        share = food.leg_share if unit == "leg" else food.slice_share
+        return None if share is None else amount * piece.best * share
     return amount * piece.best

@@ -1,78 +1,50 @@
 """What a colony's own checks teach about its appetite.
 
 Appetite is a multiplier on the usual need, log-normal around 1. A check shows whether what was offered was gone
-after so many hours. What a colony wants varies from day to day, so the chance that it is gone is a normal integral
-in the logarithm; the posterior is kept on a grid and is exact up to its step of 12 %.
+after so many hours, or between which levels a feeder stands. What a colony wants varies from day to day, so the chance
+of that is a normal integral in the logarithm (``belief``).
 
 Learning without fooling oneself: a refusal is first the food's or the state's, at most 1.5 times per check, and
-what was learnt fades when nobody checks. Spread of prior and of days, pace of eating: no source.
+what was learnt fades when nobody checks. A check that could hardly come out another way teaches nothing, and where all
+of them point the same way only a bound is known. Spread of prior and of days, pace of eating: no source.
 """
 
 from __future__ import annotations
 
 import math
-from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
-from itertools import accumulate
-from operator import mul
 from typing import Final, Protocol
 
-from ..gauges import DAY_MS, Reason
+from ..gauges import READINGS, Reason
 from ..plan.state import Event
 from ..quantities import Estimate, within
-from .prey import FIRST_SHARE
+from .belief import Seen, believed, faded, quantile
 
-MOST_PER_CHECK: Final = 1.5
-MOST_SURPRISE: Final = 2.0
 REMEMBERED_CHECKS: Final = 12
-KEPT_DAYS, FADED_DAYS = 7.0, 28.0
-"""Without a check nothing fades for a week; after four weeks the prior is back (common practice, no source)."""
 REFUSALS_IN_A_ROW: Final = 3
 """So many refusals on end, of at least two foods, are a low appetite and no longer the foods' fault (no source)."""
-PRIOR_SD: Final = 0.8
-"""SD of the logarithm: two colonies in three eat between 0.45 and 2.2 times the usual."""
-DAY_SD: Final = 0.3
-"""SD of the logarithm of what one colony wants from one day to another."""
 EATING_H: Final = 8.0
 """Of what a colony wants, 63 % is gone after so long."""
 USUAL_AFTER_H: Final = 24.0
-
-_STEP: Final = 0.12
-_HALF: Final = 16
-_FINE: Final = 6
-_LAPSE: Final = 0.02
-"""The share of checks that tell nothing: a crumb overlooked, a spider that came by."""
-_LOGS: Final = tuple(i * _STEP for i in range(-_HALF, _HALF + 1))
-_FARTHEST: Final = 40 * _FINE
-_PRIOR: Final = tuple(math.exp(-0.5 * (x / PRIOR_SD) ** 2) for x in _LOGS)
-"""Weights along the grid; nothing here is normalised, since only shares of the whole are read."""
-_GONE: Final = tuple(
-    _LAPSE / 2 + (1 - _LAPSE) * 0.5 * (1 + math.erf(d * _STEP / _FINE / DAY_SD / math.sqrt(2)))
-    for d in range(-_HALF * _FINE - _FARTHEST, _HALF * _FINE + _FARTHEST + 1)
-)
-"""The chance that an offer is gone, by log(appetite) - log(threshold) in sixths of a step."""
-_LEFT: Final = tuple(1 - chance for chance in _GONE)
+HOUR_MS: Final = 3_600_000
+LEVEL_ERROR: Final = 0.125
+"""A feeder's level is read in quarters, so it lies up to an eighth to either side."""
 
 
 @dataclass(frozen=True, slots=True)
 class Learnt:
     """A colony's appetite over the usual one, with 10 % and 90 % points as its spread.
 
-    ``checks`` counted, ``taken`` of them gone entirely; ``as_of_ms`` the last check that counted, None: none did.
+    ``checks`` counted, ``as_of_ms`` the last of them, None: none did. ``bound``: what they say: ``about`` the
+    multiplier, ``at_least`` or ``at_most`` where all of them point one way, None: nothing yet.
     """
 
     multiplier: Estimate
     checks: int
-    taken: int
     as_of_ms: int | None
     reasons: tuple[Reason, ...]
-
-    @property
-    def serving_share(self) -> float:
-        """Return the share of the estimate to serve: a third at first, 1.5 times more after each 'all taken'."""
-        return float(min(1.0, FIRST_SHARE * MOST_PER_CHECK**self.taken))
+    bound: str | None = None
 
 
 class Spell(Protocol):
@@ -82,10 +54,23 @@ class Spell(Protocol):
         """Say whether an instant [ms since 1970 UTC] lies in it."""
 
 
-_Seen = tuple[int, bool, float | None, float | None]
-"""A check that counts: when, whether the offer was gone, the share offered, after how many hours."""
 Share = Callable[[Event], float | None]
 """Returns what a feeding offered over what a usual colony of this size takes of it; None: not known."""
+
+
+class Intake(Protocol):
+    """From feeding, the share of it that is gone and hours: the appetite of a colony that takes just that.
+
+    ``at_least``: the least such appetite where the model leaves a choice, else the most.
+    """
+
+    def __call__(self, feeding: Event, gone: float, hours: float, *, at_least: bool) -> float:
+        """Return that appetite."""
+
+
+def usual_intake(share: float, gone: float, hours: float, *, at_least: bool = True) -> float:
+    """Return the appetite at which ``gone`` of an offer of ``share`` is eaten after ``hours``, by ``EATING_H``."""
+    return share * gone / (1 - math.exp(-max(hours, 0.1) / EATING_H))
 
 
 def learnt(
@@ -94,17 +79,19 @@ def learnt(
     now_ms: int,
     share_of: Share | None = None,
     *,
+    intake: Intake | None = None,
     excused: Sequence[Spell] = (),
 ) -> Learnt:
     """Return what the latest checks of ``need`` teach, as of ``now_ms``.
 
     ``events`` in the order of happening; the latest 12 checks count. A feeding whose ``share_of`` is not known is
-    taken as served by the plan, which follows what was learnt by then. ``excused``: spells whose refusals
-    the colony's condition explains (settling, slowing down before its rest). Raises ``OutOfRange`` for a
-    share or ``after_h`` that is negative or not finite.
+    taken as served by the plan, which follows what was learnt by then. ``intake``: how the food is taken, where
+    ``usual_intake`` does not tell it. ``excused``: spells whose refusals the colony's condition explains (settling,
+    slowing down before its rest). Raises ``OutOfRange`` for a share or ``after_h`` that is negative or not
+    finite.
     """
     refusals = _Refusals(excused)
-    seen: list[_Seen] = []
+    seen: list[Seen] = []
     feedings: dict[object, Event] = {}
     for event in _latest(events, need, now_ms):
         if event.kind == "feeding":
@@ -114,25 +101,76 @@ def learnt(
         else:
             feeding = feedings.get(event.values.get("feeding_id"))
             if not refusals.excuse(event, feeding):
-                share = share_of(feeding) if share_of is not None and feeding is not None else None
-                gone = event.values["outcome"] == "all"
-                seen.append((event.happened_ms, gone, share, event.values.get("after_h")))
-    weights, multiplier = _believed(tuple(seen))
+                told = _seen(event, feeding, share_of, intake)
+                seen += [] if told is None else [told]
+    hidden = len(seen) if all(each.foreseen for each in seen) else 0
+    if hidden:
+        seen = []  # the spread of the prior alone would move it, not the colony
+    weights, multiplier = believed(tuple(seen))
     if seen:
-        weights, multiplier = _faded(weights, multiplier, now_ms - seen[-1][0])
-    low, high = _quantile(weights, 0.1), _quantile(weights, 0.9)
+        weights, multiplier = faded(weights, multiplier, now_ms - seen[-1].at_ms)
+    low, high = quantile(weights, 0.1), quantile(weights, 0.9)
+    bound = _bound(seen, multiplier)
     reasons: list[Reason] = []
-    if seen:
-        args = {"checks": len(seen), "times": round(multiplier, 2)}
-        reasons.append({"code": "appetite_learnt", "args": args})
+    if bound is not None:
+        code = "appetite_learnt" if bound == "about" else f"appetite_{bound}"
+        reasons.append({"code": code, "args": {"checks": len(seen), "times": round(multiplier, 2)}})
+    elif hidden:
+        reasons.append({"code": "appetite_hidden", "args": {"checks": hidden}})
     if refusals.excused:
         reasons.append({"code": refusals.excused, "args": {}})
     return Learnt(
         Estimate(min(low, multiplier), multiplier, max(high, multiplier)),
         len(seen),
-        sum(gone for _, gone, _, _ in seen),
-        seen[-1][0] if seen else None,
+        seen[-1].at_ms if seen else None,
         tuple(reasons),
+        bound,
+    )
+
+
+def _bound(seen: Sequence[Seen], multiplier: float) -> str | None:
+    """Return what the checks say together: a bound only, where nothing but a slip contradicts it."""
+    if not seen:
+        return None
+    likely = [each for each in seen if not each.slip(multiplier)] or seen
+    if all(each.above is None for each in likely):
+        return "at_most"
+    return "at_least" if all(each.below is None for each in likely) else "about"
+
+
+def _seen(check: Event, feeding: Event | None, share_of: Share | None, intake: Intake | None) -> Seen | None:
+    """Return what a check shows, None: nothing. A feeder that is not empty yet is as it should be."""
+    values = check.values
+    level = READINGS.get(str(values.get("level")))
+    if level is None:
+        if values["outcome"] != "all" and feeding is not None and feeding.values.get("form") == "feeder":
+            return None
+        most_left = 0.0
+    else:
+        most_left = min(1.0, level + LEVEL_ERROR)
+    above = 1 - most_left if values.get("outcome") == "all" or (level is not None and most_left < 1) else None
+    below = None if level == 0 or (level is None and above) else 1 - max(0.0, (level or 0) - LEVEL_ERROR)
+    share = share_of(feeding) if share_of is not None and feeding is not None else None
+    if share is not None:
+        within("share offered", share, "of the usual", 0, 1e6)
+    hours = values.get("after_h")
+    if hours is None:
+        since_ms = None if feeding is None else max(0, check.happened_ms - feeding.happened_ms)
+        hours = USUAL_AFTER_H if since_ms is None else since_ms / HOUR_MS
+    within("hours after the feeding", hours, "h", 0, 1e5)
+
+    def appetite(gone: float | None, *, at_least: bool) -> float | None:
+        if gone is None:
+            return None
+        if share is None or intake is None or feeding is None:
+            return usual_intake(1.0 if share is None else max(share, 1e-6), gone, hours)
+        return intake(feeding, gone, hours, at_least=at_least)
+
+    return Seen(
+        check.happened_ms,
+        appetite(above, at_least=True),
+        appetite(below, at_least=False),
+        relative=share is None,
     )
 
 
@@ -151,7 +189,7 @@ def _latest(events: Sequence[Event], need: str, now_ms: int) -> list[Event]:
                 found.append(event)
         elif kind == "check":
             named = values.get("need")
-            if named not in (need, None) or values.get("outcome") is None:
+            if named not in (need, None) or (values.get("outcome") is None and values.get("level") is None):
                 continue
             if checks >= REMEMBERED_CHECKS:
                 break
@@ -187,7 +225,7 @@ class _Refusals:
     def excuse(self, check: Event, feeding: Event | None) -> bool:
         """Say whether the check tells nothing about appetite; ``excused`` then names why."""
         self.excused = None
-        if check.values["outcome"] != "ignored":
+        if check.values.get("outcome") != "ignored":
             self._foods.clear()
             return False
         all_pupae = self._larvae == "none" and self._pupae not in (None, "none")
@@ -198,50 +236,3 @@ class _Refusals:
         if len(self._foods) < REFUSALS_IN_A_ROW or len(set(self._foods)) == 1:
             self.excused = "refusal_food"
         return self.excused is not None
-
-
-@lru_cache(maxsize=1024)
-def _believed(seen: tuple[_Seen, ...]) -> tuple[Sequence[float], float]:
-    """Return posterior and multiplier after these checks, as of the last; kept, since a plan asks again and again.
-
-    The threshold of a check is the appetite that would just carry the offer off in that time. An offer that is
-    gone speaks for at most twice what was known: a larger surprise may be spilling, drying or hoarding.
-    """
-    weights: Sequence[float] = _PRIOR
-    multiplier, last_ms = 1.0, seen[0][0] if seen else 0
-    for at_ms, gone, share, after_h in seen:
-        weights, multiplier = _faded(weights, multiplier, at_ms - last_ms)
-        offered = multiplier if share is None else within("share offered", share, "of the usual", 0, 1e6)
-        hours = within("hours after the feeding", USUAL_AFTER_H if after_h is None else after_h, "h", 0, 1e5)
-        threshold = max(offered, 1e-6) / (1 - math.exp(-max(hours, 0.1) / EATING_H))
-        if gone:
-            threshold = min(threshold, MOST_SURPRISE * multiplier)
-        weights = list(map(mul, weights, _chances(gone, threshold)))
-        median = _quantile(weights, 0.5)
-        multiplier = min(multiplier * MOST_PER_CHECK, max(multiplier / MOST_PER_CHECK, median))
-        last_ms = at_ms
-    return weights, multiplier
-
-
-def _chances(gone: bool, threshold: float) -> Sequence[float]:
-    """Return along the grid the chance that an offer at this threshold is gone, or that it is not."""
-    offset = round(math.log(threshold) * _FINE / _STEP)
-    start = _FARTHEST - min(_FARTHEST, max(-_FARTHEST, offset))
-    return (_GONE if gone else _LEFT)[start : start + 2 * _HALF * _FINE + 1 : _FINE]
-
-
-def _faded(weights: Sequence[float], multiplier: float, gap_ms: int) -> tuple[Sequence[float], float]:
-    """Return posterior and multiplier after a gap without checks: drawn back to the prior, in the logarithm."""
-    kept = min(1.0, max(0.0, (FADED_DAYS - gap_ms / DAY_MS) / (FADED_DAYS - KEPT_DAYS)))
-    if kept == 1.0:
-        return weights, multiplier
-    return [p**kept * q ** (1 - kept) for p, q in zip(weights, _PRIOR, strict=True)], multiplier**kept
-
-
-def _quantile(weights: Sequence[float], share: float) -> float:
-    """Return the multiplier below which ``share`` of the posterior lies, between the points of the grid."""
-    below = list(accumulate(weights))
-    wanted = share * below[-1]
-    i = bisect_left(below, wanted)
-    within_cell = (wanted - below[i]) / weights[i] + 0.5
-    return math.exp(_LOGS[i] + within_cell * _STEP)

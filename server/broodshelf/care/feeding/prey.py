@@ -2,8 +2,9 @@
 
 The amount comes from the protein that the colony needs; the protein of a piece from its fresh mass and its
 composition (catalogue/foods.toml names the sources). The rules of handling are common practice, no source: prey is
-killed before it is offered; small species and test tubes get it freshly killed only; few workers get it cut; the
-smallest serving is a fruit fly or a leg; what is more than a small colony can bank counts for four days at most.
+killed before it is offered; small species and test tubes get it freshly killed only; few workers get it cut, and few
+pieces; the smallest serving is a fruit fly, a leg or a slice; what is in the house comes before what is not; the size
+stays what it was while it still fits; what is more than a small colony can bank counts for four days at most.
 """
 
 from __future__ import annotations
@@ -15,12 +16,11 @@ from typing import Any, Final, Literal
 
 from ..catalogue import foods
 from ..quantities import Estimate, within
-from .servings import Serving, servings_of
+from .ramp import FIRST_SHARE
+from .servings import Part, Serving, servings_of
 
 Form = Literal["whole_dead", "cut", "stunned", "live", "piece"]
 
-FIRST_SHARE: Final = 1 / 3
-"""A new colony starts at a third of what its physiology says."""
 BANKED_DAYS_SMALL: Final = 4.0
 SMALL_COLONY: Final = 100
 FEW_WORKERS: Final = 20
@@ -31,8 +31,18 @@ UNCUT_MM: Final = 3.0
 """Up to this length nobody cuts prey: a fruit fly."""
 CUT_ANYTHING: Final = 1_000
 """From here on a colony empties any prey that is cut open."""
-MOST_PIECES: Final = 40
-MOST_LEGS: Final = 6
+MOST_PIECES: Final = 12
+"""More pieces than this nobody lays out at once, nor looks for the day after (common practice, no source)."""
+MOST_PARTS: Final = 6
+"""The same for legs and slices."""
+PIECES_FOR_A_QUEEN, WORKERS_A_PIECE = 2, 4
+"""A queen alone gets one or two small prey; a piece more for every four workers (common practice, no source)."""
+LEAST_LENGTHS: Final = 0.3
+"""Whole prey shorter than this share of a worker is not worth the way out (common practice, no source)."""
+SAME_AGAIN: Final = 0.6
+"""How much better another size must fit before the size changes: in the logarithm of the amount (no source)."""
+AT_LEAST_OF_NEED: Final = 1 / 3
+"""What is in the house counts where it reaches this share of the serving, else the plan names what would."""
 USUAL_OPTIONS: Final = ("cricket", "fruit_fly", "mealworm", "roach_nymph")
 _HANDLED_LENGTHS: Final = ((20, 1.0), (100, 2.0), (1_000, 3.0), (math.inf, 4.0))
 """Up to so many workers: the longest prey that they clear away whole, in worker lengths; majors manage half more."""
@@ -45,7 +55,7 @@ class Prey:
     food_code: str
     size_class: str | None
     amount: int
-    unit: Literal["piece", "leg"]
+    unit: Part
     form: Form
     protein_mg: Estimate | None
     reasons: tuple[Mapping[str, Any], ...]
@@ -76,19 +86,31 @@ class _Eaters:
     @property
     def handled_mm(self) -> float:
         """The longest prey that they clear away whole."""
+        if self.workers < 1:
+            return self.worker_mm / 2  # a queen alone: small prey only
         lengths = next(times for most, times in _HANDLED_LENGTHS if self.workers <= most)
         return self.worker_mm * lengths * (1.5 if self.majors else 1)
 
+    def most(self, unit: Part) -> int:
+        """Return how many pieces or parts they get at once."""
+        few = PIECES_FOR_A_QUEEN + int(self.workers // WORKERS_A_PIECE)
+        return min(few, MOST_PIECES if unit == "piece" else MOST_PARTS)
+
+    def worth_it(self, serving: Serving) -> bool:
+        """Say whether prey is not absurdly small for them."""
+        return serving.length_mm == 0 or serving.length_mm >= LEAST_LENGTHS * self.worker_mm
+
     def can_empty(self, serving: Serving) -> bool:
         """Say whether they can empty it, whole or cut; what is too long in every size is cut all the same."""
-        reach_mm = math.inf if self.workers > CUT_ANYTHING else 2 * self.handled_mm
-        return serving.unit == "leg" or serving.shortest or serving.length_mm <= reach_mm
+        by_cutting = 1 if self.workers < 1 else 2
+        reach_mm = math.inf if self.workers > CUT_ANYTHING else by_cutting * self.handled_mm
+        return serving.unit != "piece" or serving.shortest or serving.length_mm <= reach_mm
 
     def dead_form(self, serving: Serving) -> Form:
         """Return how they get it when it is dead."""
         if serving.length_mm == 0:
             return "piece"
-        if serving.unit == "leg":
+        if serving.unit != "piece":
             return "cut"
         if serving.length_mm <= UNCUT_MM:
             return "whole_dead"
@@ -103,12 +125,39 @@ class _Eaters:
             return "live" if live_allowed else "stunned"
         return dead
 
-    def distance(self, serving: Serving, needed_mg: float) -> float:
-        """Say how far from ideal a serving is: off the need, many pieces, legs, cutting, far down the list."""
-        n = _count(serving, needed_mg)
-        miss = abs(math.log(n * serving.protein_mg.best / needed_mg))
-        fiddly = 0.1 * (serving.unit == "leg") + 0.1 * (self.dead_form(serving) == "cut")
-        return miss + 0.12 * math.log(n) + fiddly + 0.3 * serving.rank
+    def distance(self, serving: Serving, aim: _Aim) -> float:
+        """Say how far from ideal a serving is: off the aim, many pieces, parts, cutting, far down, another size."""
+        n = self.count(serving, aim)
+        mg = n * serving.protein_mg.best
+        miss = abs(math.log(mg / aim.mg)) + (mg > aim.most_mg * 1.01)
+        fiddly = 0.4 * (serving.unit != "piece") + 0.1 * (self.dead_form(serving) == "cut")
+        capped = n == self.most(serving.unit) and mg < aim.mg / 1.2
+        same = not capped and (serving.food_code, serving.size_class, serving.unit) == aim.last
+        return miss + 0.25 * math.log(n) + fiddly + 0.5 * serving.rank + 0.3 * capped - SAME_AGAIN * same
+
+    def count(self, serving: Serving, aim: _Aim) -> int:
+        """Return how many of it come closest to the aim, at least one and never more than may be offered."""
+        piece_mg = serving.protein_mg.best
+        allowed = min(aim.most_mg / piece_mg + 1e-9, self.most(serving.unit))
+        return max(1, min(round(aim.mg / piece_mg), math.floor(allowed)))
+
+
+@dataclass(frozen=True, slots=True)
+class _Aim:
+    """What a serving should hold and may hold at most [mg], and the food, size and unit of the last one."""
+
+    mg: float
+    most_mg: float
+    last: tuple[str, str | None, str] | None
+
+
+MAJORS_FROM_WORKERS: Final = 100
+"""Young colonies of polymorphic kinds raise no majors before about so many workers (common practice, no source)."""
+
+
+def has_majors(*, species_has: bool, workers: float, nanitics: bool) -> bool:
+    """Say whether this colony has majors yet."""
+    return species_has and not nanitics and workers >= MAJORS_FROM_WORKERS
 
 
 def seed_form(*, majors: bool) -> Literal["whole", "crushed"]:
@@ -128,13 +177,20 @@ def prey_portion(
     options: Sequence[str] = USUAL_OPTIONS,
     for_days: float = 1.0,
     first_third: bool = False,
+    aim_mg: float | None = None,
+    most_mg: float = math.inf,
+    at_home: frozenset[tuple[str, str | None]] = frozenset(),
+    last: tuple[str, str | None, str] | None = None,
     live_allowed: bool = False,
 ) -> Prey:
     """Return what to offer so that about this much protein arrives.
 
     ``protein_mg_needed`` for the whole colony over ``for_days`` (0.1..60 d); ``worker_length_mm`` of a usual worker
-    (0.8..40); ``options`` food codes, the preferred first; ``live_allowed`` the keeper's own wish, heard only for
-    large hunters outside tubes. Raises ``OutOfRange`` outside and ``ValueError`` when no option is a known food.
+    (0.8..40); ``options`` food codes, the preferred first; ``aim_mg`` and ``most_mg`` what may be offered of the need
+    at present (None: all of it); ``at_home`` foods with the size class in the house (None: any), whose pieces, legs and
+    slices come first; ``last`` food, size class and unit of the last serving, which stays while it fits;
+    ``live_allowed`` the keeper's own wish, heard only for large hunters outside tubes. Raises ``OutOfRange`` outside
+    and ``ValueError`` when no option is a known food.
     """
     needed = (
         protein_mg_needed if isinstance(protein_mg_needed, Estimate) else Estimate.exactly(protein_mg_needed)
@@ -145,36 +201,46 @@ def prey_portion(
     within("workers", workers, "workers", 0, 1_000_000)
     within("days", for_days, "d", 0.1, 60)
     per_day = max(needed.best / for_days, 1e-6)
-    aim = max(needed.best * (FIRST_SHARE if first_third else 1), 1e-6)
+    wanted_mg = needed.best * (FIRST_SHARE if first_third else 1) if aim_mg is None else aim_mg
+    aim = _Aim(max(wanted_mg, 1e-6), max(most_mg, 1e-6), last)
     hunter = hunts_by_sight and not in_tube and worker_length_mm >= HUNTER_WORKER_MM
     eaters = _Eaters(worker_length_mm, workers, majors, slow, hunter)
     fitting = [serving for serving in servings_of(tuple(options)) if eaters.can_empty(serving)]
     if not fitting:
         return _uncounted(options)
-    chosen = min(fitting, key=lambda serving: eaters.distance(serving, aim))
-    n = _count(chosen, aim)
+    # nobody buys an insect for a slice of it; of what is there, a slice is as good as a leg
+    fitting = [s for s in fitting if s.unit != "slice" or _is_here(s, at_home)]
+    worth = [serving for serving in fitting if eaters.worth_it(serving)] or fitting
+    here = [serving for serving in worth if _is_here(serving, at_home)]
+    reached_mg = max((eaters.count(s, aim) * s.protein_mg.best for s in here), default=0.0)
+    worth = here if here and reached_mg >= AT_LEAST_OF_NEED * aim.mg else worth
+    chosen = min(worth, key=lambda serving: eaters.distance(serving, aim))
+    n = eaters.count(chosen, aim)
     served = chosen.protein_mg.times(n)
     lasts = served.best / per_day
     days = min(lasts, BANKED_DAYS_SMALL) if workers <= SMALL_COLONY else lasts
     form = eaters.form(chosen, live_allowed=live_allowed)
-    reasons = [_reason("prey_size", longest_mm=round(eaters.handled_mm, 1), worker_mm=worker_length_mm)]
+    reasons = []
+    if form != "piece":
+        reasons.append(
+            _reason("prey_size", longest_mm=round(eaters.handled_mm, 1), worker_mm=worker_length_mm)
+        )
     if first_third:
         reasons.append(_reason("prey_first_third"))
-    if served.best > 1.5 * aim:
+    if n == 1 and served.best > 1.5 * aim.mg:
         reasons.append(_reason("prey_smallest", days=round(days, 1)))
-    elif served.best < aim / 1.5:
+    elif n == eaters.most(chosen.unit) and served.best < aim.mg / 1.5:
         reasons.append(_reason("prey_most", pieces=n))
     if lasts > days:
         reasons.append(_reason("prey_banked", days=BANKED_DAYS_SMALL))
     reasons.append(_reason(_why_form(form, hunter, in_tube, worker_length_mm)))
     return Prey(
-        chosen.food_code, chosen.size_class, n, chosen.unit, form, served, tuple(reasons), round(days, 2)
+        chosen.food_code, chosen.size_class, n, chosen.unit, form, served, tuple(reasons), round(days, 4)
     )  # fmt: skip
 
 
-def _count(serving: Serving, needed_mg: float) -> int:
-    most = MOST_LEGS if serving.unit == "leg" else MOST_PIECES
-    return max(1, min(most, round(needed_mg / serving.protein_mg.best)))
+def _is_here(serving: Serving, at_home: frozenset[tuple[str, str | None]]) -> bool:
+    return (serving.food_code, serving.size_class) in at_home or (serving.food_code, None) in at_home
 
 
 def _why_form(form: Form, hunter: bool, in_tube: bool, worker_mm: float) -> str:

@@ -1,4 +1,4 @@
-"""Everything that can be put before a colony from a list of foods: whole prey by size, a leg, a crumb."""
+"""Everything that can be put before a colony from a list of foods: whole prey by size, a leg, a slice, a crumb."""
 
 from __future__ import annotations
 
@@ -12,11 +12,14 @@ from ..quantities import Estimate
 
 LEG_FROM_MM: Final = 6.0
 """Shorter prey has legs too small to hold in tweezers (common practice, no source)."""
+SLICE_FROM_MM: Final = 10.0
+"""Shorter prey is not cut into slices (common practice, no source)."""
+Part = Literal["piece", "leg", "slice"]
 
 
 @dataclass(frozen=True, slots=True)
 class Serving:
-    """One piece or one leg: its length (0: a crumb), its protein and how far down the keeper's list it stands.
+    """One piece, leg or slice: its length (0: a crumb), its protein and how far down the keeper's list it stands.
 
     ``size_class`` None: the food comes in one size only. ``shortest``: no shorter piece of this food exists.
     """
@@ -24,7 +27,7 @@ class Serving:
     food_code: str
     size_class: str | None
     length_mm: float
-    unit: Literal["piece", "leg"]
+    unit: Part
     protein_mg: Estimate
     rank: int
     shortest: bool = False
@@ -61,6 +64,8 @@ def _of_food(food: Food, rank: int) -> Iterator[Serving]:
         yield Serving(food.code, code, middle_mm, "piece", protein, rank, middle_mm == shortest_mm)
         if food.leg_share is not None and middle_mm >= LEG_FROM_MM:
             yield Serving(food.code, code, middle_mm, "leg", protein.times(food.leg_share), rank)
+        if food.slice_share is not None and middle_mm >= SLICE_FROM_MM:
+            yield Serving(food.code, code, middle_mm, "slice", protein.times(food.slice_share), rank)
 
 
 def _middle_mm(size: PreySize) -> float:

@@ -8,7 +8,6 @@ not counted (starved *Lasius niger* lived about 1.5 weeks: Dussutour et al. 2016
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any, Final
@@ -24,12 +23,6 @@ CROP_UL_PER_MG: Final = Estimate(0.35, 0.5, 1.0)
 forager's largest load (Mailleux et al. 2000). No other species was found; the rest is scaled by mass."""
 KEPT_IN_HAND: Final = 0.5
 """The share of the crop left when sugar is due (common practice, no source)."""
-FRESH_DAYS: Final[Mapping[str, Estimate]] = {
-    "drop": Estimate(2, 2.5, 3),
-    "feeder": Estimate(5, 6, 7),
-    "piece": Estimate(1, 1, 1),
-}
-"""How long sugar stays good as a drop, in a closed feeder, as fruit (common practice, no source)."""
 BANKED_DAYS: Final = 4.0
 """Protein lasts at most so long in a small colony's brood, however big the prey (common practice, no source)."""
 USUAL_PERCENT_WW: Final = 30.0
@@ -111,20 +104,21 @@ def sugar_interval(
     worker_mg: Estimate,
     temp_c: float,
     band: Band,
-    form: str = "drop",
+    fresh: Estimate,
+    always_there: bool = False,
     offered_mg: float | None = None,
     percent_ww: float = USUAL_PERCENT_WW,
     multiplier: Estimate = Estimate.exactly(1),  # noqa: B008 - frozen
 ) -> FoodInterval:
     """Return how long a sugar feeding lasts.
 
-    ``form`` is ``drop``, ``feeder`` or ``piece``; ``offered_mg`` [mg of sugar; None: plenty]. A feeder is meant
-    to be always there, so it is due when it spoils or is empty; a drop or a piece when, after it spoiled, the
-    crops are down to half. The result lies within half to twice ``band`` [days]. Raises ``OutOfRange``.
+    ``fresh`` [days] until it is taken out; ``offered_mg`` [mg of sugar; None: plenty]. A feeder is meant to be
+    ``always_there``, so it is due when it spoils or is empty; a drop or a piece when, after it spoiled, the crops are
+    down to half. The result lies between half of ``band`` [days] and its end. Raises ``OutOfRange``.
     """
-    fresh, full = FRESH_DAYS[form], crop_days(worker_mg, temp_c, multiplier, percent_ww)
+    full = crop_days(worker_mg, temp_c, multiplier, percent_ww)
     reasons: list[Reason] = []
-    if form == "feeder":
+    if always_there:
         lasting, ruled = fresh, "freshness_rules"
     else:
         half = full.times(1 - KEPT_IN_HAND)
@@ -141,7 +135,7 @@ def sugar_interval(
         if eaten_days.best < lasting.best:
             lasting, ruled = _shorter(eaten_days, lasting), "amount_rules"
             reasons.append(_reason("amount_rules", mg=offered_mg, mg_per_day=use.best))
-    return _in_band(lasting, ruled, reasons, band)
+    return _in_band(lasting, ruled, reasons, band, most=band[1])
 
 
 def protein_interval(
@@ -196,12 +190,15 @@ def _shorter(one: Estimate, other: Estimate) -> Estimate:
     return Estimate(min(one.low, other.low), min(one.best, other.best), min(one.high, other.high))
 
 
-def _in_band(lasting: Estimate, ruled: str, reasons: list[Reason], band: Band) -> FoodInterval:
-    """Hold an interval within half to twice the trade's band, and say so where that changed it."""
+def _in_band(
+    lasting: Estimate, ruled: str, reasons: list[Reason], band: Band, most: float | None = None
+) -> FoodInterval:
+    """Hold an interval between half of the trade's band and ``most`` (None: twice it); say where that changed it."""
     low = within("band", band[0], "days", *DAYS)
     high = within("band", band[1], "days", low, DAYS[1])
+    longest = 2 * high if most is None else most
     days, low_days, high_days = (
-        min(2 * high, max(low / 2, value)) for value in (lasting.best, lasting.low, lasting.high)
+        min(longest, max(low / 2, value)) for value in (lasting.best, lasting.low, lasting.high)
     )
     if days != lasting.best:
         ruled = "band_rules"

@@ -81,7 +81,7 @@ def know(state: ColonyState, now_ms: int) -> Known:
         state, now_ms, today, kind, census, history, climate, switched,
         temp_c=min(TEMP_C[1], max(TEMP_C[0], climate.mean_c.best)),
         worker_mg=worker_fresh_mg(kind, nanitic=switched.nanitics),
-        brood_mg=worker_fresh_mg(kind, nanitic=False),
+        brood_mg=worker_fresh_mg(kind, nanitic=switched.nanitics),
         worker_mm=shortest if switched.nanitics else math.sqrt(shortest * longest),
         in_tube=vessel.tube if vessel is not None else True,
         since_ms=_known_since_ms(state, now_ms),

@@ -17,7 +17,8 @@ from ..colony.temperature import temperature_tasks
 from ..feeding.balance import balance_warning
 from ..gauges import DAY_MS, Gauge
 from .faults import fault_tasks
-from .food import FOOD_NEEDS, feeding_content, food_need
+from .fed import feeding_content
+from .food import FOOD_NEEDS, food_need
 from .growing import full_notice, growth_ahead, growth_of
 from .known import Known, know
 from .risk import risky_feedings, watch_tasks

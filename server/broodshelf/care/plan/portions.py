@@ -1,29 +1,34 @@
-"""How much of what: portions that can be served with a hand. Common practice, no source, where nothing is named."""
+"""From milligrams to what a hand can serve, of what is in the house. How much it should be is ``ration``'s word.
+
+Common practice, no source, where nothing is named.
+"""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import Any
+from typing import Any, Final
 
 from ..catalogue import foods
 from ..feeding.content import DROP_UL, strength_percent_ww
 from ..feeding.food_origin import origin_verdict
-from ..feeding.prey import FIRST_SHARE, prey_portion, seed_form
-from ..feeding.stores import FRESH_DAYS, KEPT_IN_HAND, PERCENT_WW, store_mg, sugar_mg
-from ..quantities import Estimate
+from ..feeding.prey import has_majors, prey_portion, seed_form
+from ..feeding.stores import PERCENT_WW, sugar_mg
 from .known import Known
+from .ration import Ration
 from .state import Lot
 
-FEEDER_FROM_WORKERS = 300
-MOST_DROPS = 6
-MOST_PROTEIN_MG = 100_000.0
+FEEDER_FROM_WORKERS: Final = 300
+MOST_DROPS: Final = 6
+"""Whoever drinks more gets a feeder, however few they are."""
+FEEDER_FROM_ML: Final = 0.1
+"""Less is a drop, however many they are: a few thousand very small ants drink as little as that."""
+MOST_ML: Final = 30.0
+MOST_PROTEIN_MG: Final = 100_000.0
 """More than a serving of crickets for any colony that a shelf holds."""
-FEEDER_ML = (0.5, 30.0)
-SUGARS = ("sugar_water", "honey_water")
-PREY = ("cricket", "fruit_fly", "mealworm", "egg")
-TINY_COLONY_PREY = ("fruit_fly", "cricket", "mealworm", "egg")
+SUGARS: Final = ("sugar_water", "honey_water")
+PREY: Final = ("cricket", "fruit_fly", "mealworm", "egg")
+TINY_COLONY_PREY: Final = ("fruit_fly", "cricket", "mealworm", "egg")
 """In the order in which the trade reaches for them; fruit flies first for few small workers."""
 TINY_COLONY, TINY_WORKER_MM = 20, 8.0
 
@@ -31,28 +36,20 @@ Portion = dict[str, Any]
 Reasons = tuple[Mapping[str, Any], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Appetite:
-    """What a colony uses of sugar or protein a day, and which share of it to serve while it is being learnt."""
-
-    mg_per_day: Estimate
-    serving_share: float
-
-
-def portion(
-    need: str, known: Known, appetite: Appetite | None, days: float, only: str | None = None
-) -> tuple[Portion, Reasons]:
+def portion(ration: Ration, known: Known, only: str | None = None) -> tuple[Portion, Reasons]:
     """Return a portion (amount, unit, food_code, form; for prey a size class, where there is one a lot) and why.
 
     ``only``: the food that a tasting wants to offer.
     """
-    if need == "sugar" and appetite is not None:
-        return _from_lot(_sugar(known, appetite, only or _liked(known, "sugar", SUGARS)[0]), known), ()
-    if need == "protein" and appetite is not None:
-        made, why = _prey(known, appetite, days, only)
-        return _from_lot(made, known), why
-    if need == "seeds":
-        form = seed_form(majors=known.species.majors)
+    if ration.need == "sugar":
+        return _from_lot(
+            _sugar(known, ration, only or _liked(known, "sugar", SUGARS)[0]), known
+        ), ration.reasons
+    if ration.need == "protein":
+        made, why = _prey(known, ration, only)
+        return _from_lot(made, known), (*ration.reasons, *why)
+    if ration.need == "seeds":
+        form = seed_form(majors=_majors(known))
         made = {"food_code": only or "seeds", "amount": _seeds(known.workers), "unit": "seed", "form": form}
         return _from_lot(made, known), ()
     leaves = max(1, round(known.workers / 500))
@@ -64,36 +61,56 @@ def suggested(need: str, portion_: Mapping[str, Any]) -> dict[str, Any]:
     return {"kind": "feeding", "set": {"need": need, **portion_, "suggested": True}}
 
 
-def _sugar(known: Known, appetite: Appetite, code: str) -> Portion:
+def serves(food_code: str | None, need: str) -> bool:
+    """Say whether a food is one for this need."""
+    return food_code is not None and foods()[food_code].need == need
+
+
+def is_prey(served: Mapping[str, Any]) -> bool:
+    """Say whether a portion is an animal."""
+    return bool(foods()[served["food_code"]].sizes)
+
+
+def _sugar(known: Known, ration: Ration, code: str) -> Portion:
     if (unit := foods()[code].unit) not in ("drop", "ml"):
         return {"food_code": code, "amount": 1, "unit": unit, "form": "piece"}
     lot = lot_of(code, known)
     percent = min(PERCENT_WW[1], strength_percent_ww(code, lot.percent_ww if lot else None))
-    fills_mg = store_mg(known.census.workers, known.worker_mg).best * KEPT_IN_HAND
-    mg_per_ul = sugar_mg(1.0, max(PERCENT_WW[0], percent))
-    if known.workers > FEEDER_FROM_WORKERS:
-        wanted_ul = (fills_mg + appetite.mg_per_day.best * FRESH_DAYS["feeder"].best) / mg_per_ul
-        ml = min(FEEDER_ML[1], max(FEEDER_ML[0], math.ceil(wanted_ul / 500) / 2))
+    wanted_ul = min(ration.aim_mg, ration.most_mg) / sugar_mg(1.0, max(PERCENT_WW[0], percent))
+    drops, ml = max(1, math.floor(wanted_ul / DROP_UL + 1e-9)), min(MOST_ML, _poured_ml(wanted_ul / 1000))
+    if drops > MOST_DROPS or (known.workers > FEEDER_FROM_WORKERS and ml >= FEEDER_FROM_ML):
         return {"food_code": code, "amount": ml, "unit": "ml", "form": "feeder"}
-    wanted_ul = (fills_mg + appetite.mg_per_day.best * FRESH_DAYS["drop"].best) / mg_per_ul
-    drops = min(MOST_DROPS, max(1, math.ceil(wanted_ul / DROP_UL)))
     return {"food_code": code, "amount": drops, "unit": "drop", "form": "drop"}
 
 
-def _prey(known: Known, appetite: Appetite, days: float, only: str | None) -> tuple[Portion, Reasons]:
-    kind = known.species
-    tiny = known.workers <= TINY_COLONY and known.worker_mm < TINY_WORKER_MM
-    share = appetite.serving_share
-    first = share <= FIRST_SHARE  # nothing was eaten up yet
-    needed_mg = appetite.mg_per_day.best * days * (1.0 if first else share)
+def _poured_ml(wanted_ml: float) -> float:
+    """Round down to what a syringe shows: steps of a drop, tenths from half a mL on, halves from two mL on."""
+    steps = 20 if wanted_ml < 0.5 else 10 if wanted_ml < 2 else 2
+    return math.floor(wanted_ml * steps + 1e-9) / steps
+
+
+def _prey(known: Known, ration: Ration, only: str | None) -> tuple[Portion, Reasons]:
+    kind, state = known.species, known.state
+    small = known.workers <= TINY_COLONY and known.worker_mm < TINY_WORKER_MM
+    options = _liked(known, "protein", TINY_COLONY_PREY if small else PREY)
+    per_day = ration.mg_per_day.best if ration.mg_per_day is not None else 0.0
+    last = ration.last.values if ration.last is not None else {}
     served = prey_portion(
-        min(MOST_PROTEIN_MG, needed_mg),
-        worker_length_mm=known.worker_mm, majors=kind.majors, workers=known.workers,
+        min(MOST_PROTEIN_MG, per_day * ration.days),
+        worker_length_mm=known.worker_mm, majors=_majors(known), workers=known.workers,
         hunts_by_sight=kind.hunts_by_sight, slow=kind.slow, in_tube=known.in_tube,
-        options=(only,) if only else _liked(known, "protein", TINY_COLONY_PREY if tiny else PREY),
-        for_days=days, first_third=first,
+        options=(only,) if only else options, for_days=ration.days,
+        aim_mg=min(MOST_PROTEIN_MG, ration.aim_mg), most_mg=ration.most_mg,
+        at_home=_at_home(state.lots, known.today),
+        last=(str(last.get("food_code")), last.get("size_class"), str(last.get("unit"))),
     )  # fmt: skip
     return served.as_portion(), served.reasons
+
+
+def _majors(known: Known) -> bool:
+    return has_majors(
+        species_has=known.species.majors, workers=known.workers, nanitics=known.switched.nanitics
+    )
 
 
 def _liked(known: Known, need: str, options: tuple[str, ...]) -> tuple[str, ...]:
@@ -110,20 +127,33 @@ def _liked(known: Known, need: str, options: tuple[str, ...]) -> tuple[str, ...]
     return tuple(sorted((*liked, *more), key=lambda code: code not in at_home))
 
 
-def _from_lot(made: Portion, known: Known) -> Portion:
-    lot = lot_of(made["food_code"], known)
-    return made if lot is None else {**made, "lot_id": lot.id, "origin": lot.origin}
-
-
-def lot_of(food_code: str, known: Known) -> Lot | None:
-    """Return the first lot of a food that may be offered today."""
-    return next(
-        (lot for lot in known.state.lots if lot.food_code == food_code and _offerable(lot, known.today)), None
+def _at_home(lots: tuple[Lot, ...], today: str) -> frozenset[tuple[str, str | None]]:
+    """Return the foods in the house with their size class; None: nobody said, or it comes in one size only."""
+    return frozenset(
+        (lot.food_code, lot.size_class if len(foods()[lot.food_code].sizes) > 1 else None)
+        for lot in lots
+        if _offerable(lot, today)
     )
 
 
+def _from_lot(made: Portion, known: Known) -> Portion:
+    lot = lot_of(made["food_code"], known, made.get("size_class"))
+    return made if lot is None else {**made, "lot_id": lot.id, "origin": lot.origin}
+
+
+def lot_of(food_code: str, known: Known, size_class: str | None = None) -> Lot | None:
+    """Return the first lot of a food that may be offered today; of a size class where the portion has one."""
+    fitting = (
+        lot for lot in known.state.lots
+        if lot.food_code == food_code and _offerable(lot, known.today)
+        and (size_class is None or lot.size_class in (None, size_class))
+    )  # fmt: skip
+    return next(fitting, None)
+
+
 def _offerable(lot: Lot, today: str) -> bool:
-    if lot.food_code not in foods():
+    """Say whether a plan may suggest a lot today. A tinted one only the keeper offers, to one colony for one day."""
+    if lot.food_code not in foods() or lot.tint:
         return False
     if (lot.hold_until and today < lot.hold_until) or (lot.use_by and lot.use_by < today):
         return False

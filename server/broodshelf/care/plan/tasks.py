@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from ..catalogue import foods
+from ..feeding.removal import remove_after_h
 from .state import Event
 
 HOUR_MS = 3_600_000
@@ -54,6 +54,7 @@ def leftovers_tasks(events: tuple[Event, ...], risky_ids: frozenset[str] = froze
     """Every feeding makes its own removal task, until a check says that it was eaten or taken out.
 
     ``risky_ids``: feedings that may carry poison; what is left of them comes out at once, whatever food it is.
+    Who fills a feeder takes the old one away: a later filling of the same need ends the task of the one before.
     """
     lately = events[-LATELY_EVENTS:]
     cleared = {
@@ -65,13 +66,20 @@ def leftovers_tasks(events: tuple[Event, ...], risky_ids: frozenset[str] = froze
         (e.happened_ms for e in lately if e.kind == "check" and e.values.get("leftovers_removed")), default=-1
     )
     tasks = []
-    known = foods()
+    filled_ms = {
+        e.values.get("need"): e.happened_ms
+        for e in lately
+        if e.kind == "feeding" and e.values.get("form") == "feeder"
+    }
     for event in lately:
         if event.kind != "feeding":
             continue
-        food, risky = known.get(str(event.values.get("food_code"))), event.id in risky_ids
-        after_h = 0.0 if risky else food.remove_after_h if food is not None else None
+        risky = event.id in risky_ids
+        after_h = 0.0 if risky else remove_after_h(event.values)
         if after_h is None:
+            continue
+        in_feeder = event.values.get("form") == "feeder"
+        if in_feeder and event.happened_ms < filled_ms.get(event.values.get("need"), 0):
             continue
         if event.id in cleared or event.happened_ms <= last_clear_ms:
             continue

@@ -1,0 +1,70 @@
+"""How sugar is drunk: what is missing in the crops is filled up first, then the colony drinks what it uses.
+
+All amounts in days of the usual use of a colony of this size, so one appetite stands for all of them. What the crops
+lack is carried from feeding to feeding: time without sugar adds to it, drinking takes from it, and it never exceeds
+what the crops hold. They fill up with the pace of eating (``EATING_H``).
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from functools import lru_cache
+from typing import NamedTuple
+
+from .learning import EATING_H
+
+_STEPS = 12
+_LEAST, _MOST = math.log(0.02), math.log(50.0)
+
+
+class Filling(NamedTuple):
+    """A sugar feeding: days of use that it held, days that it stays good, days until the next one."""
+
+    offered: float
+    fresh: float
+    until_next: float
+
+
+@lru_cache(maxsize=2048)
+def sugar_appetite(
+    before: Sequence[Filling],
+    offered: float,
+    fresh: float,
+    *,
+    gone: float,
+    hours: float,
+    crop: float,
+    lacking: float,
+) -> float:
+    """Return the appetite at which ``gone`` [share] of an offer is drunk after ``hours``.
+
+    ``before``: the feedings before it, the oldest first; ``crop``: days that a full crop lasts; ``lacking``: what the
+    crops lacked before all of them. Found by halving between 0.02 and 50, since more appetite drinks more. Example:
+    crops full before, half of 4 days' use gone after 48 h: 1.
+    """
+    low, high = _LEAST, _MOST
+    for _ in range(_STEPS):
+        middle = (low + high) / 2
+        appetite = math.exp(middle)
+        missing = lacking
+        for each in before:
+            missing = _missing_after(missing, each, appetite, crop)
+        enough = _drunk(missing, min(hours / 24, fresh), appetite) >= gone * offered
+        low, high = (low, middle) if enough else (middle, high)
+    return math.exp((low + high) / 2)
+
+
+def _drunk(missing: float, days: float, appetite: float) -> float:
+    """Return what would be drunk of more than enough."""
+    return missing * (1 - math.exp(-days * 24 / EATING_H)) + appetite * days
+
+
+def _missing_after(missing: float, filling: Filling, appetite: float, crop: float) -> float:
+    """Return what the crops lack when the next feeding comes."""
+    there = min(filling.fresh, filling.until_next)
+    if _drunk(missing, there, appetite) >= filling.offered:
+        left = missing + appetite * filling.until_next - filling.offered
+    else:
+        left = missing * math.exp(-there * 24 / EATING_H) + appetite * (filling.until_next - there)
+    return min(crop, max(0.0, left))

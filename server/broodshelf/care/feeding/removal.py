@@ -1,0 +1,31 @@
+"""How long a food may lie before it is taken out: one answer for the task, the portion and the next feeding.
+
+All figures are common practice, no source: prey 24 h, egg or jelly 12 to 24 h, fruit 24 h, an open drop 2 to 3 days,
+a closed feeder 5 to 7 days, and less for honey, which ferments (catalogue/foods.toml).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any, Final
+
+from ..catalogue import foods
+from ..quantities import Estimate
+
+SPREAD: Final = 0.2
+"""The ranges of the trade lie about a fifth to either side of their middle: 2 to 3 days, 5 to 7 days."""
+
+
+def remove_after_h(values: Mapping[str, Any]) -> float | None:
+    """Return after how many hours a feeding with these fields is taken out; None: it may stay, or is not known."""
+    food = foods().get(str(values.get("food_code")))
+    if food is None:
+        return None
+    in_feeder = values.get("form") == "feeder"
+    return food.feeder_h if in_feeder and food.feeder_h is not None else food.remove_after_h
+
+
+def fresh_days(values: Mapping[str, Any]) -> Estimate | None:
+    """Return for how many days a feeding stays good, as ``remove_after_h`` says, with the trade's spread."""
+    hours = remove_after_h(values)
+    return None if hours is None else Estimate(1 - SPREAD, 1, 1 + SPREAD).times(hours / 24)

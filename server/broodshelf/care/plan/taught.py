@@ -1,0 +1,75 @@
+"""What the checks of one colony taught about its appetite: its feedings, put before the learner."""
+
+from __future__ import annotations
+
+import math
+from typing import Final
+
+from ..feeding.intake import Filling, sugar_appetite
+from ..feeding.learning import Learnt, learnt, usual_intake
+from ..feeding.removal import fresh_days
+from ..feeding.stores import KEPT_IN_HAND, crop_days
+from ..gauges import DAY_MS
+from ..quantities import Estimate
+from .fed import Fed, content_of
+from .known import Known
+from .state import Event
+
+AT_ONCE_DAYS: Final = 4.0
+"""No serving holds the need of more days: what is left spoils (common practice, no source)."""
+LEAST_GAP_DAYS: Final = 0.5
+LEAST_LACKING: Final = 0.2
+"""Of a full crop: so much at least the crops lack before the first feeding that is known (no source)."""
+CARRIED_FEEDINGS: Final = 4
+"""So many feedings back what the crops lacked does not matter any more."""
+
+
+def taught_by_checks(need: str, known: Known, fed: list[Fed], *, use_mg: float, usual_days: float) -> Learnt:
+    """Return what the checks of sugar or protein taught.
+
+    ``use_mg``: the need a day of a colony of this size; ``usual_days``: between two feedings, where nobody knows.
+    """
+    order = [each.feeding for each in fed]
+    place = {feeding.id: n for n, feeding in enumerate(order)}
+    full_days = crop_days(known.worker_mg, known.temp_c, Estimate.exactly(1)).best
+    at = 0 if need == "protein" else 1
+
+    def days_offered(feeding: Event) -> float | None:
+        """How many days of the usual need a feeding held."""
+        offered = content_of(known, feeding.values)[at]
+        return None if offered is None or use_mg <= 0 else offered / use_mg
+
+    def protein(feeding: Event, gone: float, hours: float, *, at_least: bool) -> float:
+        """Brood banks what it missed, for four days at most."""
+        n = place.get(feeding.id, 0)
+        gap_days = (feeding.happened_ms - order[n - 1].happened_ms) / DAY_MS if n else usual_days
+        hungry_days = min(AT_ONCE_DAYS, max(LEAST_GAP_DAYS, gap_days))
+        return usual_intake((days_offered(feeding) or 0.0) / hungry_days, gone, hours, at_least=at_least)
+
+    def sugar(feeding: Event, gone: float, hours: float, *, at_least: bool) -> float:
+        """What the crops lacked before the first of these feedings nobody knows: half at most."""
+        n = place.get(feeding.id, 0)
+        earlier = zip(
+            order[max(0, n - CARRIED_FEEDINGS) : n],
+            order[max(0, n - CARRIED_FEEDINGS) + 1 : n + 1],
+            strict=True,
+        )
+        before = tuple(
+            Filling(days_offered(one) or 0.0, _fresh(one), (after.happened_ms - one.happened_ms) / DAY_MS)
+            for one, after in earlier
+        )
+        return sugar_appetite(
+            before, days_offered(feeding) or 0.0, _fresh(feeding), gone=gone, hours=hours, crop=full_days,
+            lacking=full_days * (KEPT_IN_HAND if at_least else LEAST_LACKING),
+        )  # fmt: skip
+
+    return learnt(
+        known.state.events, need, known.now_ms, days_offered, intake=protein if need == "protein" else sugar,
+        excused=known.switched.excused,
+    )  # fmt: skip
+
+
+def _fresh(feeding: Event) -> float:
+    """Return how many days a feeding stays; what nobody takes out is there to the next."""
+    fresh = fresh_days(feeding.values)
+    return math.inf if fresh is None else fresh.best

@@ -1,0 +1,57 @@
+"""Does the whole plan find what an invented colony eats, within 8 checks, or say that it cannot?"""
+
+from __future__ import annotations
+
+import random
+
+import pytest
+from tests.care.plan_learning_simulation import APPETITES, SIZES, Colony, told, verdict
+
+from broodshelf.care.catalogue import words
+from broodshelf.care.gauges import DAY_MS
+from broodshelf.care.plan.state import Event
+from broodshelf.care.wording import say
+
+RUNS = 40
+
+
+@pytest.mark.parametrize("appetite", APPETITES)
+@pytest.mark.parametrize("workers", SIZES)
+@pytest.mark.parametrize("need", ["protein", "sugar"])
+def test_after_eight_checks_the_median_plan_is_right_within_a_fifth_or_says_that_it_cannot_know(
+    need, workers, appetite
+):
+    """Seeded. A plan that claims a figure must be right; where most plans claim none, they say why."""
+    found = verdict(need, workers, appetite, RUNS)
+
+    assert sum(found.said.values()) == RUNS
+    assert "nothing" not in found.said  # 8 checks are never passed over in silence
+    if found.claims >= RUNS / 2:
+        assert found.median == pytest.approx(appetite, rel=0.2)
+    else:
+        assert found.said.get("appetite_hidden") == RUNS or workers == 60
+
+
+def test_protein_is_learnt_in_every_size_and_sugar_from_the_size_on_that_empties_a_drop():
+    """One drop holds 17 mg: 60 workers use that in five days, so only whether they empty it can be seen."""
+    for workers in SIZES:
+        for appetite in APPETITES:
+            assert verdict("protein", workers, appetite, 20).claims > 10
+    assert verdict("sugar", 300, 1.0, 20).claims == 20
+    assert verdict("sugar", 60, 0.3, 20).said["appetite_at_most"] > 10
+    assert verdict("sugar", 8, 1.0, 20).claims == 0
+
+
+def test_what_cannot_be_learnt_is_said_in_words_and_the_plan_stays_with_the_usual():
+    """Eight workers, drop after drop: something is always left, whatever they drink."""
+
+    colony = Colony(8, 1.0, random.Random(1))
+    for n in range(8):
+        at_ms = 1_777_636_800_000 + 4 * n * DAY_MS
+        drop = {"need": "sugar", "food_code": "sugar_water", "amount": 1, "unit": "drop", "form": "drop"}
+        colony.log.append(Event(f"f{n}", "feeding", at_ms, drop))
+        seen = {"feeding_id": f"f{n}", "need": "sugar", "outcome": "some"}
+        colony.log.append(Event(f"k{n}", "check", at_ms + 2 * DAY_MS, seen))
+
+    assert told(colony, "sugar", at_ms + 3 * DAY_MS) == ("appetite_hidden", 1.0)
+    assert say("reason", "appetite_hidden") == words()["reason"]["appetite_hidden"]
