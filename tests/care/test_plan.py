@@ -12,6 +12,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from broodshelf.care.catalogue import foods, origins, species, vessels, words
+from broodshelf.care.feeding.content import content_mg
 from broodshelf.care.gauges import Gauge
 from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.state import ColonyState, Event, Lot, Place, Rule, Vessel
@@ -170,7 +171,8 @@ def test_what_was_learnt_from_checks_changes_the_next_plan():
 
     assert gauge.basis == "learnt"
     assert "appetite_learnt" in [r["code"] for r in gauge.reasons]
-    assert gauge.capacity < {g.need: g for g in dainty.gauges}["protein"].capacity
+    held = [content_mg(task(plan, "protein").portion)[0] for plan in (eager, dainty)]
+    assert held[0] > 1.5 * held[1]
 
 
 def test_a_first_serving_is_a_third_and_grows_with_what_was_eaten_up():

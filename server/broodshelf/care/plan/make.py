@@ -15,6 +15,7 @@ from ..colony.offered_nest import offer_stands
 from ..colony.stages import ALL_FOOD
 from ..colony.temperature import temperature_tasks
 from ..feeding.balance import balance_warning
+from ..feeding.tint import tint_cautions, tint_notices
 from ..gauges import DAY_MS, Gauge
 from .faults import fault_tasks
 from .fed import feeding_content
@@ -92,10 +93,11 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     tasks += leftovers_tasks(state.events, frozenset(feeding.id for feeding in risky))
     tasks.sort(key=lambda task: (not task.urgent, task.due_at_ms, task.key))
     gauges = (*(gauge for gauge, _ in pairs), *kept)
-    shown = tuple(reason(code) for code in cautions_of(known.species))
+    tinted = tint_notices(state.lots, state.events, now_ms)
+    shown = (*(reason(code) for code in cautions_of(known.species)), *tint_cautions(tinted))
     return Plan(
-        state.id, now_ms, valid_until, gauges, tuple(tasks), tuple(_notices(known, growth)), shown, tuple(told(trial)),
-        why_no_offer(tasting, tasks), growth_ahead(known, growth),
+        state.id, now_ms, valid_until, gauges, tuple(tasks), (*_notices(known, growth), *tinted), shown,
+        tuple(told(trial)), why_no_offer(tasting, tasks), growth_ahead(known, growth),
     )  # fmt: skip
 
 

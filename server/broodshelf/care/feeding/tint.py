@@ -1,0 +1,55 @@
+"""Coloured sugar water: who drank, and what a keeper should know before and after offering it.
+
+Common practice, no source: no published strength, fading time or safety test of a food colour in ants was found.
+Studies with dyed food looked at larvae after 1, 8 and 24 hours (Chong et al. 2002, abstract) and at workers and larvae
+for 2 to 72 hours (*Monomorium pharaonis*, 2005, abstract).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Final
+
+from ..gauges import DAY_MS, Reason
+from ..plan.state import Event, Lot
+
+LOOK_DAYS: Final = 4
+"""The last look is after 72 hours; a day more to make it up."""
+
+
+def tint_notices(lots: Iterable[Lot], events: Sequence[Event], now_ms: int) -> tuple[Reason, ...]:
+    """Return what to look for after a tinted lot was offered, and where the colour was seen so far.
+
+    ``events`` in the order of happening. Empty where nothing tinted was offered in the last four days.
+    """
+    tints = {lot.id: lot.tint for lot in lots if lot.tint}
+    seen: set[str] = set()
+    looked = False
+    for event in reversed(events):
+        if event.happened_ms > now_ms:
+            continue
+        if event.happened_ms < now_ms - LOOK_DAYS * DAY_MS:
+            break
+        where = event.values.get("colour_seen") if event.kind == "check" else None
+        if where is not None:
+            seen.update(where)
+            looked = True
+        if event.kind == "feeding" and event.values.get("lot_id") in tints:
+            told = (_reason(_seen_code(seen)),) if looked else ()
+            return (_reason("tint_offered"), *told)
+    return ()
+
+
+def tint_cautions(notices: Sequence[Mapping[str, object]]) -> tuple[Reason, ...]:
+    """Return the caution that goes with a tinted lot on offer."""
+    return (_reason("tint"),) if notices else ()
+
+
+def _seen_code(seen: set[str]) -> str:
+    if "brood" in seen:
+        return "tint_in_brood"
+    return "tint_in_gasters" if seen else "tint_nowhere"
+
+
+def _reason(code: str) -> Reason:
+    return {"code": code, "args": {}}
