@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
-from ..colony.arrival import Settling, excused_feedings
+from ..colony.arrival import Settling
 from ..gauges import DAY_MS
 from ..plan.state import Event
 
@@ -19,25 +19,22 @@ BANNED_DAYS: Final = 60
 def refused_foods(events: Sequence[Event], excused: Sequence[Settling], now_ms: int) -> frozenset[str]:
     """Return the foods whose last check in the last 60 days says that they were ignored, where that says something.
 
-    ``events`` in the order in which they happened.
+    ``events`` in the order in which they happened. One pass from the latest event, ended after 60 days and as many
+    more as the checked feedings lie back.
     """
     since_ms = now_ms - BANNED_DAYS * DAY_MS
-    if not any(_ignored(event, since_ms) for event in reversed(events)):
-        return frozenset()
-    food_of = {event.id: event.values.get("food_code") for event in events if event.kind == "feeding"}
-    says_nothing = excused_feedings(events, excused)
+    outcome_of: dict[object, str | None] = {}
     verdict: dict[str, str] = {}
-    for event in events:
-        if event.kind != "check" or event.happened_ms < since_ms:
-            continue
-        feeding_id = event.values.get("feeding_id") or ""
-        outcome, food = event.values.get("outcome"), food_of.get(feeding_id)
-        if outcome and food and feeding_id not in says_nothing:
-            verdict[food] = outcome
+    for event in reversed(events):
+        if event.happened_ms < since_ms and not outcome_of:
+            break
+        checked = event.values.get("feeding_id") if event.kind == "check" else None
+        if checked and event.happened_ms >= since_ms and event.values.get("outcome"):
+            outcome = str(event.values["outcome"])
+            explained = outcome == "ignored" and any(spell.holds(event.happened_ms) for spell in excused)
+            outcome_of.setdefault(checked, None if explained else outcome)
+        elif event.kind == "feeding" and event.id in outcome_of:
+            found, food = outcome_of.pop(event.id), event.values.get("food_code")
+            if found is not None and food:
+                verdict.setdefault(str(food), found)
     return frozenset(food for food, outcome in verdict.items() if outcome == "ignored")
-
-
-def _ignored(event: Event, since_ms: int) -> bool:
-    return (
-        event.kind == "check" and event.happened_ms >= since_ms and event.values.get("outcome") == "ignored"
-    )
