@@ -6,6 +6,7 @@ import { DAY_MS, applyEvent, dueAtMs, levelAt } from './gauges.js';
  * @typedef {import('./gauges.js').Gauge} Gauge
  * @typedef {{key: string, colony_id: string, need: string, due_at_ms: number, urgent: boolean, gauge: Gauge | null,
  *   share: number | null, portion: any, suggested: any, reasons: any[], cautions: any[],
+ *   stand_in: Record<string, any> | null,
  *   group: 'now' | 'today' | 'next'}} Item
  * @typedef {{items: Item[], done: ShownRow[]}} Round
  */
@@ -94,6 +95,7 @@ function planItems(plan, fresh, events, rows, nowMs) {
       suggested: task.suggested,
       reasons: task.reasons,
       cautions: task.cautions,
+      stand_in: task.stand_in ?? null,
       group: 'next',
     });
   }
@@ -143,6 +145,7 @@ function freshItems(plan, fresh, foods) {
       share: null,
       portion: null,
       cautions: plan.set.cautions ?? [],
+      stand_in: /** @type {Record<string, any> | null} */ ({}),
       group: /** @type {const} */ ('next'),
     };
     if (event.kind === 'fault' && !event.set.resolved_at && !known.has(`fault:${event.id}`)) {
@@ -154,6 +157,7 @@ function freshItems(plan, fresh, foods) {
         urgent: !isSpot(event.set),
         suggested: null,
         reasons: [{ code: faultCode(event.set), args: { fault: event.set.fault } }],
+        stand_in: { reasons: [{ code: 'helper_call', args: {} }] },
       });
     }
     // what was given although it was refused comes out at once
@@ -202,6 +206,22 @@ function laterUntil(events) {
 function groupOf(item, nowMs, endOfTodayMs) {
   if (item.due_at_ms <= nowMs) return 'now';
   return item.due_at_ms < endOfTodayMs ? 'today' : 'next';
+}
+
+/**
+ * What a stand-in is asked for, in the words and with the log that the plan has for one. Water that somebody looked at
+ * in the last day is not asked for again: what it needs then is the keeper's.
+ * @template {{key: string, need: string, stand_in?: Record<string, any> | null}} T
+ * @param {T[]} tasks @param {ShownRow[]} events of the colony @param {number} nowMs @returns {T[]}
+ */
+export function forStandIn(tasks, events, nowMs) {
+  const looked = events.some(
+    (e) =>
+      (e.happened_ms ?? 0) > nowMs - DAY_MS && (e.kind === 'water' || (e.kind === 'check' && e.set.need === 'water')),
+  );
+  return tasks
+    .filter((task) => task.stand_in && !(looked && task.need === 'water' && !task.key.includes('fault:')))
+    .map((task) => ({ ...task, ...task.stand_in }));
 }
 
 /** What was done in the last twelve hours, newest first. @param {Map<string, ShownRow>} rows @param {number} nowMs */

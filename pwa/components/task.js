@@ -91,9 +91,11 @@ function Head({ item, title }) {
 }
 
 /**
- * @param {{item: import('../care/round.js').Item, onOther: (item: any) => void, onLater?: (item: any) => void}} props
+ * `steps`: all that is to be done stands open, for whoever never saw a tube.
+ * @param {{item: import('../care/round.js').Item, steps?: boolean, onOther: (item: any) => void,
+ *   onLater?: (item: any) => void}} props
  */
-export function Task({ item, onOther, onLater }) {
+export function Task({ item, steps = false, onOther, onLater }) {
   const fault = isFault(item);
   const title = taskTitle(item);
   const done = item.suggested && doneInWords(item.suggested);
@@ -108,7 +110,7 @@ export function Task({ item, onOther, onLater }) {
       <${Head} item=${item} title=${title} />
       <div class="more">
         ${
-          fault
+          fault || steps
             ? html`
                 <div class="steps"><${Why} items=${item.reasons} open /></div>
               `

@@ -8,6 +8,7 @@ import { asksForCount } from '../care/round.js';
 import { logAll } from '../signals/actions.js';
 import { now } from '../signals/clock.js';
 import { catalogue, events, gaugesOf, rows, rowsOf } from '../signals/rows.js';
+import { session } from '../signals/session.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { FeedingForm } from './log-feeding.js';
@@ -167,6 +168,7 @@ const LEVELS = [
 
 /** @param {any} props */
 function WaterForm({ colonyId, save }) {
+  const stand_in = session.value?.role === 'stand_in'; // who offers no nest
   const gauge = gaugesOf(colonyId).find((each) => each.need === 'water');
   const [share, setShare] = useState(gauge ? Math.round((levelAt(gauge, now.peek()) / gauge.capacity) * 4) / 4 : 0.5);
   const [mm, setMm] = useState('');
@@ -207,26 +209,35 @@ function WaterForm({ colonyId, save }) {
       ${m.log.read}
     </button>
     <div class="wrap even">
-      <button type="button" class="button" onClick=${() => save('water', { action: 'refill' })}>${m.log.filled}</button>
       ${
-        is_tube
-          ? html`
-              <button type="button" class="button" onClick=${() => save('move', { how: 'offered' })}>
-                ${m.log.new_tube}
-              </button>
-              <button
-                type="button"
-                class="button"
-                onClick=${() => save('move', { how: 'finished', fresh_reservoir: true })}
-              >
-                ${m.log.moved}
-              </button>
-            `
-          : html`
-              <button type="button" class="button" onClick=${() => save('water', { action: 'hydrate' })}>
-                ${m.log.hydrate}
-              </button>
-            `
+        !(is_tube && stand_in) &&
+        html`
+          <button type="button" class="button" onClick=${() => save('water', { action: 'refill' })}>
+            ${m.log.filled}
+          </button>
+        `
+      }
+      ${
+        is_tube && stand_in
+          ? null
+          : is_tube
+            ? html`
+                <button type="button" class="button" onClick=${() => save('move', { how: 'offered' })}>
+                  ${m.log.new_tube}
+                </button>
+                <button
+                  type="button"
+                  class="button"
+                  onClick=${() => save('move', { how: 'finished', fresh_reservoir: true })}
+                >
+                  ${m.log.moved}
+                </button>
+              `
+            : html`
+                <button type="button" class="button" onClick=${() => save('water', { action: 'hydrate' })}>
+                  ${m.log.hydrate}
+                </button>
+              `
       }
     </div>
   `;
@@ -234,6 +245,7 @@ function WaterForm({ colonyId, save }) {
 
 /** What is wrong, with its first steps. @param {any} props */
 function FaultForm({ save }) {
+  const stand_in = session.value?.role === 'stand_in'; // first steps are the keeper's
   const [fault, setFault] = useState('leak');
   const [near, setNear] = useState(false);
   const words = catalogue.value?.words ?? {};
@@ -245,7 +257,7 @@ function FaultForm({ save }) {
       onPick=${setFault}
       options=${Object.entries(words.fault ?? {}).map(([code, name]) => [code, capital(/** @type {string} */ (name))])}
     />
-    <p class="caution">${inWords('reason', { code: fault, args: {} })}</p>
+    <p class="caution">${inWords('reason', { code: stand_in ? 'helper_call' : fault, args: {} })}</p>
     ${
       fault === 'mould' &&
       html`

@@ -3,6 +3,7 @@ import { html, Icon } from '../components/html.js';
 import { eventInWords, inWords, portionInWords, todoInWords, weekDay, wordFor } from '../components/in-words.js';
 import { dueInWords } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
+import { forStandIn } from '../care/round.js';
 import { useHistory, useKind } from '../signals/history.js';
 import { now } from '../signals/clock.js';
 import { gaugesOf, planOf, rows } from '../signals/rows.js';
@@ -43,7 +44,7 @@ const longDay = (day) =>
 
 /** What falls due while they are there. @param {string} colonyId @param {string} lastDay ISO @returns {any[]} */
 const tasksUntil = (colonyId, lastDay) =>
-  (planOf(colonyId)?.set.tasks ?? []).filter(
+  forStandIn(planOf(colonyId)?.set.tasks ?? [], [], now.peek()).filter(
     (/** @type {any} */ task) => task.need !== 'glance' && task.due_at_ms <= new Date(`${lastDay}T23:59:59`).getTime(),
   );
 
@@ -87,7 +88,14 @@ const HandOverSheet = ({ given }) => html`
               ${tasksUntil(colony.id, given.ends_on).map(
                 (/** @type {any} */ task) => html`
                   <tr>
-                    <td>${task.portion ? portionInWords(task.portion) : todoInWords(task)}</td>
+                    <td>
+                      ${task.portion ? portionInWords(task.portion) : todoInWords(task)}
+                      ${(task.stand_in.reasons ?? []).map(
+                        (/** @type {any} */ step) => html`
+                          <p class="soft">${inWords('reason', step)}</p>
+                        `,
+                      )}
+                    </td>
                     <td>${weekDay(task.due_at_ms)}</td>
                     <td></td>
                   </tr>

@@ -2,7 +2,9 @@
 import { useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { weekDay } from '../components/in-words.js';
-import { round, rowsOf } from '../signals/rows.js';
+import { forStandIn } from '../care/round.js';
+import { now } from '../signals/clock.js';
+import { events, round, rowsOf } from '../signals/rows.js';
 import { session } from '../signals/session.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
@@ -48,7 +50,9 @@ const nothing = () => undefined;
  */
 export function StandInView({ given, state, colonies, onOther = nothing, onWrong = nothing }) {
   const ids = new Set(colonies.map((colony) => colony.id));
-  const due = round.value.items.filter((item) => item.group !== 'next' && ids.has(item.colony_id));
+  const due = round.value.items
+    .filter((item) => item.group !== 'next' && ids.has(item.colony_id))
+    .flatMap((item) => forStandIn([item], events.value.get(item.colony_id) ?? [], now.value));
   const today = due.length ? m.standin.today(due.length) : m.standin.nothing;
   return html`
     <h1>${state === 'not_yet' ? m.standin.from(weekDay(given.starts_on)) : today}</h1>
@@ -72,7 +76,7 @@ export function StandInView({ given, state, colonies, onOther = nothing, onWrong
     }
     ${due.map(
       (item) => html`
-        <${Task} key=${item.key} item=${item} onOther=${onOther} />
+        <${Task} key=${item.key} item=${item} steps onOther=${onOther} />
       `,
     )}
     <section class="stack">

@@ -40,7 +40,10 @@ class PassDates:
 
 @dataclass(frozen=True, slots=True)
 class Matter:
-    """What is to be told. ``usual``: the keeper who last saw to the colony; ``flagger``: who reported the fault."""
+    """What is to be told. ``usual``: the keeper who last saw to the colony; ``flagger``: who reported the fault.
+
+    ``keepers_only``: no stand-in is asked for it.
+    """
 
     colony_id: str
     urgent: bool = False
@@ -48,6 +51,7 @@ class Matter:
     usual: str | None = None
     flagger: str | None = None
     told: frozenset[str] = frozenset()
+    keepers_only: bool = False
 
 
 def hearers(
@@ -59,6 +63,8 @@ def hearers(
     fault knows of it, and hears again only if it is still open on a later day.
     """
     covering = {p.id for p in passes if p.covers(matter.colony_id, today)}
+    if matter.keepers_only:
+        covering = set()
     standing_in = [p.id for p in people if p.role == "stand_in" and p.pass_id in covering and p.reachable]
     keepers = [p.id for p in people if p.role == "keeper" and p.reachable]
     everyone = [p.id for p in people if p.id in (*keepers, *standing_in)]

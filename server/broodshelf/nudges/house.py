@@ -13,6 +13,7 @@ from typing import Any, Final, get_args
 
 from sqlalchemy import Connection, and_, func, select
 
+from ..care.plan.stand_in import is_for_stand_in
 from ..people.tables import devices
 from ..records.many_rows import are_among
 from ..records.tables import records
@@ -63,6 +64,7 @@ class Facts:
             usual=self.usual.get((household_id, row.subject_id)),
             flagger=self.authors.get((household_id, fault_id)) if fault_id is not None else None,
             told=frozenset(self.told[household_id, row.id] if row.steps else ()),
+            keepers_only=not is_for_stand_in(row.task_key),
         )
 
 

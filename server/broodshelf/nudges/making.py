@@ -194,6 +194,7 @@ def _write_nudges(
     steps = _steps_so_far(connection, heard, houses)
     told, items, messages = [], [], []
     for (household_id, person_id, urgent), rows in heard.items():
+        standing_in = {person.id for person in houses[household_id].people if person.role == "stand_in"}
         latest = max(rows, key=lambda row: row.at_ms)
         key = (household_id, person_id, latest.local_date, latest.slot)
         steps[key] = steps.get(key, 0) + 1
@@ -216,7 +217,7 @@ def _write_nudges(
                 "nudge_id": nudge_id,
                 "occurrence_id": row.id,
                 "position": n,
-                "item": _item(household_id, row, facts),
+                "item": _item(household_id, row, facts, stand_in=person_id in standing_in),
             }
             for n, row in enumerate(rows)
         ]
@@ -262,13 +263,17 @@ def _steps_so_far(
     return {(row.household_id, row.person_id, row.local_date, row.slot): row.step for row in rows}
 
 
-def _item(household_id: str, row: Occurrence, facts: Facts) -> str:
-    """Return what the message says of an occurrence, from the colony's plan as it stands, as JSON."""
+def _item(household_id: str, row: Occurrence, facts: Facts, *, stand_in: bool) -> str:
+    """Return what the message says of an occurrence, from the colony's plan as it stands, as JSON.
+
+    ``stand_in``: it goes to one, who sees and logs what the plan says for them.
+    """
     colony = facts.values.get((household_id, row.subject_id))
     plan = facts.values.get((household_id, plan_id(row.subject_id)), {})
     tasks: list[dict[str, Any]] = plan.get("tasks") or []
     task = next((t for t in tasks if t["key"] == row.task_key), {})
     reasons = task.get("reasons") or [{}]
+    seen = {**task, **(task.get("stand_in") or {})} if stand_in else task
     item = Item(
         occurrence_id=row.id,
         colony_id=row.subject_id,
@@ -276,7 +281,7 @@ def _item(household_id: str, row: Occurrence, facts: Facts) -> str:
         need=row.need,
         task_key=row.task_key,
         fault=(reasons[0].get("args") or {}).get("fault") if fault_id_of(row) is not None else None,
-        portion=task.get("portion"),
-        suggested=task.get("suggested"),
+        portion=seen.get("portion"),
+        suggested=seen.get("suggested"),
     )
     return item.as_json()

@@ -23,6 +23,7 @@ from .food import FOOD_NEEDS, food_need
 from .growing import full_notice, growth_ahead, growth_of
 from .known import Known, know
 from .risk import risky_feedings, watch_tasks
+from .stand_in import for_stand_in
 from .state import ColonyState
 from .tasks import Task, leftovers_tasks, reason
 from .tastings import next_in_tasting, told, trial_of, why_no_offer
@@ -91,6 +92,8 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     tasks += watch_tasks(risky, state.events, now_ms)
     tasks = [replace(task, cautions=cautions + task.cautions) for task in tasks]
     tasks += leftovers_tasks(state.events, frozenset(feeding.id for feeding in risky))
+    in_tube = known.in_tube
+    tasks = [replace(task, stand_in=for_stand_in(task, in_tube=in_tube)) for task in tasks]
     tasks.sort(key=lambda task: (not task.urgent, task.due_at_ms, task.key))
     gauges = (*(gauge for gauge, _ in pairs), *kept)
     tinted = tint_notices(state.lots, state.events, now_ms)

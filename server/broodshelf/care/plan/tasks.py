@@ -18,7 +18,10 @@ MOST_LEFTOVERS = 3
 
 @dataclass(frozen=True, slots=True)
 class Task:
-    """One thing to do. ``suggested`` is the log that 'as suggested' makes, without colony and time."""
+    """One thing to do. ``suggested`` is the log that 'as suggested' makes, without colony and time.
+
+    ``stand_in``: the fields that a stand-in sees instead of these; None: it is the keeper's alone.
+    """
 
     key: str
     need: str
@@ -29,6 +32,7 @@ class Task:
     suggested: Mapping[str, Any] | None = None
     reasons: tuple[Mapping[str, Any], ...] = ()
     cautions: tuple[Mapping[str, Any], ...] = ()
+    stand_in: Mapping[str, Any] | None = None
 
     def as_json(self) -> dict[str, Any]:
         """Return the shape of docs/http-api.md, "A plan"."""
@@ -42,6 +46,7 @@ class Task:
             "suggested": self.suggested,
             "reasons": list(self.reasons),
             "cautions": list(self.cautions),
+            "stand_in": self.stand_in,
         }
 
 

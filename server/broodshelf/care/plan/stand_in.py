@@ -1,0 +1,76 @@
+"""What a stand-in is asked for, and in which words: looks, water, food and what goes wrong, never what is a keeper's.
+
+No nest moves, no counts, no live prey, no questions about the colony's life. Whoever never saw a tube is told step by
+step what to do. Common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any, Final
+
+from .tasks import Task, reason
+
+OTHERS_TOO: Final = frozenset(
+    {
+        "sugar", "protein", "seeds", "leaves", "leftovers", "water", "water_look", "leak", "rest_water", "rest_air",
+        "barrier", "glance", "risk_look", "fault", "too_hot", "too_cold",
+    }
+)  # fmt: skip
+"""The beginnings of the keys of tasks that are not the keeper's alone."""
+WATER: Final = frozenset({"water", "water_look", "leak", "rest_water"})
+NOT_DEAD: Final = frozenset({"live", "stunned"})
+TUBE_STEPS: Final = ("tube_step_still", "tube_step_find", "tube_step_good", "tube_step_bad")
+FAULT_STEPS: Final[Mapping[str, str]] = {
+    "leak": "helper_wet",
+    "flood": "helper_wet",
+    "escape": "helper_escape",
+    "heater": "helper_heater",
+}
+
+
+def is_for_stand_in(task_key: str) -> bool:
+    """Say whether a task is not the keeper's alone, by its key without the colony."""
+    return task_key.split(":")[0] in OTHERS_TOO
+
+
+def for_stand_in(task: Task, *, in_tube: bool) -> Mapping[str, Any] | None:
+    """Return what a stand-in sees instead of the keeper's own fields of a task; None: it is not asked for."""
+    if not is_for_stand_in(task.key):
+        return None
+    begins = task.key.split(":")[0]
+    if begins in WATER:
+        return _water(task, in_tube=in_tube)
+    if begins == "fault":
+        step = FAULT_STEPS.get(str(task.reasons[0]["args"].get("fault")))
+        steps = [reason("helper_call"), *([reason(step)] if step is not None else [])]
+        return {"suggested": None, "reasons": steps}
+    if begins in ("too_hot", "too_cold"):
+        steps = [reason("helper_heater")] if begins == "too_hot" else []
+        return {"suggested": None, "reasons": [task.reasons[0], reason("helper_call"), *steps]}
+    if begins == "glance":
+        return {"reasons": [reason("helper_glance")]}
+    if task.portion is not None and task.portion.get("form") in NOT_DEAD:
+        return _killed(task)
+    return {}
+
+
+def _water(task: Task, *, in_tube: bool) -> Mapping[str, Any]:
+    looked = {"kind": "check", "set": {"need": "water"}}
+    if in_tube:
+        return {"suggested": looked, "reasons": [reason(step) for step in TUBE_STEPS]}
+    suggested = task.suggested
+    ml = ((suggested or {}).get("set") or {}).get("amount_ml")
+    if suggested is None or suggested["kind"] != "water" or suggested["set"].get("action") == "read":
+        return {"suggested": looked, "reasons": [reason("nest_step_look"), reason("nest_step_bad")]}
+    drip = reason("nest_step_drip") if ml is None else reason("nest_step_drip_ml", ml=ml)
+    return {"reasons": [reason("nest_step_place"), drip, reason("nest_step_stop"), reason("nest_step_bad")]}
+
+
+def _killed(task: Task) -> Mapping[str, Any]:
+    portion = {**(task.portion or {}), "form": "whole_dead"}
+    suggested = task.suggested
+    if suggested is not None:
+        suggested = {**suggested, "set": {**suggested["set"], "form": "whole_dead"}}
+    kept = [each for each in task.reasons if each["code"] not in ("prey_live", "prey_stunned")]
+    return {"portion": portion, "suggested": suggested, "reasons": [reason("helper_dead"), *kept]}

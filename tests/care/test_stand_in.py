@@ -1,0 +1,96 @@
+"""What a stand-in is asked for: nothing that is a keeper's, and step by step. Common practice, no source."""
+
+from __future__ import annotations
+
+import pytest
+
+from broodshelf.care.catalogue import words
+from broodshelf.care.gauges import DAY_MS
+from broodshelf.care.plan.make import make_plan
+from broodshelf.care.plan.stand_in import for_stand_in, is_for_stand_in
+from broodshelf.care.plan.state import ColonyState, Event, Place, Vessel
+from broodshelf.care.plan.tasks import Task, reason
+from broodshelf.records.kinds import FAULTS, KINDS
+
+NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
+KEEPERS_WORDS = ("move_", "offer", "count", "tap them", "new tube", "fresh tube")
+
+
+def at(days_ago: float, kind: str, event_id: str = "", **values) -> Event:
+    return Event(event_id or f"{kind}{days_ago}", kind, NOW_MS - round(days_ago * DAY_MS), values)
+
+
+LOGS = {
+    "a dry tube": [at(1, "water", action="read", reading="empty")],
+    "a low tube": [at(1, "water", action="read", reading="quarter")],
+    "water that nobody read": [],
+    "a full nest": [at(1, "water", action="read", reading="full"), at(0.5, "count", "n", workers=400)],
+    "a nest that was offered": [at(8, "move", how="offered")],
+    "mould near the brood": [at(0, "fault", fault="mould", mould_near_brood=True)],
+    **{f"fault {fault}": [at(0, "fault", fault=fault)] for fault in FAULTS},
+}
+
+
+def stand_ins(*events: Event, **values) -> dict[str, dict]:
+    """Return what a stand-in sees of a colony's tasks, by key."""
+    given = {"stage": "growing", "vessel": Vessel("tube_16x150")} | values
+    log = tuple(sorted((at(60, "count", workers=60, larvae="some"), *events), key=lambda e: e.happened_ms))
+    tasks = make_plan(ColonyState("c", "lasius_niger", events=log, **given), NOW_MS).tasks
+    return {t.key: {**t.as_json(), **t.stand_in} for t in tasks if t.stand_in is not None}
+
+
+@pytest.mark.parametrize("log", LOGS)
+def test_a_stand_in_is_asked_for_no_move_no_count_and_nothing_live(log):
+    for key, seen in stand_ins(*LOGS[log]).items():
+        assert not key.startswith(("room", "move_", "wake_up", "rest_fits", "ask", "mould_look"))
+        suggested = seen["suggested"]
+        if suggested is not None:
+            assert "stand_in" in KINDS[suggested["kind"]].fields["happened_at"].writers
+        assert (seen["portion"] or {}).get("form") not in ("live", "stunned")
+        said = " ".join(words()["reason"][r["code"]] for r in seen["reasons"] if seen["need"] == "water")
+        assert not any(word in said.lower() for word in KEEPERS_WORDS)
+
+
+@pytest.mark.parametrize("log", ["a dry tube", "a low tube", "water that nobody read"])
+def test_the_water_of_a_tube_is_told_step_by_step_and_ends_in_a_look_that_is_logged(log):
+    (water,) = [seen for seen in stand_ins(*LOGS[log]).values() if seen["need"] == "water"]
+
+    assert [r["code"] for r in water["reasons"]] == [
+        "tube_step_still", "tube_step_find", "tube_step_good", "tube_step_bad",
+    ]  # fmt: skip
+    assert water["suggested"] == {"kind": "check", "set": {"need": "water"}}
+
+
+def test_a_nest_is_watered_with_so_many_ml_step_by_step():
+    nest = stand_ins(at(9, "water", action="hydrate"), vessel=Vessel("nest_small"))
+    (water,) = [seen for seen in nest.values() if seen["need"] == "water"]
+    steps = {r["code"]: r["args"] for r in water["reasons"]}
+
+    assert list(steps) == ["nest_step_place", "nest_step_drip_ml", "nest_step_stop", "nest_step_bad"]
+    assert steps["nest_step_drip_ml"]["ml"] == water["suggested"]["set"]["amount_ml"]
+
+
+@pytest.mark.parametrize("form", ["live", "stunned"])
+def test_prey_that_is_not_dead_is_given_killed(form):
+    portion = {"food_code": "cricket", "amount": 1, "unit": "piece", "form": form}
+    log = {"kind": "feeding", "set": {"need": "protein", **portion}}
+    task = Task(
+        "protein:f", "protein", NOW_MS, portion=portion, suggested=log, reasons=(reason(f"prey_{form}"),)
+    )
+    seen = for_stand_in(task, in_tube=False)
+
+    assert seen["portion"]["form"] == seen["suggested"]["set"]["form"] == "whole_dead"
+    assert [r["code"] for r in seen["reasons"]] == ["helper_dead"]
+
+
+def test_in_heat_a_stand_in_calls_and_switches_the_heating_off():
+    (hot,) = [seen for key, seen in stand_ins(place=Place("room", 35)).items() if key.startswith("too_hot")]
+
+    assert [r["code"] for r in hot["reasons"]] == ["too_hot", "helper_call", "helper_heater"]
+
+
+def test_every_step_has_words_and_a_new_kind_of_task_is_the_keepers_until_it_is_said_otherwise():
+    seen = [each for log in LOGS.values() for each in stand_ins(*log).values()]
+
+    assert {r["code"] for each in seen for r in each["reasons"]} <= words()["reason"].keys()
+    assert not is_for_stand_in("something_new:1")
