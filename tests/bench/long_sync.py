@@ -14,14 +14,18 @@ import sys
 import tempfile
 import time
 from collections import Counter
+from collections.abc import Mapping
 from contextlib import ExitStack
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from tests.support.house import House
 from tests.support.postgresql import Cluster
-from tests.support.random_run import draw
-from tests.support.world import World, play
+from tests.support.random_run import RESTORING, WEIGHTS, draw
+from tests.support.shipped_phone import Phones
+from tests.support.stored_phone import StoredPhone
+from tests.support.world import MakePhone, World, play
 
 from broodshelf.sync import envelope
 
@@ -38,6 +42,10 @@ def main() -> int:
     wanted.add_argument("--steps", type=int, default=400, help="steps a run")
     wanted.add_argument("--minutes", type=float, default=24 * 60, help="stop after so long")
     wanted.add_argument("--engine", choices=("sqlite", "postgresql"), default="sqlite")
+    wanted.add_argument(
+        "--restores", action="store_true", help="many restores, and a stand-in in every other run"
+    )
+    wanted.add_argument("--shipped", action="store_true", help="the app's own code in Node, not its model")
     chosen = wanted.parse_args()
     logging.disable(logging.CRITICAL)
     envelope.SCHEMA += 1  # type: ignore[misc] # a server that speaks the next schema and still the present one
@@ -48,8 +56,13 @@ def main() -> int:
     while seen["operations"] < chosen.operations and time.monotonic() - started < chosen.minutes * 60:
         with ExitStack() as stack:
             house = stack.enter_context(_house(stack, chosen.engine))
+            search = Search(
+                house,
+                stack.enter_context(Phones()) if chosen.shipped else StoredPhone,
+                RESTORING if chosen.restores else WEIGHTS,
+            )
             for _ in range(RUNS_A_HOUSE):
-                found += _run(house, seed, chosen.steps, seen)
+                found += _run(search, seed, chosen.steps, seen)
                 seed += 1
                 if seen["operations"] >= chosen.operations:
                     break
@@ -64,16 +77,30 @@ def _house(stack: ExitStack, engine: str) -> House:
     return House(folder, stack.enter_context(Cluster(folder)).new_database())
 
 
-def _run(house: House, seed: int, steps: int, seen: Counter[str]) -> int:
-    world = World(house, 3 + seed % 3)
+@dataclass(frozen=True)
+class Search:
+    """Where runs are made, with which phones, and how often each step is drawn."""
+
+    house: House
+    make_phone: MakePhone
+    weights: Mapping[str, int]
+
+    def world(self, seed: int) -> World:
+        """Return the world of a seed."""
+        stand_in = self.weights is RESTORING and seed % 2 == 0
+        return World(self.house, 3 + seed % 3, self.make_phone, stand_in=stand_in)
+
+
+def _run(search: Search, seed: int, steps: int, seen: Counter[str]) -> int:
+    world = search.world(seed)
     try:
-        for step in draw(seed, steps, len(world.phones)):
+        for step in draw(seed, steps, len(world.phones), search.weights):
             seen[step[0]] += 1
             world.step(*step)
         world.check()
     except AssertionError as error:
         print(f"run {seed}: {error}", flush=True)
-        _save(seed, len(world.phones), shorter(house, len(world.phones), world.steps), str(error))
+        _save(seed, world, shorter(search, seed, world.steps), str(error))
         return 1
     finally:
         world.close()
@@ -84,7 +111,7 @@ def _run(house: House, seed: int, steps: int, seen: Counter[str]) -> int:
     return 0
 
 
-def shorter(house: House, phones: int, steps: list[list[Any]]) -> list[list[Any]]:
+def shorter(search: Search, seed: int, steps: list[list[Any]]) -> list[list[Any]]:
     """Leave out steps as long as the run still breaks."""
     size, tries = len(steps) // 2, 0
     while size and tries < MOST_TRIES:
@@ -92,7 +119,7 @@ def shorter(house: House, phones: int, steps: list[list[Any]]) -> list[list[Any]
         while start < len(steps) and tries < MOST_TRIES:
             tries += 1
             fewer = steps[:start] + steps[start + size :]
-            if breaks(house, phones, fewer):
+            if breaks(search, seed, fewer):
                 steps = fewer
             else:
                 start += size
@@ -100,9 +127,9 @@ def shorter(house: House, phones: int, steps: list[list[Any]]) -> list[list[Any]
     return steps
 
 
-def breaks(house: House, phones: int, steps: list[list[Any]]) -> bool:
+def breaks(search: Search, seed: int, steps: list[list[Any]]) -> bool:
     """Play a run; say whether it breaks what must hold."""
-    world = World(house, phones)
+    world = search.world(seed)
     try:
         play(world, steps)
     except AssertionError:
@@ -112,10 +139,13 @@ def breaks(house: House, phones: int, steps: list[list[Any]]) -> bool:
     return False
 
 
-def _save(seed: int, phones: int, steps: list[list[Any]], why: str) -> None:
+def _save(seed: int, world: World, steps: list[list[Any]], why: str) -> None:
     CASES.mkdir(parents=True, exist_ok=True)
     lines = ",\n  ".join(json.dumps(step) for step in steps)
-    head = json.dumps({"why": why[:300], "phones": phones}, ensure_ascii=False)[:-1]
+    head = json.dumps(
+        {"why": why[:300], "phones": len(world.phones), "stand_in": world.stand_in is not None},
+        ensure_ascii=False,
+    )[:-1]
     (CASES / f"run-{seed}.json").write_text(f'{head}, "steps": [\n  {lines}\n]}}\n', "utf-8")
 
 

@@ -15,6 +15,10 @@ WEIGHTS: Mapping[str, int] = {
     "upgrade": 1, "backup": 1, "restore": 1, "days": 1, "revoke": 1,
 }  # fmt: skip
 """How often each step is drawn."""
+RESTORING: Mapping[str, int] = {
+    **WEIGHTS, "burst": 2, "rename": 20, "amend": 20, "void": 10, "unvoid": 6, "backup": 4, "restore": 5, "days": 3,
+}  # fmt: skip
+"""Many restores, and changes of what was there before them."""
 WHO_ONLY = ("found", "bad", "mend", "sync", "lose", "double", "upgrade", "revoke")
 
 

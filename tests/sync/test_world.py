@@ -120,7 +120,7 @@ def test_nothing_is_lost_doubled_or_silently_overwritten_on_postgresql(postgresq
 @pytest.mark.parametrize("case", CASES, ids=lambda path: path.stem)
 def test_a_run_that_once_went_wrong(sqlite_house, case):
     saved = json.loads(case.read_text("utf-8"))
-    world = World(sqlite_house, saved["phones"])
+    world = World(sqlite_house, saved["phones"], stand_in=saved.get("stand_in", False))
     try:
         play(world, saved["steps"])
     finally:
