@@ -19,9 +19,10 @@ from .nudges.push_hosts import PushHosts
 from .nudges.runner import Nudger
 from .nudges.sender import Sender, WebPushSender
 from .nudges.subscriptions import anybody_listens, listen_with_other_key
-from .people.ledger import Revocations, apply_revocations
+from .people.ledger import apply_revocations
 from .records import database
 from .records.data_folder import make_private
+from .records.ended import Revocations, keep_book
 from .records.epochs import Marks, notice_restores
 from .records.photo_files import PhotoFiles
 from .settings import Settings
@@ -71,6 +72,7 @@ def create_app(
     with app.app_context():
         migrations.upgrade(database.db.engine)
         marks, revocations = Marks(settings.data / "marks"), Revocations(settings.data / "revoked.jsonl")
+        keep_book(app, revocations)
         with database.writing() as connection:
             for household_id in notice_restores(connection, marks, clock()):
                 say("restored database noticed", household_id=household_id)

@@ -25,9 +25,9 @@ from .nudges.mail import MailSender
 from .nudges.runner import nudger_health
 from .nudges.subscriptions import anybody_listens, listen_with_other_key
 from .people.households import count_households
-from .people.ledger import Revocations
 from .records import database
 from .records.data_folder import set_aside_before
+from .records.ended import Revocations
 from .records.epochs import Marks
 from .records.trouble import trouble_of
 from .settings import Settings

@@ -294,14 +294,14 @@ def mail_of_every_household_shown(patch: pytest.MonkeyPatch) -> None:
 
 
 def mail_of_any_household_forgotten(patch: pytest.MonkeyPatch) -> None:
-    def careless(connection: Any, _household_id: str, person_id: str) -> None:
+    def careless(connection: Any, _household_id: str, person_id: str, _now_ms: int) -> None:
         connection.execute(mail_addresses.delete().where(mail_addresses.c.person_id == person_id))
 
     patch.setattr(addresses, "forget", careless)
 
 
 def calendar_of_any_household_ended(patch: pytest.MonkeyPatch) -> None:
-    def careless(connection: Any, _household_id: str, pass_id: str | None) -> None:
+    def careless(connection: Any, _household_id: str, pass_id: str | None, _now_ms: int) -> None:
         connection.execute(
             tokens.feed_tokens.delete().where(tokens.feed_tokens.c.pass_id.is_not_distinct_from(pass_id))
         )

@@ -14,8 +14,8 @@ from tests.support.house import House
 from broodshelf.cli import main
 from broodshelf.doctor import examine
 from broodshelf.nudges.journal import Journal
-from broodshelf.people.ledger import Revocations
 from broodshelf.records.database import writing
+from broodshelf.records.ended import Revocations
 from broodshelf.records.ids import uuid7
 from broodshelf.records.photo_files import PhotoFiles
 

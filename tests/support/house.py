@@ -11,8 +11,8 @@ from tests.support.households import NOON_MS, ModelPhone, make_household
 from broodshelf.app import create_app
 from broodshelf.people.devices import sign_in
 from broodshelf.people.households import found_household
-from broodshelf.people.ledger import Revocations
 from broodshelf.records.database import db, reading, writing
+from broodshelf.records.ended import Revocations
 from broodshelf.records.epochs import Marks
 from broodshelf.records.ids import uuid7
 from broodshelf.records.tables import households, records

@@ -159,6 +159,10 @@ class MustHold(ABC):
             assert len(of_op.get(op_id, ())) <= 1, f"{told.op} is in the history more than once"
             if self.excused(told):
                 continue
+            known = told.op["id"] in rows or told.op["id"] in self.purged
+            assert known or told.phone == self.stand_in or op_id in outboxes[told.phone], (
+                f"the record of {told.op} is not there"
+            )
             refused = outboxes[told.phone].get(op_id, {}).get("state") == "rejected"
             kept = stored.get(op_id) == "applied" or refused or self.too_old_to_send_again(told)
             assert kept, f"{told.op} was acknowledged and is not stored"

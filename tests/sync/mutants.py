@@ -13,9 +13,11 @@ import pytest
 import sqlalchemy
 from tests.support.stored_phone import Answer, Held, Network, StoredPhone
 
+from broodshelf.people import ledger as people_ledger
 from broodshelf.records import epochs, purge, store
+from broodshelf.records import merge as merging
 from broodshelf.records.merge import Merged, merge
-from broodshelf.sync import answering, exchange, operations
+from broodshelf.sync import answering, exchange, offers, operations
 
 
 @dataclass(frozen=True)
@@ -130,6 +132,37 @@ def cursor_ahead_of_its_page(patch: pytest.MonkeyPatch) -> None:
         return replace(page, cursor=cursor)
 
     patch.setattr(exchange, "read_page", ahead)
+
+
+def offers_stamped_now(patch: pytest.MonkeyPatch) -> None:
+    real = offers.past_of
+
+    def past_of(ledger: Any, op: Any, now_ms: int) -> Any:
+        past = real(ledger, op, now_ms)
+        return past and replace(past, made_ms=now_ms, stamps={})
+
+    patch.setattr(offers, "past_of", past_of)
+
+
+def offers_take_over_authorship(patch: pytest.MonkeyPatch) -> None:
+    real = offers.insert_past
+
+    def insert_past(ledger: Any, actor: Any, op: Any, values: Any, past: Any) -> Any:
+        return real(ledger, actor, op, values, replace(past, by=actor.person_id))
+
+    patch.setattr(offers, "insert_past", insert_past)
+
+
+def own_later_value_gives_way(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(merging, "_own_is_later", lambda *_a, **_k: False)
+
+
+def times_do_not_grow(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(merging, "_beaten_ms", lambda *_: [])
+
+
+def purged_forgotten_by_a_restore(patch: pytest.MonkeyPatch) -> None:
+    patch.setitem(people_ledger._APPLY, "record", lambda *_: 0)
 
 
 # -- faults of the phone --------------------------------------------------------------------------
@@ -277,6 +310,45 @@ MUTANTS = (
             ["rename", 1, 2],
             ["sync", 2],
             ["days", 401],
+        ),
+    ),
+    Mutant(
+        "offers are stamped as of now",
+        offers_stamped_now,
+        run=(
+            *(["sync", 1], ["backup"], ["rename", 1, 0], ["sync", 1], ["sync", 0], ["rename", 0, 0]),
+            *(["sync", 0], ["restore", 0, 0], ["sync", 1]),
+        ),
+    ),
+    Mutant(
+        "an offer takes over authorship",
+        offers_take_over_authorship,
+        run=(["backup"], ["sync", 1], ["log", 1, 0], ["sync", 1], ["sync", 0], ["restore", 0, 0]),
+    ),
+    Mutant(
+        "an older entry of the journal beats what waits",
+        own_later_value_gives_way,
+        run=(["backup"], ["rename", 0, 0], ["sync", 0], ["rename", 0, 0], ["restore", 0, 0]),
+    ),
+    Mutant(
+        "the times of a field do not grow",
+        times_do_not_grow,
+        run=(
+            *(["sync", 1], ["backup"], ["rename", 0, 0], ["sync", 0], ["sync", 1], ["skew", 1, -26]),
+            *(["rename", 1, 0], ["sync", 1], ["restore", 0, 0]),
+        ),
+    ),
+    Mutant(
+        "what was purged is forgotten by a restore",
+        purged_forgotten_by_a_restore,
+        run=(
+            ["log", 0, 0],
+            ["sync", 0],
+            ["backup"],
+            ["void", 0, 1],
+            ["sync", 0],
+            ["days", 401],
+            ["restore", 0, 0],
         ),
     ),
     Mutant("refused is dropped", phone=RefusedIsDropped, steps={**BUSY, "bad": 10}),

@@ -15,7 +15,7 @@ import pytest
 from tests.support.house import House
 from tests.support.random_run import RESTORING, draw
 from tests.support.shipped_phone import PWA, Phones
-from tests.support.world import World
+from tests.support.world import World, play
 
 STEPS = 50
 
@@ -50,35 +50,65 @@ def test_the_app_itself_loses_nothing_to_restores_on_postgresql(postgresql_house
         run(postgresql_house, phones, seed, 40)
 
 
-FAULTS = {
+FAULTS: dict[str, tuple[str, str, str, list[list[object]]]] = {
     "what was acknowledged is not sent again": (
         "past.js",
         r"const again = journal\.filter\(.*?\);\n",
         "const again = [];\n",
+        [["backup"], ["rename", 0, 0], ["sync", 0], ["restore", 0, 1]],
     ),
-    "nothing is offered": ("past.js", r"me\?\.role === 'keeper' && refill", "false"),
+    "nothing is offered": (
+        "past.js",
+        r"me\?\.role === 'keeper' && refill",
+        "false",
+        [["sync", 1], ["backup"], ["log", 1, 0], ["sync", 1], ["days", 40], ["sync", 1], ["restore", 0, 0]],
+    ),
     "offers are stamped as of now": (
         "past.js",
         r"    made_ms,\n    device,\n    stamps,\n",
         "    made_ms: Date.now(),\n    device,\n    stamps: {},\n",
+        [
+            *(["sync", 1], ["backup"], ["rename", 1, 0], ["sync", 1], ["sync", 0], ["rename", 0, 0]),
+            *(["sync", 0], ["restore", 0, 0], ["sync", 1]),
+        ],
     ),
     "gone rows are forgotten": (
         "store.js",
         r"if \(row\?\.set\?\.gone\) writes\.push\(gone\.put\(row\)\);",
         "",
+        [
+            *(["log", 0, 0], ["sync", 0], ["sync", 1], ["backup"], ["void", 0, 1], ["sync", 0], ["sync", 1]),
+            *(["days", 40], ["sync", 0], ["sync", 1], ["restore", 0, 0]),
+        ],
     ),
 }
-"""Faults of the app: in which module, what is replaced by what."""
+"""Faults of the app: in which module, what is replaced by what, and a run that shows it."""
+
+
+def play_with(phones: Phones, house: House, steps: list[list[object]]) -> None:
+    world = World(house, 3, phones)
+    try:
+        play(world, steps)
+    finally:
+        world.close()
 
 
 @pytest.mark.parametrize("fault", FAULTS)
-def test_the_search_finds_a_fault_of_the_app(sqlite_house, tmp_path, fault):
-    name, pattern, instead = FAULTS[fault]
+def test_the_checks_find_a_fault_of_the_app(sqlite_house, phones, tmp_path, fault):
+    name, pattern, instead, steps = FAULTS[fault]
     pwa = Path(shutil.copytree(PWA, tmp_path / "pwa"))
     module = pwa / "database" / name
     text, count = re.subn(pattern, instead, module.read_text("utf-8"), flags=re.DOTALL)
     assert count == 1, f"{name} is written otherwise now"
     module.write_text(text, "utf-8")
+    play_with(phones, sqlite_house, steps)
     with Phones(pwa) as faulty, pytest.raises(AssertionError):
-        for seed in range(40):
-            run(sqlite_house, faulty, seed)
+        play_with(faulty, sqlite_house, steps)
+
+
+def test_an_older_entry_of_the_journal_does_not_overwrite_a_newer_waiting_edit(sqlite_house, phones):
+    play_with(
+        phones,
+        sqlite_house,
+        [["backup"], ["rename", 0, 0], ["sync", 0], ["rename", 0, 0], ["restore", 0, 0]],
+    )

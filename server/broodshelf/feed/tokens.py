@@ -9,6 +9,7 @@ from sqlalchemy import Connection, delete, insert, select
 from ..errors import NotAllowed, NotFound
 from ..people.secrets import hash_token, new_token
 from ..people.tables import feed_tokens
+from ..records.ended import note_ended
 from ..records.ids import uuid7
 from ..records.store import read_record
 
@@ -33,7 +34,7 @@ def make_feed(connection: Connection, household_id: str, pass_id: str | None, no
             raise NotFound("There is no such pass. Let this phone sync first, then try again.")
         if record.gone or record.values.get("revoked_at_ms"):
             raise NotAllowed("This pass was taken back; make a new one.", code="pass_revoked")
-    revoke_feed(connection, household_id, pass_id)
+    revoke_feed(connection, household_id, pass_id, now_ms)
     token = new_token()
     connection.execute(
         insert(feed_tokens).values(
@@ -48,13 +49,12 @@ def make_feed(connection: Connection, household_id: str, pass_id: str | None, no
     return token
 
 
-def revoke_feed(connection: Connection, household_id: str, pass_id: str | None) -> None:
+def revoke_feed(connection: Connection, household_id: str, pass_id: str | None, now_ms: int) -> None:
     """End a feed's address. Nothing happens if there is none."""
-    connection.execute(
-        delete(feed_tokens).where(
-            feed_tokens.c.household_id == household_id, feed_tokens.c.pass_id.is_not_distinct_from(pass_id)
-        )
-    )
+    f = feed_tokens.c
+    its = (f.household_id == household_id, f.pass_id.is_not_distinct_from(pass_id))
+    note_ended("feed", household_id, connection.scalars(select(f.token_hash).where(*its)).all(), now_ms)
+    connection.execute(delete(feed_tokens).where(*its))
 
 
 def find_feed(connection: Connection, token: str, now_ms: int) -> Feed:

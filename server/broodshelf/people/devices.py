@@ -9,6 +9,7 @@ from typing import Any
 from sqlalchemy import Connection, insert, select, update
 
 from ..errors import BadRequest, NotFound, SignedOut
+from ..records.ended import note_ended
 from ..records.store import read_record
 from .actor import Actor, ActorRole
 from .passes import window_of
@@ -64,6 +65,7 @@ def sign_in(
     if row is None:
         connection.execute(insert(devices).values(id=device_id, **values))
     elif (row.household_id, row.person_id, row.role, row.pass_id) == owner and row.revoked_ms is None:
+        note_ended("session", household_id, [row.token_hash], now_ms)
         connection.execute(update(devices).where(*_of(household_id, device_id)).values(**values))
     else:
         raise BadRequest(
@@ -150,8 +152,10 @@ def revoke_device(connection: Connection, household_id: str, device_id: str, now
         raise NotFound("There is no such phone in this household.")
 
 
-def sign_out(connection: Connection, household_id: str, device_id: str) -> None:
+def sign_out(connection: Connection, household_id: str, device_id: str, now_ms: int) -> None:
     """End a session at the phone's own wish: the token stops working, the device may sign in again."""
+    ended = connection.scalars(select(devices.c.token_hash).where(*_of(household_id, device_id))).all()
+    note_ended("session", household_id, ended, now_ms)
     connection.execute(
         update(devices).where(*_of(household_id, device_id)).values(token_hash=hash_token(new_token()))
     )

@@ -7,6 +7,7 @@ from typing import Any
 from sqlalchemy import Connection, Row, delete, func, insert, select, update
 
 from ..errors import BadRequest, Gone
+from ..records.ended import note_ended
 from ..records.ids import uuid7
 from ..records.store import Ledger, read_record
 from ..records.tables import households
@@ -79,6 +80,7 @@ def claim(
     if used.rowcount != 1:
         raise Gone("This code was used a moment ago.", code="claim_code_ended")
     if row.for_household is not None and row.person_id is not None:
+        note_ended("claim", row.for_household, [row.code_hash], now_ms)
         return row.for_household, row.person_id
     if person_name is None or household_name is None or zone is None:
         lacking = {"person_name": person_name, "household_name": household_name, "zone": zone}
@@ -86,7 +88,9 @@ def claim(
             "A new household needs your name, its own name and its time zone.",
             fields={name: "missing" for name, value in lacking.items() if value is None},
         )
-    return found_household(connection, person_name, household_name, zone, now_ms)
+    household_id, person_id = found_household(connection, person_name, household_name, zone, now_ms)
+    note_ended("claim", household_id, [row.code_hash], now_ms)
+    return household_id, person_id
 
 
 def _good(connection: Connection, code: str, now_ms: int) -> Row[Any]:

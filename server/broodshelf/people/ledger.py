@@ -1,118 +1,21 @@
-"""What was revoked stays revoked, also when an older database is restored.
-
-Each revocation is one line in a file beside the database, written before the database says so; at start every
-line is applied again. Of a damaged file all that can be read counts, and all that the database knows is added.
-"""
+"""Making a database agree with what was ended (``records.ended``): at start, and so after every restore."""
 
 from __future__ import annotations
 
-import json
-import os
-import re
-from collections.abc import Iterable
-from dataclasses import dataclass
-from pathlib import Path
-from typing import Final, Literal, NamedTuple
+from collections.abc import Callable, Iterable
+from typing import Final
 
-from sqlalchemy import Connection, select, update
+from sqlalchemy import Connection, delete, insert, select, update
 
-from ..records.data_folder import set_aside
-from ..records.epochs import write_whole
-from ..records.json_text import read_json
-from ..records.store import Ledger as Numbering
-from ..records.store import read_kind, read_record
-from ..records.tables import households
-from ..records.types import LAST_MS, is_uuid
+from ..records.ended import Revocation, Revocations, What
+from ..records.many_rows import is_among
+from ..records.purge import purged_among
+from ..records.store import Ledger, read_kind, read_record
+from ..records.tables import households, purged, records, revisions
+from .leaving import end_people
 from .passes import end_pass
-from .tables import devices
-
-What = Literal["device", "pass"]
-_ID: Final = r"[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}"
-_LEFT: Final = re.compile(rf'"what": "(device|pass)", "household_id": "({_ID})", "id": "({_ID})"')
-"""What is enough of a line that was cut or written over to know what was revoked."""
-UNKNOWN_MS: Final = 1
-"""When it was revoked, where the line no longer says so: long ago."""
-
-
-class Revocation(NamedTuple):
-    """One line: a phone or a pass of a household, and when it was revoked in ms since 1970 UTC."""
-
-    what: What
-    household_id: str
-    id: str
-    at_ms: int
-
-    def line(self) -> str:
-        """Return the line as it stands in the file."""
-        return json.dumps(self._asdict()) + "\n"
-
-
-@dataclass(frozen=True, slots=True)
-class Revocations:
-    """The file of revocations."""
-
-    path: Path
-
-    def add(self, what: What, household_id: str, revoked_id: str, at_ms: int) -> None:
-        """Append a revocation and bring it to the disk; never to the end of a line that a crash cut."""
-        self.path.parent.mkdir(parents=True, exist_ok=True)
-        handle = os.open(self.path, os.O_RDWR | os.O_CREAT | os.O_APPEND, 0o600)
-        with os.fdopen(handle, "r+b", buffering=0) as file:
-            end = file.seek(0, os.SEEK_END)
-            cut = end > 0 and os.pread(file.fileno(), 1, end - 1) != b"\n"
-            line = Revocation(what, household_id, revoked_id, at_ms).line()
-            file.write(("\n" if cut else "").encode() + line.encode())
-            os.fsync(file.fileno())
-
-    def read(self) -> list[Revocation]:
-        """Return all revocations that can be read."""
-        return list(dict.fromkeys(entry for line in self._lines() if (entry := _read_line(line)) is not None))
-
-    def unreadable(self) -> int:
-        """Return how many lines are damaged, or 1 for a file that cannot be read at all. A cut last line is none."""
-        try:
-            lines = self._lines()
-        except OSError:
-            return 1
-        whole = lines[
-            :-1
-        ]  # behind the last line break stands nothing, or what a crash cut before it was answered
-        return sum(1 for line in whole if line.strip() and not _is_whole(line))
-
-    def write_anew(self, entries: Iterable[Revocation]) -> None:
-        """Set the damaged file aside and write one with these entries."""
-        if self.path.exists():
-            set_aside(
-                self.path, "the list of revoked phones and passes; what can be read of it stays revoked"
-            )
-        write_whole(self.path, "".join(entry.line() for entry in dict.fromkeys(entries)))
-
-    def _lines(self) -> list[bytes]:
-        return self.path.read_bytes().split(b"\n") if self.path.exists() else []
-
-
-def _read_line(line: bytes) -> Revocation | None:
-    """Return what a line says, or as much of it as says what was revoked."""
-    try:
-        entry = read_json(line)
-        read = Revocation(entry["what"], entry["household_id"], entry["id"], entry["at_ms"])
-    except (ValueError, KeyError, TypeError):
-        left = _LEFT.search(line.decode("utf-8", "replace"))
-        return None if left is None else Revocation(_what(left[1]), left[2], left[3], UNKNOWN_MS)
-    if read.what not in ("device", "pass") or not is_uuid(read.household_id) or not is_uuid(read.id):
-        return None
-    timed = type(read.at_ms) is int and 0 < read.at_ms <= LAST_MS
-    return read if timed else read._replace(at_ms=UNKNOWN_MS)
-
-
-def _is_whole(line: bytes) -> bool:
-    """Say whether a line stands as it was written."""
-    read = _read_line(line)
-    return read is not None and read.line().encode() == line + b"\n"
-
-
-def _what(text: str) -> What:
-    return "device" if text == "device" else "pass"
+from .secrets import hash_token, new_token
+from .tables import claim_codes, devices, feed_tokens, mail_addresses, pairings, pass_secrets
 
 
 def mend_revocations(connection: Connection, revocations: Revocations) -> int:
@@ -150,24 +53,137 @@ def _revoked_in(connection: Connection) -> list[Revocation]:
 def apply_revocations(connection: Connection, revocations: Revocations) -> int:
     """Make the database agree with the file; return how many entries it had forgotten."""
     mend_revocations(connection, revocations)
+    by_kind: dict[What, list[Revocation]] = {}
+    for ending in revocations.read():
+        by_kind.setdefault(ending.what, []).append(ending)
+    back = by_kind.pop("person_back", [])
     forgotten = 0
-    for what, household_id, revoked_id, at_ms in revocations.read():
-        if what == "device":
-            done = connection.execute(
-                update(devices)
-                .where(
-                    devices.c.household_id == household_id,
-                    devices.c.id == revoked_id,
-                    devices.c.revoked_ms.is_(None),
-                )
-                .values(revoked_ms=at_ms)
-            )
-            forgotten += done.rowcount
-            continue
-        record = read_record(connection, household_id, revoked_id)
+    for what, endings in by_kind.items():
+        if what == "person":
+            endings = _who_stayed_away(endings, back)
+        apply = _APPLY.get(what)
+        forgotten += apply(connection, endings) if apply is not None else 0
+    return forgotten
+
+
+def _who_stayed_away(removed: Iterable[Revocation], back: Iterable[Revocation]) -> list[Revocation]:
+    last_ms = {(e.household_id, e.id): e.at_ms for e in back}
+    return [e for e in removed if e.at_ms >= last_ms.get((e.household_id, e.id), -1)]
+
+
+def _devices(connection: Connection, endings: list[Revocation]) -> int:
+    d = devices.c
+    return sum(
+        connection.execute(
+            update(devices)
+            .where(d.household_id == e.household_id, d.id == e.id, d.revoked_ms.is_(None))
+            .values(revoked_ms=e.at_ms)
+        ).rowcount
+        for e in endings
+    )
+
+
+def _passes(connection: Connection, endings: list[Revocation]) -> int:
+    forgotten = 0
+    for e in endings:
+        record = read_record(connection, e.household_id, e.id)
         if record is not None and not record.values.get("revoked_at_ms"):
-            numbering = Numbering(connection, household_id)
-            end_pass(numbering, revoked_id, at_ms)
-            numbering.flush()
+            ledger = Ledger(connection, e.household_id)
+            end_pass(ledger, e.id, e.at_ms)
+            ledger.flush()
             forgotten += 1
     return forgotten
+
+
+def _sessions(connection: Connection, endings: list[Revocation]) -> int:
+    among = is_among(connection, devices.c.token_hash, [e.id for e in endings])
+    ids = connection.scalars(devices.select().with_only_columns(devices.c.id).where(among)).all()
+    for device_id in ids:  # a hash of nothing that anybody holds; the phone may sign in again
+        connection.execute(
+            update(devices).where(devices.c.id == device_id).values(token_hash=hash_token(new_token()))
+        )
+    return len(ids)
+
+
+def _links(connection: Connection, endings: list[Revocation]) -> int:
+    among = is_among(connection, pass_secrets.c.secret_hash, [e.id for e in endings])
+    return connection.execute(delete(pass_secrets).where(among)).rowcount
+
+
+def _feeds(connection: Connection, endings: list[Revocation]) -> int:
+    among = is_among(connection, feed_tokens.c.token_hash, [e.id for e in endings])
+    return connection.execute(delete(feed_tokens).where(among)).rowcount
+
+
+def _pairings(connection: Connection, endings: list[Revocation]) -> int:
+    among = is_among(connection, pairings.c.id, [e.id for e in endings])
+    return connection.execute(delete(pairings).where(among, pairings.c.collected_ms.is_(None))).rowcount
+
+
+def _claims(connection: Connection, endings: list[Revocation]) -> int:
+    among = is_among(connection, claim_codes.c.code_hash, [e.id for e in endings])
+    return connection.execute(delete(claim_codes).where(among, claim_codes.c.used_ms.is_(None))).rowcount
+
+
+def _mail(connection: Connection, endings: list[Revocation]) -> int:
+    m = mail_addresses.c
+    return sum(
+        connection.execute(
+            delete(mail_addresses).where(
+                m.household_id == e.household_id, m.person_id == e.id, m.asked_ms <= e.at_ms
+            )
+        ).rowcount
+        for e in endings
+    )
+
+
+def _people(connection: Connection, endings: list[Revocation]) -> int:
+    forgotten = 0
+    for e in endings:
+        record = read_record(connection, e.household_id, e.id)
+        if record is None or record.gone or record.kind != "person":
+            continue
+        ledger = Ledger(connection, e.household_id)
+        ledger.put(e.id, "person", {"gone": True}, now_ms=e.at_ms)
+        end_people(ledger, [e.id], e.at_ms)
+        ledger.flush()
+        forgotten += 1
+    return forgotten
+
+
+def _records(connection: Connection, endings: list[Revocation]) -> int:
+    """Purge again, by their ids, the records that a restored database still has or does not know to be purged."""
+    by_household: dict[str, list[str]] = {}
+    for e in endings:
+        by_household.setdefault(e.household_id, []).append(e.id)
+    known = set(connection.scalars(households.select().with_only_columns(households.c.id)))
+    forgotten = 0
+    for household_id in by_household.keys() & known:
+        ids = set(by_household[household_id])
+        fresh = sorted(ids - purged_among(connection, household_id, ids))
+        if not fresh:
+            continue
+        ledger = Ledger(connection, household_id)
+        connection.execute(insert(purged), [{"household_id": household_id, "record_id": i} for i in fresh])
+        for table, column in ((records, records.c.id), (revisions, revisions.c.record_id)):
+            among = is_among(connection, column, fresh)
+            connection.execute(delete(table).where(table.c.household_id == household_id, among))
+        connection.execute(
+            update(households).where(households.c.id == household_id).values(purged_rev=ledger.rev)
+        )
+        forgotten += len(fresh)
+    return forgotten
+
+
+_APPLY: Final[dict[What, Callable[[Connection, list[Revocation]], int]]] = {
+    "device": _devices,
+    "pass": _passes,
+    "session": _sessions,
+    "link": _links,
+    "feed": _feeds,
+    "pairing": _pairings,
+    "claim": _claims,
+    "mail": _mail,
+    "person": _people,
+    "record": _records,
+}

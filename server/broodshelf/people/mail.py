@@ -11,6 +11,7 @@ from typing import Any, Final
 from sqlalchemy import Connection, delete, insert, select, update
 
 from ..errors import BadRequest, Gone, NotFound
+from ..records.ended import note_ended
 from ..records.store import read_record
 from .secrets import hash_code, new_code
 from .tables import mail_addresses
@@ -32,7 +33,7 @@ def ask(connection: Connection, household_id: str, person_id: str, address: str,
             fields={"address": "not an e-mail address"},
         )
     code = new_code()
-    forget(connection, household_id, person_id)
+    connection.execute(delete(mail_addresses).where(*_of(household_id, person_id)))
     connection.execute(
         insert(mail_addresses).values(
             household_id=household_id,
@@ -62,8 +63,9 @@ def confirm(connection: Connection, household_id: str, person_id: str, code: str
     return str(row.address)
 
 
-def forget(connection: Connection, household_id: str, person_id: str) -> None:
+def forget(connection: Connection, household_id: str, person_id: str, now_ms: int) -> None:
     """Forget a person's address. Nothing happens if there is none."""
+    note_ended("mail", household_id, [person_id], now_ms)
     connection.execute(delete(mail_addresses).where(*_of(household_id, person_id)))
 
 

@@ -8,6 +8,7 @@ from typing import Any
 from sqlalchemy import Connection, delete, func, insert, select, update
 
 from ..errors import Gone, NotFound, TooMany
+from ..records.ended import note_ended
 from ..records.ids import uuid7
 from ..records.store import Ledger, read_record
 from .actor import Actor
@@ -112,6 +113,7 @@ def collect(connection: Connection, pairing_id: str, collect_secret: str, now_ms
     )
     if done.rowcount != 1:
         raise Gone("This code was used already.", code="pairing_ended")
+    note_ended("pairing", row.for_household, [row.id], now_ms)
     return Collected(row.device_id, row.device_name, row.for_household, row.person_id)
 
 

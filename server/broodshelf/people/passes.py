@@ -10,6 +10,7 @@ from typing import Any
 from sqlalchemy import Connection, delete, func, insert, select
 
 from ..errors import Gone, NotAllowed, NotFound, SignedOut
+from ..records.ended import note_ended
 from ..records.store import Ledger, Record, read_kind, read_record
 from .actor import PassState, PassWindow
 from .households import add_person
@@ -86,6 +87,8 @@ def make_link(connection: Connection, household_id: str, pass_id: str, now_ms: i
     if record.gone or record.values.get("revoked_at_ms"):
         raise NotAllowed("This pass was taken back; make a new one.", code="pass_revoked")
     link = PassLink(new_token(), new_code())
+    replaced = connection.scalars(select(pass_secrets.c.secret_hash).where(*_of(household_id, pass_id))).all()
+    note_ended("link", household_id, replaced, now_ms)
     connection.execute(delete(pass_secrets).where(*_of(household_id, pass_id)))
     connection.execute(
         insert(pass_secrets).values(

@@ -11,6 +11,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from ..people.actor import Actor
+from ..records.ended import ended_ms
 from ..records.ids import made_ms_of
 from ..records.kinds import Kind
 from ..records.merge import Made, corrected_ms, merge_past
@@ -43,14 +44,29 @@ def unknown_author(ledger: Ledger, past: Past, op: Operation, purged: frozenset[
 def insert_past(ledger: Ledger, actor: Actor, op: Operation, values: Mapping[str, Any], past: Past) -> Record:
     """Make the record that was lost as it was: its author, its making, the times of its fields."""
     author = past.by or actor.person_id
-    record = Record(op.id, op.kind, 0, False, None, None, past.made_ms, author, past.device, dict(values))
     made = _made(values, past)
+    values = {**values, **_ended(ledger.household_id, op, made)}
+    record = Record(op.id, op.kind, 0, False, None, None, past.made_ms, author, past.device, dict(values))
     record.stamps = {name: (ledger.rev + 1, *made[name]) for name in values}
     at_ms = max(at_ms for at_ms, _device in made.values())
     before = dict.fromkeys(values)
     revision = Revision(op.id, op.op_id, author, past.device, at_ms, dict(values), before, {})
     ledger.write(record, revision)
     return record
+
+
+def _ended(household_id: str, op: Operation, made: dict[str, Made]) -> dict[str, Any]:
+    """Return what an older copy of a pass or a person does not say: that it was ended. Adds when to ``made``."""
+    if op.kind == "pass":
+        at_ms, field, value = ended_ms("pass", household_id, op.id), "revoked_at_ms", None
+    elif op.kind == "person":
+        at_ms, field, value = ended_ms("person", household_id, op.id), "gone", True
+    else:
+        return {}
+    if at_ms is None:
+        return {}
+    made[field] = (at_ms, None)
+    return {field: at_ms if value is None else value}
 
 
 def merge_offer(

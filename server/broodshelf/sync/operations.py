@@ -41,6 +41,8 @@ class Outcome:
     """Passes that changed: what was put off under them may end earlier now."""
     left: set[str] = field(default_factory=set)
     """People who were deleted: what they came in by ends with them (``people.leaving``)."""
+    back: set[str] = field(default_factory=set)
+    """People who were deleted once and are there again."""
 
 
 class Deferred(Exception):  # noqa: N818
@@ -202,6 +204,8 @@ def _note(outcome: Outcome, record: Record) -> None:
         outcome.passes.add(record.id)
     if record.kind == "person" and record.gone:
         outcome.left.add(record.id)
+    if record.kind == "person" and record.values.get("gone") is False:
+        outcome.back.add(record.id)
     outcome.touched |= _colonies(record)
     # what was given despite a refusal concerns all that got the same lot
     refused = record.kind == "feeding" and may_be_risky(record.values)

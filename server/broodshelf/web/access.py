@@ -71,7 +71,7 @@ def logout() -> Response:
     actor = p.actor(after_the_pass=True)
     p.body()
     with writing() as connection:
-        devices.sign_out(connection, actor.household_id, actor.device_id)
+        devices.sign_out(connection, actor.household_id, actor.device_id, p.now_ms())
         forget_device(connection, actor.household_id, actor.device_id)
     response = jsonify({})
     response.delete_cookie(

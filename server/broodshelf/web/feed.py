@@ -31,7 +31,7 @@ def revoke() -> Response:
     """End a feed's address."""
     actor, pass_id = p.keeper(), p.body()["pass_id"]
     with writing() as connection:
-        tokens.revoke_feed(connection, actor.household_id, pass_id)
+        tokens.revoke_feed(connection, actor.household_id, pass_id, p.now_ms())
     return jsonify({})
 
 

@@ -62,7 +62,7 @@ def forget(person_id: str) -> Response:
     actor, person_id = p.keeper(), p.check_id(person_id)
     p.body()
     with writing() as connection:
-        mail.forget(connection, actor.household_id, person_id)
+        mail.forget(connection, actor.household_id, person_id, p.now_ms())
         forget_mailbox(connection, actor.household_id, person_id)
     return jsonify({})
 

@@ -19,12 +19,12 @@ from ..nudges.vapid import VapidKey
 from ..people import quotas
 from ..people.actor import Actor
 from ..people.devices import actor_of, mark_seen, seen_lately
-from ..people.ledger import Revocations
 from ..people.limits import MOST_A_MINUTE, refuse_beyond
 from ..people.limits import count_try as counted
 from ..people.quotas import Share
 from ..records.apart import enter, every_household
 from ..records.database import reading, writing
+from ..records.ended import Revocations
 from ..records.epochs import Marks
 from ..records.json_text import read_json
 from ..records.photo_files import PhotoFiles
