@@ -108,6 +108,15 @@ def test_a_rest_that_is_over_by_its_date_asks_to_be_ended_and_makes_nothing_else
     assert wake_up.due_at_ms == noon_ms("2027-02-20") - DAY_MS // 2
 
 
+def test_what_was_offered_before_a_rest_is_no_leftover_after_it():
+    def leftovers(ago_days: float) -> list[str]:
+        colony = Story("2027-01-14", **RESTED).counted(130).fed(ago_days, "protein")
+        return [task.need for task in colony.plan().tasks if task.need == "leftovers"]
+
+    assert leftovers(100) == []
+    assert leftovers(10) == ["leftovers"]
+
+
 def test_after_a_rest_food_is_due_since_it_woke_and_not_since_autumn():
     colony = Story("2027-01-14", **RESTED).counted(130).fed(100, "sugar").fed(100, "protein")
     look = next(task for task in colony.plan().tasks if task.need == "glance")

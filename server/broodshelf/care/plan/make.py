@@ -91,7 +91,7 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     risky = risky_feedings(state, now_ms)
     tasks += watch_tasks(risky, state.events, now_ms)
     tasks = [replace(task, cautions=cautions + task.cautions) for task in tasks]
-    tasks += leftovers_tasks(state.events, frozenset(feeding.id for feeding in risky))
+    tasks += leftovers_tasks(state.events, now_ms, frozenset(feeding.id for feeding in risky))
     in_tube = known.in_tube
     tasks = [replace(task, stand_in=for_stand_in(task, in_tube=in_tube)) for task in tasks]
     tasks.sort(key=lambda task: (not task.urgent, task.due_at_ms, task.key))

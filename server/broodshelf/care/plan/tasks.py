@@ -7,11 +7,14 @@ from dataclasses import dataclass
 from typing import Any
 
 from ..feeding.removal import remove_after_h
+from ..gauges import DAY_MS
 from .state import Event
 
 HOUR_MS = 3_600_000
 LATELY_EVENTS = 60
 """Leftovers older than so many events are gone one way or another, logged or not."""
+GONE_DAYS = 14
+"""So long after they should have come out leftovers were taken out, or are dust (common practice, no source)."""
 MOST_LEFTOVERS = 3
 """More reminders than this for one colony would only be noise."""
 
@@ -55,8 +58,10 @@ def reason(code: str, **args: Any) -> dict[str, Any]:
     return {"code": code, "args": args}
 
 
-def leftovers_tasks(events: tuple[Event, ...], risky_ids: frozenset[str] = frozenset()) -> list[Task]:
-    """Every feeding makes its own removal task, until a check says that it was eaten or taken out.
+def leftovers_tasks(
+    events: tuple[Event, ...], now_ms: int, risky_ids: frozenset[str] = frozenset()
+) -> list[Task]:
+    """Every feeding makes its own removal task, until a check says that it was eaten or taken out, or it is old.
 
     ``risky_ids``: feedings that may carry poison; what is left of them comes out at once, whatever food it is.
     Who fills a feeder takes the old one away: a later filling of the same need ends the task of the one before.
@@ -89,6 +94,8 @@ def leftovers_tasks(events: tuple[Event, ...], risky_ids: frozenset[str] = froze
         if event.id in cleared or event.happened_ms <= last_clear_ms:
             continue
         due = event.happened_ms + round(after_h * HOUR_MS)
+        if not risky and now_ms - due > GONE_DAYS * DAY_MS:
+            continue
         check = {
             "kind": "check",
             "set": {"feeding_id": event.id, "need": "leftovers", "leftovers_removed": True},
