@@ -18,6 +18,7 @@ from broodshelf.records.database import writing
 from broodshelf.records.ended import Revocations
 from broodshelf.records.ids import uuid7
 from broodshelf.records.photo_files import PhotoFiles
+from broodshelf.records.store import Ledger
 
 NOISE = b"\x00\xff\xfe{]" * 40
 
@@ -258,3 +259,31 @@ def test_a_damaged_export_gets_a_sentence(tmp_path, capsys, monkeypatch):
         capsys.readouterr()
         assert main(["import", str(whole)]) == 2
         assert capsys.readouterr().err.startswith("broodshelf: ")
+
+
+def test_ids_with_a_line_break_of_an_older_server_spoil_no_answer_and_no_plan(house):
+    """SQLite took them; no operation can name such a record now, so no phone is given it."""
+    phone = house.phone()
+    amber = phone.write("colony", {"name": "Amber"})["id"]
+    phone.take(json.loads(house.post(phone, json.dumps(phone.request()).encode())))
+    odd_id, odd_device = f"{uuid7(1)}\n", f"{uuid7(2)}\n"
+    with writing() as connection:
+        ledger = Ledger(connection, house.household_id)
+        values = {"colony_id": amber, "happened_at": "2026-05-01T11:00:00Z", "need": "sugar"}
+        ledger.put(odd_id, "feeding", values, now_ms=house.now_ms, device_id=odd_device, person_id=odd_device)
+        ledger.put(
+            uuid7(3), "feeding", values, now_ms=house.now_ms, device_id=odd_device, person_id=odd_device
+        )
+        ledger.flush()
+    restarted(house)
+    log = phone.write(
+        "feeding", {"colony_id": amber, "happened_at": "2026-05-01T11:30:00Z", "need": "protein"}
+    )
+    phone.take(json.loads(house.post(phone, json.dumps(phone.request()).encode())))
+
+    fed = [row for row in phone.rows.values() if row["kind"] == "feeding"]
+    assert phone.verdicts[log["op_id"]]["verdict"] == "applied"
+    assert len(fed) == 2
+    assert odd_device in [row["by"] for row in fed]
+    [plan] = [row["set"] for row in phone.rows.values() if row["kind"] == "plan"]
+    assert {"code": "plan_failed", "args": {}} not in plan["notices"]

@@ -9,18 +9,24 @@ from __future__ import annotations
 import io
 import json
 import os
+import re
+import shutil
 import sqlite3
 import subprocess
 import tarfile
 import tempfile
+import zlib
 from contextlib import suppress
 from pathlib import Path
+from typing import Any
 
 from sqlalchemy.engine import make_url
 
 from .. import __version__
 from ..errors import CannotKeep
 from ..records.apart import EVERY, SETTING
+from ..records.json_text import read_json
+from ..records.types import is_uuid
 from ..settings import Settings
 
 FORMAT = 1
@@ -28,6 +34,7 @@ BESIDE = ("vapid.pem", "vapid_private.pem", "revoked.jsonl")
 """Files of the data folder that belong into a backup. The marks do not: they must outlive a restore."""
 
 
+_PICTURE = re.compile(r"[A-Za-z0-9_-]{1,80}\.jpg")
 PICTURES = "photos"
 """Their folder in the data folder; a file is named by its content, so it is put back only where it is missing."""
 
@@ -47,6 +54,8 @@ def backup(settings: Settings, target: Path) -> int:
                     archive.add(settings.data / name, f"data/{name}")
             # after the database: a picture that came since is one too many, never one too few
             for picture in sorted((settings.data / PICTURES).glob("*/*.jpg")):
+                if not _is_picture(picture.parent.name, picture.name):
+                    continue
                 with suppress(FileNotFoundError):
                     archive.add(picture, f"data/{PICTURES}/{picture.parent.name}/{picture.name}")
         packed.chmod(0o600)
@@ -61,7 +70,7 @@ def restore(settings: Settings, source: Path) -> None:
     """
     with tempfile.TemporaryDirectory(dir=_folder(settings.data / "x")) as scratch:
         _unpack(source, Path(scratch))
-        manifest = json.loads((Path(scratch) / "manifest.json").read_text("utf-8"))
+        manifest = _manifest(Path(scratch))
         if manifest.get("format") != FORMAT or manifest.get("engine") != _engine(settings):
             raise CannotKeep(
                 f"This backup is of the kind {manifest.get('engine')!r}, format {manifest.get('format')!r}; "
@@ -73,10 +82,8 @@ def restore(settings: Settings, source: Path) -> None:
             if not saved.is_file():
                 continue
             if name.endswith(".jsonl") and kept.exists():
-                merged = dict.fromkeys(
-                    saved.read_text("utf-8").splitlines() + kept.read_text("utf-8").splitlines()
-                )
-                saved.write_text("".join(f"{line}\n" for line in merged), "utf-8")
+                lines = [*saved.read_bytes().split(b"\n"), *kept.read_bytes().split(b"\n")]
+                saved.write_bytes(b"".join(line + b"\n" for line in dict.fromkeys(lines) if line))
             saved.chmod(0o600)
             saved.replace(kept)
         for picture in sorted((Path(scratch) / "data" / PICTURES).glob("*/*.jpg")):
@@ -153,13 +160,45 @@ def _refuse_running(path: Path) -> None:
 
 
 def _unpack(source: Path, folder: Path) -> None:
+    """Unpack the plain files of an archive that a backup has; no link, device or name of another kind."""
     try:
         with tarfile.open(source, "r:gz") as archive:
-            archive.extractall(folder, filter="data")
-    except (OSError, tarfile.TarError, EOFError) as error:
-        raise CannotKeep(f"{source} is not a backup of Broodshelf, or it is cut off: {error}") from error
+            members = [member for member in archive if _ours(member)]
+            needed = sum(member.size for member in members)
+            if needed > shutil.disk_usage(folder).free:
+                raise CannotKeep(f"{source} unpacks to {needed // 2**20} MiB, more than the disk has free.")
+            archive.extractall(folder, members, filter="data")
+    except (OSError, tarfile.TarError, EOFError, zlib.error, ValueError) as error:
+        raise CannotKeep(f"{source} is not a backup of Broodshelf, or it is damaged: {error}") from error
     if not (folder / "manifest.json").is_file() or not (folder / "database").is_file():
         raise CannotKeep(f"{source} is not a backup of Broodshelf.")
+
+
+def _ours(member: tarfile.TarInfo) -> bool:
+    """Say whether a member is one of what a backup holds; others are left in the archive.
+
+    Raises ``ValueError`` for what no backup ever holds: a link, a device, a place outside the folder.
+    """
+    parts = member.name.split("/")
+    if member.issym() or member.islnk() or member.isdev() or ".." in parts or member.name.startswith("/"):
+        raise ValueError(f"{member.name!r} does not belong into one")
+    if member.name in ("manifest.json", "database"):
+        return member.isreg()
+    beside = len(parts) == 2 and parts[0] == "data" and parts[1] in BESIDE
+    picture = len(parts) == 4 and parts[:2] == ["data", PICTURES] and _is_picture(parts[2], parts[3])
+    return member.isreg() and (beside or picture)
+
+
+def _is_picture(household_id: str, name: str) -> bool:
+    return is_uuid(household_id) and _PICTURE.fullmatch(name) is not None
+
+
+def _manifest(folder: Path) -> dict[str, Any]:
+    try:
+        read = read_json((folder / "manifest.json").read_bytes())
+    except ValueError as error:
+        raise CannotKeep(f"The manifest of this backup is damaged: {error}.") from error
+    return read if isinstance(read, dict) else {}
 
 
 def _add_text(archive: tarfile.TarFile, name: str, text: str) -> None:

@@ -66,8 +66,9 @@ def read_recent(
 
 
 def _ordered(newest: str | None, oldest: str | None) -> list[Event]:
-    events = {row[0]: row for row in json.loads(f"[{newest or ''}]")}
-    firsts = json.loads(f"[{oldest or ''}]")
+    # not strictly: an older server took ids that end in a line break
+    events = {row[0]: row for row in json.loads(f"[{newest or ''}]", strict=False)}
+    firsts = json.loads(f"[{oldest or ''}]", strict=False)
     if firsts:
         first = min(firsts, key=_IN_ORDER)
         events[first[0]] = first

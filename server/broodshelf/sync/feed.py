@@ -9,12 +9,14 @@ from __future__ import annotations
 
 import json
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Final
 
-from sqlalchemy import Connection, select
+from sqlalchemy import ColumnElement, Connection, func, select
 
 from ..records.tables import records
 from .scope import Scope
+
+ID_LENGTH: Final = 36
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +81,7 @@ def read_page(
     c = records.c
     query = (
         select(c.id, c.kind, c.rev, c.gone, c.person_id, c.made_ms, c.fields, c.device_id, c.stamps)
-        .where(c.household_id == household_id, c.rev > after, scope.where)
+        .where(c.household_id == household_id, c.rev > after, scope.where, _addressable())
         .order_by(c.rev)
         .limit(limit + 1)
     )
@@ -101,8 +103,19 @@ def read_page(
     return Page(rows, gone, behind.text(), more, reset, first=not usable)
 
 
+def _addressable() -> ColumnElement[bool]:
+    """Leave out what an older server took under an id that is none: no operation can name it, so no phone holds it."""
+    return func.length(records.c.id) == ID_LENGTH
+
+
+def _quoted(written_by: str | None) -> str:
+    return (
+        f'"{written_by}"' if written_by and len(written_by) == ID_LENGTH else json.dumps(written_by or None)
+    )
+
+
 def _text(row: Any, shown: str, more: str = "") -> str:
-    by = f'"{row.person_id}"' if row.person_id else "null"
+    by = _quoted(row.person_id)
     head = f'{{"id":"{row.id}","kind":"{row.kind}","rev":{row.rev},"by":{by},"made_ms":{row.made_ms}'
     return f'{head}{more},"set":{shown}}}'
 
@@ -112,13 +125,13 @@ def _whole(row: Any) -> str:
 
     ``stamps`` names the fields that were set again since the record was made; of most records none was.
     """
-    device = f'"{row.device_id}"' if row.device_id else "null"
+    device = _quoted(row.device_id)
     first = f"{row.made_ms},{device}]"
     more = f',"device":{device}'
     if row.stamps.count(first) != row.stamps.count("["):
         later = {
             name: [at_ms, by]
-            for name, (_rev, at_ms, by) in json.loads(row.stamps).items()
+            for name, (_rev, at_ms, by) in json.loads(row.stamps, strict=False).items()
             if (at_ms, by) != (row.made_ms, row.device_id)
         }
         more += f',"stamps":{json.dumps(later, separators=(",", ":"))}'
