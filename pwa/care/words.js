@@ -22,18 +22,24 @@ export function say(words, section, code, args = {}) {
 /** A portion in words. @param {Words} words @param {Portion} portion */
 export function sayPortion(words, portion) {
   let food = say(words, 'food', portion.food_code);
-  if (portion.unit === 'piece' && portion.amount !== 1) food = plural(food);
+  const crumb = portion.unit === 'piece' && portion.form === 'piece'; // of what is no animal
+  if (portion.unit === 'piece' && !crumb && portion.amount !== 1) food = plural(food);
   else if (['seed', 'leaf'].includes(portion.unit) && portion.amount === 1) food = singular(food);
   const size = portion.size_class ? say(words, 'size', portion.size_class) : '';
   const form = portion.form ? say(words, 'form', portion.form) : '';
-  const parts = [shown(portion.amount), say(words, 'unit', portion.unit, { n: portion.amount }), size, food];
+  const parts = [
+    shown(portion.amount),
+    say(words, 'unit', crumb ? 'crumb' : portion.unit, { n: portion.amount }),
+    size,
+    food,
+  ];
   return parts.filter(Boolean).join(' ') + (form ? `, ${form}` : '');
 }
 
 /** @param {string} food */
 function plural(food) {
   if (food.endsWith('fly')) return `${food.slice(0, -1)}ies`;
-  return ['fruit', 'boiled egg', 'protein jelly'].includes(food) ? food : `${food}s`;
+  return `${food}s`;
 }
 
 /** One of what is counted in seeds or leaves; these foods are named by their plural. @param {string} food */

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from tests.bench.plan_learning import cell
 from tests.care.appetite_simulation import share_within
 from tests.care.energy_examples import table
 
@@ -32,3 +33,11 @@ def test_every_reason_of_the_energetics_has_its_words():
 
     assert len(codes) >= 15
     assert set(codes) <= set(words()["reason"])
+
+
+@pytest.mark.parametrize("need", ["protein", "sugar"])
+def test_a_line_of_the_whole_plan_simulation_is_that_of_the_code(need):
+    """One cell of the table of ``tests.bench.plan_learning``: forty plans of 300 workers with the usual appetite."""
+    row = next(line for line in DOC.splitlines() if line.startswith(f"| {need}, 300 |"))
+
+    assert row.split("|")[3].strip() == cell(need, 300, 1.0)

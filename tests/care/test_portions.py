@@ -363,3 +363,25 @@ def test_every_new_reason_has_words():
     asked = {"portion_rises", "portion_at_once", "portion_tiny", "appetite_hidden"}
 
     assert asked <= set(words()["reason"])
+
+
+@pytest.mark.parametrize(("food", "said"), [("egg", "crumb of boiled egg"), ("fruit", "1 crumb of fruit")])
+def test_what_is_no_animal_comes_in_crumbs(food, said):
+    need = "protein" if food == "egg" else "sugar"
+
+    assert said in say_portion(served(colony(60, "none", lots=(lot(food),)), need).portion)
+
+
+def test_sugar_in_a_bag_is_there_to_be_mixed():
+    portion = served(colony(60, "many", lots=(lot("white_sugar"),)), "sugar").portion
+
+    assert portion["food_code"] == "sugar_water"
+
+
+def test_one_reading_of_a_feeder_before_anything_is_known_moves_little():
+    """What the crops lacked before nobody knows: half of a filling left after two days may be right."""
+    filling = {"food_code": "sugar_water", "amount": 0.45, "unit": "ml", "form": "feeder"}
+    feeding = fed(0, 3, filling, "sugar")
+    state = colony(800, "many", feeding, check(0, feeding, None, after_h=48, level="half"))
+
+    assert 0.6 < ration_of("sugar", know(state, NOW_MS), None).taught.multiplier.best < 1.2

@@ -29,7 +29,9 @@ def say_portion(portion: Mapping[str, Any]) -> str:
     """Return a portion in words, e.g. ``2 extra small crickets, killed and cut``."""
     amount, unit = portion.get("amount"), str(portion.get("unit"))
     food = say("food", str(portion.get("food_code")))
-    if unit == "piece" and amount != 1:
+    if unit == "piece" and portion.get("form") == "piece":
+        unit = "crumb"  # of what is no animal
+    elif unit == "piece" and amount != 1:
         food = _plural(food)
     elif unit in ("seed", "leaf") and amount == 1:
         food = _singular(food)
@@ -42,7 +44,7 @@ def say_portion(portion: Mapping[str, Any]) -> str:
 def _plural(food: str) -> str:
     if food.endswith("fly"):
         return food[:-1] + "ies"
-    return food if food in ("fruit", "boiled egg", "protein jelly") else food + "s"
+    return food + "s"
 
 
 def _singular(food: str) -> str:

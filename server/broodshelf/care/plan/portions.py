@@ -26,6 +26,10 @@ FEEDER_FROM_ML: Final = 0.1
 MOST_ML: Final = 30.0
 MOST_PROTEIN_MG: Final = 100_000.0
 """More than a serving of crickets for any colony that a shelf holds."""
+LEAST_DRY_MG: Final = 5
+"""Of dry sugar: a few grains (common practice, no source)."""
+INGREDIENTS: Final = frozenset({"white_sugar"})
+"""In the house to be mixed: offered as they are only in a tasting."""
 SUGARS: Final = ("sugar_water", "honey_water")
 PREY: Final = ("cricket", "fruit_fly", "mealworm", "egg")
 TINY_COLONY_PREY: Final = ("fruit_fly", "cricket", "mealworm", "egg")
@@ -73,7 +77,8 @@ def is_prey(served: Mapping[str, Any]) -> bool:
 
 def _sugar(known: Known, ration: Ration, code: str) -> Portion:
     if (unit := foods()[code].unit) not in ("drop", "ml"):
-        return {"food_code": code, "amount": 1, "unit": unit, "form": "piece"}
+        amount, form = (max(LEAST_DRY_MG, round(ration.aim_mg)), "whole") if unit == "mg" else (1, "piece")
+        return {"food_code": code, "amount": amount, "unit": unit, "form": form}
     lot = lot_of(code, known)
     percent = min(PERCENT_WW[1], strength_percent_ww(code, lot.percent_ww if lot else None))
     wanted_ul = min(ration.aim_mg, ration.most_mg) / sugar_mg(1.0, max(PERCENT_WW[0], percent))
@@ -121,7 +126,7 @@ def _liked(known: Known, need: str, options: tuple[str, ...]) -> tuple[str, ...]
     at_home = {lot.food_code for lot in state.lots if _offerable(lot, known.today)}
     more = tuple(
         code for code in sorted(at_home)
-        if code not in options and code not in state.refused_foods and table[code].need == need
+        if code not in (*options, *INGREDIENTS, *state.refused_foods) and table[code].need == need
         and known.species.guild in table[code].serves
     )  # fmt: skip
     return tuple(sorted((*liked, *more), key=lambda code: code not in at_home))

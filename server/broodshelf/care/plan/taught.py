@@ -19,7 +19,7 @@ AT_ONCE_DAYS: Final = 4.0
 """No serving holds the need of more days: what is left spoils (common practice, no source)."""
 LEAST_GAP_DAYS: Final = 0.5
 LEAST_LACKING: Final = 0.2
-"""Of a full crop: so much at least the crops lack before the first feeding that is known (no source)."""
+"""Of a full crop: so much at least they lacked before an earlier feeding; before the first, nothing (no source)."""
 CARRIED_FEEDINGS: Final = 4
 """So many feedings back what the crops lacked does not matter any more."""
 
@@ -47,7 +47,7 @@ def taught_by_checks(need: str, known: Known, fed: list[Fed], *, use_mg: float, 
         return usual_intake((days_offered(feeding) or 0.0) / hungry_days, gone, hours, at_least=at_least)
 
     def sugar(feeding: Event, gone: float, hours: float, *, at_least: bool) -> float:
-        """What the crops lacked before the first of these feedings nobody knows: half at most."""
+        """What the crops lacked before all of these nobody knows: half at most."""
         n = place.get(feeding.id, 0)
         earlier = zip(
             order[max(0, n - CARRIED_FEEDINGS) : n],
@@ -60,7 +60,7 @@ def taught_by_checks(need: str, known: Known, fed: list[Fed], *, use_mg: float, 
         )
         return sugar_appetite(
             before, days_offered(feeding) or 0.0, _fresh(feeding), gone=gone, hours=hours, crop=full_days,
-            lacking=full_days * (KEPT_IN_HAND if at_least else LEAST_LACKING),
+            lacking=full_days * (KEPT_IN_HAND if at_least else LEAST_LACKING if n else 0.0),
         )  # fmt: skip
 
     return learnt(
