@@ -11,6 +11,7 @@ from flask import Flask
 
 from . import migrations
 from .care import catalogue
+from .errors import DatabaseLost
 from .logs import say
 from .nudges import vapid
 from .nudges.mail import MailSender
@@ -24,6 +25,7 @@ from .records import database
 from .records.data_folder import make_private
 from .records.ended import Revocations, keep_book
 from .records.epochs import Marks, notice_restores
+from .records.loss import refuse_lost_file, refuse_lost_households
 from .records.photo_files import PhotoFiles
 from .settings import Settings
 from .web import (
@@ -69,10 +71,17 @@ def create_app(
     app = Flask("broodshelf", static_folder=None)
     app.config["SQLALCHEMY_DATABASE_URI"] = settings.database_url
     database.prepare(app)
+    marks, revocations = Marks(settings.data / "marks"), Revocations(settings.data / "revoked.jsonl")
+    refuse_lost_file(settings.sqlite_file, marks)
     with app.app_context():
         migrations.upgrade(database.db.engine)
-        marks, revocations = Marks(settings.data / "marks"), Revocations(settings.data / "revoked.jsonl")
         keep_book(app, revocations)
+        try:
+            with database.reading() as connection:
+                refuse_lost_households(connection, marks)
+        except DatabaseLost:
+            database.db.engine.dispose()
+            raise
         with database.writing() as connection:
             for household_id in notice_restores(connection, marks, clock()):
                 say("restored database noticed", household_id=household_id)

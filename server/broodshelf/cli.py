@@ -25,11 +25,11 @@ from .demo.fill import fill
 from .doctor import examine
 from .errors import BroodshelfError
 from .keeping.backup import backup, restore
+from .keeping.verifying import verify
 from .logs import say, start_logging
 from .people.households import count_households, make_claim_code
 from .records.database import db, reading, writing
 from .records.epochs import Marks, start_epoch
-from .records.photo_files import PhotoFiles
 from .records.store import read_kind
 from .records.tables import households
 from .records.trouble import trouble_of
@@ -43,12 +43,20 @@ def main(arguments: list[str] | None = None) -> int:
     parser = argparse.ArgumentParser(prog="broodshelf", description="Care for a shelf of ant colonies.")
     parser.add_argument("--version", action="version", version=__version__)
     commands = parser.add_subparsers(dest="command", required=True)
-    commands.add_parser("serve", help="start the server")
+    served = commands.add_parser("serve", help="start the server")
+    served.add_argument(
+        "--anew", action="store_true", help="start with an empty shelf although another one was here"
+    )
     commands.add_parser("nudger", help="send nudges from a process of their own")
     commands.add_parser("pair", help="print a one-time link back into a household")
     commands.add_parser("demo", help="add an invented shelf and print a link into it")
+    parsers = {}
     for name, what in (("backup", "write everything into one archive"), ("restore", "put an archive back")):
-        commands.add_parser(name, help=what).add_argument("file", type=Path)
+        parsers[name] = commands.add_parser(name, help=what)
+        parsers[name].add_argument("file", type=Path)
+    parsers["backup"].add_argument(
+        "--verify", action="store_true", help="write nothing; look whether this archive is whole"
+    )
     portable.add_parsers(commands)
     commands.add_parser("doctor", help="say what is wrong with this server, changing nothing")
     commands.add_parser("migrate", help="bring the database to the present schema")
@@ -59,6 +67,11 @@ def main(arguments: list[str] | None = None) -> int:
         return reckoning.reckon(CALCULATORS[chosen.calculator.replace("-", "_")], vars(chosen))
     try:
         settings = from_environment(os.environ)
+        if chosen.command == "backup" and chosen.verify:
+            print(verify(chosen.file))
+            return 0
+        if chosen.command == "serve" and chosen.anew:
+            Marks(settings.data / "marks").put_away(system_clock())
         if chosen.command in ("backup", "restore"):
             return {"backup": keep, "restore": put_back}[chosen.command](settings, chosen.file)
         if chosen.command in ("export", "import"):
@@ -153,7 +166,7 @@ def demo(settings: Settings) -> int:
     with app.app_context(), writing() as connection:
         if not count_households(connection):
             print("Making an invented shelf: five colonies, four months of history. Nothing of it is real.")
-            fill(connection, PhotoFiles(settings.data / "photos"), system_clock(), settings.public_url)
+            fill(connection, system_clock())
     return pair(settings)
 
 

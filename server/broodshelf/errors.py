@@ -45,6 +45,18 @@ class CannotKeep(BroodshelfError):  # noqa: N818
     """The backup, restore, export or import could not be done; nothing was changed."""
 
 
+class DatabaseLost(BroodshelfError):  # noqa: N818
+    """The database is not there any more, or holds nothing, while marks beside it know of households."""
+
+    def __init__(self, what: str, known: int) -> None:
+        shelves = "a shelf that was" if known == 1 else f"{known} shelves that were"
+        super().__init__(
+            f"{what}, and {shelves} here: see that the disk and BROODSHELF_DATA are the right ones, then "
+            "put a backup back with 'broodshelf restore FILE'; phones send what it lacks. "
+            "Only if nothing is to come back, start anew with 'broodshelf serve --anew'."
+        )
+
+
 class Problem(BroodshelfError):  # noqa: N818
     """The request could not be answered."""
 

@@ -68,6 +68,13 @@ class Settings:
     metrics_port: int = 0
 
     @property
+    def sqlite_file(self) -> Path | None:
+        """SQLite's file, or None for another engine."""
+        prefix = "sqlite:///"
+        url = self.database_url
+        return Path(url.removeprefix(prefix)) if url.startswith(prefix) else None
+
+    @property
     def secure(self) -> bool:
         """Whether the public address is https, so that cookies are Secure and carry the host prefix."""
         return self.public_url.startswith("https://")

@@ -59,7 +59,7 @@ def shelf() -> Iterator[tuple[str, int, dict[str, Any]]]:
                 MAY,
                 kept(code, workers=workers, larvae="some", stage="growing", **home),
             )
-    for code in ("lasius_niger", "messor_barbarus", "myrmica_rubra", "acromyrmex", "temnothorax"):
+    for code in ("lasius_niger", "messor_barbarus", "myrmica_rubra", "acromyrmex", "temnothorax_nylanderi"):
         yield (
             f"{code} founding queen",
             MAY,
@@ -75,7 +75,7 @@ def shelf() -> Iterator[tuple[str, int, dict[str, Any]]]:
         "lasius_niger",
         "camponotus_ligniperda",
         "messor_structor",
-        "prenolepis",
+        "prenolepis_imparis",
         "myrmecocystus",
     ):
         grown = {"workers": 80, "larvae": "few", "stage": "growing"}

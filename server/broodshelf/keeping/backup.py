@@ -8,13 +8,12 @@ from __future__ import annotations
 
 import io
 import json
-import os
 import re
 import shutil
 import sqlite3
-import subprocess
 import tarfile
 import tempfile
+import time
 import zlib
 from contextlib import suppress
 from pathlib import Path
@@ -24,10 +23,10 @@ from sqlalchemy.engine import make_url
 
 from .. import __version__
 from ..errors import CannotKeep
-from ..records.apart import EVERY, SETTING
 from ..records.json_text import read_json
 from ..records.types import is_uuid
 from ..settings import Settings
+from .dumps import check_database, require_households, run, sha256_of
 
 FORMAT = 1
 BESIDE = ("vapid.pem", "vapid_private.pem", "revoked.jsonl")
@@ -44,10 +43,18 @@ def backup(settings: Settings, target: Path) -> int:
     with tempfile.TemporaryDirectory(dir=_folder(target)) as scratch:
         dumped = Path(scratch) / "database"
         _dump(settings, dumped)
-        manifest = {"format": FORMAT, "version": __version__, "engine": _engine(settings)}
+        check_database(dumped, _engine(settings))
+        pictures: dict[str, str] = {}
+        manifest = {
+            "format": FORMAT,
+            "version": __version__,
+            "engine": _engine(settings),
+            "made_ms": time.time_ns() // 1_000_000,
+            "sha256": sha256_of(dumped),
+            "pictures": pictures,
+        }
         packed = Path(scratch) / "archive"
         with tarfile.open(packed, "w:gz") as archive:
-            _add_text(archive, "manifest.json", json.dumps(manifest))
             archive.add(dumped, "database")
             for name in BESIDE:
                 if (settings.data / name).is_file():
@@ -56,8 +63,12 @@ def backup(settings: Settings, target: Path) -> int:
             for picture in sorted((settings.data / PICTURES).glob("*/*.jpg")):
                 if not _is_picture(picture.parent.name, picture.name):
                     continue
+                name = f"data/{PICTURES}/{picture.parent.name}/{picture.name}"
                 with suppress(FileNotFoundError):
-                    archive.add(picture, f"data/{PICTURES}/{picture.parent.name}/{picture.name}")
+                    hashed = sha256_of(picture)
+                    archive.add(picture, name)
+                    pictures[name] = hashed
+            _add_text(archive, "manifest.json", json.dumps(manifest))
         packed.chmod(0o600)
         packed.replace(target)
     return target.stat().st_size
@@ -69,13 +80,13 @@ def restore(settings: Settings, source: Path) -> None:
     What was revoked since the backup stays revoked: the present file of revocations is kept and added to.
     """
     with tempfile.TemporaryDirectory(dir=_folder(settings.data / "x")) as scratch:
-        _unpack(source, Path(scratch))
-        manifest = _manifest(Path(scratch))
+        manifest = unpack(source, Path(scratch))
         if manifest.get("format") != FORMAT or manifest.get("engine") != _engine(settings):
             raise CannotKeep(
                 f"This backup is of the kind {manifest.get('engine')!r}, format {manifest.get('format')!r}; "
                 f"this server uses {_engine(settings)!r}, format {FORMAT}."
             )
+        require_households(check_database(Path(scratch) / "database", _engine(settings)))
         _load(settings, Path(scratch) / "database")
         for name in BESIDE:
             kept, saved = settings.data / name, Path(scratch) / "data" / name
@@ -103,7 +114,7 @@ def _sqlite_path(settings: Settings) -> Path:
 
 def _dump(settings: Settings, target: Path) -> None:
     if _engine(settings) == "postgresql":
-        _run(
+        run(
             "pg_dump", "--format=custom", "--enable-row-security", f"--file={target}", f"--dbname={_libpq(settings)}",
         )  # fmt: skip
         return
@@ -121,20 +132,12 @@ def _dump(settings: Settings, target: Path) -> None:
 
 def _load(settings: Settings, dumped: Path) -> None:
     if _engine(settings) == "postgresql":
-        _run(
+        run(
             "pg_restore", "--clean", "--if-exists", "--no-owner", "--single-transaction",
             f"--dbname={_libpq(settings)}", str(dumped),
         )  # fmt: skip
         return
     path = _sqlite_path(settings)
-    check = sqlite3.connect(dumped)
-    try:
-        if check.execute("PRAGMA integrity_check").fetchone() != ("ok",):
-            raise CannotKeep("The database in this backup is damaged; nothing was changed.")
-    except sqlite3.DatabaseError as error:
-        raise CannotKeep(f"The database in this backup is damaged ({error}); nothing was changed.") from error
-    finally:
-        check.close()
     _refuse_running(path)
     for ending in ("-wal", "-shm"):
         path.with_name(path.name + ending).unlink(missing_ok=True)
@@ -157,6 +160,18 @@ def _refuse_running(path: Path) -> None:
         return  # a damaged database is what a restore is for
     finally:
         present.close()
+
+
+def unpack(source: Path, folder: Path) -> dict[str, Any]:
+    """Unpack an archive and return its manifest. Raises ``CannotKeep`` for anything else and for a damaged one."""
+    _unpack(source, folder)
+    manifest = _manifest(folder)
+    told = manifest.get("sha256")
+    if told is not None and told != sha256_of(folder / "database"):
+        raise CannotKeep(
+            f"{source} is damaged: its database is not the one that was written; nothing was changed."
+        )
+    return manifest
 
 
 def _unpack(source: Path, folder: Path) -> None:
@@ -214,20 +229,3 @@ def _folder(path: Path) -> Path:
 
 def _libpq(settings: Settings) -> str:
     return make_url(settings.database_url).set(drivername="postgresql").render_as_string(hide_password=False)
-
-
-def _for_all_households() -> dict[str, str]:
-    """Return the environment of PostgreSQL's own programs: row-level security shows them every household's rows."""
-    options = f"{os.environ.get('PGOPTIONS', '')} -c {SETTING}={EVERY}".strip()
-    return {**os.environ, "PGOPTIONS": options}
-
-
-def _run(*command: str) -> None:
-    try:
-        done = subprocess.run(command, capture_output=True, text=True, env=_for_all_households())  # noqa: S603 - our own words
-    except FileNotFoundError:
-        raise CannotKeep(
-            f"{command[0]} is not installed; it comes with PostgreSQL's client programs."
-        ) from None
-    if done.returncode:
-        raise CannotKeep(f"{command[0]} failed: {done.stderr.strip()[-500:]}")

@@ -18,6 +18,7 @@ from sqlalchemy import Connection, select, update
 from .data_folder import make_folder, set_aside
 from .ids import uuid7
 from .tables import households
+from .types import is_uuid
 
 GAP = 1_000
 """How far above the noted revision a restored household goes on: room for writes that were never noted."""
@@ -44,6 +45,15 @@ class Marks:
             return int(noted["rev"]), str(noted["epoch"])
         except (OSError, ValueError, KeyError, TypeError, RecursionError, OverflowError):
             return None
+
+    def households(self) -> int:
+        """Return of how many households there are notes."""
+        return sum(1 for path in self.folder.glob("*.json") if is_uuid(path.stem))
+
+    def put_away(self, now_ms: int) -> None:
+        """Take the notes away, kept under another name: the shelves that they know of do not come back."""
+        if self.folder.exists():
+            self.folder.rename(self.folder.with_name(f"{self.folder.name}.before-{now_ms}"))
 
     def clear(self, household_id: str) -> bool:
         """Set a note aside that is there and cannot be read; say whether there was one."""

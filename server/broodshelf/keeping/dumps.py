@@ -1,0 +1,92 @@
+"""A dumped database: is it whole, and how much is in it. The programs of PostgreSQL that read and write one."""
+
+from __future__ import annotations
+
+import hashlib
+import os
+import sqlite3
+import subprocess
+import tempfile
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Final
+
+from ..errors import CannotKeep
+from ..records.apart import EVERY, SETTING
+
+EMPTY: Final = (
+    "This backup holds no household: it would put an empty shelf in the place of yours; nothing was changed."
+)
+
+
+def check_database(dumped: Path, engine: str) -> dict[str, int]:
+    """Return how many rows of ``households`` and ``records`` a dumped database holds, all of it having been read.
+
+    Raises ``CannotKeep`` for a damaged one.
+    """
+    try:
+        return _count_dump(dumped) if engine == "postgresql" else _count_file(dumped)
+    except sqlite3.DatabaseError as error:
+        raise CannotKeep(f"The database in this backup is damaged ({error}); nothing was changed.") from error
+
+
+def require_households(counts: Mapping[str, int]) -> None:
+    """Raise ``CannotKeep`` for a dump without any household."""
+    if not counts["households"]:
+        raise CannotKeep(EMPTY)
+
+
+COUNTED: Final = ("households", "records")
+
+
+def _count_file(dumped: Path) -> dict[str, int]:
+    check = sqlite3.connect(dumped)
+    try:
+        found = check.execute("PRAGMA integrity_check").fetchone()
+        if found != ("ok",):
+            raise sqlite3.DatabaseError(found[0])
+        return {name: check.execute(f"SELECT count(*) FROM {name}").fetchone()[0] for name in COUNTED}  # noqa: S608
+    finally:
+        check.close()
+
+
+def _count_dump(dumped: Path) -> dict[str, int]:
+    """Count the lines that ``pg_restore`` would copy; it reads and unpacks the whole archive for it."""
+    counts = dict.fromkeys(COUNTED, 0)
+    copying = ""
+    with tempfile.TemporaryDirectory(dir=dumped.parent) as scratch:
+        script = Path(scratch) / "script"
+        run("pg_restore", "--data-only", f"--file={script}", str(dumped))
+        with script.open(encoding="utf-8") as lines:
+            for line in lines:
+                if line == "\\.\n":
+                    copying = ""
+                elif copying:
+                    counts[copying] = counts.get(copying, 0) + 1
+                elif line.startswith("COPY public."):
+                    copying = line.removeprefix("COPY public.").split()[0]
+    return counts
+
+
+def sha256_of(path: Path) -> str:
+    """Return the hash of a file."""
+    with path.open("rb") as file:
+        return hashlib.file_digest(file, "sha256").hexdigest()
+
+
+def _for_all_households() -> dict[str, str]:
+    """Return the environment of PostgreSQL's own programs: row-level security shows them every household's rows."""
+    options = f"{os.environ.get('PGOPTIONS', '')} -c {SETTING}={EVERY}".strip()
+    return {**os.environ, "PGOPTIONS": options}
+
+
+def run(*command: str) -> None:
+    """Run a program of PostgreSQL. Raises ``CannotKeep`` when it is not there or fails."""
+    try:
+        done = subprocess.run(command, capture_output=True, text=True, env=_for_all_households())  # noqa: S603 - our own words
+    except FileNotFoundError:
+        raise CannotKeep(
+            f"{command[0]} is not installed; it comes with PostgreSQL's client programs."
+        ) from None
+    if done.returncode:
+        raise CannotKeep(f"{command[0]} failed: {done.stderr.strip()[-500:]}")
