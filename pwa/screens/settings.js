@@ -29,6 +29,7 @@ export const SettingsScreen = ({ code }) => html`
     <a class="button" href="#/places">${m.places.open}</a>
   </section>
   <${Phones} code=${code} />
+  <${Doors} />
   <section class="card">
     <h2>${h.look}</h2>
     <${LookChoice} />
@@ -197,6 +198,48 @@ function Phones({ code }) {
         `
       }
       ${said}
+    </section>
+  `;
+}
+
+const FEW = 5;
+
+/** The journal of the house's doors; the newest few, and all of it on a tap. */
+function Doors() {
+  const { answer, problem } = useAnswer('/api/journal', today.value);
+  const [all, setAll] = useState(false);
+  const entries = answer?.entries ?? [];
+  const who = (/** @type {string | null} */ id) => rowsOf('person').find((person) => person.id === id)?.set.name ?? '';
+  return html`
+    <section class="card" aria-label=${m.doors.title}>
+      <h2>${m.doors.title}</h2>
+      <p class="soft">${m.doors.about}</p>
+      ${
+        !answer &&
+        problem &&
+        html`
+          <p class="soft">${m.doors.offline}</p>
+        `
+      }
+      <ul class="done-list">
+        ${(all ? entries : entries.slice(0, FEW)).map(
+          (/** @type {any} */ entry) => html`
+            <li key=${entry.id}>
+              <div class="grow">
+                <p>${m.doors.what[entry.what]?.(entry.args, who(entry.by)) ?? entry.what}</p>
+                <p class="soft">${moment(entry.at_ms)}</p>
+              </div>
+            </li>
+          `,
+        )}
+      </ul>
+      ${
+        !all &&
+        entries.length > FEW &&
+        html`
+          <button type="button" class="button" onClick=${() => setAll(true)}>${m.doors.all(entries.length)}</button>
+        `
+      }
     </section>
   `;
 }

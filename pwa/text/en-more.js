@@ -2,6 +2,14 @@
 // Longer than 300 lines because it is one table of words.
 import { count } from './en.js';
 
+/** Where a code was typed. @type {Record<string, string>} */
+const WHERE = {
+  claim: 'for a way back in',
+  pass: 'for a pass',
+  pairing: 'for a new phone',
+  mail: 'for a mail address',
+};
+
 export const m = {
   shelf: {
     title: 'The shelf',
@@ -681,6 +689,26 @@ export const m = {
       waiting: 'Sent; waiting for this phone to say that it came…',
       heard: 'It came. Nudges work on this phone.',
       silent: 'It did not come.',
+    }),
+  },
+  doors: {
+    title: 'What happened at the doors',
+    about: 'Phones, links and codes. The other keepers are told at once of a new phone, a link and an opened pass.',
+    offline: 'This is kept on the server, so it needs a connection.',
+    all: (/** @type {number} */ n) => `Show all ${n}`,
+    what: /** @type {Record<string, (args: Record<string, any>, who: string) => string>} */ ({
+      new_phone: ({ phone }, who) => `New phone: ${phone}, for ${who || 'somebody'}`,
+      phone_removed: ({ phone }, who) => `${who || 'Somebody'} signed out ${phone}`,
+      person_removed: ({ name }, who) => `${who || 'Somebody'} removed ${name}, with all phones`,
+      way_back: (_args, who) => `Whoever runs the server made a link back in for ${who || 'a keeper'}`,
+      link_made: ({ pass }, who) => `${who || 'Somebody'} made a link for ${pass}`,
+      pass_opened: ({ pass, phone }) => `${pass}: the pass was opened on ${phone}`,
+      pass_ended: ({ pass }, who) => `${who || 'Somebody'} took back the pass of ${pass}`,
+      wrong_codes: ({ count: n, where }, who) =>
+        `${count(n, 'wrong code')} ${WHERE[where] ?? ''}${who ? `, typed by ${who}` : ''}`,
+      export: () => 'Whoever runs the server wrote an export',
+      import: () => 'Whoever runs the server brought in an export',
+      restore: () => 'Whoever runs the server put a backup back',
     }),
   },
   house: {

@@ -33,6 +33,7 @@ from .web import (
     feed,
     headers,
     health,
+    journal,
     mail,
     metrics,
     outlooks,
@@ -115,7 +116,7 @@ def create_app(
     problem.install(app)
     headers.install(app)
     for room in (
-        shell_routes, access, passes, sync_routes, photo_routes, outlooks, push, mail, feed, health, metrics,
+        shell_routes, access, passes, sync_routes, photo_routes, outlooks, push, mail, feed, journal, health, metrics,
     ):  # fmt: skip
         app.register_blueprint(room.blueprint)
     return app

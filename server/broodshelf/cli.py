@@ -28,6 +28,7 @@ from .keeping.backup import backup, restore
 from .keeping.verifying import verify
 from .logs import say, start_logging
 from .people.households import count_households, make_claim_code
+from .people.journal import note, note_for_all
 from .records.database import db, reading, writing
 from .records.epochs import Marks, start_epoch
 from .records.store import read_kind
@@ -155,6 +156,7 @@ def pair(settings: Settings) -> int:
                 print(f"The household {household.id} has no keeper; restore a backup from when it had one.")
                 continue
             code = make_claim_code(connection, system_clock(), household.id, keeper.id)
+            note(connection, household.id, "way_back", system_clock(), person_id=keeper.id)
             print(f"For {keeper.values['name']}:")
             _print_link(settings, code)
     return 0
@@ -190,6 +192,7 @@ def put_back(settings: Settings, source: Path) -> int:
         with writing() as connection:
             for household_id in connection.execute(select(households.c.id)).scalars().all():
                 start_epoch(connection, marks, household_id, system_clock())
+            note_for_all(connection, "restore", system_clock())
         db.engine.dispose()
     print("Restored. Start the server; phones send what the backup lacks when they next connect.")
     return 0

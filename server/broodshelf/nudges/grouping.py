@@ -74,6 +74,21 @@ def compose_test(delivery_id: str, public_url: str) -> bytes:
     )
 
 
+def compose_notice(notice: str, delivery_id: str, public_url: str) -> bytes:
+    """Return the message to the other keepers of what their journal says. ``notice``: JSON, ``{what, args}``."""
+    told = json.loads(notice)
+    what, args = str(told["what"]), told["args"]
+    inner: dict[str, Any] = {"nudge_id": None, "delivery_id": delivery_id, "items": []}
+    return _payload(
+        _clip(say("nudge", f"{what}_title", args), LONGEST_TITLE),
+        _clip(say("nudge", f"{what}_body", args), LONGEST_BODY),
+        f"{public_url}/#/settings",
+        None,
+        inner,
+        tag="house",
+    )
+
+
 def compose_code(code: str, public_url: str) -> bytes:
     """Return the message that proves an e-mail address: its code."""
     inner: dict[str, Any] = {"nudge_id": None, "delivery_id": code, "items": []}
@@ -118,11 +133,18 @@ def body(items: Sequence[Item], shown: int) -> str:
     return _clip(" · ".join(lines), LONGEST_BODY)
 
 
-def _payload(headline: str, text: str, navigate: str, badge: int | None, inner: Mapping[str, Any]) -> bytes:
+def _payload(
+    headline: str,
+    text: str,
+    navigate: str,
+    badge: int | None,
+    inner: Mapping[str, Any],
+    tag: str = "round",
+) -> bytes:
     message: dict[str, Any] = {
         "web_push": 8030,
         "notification": {
-            "title": headline, "body": text, "navigate": navigate, "tag": "round", "data": {},
+            "title": headline, "body": text, "navigate": navigate, "tag": tag, "data": {},
         },
         "broodshelf": inner,
     }  # fmt: skip

@@ -18,7 +18,7 @@ from flask import Flask
 from ..logs import say_failure
 from ..records.database import reading, writing
 from .answers import Outcome, Refused, RetryLater, Sent
-from .grouping import compose, compose_short, compose_test
+from .grouping import compose, compose_notice, compose_short, compose_test
 from .journal import Journal
 from .mail import MAIL
 from .marking import Claimed
@@ -167,6 +167,8 @@ class Lanes:
         return outcome
 
     def _body(self, message: Claimed) -> bytes:
+        if message.notice is not None:
+            return compose_notice(message.notice, message.id, self._public_url)
         if message.nudge_id is None:
             return compose_test(message.id, self._public_url)
         if message.short:

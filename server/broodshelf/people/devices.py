@@ -145,11 +145,15 @@ def list_devices(connection: Connection, actor: Actor) -> list[dict[str, Any]]:
     ]
 
 
-def revoke_device(connection: Connection, household_id: str, device_id: str, now_ms: int) -> None:
-    """End a device's session for good. Raises ``NotFound`` for another household's device."""
-    done = connection.execute(update(devices).where(*_of(household_id, device_id)).values(revoked_ms=now_ms))
-    if done.rowcount != 1:
+def revoke_device(connection: Connection, household_id: str, device_id: str, now_ms: int) -> str:
+    """End a device's session for good and return its name. Raises ``NotFound`` for another household's device."""
+    name = connection.execute(
+        select(devices.c.name).where(*_of(household_id, device_id))
+    ).scalar_one_or_none()
+    if name is None:
         raise NotFound("There is no such phone in this household.")
+    connection.execute(update(devices).where(*_of(household_id, device_id)).values(revoked_ms=now_ms))
+    return str(name)
 
 
 def sign_out(connection: Connection, household_id: str, device_id: str, now_ms: int) -> None:

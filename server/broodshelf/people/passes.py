@@ -31,6 +31,8 @@ class PassLink:
 
     secret: str
     code: str
+    name: str
+    """Of the pass."""
 
 
 def window_of(connection: Connection, household_id: str, pass_id: str, now_ms: int) -> PassWindow:
@@ -86,7 +88,7 @@ def make_link(connection: Connection, household_id: str, pass_id: str, now_ms: i
         raise NotFound("There is no such pass. Let this phone sync first, then try again.")
     if record.gone or record.values.get("revoked_at_ms"):
         raise NotAllowed("This pass was taken back; make a new one.", code="pass_revoked")
-    link = PassLink(new_token(), new_code())
+    link = PassLink(new_token(), new_code(), str(record.values["name"]))
     replaced = connection.scalars(select(pass_secrets.c.secret_hash).where(*_of(household_id, pass_id))).all()
     note_ended("link", household_id, replaced, now_ms)
     connection.execute(delete(pass_secrets).where(*_of(household_id, pass_id)))

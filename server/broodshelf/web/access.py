@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any
 
 import segno
 from flask import Blueprint, Response, jsonify
+from sqlalchemy import Connection
 
 from ..errors import BadRequest
 from ..nudges.subscriptions import forget_device
@@ -18,6 +20,7 @@ from ..records.store import read_record
 from ..records.tables import households as households_table
 from ..sync.envelope import SCHEMA
 from . import parts as p
+from .journal import counting_wrong_codes, note, note_and_tell
 
 blueprint = Blueprint("access", __name__, url_prefix="/api")
 COOKIE_DAYS = 400
@@ -29,7 +32,7 @@ def claim() -> Response:
     body = p.body()
     now = p.now_ms()
     p.count_try("claim")
-    with every_household(), writing() as connection:
+    with counting_wrong_codes("claim"), every_household(), writing() as connection:
         household_id, person_id = households.claim(
             connection,
             body["code"],
@@ -47,6 +50,7 @@ def claim() -> Response:
             role="keeper",
             now_ms=now,
         )
+        _note_new_phone(connection, household_id, person_id, body["device"])
     return signed_in(session)
 
 
@@ -55,7 +59,7 @@ def look_claim() -> Response:
     """Say whom a printed code lets back in, so that a known person is not asked for a name."""
     body = p.body()
     p.count_try("look")
-    with every_household(), reading() as connection:
+    with counting_wrong_codes("claim"), every_household(), reading() as connection:
         return jsonify(person_name=households.whose(connection, body["code"], p.now_ms()))
 
 
@@ -114,6 +118,8 @@ def collect_pairing() -> Response:
             role="keeper",
             now_ms=p.now_ms(),
         )
+        device = {"id": got.device_id, "name": got.device_name}
+        _note_new_phone(connection, got.household_id, got.person_id, device)
     return signed_in(session)
 
 
@@ -123,7 +129,7 @@ def look_pairing() -> Response:
     p.keeper()
     body = p.body()
     p.count_try("approve")
-    with reading() as connection:
+    with counting_wrong_codes("pairing"), reading() as connection:
         return jsonify(pairing.look(connection, body["code"], p.now_ms()))
 
 
@@ -135,7 +141,7 @@ def approve_pairing() -> Response:
     if ("person_id" in body) == ("person_name" in body):
         raise BadRequest("Give either person_id or person_name.", fields={"person_id": "one of the two"})
     p.count_try("approve")
-    with writing() as connection:
+    with counting_wrong_codes("pairing"), writing() as connection:
         pairing.approve(
             connection,
             actor,
@@ -161,10 +167,17 @@ def revoke_device(device_id: str) -> Response:
     actor = p.keeper()
     p.body()
     with writing() as connection:
-        devices.revoke_device(connection, actor.household_id, p.check_id(device_id), p.now_ms())
+        name = devices.revoke_device(connection, actor.household_id, p.check_id(device_id), p.now_ms())
+        note(connection, actor, "phone_removed", phone=name)
         forget_device(connection, actor.household_id, device_id)
         p.parts().revocations.add("device", actor.household_id, device_id, p.now_ms())
     return jsonify({})
+
+
+def _note_new_phone(
+    connection: Connection, household_id: str, person_id: str, device: Mapping[str, str]
+) -> None:
+    note_and_tell(connection, household_id, "new_phone", person_id, device["id"], phone=device["name"])
 
 
 def describe(actor: Actor) -> dict[str, Any]:

@@ -12,6 +12,7 @@ from ..nudges.subscriptions import word
 from ..people import limits, mail
 from ..records.database import reading, writing
 from . import parts as p
+from .journal import counting_wrong_codes
 
 blueprint = Blueprint("mail", __name__, url_prefix="/api/mail")
 MOST_CODES_A_MINUTE = 3
@@ -50,7 +51,7 @@ def confirm(person_id: str) -> Response:
     body = p.body()
     now_ms = p.now_ms()
     p.count_try("mail-code")
-    with writing() as connection:
+    with counting_wrong_codes("mail"), writing() as connection:
         address = mail.confirm(connection, actor.household_id, person_id, body["code"], now_ms)
         listen_by_mail(connection, actor.household_id, person_id, address, now_ms)
     return jsonify({})

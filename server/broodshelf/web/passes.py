@@ -12,6 +12,7 @@ from ..records.store import Ledger
 from ..rounds.recompute import touched
 from . import parts as p
 from .access import qr_svg, signed_in
+from .journal import counting_wrong_codes, note, note_and_tell
 
 blueprint = Blueprint("passes", __name__, url_prefix="/api/passes")
 
@@ -23,6 +24,14 @@ def make_link(pass_id: str) -> Response:
     p.body()
     with writing() as connection:
         made = passes.make_link(connection, actor.household_id, p.check_id(pass_id), p.now_ms())
+        note_and_tell(
+            connection,
+            actor.household_id,
+            "link_made",
+            actor.person_id,
+            actor.device_id,
+            **{"pass": made.name},
+        )
     link = f"{p.parts().settings.public_url}/#/pass/{made.secret}"
     return jsonify(link=link, code=made.code, qr_svg=qr_svg(link))
 
@@ -49,6 +58,8 @@ def revoke(pass_id: str) -> Response:
         if colonies:
             touched(ledger, colonies, p.now_ms())
             ledger.flush()
+        given = ledger.get(pass_id)
+        note(connection, actor, "pass_ended", **{"pass": str(given.values["name"]) if given else ""})
         p.parts().revocations.add("pass", actor.household_id, pass_id, p.now_ms())
     return jsonify({})
 
@@ -61,7 +72,7 @@ def open_pass() -> Response:
         raise BadRequest("Give either secret or code.", fields={"secret": "one of the two"})
     p.count_try("pass")
     visitor = p.actor_or_none()
-    with every_household(), writing() as connection:
+    with counting_wrong_codes("pass"), every_household(), writing() as connection:
         household_id, record, window = passes.find_pass(
             connection, p.now_ms(), secret=body.get("secret"), code=body.get("code")
         )
@@ -78,4 +89,6 @@ def open_pass() -> Response:
             now_ms=p.now_ms(),
             pass_id=record.id,
         )
+        named = {"phone": body["device"]["name"], "pass": str(record.values["name"])}
+        note_and_tell(connection, household_id, "pass_opened", person_id, body["device"]["id"], **named)
     return signed_in(session)

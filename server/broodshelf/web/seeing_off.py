@@ -6,15 +6,20 @@ from sqlalchemy import Connection
 
 from ..nudges.mail import forget_mailbox
 from ..nudges.subscriptions import forget_device
+from ..people.actor import Actor
 from ..people.leaving import Left
+from ..records.store import read_record
 from . import parts as p
+from .journal import note
 
 
-def see_off(connection: Connection, household_id: str, left: Left) -> None:
+def see_off(connection: Connection, actor: Actor, left: Left) -> None:
     """End where these people and phones listen, and note them as ended before the database says so."""
-    revocations, now_ms = p.parts().revocations, p.now_ms()
+    revocations, now_ms, household_id = p.parts().revocations, p.now_ms(), actor.household_id
     for person_id in left.people:
         forget_mailbox(connection, household_id, person_id)
+        person = read_record(connection, household_id, person_id)
+        note(connection, actor, "person_removed", name=str(person.values["name"]) if person else "")
     for device_id in left.devices:
         forget_device(connection, household_id, device_id)
         revocations.add("device", household_id, device_id, now_ms)

@@ -37,7 +37,7 @@ def sync() -> Response:
             size_bytes = request.content_length or p.SYNC_BODY_BYTES
             p.spend(connection, Share(operations=len(ops), size_bytes=size_bytes), size_bytes)
         answer = exchange(connection, actor, body, p.now_ms(), touched)
-        see_off(connection, actor.household_id, answer.left)
+        see_off(connection, actor, answer.left)
     p.parts().marks.note(actor.household_id, answer.rev, answer.epoch)
     return _sent(answer.text.encode())
 

@@ -1,0 +1,82 @@
+"""The keepers' journal: reading it, and writing down what happens at the doors while it happens."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from typing import Final, Literal
+
+from flask import Blueprint, Response, jsonify
+from sqlalchemy import Connection
+
+from ..errors import BadRequest, Gone
+from ..nudges.mail import MAIL
+from ..nudges.notices import tell_keepers
+from ..people import journal
+from ..people.actor import Actor
+from ..people.journal import What
+from ..records.apart import every_household
+from ..records.database import reading, writing
+from ..records.store import read_record
+from . import parts as p
+
+blueprint = Blueprint("journal", __name__, url_prefix="/api")
+WRONG: Final = frozenset({"claim_code_ended", "pairing_ended", "pass_revoked", "wrong_code"})
+"""Problems of a code that opens nothing."""
+
+
+@blueprint.get("/journal")
+def show() -> Response:
+    """Return what happened at the household's doors, newest first."""
+    actor = p.keeper()
+    with reading() as connection:
+        return jsonify(entries=journal.entries(connection, actor.household_id))
+
+
+def note(connection: Connection, actor: Actor, what: What, **args: str | int) -> None:
+    """Write down what somebody who is signed in did."""
+    journal.note(
+        connection,
+        actor.household_id,
+        what,
+        p.now_ms(),
+        person_id=actor.person_id,
+        device_id=actor.device_id,
+        **args,
+    )
+
+
+def note_and_tell(
+    connection: Connection, household_id: str, what: What, person_id: str, device_id: str, **args: str | int
+) -> None:
+    """Write down what happened and tell the household's keepers but the one who did it."""
+    now_ms, pusher = p.now_ms(), p.parts().pusher
+    journal.note(connection, household_id, what, now_ms, person_id=person_id, device_id=device_id, **args)
+    person = read_record(connection, household_id, person_id)
+    named = {"person": str(person.values.get("name")) if person is not None else "", **args}
+    key_ids = (pusher.key.key_id, MAIL) if pusher.mail is not None else (pusher.key.key_id,)
+    tell_keepers(connection, household_id, what, named, key_ids, now_ms, but=person_id)
+
+
+@contextmanager
+def counting_wrong_codes(where: Literal["claim", "pass", "pairing", "mail"]) -> Iterator[None]:
+    """Note a code that opens nothing: in the household of who typed it, else where such a code could have opened."""
+    try:
+        yield
+    except (Gone, BadRequest) as problem:
+        if problem.problem_code in WRONG:
+            _note_wrong_code(where)
+        raise
+
+
+def _note_wrong_code(where: Literal["claim", "pass", "pairing", "mail"]) -> None:
+    known, now_ms = p.actor_or_none(), p.now_ms()
+    if known is not None:
+        with writing() as connection:
+            journal.note_wrong_code(connection, known.household_id, where, now_ms, known.person_id)
+        return
+    if where not in ("claim", "pass"):
+        return
+    with every_household(), writing() as connection:
+        for household_id in journal.concerned(connection, where, now_ms):
+            journal.note_wrong_code(connection, household_id, where, now_ms)
