@@ -152,7 +152,7 @@ function freshItems(plan, fresh, foods) {
       items.push({
         ...base,
         key: `${plan.set.colony_id}/fault:${event.id}`,
-        need: FAULT_NEED[event.set.fault] ?? 'glance',
+        need: isSpot(event.set) ? 'glance' : (FAULT_NEED[event.set.fault] ?? 'glance'),
         due_at_ms: event.happened_ms ?? 0,
         urgent: !isSpot(event.set),
         suggested: null,

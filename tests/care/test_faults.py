@@ -47,7 +47,7 @@ def test_after_the_photo_it_is_looked_at_seven_days_after_it_was_reported(seen):
 
 def test_the_look_after_seven_days_ends_it_and_so_do_four_weeks_of_silence():
     assert about(spot(7), at(6, "photo"))[0].due_at_ms == NOW_MS
-    assert about(spot(7), at(6, "photo"), at(0, "check", need="room")) == []
+    assert about(spot(7), at(6, "photo"), at(0, "check", need="glance")) == []
     assert about(spot(20)) != []
     assert about(spot(29)) == []
 

@@ -185,3 +185,10 @@ def test_every_reason_has_words(events):
     for task in plan_of(*events).tasks:
         if task.need in ("water", "room"):
             assert set(codes(task)) <= words()["reason"].keys()
+
+
+def test_a_colony_that_settles_is_not_asked_whether_it_moved_again():
+    came = {"acquired_on": "2026-04-29"}
+
+    assert tasks(plan_of(read("full", 1), offered(8)), "move_look")
+    assert not tasks(plan_of(read("full", 1), offered(8), **came), "move_look")

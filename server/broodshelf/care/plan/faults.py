@@ -76,11 +76,11 @@ def _spot(fault: Event, events: Sequence[Event]) -> Task:
     kept = _last_look(fault, events, ("photo", "check")) is not None
     if not kept:
         why = (reason("mould_far", fault="mould"),)
-        return Task(f"fault:{fault.id}", "room", fault.happened_ms, reasons=why)
-    log = {"kind": "check", "set": {"need": "room"}}
+        return Task(f"fault:{fault.id}", "glance", fault.happened_ms, reasons=why)
+    log = {"kind": "check", "set": {"need": "glance"}}
     due_ms = fault.happened_ms + MOULD_LOOK_DAYS * DAY_MS
     why = (reason("mould_look", at_ms=fault.happened_ms),)
-    return Task(f"mould_look:{fault.id}", "room", due_ms, suggested=log, reasons=why)
+    return Task(f"mould_look:{fault.id}", "glance", due_ms, suggested=log, reasons=why)
 
 
 def _over(fault: Event, events: Sequence[Event], now_ms: int) -> bool:
