@@ -168,7 +168,7 @@ export const m = {
       missing_field: 'Something is missing.',
       unknown_field: 'The server does not know this field.',
       unknown_kind: 'The server does not know this kind of log.',
-      failed: 'The server failed on this one. It is kept here; nothing else waits for it. Mend it, or write it again.',
+      failed: 'The server failed on this one. It is kept here and nothing waits for it: write it again, or export it.',
       kind_differs: 'The server has something else under this id.',
       too_large: 'This is too long.',
       last_keeper: 'The last keeper cannot be removed; let another keeper in first.',

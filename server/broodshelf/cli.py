@@ -31,6 +31,7 @@ from .people.households import count_households, make_claim_code
 from .people.journal import note, note_for_all
 from .records.database import db, reading, writing
 from .records.epochs import Marks, start_epoch
+from .records.photo_files import PhotoFiles
 from .records.store import read_kind
 from .records.tables import households
 from .records.trouble import trouble_of
@@ -168,7 +169,7 @@ def demo(settings: Settings) -> int:
     with app.app_context(), writing() as connection:
         if not count_households(connection):
             print("Making an invented shelf: five colonies, four months of history. Nothing of it is real.")
-            fill(connection, system_clock())
+            fill(connection, PhotoFiles(settings.data / "photos"), system_clock(), settings.public_url)
     return pair(settings)
 
 

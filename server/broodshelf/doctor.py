@@ -205,10 +205,20 @@ def _mail(settings: Settings) -> Iterator[Finding]:
         yield Finding("good", "mail", f"{settings.mail.host}:{settings.mail.port} takes our mail")
 
 
+def _proxies(settings: Settings) -> Finding:
+    """The server speaks no https itself: with a public https address something stands in front of it."""
+    hops = settings.trusted_proxy_hops
+    if hops:
+        return Finding("good", "proxy", f"the visitor's address is believed from {hops} in front")
+    words = "BROODSHELF_TRUSTED_PROXY_HOPS is 0, so all visitors of the https address share one limit; set it to 1"
+    return Finding("look", "proxy", words)
+
+
 def _address(settings: Settings, now_ms: int) -> Iterator[Finding]:
     url = settings.public_url
     if settings.secure:
         yield Finding("good", "public address", f"{url} is https, as phones need")
+        yield _proxies(settings)
     else:  # the settings refuse plain http to other machines
         words = f"{url} works on this machine only; phones need https (docs/self-hosting.md)"
         yield Finding("look", "public address", words)

@@ -59,7 +59,7 @@ def shelf() -> Iterator[tuple[str, int, dict[str, Any]]]:
                 MAY,
                 kept(code, workers=workers, larvae="some", stage="growing", **home),
             )
-    for code in ("lasius_niger", "messor_barbarus", "myrmica_rubra", "acromyrmex", "temnothorax_nylanderi"):
+    for code in ("lasius_niger", "messor_barbarus", "myrmica_rubra", "acromyrmex", "temnothorax"):
         yield (
             f"{code} founding queen",
             MAY,
@@ -75,7 +75,7 @@ def shelf() -> Iterator[tuple[str, int, dict[str, Any]]]:
         "lasius_niger",
         "camponotus_ligniperda",
         "messor_structor",
-        "prenolepis_imparis",
+        "prenolepis",
         "myrmecocystus",
     ):
         grown = {"workers": 80, "larvae": "few", "stage": "growing"}

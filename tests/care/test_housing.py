@@ -65,7 +65,7 @@ def test_the_first_look_of_a_colony_that_came_today_is_not_overdue():
     assert task.due_at_ms > NOW_MS
 
 
-@pytest.mark.parametrize("days_ago", [60, 150])
+@pytest.mark.parametrize("days_ago", [50, 70])
 def test_a_reservoir_that_only_the_reckoning_empties_is_low_and_never_emptied_by_hand(days_ago):
     plan = plan_of(read("half", days_ago))
     (water,) = tasks(plan, "water")
@@ -83,6 +83,16 @@ def test_force_is_advised_once_a_person_saw_it_dry_or_flooded():
     assert FORCE in codes(dry)
     assert dry.suggested["set"]["how"] == "forced"
     assert FORCE in codes(flooded)
+
+
+@pytest.mark.parametrize("last", ["half", "empty"])
+def test_what_nobody_spoke_of_for_long_after_it_was_dry_is_unknown_again_and_no_alarm_for_ever(last):
+    plan = plan_of(read(last, 150))
+    (look,) = [t for t in plan.tasks if t.need == "water"]
+
+    assert (look.key, look.urgent) == ("water_look:w", False)
+    assert "water_look_again" in codes(look)
+    assert not any(t.urgent or FORCE in codes(t) for t in plan.tasks)
 
 
 def test_low_water_and_a_full_tube_ask_for_one_fresh_tube_and_not_for_two():

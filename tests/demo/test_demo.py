@@ -2,17 +2,28 @@
 
 from __future__ import annotations
 
+import io
+import json
+import subprocess
+from pathlib import Path
+
+from PIL import Image
 from tests.support.households import NOON_MS
 
 from broodshelf.demo.fill import fill
+from broodshelf.demo.pictures import HEIGHT_PX, WIDTH_PX, short_code, tube_picture
 from broodshelf.records.database import reading, writing
 from broodshelf.records.kinds import KINDS
+from broodshelf.records.photo_files import PhotoFiles
 from broodshelf.records.store import read_kind, read_record
 
+PWA = Path(__file__).parents[2] / "pwa"
 
-def test_the_invented_shelf_has_four_months_of_history_and_plans(bare_app):
+
+def test_the_invented_shelf_has_four_months_of_history_and_plans(bare_app, tmp_path):
+    photos = PhotoFiles(tmp_path / "photos")
     with writing() as connection:
-        household_id, _person = fill(connection, NOON_MS)
+        household_id, _person = fill(connection, photos, NOON_MS, "http://127.0.0.1:8080")
     with reading() as connection:
         colonies = read_kind(connection, household_id, "colony")
         plans = {p.values["colony_id"]: p.values for p in read_kind(connection, household_id, "plan")}
@@ -21,6 +32,8 @@ def test_the_invented_shelf_has_four_months_of_history_and_plans(bare_app):
         log = sorted(logged, key=lambda record: record.happened_ms)
         household = read_record(connection, household_id, household_id)
         passes = read_kind(connection, household_id, "pass")
+        places = read_kind(connection, household_id, "place")
+        pictures = read_kind(connection, household_id, "photo")
     by_name = {c.values["name"]: c.id for c in colonies}
     tasks = {t["need"]: t for t in plans[by_name["Amber"]]["tasks"]}
     foods = {e.values.get("food_code") for e in log if e.colony_id == by_name["Old Oak"]}
@@ -33,3 +46,33 @@ def test_the_invented_shelf_has_four_months_of_history_and_plans(bare_app):
     assert "ignored" in {e.values.get("outcome") for e in log if e.colony_id == by_name["Juniper"]}
     assert len(foods & {"cricket", "mealworm", "waxworm", "egg", "fruit_fly"}) == 5
     assert [p.values["name"] for p in passes] == ["Grandpa (invented)"]
+    assert {c.values["place_id"] for c in colonies} == {place.id for place in places}
+    assert len(plans[by_name["Old Oak"]]["tasting"]) == 5  # what it says of each food of the tasting
+    assert len({picture.colony_id for picture in pictures}) == 2
+    assert all(photos.path(household_id, picture.values["sha256"]) for picture in pictures)
+
+
+def test_a_drawn_tube_is_a_picture_that_carries_the_code_under_which_its_label_is_found():
+    colony_id = "01890000-0000-7000-8000-0000abcdef12"
+    body = tube_picture(
+        "1 · Amber", colony_id, 12, 0.5, f"http://127.0.0.1:8080/#/at/{short_code(colony_id)}"
+    )
+
+    assert Image.open(io.BytesIO(body)).size == (WIDTH_PX, HEIGHT_PX)
+    assert body == tube_picture(
+        "1 · Amber", colony_id, 12, 0.5, f"http://127.0.0.1:8080/#/at/{short_code(colony_id)}"
+    )
+
+
+def test_the_code_on_a_drawn_label_is_that_of_the_phone():
+    """The same function in both languages, run side by side."""
+    ids = ["01890000-0000-7000-8000-0000abcdef12", "019dd000-0000-7000-8000-000000000001"]
+    script = (
+        f"import {{ shortCode }} from '{(PWA / 'care/short-code.js').as_uri()}';"
+        f"console.log(JSON.stringify({json.dumps(ids)}.map(shortCode)))"
+    )
+    told = subprocess.run(
+        ["node", "--input-type=module", "-e", script], capture_output=True, text=True, check=True
+    )
+
+    assert json.loads(told.stdout) == [short_code(each) for each in ids]

@@ -130,3 +130,14 @@ def test_the_command_says_so_of_a_running_server(tmp_path, monkeypatch, capsys):
 
     assert "version" in said and "answers at" in said and "good  clock" in said
     assert (status, "BAD" in said) == (0, False), said
+
+
+@pytest.mark.parametrize(("hops", "level"), [("0", "look"), ("1", "good")])
+def test_an_https_address_without_a_trusted_proxy_is_told(tmp_path, hops, level):
+    environment = {
+        "BROODSHELF_DATA": str(tmp_path / "none"),
+        "BROODSHELF_PUBLIC_URL": "https://127.0.0.1:9",  # nobody listens there
+        "BROODSHELF_TRUSTED_PROXY_HOPS": hops,
+    }
+
+    assert levels(from_environment(environment))["proxy"] == level

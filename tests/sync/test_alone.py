@@ -173,3 +173,18 @@ def test_a_first_plan_that_fails_is_an_empty_one_that_says_so(phone, monkeypatch
 
     assert plan_of(phone, colony_id)["notices"] == [{"code": "plan_failed", "args": {}}]
     assert plan_of(phone, colony_id)["tasks"] == []
+
+
+@pytest.mark.parametrize(
+    "clock_ms", [-1, 0, 4_200_000_000_000, 8_640_000_000_000_000, -8_640_000_000_000_000]
+)
+def test_a_phone_whose_clock_is_off_by_ages_is_answered_and_its_skew_makes_it_right(phone, clock_ms):
+    colony_id = colony(phone)
+    log = feeding(phone, colony_id)
+    log.update(made_at=clock_ms, skew_ms=phone.now_ms - clock_ms if abs(clock_ms) < 10**13 else 0)
+    phone.sync()
+
+    assert phone.verdicts[log["op_id"]]["verdict"] == "applied"
+    assert 0 <= phone.rows[log["id"]]["made_ms"] <= phone.now_ms
+    if abs(clock_ms) < 10**13:
+        assert phone.rows[log["id"]]["made_ms"] == phone.now_ms

@@ -17,6 +17,8 @@ from broodshelf.app import create_app
 from broodshelf.logs import told_without_words
 from broodshelf.people.tables import devices
 from broodshelf.records.database import db, writing
+from broodshelf.records.ids import uuid7
+from broodshelf.records.store import Ledger
 from broodshelf.settings import from_environment
 
 ID = "019dd000-0000-7000-8000-000000000001"
@@ -143,3 +145,37 @@ def test_an_error_of_the_database_carries_no_parameters(app):
     assert secret not in str(caught.value).partition("[SQL")[2]
     assert secret not in told_without_words(caught.value)
     assert "IntegrityError" in told_without_words(caught.value)
+
+
+def test_days_that_an_older_server_took_make_no_address_fail(app, keeper, clock):
+    """It held days against a pattern only: no calendar has a 31st of February."""
+    made = keeper.op("colony", {"name": "Amber"})
+    keeper.sync(made)
+    lot, ended = uuid7(1), uuid7(2)
+    with app.app_context(), writing() as connection:
+        ledger = Ledger(connection, keeper.me["household_id"])
+        odd = {"got_on": "2026-02-31", "hold_until": "2026-02-30", "use_by": "9999-02-31"}
+        food = {"food_code": "cricket", "origin": "wild_insect", "amount": 6, "unit": "piece"}
+        ledger.put(lot, "lot", {**food, **odd}, now_ms=clock())
+        dates = {"starts_on": "2026-04-31", "ends_on": "2026-06-31"}
+        ledger.put(ended, "pass", {"name": "G", "colony_ids": [made["id"]], **dates}, now_ms=clock())
+        ledger.flush()
+    keeper.sync(keeper.op("colony", {"queens": 1}, made["id"]))
+
+    assert keeper.get("/api/larder").status_code == 200
+    assert keeper.get(f"/api/passes/{ended}").json["state"] == "ended"
+    code = keeper.post(f"/api/passes/{ended}/link").json["code"]
+    assert keeper.post("/api/passes/open", {"code": code, "device": keeper.device()}).status_code == 410
+
+
+@pytest.mark.parametrize(
+    ("leave_on", "return_on"),
+    [
+        ("9999-12-30", "9999-12-31"),
+        ("0001-01-01", "0001-01-02"),
+        ("2026-02-30", "2026-03-02"),
+        ("2026-05-02", "2100-12-31"),
+    ],
+)
+def test_a_holiday_lies_in_the_calendar_and_has_an_end(keeper, leave_on, return_on):
+    assert keeper.post("/api/holiday", {"leave_on": leave_on, "return_on": return_on}).status_code == 400

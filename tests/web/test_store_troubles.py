@@ -187,3 +187,26 @@ def test_the_health_check_leaves_nothing_in_the_data_folder(app, browser, tmp_pa
     browser().get("/healthz")
 
     assert sorted(path.name for path in tmp_path.iterdir()) == before
+
+
+def test_postgresql_is_tried_the_same_way(tmp_path, clock, postgresql_cluster, monkeypatch):
+    url = postgresql_cluster.new_database().replace("postgresql+psycopg", "postgresql")
+    settings = {"BROODSHELF_DATA": str(tmp_path / "other"), "BROODSHELF_DATABASE_URL": url}
+    made = create_app(from_environment(settings), clock)
+    made.extensions["broodshelf"].probe._every_s = 0.0
+    client = made.test_client()
+    well = client.get("/healthz")
+    with made.app_context():
+        with db.engine.connect() as other, other.begin():
+            monkeypatch.setattr(probe, "WITHIN_MS", SHORT_MS)
+            other.exec_driver_sql("LOCK TABLE nudger_state IN ACCESS EXCLUSIVE MODE")
+            with made.app_context():
+                held = made.extensions["broodshelf"].probe.look(clock.now_ms)
+        with db.engine.begin() as other:
+            other.exec_driver_sql("DROP TABLE nudge_items")
+        lost = client.get("/healthz")
+        db.engine.dispose()
+
+    assert (well.status_code, well.json["database"]) == (200, "ok")
+    assert held.problem_code == "database_locked"
+    assert (lost.status_code, lost.json["database"]) == (503, "database_damaged")

@@ -12,6 +12,7 @@ from sqlalchemy import Connection, delete, func, insert, select
 from ..errors import Gone, NotAllowed, NotFound, SignedOut
 from ..records.ended import note_ended
 from ..records.store import Ledger, Record, read_kind, read_record
+from ..records.types import readable_day
 from .actor import PassState, PassWindow
 from .households import add_person
 from .put_offs import shorten_put_offs
@@ -77,7 +78,10 @@ def _window(connection: Connection, household_id: str, record: Record, now_ms: i
 
 
 def _midnight_ms(day: str, zone: zoneinfo.ZoneInfo, days: int = 0) -> int:
-    midnight = dt.datetime.combine(dt.date.fromisoformat(day) + dt.timedelta(days=days), dt.time(), zone)
+    read = readable_day(day)
+    if read is None:
+        return 0  # an older server took days that no calendar has; such a pass has ended
+    midnight = dt.datetime.combine(dt.date.fromisoformat(read) + dt.timedelta(days=days), dt.time(), zone)
     return round(midnight.timestamp() * 1000)
 
 

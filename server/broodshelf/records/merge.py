@@ -43,8 +43,8 @@ class Merged:
 
 
 def corrected_ms(made_at_ms: int, skew_ms: int, server_now_ms: int) -> int:
-    """Return when an operation was made by the server's clock: device time plus skew, never after now."""
-    return min(made_at_ms + skew_ms, server_now_ms)
+    """Return when an operation was made by the server's clock: device time plus skew, from 1970 to now."""
+    return max(0, min(made_at_ms + skew_ms, server_now_ms))
 
 
 def merge(

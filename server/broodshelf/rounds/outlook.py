@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import datetime as dt
-import zoneinfo
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
@@ -17,7 +16,9 @@ from ..care.plan.larder import Outlook, Stock, Use, forecast
 from ..care.quantities import Estimate
 from ..records.recent import read_kind_since
 from ..records.store import Record, read_kind
+from ..records.types import readable_day
 from .colony_state import colony_states, workers_by_colony
+from .wall_clock import zone_of
 
 _IN_LOTS: Final[Mapping[str, tuple[str, float]]] = {
     "drop": ("ml", 0.05),
@@ -127,18 +128,16 @@ def _written_ms(lot: Record) -> int:
 def _stock(lot: Record, amount: float | None, unit: str, today: str) -> Stock | None:
     """Return the lot in the unit of its use; its amount is unknown where the units do not meet."""
     values = lot.values
-    verdict = origin_verdict(values["origin"], got_on=values.get("got_on"), today=today)
+    verdict = origin_verdict(values["origin"], got_on=readable_day(values.get("got_on")), today=today)
     if verdict.verdict == "refuse":
         return None
     own_unit, times = _in_lots(values.get("unit") or unit)
     here = amount * times if amount is not None and own_unit == unit else None
-    offer_from = max(filter(None, (values.get("hold_until"), verdict.until)), default=None)
-    return Stock(lot.id, values["food_code"], unit, here, offer_from, values.get("use_by"))
+    offer_from = max(filter(None, (readable_day(values.get("hold_until")), verdict.until)), default=None)
+    return Stock(lot.id, values["food_code"], unit, here, offer_from, readable_day(values.get("use_by")))
 
 
 def _noon_ms(connection: Connection, household_id: str, day: str) -> int:
     household = read_kind(connection, household_id, "household")[0]
-    noon = dt.datetime.combine(
-        dt.date.fromisoformat(day), dt.time(12), zoneinfo.ZoneInfo(household.values["zone"])
-    )
+    noon = dt.datetime.combine(dt.date.fromisoformat(day), dt.time(12), zone_of(household.values))
     return round(noon.timestamp() * 1000)

@@ -22,6 +22,8 @@ MOST_OPERATIONS: Final = 500
 MOST_ROWS: Final = 2000
 USUAL_ROWS: Final = 1000
 MOST_FIELDS: Final = 60
+LAST_CLOCK_MS: Final = 8_640_000_000_000_000
+"""As far as a phone's clock can go (ECMAScript, Time Values). However wrong it is, its skew makes it right again."""
 _CURSOR: Final = re.compile(r"[!-~]{0,100}")
 
 
@@ -114,8 +116,8 @@ def _operation(op: object, where: str) -> Operation:
         kind=mended(kind),
         id=_id(op, "id", where),
         set=mended(values),
-        made_at=_whole(op, "made_at", 0, LAST_MS, where=where),
-        skew_ms=_whole(op, "skew_ms", -LAST_MS, LAST_MS, default=0, where=where),
+        made_at=_whole(op, "made_at", -LAST_CLOCK_MS, LAST_CLOCK_MS, where=where),
+        skew_ms=_whole(op, "skew_ms", -LAST_CLOCK_MS, LAST_CLOCK_MS, default=0, where=where),
         base_rev=_whole(op, "base_rev", 0, 2**53, default=0, where=where),
         base_epoch=_id(op, "base_epoch", where, optional=True),
         n=_whole(op, "n", 0, 2**53, default=0, where=where),

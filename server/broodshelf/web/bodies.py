@@ -13,7 +13,7 @@ from marshmallow import Schema, ValidationError, fields, validate
 
 from ..nudges.subscriptions import BODY as SUBSCRIPTION
 from ..records.kinds import KINDS
-from ..records.types import is_uuid
+from ..records.types import Day, is_uuid
 
 LONGEST_SECRET: Final = 100
 
@@ -73,9 +73,7 @@ BODIES: Final[Mapping[str, type[Schema]]] = {
         code=_text(LONGEST_SECRET, least=4, required=False),
         device=_device(),
     ),
-    "POST /api/holiday": _one(
-        leave_on=fields.Date(required=True, format="iso"), return_on=fields.Date(required=True, format="iso")
-    ),
+    "POST /api/holiday": _one(leave_on=Day(required=True), return_on=Day(required=True)),
     "POST /api/qr": _one(
         texts=fields.List(_text(300), required=True, validate=validate.Length(min=1, max=60))
     ),

@@ -44,7 +44,7 @@ def holiday() -> Response:
     """Return what to top up before and which colonies need nobody."""
     actor = p.keeper()
     body = p.body()
-    leave_on, return_on = body["leave_on"].isoformat(), body["return_on"].isoformat()
+    leave_on, return_on = body["leave_on"], body["return_on"]
     try:
         with reading() as connection:
             found = holiday_outlook(connection, actor.household_id, leave_on, return_on, p.now_ms())

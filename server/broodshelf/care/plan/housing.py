@@ -28,6 +28,9 @@ from .tasks import Task, reason
 FIRST_LOOK_DAYS: Final = 7.0
 NEXT_LOOK_DAYS: Final = 14.0
 """Water whose level nobody logged is looked at within a week, then every two weeks (common practice, no source)."""
+FORGOTTEN_DAYS: Final = 28
+"""So long after it ran dry by the reckoning, or was seen dry, and no word since: somebody filled it and did not say so,
+or nobody looked. Either way its level is unknown again (common practice, no source)."""
 OFFERED: Final = {"kind": "move", "set": {"how": "offered"}}
 FORCED: Final = {"kind": "move", "set": {"how": "forced", "fresh_reservoir": True}}
 WATER_REASONS: Final = frozenset({"move_water_low", "move_dry"})
@@ -47,15 +50,19 @@ def housing(known: Known, growth: Growth | None) -> Housing:
     water = reservoir(state.events, state.vessel, state.place, known.since_ms)
     gauge = gauge_of(water)
     room = room_of(known) if known.workers > 0 and "room" not in known.switched.off else None
-    low = water.latest_id is not None and level_at(gauge, known.now_ms) <= gauge.due_level
+    unknown = water.latest_id is None or known.now_ms > _forgotten_ms(gauge)
+    low = not unknown and level_at(gauge, known.now_ms) <= gauge.due_level
     faults = known.faults
     advice = move_advice(
         workers=known.census.workers, room=room or Estimate.exactly(1e9), in_tube=known.in_tube,
-        guild=known.species.guild, water_low=low, seen_dry=water.seen_dry, mould=mould_of(faults),
+        guild=known.species.guild, water_low=low, seen_dry=water.seen_dry and not unknown, mould=mould_of(faults),
         open_faults=frozenset(str(fault.values.get("fault")) for fault in faults),
     )  # fmt: skip
     waits = offer_stands(known.history, known.now_ms) and not advice.force
-    tasks = _water_tasks(water, gauge, known, advice, low=low, waits=waits)
+    if unknown:
+        tasks = [] if known.switched.resting else [_look(water, gauge, known)]
+    else:
+        tasks = _water_tasks(water, gauge, known, advice, low=low, waits=waits)
     gauges = [gauge]
     if room is not None and advice.due:
         filled = room_gauge(known.census.workers, room, known.now_ms, growth)
@@ -71,8 +78,6 @@ def _water_tasks(
     water: Reservoir, gauge: Gauge, known: Known, advice: MoveAdvice, *, low: bool, waits: bool
 ) -> list[Task]:
     """Return the tasks about the water. ``waits``: a nest lies offered, and nobody saw the old one dry or flooded."""
-    if water.latest_id is None:
-        return [] if known.switched.resting else [_first_look(gauge, known)]
     look = look_today_task(water, known.state.events)
     suspected = [look] if look is not None else []
     urgent = is_urgent(gauge, known.now_ms)
@@ -102,16 +107,25 @@ def _nest_water(task: Task, water: Reservoir, level: float, known: Known) -> Tas
     return replace(task, suggested=log, reasons=(*task.reasons, *more, *hydration_reasons(known.workers)))
 
 
-def _first_look(gauge: Gauge, known: Known) -> Task:
-    """Return the look at water whose level nobody has logged: it is unknown, not dry."""
+def _forgotten_ms(gauge: Gauge) -> int:
+    """Return from when on what was last known of the water says nothing any more."""
+    dry_ms = gauge.as_of_ms + round(gauge.level / gauge.rate_per_day * DAY_MS)
+    return dry_ms + FORGOTTEN_DAYS * DAY_MS
+
+
+def _look(water: Reservoir, gauge: Gauge, known: Known) -> Task:
+    """Return the look at water whose level nobody has logged, or not for long: it is unknown, not dry."""
     seen = last_look("water", known.state.events)
-    start_ms = known.since_ms if seen is None else seen.happened_ms
-    days = FIRST_LOOK_DAYS if seen is None else NEXT_LOOK_DAYS
-    soonest = (gauge.level - gauge.due_level) / gauge.rate_high
-    due_ms = start_ms + round(min(days, max(1.0, soonest)) * DAY_MS)
+    soonest = max(1.0, (gauge.level - gauge.due_level) / gauge.rate_high)
+    first_ms, why = known.since_ms + round(min(FIRST_LOOK_DAYS, soonest) * DAY_MS), reason("water_look")
+    if water.latest_id is not None:
+        first_ms, why = _forgotten_ms(gauge), reason("water_look_again", at_ms=gauge.as_of_ms)
+    again_ms = 0 if seen is None else seen.happened_ms + round(min(NEXT_LOOK_DAYS, soonest) * DAY_MS)
     log = {"kind": "check", "set": {"need": "water"}}
-    reasons = (reason("water_look"), *gauge.reasons)
-    return Task(f"water_look:{seen.id if seen else 'start'}", "water", due_ms, suggested=log, reasons=reasons)
+    return Task(
+        f"water_look:{seen.id if seen else water.latest_id or 'start'}", "water", max(first_ms, again_ms),
+        suggested=log, reasons=(why, *gauge.reasons),
+    )  # fmt: skip
 
 
 def _beyond_water(advice: MoveAdvice) -> bool:

@@ -1,0 +1,71 @@
+"""What the first button of a nest move says, and what a stand-in sees of the same colony."""
+
+from __future__ import annotations
+
+import re
+from typing import Any
+
+import pytest
+from playwright.sync_api import Page, expect
+from tests.phone.conftest import claim
+from tests.phone.test_story import go
+from tests.support.server import Server
+
+pytestmark = pytest.mark.browser
+
+LOG = """async (logs) => {
+  const { logAll } = await import(`/static/${document.body.dataset.build}/signals/actions.js`);
+  const { rowsOf } = await import(`/static/${document.body.dataset.build}/signals/rows.js`);
+  const colony_id = rowsOf('colony')[0].id;
+  const ago = (days) => new Date(Date.now() - days * 86_400_000).toISOString();
+  await logAll(logs.map(({ kind, days, ...set }) => ({ kind, set: { colony_id, happened_at: ago(days), ...set } })));
+}"""
+CROWDED = {"kind": "count", "days": 0, "workers": 400, "larvae": "some"}
+FULL = {"kind": "water", "days": 3, "action": "read", "reading": "full"}
+LOW = {"kind": "water", "days": 3, "action": "read", "reading": "quarter"}
+
+
+def crowded_tube(page: Page, server: Server, *logs: dict[str, Any]) -> None:
+    claim(page, server)
+    page.evaluate(LOG, [CROWDED, *logs])
+    expect(page.get_by_text("All synced")).to_be_visible()
+
+
+def test_the_first_button_of_a_nest_move_is_that_a_nest_was_offered(phone, server):
+    page = phone()
+    crowded_tube(page, server, FULL)
+    go(page, server, "#/round")
+    task = page.get_by_role("article").filter(has_text="Offer a new nest")
+    expect(task.locator(".actions button").first).to_have_text("New nest offered")
+    task.get_by_role("button", name="New nest offered").click()
+
+    expect(task).to_have_count(0)
+    expect(page.get_by_role("region", name="Done")).to_contain_text("New nest offered")
+
+
+def test_a_stand_in_sees_to_the_water_step_by_step_and_is_asked_for_no_nest(phone, server):
+    keeper = phone()
+    crowded_tube(keeper, server, LOW)
+    go(keeper, server, "#/round")
+    expect(keeper.get_by_text("Lay the new tube or nest mouth to mouth")).to_have_count(1)
+    go(keeper, server, "#/handover")
+    keeper.get_by_role("textbox", name="Who", exact=True).fill("Grandpa")
+    keeper.get_by_role("button", name="Amber", exact=True).click()
+    keeper.get_by_role("button", name="Make the pass").click()
+    keeper.get_by_role("button", name="Make the link").click()
+    link = keeper.get_by_role("link", name="#/pass/").inner_text()
+
+    guest = phone()
+    guest.goto(link)
+    guest.get_by_role("button", name="Open the pass").click()
+    expect(guest.get_by_role("heading", name="Amber")).to_be_visible()
+    expect(guest.get_by_text("Offer a new nest")).to_have_count(0)
+    expect(guest.get_by_text(re.compile("new tube|Tap them"))).to_have_count(0)
+    water = guest.get_by_role("article").filter(has_text="See to the water")
+    expect(water.get_by_text("Leave the tube where it lies")).to_be_visible()
+    expect(water.get_by_text("Find the white plug inside the tube.")).to_be_visible()
+    water.get_by_role("button", name="Done as suggested").click()
+    expect(water).to_have_count(0)  # looked at: what it needs now is the keeper's
+    guest.get_by_role("button", name="Something is wrong").click()
+    sheet = guest.get_by_role("dialog")
+    expect(sheet.get_by_text("Call, and say what you see.")).to_be_visible()
