@@ -256,6 +256,23 @@ def test_a_file_that_is_no_export_is_refused_in_words(tmp_path, content):
         ({"id": "019dd000-0000-7000-8000-000000000001", "by": 3, "set": {}}, "UUID"),
         ({"id": "019dd000-0000-7000-8000-000000000001", "made_at": "soon", "set": {}}, "made_at"),
         ({"id": "019dd000-0000-7000-8000-000000000001", "made_at": "2026-05-01T12:00", "set": {}}, "offset"),
+        ({"id": "019dd000-0000-7000-8000-000000000001\n", "set": {}}, "UUID"),
+        (
+            {
+                "id": "019dd000-0000-7000-8000-000000000001",
+                "by": "019dd000-0000-7000-8000-000000000001\n",
+                "set": {},
+            },
+            "UUID",
+        ),
+        (
+            {"id": "019dd000-0000-7000-8000-000000000001", "made_at": "0001-01-01T00:00Z", "set": {}},
+            "between 1970",
+        ),
+        (
+            {"id": "019dd000-0000-7000-8000-000000000001", "set": dict.fromkeys(map(str, range(61)))},
+            "60 fields",
+        ),
     ],
 )
 def test_a_record_that_cannot_be_read_is_named(tmp_path, row, words):

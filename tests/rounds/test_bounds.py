@@ -125,7 +125,7 @@ def test_a_day_that_no_calendar_has_stops_no_plan(shelf):
     assert {"code": "plan_failed", "args": {}} not in plans(household_id)[colony_id]["notices"]
 
 
-def test_plans_that_get_no_turn_within_the_budget_are_left_to_the_nudger(shelf):
+def test_plans_that_get_no_turn_within_the_budget_are_left_to_the_nudger(shelf, caplog):
     household_id, ids = shelf(3)
     seconds = iter([0.0, 100.0, 100.0])
     with writing() as connection:
@@ -138,5 +138,8 @@ def test_plans_that_get_no_turn_within_the_budget_are_left_to_the_nudger(shelf):
         ledger.flush()
 
     assert len(first) == 1
+    assert [r.values["colonies"] for r in caplog.records if r.message == "plans are left to the nudger"] == [
+        2
+    ]
     assert sorted(times[colony_id] <= NOON_MS for colony_id in ids) == [False, True, True]
     assert plans(household_id).keys() == set(ids)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 import time
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import replace
@@ -12,7 +13,7 @@ from sqlalchemy import Connection, delete, insert, select, update
 from ..care.plan.make import Plan, make_plan
 from ..care.plan.state import ColonyState
 from ..care.plan.tasks import Task, reason
-from ..logs import say_failure
+from ..logs import say, say_failure
 from ..records.database import is_about_one_row
 from ..records.ids import plan_id
 from ..records.store import Ledger
@@ -90,6 +91,9 @@ def _make_anew(
         tasks[state.id] = plan.tasks
         pauses = [rule.pause_ends_ms(clock) for rule in rules.get(state.id, {}).values()]
         valid_until[state.id] = min([plan.valid_until_ms, *(end for end in pauses if end > now_ms)])
+    put_off = sum(until <= now_ms for until in valid_until.values())
+    if put_off:
+        say("plans are left to the nudger", logging.WARNING, household_id=household_id, colonies=put_off)
     for colony_id, why in failed.items():
         say_failure("plan failed", why, colony_id=colony_id)
         tell_failure(ledger, colony_id, now_ms)
