@@ -36,6 +36,7 @@ from .records.store import read_kind
 from .records.tables import households
 from .records.trouble import trouble_of
 from .settings import Settings, from_environment
+from .supervision import READY, tell_manager
 from .web.listening import listen
 
 
@@ -116,7 +117,9 @@ def serve(settings: Settings) -> int:
     stop = create_nudger(app).start()
     _settle()
     try:
-        listen(app, settings.host, settings.port).run()
+        server = listen(app, settings.host, settings.port)
+        tell_manager(READY)
+        server.run()
     finally:
         stop()
     return 0
@@ -132,6 +135,7 @@ def nudger(settings: Settings) -> int:
         start_http_server(settings.metrics_port, "127.0.0.1", measures.registry)
     nudging = create_nudger(app)
     _settle()
+    tell_manager(READY)
     nudging.run()
     return 0
 

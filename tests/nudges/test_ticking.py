@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import socket
 import threading
 import time
 import urllib.error
@@ -16,6 +17,7 @@ import pytest
 from tests.support.server import Server
 
 from broodshelf.nudges.ticking import Ticking
+from broodshelf.supervision import ALIVE, tell_manager
 
 PATIENCE_S = 30
 HOUR_MS = 3_600_000
@@ -124,6 +126,48 @@ def test_a_tick_that_hangs_is_told_once_with_where_it_hangs(caplog):
 
     assert len(told) == 1
     assert "a_search_without_end" in told[0].values["at"]
+
+
+def test_a_long_tick_that_goes_on_does_not_hang(caplog):
+    rounds: list[int] = []
+
+    def long() -> None:
+        if rounds:
+            return
+        for number in range(36):
+            ticking.beat()
+            rounds.append(number)
+            threading.Event().wait(0.1)  # 3.6 s in all: more than may pass in silence
+
+    ticking = Ticking(long, every_s=0.01, stuck_s=3.0)
+    ticking.start()
+    wait_for(lambda: len(rounds) == 36)
+    ticking.stop()
+
+    assert "a tick hangs" not in caplog.text
+
+
+def test_the_service_manager_hears_when_the_server_listens_and_that_the_nudger_lives(tmp_path: Path):
+    address = tmp_path / "manager"
+    server = Server(tmp_path / "data")
+    server.settings["NOTIFY_SOCKET"] = str(address)
+    with socket.socket(socket.AF_UNIX, socket.SOCK_DGRAM) as manager:
+        manager.bind(str(address))
+        manager.settimeout(PATIENCE_S)
+        server.start()
+        try:
+            heard = [manager.recv(100) for _ in range(4)]
+        finally:
+            server.stop()
+
+    assert heard.count(b"READY=1") == 1
+    assert heard.count(b"WATCHDOG=1") == 3
+
+
+def test_without_a_manager_nothing_is_said_and_a_deaf_one_is_no_fault(monkeypatch, tmp_path: Path):
+    for address in ("", str(tmp_path / "nobody"), "@nobody-listens-here"):
+        monkeypatch.setenv("NOTIFY_SOCKET", address)
+        tell_manager(ALIVE)
 
 
 def test_ticks_that_were_missed_are_not_made_up_for():

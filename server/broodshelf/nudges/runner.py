@@ -60,10 +60,11 @@ class Nudger:
         self._journal = Journal(data)
         self._lanes = Lanes(app, sender, public_url, self._journal, mail, measures or Measures())
         self._zones_looked_at = False
+        self._beat: Callable[[], None] = lambda: None
 
     def start(self) -> Callable[[], None]:
         """Tick in a thread of this process; return what stops it."""
-        ticking = Ticking(self._tick_now)
+        ticking = self._ticking()
         ticking.start()
 
         def stop() -> None:
@@ -75,7 +76,7 @@ class Nudger:
     def run(self) -> None:
         """Tick in this thread until the process is told to stop."""
         try:
-            Ticking(self._tick_now).run()
+            self._ticking().run()
         except (KeyboardInterrupt, SystemExit):
             self.close()
 
@@ -98,6 +99,11 @@ class Nudger:
         """Finish what was begun and end the sending threads."""
         self._lanes.close()
 
+    def _ticking(self) -> Ticking:
+        ticking = Ticking(self._tick_now)
+        self._beat = ticking.beat
+        return ticking
+
     def _tick_now(self) -> None:
         self.tick(self._clock())
 
@@ -115,6 +121,7 @@ class Nudger:
             if not found:
                 return
             for household_id in found:
+                self._beat()
                 seen.add(household_id)
                 try:
                     work(household_id, now_ms)
@@ -150,6 +157,7 @@ class Nudger:
                 found = [h for h in due_households(connection, now_ms, AT_ONCE) if h not in seen]
             if not found:
                 return
+            self._beat()
             seen.update(found)
             try:
                 self._tell(found, now_ms)

@@ -15,24 +15,27 @@ from collections.abc import Callable
 from typing import Final
 
 from ..logs import say, say_failure
+from ..supervision import ALIVE, tell_manager
 
 TICK_S: Final = 5.0
 STUCK_S: Final = 120.0
-"""A tick at a common hour of 10,000 households takes some seconds; one that takes this long hangs."""
+"""What a tick does for one household takes milliseconds; without a sign of life for so long it hangs."""
 
 
 class Ticking:
     """Calls ``tick`` every ``every_s`` seconds, one call after the other, until it is stopped.
 
     A call that fails is logged, and the next one comes all the same. A thread that ended is started again. A call
-    that hangs is told in the log once, with where it stands; ``/healthz`` sees that no tick was noted.
+    that hangs is told in the log once, with where it stands; ``/healthz`` sees that no tick was noted, and the
+    service manager hears nothing any more. A call that is long but goes on says so by ``beat``.
     """
 
     def __init__(self, tick: Callable[[], None], every_s: float = TICK_S, stuck_s: float = STUCK_S) -> None:
         self._tick, self._every_s, self._stuck_s = tick, every_s, stuck_s
         self._ended = threading.Event()
-        self._began_s: float | None = None
+        self._alive_s: float | None = None
         self._told_s: float | None = None
+        self._heard_s = float("-inf")
         self._ticker: threading.Thread | None = None
         self._watch: threading.Thread | None = None
 
@@ -57,6 +60,13 @@ class Ticking:
             if thread is not None and thread is not threading.current_thread():
                 thread.join()
 
+    def beat(self) -> None:
+        """Say that the call goes on."""
+        self._alive_s = now_s = time.monotonic()
+        if now_s - self._heard_s >= self._every_s:
+            self._heard_s = now_s
+            tell_manager(ALIVE)
+
     def _start_ticker(self) -> None:
         self._ticker = threading.Thread(target=self._go_on, name="nudges", daemon=True)
         self._ticker.start()
@@ -64,26 +74,26 @@ class Ticking:
     def _go_on(self) -> None:
         next_s = time.monotonic()
         while not self._ended.wait(max(0.0, next_s - time.monotonic())):
-            self._began_s = began_s = time.monotonic()
-            next_s = began_s + self._every_s  # what was missed is not made up for
+            next_s = time.monotonic() + self._every_s  # what was missed is not made up for
+            self.beat()
             try:
                 self._tick()
             except Exception as error:  # noqa: BLE001 - a database that is away, or whatever: the next tick tries again
                 say_failure("tick failed", error)
             finally:
-                self._began_s = None
+                self._alive_s = None
 
     def _look_after(self) -> None:
         while not self._ended.wait(self._every_s):
-            ticker, began_s = self._ticker, self._began_s
+            ticker, alive_s = self._ticker, self._alive_s
             if ticker is not None and not ticker.is_alive():
                 say("the nudger's thread ended by itself and is started again", logging.ERROR)
                 self._start_ticker()
-            elif ticker is not None and began_s is not None and began_s != self._told_s:
-                taken_s = time.monotonic() - began_s
-                if taken_s > self._stuck_s:
-                    self._told_s = began_s
-                    say("a tick hangs", logging.ERROR, seconds=round(taken_s), at=_where(ticker))
+            elif ticker is not None and alive_s is not None and alive_s != self._told_s:
+                silent_s = time.monotonic() - alive_s
+                if silent_s > self._stuck_s:
+                    self._told_s = alive_s
+                    say("a tick hangs", logging.ERROR, seconds=round(silent_s), at=_where(ticker))
 
 
 def _where(thread: threading.Thread) -> str:
