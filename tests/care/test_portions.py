@@ -385,3 +385,13 @@ def test_one_reading_of_a_feeder_before_anything_is_known_moves_little():
     state = colony(800, "many", feeding, check(0, feeding, None, after_h=48, level="half"))
 
     assert 0.6 < ration_of("sugar", know(state, NOW_MS), None).taught.multiplier.best < 1.2
+
+
+@pytest.mark.parametrize("food", ["sugar_water", "honey_water", "honey", "maple_syrup"])
+def test_thick_sugar_is_served_by_what_it_holds(food):
+    """Honey holds 1.42 mg x 82 % in a microlitre, sugar water of 30 % a third of that."""
+    state = colony(800, "many", lots=(lot(food),))
+    portion = served(state, "sugar").portion
+
+    assert portion["food_code"] == food
+    assert content_mg(portion)[1] <= 4.001 * ration_of("sugar", know(state, NOW_MS), None).mg_per_day.best

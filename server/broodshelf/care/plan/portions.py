@@ -10,10 +10,9 @@ from collections.abc import Mapping
 from typing import Any, Final
 
 from ..catalogue import foods
-from ..feeding.content import DROP_UL, strength_percent_ww
+from ..feeding.content import DROP_UL, content_mg
 from ..feeding.food_origin import origin_verdict
 from ..feeding.prey import has_majors, prey_portion, seed_form
-from ..feeding.stores import PERCENT_WW, sugar_mg
 from .known import Known
 from .ration import Ration
 from .state import Lot
@@ -26,6 +25,8 @@ FEEDER_FROM_ML: Final = 0.1
 MOST_ML: Final = 30.0
 MOST_PROTEIN_MG: Final = 100_000.0
 """More than a serving of crickets for any colony that a shelf holds."""
+LEAST_MG_A_ML: Final = 10.0
+"""A lot that is said to hold less than 1 % is served as if it held that."""
 LEAST_DRY_MG: Final = 5
 """Of dry sugar: a few grains (common practice, no source)."""
 INGREDIENTS: Final = frozenset({"white_sugar"})
@@ -80,8 +81,8 @@ def _sugar(known: Known, ration: Ration, code: str) -> Portion:
         amount, form = (max(LEAST_DRY_MG, round(ration.aim_mg)), "whole") if unit == "mg" else (1, "piece")
         return {"food_code": code, "amount": amount, "unit": unit, "form": form}
     lot = lot_of(code, known)
-    percent = min(PERCENT_WW[1], strength_percent_ww(code, lot.percent_ww if lot else None))
-    wanted_ul = min(ration.aim_mg, ration.most_mg) / sugar_mg(1.0, max(PERCENT_WW[0], percent))
+    in_a_ml = content_mg({"food_code": code, "amount": 1, "unit": "ml"}, lot.percent_ww if lot else None)[1]
+    wanted_ul = 1000 * min(ration.aim_mg, ration.most_mg) / max(LEAST_MG_A_ML, in_a_ml or 0.0)
     drops, ml = max(1, math.floor(wanted_ul / DROP_UL + 1e-9)), min(MOST_ML, _poured_ml(wanted_ul / 1000))
     if drops > MOST_DROPS or (known.workers > FEEDER_FROM_WORKERS and ml >= FEEDER_FROM_ML):
         return {"food_code": code, "amount": ml, "unit": "ml", "form": "feeder"}
