@@ -166,7 +166,12 @@ export class Store {
       if (next || answer.epoch === now.epoch) await this.#takeVerdicts(tx, answer);
       if (moves && now.epoch && answer.epoch !== now.epoch) await giveBack(tx, now.epoch, swap ? refill : null);
       /** @type {Array<Promise<unknown>>} */
-      const writes = [forgetOldJournal(tx, Math.min(Date.now(), answer.server_time) - JOURNAL_MS)];
+      const writes = [];
+      if (moves || answer.epoch === now.epoch) {
+        // else a restore is still to be answered with what was acknowledged before the last contact
+        writes.push(forgetOldJournal(tx, Math.min(Date.now(), answer.server_time) - JOURNAL_MS));
+        writes.push(meta.put(sentMs, 'last_sync_ms'));
+      }
       if (swap) writes.push(rows.clear(), gone.clear());
       if (moves) {
         const back = !swap && (await gone.count());
@@ -185,7 +190,7 @@ export class Store {
         answer.server_time - Date.now(),
         answer.server_time - sentMs,
       );
-      writes.push(meta.put(sentMs, 'last_sync_ms'), meta.put(skew_ms, 'skew_ms'));
+      writes.push(meta.put(skew_ms, 'skew_ms'));
       await Promise.all(writes);
       return next;
     });

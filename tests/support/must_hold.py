@@ -206,7 +206,8 @@ class MustHold(ABC):
             raise AssertionError(f"record {record_id} was purged and is back")
         for op_id, told in self.acknowledged.items():
             record = rows.get(told.op["id"])
-            if told.op["set"].get("gone") is not True or self.excused(told) or record is None or record.gone:
+            deleted = told.op["set"].get("gone") is True and not told.op["adopt"]
+            if not deleted or self.excused(told) or record is None or record.gone:
                 continue
             if record.id in self.mended:
                 continue

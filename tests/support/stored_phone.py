@@ -207,9 +207,12 @@ class StoredPhone:
                 self.give_back(refill if answer["reset"] else None)
             self.take_rows(answer, refill)
             self.take_cursor(answer)
-        before_ms = min(self.now_ms(), answer["server_time"]) - JOURNAL_MS
-        self.journal = {op_id: e for op_id, e in self.journal.items() if e["at_ms"] >= before_ms}
-        self.meta["last_sync_ms"] = sent_ms
+        if (
+            self.meta.get("epoch") == answer["epoch"]
+        ):  # else a restore is still to be answered with the journal
+            before_ms = min(self.now_ms(), answer["server_time"]) - JOURNAL_MS
+            self.journal = {op_id: e for op_id, e in self.journal.items() if e["at_ms"] >= before_ms}
+            self.meta["last_sync_ms"] = sent_ms
         least, most = answer["server_time"] - self.now_ms(), answer["server_time"] - sent_ms
         self.meta["skew_ms"] = min(max(self.meta.get("skew_ms", 0), least), most)
         yield "stored"
