@@ -154,6 +154,15 @@ def test_a_tube_that_was_seen_dry_under_an_offer_may_be_emptied_by_hand_and_one_
     assert FORCE not in codes(due)
 
 
+def test_under_an_offer_a_flooded_nest_is_emptied_and_nobody_is_told_to_wait():
+    plan = plan_of(read("full", 12), offered(9), log("fault", 0, "f", fault="flood"))
+    told = [code for task in plan.tasks for code in codes(task)]
+
+    assert FORCE in told
+    assert not {"move_no_shaking", "move_wait"} & set(told)
+    assert not tasks(plan, "move_look", "move_end")
+
+
 def settling(plan) -> bool:
     return "settles" in [n["code"] for n in plan.notices]
 

@@ -89,6 +89,23 @@ def test_an_alarm_by_a_reading_ends_with_a_better_one_and_after_a_day():
     assert keys(Event("old", "climate", NOW_MS - 20 * DAY_MS, {"temperature_c": 26})) == ["too_hot:place"]
 
 
+def test_a_look_after_an_alarm_ends_it_and_so_a_setting_is_no_alarm_for_ever():
+    def found(*events, readings=()):
+        place = Place("cabinet", 35)
+        state = ColonyState("c", "lasius_niger", place=place, climate_readings=readings, events=events)
+        return [t for t in make_plan(state, NOW_MS).tasks if t.key.startswith("too_")]
+
+    def looked(ago_h):
+        return Event("k", "check", NOW_MS - ago_h * HOUR_MS, {"need": "glance"})
+
+    (alarm,) = found()
+    assert alarm.suggested == {"kind": "check", "set": {"need": "glance"}}
+    assert found(looked(1)) == []
+    assert found(looked(15 * 24)) != []
+    assert found(looked(1), readings=(reading(3, 36),)) == []
+    assert found(looked(5), readings=(reading(3, 36),)) != []
+
+
 @pytest.mark.parametrize("code", species())
 def test_every_species_lives_well_inside_its_limits_and_each_limit_says_where_it_comes_from(code):
     kind = species()[code]

@@ -98,8 +98,8 @@ def move_advice(
 
 def move_steps(guild: str, *, force: bool = False) -> tuple[Mapping[str, Any], ...]:
     """Return how to go about a nest move, in order; ``force``: only a dry or flooded nest may be emptied."""
-    steps = ["move_beside", "move_darken", "move_light", "move_wait"]
-    steps.append("move_force" if force else "move_no_shaking")
+    steps = ["move_beside", "move_darken", "move_light"]
+    steps += ["move_force"] if force else ["move_wait", "move_no_shaking"]
     if guild == "honeypot":
         steps.append("never_tilt")
     return tuple(reason(step) for step in steps)

@@ -39,8 +39,8 @@ class History:
 
     ``looked_ms``: a count, check, photo or move, for which somebody looked into the nest. ``moves_ms``: when they
     moved; an offered nest is none. ``boosts``: brood that was added, in the shape of counts. ``offered``: the nest that
-    was offered last and not moved into. ``room_looked_ms``: when somebody last looked whether they had moved. A move
-    ends the faults of the nest that they left.
+    was offered last and not moved into. ``room_looked_ms``, ``glanced_ms``: when somebody last looked whether they had
+    moved, and how they are. A move ends the faults of the nest that they left.
     """
 
     counts: tuple[Count, ...] = ()
@@ -52,6 +52,7 @@ class History:
     boosts: tuple[Count, ...] = ()
     offered: Event | None = None
     room_looked_ms: int | None = None
+    glanced_ms: int | None = None
 
     @property
     def brood_seen(self) -> tuple[Count, ...]:
@@ -67,7 +68,7 @@ def read_history(events: Iterable[Event]) -> History:
     faults: list[Event] = []
     moves: list[int] = []
     boosts: list[Count] = []
-    looked_ms = watered_ms = aired_ms = room_looked_ms = None
+    looked_ms = watered_ms = aired_ms = room_looked_ms = glanced_ms = None
     offered: Event | None = None
     for event in events:
         kind = event.kind
@@ -79,6 +80,8 @@ def read_history(events: Iterable[Event]) -> History:
                 aired_ms = looked_ms
             elif event.values.get("need") == "room":
                 room_looked_ms = looked_ms
+            elif event.values.get("need") == "glance":
+                glanced_ms = looked_ms
         elif kind == "water":
             watered_ms = event.happened_ms
         elif kind == "count":
@@ -100,7 +103,7 @@ def read_history(events: Iterable[Event]) -> History:
             faults.append(event)
     return History(
         tuple(counts), looked_ms, tuple(moves), watered_ms, aired_ms, tuple(faults), tuple(boosts), offered,
-        room_looked_ms,
+        room_looked_ms, glanced_ms,
     )  # fmt: skip
 
 

@@ -53,11 +53,18 @@ def limits_of(species: Species) -> Limits:
 
 
 def temperature_tasks(
-    species: Species, place: Place, readings: Iterable[Event] = (), *, resting: bool, now_ms: int
+    species: Species,
+    place: Place,
+    readings: Iterable[Event] = (),
+    *,
+    resting: bool,
+    now_ms: int,
+    looked_ms: int | None = None,
 ) -> list[Task]:
     """Return an urgent task if the place is outside the limits by its latest reading of the last day or its setting.
 
-    A setting is an alarm only while no reading of the last two weeks speaks for the place. Cold is one for a colony
+    A setting is an alarm only while no reading of the last two weeks speaks for the place and nobody has looked at the
+    colony (``looked_ms``, a check of the need ``glance``) in that time. Cold is one for a colony
     that is awake; a heater that is flagged as faulty is a task of its own, like every fault.
     """
     limits = limits_of(species)
@@ -70,7 +77,11 @@ def temperature_tasks(
         if now_ms - latest.happened_ms > ALARM_DAYS * DAY_MS:
             return []
         temperature_c = float(latest.values["temperature_c"])
+        if looked_ms is not None and looked_ms > latest.happened_ms:
+            return []
         return _alarm(limits, [temperature_c], latest.id, latest.happened_ms, resting=resting)
+    if looked_ms is not None and now_ms - looked_ms <= FRESH_DAYS * DAY_MS:
+        return []
     set_c = [each for each in (place.day_temp_c, place.night_temp_c) if each is not None]
     return _alarm(limits, set_c, "place", now_ms - now_ms % DAY_MS, resting=resting)
 
@@ -79,12 +90,13 @@ def _alarm(limits: Limits, seen_c: list[float], key: str, at_ms: int, *, resting
     if not seen_c:
         return []
     hottest_c, coldest_c = max(seen_c), min(seen_c)
+    log = {"kind": "check", "set": {"need": "glance"}}
     if hottest_c > limits.hot_c:
         why = _why("too_hot", hottest_c, limits.hot_c, limits.hot_source)
-        return [Task(f"too_hot:{key}", "glance", at_ms, urgent=True, reasons=(why,))]
+        return [Task(f"too_hot:{key}", "glance", at_ms, urgent=True, suggested=log, reasons=(why,))]
     if not resting and coldest_c < limits.cold_c:
         why = _why("too_cold", coldest_c, limits.cold_c, limits.cold_source)
-        return [Task(f"too_cold:{key}", "glance", at_ms, urgent=True, reasons=(why,))]
+        return [Task(f"too_cold:{key}", "glance", at_ms, urgent=True, suggested=log, reasons=(why,))]
     return []
 
 

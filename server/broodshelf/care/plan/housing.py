@@ -69,7 +69,8 @@ def housing(known: Known, growth: Growth | None) -> Housing:
         gauges.append(filled)
         if not waits and not (low and water.tube) and _beyond_water(advice):
             tasks.append(_room_task(filled, advice, known))
-    if not known.switched.resting and "settling" not in known.switched.not_now:
+    # of a nest that may be emptied by hand nobody is told to wait
+    if waits and not known.switched.resting and "settling" not in known.switched.not_now:
         tasks += offered_tasks(known.history, known.now_ms)
     return Housing(tuple(gauges), tuple(tasks))
 
