@@ -111,7 +111,9 @@ def _expected(kind: str, name: str, writers: str, verb: str, place: str, role: s
         return None  # refused whatever the place: stands under "own"; or it would leave that place
     if (kind, verb) in NOBODY_MAY:
         return "not_allowed"
-    if verb == "offer" and not guest:
+    if verb == "offer" and guest:
+        return "not_allowed" if place == "own" else None  # stand-ins offer nothing
+    if verb == "offer":
         return "applied"  # what a phone gives back after a restore may hold what the server wrote
     if refused or (guest and place == "of the keeper"):
         return "not_allowed"

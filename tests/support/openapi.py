@@ -27,7 +27,7 @@ from broodshelf.app import create_app
 from broodshelf.care.calculators import CALCULATORS
 from broodshelf.care.calculators.model import Input
 from broodshelf.records.database import db
-from broodshelf.records.kinds import KINDS
+from broodshelf.records.kinds import KINDS, required_fields
 from broodshelf.records.photo_files import MOST_BYTES
 from broodshelf.records.types import LAST_MS, Day, Happened, Whole
 from broodshelf.settings import from_environment
@@ -200,7 +200,11 @@ def _operation(converter: OpenAPIConverter) -> dict[str, Any]:
         if kind.group == "derived":
             continue
         made = Schema.from_dict({name: spec.make() for name, spec in kind.fields.items()})
-        values = {**_closed(converter, made), "minProperties": 1}
+        values = {
+            **_closed(converter, made),
+            "minProperties": 1,
+            "x-a-new-record-needs": sorted(required_fields(kind)),
+        }
         kinds.append(
             {
                 "type": "object",

@@ -19,6 +19,7 @@ from dataclasses import dataclass, field
 from functools import cache
 from pathlib import Path
 from typing import Any
+from urllib.parse import unquote_to_bytes
 
 from PIL import Image
 from sqlalchemy import Table, insert, text, update
@@ -134,7 +135,8 @@ class TwoHouses:
         data = body if isinstance(body, bytes) or body is None else json.dumps(body).encode()
         with self.app.app_context():  # a context of its own, as each request of a served app has
             answer = self.app.test_client(use_cookies=False).open(
-                path,
+                "/",
+                environ_overrides=_as_a_server_reads(path),
                 method=method,
                 data=data,
                 content_type=content_type if data is not None else None,
@@ -505,6 +507,17 @@ def two_houses(folder: Path, database_url: str | None = None) -> Iterator[TwoHou
     """Both households, made once."""
     with TwoHouses(folder, database_url) as made:
         yield made
+
+
+def _as_a_server_reads(path: str) -> dict[str, str]:
+    """Return what a server makes of the path in a request's first line, whatever it is; the client would tidy it."""
+    before, _, query = path.partition("?")
+    return {
+        "PATH_INFO": unquote_to_bytes(before).decode("latin-1"),
+        "QUERY_STRING": query,
+        "RAW_URI": path,
+        "REQUEST_URI": path,
+    }
 
 
 def _ms(when: str) -> int:
