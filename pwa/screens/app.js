@@ -146,7 +146,7 @@ function Top() {
 }
 
 function Banners() {
-  const { problem, update_ready, clock_off_min } = saving.value;
+  const { problem, update_ready, clock_off_min, told } = saving.value;
   const ended = session.value?.ended;
   return html`
     ${
@@ -163,6 +163,12 @@ function Banners() {
       !ended &&
       html`
         <div class="banner" role="alert"><span>${t.saving.problem[problem.code] ?? problem.detail}</span></div>
+      `
+    }
+    ${
+      told &&
+      html`
+        <div class="banner" role="alert"><span>${t.saving.told[told.code]?.(told.backup_ms) ?? told.code}</span></div>
       `
     }
     ${

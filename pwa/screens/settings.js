@@ -64,6 +64,7 @@ function House() {
           care_hours: [text('first'), text('second')].filter(Boolean),
           quiet_from: text('quiet_from') || null,
           quiet_to: text('quiet_to') || null,
+          backup_patience_days: text('backup_patience_days') === '' ? null : Number(text('backup_patience_days')),
         },
         house?.id,
       );
@@ -101,6 +102,18 @@ function House() {
           <input name="quiet_to" type="time" defaultValue=${v.quiet_to ?? ''} />
         </label>
       </div>
+      <label>
+        ${h.backup_patience}${' '}
+        <small>${h.backup_patience_hint}</small>
+        <input
+          name="backup_patience_days"
+          type="number"
+          min="0"
+          max="400"
+          placeholder="30"
+          defaultValue=${v.backup_patience_days ?? ''}
+        />
+      </label>
       ${said}
       <button class="button main" disabled=${busy}>${h.save}</button>
     </form>

@@ -5,7 +5,7 @@ import { drain } from '../sync/drain.js';
 import { sendPhotos } from '../sync/photos.js';
 import { startClock, tick } from './clock.js';
 import { reload, showStored } from './rows.js';
-import { patchSaving } from './saving.js';
+import { patchSaving, saving } from './saving.js';
 import { heldStore, holdStore, session } from './session.js';
 
 /** @typedef {import('../care/overlay.js').Row} Row */
@@ -76,6 +76,9 @@ async function run(mine) {
   try {
     await drain(mine, (answer) => {
       replaced ||= answer.reset;
+      if (JSON.stringify(answer.told ?? null) !== JSON.stringify(saving.peek().told)) {
+        patchSaving({ told: answer.told ?? null });
+      }
       for (const row of answer.rows) news.set(row.id, row);
       for (const row of answer.gone) news.set(row.id, null);
     });

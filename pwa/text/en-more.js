@@ -726,6 +726,8 @@ export const m = {
     second: 'Second care hour',
     quiet_from: 'Quiet from',
     quiet_to: 'Quiet to',
+    backup_patience: 'Say when the last backup is older than so many days',
+    backup_patience_hint: '0: never. Nothing is said where none was ever made.',
     save: 'Save',
     phones: 'Phones',
     this_one: '(this one)',

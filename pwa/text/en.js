@@ -27,6 +27,13 @@ export const t = {
     offline: 'No connection',
     syncing: 'Syncing…',
     many: (/** @type {number} */ n) => `${n} saved on this phone`,
+    told: /** @type {Record<string, (ms?: number) => string>} */ ({
+      database_damaged: () =>
+        "The server's daily look found its database damaged. Tell whoever runs the server: a backup must be put back.",
+      backup_old: (ms) =>
+        `The server's last backup is of ${new Date(ms ?? 0).toLocaleDateString()}. ` +
+        'Tell whoever runs the server, or say in House how old it may be.',
+    }),
     problem: /** @type {Record<string, string>} */ ({
       disk_full: "The server's disk is full. What you log stays on this phone; tell whoever runs the server.",
       database_locked: 'The server is held up. What you log stays on this phone and is sent later.',

@@ -24,6 +24,7 @@ from sqlalchemy.engine import make_url
 from .. import __version__
 from ..errors import CannotKeep
 from ..records.json_text import read_json
+from ..records.soundness import FILE, Soundness
 from ..records.types import is_uuid
 from ..settings import Settings
 from .dumps import check_database, require_households, run, sha256_of
@@ -71,6 +72,7 @@ def backup(settings: Settings, target: Path) -> int:
             _add_text(archive, "manifest.json", json.dumps(manifest))
         packed.chmod(0o600)
         packed.replace(target)
+    Soundness(settings.data / FILE).note(backup_ms=manifest["made_ms"])
     return target.stat().st_size
 
 

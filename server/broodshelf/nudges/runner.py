@@ -16,6 +16,7 @@ from sqlalchemy import Connection, func, select, update
 
 from ..logs import say, say_failure
 from ..records.database import reading, writing
+from ..records.soundness import FILE, Soundness
 from ..records.store import Ledger
 from ..rounds.recompute import RETRY_MS, all_stale, stale, stale_households
 from ..rounds.tables import occurrences, plan_times
@@ -58,6 +59,7 @@ class Nudger:
         self._app, self._clock = app, clock
         self._key_ids = (key_id, MAIL) if mail is not None else (key_id,)
         self._journal = Journal(data)
+        self._soundness = Soundness(data / FILE)
         self._lanes = Lanes(app, sender, public_url, self._journal, mail, measures or Measures())
         self._zones_looked_at = False
         self._beat: Callable[[], None] = lambda: None
@@ -88,8 +90,17 @@ class Nudger:
             self._each(stale_households, self._renew, now_ms)
             self._tell_all(now_ms)
             self._lanes.open(now_ms)
+            self._look_whether_sound(now_ms)
             if tidy_some(now_ms):  # last: whatever is due goes before it
                 self._journal.tidy(now_ms)
+
+    def _look_whether_sound(self, now_ms: int) -> None:
+        """Once a day: look through the database; what is wrong is logged here and told on keepers' phones."""
+        if not self._soundness.is_due(now_ms):
+            return
+        damage = self._soundness.look(now_ms)
+        if damage is not None:
+            say("the database is damaged; put a backup in its place", logging.ERROR, found=damage)
 
     def finish(self) -> None:
         """Wait until every message that was begun is sent or put off."""

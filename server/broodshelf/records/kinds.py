@@ -197,6 +197,7 @@ KINDS: Final[Mapping[str, Kind]] = {
             quiet_from=_keeper(wall_time),
             quiet_to=_keeper(wall_time),
             patience_hours=_keeper(number(1, 72)),
+            backup_patience_days=_keeper(number(0, 400)),
             invented=FieldSpec(flag, SERVER),
         ),
         _register(

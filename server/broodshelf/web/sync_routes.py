@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 import gzip
-from typing import Final
+import json
+from typing import Any, Final
 
 from flask import Blueprint, Response, jsonify, request
 
 from ..errors import NotFound
+from ..people.actor import Actor
 from ..people.quotas import Share
 from ..records.database import reading, writing
 from ..records.history import read_gone, read_history
+from ..records.soundness import FILE, Soundness
+from ..records.store import read_record
 from ..rounds.recompute import touched
 from ..sync.exchange import exchange
 from . import parts as p
@@ -39,7 +43,20 @@ def sync() -> Response:
         answer = exchange(connection, actor, body, p.now_ms(), touched)
         see_off(connection, actor, answer.left)
     p.parts().marks.note(actor.household_id, answer.rev, answer.epoch)
-    return _sent(answer.text.encode())
+    told = _told(actor)
+    text = answer.text if told is None else f'{answer.text[:-1]},"told":{json.dumps(told)}}}'
+    return _sent(text.encode())
+
+
+def _told(actor: Actor) -> dict[str, Any] | None:
+    """Return what keepers should know of the server's database and its backups."""
+    soundness = Soundness(p.parts().settings.data / FILE)
+    if actor.role != "keeper" or not soundness.read():
+        return None
+    with reading() as connection:
+        household = read_record(connection, actor.household_id, actor.household_id)
+    patience = household.values.get("backup_patience_days") if household is not None else None
+    return soundness.told(patience, p.now_ms())
 
 
 def _sent(body: bytes) -> Response:
