@@ -1,4 +1,7 @@
-"""What is served at once and when next, in whole plans. Common practice, no source, unless a line names one."""
+"""What is served at once and when next, in whole plans. Common practice, no source, unless a line names one.
+
+Longer than 300 lines because it is the list of what a serving promises.
+"""
 
 from __future__ import annotations
 
