@@ -15,7 +15,7 @@ import requests
 from alembic.runtime.migration import MigrationContext
 from alembic.script import ScriptDirectory
 from flask import Flask
-from sqlalchemy import Connection, inspect
+from sqlalchemy import Connection, inspect, text
 from sqlalchemy.exc import SQLAlchemyError
 
 from . import __version__, migrations
@@ -110,6 +110,7 @@ def _database(settings: Settings, now_ms: int) -> Iterator[Finding]:
     with app.app_context():
         try:
             yield from _tables(settings, now_ms)
+            yield from _role()
         except SQLAlchemyError as error:
             trouble = trouble_of(error)
             words = f"it does not answer: {type(error).__name__}; is it running?"
@@ -122,6 +123,21 @@ def _database(settings: Settings, now_ms: int) -> Iterator[Finding]:
 
 def _file_is_there(settings: Settings) -> bool:
     return Path(settings.database_url.removeprefix("sqlite:///")).exists()
+
+
+def _role() -> Iterator[Finding]:
+    """PostgreSQL holds no superuser to row-level security, so the second lock between households would be open."""
+    if database.db.engine.dialect.name != "postgresql":
+        return
+    with database.reading() as connection:
+        free = connection.scalar(
+            text("SELECT rolsuper OR rolbypassrls FROM pg_roles WHERE rolname = current_user")
+        )
+    if free:
+        words = "this role may pass row-level security; give the server one of its own (docs/self-hosting.md)"
+        yield Finding("look", "database role", words)
+    else:
+        yield Finding("good", "database role", "row-level security holds it to one household at a time")
 
 
 def _tables(settings: Settings, now_ms: int) -> Iterator[Finding]:

@@ -141,3 +141,16 @@ def test_an_https_address_without_a_trusted_proxy_is_told(tmp_path, hops, level)
     }
 
     assert levels(from_environment(environment))["proxy"] == level
+
+
+def test_a_role_that_passes_row_level_security_is_told(tmp_path, postgresql_cluster):
+    url = postgresql_cluster.new_database()
+    own = from_environment({"BROODSHELF_DATA": str(tmp_path / "data"), "BROODSHELF_DATABASE_URL": url})
+    started(own)
+    free = url.replace("shelf@", "tests@")  # the superuser of the test's own cluster
+    as_superuser = from_environment(
+        {"BROODSHELF_DATA": str(tmp_path / "data"), "BROODSHELF_DATABASE_URL": free}
+    )
+
+    assert levels(own)["database role"] == "good"
+    assert levels(as_superuser)["database role"] == "look"

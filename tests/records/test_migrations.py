@@ -95,3 +95,70 @@ def test_a_message_from_before_knows_the_host_of_its_phone(empty_app):
         engine.dispose()
 
     assert [tuple(row) for row in found] == [("p", "push.example"), ("q", "mail")]
+
+
+BEFORE_THE_HOUSEHOLD_CAME_FIRST = """
+INSERT INTO households VALUES ('h', 5, 'e', 0, 0), ('g', 7, 'e', 0, 0);
+INSERT INTO devices VALUES ('p', 'h', 'm', NULL, 'keeper', 'phone', 't', 1, 1, NULL);
+INSERT INTO devices VALUES ('q', 'g', 'm', NULL, 'keeper', 'phone', 'u', 1, 1, NULL);
+INSERT INTO pass_secrets VALUES ('s', 'h', 'a', 'b', 1);
+INSERT INTO feed_tokens VALUES ('f', 'h', NULL, 'c', 1, 2);
+INSERT INTO feed_events VALUES ('f', 'k', '2026-05-01', '08:00', 1, 0, NULL);
+INSERT INTO pairings VALUES ('r', 'd', 'e', 'p', 'phone', 1, 2, 'h', 'm', NULL);
+INSERT INTO claim_codes VALUES ('x', 'h', 'm', 1, 2, NULL);
+INSERT INTO occurrences VALUES
+ ('o', 'h', 'colony', 'c', 'water', '2026-05-01', '08:00', 'k', false, false, 1, 1, 'sent', 1, 1, NULL, NULL);
+INSERT INTO push_subscriptions (id, household_id, person_id, device_id, endpoint, host, p256dh, auth, key_id,
+ created_ms, seen_ms, failures) VALUES ('w', 'h', 'm', 'p', 'e', 'x', '', '', 'k', 1, 1, 0),
+ ('v', 'g', 'm', 'q', 'e', 'x', '', '', 'k', 1, 1, 0);
+INSERT INTO nudges VALUES ('n', 'h', 'm', '2026-05-01', '08:00', 1, false, 1);
+INSERT INTO nudge_items VALUES ('n', 'o', 0, '{}');
+INSERT INTO deliveries (id, nudge_id, subscription_id, state, attempts, short, made_ms, useless_ms, host)
+ VALUES ('1', 'n', 'w', 'sent', 1, false, 1, 2, 'x'), ('2', 'n', 'v', 'sent', 1, false, 1, 2, 'x'),
+ ('3', NULL, 'v', 'sent', 1, false, 1, 2, 'x');
+INSERT INTO records (household_id, id, kind, rev, gone, made_ms, fields, stamps) VALUES
+ ('h', 'h', 'household', 1, false, 1, '{"name": "Shelf"}', '{}'),
+ ('h', 'i', 'household', 2, false, 1, '{"name": "Second"}', '{}'),
+ ('h', 'm', 'person', 3, false, 1, '{"name": "Mira"}', '{}');
+"""
+KEPT = {
+    "devices": [("h", "p"), ("g", "q")],
+    "pass_secrets": [("h", "s")],
+    "feed_tokens": [("h", "f")],
+    "feed_events": [("h", "f")],
+    "occurrences": [("h", "o")],
+    "push_subscriptions": [("h", "w"), ("g", "v")],
+    "nudges": [("h", "n")],
+    "nudge_items": [("h", "n")],
+    "deliveries": [("h", "1"), ("g", "3")],  # the second told another household's person of this one's round
+}
+
+
+def test_what_a_household_had_is_kept_when_keys_begin_with_it_and_what_crossed_households_is_not(empty_app):
+    with empty_app.app_context():
+        engine = database.db.engine
+        command.upgrade(migrations.config(engine), "0006")
+        with database.writing() as connection:
+            for statement in BEFORE_THE_HOUSEHOLD_CAME_FIRST.split(";\n"):
+                if statement.strip():
+                    connection.exec_driver_sql(statement)
+        migrations.upgrade(engine)
+        with database.reading() as connection:
+            for name, keys in KEPT.items():
+                table = database.metadata.tables[name]
+                key = [column.name for column in table.primary_key][:2]
+                found = connection.execute(text(f"SELECT {', '.join(key)} FROM {name}")).all()
+                assert sorted(map(tuple, found)) == sorted(keys), name
+            doors = [
+                connection.scalar(text(f"SELECT for_household FROM {name}"))
+                for name in ("pairings", "claim_codes")
+            ]
+            of_itself = connection.execute(
+                text("SELECT id, gone, rev FROM records WHERE kind = 'household' ORDER BY id")
+            ).all()
+            rev = connection.scalar(text("SELECT rev FROM households WHERE id = 'h'"))
+        engine.dispose()
+
+    assert doors == ["h", "h"]
+    assert [tuple(row) for row in of_itself] == [("h", False, 1), ("i", True, 6)]
+    assert rev == 6

@@ -37,7 +37,8 @@ def upgrade() -> None:
     if op.get_bind().dialect.name != "postgresql":
         return
     for table, column in _TABLES.items():
-        mine = f"(SELECT current_setting('broodshelf.household', true)) IN ({column}, '*')"
+        held = "(SELECT current_setting('broodshelf.household', true))"
+        mine = f"CASE WHEN {held} = '*' THEN true ELSE {column} = {held} END"
         op.execute(f"ALTER TABLE {table} ENABLE ROW LEVEL SECURITY")
         op.execute(f"ALTER TABLE {table} FORCE ROW LEVEL SECURITY")
         op.execute(f"CREATE POLICY one_household ON {table} USING ({mine}) WITH CHECK ({mine})")

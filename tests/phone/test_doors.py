@@ -1,0 +1,37 @@
+"""The journal of the house's doors, as a keeper reads it."""
+
+from __future__ import annotations
+
+import pytest
+from playwright.sync_api import expect
+from tests.phone.conftest import claim
+from tests.phone.test_story import go, pair
+
+pytestmark = pytest.mark.browser
+
+
+def test_a_keeper_reads_under_house_what_happened_at_the_doors_and_a_wrong_code_is_among_it(phone, server):
+    mine, other = phone(), phone()
+    claim(mine, server)
+    pair(other, mine, server)
+    go(mine, server, "#/settings")
+    mine.get_by_label("Let a new phone in").fill("BBBB-BBBB")
+    mine.get_by_role("button", name="Find it", exact=True).click()
+    expect(mine.get_by_text("No phone shows this code now")).to_be_visible()
+    go(mine, server, "#/round")
+    go(mine, server, "#/settings")
+    doors = mine.get_by_role("region", name="What happened at the doors")
+
+    expect(doors.get_by_role("listitem")).to_have_count(3)
+    expect(doors.get_by_role("listitem").first).to_contain_text("1 wrong code for a new phone, typed by Mira")
+    expect(doors.get_by_role("listitem").nth(1)).to_contain_text("for Mira")
+
+
+def test_without_a_connection_it_says_where_the_journal_is_kept(phone, server):
+    mine = phone()
+    claim(mine, server)
+    mine.context.set_offline(True)
+    mine.get_by_role("link", name="House").first.click()
+
+    doors = mine.get_by_role("region", name="What happened at the doors")
+    expect(doors).to_contain_text("kept on the server")
