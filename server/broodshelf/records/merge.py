@@ -55,6 +55,7 @@ def merge(
     base_rev: int | None,
     made_ms: int,
     device_id: str | None,
+    said_ms: int | None = None,
 ) -> Merged:
     """Decide, field by field, what ``asked`` changes.
 
@@ -64,13 +65,15 @@ def merge(
     A deletion meets unseen changes of any field, and a change meets an unseen deletion, so that neither
     silently takes the other away: whichever is later decides whether the record is gone.
     One phone never meets itself: what it sends comes in the order of its making. With an unknown base it may be
-    sending again what it set before; then its own later value stands.
+    sending again what it set before; then its own later value stands. ``said_ms`` is the time that it said, also where
+    that lies ahead of now: of several that do, ``made_ms`` no longer tells the order.
     """
+    own_ms = made_ms if said_ms is None else max(made_ms, said_ms)
     merged = Merged(made_ms)
     for name, value in asked.items():
         deletes = name == "gone" and value is True
         theirs = present.get(name)
-        if base_rev is None and _own_is_later(stamps, name, made_ms, device_id, deletes=deletes):
+        if base_rev is None and _own_is_later(stamps, name, own_ms, device_id, deletes=deletes):
             if theirs != value:
                 merged.past[name] = value
             continue

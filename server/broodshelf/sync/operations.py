@@ -165,7 +165,13 @@ def _store(
     else:
         base = op.base_rev if op.base_epoch == ledger.epoch else None
         merged = merge(
-            record.values, record.stamps, values, base_rev=base, made_ms=made, device_id=actor.device_id
+            record.values,
+            record.stamps,
+            values,
+            base_rev=base,
+            made_ms=made,
+            device_id=actor.device_id,
+            said_ms=op.made_at + op.skew_ms,
         )
         outcome.touched |= _colonies(record)
     before = {name: record.values.get(name) for name in merged.wins}
