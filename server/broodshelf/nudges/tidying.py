@@ -62,11 +62,13 @@ def tidy_some(now_ms: int) -> bool:
 
 def _tidy_doors(household_ids: Sequence[str], now_ms: int) -> None:
     """Forget answers to what was refused long ago, old counts, and where phones of ended passes listened."""
+    with reading() as connection:  # looking for them blocks nobody
+        ended = ended_passes(connection, household_ids, now_ms)
     with writing() as connection:
-        for household_id in household_ids:
-            forget_refused(connection, household_id, now_ms - KEPT_MS)
-            quotas.forget_old(connection, household_id, now_ms)
-            forget_guests(connection, household_id, ended_passes(connection, household_id, now_ms))
+        forget_refused(connection, household_ids, now_ms - KEPT_MS)
+        quotas.forget_old(connection, household_ids, now_ms)
+        for household_id, passes in ended.items():
+            forget_guests(connection, household_id, passes)
 
 
 def _forget(before_ms: int) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 import zoneinfo
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
@@ -11,7 +12,8 @@ from sqlalchemy import Connection, delete, func, insert, select
 
 from ..errors import Gone, NotAllowed, NotFound, SignedOut
 from ..records.ended import note_ended
-from ..records.store import Ledger, Record, read_kind, read_record
+from ..records.many_rows import is_among
+from ..records.store import Ledger, Record, read_record
 from ..records.types import readable_day
 from .actor import PassState, PassWindow
 from .households import add_person
@@ -50,13 +52,22 @@ def window_of(connection: Connection, household_id: str, pass_id: str, now_ms: i
     return window
 
 
-def ended_passes(connection: Connection, household_id: str, now_ms: int) -> list[str]:
-    """Return the passes that were taken back or whose last hand-in is over."""
-    found = []
-    for record in read_kind(connection, household_id, "pass", gone=True):
+def ended_passes(connection: Connection, household_ids: Iterable[str], now_ms: int) -> dict[str, list[str]]:
+    """Return, by household, the passes whose phones are still known and that were taken back or are over for good."""
+    d = devices.c
+    rows = connection.execute(
+        select(d.household_id, d.pass_id)
+        .where(is_among(connection, d.household_id, household_ids), d.pass_id.is_not(None))
+        .distinct()
+    ).all()
+    found: dict[str, list[str]] = {}
+    for row in rows:
+        record = read_record(connection, row.household_id, row.pass_id)
+        if record is None or record.kind != "pass":
+            continue
         ended = record.gone or record.values.get("revoked_at_ms")
-        if ended or now_ms > _window(connection, household_id, record, now_ms).ends_ms + GRACE_MS:
-            found.append(record.id)
+        if ended or now_ms > _window(connection, row.household_id, record, now_ms).ends_ms + GRACE_MS:
+            found.setdefault(row.household_id, []).append(record.id)
     return found
 
 

@@ -7,6 +7,7 @@ request is refused as a whole, so the phone keeps its queue and goes on when the
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Final
 
@@ -14,6 +15,7 @@ from sqlalchemy import Connection, delete
 from sqlalchemy.dialects import postgresql, sqlite
 
 from ..errors import TooMany
+from ..records.many_rows import is_among
 from .actor import Actor
 from .limits import WINDOW_MS, add_amount
 from .tables import usage
@@ -61,12 +63,11 @@ def spend(connection: Connection, actor: Actor, address: str, sent: Share, arriv
         raise _refusal("This household has sent as much as one may in a day", "goes tomorrow", wait_s)
 
 
-def forget_old(connection: Connection, household_id: str, now_ms: int) -> None:
-    """Delete what was counted over a week ago."""
+def forget_old(connection: Connection, household_ids: Iterable[str], now_ms: int) -> None:
+    """Delete what these households' counts were over a week ago."""
     u = usage.c
-    connection.execute(
-        delete(usage).where(u.household_id == household_id, u.day < now_ms // DAY_MS - KEPT_DAYS)
-    )
+    among = is_among(connection, u.household_id, household_ids)
+    connection.execute(delete(usage).where(among, u.day < now_ms // DAY_MS - KEPT_DAYS))
 
 
 def _refusal(why: str, what_next: str, wait_s: int) -> TooMany:

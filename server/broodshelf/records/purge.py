@@ -52,14 +52,11 @@ def purge_gone(connection: Connection, household_id: str, now_ms: int) -> int:
     return len(ids)
 
 
-def forget_refused(connection: Connection, household_id: str, before_ms: int) -> None:
-    """Delete the answers to operations that were refused before; one that comes again is judged anew."""
+def forget_refused(connection: Connection, household_ids: Iterable[str], before_ms: int) -> None:
+    """Delete these households' answers to operations refused before; one that comes again is judged anew."""
     o = operations.c
-    connection.execute(
-        delete(operations).where(
-            o.household_id == household_id, o.verdict == "rejected", o.received_ms < before_ms
-        )
-    )
+    among = is_among(connection, o.household_id, household_ids)
+    connection.execute(delete(operations).where(among, o.verdict == "rejected", o.received_ms < before_ms))
 
 
 def _long_gone(now_ms: int) -> ColumnElement[bool]:
