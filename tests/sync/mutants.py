@@ -157,6 +157,10 @@ def own_later_value_gives_way(patch: pytest.MonkeyPatch) -> None:
     patch.setattr(merging, "_own_is_later", lambda *_a, **_k: False)
 
 
+def what_lies_ahead_is_all_now(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(operations, "merge", lambda *a, said_ms=None, **k: merge(*a, **k))
+
+
 def times_do_not_grow(patch: pytest.MonkeyPatch) -> None:
     patch.setattr(merging, "_beaten_ms", lambda *_: [])
 
@@ -329,6 +333,14 @@ MUTANTS = (
         "an older entry of the journal beats what waits",
         own_later_value_gives_way,
         run=(["backup"], ["rename", 0, 0], ["sync", 0], ["rename", 0, 0], ["restore", 0, 0]),
+    ),
+    Mutant(
+        "what a clock ahead says is all now",
+        what_lies_ahead_is_all_now,
+        run=(
+            *(["skew", 0, 1], ["backup"], ["log", 0, 0], ["sync", 0], ["skew", 0, 2], ["amend", 0, 0]),
+            *(["amend", 0, 0], ["amend", 0, 0], ["restore", 0, 1]),
+        ),
     ),
     Mutant(
         "the times of a field do not grow",
