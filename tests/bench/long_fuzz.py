@@ -28,17 +28,18 @@ def main() -> int:
     wanted = argparse.ArgumentParser(description=__doc__)
     wanted.add_argument("--requests", type=int, default=20_000, help="on each database")
     wanted.add_argument("--seed", type=int, default=1)
+    wanted.add_argument("--minutes", type=float, default=24 * 60, help="stop after so long on each database")
     wanted.add_argument("--engine", choices=ENGINES, help="one database only")
     chosen = wanted.parse_args()
     logging.disable(logging.CRITICAL)
     warnings.simplefilter("error")
     found = 0
     for engine in [chosen.engine] if chosen.engine else ENGINES:
-        found += _search(engine, chosen.requests, chosen.seed)
+        found += _search(engine, chosen.requests, chosen.seed, chosen.minutes)
     return 1 if found else 0
 
 
-def _search(engine: str, requests: int, seed: int) -> int:
+def _search(engine: str, requests: int, seed: int, minutes: float) -> int:
     with ExitStack() as stack:
         folder = Path(stack.enter_context(tempfile.TemporaryDirectory()))
         url = None if engine == "sqlite" else stack.enter_context(Cluster(folder)).new_database()
@@ -48,7 +49,7 @@ def _search(engine: str, requests: int, seed: int) -> int:
         broke = ""
         grown_mib = 0.0
         try:
-            grown_mib = fuzz.search_until(requests, seed)
+            grown_mib = fuzz.search_until(requests, seed, minutes * 60)
             if grown_mib > MOST_GROWTH_MIB:
                 broke = f"the process grew by {grown_mib:.0f} MiB, {MOST_GROWTH_MIB} are allowed"
         except AssertionError as error:

@@ -12,6 +12,7 @@ import gzip
 import hashlib
 import io
 import logging
+import math
 import re
 import signal
 import time
@@ -384,16 +385,20 @@ class Fuzz:
 
         runs()
 
-    def search_until(self, requests: int, with_seed: int) -> float:
-        """Search until so many requests were made; return by how many MiB this process grew after warming up."""
+    def search_until(self, requests: int, with_seed: int, longest_s: float = math.inf) -> float:
+        """Search until so many requests were made or so much time is over.
+
+        Returns by how many MiB this process grew after a quarter of the requests.
+        """
+        ends = time.monotonic() + longest_s
         warm = 0.0
         rounds = 0
-        while self.seen["requests"] < requests:
+        while self.seen["requests"] < requests and time.monotonic() < ends:
             self.search(RUNS_A_ROUND, with_seed + rounds)
             rounds += 1
             if not warm and self.seen["requests"] >= requests / 4:
                 warm = resident_mib()
-        return resident_mib() - warm
+        return resident_mib() - warm if warm else 0.0
 
     def play(self, run: list[Step]) -> None:
         """Play one run from the beginning; raises ``AssertionError`` for what no answer may be."""
