@@ -1,6 +1,7 @@
 // The start: show what this phone holds, then fetch words, register the worker and sync.
 import { effect } from '@preact/signals';
 import { h, render } from 'preact';
+import { followFocus } from './components/focus.js';
 import { App } from './screens/app.js';
 import { say } from './signals/actions.js';
 import { catalogue } from './signals/rows.js';
@@ -90,6 +91,7 @@ await start();
 if (session.peek()) await words;
 const place = document.getElementById('app');
 if (place) {
+  followFocus(place);
   place.textContent = '';
   render(h(App, null), place);
 }

@@ -15,3 +15,13 @@ export const dayOf = (when) => withOffset(when).slice(0, 10);
 export function endOfDayMs(when) {
   return new Date(when.getFullYear(), when.getMonth(), when.getDate() + 1).getTime();
 }
+
+/** A difference below this is the network's delay and no wrong clock. */
+const DELAY_MS = 60_000;
+
+/**
+ * An instant of this phone's clock, as the server would have it.
+ * @param {number} ms
+ * @param {number} skew_ms server time minus the phone's
+ */
+export const setRight = (ms, skew_ms) => (Math.abs(skew_ms) < DELAY_MS ? ms : ms + skew_ms);

@@ -26,7 +26,13 @@ const KEY_STEPS = /** @type {Record<string, number>} */ ({
 export function Sheet({ title, onClose, children }) {
   const ref = useRef(/** @type {any} */ (null));
   useEffect(() => {
-    if (!ref.current.open) ref.current.showModal();
+    const dialog = ref.current;
+    const before = document.activeElement;
+    if (!dialog.open) dialog.showModal();
+    return () => {
+      dialog.close(); // while it is open, nothing beneath it takes the focus
+      if (before instanceof HTMLElement && before.isConnected) before.focus({ preventScroll: true });
+    };
   }, []);
   const onBackdrop = (/** @type {any} */ event) => {
     if (event.target === ref.current) ref.current.close();

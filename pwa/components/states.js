@@ -32,6 +32,14 @@ export const Empty = ({ title, children, bare = false }) => html`
   </div>
 `;
 
+/** Before the whole shelf is on this phone for the first time. @param {{entries: number}} props how many have come */
+export const Joining = ({ entries }) => html`
+  <div class="empty" role="status" aria-busy="true">
+    <p class="lead">${t.round.joining}</p>
+    <p class="soft">${t.round.joined(entries)}</p>
+  </div>
+`;
+
 /** What is seen for the moment until a screen is there. @param {{words: string}} props */
 export const Skeleton = ({ words }) => html`
   <div class="skeleton" aria-busy="true">

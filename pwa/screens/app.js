@@ -121,12 +121,14 @@ function screen(name, id, stand_in) {
 
 function Top() {
   const { waiting, attention } = unsent.value;
-  const { online, syncing } = saving.value;
-  const words = [
-    attention ? t.saving.attention(attention) : '',
-    waiting ? t.saving.waiting(waiting) : '',
-    !online ? t.saving.offline : syncing && waiting ? t.saving.syncing : !waiting && !attention ? t.saving.synced : '',
-  ]
+  const { online, syncing, joining } = saving.value;
+  const standing = () => {
+    if (!online) return t.saving.offline;
+    if (joining !== null) return t.saving.joining;
+    if (syncing && waiting) return t.saving.syncing;
+    return waiting || attention ? '' : t.saving.synced;
+  };
+  const words = [attention ? t.saving.attention(attention) : '', waiting ? t.saving.waiting(waiting) : '', standing()]
     .filter(Boolean)
     .join(' · ');
   return html`

@@ -7,6 +7,7 @@ import { Choice, ManyChoice, Sheet, useAttempt } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
 import { endOfDayMs } from '../care/instants.js';
 import { later, logAll } from '../signals/actions.js';
+import { nowMs } from '../signals/clock.js';
 import { planOf, rowsOf } from '../signals/rows.js';
 import { session } from '../signals/session.js';
 import { runningTasting } from '../signals/tastings.js';
@@ -27,7 +28,7 @@ const CAN_WAIT_MS = 14 * HOUR_MS;
 function latestMs(need) {
   const lastDay = session.value?.pass?.ends_on;
   return Math.min(
-    CANNOT_WAIT.includes(need) ? Date.now() + CAN_WAIT_MS - 60_000 : Infinity,
+    CANNOT_WAIT.includes(need) ? nowMs() + CAN_WAIT_MS - 60_000 : Infinity,
     lastDay ? endOfDayMs(new Date(`${lastDay}T12:00`)) : Infinity,
   );
 }
@@ -35,7 +36,7 @@ function latestMs(need) {
 /** @param {number} days @param {string} wallTime @returns {number} that time of the local day, in ms */
 function at(days, wallTime) {
   const [hours = 0, minutes = 0] = wallTime.split(':').map(Number);
-  const day = new Date();
+  const day = new Date(nowMs());
   return new Date(day.getFullYear(), day.getMonth(), day.getDate() + days, hours, minutes).getTime();
 }
 
@@ -73,11 +74,11 @@ export function LaterSheet({ item, onClose }) {
       <div role="group" aria-label=${t.later.when} class="choice">
         <span>${t.later.when}</span>
         <div class="wrap even">
-          <button type="button" class="button" disabled=${busy} onClick=${() => put(Date.now() + HOUR_MS)}>
+          <button type="button" class="button" disabled=${busy} onClick=${() => put(nowMs() + HOUR_MS)}>
             ${t.later.hour}
           </button>
           ${
-            evening > Date.now() + HOUR_MS &&
+            evening > nowMs() + HOUR_MS &&
             evening <= latest &&
             html`
               <button type="button" class="button" disabled=${busy} onClick=${() => put(evening)}>
@@ -120,7 +121,7 @@ export function LaterSheet({ item, onClose }) {
             type="button"
             class="button wide"
             disabled=${busy || (why === 'other' && !own.trim())}
-            onClick=${() => put(Date.now() + turnMs(item.gauge), why === 'other' ? own.trim() : why)}
+            onClick=${() => put(nowMs() + turnMs(item.gauge), why === 'other' ? own.trim() : why)}
           >
             ${t.later.go}
           </button>

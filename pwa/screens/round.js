@@ -3,11 +3,13 @@
 import { useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { eventInWords, nameOf, timeOfDay } from '../components/in-words.js';
-import { Empty, SaveState } from '../components/states.js';
+import { Empty, Joining, SaveState } from '../components/states.js';
 import { LyingTube } from '../components/tube.js';
 import { logAsSuggested, voidLog } from '../signals/actions.js';
+import { nowMs } from '../signals/clock.js';
 import { route } from '../signals/route.js';
 import { round, rows, rowsOf } from '../signals/rows.js';
+import { saving } from '../signals/saving.js';
 import { t } from '../text/en.js';
 import { lazy } from '../components/lazy.js';
 import { CompactTask, Task } from '../components/task.js';
@@ -20,6 +22,13 @@ const PART_OF_A_ROUND = ['feeding', 'check', 'water'];
 export function RoundScreen() {
   const { items, done } = round.value;
   const [sheet, setSheet] = useState(/** @type {{what: string, item?: any} | null} */ (null));
+  const { joining } = saving.value;
+  if (joining !== null) {
+    return html`
+      <h1>${t.round.title}</h1>
+      <${Joining} entries=${joining} />
+    `;
+  }
   if (!rowsOf('colony').length) {
     return html`
       <h1>${t.round.title}</h1>
@@ -139,7 +148,7 @@ function Progress({ left, done, next }) {
 /** @param {number} ms @returns {string} a weekday, and the hour if it is today */
 function dayInWords(ms) {
   const when = new Date(ms);
-  const same = when.toDateString() === new Date().toDateString();
+  const same = when.toDateString() === new Date(nowMs()).toDateString();
   return same ? timeOfDay(ms) : when.toLocaleDateString([], { weekday: 'long' });
 }
 

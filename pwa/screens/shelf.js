@@ -3,10 +3,11 @@ import { useState } from 'preact/hooks';
 import { coloniesInOrder, speciesOf } from '../components/colonies.js';
 import { html, Icon } from '../components/html.js';
 import { wordFor } from '../components/in-words.js';
-import { Empty } from '../components/states.js';
+import { Empty, Joining } from '../components/states.js';
 import { dueInWords, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { gaugesOf, planOf } from '../signals/rows.js';
+import { saving } from '../signals/saving.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 
@@ -18,6 +19,13 @@ export function ShelfScreen() {
   const shown = colonies.filter(({ set }) =>
     `${set.number ?? ''} ${set.name} ${speciesOf(set)}`.toLowerCase().includes(wanted.trim().toLowerCase()),
   );
+  const { joining } = saving.value;
+  if (joining !== null) {
+    return html`
+      <h1>${m.shelf.title}</h1>
+      <${Joining} entries=${joining} />
+    `;
+  }
   if (!colonies.length) {
     return html`
       <h1>${m.shelf.title}</h1>

@@ -5,17 +5,26 @@ import { weekDay } from '../components/in-words.js';
 import { forStandIn } from '../care/round.js';
 import { now } from '../signals/clock.js';
 import { events, round, rowsOf } from '../signals/rows.js';
+import { saving } from '../signals/saving.js';
 import { session } from '../signals/session.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 import { LogSheet } from './log.js';
 import { Nudges } from './nudges.js';
+import { Joining } from '../components/states.js';
 import { Task } from '../components/task.js';
 
 export function StandInScreen() {
   const me = session.value;
   const [wrong, setWrong] = useState('');
   const [other, setOther] = useState(/** @type {any} */ (null));
+  const { joining } = saving.value;
+  if (joining !== null) {
+    return html`
+      <h1>${t.round.title}</h1>
+      <${Joining} entries=${joining} />
+    `;
+  }
   const given = rowsOf('pass').find((row) => row.id === me.pass?.id)?.set ?? me.pass ?? {};
   return html`
     <${StandInView}

@@ -1,9 +1,11 @@
 // What a person does: each writes operations to the outbox first and shows them at once; sending comes after.
 import { signal } from '@preact/signals';
+import { asSuggested, putOff } from '../care/changes.js';
 import { withOffset } from '../care/instants.js';
 import { uuid7 } from '../database/ids.js';
 import { askToKeep } from '../database/open.js';
 import { t } from '../text/en.js';
+import { nowMs } from './clock.js';
 import { reload, rows, showWritten } from './rows.js';
 import { openStore } from './session.js';
 import { syncNow } from './sync.js';
@@ -56,7 +58,7 @@ async function write(changes) {
  */
 export async function log(kind, set) {
   const id = uuid7();
-  await write([{ kind, id, set: { happened_at: withOffset(new Date()), ...set } }]);
+  await write([{ kind, id, set: { happened_at: withOffset(new Date(nowMs())), ...set } }]);
   void askToKeep();
   return id;
 }
@@ -84,7 +86,7 @@ export async function remove(kind, id) {
  * @returns {Promise<string[]>} their ids
  */
 export async function logAll(what) {
-  const happened_at = withOffset(new Date());
+  const happened_at = withOffset(new Date(nowMs()));
   const changes = what.map(({ kind, set }) => ({ kind, id: uuid7(), set: { happened_at, ...set } }));
   await write(changes);
   void askToKeep();
@@ -95,14 +97,13 @@ export async function logAll(what) {
   return changes.map((change) => change.id);
 }
 
-/** What logging a task as suggested writes. @param {import('../care/round.js').Item} item */
-const asSuggested = (item) => ({
-  kind: item.suggested.kind,
-  set: { ...item.suggested.set, colony_id: item.colony_id, task_key: item.key.split('/')[1], suggested: true },
-});
-
 /** Do what the plan suggests. @param {import('../care/round.js').Item[]} items @returns {Promise<string[]>} */
-export const logAsSuggested = (items) => logAll(items.filter((item) => item.suggested).map(asSuggested));
+export const logAsSuggested = (items) =>
+  logAll(
+    items
+      .filter((item) => item.suggested)
+      .map((item) => asSuggested({ ...item, task_key: item.key.split('/')[1] ?? '' })),
+  );
 
 /** Void a log, with an undo that brings it back. @param {import('../care/overlay.js').ShownRow} row */
 export async function voidLog(row) {
@@ -119,23 +120,13 @@ export async function voidLog(row) {
  * @param {string} [why]
  */
 export async function later(item, untilMs, why) {
-  await logAll([
-    {
-      kind: 'later',
-      set: {
-        colony_id: item.colony_id,
-        need: item.need,
-        until: withOffset(new Date(untilMs)),
-        ...(why ? { why } : {}),
-      },
-    },
-  ]);
+  await logAll([putOff(item, withOffset(new Date(untilMs)), why)]);
 }
 
 /** Say that a fault is over. @param {string} faultId */
 export async function resolve(faultId) {
   const fault = rows.peek().get(faultId);
-  if (fault) await keep('fault', { resolved_at: withOffset(new Date()) }, faultId);
+  if (fault) await keep('fault', { resolved_at: withOffset(new Date(nowMs())) }, faultId);
 }
 
 /** Everything that was not sent, as a file. */

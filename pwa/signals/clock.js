@@ -1,16 +1,25 @@
-// What time it is for the screens.
+// What time it is: by the phone's clock, set right by what the server said of it.
 import { computed, signal } from '@preact/signals';
-import { dayOf } from '../care/instants.js';
+import { dayOf, setRight } from '../care/instants.js';
 
 const TICK_MS = 30_000;
+let skew_ms = 0;
+
+/** The present instant in ms since 1970 UTC; a clock that is known to be off is corrected. @returns {number} */
+export const nowMs = () => setRight(Date.now(), skew_ms);
 
 /** Now, in ms; ticks while the app is in view. */
-export const now = signal(Date.now());
+export const now = signal(nowMs());
 export const today = computed(() => dayOf(new Date(now.value)));
 
 /** Say that time has passed. */
 export function tick() {
-  now.value = Date.now();
+  now.value = nowMs();
+}
+
+/** Server time minus the phone's, as last measured. @param {number} ms */
+export function setSkew(ms) {
+  skew_ms = ms;
 }
 
 /** Let time pass for what is shown. */

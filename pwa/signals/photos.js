@@ -1,5 +1,6 @@
 // A picture taken at the shelf: made small here, freed of place and camera, kept on this phone, logged, sent later.
 import { withOffset } from '../care/instants.js';
+import { nowMs } from './clock.js';
 import { findPhoto, keepPhoto } from '../database/photos.js';
 import { uuid7 } from '../database/ids.js';
 import { keep } from './actions.js';
@@ -22,7 +23,11 @@ export async function takePhoto(colonyId, file) {
   const id = uuid7();
   // the picture first: a record must never name one that this phone has not kept
   await keepPhoto(session.peek().device_id, { id, sha256, blob, sent: 0, made_ms: Date.now() });
-  await keep('photo', { colony_id: colonyId, happened_at: withOffset(new Date()), sha256, width_px, height_px }, id);
+  await keep(
+    'photo',
+    { colony_id: colonyId, happened_at: withOffset(new Date(nowMs())), sha256, width_px, height_px },
+    id,
+  );
   return id;
 }
 

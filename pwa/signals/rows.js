@@ -4,8 +4,8 @@ import { endOfDayMs } from '../care/instants.js';
 import { overlayRows } from '../care/overlay.js';
 import { buildRound, eventsByColony, movedGauges } from '../care/round.js';
 import { isInSnapshot } from '../database/store.js';
-import { now, tick } from './clock.js';
-import { patchSaving } from './saving.js';
+import { now, nowMs, setSkew, tick } from './clock.js';
+import { patchSaving, saving } from './saving.js';
 import { heldStore, session } from './session.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
@@ -83,7 +83,7 @@ let base = { since_ms: 0, rows: new Map(), shown: new Map() };
 export async function reload() {
   const store = heldStore();
   if (!store) return;
-  const since_ms = Date.now() - RECENT_MS;
+  const since_ms = nowMs() - RECENT_MS;
   const { rows: recent, ...pending } = await store.snapshot(since_ms);
   base = { since_ms, rows: new Map(recent.map((row) => [row.id, row])), shown: overlayRows(recent, [], null) };
   stored.value += 1;
@@ -151,7 +151,10 @@ function show({ entries, conflicts: met, meta }) {
     conflicts.value = met;
     const me = meta.me ? { ...meta.me, ended: meta.ended ?? null } : null;
     if (JSON.stringify(me) !== JSON.stringify(session.peek())) session.value = me; // the whole frame hangs on it
+    setSkew(meta.skew_ms ?? 0);
     tick();
+    if (meta.epoch) patchSaving({ joining: null });
+    else patchSaving({ joining: saving.peek().joining ?? 0 });
     patchSaving({ last_sync_ms: meta.last_sync_ms ?? 0, clock_off_min: Math.round(-(meta.skew_ms ?? 0) / 60_000) });
   });
 }

@@ -10,6 +10,8 @@ export const saving = signal({
   update_ready: false,
   /** What a keeper should know of the server, as it says. */
   told: /** @type {null | {code: string, backup_ms?: number}} */ (null),
+  /** Before this phone has the whole shelf for the first time: how much of it has come. */
+  joining: /** @type {null | number} */ (null),
 });
 
 /** @param {Partial<typeof saving.value>} values */

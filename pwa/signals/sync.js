@@ -79,6 +79,8 @@ async function run(mine) {
       if (JSON.stringify(answer.told ?? null) !== JSON.stringify(saving.peek().told)) {
         patchSaving({ told: answer.told ?? null });
       }
+      const { joining } = saving.peek();
+      if (joining !== null) patchSaving({ joining: joining + answer.rows.length });
       for (const row of answer.rows) news.set(row.id, row);
       for (const row of answer.gone) news.set(row.id, null);
     });

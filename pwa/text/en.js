@@ -2,6 +2,11 @@
 
 /** @param {number} n @param {string} one @param {string} [many] */
 const count = (n, one, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
+/** How long something is, in the largest unit that fits it. @param {number} min */
+const span = (min) => {
+  if (min < 120) return count(Math.round(min), 'minute');
+  return min < 2880 ? count(Math.round(min / 60), 'hour') : count(Math.round(min / 1440), 'day');
+};
 
 export const t = {
   name: 'Broodshelf',
@@ -24,6 +29,7 @@ export const t = {
     waiting: (/** @type {number} */ n) => `${n} saved on this phone`,
     attention: (/** @type {number} */ n) => `${n} ${n === 1 ? 'needs' : 'need'} attention`,
     synced: 'All synced',
+    joining: 'Fetching your shelf',
     offline: 'No connection',
     syncing: 'Syncing…',
     many: (/** @type {number} */ n) => `${n} saved on this phone`,
@@ -49,8 +55,8 @@ export const t = {
     use_it: 'Use it now',
     signed_out: 'This phone is signed out. What it has not sent stays here.',
     clock: (/** @type {number} */ min) =>
-      `This phone's clock is ${Math.abs(min)} minutes ${min > 0 ? 'ahead' : 'behind'}. Logs are kept in the right ` +
-      `order all the same.`,
+      `This phone's clock is ${span(Math.abs(min))} ${min > 0 ? 'ahead' : 'behind'}. What is due, and when you log ` +
+      `something, goes by the server's.`,
     ended: /** @type {Record<string, string>} */ ({
       pass_revoked: 'The keeper has taken this pass back. What this phone has not sent stays here for export.',
       pass_ended: 'This pass has ended. Thank you. What this phone has not sent stays here for export.',
@@ -82,6 +88,8 @@ export const t = {
     by: (/** @type {string} */ who) => `by ${who}`,
     undo: 'Undo',
     empty_shelf: 'The shelf is empty. Add the first colony.',
+    joining: 'Your shelf is on its way to this phone.',
+    joined: (/** @type {number} */ n) => (n ? `${count(n, 'entry', 'entries')} so far` : 'The first entries come now.'),
     progress: (/** @type {number} */ part, /** @type {number} */ whole) => `${part} of ${whole} done`,
     finished: 'The round is done.',
     many: 'Several at once',

@@ -5,7 +5,8 @@ import { uuid7 } from '../database/ids.js';
 import { drain } from '../sync/drain.js';
 import { sendPhotos } from '../sync/photos.js';
 import { post } from '../sync/api.js';
-import { withOffset } from '../care/instants.js';
+import { asSuggested, putOff } from '../care/changes.js';
+import { setRight, withOffset } from '../care/instants.js';
 
 const worker = /** @type {any} */ (self);
 const LATER_MS = 3_600_000;
@@ -73,23 +74,15 @@ export async function onClick(event) {
 async function write(action, items) {
   const device = await currentDevice();
   if (!device) return;
-  const happened_at = withOffset(new Date());
+  const store = new Store(device);
+  const nowMs = setRight(Date.now(), (await store.meta('skew_ms')) ?? 0);
+  const happened_at = withOffset(new Date(nowMs));
+  const until = withOffset(new Date(nowMs + LATER_MS));
   const changes = items
     .filter((item) => action === 'later' || item.suggested)
-    .map((item) => ({
-      kind: action === 'later' ? 'later' : item.suggested.kind,
-      id: uuid7(),
-      set:
-        action === 'later'
-          ? {
-              colony_id: item.colony_id,
-              happened_at,
-              need: item.need,
-              until: withOffset(new Date(Date.now() + LATER_MS)),
-            }
-          : { ...item.suggested.set, colony_id: item.colony_id, happened_at, task_key: item.task_key, suggested: true },
-    }));
-  if (changes.length) await new Store(device).enqueue(changes);
+    .map((item) => (action === 'later' ? putOff(item, until) : asSuggested(item)))
+    .map(({ kind, set }) => ({ kind, id: uuid7(), set: { happened_at, ...set } }));
+  if (changes.length) await store.enqueue(changes);
   new BroadcastChannel('broodshelf').postMessage('changed');
 }
 

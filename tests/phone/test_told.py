@@ -27,7 +27,7 @@ def run(page: Page, script: str, argument: object = None) -> object:
 
 def wait_synced(page: Page) -> None:
     """Wait until the outbox is empty and the screen says so, which it may a moment later."""
-    page.wait_for_function(f"async () => {{ {MODULES} return !(await at('shelf')).outbox.value.length; }}")
+    page.wait_for_function(f"async () => {{ {MODULES} return !(await at('rows')).outbox.value.length; }}")
     expect(page.get_by_text("All synced")).to_be_visible()
 
 
@@ -148,7 +148,7 @@ def test_a_plan_made_before_the_tasting_counts_for_it_when_several_are_logged_at
     colony_id = page.url.rpartition("/")[2]
     run(
         page,
-        "const { tasks } = (await at('shelf')).planOf(given).set;"
+        "const { tasks } = (await at('rows')).planOf(given).set;"
         " const food = tasks.find((task) => task.need === 'protein').portion.food_code;"
         " await (await at('tastings')).startTasting(given, 'Two', [food, 'egg']);",
         colony_id,
@@ -194,7 +194,9 @@ def test_a_value_that_lost_to_another_phone_is_in_the_history_and_can_be_brought
     pair(other, page, server)
     wait_synced(other)
     page.context.set_offline(True)
-    enqueue = """const { openStore, reload, syncNow } = await at('shelf');
+    enqueue = """const { openStore } = await at('session');
+      const { reload } = await at('rows');
+      const { syncNow } = await at('sync');
       await openStore().enqueue([{ kind: 'colony', id: given[0], set: { queens: given[1] } }], Date.now() - given[2]);
       await reload();
       await syncNow();"""
@@ -271,7 +273,9 @@ def test_a_log_whose_colony_came_back_after_all_is_sent_again(phone, server):
     late = [run(page, "return crypto.randomUUID();") for _ in range(2)]
     late = [f"{made[:14]}7{made[15:]}" for made in late]
     enqueue = """
-      const { openStore, reload, syncNow } = await at('shelf');
+      const { openStore } = await at('session');
+      const { reload } = await at('rows');
+      const { syncNow } = await at('sync');
       await openStore().enqueue(given.changes, Date.now() - given.age_ms);
       await reload();
       await syncNow();"""
@@ -304,7 +308,7 @@ def test_the_days_until_the_next_workers_run_down(phone, server):
     colony_id = page.url.rpartition("/")[2]
     notice = run(
         page,
-        """const plan = (await at('shelf')).planOf(given);
+        """const plan = (await at('rows')).planOf(given);
            return plan.set.notices.find((each) => each.code === 'next_workers_in').args;""",
         colony_id,
     )

@@ -1,0 +1,25 @@
+// What a tap writes, the same on the page and in a nudge. Pure.
+
+/** @typedef {{kind: string, set: Record<string, any>}} Change */
+
+/**
+ * Doing a task as the plan suggests it.
+ * @param {{colony_id: string, task_key: string, suggested: Change}} task
+ * @returns {Change}
+ */
+export const asSuggested = ({ colony_id, task_key, suggested }) => ({
+  kind: suggested.kind,
+  set: { ...suggested.set, colony_id, task_key, suggested: true },
+});
+
+/**
+ * Putting a need off.
+ * @param {{colony_id: string, need: string}} task
+ * @param {string} until an instant with its offset
+ * @param {string} [why]
+ * @returns {Change}
+ */
+export const putOff = ({ colony_id, need }, until, why) => ({
+  kind: 'later',
+  set: { colony_id, need, until, ...(why ? { why } : {}) },
+});

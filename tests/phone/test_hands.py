@@ -1,0 +1,93 @@
+"""The phone in odd hands: a clock that is off, a first pull that takes its time, a keyboard instead of a thumb."""
+
+from __future__ import annotations
+
+import datetime as dt
+import time
+
+import pytest
+from playwright.sync_api import Page, expect
+from tests.phone.conftest import claim
+from tests.phone.test_round import outbox_and_rows, two_colonies
+from tests.phone.test_story import go, pair
+
+pytestmark = pytest.mark.browser
+
+TWO_DAYS_S = 2 * 86_400
+
+
+def focused(page: Page) -> str:
+    return page.evaluate(
+        "() => document.activeElement?.tagName + ' ' + (document.activeElement?.textContent ?? '').trim()"
+    )
+
+
+def test_a_phone_two_days_ahead_logs_when_it_happened_and_sees_what_is_due_today(phone, server):
+    page = phone()
+    page.clock.set_fixed_time(time.time() + TWO_DAYS_S)
+    claim(page, server)
+    go(page, server, "#/round")
+    sugar = page.get_by_role("article").filter(has_text="Sugar").first
+    sugar.get_by_role("button", name="Done as suggested").click()
+    expect(page.get_by_role("region", name="Done").get_by_text("sugar water")).to_be_visible()
+    logged = dt.datetime.fromisoformat(outbox_and_rows(page, "feeding")[0]["happened_at"])
+
+    assert abs(logged.timestamp() - time.time()) < 300
+    expect(page.get_by_text("clock is 2 days ahead")).to_be_visible()
+
+
+def test_a_phone_that_joins_says_what_is_on_its_way_instead_of_an_empty_shelf(phone, server):
+    keeper, new = phone(), phone()
+    claim(keeper, server)
+    held = []
+    holding = True
+    new.route("**/api/sync", lambda route: held.append(route) if holding else route.continue_())
+    pair(new, keeper, server)
+    expect(new.get_by_role("heading", name="The round")).to_be_visible()
+
+    expect(new.get_by_text("Your shelf is on its way to this phone.")).to_be_visible()
+    expect(new.get_by_text("The shelf is empty")).to_have_count(0)
+    expect(new.get_by_text("All synced")).to_have_count(0)
+    holding = False
+    for route in held:
+        route.continue_()
+    expect(new.get_by_role("article").first).to_be_visible()
+    expect(new.get_by_text("on its way")).to_have_count(0)
+
+
+def test_going_to_a_screen_names_the_page_and_puts_the_focus_on_its_head(phone, server):
+    page = phone()
+    claim(page, server)
+    page.get_by_role("link", name="Larder").focus()
+    page.keyboard.press("Enter")
+    expect(page.get_by_role("heading", name="The larder")).to_be_visible()
+
+    page.wait_for_function("() => document.title.startsWith('The larder')")
+    assert focused(page) == "H1 The larder"
+
+
+def test_after_a_task_is_done_by_keyboard_the_focus_stays_in_the_round(phone, server):
+    page = phone()
+    two_colonies(page, server)
+    done = page.get_by_role("region", name="Now").get_by_role("button", name="Done as suggested")
+    before = done.count()
+    done.first.focus()
+    page.keyboard.press("Enter")
+    expect(done).to_have_count(before - 1)
+
+    page.wait_for_function("() => document.activeElement !== document.body")
+    assert page.evaluate("() => Boolean(document.activeElement.closest('main'))")
+
+
+def test_escape_in_a_sheet_gives_the_focus_back_to_what_opened_it(phone, server):
+    page = phone()
+    claim(page, server)
+    go(page, server, "#/round")
+    opener = page.get_by_role("button", name="Several at once")
+    opener.focus()
+    page.keyboard.press("Enter")
+    expect(page.get_by_role("dialog")).to_be_visible()
+    page.keyboard.press("Escape")
+    expect(page.get_by_role("dialog")).to_have_count(0)
+
+    expect(opener).to_be_focused()
