@@ -440,7 +440,7 @@ def rows_of_the_other_household_sent(patch: pytest.MonkeyPatch) -> None:
     patch.setattr(exchange, "read_page", careless)
 
 
-def a_field_is_hidden_from_keepers(patch: pytest.MonkeyPatch) -> None:
+def a_field_is_hidden_from_stand_ins(patch: pytest.MonkeyPatch) -> None:
     real = exchange.scope_of
 
     def careless(connection: Any, actor: Any) -> Any:
@@ -513,5 +513,5 @@ MUTANTS = (
     Mutant("stand-ins see everything", stand_ins_see_everything, reads("stand_in")),
     Mutant("ended pass still shows rows", ended_pass_still_shows_rows, reads("former_stand_in")),
     Mutant("rows of the other household sent", rows_of_the_other_household_sent, reads("keeper")),
-    Mutant("a field is hidden from keepers", a_field_is_hidden_from_keepers, reads("keeper")),
+    Mutant("a field is hidden from stand-ins", a_field_is_hidden_from_stand_ins, reads("stand_in")),
 )
