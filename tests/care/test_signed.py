@@ -149,3 +149,16 @@ def test_a_mended_fault_alarms_no_more(drawn):
     plan = make_plan(replace(state, events=mended), now_ms)
 
     assert not [task for task in plan.tasks if task.key.startswith("fault:")]
+
+
+@ANY_COLONY
+@given(colonies())
+def test_no_alarm_of_something_that_happened_goes_on_for_ever(drawn):
+    """After four months without a word nothing that was logged is urgent; only what stands as the keeper set it is."""
+    state, now_ms = drawn
+    later_ms = now_ms + 120 * DAY_MS
+    plan = make_plan(state, later_ms)
+
+    urgent = [task for task in plan.tasks if task.urgent]
+    assert not [task.key for task in urgent if task.need not in ("rest", "glance")]
+    assert not [task.key for task in urgent if task.key.startswith(("fault:", "mould", "risk", "leftovers:"))]
