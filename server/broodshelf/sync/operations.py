@@ -188,7 +188,9 @@ def _store(
         }
         for m in merged.meetings
     ]
-    if not changed and not conflicts and not merged.past and record.rev:
+    # the same again, but later: what else comes back after a restore is measured by it
+    later = op.base_epoch != ledger.epoch and bool(merged.wins)
+    if not changed and not conflicts and not merged.past and not later and record.rev:
         return _applied(op, record.rev)
     record.values.update(merged.wins)
     record.stamps.update(dict.fromkeys(merged.wins, (ledger.rev + 1, merged.made_ms, actor.device_id)))
