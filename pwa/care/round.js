@@ -6,7 +6,7 @@ import { DAY_MS, applyEvent, dueAtMs, levelAt } from './gauges.js';
  * @typedef {import('./gauges.js').Gauge} Gauge
  * @typedef {{key: string, colony_id: string, need: string, due_at_ms: number, urgent: boolean, gauge: Gauge | null,
  *   share: number | null, portion: any, suggested: any, reasons: any[], cautions: any[],
- *   stand_in: Record<string, any> | null,
+ *   stand_in: Record<string, any> | null, fault: string | null,
  *   group: 'now' | 'today' | 'next'}} Item
  * @typedef {{items: Item[], done: ShownRow[]}} Round
  */
@@ -19,6 +19,18 @@ const NEXT_DAYS = 3;
  * @returns {Round}
  */
 export function buildRound(rows, nowMs, endOfTodayMs, foods) {
+  const kept = allItems(rows, nowMs, foods)
+    .map((item) => ({ ...item, group: groupOf(item, nowMs, endOfTodayMs) }))
+    .filter((item) => item.due_at_ms < nowMs + NEXT_DAYS * DAY_MS);
+  kept.sort((a, b) => Number(b.urgent) - Number(a.urgent) || a.due_at_ms - b.due_at_ms || (a.key < b.key ? -1 : 1));
+  return { items: kept, done: doneLately(rows, nowMs) };
+}
+
+/**
+ * All that is coming, however far away, in no order; `group` is not yet told.
+ * @param {Map<string, ShownRow>} rows @param {number} nowMs @param {Record<string, any>} foods @returns {Item[]}
+ */
+export function allItems(rows, nowMs, foods) {
   const byColony = eventsByColony(rows);
   /** @type {Item[]} */
   const items = [];
@@ -28,11 +40,7 @@ export function buildRound(rows, nowMs, endOfTodayMs, foods) {
     const fresh = events.filter((e) => !e.rev || e.rev > plan.set.inputs_rev);
     items.push(...planItems(plan, fresh, events, rows, nowMs), ...freshItems(plan, fresh, foods));
   }
-  const kept = items
-    .map((item) => ({ ...item, group: groupOf(item, nowMs, endOfTodayMs) }))
-    .filter((item) => item.due_at_ms < nowMs + NEXT_DAYS * DAY_MS);
-  kept.sort((a, b) => Number(b.urgent) - Number(a.urgent) || a.due_at_ms - b.due_at_ms || (a.key < b.key ? -1 : 1));
-  return { items: kept, done: doneLately(rows, nowMs) };
+  return items;
 }
 
 /**
@@ -96,6 +104,7 @@ function planItems(plan, fresh, events, rows, nowMs) {
       reasons: task.reasons,
       cautions: task.cautions,
       stand_in: task.stand_in ?? null,
+      fault: String(task.key).startsWith('fault:') ? (rows.get(about)?.set.fault ?? null) : null,
       group: 'next',
     });
   }
@@ -146,6 +155,7 @@ function freshItems(plan, fresh, foods) {
       portion: null,
       cautions: plan.set.cautions ?? [],
       stand_in: /** @type {Record<string, any> | null} */ ({}),
+      fault: null,
       group: /** @type {const} */ ('next'),
     };
     if (event.kind === 'fault' && !event.set.resolved_at && !known.has(`fault:${event.id}`)) {
@@ -156,6 +166,7 @@ function freshItems(plan, fresh, foods) {
         due_at_ms: event.happened_ms ?? 0,
         urgent: !isSpot(event.set),
         suggested: null,
+        fault: event.set.fault,
         reasons: [{ code: faultCode(event.set), args: { fault: event.set.fault } }],
         stand_in: { reasons: [{ code: 'helper_call', args: {} }] },
       });
@@ -163,14 +174,14 @@ function freshItems(plan, fresh, foods) {
     // what was given although it was refused comes out at once
     const refused =
       event.kind === 'feeding' && (event.set.despite ?? []).some((/** @type {string} */ why) => why !== 'hot_syrup');
-    const removeAfterH = event.kind === 'feeding' ? foods[event.set.food_code]?.remove_after_h : undefined;
+    const removeAfterH = event.kind === 'feeding' ? hoursToRemoval(event.set, foods) : undefined;
     if ((removeAfterH || refused) && !known.has(`leftovers:${event.id}`)) {
       items.push({
         ...base,
         key: `${plan.set.colony_id}/leftovers:${event.id}`,
         need: 'leftovers',
         urgent: refused,
-        due_at_ms: (event.happened_ms ?? 0) + (refused ? 0 : removeAfterH * 3_600_000),
+        due_at_ms: (event.happened_ms ?? 0) + (refused ? 0 : (removeAfterH ?? 0) * 3_600_000),
         suggested: { kind: 'check', set: { feeding_id: event.id, need: 'leftovers', leftovers_removed: true } },
         reasons: [
           refused
@@ -181,6 +192,15 @@ function freshItems(plan, fresh, foods) {
     }
   }
   return items;
+}
+
+/**
+ * After how many hours what was given is taken out; server: care/feeding/removal.py.
+ * @param {Record<string, any>} set of a feeding @param {Record<string, any>} foods @returns {number | undefined}
+ */
+export function hoursToRemoval(set, foods) {
+  const food = foods[set.food_code];
+  return (set.form === 'feeder' ? food?.feeder_h : null) ?? food?.remove_after_h ?? undefined;
 }
 
 const A_THIRD = 1 / 3;

@@ -12,9 +12,9 @@ import { t } from '../text/en.js';
 const FAR_PX = 110;
 const SLIP_PX = 12;
 
-/** @param {import('../care/round.js').Item} item @returns {string} what to do */
+/** @param {{key: string, need: string, portion: any, fault: string | null}} item @returns {string} what to do */
 export function taskTitle(item) {
-  if (isFault(item)) return capital(wordFor('fault', item.reasons[0]?.args.fault ?? item.reasons[0]?.code));
+  if (item.fault) return capital(wordFor('fault', item.fault));
   return item.portion ? portionInWords(item.portion) : todoInWords(item);
 }
 

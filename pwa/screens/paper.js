@@ -1,14 +1,14 @@
 // What goes on paper: the hand-over sheet of a pass, or the record of a colony.
 import { html, Icon } from '../components/html.js';
-import { eventInWords, inWords, portionInWords, todoInWords, weekDay, wordFor } from '../components/in-words.js';
+import { eventInWords, wordFor } from '../components/in-words.js';
 import { dueInWords } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
-import { forStandIn } from '../care/round.js';
 import { useHistory, useKind } from '../signals/history.js';
 import { now } from '../signals/clock.js';
-import { gaugesOf, planOf, rows } from '../signals/rows.js';
+import { gaugesOf, rows } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { speciesOf } from '../components/colonies.js';
+import { PassSheet } from './pass-sheet.js';
 
 const MOST_EVENTS = 200;
 
@@ -28,7 +28,7 @@ export function PaperScreen({ id }) {
     ${
       row.kind === 'pass'
         ? html`
-            <${HandOverSheet} given=${row.set} />
+            <${PassSheet} given=${row.set} />
           `
         : html`
             <${ColonyRecord} colony=${row} />
@@ -37,81 +37,6 @@ export function PaperScreen({ id }) {
     <p class="soft">${m.paper.made(new Date(now.peek()).toLocaleDateString([], { dateStyle: 'long' }))}</p>
   `;
 }
-
-/** @param {string} day ISO */
-const longDay = (day) =>
-  new Date(`${day}T12:00:00`).toLocaleDateString([], { weekday: 'long', day: 'numeric', month: 'long' });
-
-/** What falls due while they are there. @param {string} colonyId @param {string} lastDay ISO @returns {any[]} */
-const tasksUntil = (colonyId, lastDay) =>
-  forStandIn(planOf(colonyId)?.set.tasks ?? [], [], now.peek()).filter(
-    (/** @type {any} */ task) => task.need !== 'glance' && task.due_at_ms <= new Date(`${lastDay}T23:59:59`).getTime(),
-  );
-
-/** @param {{given: Record<string, any>}} props */
-const HandOverSheet = ({ given }) => html`
-  <h1>${m.paper.sheet(given.name)}</h1>
-  <p>${longDay(given.starts_on)} ${m.handover.to} ${longDay(given.ends_on)}</p>
-  ${
-    given.instructions &&
-    html`
-      <p class="lead">${given.instructions}</p>
-    `
-  }
-  ${
-    given.emergency_contact &&
-    html`
-      <p>
-        <strong>${m.paper.call}:</strong>
-        ${' '}${given.emergency_contact}
-      </p>
-    `
-  }
-  <p>${m.standin.calm}</p>
-  ${given.colony_ids
-    .map((/** @type {string} */ id) => rows.value.get(id))
-    .filter(Boolean)
-    .map(
-      (/** @type {any} */ colony) => html`
-        <section class="card" key=${colony.id}>
-          <h2>${colony.set.number ? `${colony.set.number} · ` : ''}${colony.set.name}</h2>
-          <p class="soft"><em>${speciesOf(colony.set)}</em></p>
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">${m.paper.what}</th>
-                <th scope="col">${m.paper.when}</th>
-                <th scope="col">${m.paper.done}</th>
-              </tr>
-            </thead>
-            <tbody>
-              ${tasksUntil(colony.id, given.ends_on).map(
-                (/** @type {any} */ task) => html`
-                  <tr>
-                    <td>
-                      ${task.portion ? portionInWords(task.portion) : todoInWords(task)}
-                      ${(task.stand_in.reasons ?? []).map(
-                        (/** @type {any} */ step) => html`
-                          <p class="soft">${inWords('reason', step)}</p>
-                        `,
-                      )}
-                    </td>
-                    <td>${weekDay(task.due_at_ms)}</td>
-                    <td></td>
-                  </tr>
-                `,
-              )}
-            </tbody>
-          </table>
-          ${(planOf(colony.id)?.set.cautions ?? []).map(
-            (/** @type {any} */ caution) => html`
-              <p class="caution">${inWords('caution', caution)}</p>
-            `,
-          )}
-        </section>
-      `,
-    )}
-`;
 
 /** @param {{colony: import('../care/overlay.js').ShownRow}} props */
 function ColonyRecord({ colony }) {

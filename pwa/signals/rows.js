@@ -2,7 +2,7 @@
 import { batch, computed, signal } from '@preact/signals';
 import { endOfDayMs } from '../care/instants.js';
 import { overlayRows } from '../care/overlay.js';
-import { buildRound, eventsByColony, movedGauges } from '../care/round.js';
+import { allItems, buildRound, eventsByColony, movedGauges } from '../care/round.js';
 import { isInSnapshot } from '../database/store.js';
 import { now, nowMs, setSkew, tick } from './clock.js';
 import { patchSaving, saving } from './saving.js';
@@ -30,6 +30,8 @@ export const events = computed(() => eventsByColony(rows.value));
 export const round = computed(() =>
   buildRound(rows.value, now.value, endOfDayMs(new Date(now.value)), catalogue.value?.foods ?? {}),
 );
+/** All that is coming, however far away, as it stands now. */
+export const itemsAhead = () => allItems(rows.value, now.value, catalogue.value?.foods ?? {});
 /** How many logs wait on this phone, and how many need a person. */
 export const unsent = computed(() => ({
   waiting: outbox.value.filter((e) => e.state === 'waiting').length,

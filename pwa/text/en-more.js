@@ -496,8 +496,15 @@ export const m = {
     sheet: (/** @type {string} */ who) => `Looking after the shelf: ${who}`,
     record: (/** @type {string} */ name) => `Record of ${name}`,
     print: 'Print',
-    what: 'What to give',
+    colony: 'Colony',
+    what: 'What to do',
     done: 'Done',
+    nothing: 'Nothing to do.',
+    over: 'The last day of this pass is over.',
+    ahead:
+      'The days were reckoned today. What you do or log until the pass begins moves them: print the sheet again on ' +
+      'the evening before.',
+    colonies: 'The colonies',
     call: 'Call',
     made: (/** @type {string} */ day) => `Printed ${day}`,
     gone: 'There is nothing to print here.',

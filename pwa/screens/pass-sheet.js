@@ -1,0 +1,134 @@
+// The hand-over sheet of a pass on paper: day by day what is to be done, colony by colony, and whom to call.
+import { dayOf } from '../care/instants.js';
+import { sheetOfDays } from '../care/sheet.js';
+import { html } from '../components/html.js';
+import { inWords, wordFor } from '../components/in-words.js';
+import { speciesOf } from '../components/colonies.js';
+import { taskTitle } from '../components/task.js';
+import { now } from '../signals/clock.js';
+import { catalogue, events, gaugesOf, itemsAhead, planOf, rows } from '../signals/rows.js';
+import { m } from '../text/en-more.js';
+
+/** @typedef {import('../care/sheet.js').SheetTask} SheetTask */
+
+/** @param {string} day ISO */
+const longDay = (day) =>
+  new Date(`${day}T12:00:00`).toLocaleDateString([], { weekday: 'long', day: 'numeric', month: 'long' });
+
+/** @param {{given: Record<string, any>}} props */
+export function PassSheet({ given }) {
+  const colonies = given.colony_ids.map((/** @type {string} */ id) => rows.value.get(id)).filter(Boolean);
+  const known = {
+    items: itemsAhead(),
+    events: events.value,
+    gauges: gaugesOf,
+    foods: catalogue.value?.foods ?? {},
+  };
+  const { starts_on, ends_on } = given;
+  const ids = colonies.map((/** @type {any} */ colony) => colony.id);
+  const days = sheetOfDays(known, { colony_ids: ids, starts_on, ends_on }, now.value);
+  return html`
+    <h1>${m.paper.sheet(given.name)}</h1>
+    <p>${longDay(starts_on)} ${m.handover.to} ${longDay(ends_on)}</p>
+    ${
+      given.instructions &&
+      html`
+        <p class="lead">${given.instructions}</p>
+      `
+    }
+    ${
+      given.emergency_contact &&
+      html`
+        <p>
+          <strong>${m.paper.call}:</strong>
+          ${' '}${given.emergency_contact}
+        </p>
+      `
+    }
+    <p>${m.standin.calm}</p>
+    ${
+      starts_on > dayOf(new Date(now.value)) &&
+      html`
+        <p class="caution calm">${m.paper.ahead}</p>
+      `
+    }
+    ${
+      days.length === 0 &&
+      html`
+        <p>${m.paper.over}</p>
+      `
+    }
+    ${days.map(
+      ({ day, tasks }) => html`
+        <section class="card" key=${day} aria-label=${longDay(day)}>
+          <h2>${longDay(day)}</h2>
+          ${
+            tasks.length
+              ? html`
+                  <${DayTable} tasks=${tasks} />
+                `
+              : html`
+                  <p class="soft">${m.paper.nothing}</p>
+                `
+          }
+        </section>
+      `,
+    )}
+    <section class="card stack" aria-label=${m.paper.colonies}>
+      <h2>${m.paper.colonies}</h2>
+      ${colonies.map(
+        (/** @type {any} */ colony) => html`
+          <div key=${colony.id}>
+            <h3>${calledOnPaper(colony)}</h3>
+            <p class="soft"><em>${speciesOf(colony.set)}</em></p>
+            ${(planOf(colony.id)?.set.cautions ?? []).map(
+              (/** @type {any} */ caution) => html`
+                <p class="caution">${inWords('caution', caution)}</p>
+              `,
+            )}
+          </div>
+        `,
+      )}
+    </section>
+  `;
+}
+
+/** @param {any} colony */
+const calledOnPaper = (colony) => `${colony.set.number ? `${colony.set.number} · ` : ''}${colony.set.name}`;
+
+/** @param {{tasks: SheetTask[]}} props */
+const DayTable = ({ tasks }) => html`
+  <table>
+    <thead>
+      <tr>
+        <th scope="col">${m.paper.colony}</th>
+        <th scope="col">${m.paper.what}</th>
+        <th scope="col">${m.paper.done}</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${tasks.map(
+        (task) => html`
+          <tr key=${task.key}>
+            <th scope="row">${calledOnPaper(rows.value.get(task.colony_id))}</th>
+            <td>
+              ${titleOnPaper(task)}
+              ${(task.first ? (task.stand_in?.reasons ?? []) : []).map(
+                (/** @type {any} */ step) => html`
+                  <p class="soft">${inWords('reason', step)}</p>
+                `,
+              )}
+            </td>
+            <td></td>
+          </tr>
+        `,
+      )}
+    </tbody>
+  </table>
+`;
+
+/** @param {SheetTask} task */
+function titleOnPaper(task) {
+  const foods = task.foods.map((code) => wordFor('food', code)).join(', ');
+  return foods ? `${taskTitle(task)}: ${foods}` : taskTitle(task);
+}

@@ -1,0 +1,59 @@
+"""The sheet of a pass on paper: its days, what is to be done on each, and faults by their names."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from playwright.sync_api import expect
+from tests.phone.test_helping import crowded_tube
+from tests.phone.test_story import go
+
+pytestmark = pytest.mark.browser
+
+IN_DAYS = "(days) => new Date(Date.now() + days * 86_400_000).toLocaleDateString('en-CA')"
+LEAK = {"kind": "fault", "days": 1, "fault": "leak"}
+
+
+def test_the_sheet_of_a_pass_tells_each_of_its_days_repeats_included_and_a_leak_by_its_name(phone, server):
+    page = phone()
+    crowded_tube(page, server, LEAK)
+    go(page, server, "#/handover")
+    page.get_by_role("textbox", name="Who", exact=True).fill("Grandpa")
+    page.get_by_role("button", name="Amber", exact=True).click()
+    page.get_by_label("First day").fill(page.evaluate(IN_DAYS, 0))
+    page.get_by_label("Last day").fill(page.evaluate(IN_DAYS, 8))
+    page.get_by_role("button", name="Make the pass").click()
+    expect(page.get_by_text("All synced")).to_be_visible()
+    page.get_by_role("link", name="Print the sheet").click()
+    expect(page.get_by_role("heading", name="Looking after the shelf: Grandpa")).to_be_visible()
+    days = page.get_by_role("region").filter(has_not=page.get_by_role("heading", name="The colonies"))
+
+    expect(days).to_have_count(9)
+    today = page.evaluate(
+        "() => new Date().toLocaleDateString([], {weekday: 'long', day: 'numeric', month: 'long'})"
+    )
+    expect(days.first.get_by_role("heading")).to_have_text(today)
+    leak = page.get_by_role("row").filter(has_text="Leaking reservoir")
+    expect(leak).to_have_count(1)
+    expect(days.first).to_contain_text("Leaking reservoir")
+    expect(leak).to_contain_text("Call, and say what you see.")
+    expect(leak).to_contain_text("lay kitchen paper around it")
+    expect(page.get_by_text(re.compile("See to the water|Offer a new nest"))).to_have_count(0)
+    sugar = days.filter(has=page.get_by_role("cell", name=re.compile("^[0-9.]+ .*sugar water, ")))
+    assert sugar.count() >= 2
+    expect(days.first).to_contain_text("sugar water")
+    expect(page.get_by_role("cell", name="Take the leftovers out: cricket").first).to_be_visible()
+
+
+def test_a_stand_in_reads_a_leak_by_its_name(phone, server):
+    keeper = phone()
+    crowded_tube(keeper, server, LEAK)
+    go(keeper, server, "#/handover")
+    keeper.get_by_role("textbox", name="Who", exact=True).fill("Grandpa")
+    keeper.get_by_role("button", name="Amber", exact=True).click()
+    keeper.get_by_role("button", name="Make the pass").click()
+    keeper.get_by_role("button", name="See it as they will").click()
+
+    preview = keeper.get_by_role("dialog")  # not to be touched, so by its element alone
+    expect(preview.locator("article").filter(has_text="Leaking reservoir")).to_be_visible()
