@@ -17,22 +17,6 @@ from broodshelf.errors import DatabaseLost
 from broodshelf.records.database import db
 
 
-@pytest.fixture(params=["sqlite", "postgresql"])
-def house(request, tmp_path, monkeypatch):
-    url = (
-        request.getfixturevalue("postgresql_cluster").new_database()
-        if request.param == "postgresql"
-        else None
-    )
-    logging.disable(logging.CRITICAL)
-    with House(tmp_path / "data", url) as made:
-        monkeypatch.setenv("BROODSHELF_DATA", str(made.settings.data))
-        monkeypatch.setenv("BROODSHELF_DATABASE_URL", made.settings.database_url)
-        monkeypatch.setattr("broodshelf.cli.system_clock", lambda: made.now_ms)
-        yield made
-    logging.disable(logging.NOTSET)
-
-
 def empty_database(house) -> None:
     """Lose what the database held: SQLite's file is cut to nothing, PostgreSQL's tables are dropped."""
     from sqlalchemy import text

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import logging
 
-import pytest
 from tests.support.house import House
 from tests.support.must_hold import Restored
 from tests.support.world import World
@@ -14,22 +13,6 @@ from broodshelf.people.households import found_household
 from broodshelf.records.database import db, reading, writing
 from broodshelf.records.store import read_kind
 from broodshelf.settings import from_environment
-
-
-@pytest.fixture(params=["sqlite", "postgresql"])
-def house(request, tmp_path, monkeypatch):
-    url = (
-        request.getfixturevalue("postgresql_cluster").new_database()
-        if request.param == "postgresql"
-        else None
-    )
-    logging.disable(logging.CRITICAL)
-    with House(tmp_path / "data", url) as made:
-        monkeypatch.setenv("BROODSHELF_DATA", str(made.settings.data))
-        monkeypatch.setenv("BROODSHELF_DATABASE_URL", made.settings.database_url)
-        monkeypatch.setattr("broodshelf.cli.system_clock", lambda: made.now_ms)
-        yield made
-    logging.disable(logging.NOTSET)
 
 
 def names_of_households(ids):

@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 import logging
 
-import pytest
 from tests.support.house import House
 
 from broodshelf.app import create_nudger
@@ -16,21 +15,6 @@ from broodshelf.records.soundness import FILE, Soundness, find_damage
 from broodshelf.records.store import Ledger
 
 DAY_MS = 86_400_000
-
-
-@pytest.fixture(params=["sqlite", "postgresql"])
-def house(request, tmp_path, monkeypatch):
-    url = (
-        request.getfixturevalue("postgresql_cluster").new_database()
-        if request.param == "postgresql"
-        else None
-    )
-    logging.disable(logging.CRITICAL)
-    with House(tmp_path / "data", url) as made:
-        monkeypatch.setenv("BROODSHELF_DATA", str(made.settings.data))
-        monkeypatch.setenv("BROODSHELF_DATABASE_URL", made.settings.database_url)
-        yield made
-    logging.disable(logging.NOTSET)
 
 
 def told(house):

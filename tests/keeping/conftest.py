@@ -1,0 +1,24 @@
+"""A household's whole server on either engine, for the commands that keep it."""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from tests.support.house import House
+
+
+@pytest.fixture(params=["sqlite", "postgresql"])
+def house(request: pytest.FixtureRequest, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[House]:
+    """A house whose data folder, database and clock the commands of this test use, too."""
+    on_sqlite = request.param == "sqlite"
+    url = None if on_sqlite else request.getfixturevalue("postgresql_cluster").new_database()
+    logging.disable(logging.CRITICAL)
+    with House(tmp_path / "data", url) as made:
+        monkeypatch.setenv("BROODSHELF_DATA", str(made.settings.data))
+        monkeypatch.setenv("BROODSHELF_DATABASE_URL", made.settings.database_url)
+        monkeypatch.setattr("broodshelf.cli.system_clock", lambda: made.now_ms)
+        yield made
+    logging.disable(logging.NOTSET)
