@@ -74,6 +74,7 @@ export function eventsByColony(rows) {
  */
 function planItems(plan, fresh, events, rows, nowMs) {
   const gauges = new Map(movedGauges(plan, fresh).map((gauge) => [gauge.need, gauge]));
+  const planned = new Map((plan.set.gauges ?? []).map((/** @type {Gauge} */ gauge) => [gauge.need, gauge]));
   const cleared = new Set(
     fresh
       .filter((e) => e.kind === 'check' && (e.set.leftovers_removed || e.set.outcome === 'all'))
@@ -92,7 +93,7 @@ function planItems(plan, fresh, events, rows, nowMs) {
     const due = gauge ? dueAtMs(gauge) : task.due_at_ms;
     if (due === null) continue;
     items.push({
-      key: `${plan.set.colony_id}/${task.key}`,
+      key: `${plan.set.colony_id}/${gauge && gauge !== planned.get(task.need) ? keyOfRun(gauge, fresh) : task.key}`,
       colony_id: plan.set.colony_id,
       need: task.need,
       due_at_ms: task.urgent ? due : Math.max(due, later.get(task.need) ?? 0),
@@ -110,6 +111,15 @@ function planItems(plan, fresh, events, rows, nowMs) {
   }
   return items;
 }
+
+/**
+ * The key of a task whose gauge a log has moved that the plan does not know: a new run began with that log, so what is
+ * logged next answers another task. Server: care/plan/housing.py, `gauge_task`.
+ * @param {Gauge} gauge
+ * @param {ShownRow[]} fresh
+ */
+const keyOfRun = (gauge, fresh) =>
+  `${gauge.need}:${fresh.findLast((event) => event.happened_ms === gauge.as_of_ms)?.id ?? 'start'}`;
 
 /** What a look asks for, by the beginning of its key: a log of the first kind, or a check of the need. */
 const LOOKS = /** @type {Record<string, string>} */ ({

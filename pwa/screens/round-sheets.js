@@ -8,7 +8,7 @@ import { DAY_MS } from '../care/gauges.js';
 import { endOfDayMs } from '../care/instants.js';
 import { later, logAll } from '../signals/actions.js';
 import { nowMs } from '../signals/clock.js';
-import { planOf, rowsOf } from '../signals/rows.js';
+import { itemsAhead, planOf, rowsOf } from '../signals/rows.js';
 import { session } from '../signals/session.js';
 import { runningTasting } from '../signals/tastings.js';
 import { t } from '../text/en.js';
@@ -138,9 +138,10 @@ export function LaterSheet({ item, onClose }) {
  * What this colony would get of a need, by its plan.
  * @param {any} colony
  * @param {string} need
+ * @param {import('../care/round.js').Item[]} ahead
  * @returns {Change | null}
  */
-function changeFor(colony, need) {
+function changeFor(colony, need, ahead) {
   if (need === 'water') return { kind: 'water', set: { colony_id: colony.id, action: 'refill' }, words: t.many.water };
   if (need === 'glance') return { kind: 'check', set: { colony_id: colony.id, need: 'glance' }, words: t.many.look };
   const task = (planOf(colony.id)?.set.tasks ?? []).find(
@@ -148,6 +149,8 @@ function changeFor(colony, need) {
   );
   if (!task) return null;
   const tasting = runningTasting(colony.id);
+  // as the task is called after this phone's own logs
+  const item = ahead.find((each) => each.colony_id === colony.id && each.need === need && each.gauge);
   return {
     kind: task.suggested.kind,
     words: portionInWords(task.portion),
@@ -155,7 +158,7 @@ function changeFor(colony, need) {
       ...task.suggested.set,
       ...(tasting?.set.food_codes.includes(task.portion.food_code) ? { tasting_id: tasting.id } : {}),
       colony_id: colony.id,
-      task_key: task.key,
+      task_key: item?.key.split('/').pop() ?? task.key,
       suggested: true,
     },
   };
@@ -166,8 +169,9 @@ export function ManySheet({ onClose }) {
   const [need, setNeed] = useState('sugar');
   const [left_out, setLeftOut] = useState(/** @type {string[]} */ ([]));
   const { attempt, busy, said } = useAttempt();
+  const ahead = itemsAhead();
   const able = rowsOf('colony')
-    .map((colony) => ({ colony, change: changeFor(colony, need) }))
+    .map((colony) => ({ colony, change: changeFor(colony, need, ahead) }))
     .filter((each) => each.change);
   const chosen = able.filter(({ colony }) => !left_out.includes(colony.id));
   const choose = (/** @type {string[]} */ ids) =>

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from tests.support.households import NOON_MS, colony, feeding, sign_in_as
+from tests.support.households import HAPPENED, NOON_MS, colony, feeding, sign_in_as
 
 from broodshelf.records.database import reading
 from broodshelf.records.history import read_history
@@ -99,6 +99,61 @@ def test_two_people_answering_one_task_are_both_kept_and_the_second_is_marked(ph
 
     assert "possible_repeat" not in phone.values()[first["id"]]
     assert phone.values()[second["id"]]["possible_repeat"] is True
+
+
+def test_two_tabs_of_one_phone_answering_one_task_are_both_kept_and_the_second_is_marked(phone):
+    colony_id = colony(phone)
+    phone.sync()
+    first = feeding(phone, colony_id, task_key="protein:start")
+    second = feeding(phone, colony_id, task_key="protein:start")
+    phone.sync()
+    third = feeding(phone, colony_id, task_key="protein:start")
+    phone.sync()
+
+    assert "possible_repeat" not in phone.values()[first["id"]]
+    assert phone.values()[second["id"]]["possible_repeat"] is True
+    assert phone.values()[third["id"]]["possible_repeat"] is True
+
+
+@pytest.mark.parametrize("at_once", [True, False])
+def test_a_log_that_was_taken_back_is_no_first_answer(phone, at_once):
+    colony_id = colony(phone)
+    phone.sync()
+    first = feeding(phone, colony_id, task_key="protein:start")
+    phone.write("feeding", {"gone": True}, first["id"])
+    if not at_once:
+        phone.sync()
+    second = feeding(phone, colony_id, task_key="protein:start")
+    phone.sync()
+
+    assert "possible_repeat" not in phone.values()[second["id"]]
+
+
+def test_a_log_that_is_changed_repeats_nothing(phone):
+    colony_id = colony(phone)
+    phone.sync()
+    first = feeding(phone, colony_id, task_key="protein:start")
+    phone.write("feeding", {"amount": 2, "task_key": "protein:start"}, first["id"])
+    phone.sync()
+    phone.write("feeding", {"amount": 3, "task_key": "protein:start"}, first["id"])
+    phone.sync()
+
+    assert "possible_repeat" not in phone.values()[first["id"]]
+
+
+def test_a_reading_and_the_filling_after_it_are_two_things(phone, other):
+    colony_id = colony(phone)
+    phone.sync()
+    other.sync()
+    at = {"colony_id": colony_id, "happened_at": HAPPENED, "task_key": "water:start"}
+    phone.write("water", {**at, "action": "read", "reading": "quarter"})
+    filled = other.write("water", {**at, "action": "refill"})
+    again = other.write("water", {**at, "action": "refill"})
+    phone.sync()
+    other.sync()
+
+    assert "possible_repeat" not in other.values()[filled["id"]]
+    assert other.values()[again["id"]]["possible_repeat"] is True
 
 
 def test_an_edit_that_meets_a_later_deletion_is_told_and_can_take_it_back(phone, other):

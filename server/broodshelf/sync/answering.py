@@ -25,7 +25,7 @@ from ..records.types import is_uuid
 from .envelope import MOST_OPERATIONS, Operation
 from .guard import Refused
 from .operations import Deferred, Outcome, apply
-from .repeats import answered_tasks
+from .repeats import Answered, answered_tasks
 
 PATIENCE_MS: Final = 30 * 86_400_000
 """How long an operation may wait for its parent: as long as phones keep what they could offer after a restore."""
@@ -66,14 +66,14 @@ def _answer_all(
     if ledger.purged_rev:
         lacking = [record_id for record_id in mentioned if ledger.get(record_id) is None]
         outcome.purged = purged_among(ledger.connection, ledger.household_id, lacking)
-    repeats = answered_tasks(ledger, operations)
+    answered = answered_tasks(ledger, operations)
     fresh: list[dict[str, Any]] = []
     waiting: list[tuple[int, Operation]] = []
     for op in operations:
         answer = before.get(op.op_id)
         if answer is None:
             decide = _verdict_alone if each_alone else _verdict
-            answer = decide(ledger, actor, op, now_ms, repeats, outcome)
+            answer = decide(ledger, actor, op, now_ms, answered, outcome)
             if answer["verdict"] == "deferred":
                 waiting.append((len(outcome.answers), op))
                 outcome.awaited.add(op.id)
@@ -120,10 +120,10 @@ def _answer_text(answer: dict[str, Any]) -> str:
 
 
 def _verdict(
-    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, repeats: dict[str, str | None], outcome: Outcome
+    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, answered: Answered, outcome: Outcome
 ) -> dict[str, Any]:
     try:
-        return apply(ledger, actor, op, now_ms, repeats, outcome)
+        return apply(ledger, actor, op, now_ms, answered, outcome)
     except Refused as refusal:
         return _rejected(op, refusal.code, **refusal.args_)
     except Deferred as wait:
@@ -131,12 +131,12 @@ def _verdict(
 
 
 def _verdict_alone(
-    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, repeats: dict[str, str | None], outcome: Outcome
+    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, answered: Answered, outcome: Outcome
 ) -> dict[str, Any]:
     """Decide and write one operation by itself; what is unforeseen refuses it and leaves nothing behind."""
     try:
         with ledger.savepoint():
-            return _verdict(ledger, actor, op, now_ms, repeats, outcome)
+            return _verdict(ledger, actor, op, now_ms, answered, outcome)
     except Exception as error:
         if not is_about_one_row(error):
             raise

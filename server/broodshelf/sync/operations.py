@@ -18,7 +18,7 @@ from ..records.store import Ledger, Record, Revision
 from . import offers
 from .envelope import Operation, Past
 from .guard import Refused, guard
-from .repeats import is_repeat
+from .repeats import Answered, is_repeat
 
 LARGEST_SET_BYTES: Final = 32_768
 """No record that passes its checks is larger; a rejected one says so if it is."""
@@ -53,11 +53,11 @@ class Deferred(Exception):  # noqa: N818
 
 
 def apply(
-    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, repeats: dict[str, str | None], outcome: Outcome
+    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, answered: Answered, outcome: Outcome
 ) -> dict[str, Any]:
     """Apply one operation to the ledger and return its answer. Raises ``Refused`` or ``Deferred``.
 
-    ``repeats``: who answered which task first; ``outcome`` gets the colonies whose plans change by it.
+    ``answered``: the logs that answered each task; ``outcome`` gets the colonies whose plans change by it.
     """
     kind = KINDS.get(op.kind)
     if kind is None:
@@ -85,7 +85,7 @@ def apply(
     if record is None:
         _require_whole(kind, op, values, outcome.awaited)
     _require_parents(ledger, kind, values, outcome.purged)
-    return _store(ledger, actor, kind, op, values, record, now_ms, repeats, outcome)
+    return _store(ledger, actor, kind, op, values, record, now_ms, answered, outcome)
 
 
 def _take_offer(
@@ -153,14 +153,14 @@ def _store(
     values: dict[str, Any],
     record: Record | None,
     now_ms: int,
-    repeats: dict[str, str | None],
+    answered: Answered,
     outcome: Outcome,
 ) -> dict[str, Any]:
     made = corrected_ms(op.made_at, op.skew_ms, now_ms)
     if record is None:
         record = Record(op.id, op.kind, 0, False, None, None, made, actor.person_id, actor.device_id, {})
         merged = Merged(made, wins=dict(values))
-        if kind.group == "event" and is_repeat(op, values, actor, repeats):
+        if kind.group == "event" and is_repeat(ledger, op, values, answered):
             merged.wins["possible_repeat"] = True
     else:
         base = op.base_rev if op.base_epoch == ledger.epoch else None
