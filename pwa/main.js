@@ -89,6 +89,7 @@ const words = loadCatalogue();
 words.catch(() => undefined); // awaited below by those who need it
 await start();
 if (session.peek()) await words;
+else void import('./signals/people.js').then((people) => people.comeBack()).catch(() => undefined);
 const place = document.getElementById('app');
 if (place) {
   followFocus(place);

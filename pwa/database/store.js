@@ -293,7 +293,7 @@ async function entriesInOrder(tx) {
   return entries.sort((a, b) => (Number(a.n) || 0) - (Number(b.n) || 0));
 }
 
-const META = ['me', 'last_sync_ms', 'skew_ms', 'ended', 'epoch'];
+const META = ['me', 'last_sync_ms', 'skew_ms', 'ended', 'emptied', 'epoch'];
 /** Kinds that are read whole at every start: things, plans, and the faults that a round may still show. */
 const ALWAYS = ['household', 'person', 'place', 'vessel', 'colony', 'lot', 'rule', 'tasting', 'pass', 'plan', 'fault'];
 

@@ -2,9 +2,9 @@
 import { html, Icon } from '../components/html.js';
 import { Toast } from '../components/states.js';
 import { route } from '../signals/route.js';
-import { unsent } from '../signals/rows.js';
+import { reload, unsent } from '../signals/rows.js';
 import { saving } from '../signals/saving.js';
-import { session } from '../signals/session.js';
+import { openStore, session } from '../signals/session.js';
 import { t } from '../text/en.js';
 import { lazy } from '../components/lazy.js';
 import { RoundScreen } from './round.js';
@@ -148,7 +148,7 @@ function Top() {
 }
 
 function Banners() {
-  const { problem, update_ready, clock_off_min, told } = saving.value;
+  const { problem, update_ready, clock_off_min, told, emptied } = saving.value;
   const ended = session.value?.ended;
   return html`
     ${
@@ -165,6 +165,15 @@ function Banners() {
       !ended &&
       html`
         <div class="banner" role="alert"><span>${t.saving.problem[problem.code] ?? problem.detail}</span></div>
+      `
+    }
+    ${
+      emptied &&
+      html`
+        <div class="banner" role="alert">
+          <span>${t.banner.emptied}</span>
+          <button type="button" class="button" onClick=${understood}>${t.banner.understood}</button>
+        </div>
       `
     }
     ${
@@ -189,6 +198,11 @@ function Banners() {
       `
     }
   `;
+}
+
+async function understood() {
+  await openStore().setMeta({ emptied: false });
+  await reload();
 }
 
 /**

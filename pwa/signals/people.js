@@ -17,11 +17,21 @@ function deviceName() {
 
 const newDevice = () => ({ id: uuid7(), name: deviceName() });
 
-/** @param {any} me */
-async function become(me) {
+/** @param {any} me @param {{emptied?: boolean}} [facts] */
+async function become(me, facts = {}) {
   await setCurrentDevice(me.device_id);
   localStorage.setItem('device', me.device_id); // only a hint for the next start (main.js)
-  await enter(me);
+  await enter(me, facts);
+}
+
+/**
+ * Come back in where the browser has emptied its storage and kept the session. What had not been sent went with the
+ * storage, which is told until somebody has read it. Whoever is nobody, or without a connection, stays outside.
+ */
+export async function comeBack() {
+  const { me } = await get('/api/whoami').catch(() => ({ me: null }));
+  if (!me || session.peek() !== null) return;
+  await become(me, { emptied: true });
 }
 
 /**

@@ -157,7 +157,11 @@ function show({ entries, conflicts: met, meta }) {
     tick();
     if (meta.epoch) patchSaving({ joining: null });
     else patchSaving({ joining: saving.peek().joining ?? 0 });
-    patchSaving({ last_sync_ms: meta.last_sync_ms ?? 0, clock_off_min: Math.round(-(meta.skew_ms ?? 0) / 60_000) });
+    patchSaving({
+      last_sync_ms: meta.last_sync_ms ?? 0,
+      clock_off_min: Math.round(-(meta.skew_ms ?? 0) / 60_000),
+      emptied: Boolean(meta.emptied),
+    });
   });
 }
 

@@ -8,6 +8,8 @@ export const saving = signal({
   problem: /** @type {null | {code: string, detail: string}} */ (null),
   clock_off_min: 0,
   update_ready: false,
+  /** The browser had emptied this phone's storage, and nobody has read that yet. */
+  emptied: false,
   /** What a keeper should know of the server, as it says. */
   told: /** @type {null | {code: string, backup_ms?: number}} */ (null),
   /** Before this phone has the whole shelf for the first time: how much of it has come. */

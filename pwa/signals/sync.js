@@ -39,9 +39,13 @@ export async function start() {
   void syncNow();
 }
 
-/** Sign this browser in as a device. @param {any} me the server's answer */
-export async function enter(me) {
-  await holdStore(me.device_id).setMeta({ me, ended: null });
+/**
+ * Sign this browser in as a device.
+ * @param {any} me the server's answer
+ * @param {{emptied?: boolean}} facts `emptied`: its storage was, so logs may be lost
+ */
+export async function enter(me, { emptied = false }) {
+  await holdStore(me.device_id).setMeta({ me, ended: null, emptied });
   await reload();
   await syncNow();
 }

@@ -53,6 +53,10 @@ export const t = {
     unsent: 'Unsent logs',
     update: 'A new version is ready.',
     use_it: 'Use it now',
+    emptied:
+      'The browser had emptied its storage on this phone, so the shelf was fetched from the server again. What was ' +
+      'logged here and not sent before is lost: please look through the diary, and log again what is missing.',
+    understood: 'I have read it',
     signed_out: 'This phone is signed out. What it has not sent stays here.',
     clock: (/** @type {number} */ min) =>
       `This phone's clock is ${span(Math.abs(min))} ${min > 0 ? 'ahead' : 'behind'}. What is due, and when you log ` +

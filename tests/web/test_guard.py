@@ -16,6 +16,7 @@ OPEN = {
     "/healthz",
     "/feed/<token>.ics",
     "/metrics",
+    "/api/whoami",
 }
 FOR_ALL = {
     "/api/push/ack", "/api/claim", "/api/claim/look", "/api/pairings", "/api/pairings/collect",
@@ -191,3 +192,13 @@ def test_log_lines_carry_no_secrets(app, browser, keeper, caplog):
     assert asked["code"] not in lines
     assert asked["collect_secret"] not in lines
     assert keeper.client.get_cookie("broodshelf_session").value not in lines
+
+
+def test_who_one_is_can_be_asked_by_everybody_and_tells_only_of_oneself(browser, keeper):
+    stranger = browser()
+    ended = browser().claim("Ada")
+    ended.post("/api/logout")
+
+    assert call(stranger, "GET", "/api/whoami").json == {"me": None}
+    assert call(ended, "GET", "/api/whoami").json == {"me": None}
+    assert call(keeper, "GET", "/api/whoami").json["me"]["device_id"] == keeper.me["device_id"]

@@ -69,6 +69,13 @@ def me() -> Response:
     return jsonify(describe(p.actor(after_the_pass=True)))
 
 
+@blueprint.get("/whoami")
+def whoami() -> Response:
+    """Say who this browser is, or nobody: for one that knows it no more, as its storage was emptied."""
+    actor = p.actor_or_none()
+    return jsonify(me=None if actor is None else describe(actor))
+
+
 @blueprint.post("/logout")
 def logout() -> Response:
     """End this phone's session at its own wish."""
