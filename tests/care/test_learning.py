@@ -14,7 +14,7 @@ from tests.care.appetite_simulation import APPETITES, learnt_after, share_within
 
 from broodshelf.care.colony.arrival import Settling, settlings
 from broodshelf.care.feeding.belief import DAY_SD, PRIOR_SD
-from broodshelf.care.feeding.learning import Learnt, learnt
+from broodshelf.care.feeding.learning import MOST_SHARE, Learnt, learnt
 from broodshelf.care.plan.state import Event
 from broodshelf.care.quantities import OutOfRange
 from broodshelf.care.wording import say
@@ -239,3 +239,9 @@ def test_whatever_the_checks_say_the_appetite_stays_finite_and_in_order(checks, 
 
     assert 0.1 < known.multiplier.low <= known.multiplier.best <= known.multiplier.high < 10
     assert known.checks <= 12
+
+
+def test_a_worm_before_one_tiny_ant_teaches_as_much_as_the_most_there_is():
+    log = checked("all")
+
+    assert learn(log, share=1e9) == learn(log, share=MOST_SHARE)

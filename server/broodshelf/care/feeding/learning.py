@@ -28,6 +28,8 @@ EATING_H: Final = 8.0
 """Of what a colony wants, 63 % is gone after so long."""
 USUAL_AFTER_H: Final = 24.0
 HOUR_MS: Final = 3_600_000
+MOST_SHARE: Final = 1e6
+"""A whole worm before one tiny ant is more than a million times the usual: what is beyond teaches no more than that."""
 LEVEL_ERROR: Final = 0.125
 """A feeder's level is read in quarters, so it lies up to an eighth to either side."""
 
@@ -152,7 +154,8 @@ def _seen(check: Event, feeding: Event | None, share_of: Share | None, intake: I
     below = None if level == 0 or (level is None and above) else 1 - max(0.0, (level or 0) - LEVEL_ERROR)
     share = share_of(feeding) if share_of is not None and feeding is not None else None
     if share is not None:
-        within("share offered", share, "of the usual", 0, 1e6)
+        share = min(share, MOST_SHARE)
+        within("share offered", share, "of the usual", 0, MOST_SHARE)
     hours = values.get("after_h")
     if hours is None:
         since_ms = None if feeding is None else max(0, check.happened_ms - feeding.happened_ms)
