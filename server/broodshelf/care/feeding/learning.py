@@ -12,6 +12,7 @@ of them point the same way only a bound is known. Spread of prior and of days, p
 from __future__ import annotations
 
 import math
+import sys
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import Final, Protocol
@@ -154,8 +155,7 @@ def _seen(check: Event, feeding: Event | None, share_of: Share | None, intake: I
     below = None if level == 0 or (level is None and above) else 1 - max(0.0, (level or 0) - LEVEL_ERROR)
     share = share_of(feeding) if share_of is not None and feeding is not None else None
     if share is not None:
-        share = min(share, MOST_SHARE)
-        within("share offered", share, "of the usual", 0, MOST_SHARE)
+        share = min(MOST_SHARE, within("share offered", share, "of the usual", 0, sys.float_info.max))
     hours = values.get("after_h")
     if hours is None:
         since_ms = None if feeding is None else max(0, check.happened_ms - feeding.happened_ms)
