@@ -31,10 +31,10 @@ PULL = """async () => {
   const start = performance.now();
   const said = await lab.sync();
   const took = performance.now() - start;
-  return [took, said, (await store.allRows()).length];
+  return [took, said, (await store.snapshot()).rows.length];
 }"""
 BULK_ADD = """async () => {
-  const rows = await lab.store.allRows();
+  const { rows } = await lab.store.snapshot();
   const { openDB } = await import(`/static/${lab.build}/vendor/idb.js`);
   const db = await openDB(`bare-${Math.random()}`, 1, { upgrade(made) {
     const store = made.createObjectStore('rows', { keyPath: 'id' });

@@ -27,7 +27,7 @@ CHANGE = """async ([text, set]) => {
   const build = document.body.dataset.build;
   const { openStore } = await import(`/static/${build}/signals/session.js`);
   const { keep } = await import(`/static/${build}/signals/actions.js`);
-  const row = (await openStore().allRows()).find((each) => each.set.text === text);
+  const row = (await openStore().snapshot()).rows.find((each) => each.set.text === text);
   await keep(row.kind, set, row.id);
 }"""
 LINES = """() => [...document.querySelectorAll('[aria-label=Diary] .words')].map((each) => each.textContent)
