@@ -122,12 +122,13 @@ class Walk:
             self.until("!document.querySelector('main .skeleton[aria-busy]')", f"{hash_} stays bare")
         self.fits(hash_)
 
-    def sheet(self, button: str, act: str = "") -> None:
-        """Open a sheet, look at it, and press ``act`` in it, or close it."""
+    def sheet(self, button: str, *acts: str) -> None:
+        """Open a sheet, look at it, and press ``acts`` in it one after the other, or close it."""
         self.press(button)
         self.until("document.querySelector('dialog[open] h2, dialog[open] h1')", f"no sheet for {button}")
         self.fits(button)
-        self.press(act or "Close")
+        for act in acts or ("Close",):
+            self.press(act)
         self.until("!document.querySelector('dialog[open]')", f"the sheet of {button} stays")
 
     def fits(self, where: str) -> None:
@@ -170,7 +171,7 @@ def the_colony(walk: Walk, colony: str) -> None:
     walk.sheet("Feeding", "Log the feeding")
     for kind in ("Water", "Check", "Something is wrong", "Note", "Nest move"):
         walk.sheet(kind)
-    walk.sheet("Count", "Log the count")
+    walk.sheet("Count", "Some", "Log the count")
     walk.shows("All synced")
     walk.sheet("Its history")
     walk.press("What they like")
