@@ -25,20 +25,26 @@ const KEY_STEPS = /** @type {Record<string, number>} */ ({
  */
 export function Sheet({ title, onClose, children }) {
   const ref = useRef(/** @type {any} */ (null));
+  const left = useRef(false);
   useEffect(() => {
     const dialog = ref.current;
     const before = document.activeElement;
     if (!dialog.open) dialog.showModal();
     return () => {
+      left.current = true;
       dialog.close(); // while it is open, nothing beneath it takes the focus
       if (before instanceof HTMLElement && before.isConnected) before.focus({ preventScroll: true });
     };
   }, []);
+  // a dialog tells later that it closed: by then another sheet may be open, which that must not close
+  const closed = () => {
+    if (!left.current) onClose();
+  };
   const onBackdrop = (/** @type {any} */ event) => {
     if (event.target === ref.current) ref.current.close();
   };
   return html`
-    <dialog class="sheet" ref=${ref} aria-label=${title} onClose=${onClose} onCancel=${onClose} onClick=${onBackdrop}>
+    <dialog class="sheet" ref=${ref} aria-label=${title} onClose=${closed} onCancel=${closed} onClick=${onBackdrop}>
       <div class="sheet-head">
         <h2 class="grow">${title}</h2>
         <button type="button" class="button quiet" onClick=${() => ref.current.close()}>
