@@ -1,4 +1,4 @@
-"""A keeper who does for a year just what the plan says, checked day by day against the trade's bands.
+"""A keeper who does for two months just what the plan says, checked day by day against the trade's bands.
 
 The bands, and that a plan stays within half to twice of them: common practice, no source. They are written down here
 once more, apart from the code, and the days between feedings are counted from the log that comes of it.
@@ -17,7 +17,7 @@ from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.state import ColonyState, Event, Place, Vessel
 
 SPRING_MS = YEAR_START_MS + 121 * DAY_MS  # the first of May, when every species of the north is awake
-ROUNDS = 60
+DAYS = 60
 BY_SIZE = ((20, (3, 7), (3, 5)), (100, (3, 5), (2, 4)), (1_000, (2, 4), (2, 3)), (10**9, (2, 3), (1, 2)))
 WORKERS = (8, 20, 21, 60, 100, 101, 300, 301, 2_000)
 KEPT = (
@@ -47,12 +47,12 @@ def bands(code: str, workers: int, larvae: bool) -> dict[str, tuple[float, float
     return {need: (low * slow, high * slow) for need, (low, high) in found.items()}
 
 
-def year_by_the_plan(code: str, workers: int, larvae: str) -> tuple[Event, ...]:
+def two_months_by_the_plan(code: str, workers: int, larvae: str) -> tuple[Event, ...]:
     """Do what is due twice a day, tell after a day that all was taken, and count again every two weeks."""
     log: tuple[Event, ...] = ()
     vessel = Vessel("tube_16x150" if workers <= 100 else "nest_medium")
     at_ms = SPRING_MS
-    for half_days in range(ROUNDS * 2):
+    for half_days in range(DAYS * 2):
         at_ms = SPRING_MS + half_days * DAY_MS // 2
         if half_days % 28 == 0:
             log = (*log, event("count", half_days, at_ms, workers=workers, larvae=larvae, queens=1))
@@ -81,23 +81,23 @@ def year_by_the_plan(code: str, workers: int, larvae: str) -> tuple[Event, ...]:
 @pytest.mark.parametrize("workers", WORKERS)
 @pytest.mark.parametrize("code", KEPT)
 def test_the_days_between_feedings_stay_within_half_to_twice_the_band(code, workers, larvae):
-    log = year_by_the_plan(code, workers, larvae)
+    log = two_months_by_the_plan(code, workers, larvae)
 
     for need, (low, high) in bands(code, workers, larvae != "none").items():
         fed_ms = [fed.happened_ms for fed in log if fed.kind == "feeding" and fed.values["need"] == need]
         gaps = [(later - earlier) / DAY_MS for earlier, later in itertools.pairwise(fed_ms)]
-        assert len(fed_ms) >= ROUNDS / (2 * high), (need, len(fed_ms))
+        assert len(fed_ms) >= DAYS / (2 * high), (need, len(fed_ms))
         # the keeper comes every half day, so a gap may be up to half a day longer than what is due
         assert all(low / 2 <= gap <= 2 * high + 0.5 for gap in gaps), (need, (low, high), gaps)
 
 
 @pytest.mark.parametrize("workers", [20, 100, 300, 1_000])
 def test_one_worker_more_does_not_change_the_rhythm_by_days(workers):
-    fewer, more = (year_by_the_plan("lasius_niger", n, "some") for n in (workers, workers + 1))
+    fewer, more = (two_months_by_the_plan("lasius_niger", n, "some") for n in (workers, workers + 1))
 
     for need in ("sugar", "protein"):
         counted = [
             sum(1 for e in log if e.kind == "feeding" and e.values["need"] == need) for log in (fewer, more)
         ]
-        usual_days = [ROUNDS / number for number in counted]
+        usual_days = [DAYS / number for number in counted]
         assert abs(usual_days[0] - usual_days[1]) <= 1.0, (need, usual_days)
