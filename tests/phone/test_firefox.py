@@ -59,6 +59,19 @@ def test_a_test_nudge_reaches_firefox_and_its_worker_says_so(service, nudging):
         assert sent["authorization"].startswith("vapid ")
 
 
+def test_a_firefox_that_is_offline_fetches_nothing_also_over_a_connection_that_it_had_kept(nudging):
+    with Firefox({}) as browser:
+        browser.goto(f"{nudging.url}/")
+        fetched = "fetch('/healthz', {cache: 'no-store'}).then((answer) => answer.text(), () => null)"
+        assert browser.js(fetched)
+        browser.offline(True)
+        while_offline = browser.js(fetched)
+        browser.offline(False)
+
+        assert while_offline is None
+        assert browser.js(fetched)
+
+
 def keep_household(browser: Firefox, values: dict[str, object]) -> None:
     browser.js(
         "import(`/static/${document.body.dataset.build}/signals/actions.js`).then(async (actions) => {"

@@ -163,5 +163,10 @@ class Firefox:
         return str(next(c["context"] for c in tree if part in c["url"]))
 
     def offline(self, value: bool) -> None:
-        """Cut page, worker and push service off, or let them back."""
-        self.js(f"void (Services.io.offline = {json.dumps(value)}) ?? true", self.chrome("browser.xhtml"))
+        """Cut page, worker and push service off, or let them back.
+
+        Being offline only keeps Firefox from new connections; those that it has kept would go on fetching.
+        """
+        cut = "Services.obs.notifyObservers(null, 'net:prune-all-connections')" if value else "true"
+        script = f"(Services.io.offline = {json.dumps(value)}, {cut}, true)"
+        assert self.js(script, self.chrome("browser.xhtml"))
