@@ -1,3 +1,3 @@
 """Broodshelf: care for a shelf of ant colonies, offline at the shelf, with a small server of your own."""
 
-__version__ = "0.1.0"
+__version__ = "0.2.0"

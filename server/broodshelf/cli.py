@@ -40,9 +40,8 @@ from .supervision import READY, tell_manager
 from .web.listening import listen
 
 
-def main(arguments: list[str] | None = None) -> int:
-    """Run a command; return the exit status."""
-    os.umask(0o077)  # whatever this program writes is its owner's only, also where no unit says so
+def command_line() -> argparse.ArgumentParser:
+    """Every command with its options."""
     parser = argparse.ArgumentParser(prog="broodshelf", description="Care for a shelf of ant colonies.")
     parser.add_argument("--version", action="version", version=__version__)
     commands = parser.add_subparsers(dest="command", required=True)
@@ -65,7 +64,13 @@ def main(arguments: list[str] | None = None) -> int:
     commands.add_parser("migrate", help="bring the database to the present schema")
     calculators = commands.add_parser("reckon", help="sugar water, cooling, prey: calculators by themselves")
     reckoning.add_parsers(calculators.add_subparsers(dest="calculator", required=True))
-    chosen = parser.parse_args(arguments)
+    return parser
+
+
+def main(arguments: list[str] | None = None) -> int:
+    """Run a command; return the exit status."""
+    os.umask(0o077)  # whatever this program writes is its owner's only, also where no unit says so
+    chosen = command_line().parse_args(arguments)
     if chosen.command == "reckon":
         return reckoning.reckon(CALCULATORS[chosen.calculator.replace("-", "_")], vars(chosen))
     try:

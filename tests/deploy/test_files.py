@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import re
+import tomllib
 from pathlib import Path
 
 import pytest
 
+from broodshelf import __version__
 from broodshelf.settings import KNOWN
 
 ROOT = Path(__file__).parents[2]
@@ -22,6 +24,12 @@ def test_every_setting_in_a_deploy_file_exists(name):
 def test_every_setting_is_in_the_guide_to_self_hosting():
     told = set(re.findall(r"`BROODSHELF_([A-Z_]+)`", (ROOT / "docs/self-hosting.md").read_text()))
     assert told == KNOWN
+
+
+def test_the_version_is_one_and_has_its_page():
+    told = tomllib.loads((ROOT / "pyproject.toml").read_text())["project"]["version"]
+    assert told == __version__
+    assert (ROOT / "docs/changes" / f"{told}.md").read_text().startswith(f"# {told}: ")
 
 
 def test_the_image_is_given_what_it_copies():
