@@ -1,4 +1,4 @@
-// The gauge's arithmetic, the same as server/broodshelf/care/gauges.py; fixtures/conformance holds both to it.
+// The gauge's arithmetic, the same as server/broodshelf/model/gauges.py; fixtures/conformance holds both to it.
 
 /**
  * @typedef {{need: string, unit: string, level: number, capacity: number, rate_per_day: number, rate_low: number,

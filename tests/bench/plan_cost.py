@@ -6,7 +6,7 @@ import statistics
 import time
 
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.plan.state import ColonyState, Event, Place, Vessel
+from broodshelf.model.facts import ColonyState, Event, Place, Vessel
 
 DAY_MS = 86_400_000
 NOW_MS = 1_777_636_800_000

@@ -11,10 +11,10 @@ from typing import Any
 
 from tests.care.any_colony import YEAR_START_MS, day_of, event
 
-from broodshelf.care.gauges import DAY_MS
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.plan.state import ColonyState, Event, Lot, Place, Vessel
 from broodshelf.care.wording import say, say_portion
+from broodshelf.model.facts import ColonyState, Event, Lot, Place, Vessel
+from broodshelf.model.gauges import DAY_MS
 
 MAY, AUGUST, DECEMBER = (YEAR_START_MS + days * DAY_MS for days in (130, 235, 345))
 TUBE, NEST, BIG = (

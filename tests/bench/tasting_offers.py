@@ -13,8 +13,9 @@ import statistics
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
-from broodshelf.care.feeding.tasting import Tally, chance_of_being_best
+from broodshelf.care.feeding.tasting import chance_of_being_best
 from broodshelf.care.feeding.trial import Candidate, Offer, Trial, acceptances, suggest
+from broodshelf.model.facts import Tally
 
 TRUE_ACCEPTANCE = {"egg": 0.9, "cricket": 0.6, "waxworm": 0.45, "mealworm": 0.3, "silkworm": 0.2}
 SURE = 0.9

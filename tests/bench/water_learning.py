@@ -21,8 +21,8 @@ from tests.support.tubes import (
     rates_found,
 )
 
-from broodshelf.care.plan.state import Event
 from broodshelf.care.water import reservoir
+from broodshelf.model.facts import Event
 
 WAYS = {
     "mm every 4 days": Keeper(4),

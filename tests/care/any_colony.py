@@ -13,8 +13,8 @@ from typing import Any
 from hypothesis import strategies as st
 
 from broodshelf.care.catalogue import foods, species, vessels
-from broodshelf.care.gauges import DAY_MS
-from broodshelf.care.plan.state import ColonyState, Event, Lot, Place, Rule, Vessel
+from broodshelf.model.facts import ColonyState, Event, Lot, Place, Rule, Vessel
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.records.kinds import FAULTS, FOUNDING_MODES, GUILDS, OUTCOMES, WATER_READINGS
 from broodshelf.records.schemas import check_fields
 

@@ -15,7 +15,7 @@ import random
 import sys
 
 from broodshelf.care.feeding.learning import Learnt, learnt
-from broodshelf.care.plan.state import Event
+from broodshelf.model.facts import Event
 
 HOUR_MS = 3_600_000
 START_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z

@@ -12,8 +12,8 @@ from broodshelf.care.colony.body import worker_fresh_mg
 from broodshelf.care.colony.census import census_of
 from broodshelf.care.feeding.appetite import protein_mg_per_day, sugar_mg_per_day
 from broodshelf.care.feeding.stores import crop_days, store_mg
-from broodshelf.care.plan.state import Event
-from broodshelf.care.quantities import Estimate
+from broodshelf.model.facts import Event
+from broodshelf.model.quantities import Estimate
 
 COLONIES = (
     ("garden ants, 3 to 5 mm", (3, 5), 8, True, "few"),

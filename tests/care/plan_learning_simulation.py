@@ -20,11 +20,11 @@ from dataclasses import dataclass, field
 
 from broodshelf.care.feeding.content import content_mg
 from broodshelf.care.feeding.stores import store_mg
-from broodshelf.care.gauges import DAY_MS, READINGS
 from broodshelf.care.plan.known import know
 from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.ration import ration_of
-from broodshelf.care.plan.state import ColonyState, Event, Place, Vessel
+from broodshelf.model.facts import ColonyState, Event, Place, Vessel
+from broodshelf.model.gauges import DAY_MS, READINGS
 
 HOUR_MS = 3_600_000
 START_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z

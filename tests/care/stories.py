@@ -5,7 +5,7 @@ from __future__ import annotations
 import datetime as dt
 
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.plan.state import ColonyState, Event, Place, Vessel
+from broodshelf.model.facts import ColonyState, Event, Place, Vessel
 
 DAY_MS = 86_400_000
 FOODS = {"sugar", "protein", "seeds", "leaves"}

@@ -14,7 +14,7 @@ from broodshelf.care.colony.body import dry_mg, worker_fresh_mg
 from broodshelf.care.colony.census import Brood
 from broodshelf.care.feeding import appetite
 from broodshelf.care.feeding.appetite import protein_mg_per_day, resting_rate_uw, sugar_mg_per_day
-from broodshelf.care.quantities import Estimate, OutOfRange
+from broodshelf.model.quantities import Estimate, OutOfRange
 
 exactly = Estimate.exactly
 NO_BROOD = Brood("none", "none", "none", exactly(0), exactly(0), exactly(0))

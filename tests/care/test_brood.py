@@ -20,8 +20,8 @@ from broodshelf.care.colony.brood import (
 from broodshelf.care.colony.brood_groups import GROUPS, STAGES, brood_group
 from broodshelf.care.colony.climate import climate_of
 from broodshelf.care.colony.history import Count
-from broodshelf.care.plan.state import Place
-from broodshelf.care.quantities import OutOfRange
+from broodshelf.model.facts import Place
+from broodshelf.model.quantities import OutOfRange
 
 DAY_MS = 86_400_000
 NOW_MS = 1_779_278_400_000

@@ -6,8 +6,8 @@ import pytest
 
 from broodshelf.care.calculators import CALCULATORS, calculator
 from broodshelf.care.catalogue import words
-from broodshelf.care.quantities import OutOfRange
 from broodshelf.cli import main
+from broodshelf.model.quantities import OutOfRange
 
 
 @pytest.mark.parametrize("code", CALCULATORS)

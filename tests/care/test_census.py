@@ -9,8 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from broodshelf.care.colony.census import census_of
-from broodshelf.care.plan.state import Event
-from broodshelf.care.quantities import Estimate, OutOfRange
+from broodshelf.model.facts import Event
+from broodshelf.model.quantities import Estimate, OutOfRange
 
 DAY_MS = 86_400_000
 

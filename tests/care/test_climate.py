@@ -7,8 +7,8 @@ import math
 import pytest
 
 from broodshelf.care.colony.climate import climate_of
-from broodshelf.care.plan.state import Event, Place
-from broodshelf.care.quantities import Estimate, OutOfRange
+from broodshelf.model.facts import Event, Place
+from broodshelf.model.quantities import Estimate, OutOfRange
 
 HOUR_MS = 3_600_000
 NOW_MS = 1_779_278_400_000  # 2026-05-20T12:00:00Z

@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from broodshelf.care.feeding.cooling import VESSELS_PER_MIN, cooled_to_c, k_from_two_readings, minutes_until
-from broodshelf.care.quantities import Estimate, OutOfRange
+from broodshelf.model.quantities import Estimate, OutOfRange
 
 
 def celsius(fahrenheit: float) -> float:

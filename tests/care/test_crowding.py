@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 from broodshelf.care.catalogue import words
 from broodshelf.care.colony.crowding import mould_grade, move_advice, room_for, room_gauge
 from broodshelf.care.colony.growth import Growth
-from broodshelf.care.gauges import due_at_ms, level_at
-from broodshelf.care.quantities import Estimate, OutOfRange
+from broodshelf.model.gauges import due_at_ms, level_at
+from broodshelf.model.quantities import Estimate, OutOfRange
 
 DAY_MS = 86_400_000
 NOW_MS = 1_779_278_400_000

@@ -8,7 +8,6 @@ import iapws
 import psychrolib
 import pytest
 
-from broodshelf.care.quantities import OutOfRange
 from broodshelf.care.water.evaporation import (
     drying,
     evaporation_mg_mm2_day,
@@ -18,6 +17,7 @@ from broodshelf.care.water.evaporation import (
     tube_water_days,
 )
 from broodshelf.care.water.vapour import deficit_pa, diffusivity_m2_s, saturation_pressure_pa
+from broodshelf.model.quantities import OutOfRange
 
 psychrolib.SetUnitSystem(psychrolib.SI)
 MMHG_PA = 101_325 / 760

@@ -21,7 +21,7 @@ from broodshelf.care.colony.growth import (
 )  # fmt: skip
 from broodshelf.care.colony.history import Count
 from broodshelf.care.colony.least_squares import fit_line, student_t_80
-from broodshelf.care.quantities import Estimate, OutOfRange
+from broodshelf.model.quantities import Estimate, OutOfRange
 
 DAY_MS = 86_400_000
 START_MS = 1_777_636_800_000  # 2026-05-01

@@ -5,12 +5,12 @@ from __future__ import annotations
 import pytest
 
 from broodshelf.care.catalogue import words
-from broodshelf.care.gauges import Gauge
 from broodshelf.care.plan.holiday import plan_holiday, travel_rules
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.plan.state import ColonyState, Event, Vessel
-from broodshelf.care.plan.tasks import reason
-from broodshelf.care.quantities import OutOfRange
+from broodshelf.model.facts import ColonyState, Event, Vessel
+from broodshelf.model.gauges import Gauge
+from broodshelf.model.quantities import OutOfRange
+from broodshelf.model.tasks import reason
 
 DAY_MS = 86_400_000
 NOW_MS = 1_779_278_400_000

@@ -7,13 +7,13 @@ import math
 import pytest
 
 from broodshelf.care.catalogue import words
-from broodshelf.care.quantities import Estimate, OutOfRange
 from broodshelf.care.water.hydration import (
     DRINKER_WORKERS,
     hydration_days,
     hydration_ml,
     hydration_reasons,
 )
+from broodshelf.model.quantities import Estimate, OutOfRange
 
 
 def test_a_nest_in_a_usual_room_is_watered_every_3_to_10_days():

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from broodshelf.care.catalogue import words
 from broodshelf.care.plan.larder import Stock, Use, forecast, spoils_first
-from broodshelf.care.quantities import Estimate, OutOfRange
+from broodshelf.model.quantities import Estimate, OutOfRange
 
 TODAY = "2026-05-01"
 

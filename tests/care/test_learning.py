@@ -15,9 +15,9 @@ from tests.care.appetite_simulation import APPETITES, learnt_after, share_within
 from broodshelf.care.colony.arrival import Settling, settlings
 from broodshelf.care.feeding.belief import DAY_SD, PRIOR_SD
 from broodshelf.care.feeding.learning import MOST_SHARE, Learnt, learnt
-from broodshelf.care.plan.state import Event
-from broodshelf.care.quantities import OutOfRange
 from broodshelf.care.wording import say
+from broodshelf.model.facts import Event
+from broodshelf.model.quantities import OutOfRange
 
 DAY_MS = 86_400_000
 

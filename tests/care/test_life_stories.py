@@ -6,8 +6,8 @@ import pytest
 from tests.care.stories import FOODS, Story, every, needs, notices, reasons, task_keys
 
 from broodshelf.care.catalogue import species
-from broodshelf.care.plan.state import Place, Rule, Vessel
 from broodshelf.care.wording import say
+from broodshelf.model.facts import Place, Rule, Vessel
 
 # the first food, and what could not be done before
 

@@ -11,9 +11,9 @@ from tests.care.stories import FOODS, Story, needs, notices
 
 from broodshelf.care.catalogue import Species
 from broodshelf.care.colony.body import FRESH_MG, LENGTH_MM, WORKER_MM, worker_fresh_mg
-from broodshelf.care.plan.state import Place
-from broodshelf.care.quantities import OutOfRange
 from broodshelf.care.wording import say
+from broodshelf.model.facts import Place
+from broodshelf.model.quantities import OutOfRange
 from broodshelf.records.kinds import FOUNDING_MODES, GUILDS, STAGES
 from broodshelf.records.schemas import check_fields
 

@@ -13,10 +13,10 @@ from hypothesis import strategies as st
 
 from broodshelf.care.catalogue import foods, origins, species, vessels, words
 from broodshelf.care.feeding.content import content_mg
-from broodshelf.care.gauges import Gauge
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.plan.state import ColonyState, Event, Lot, Place, Rule, Vessel
-from broodshelf.care.quantities import OutOfRange
+from broodshelf.model.facts import ColonyState, Event, Lot, Place, Rule, Vessel
+from broodshelf.model.gauges import Gauge
+from broodshelf.model.quantities import OutOfRange
 from broodshelf.records.kinds import FAULTS, NEEDS, ORIGINS
 from broodshelf.records.schemas import check_fields
 

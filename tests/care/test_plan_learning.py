@@ -8,9 +8,9 @@ import pytest
 from tests.care.plan_learning_simulation import APPETITES, SIZES, Colony, told, verdict
 
 from broodshelf.care.catalogue import words
-from broodshelf.care.gauges import DAY_MS
-from broodshelf.care.plan.state import Event
 from broodshelf.care.wording import say
+from broodshelf.model.facts import Event
+from broodshelf.model.gauges import DAY_MS
 
 RUNS = 40
 

@@ -13,12 +13,12 @@ from broodshelf.care.catalogue import species, words
 from broodshelf.care.feeding.appetite import protein_mg_per_day
 from broodshelf.care.feeding.content import content_mg
 from broodshelf.care.feeding.ramp import Served, ramp
-from broodshelf.care.gauges import DAY_MS
 from broodshelf.care.plan.known import know
 from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.ration import ration_of
-from broodshelf.care.plan.state import ColonyState, Event, Lot, Place, Rule, Vessel
 from broodshelf.care.wording import say, say_portion
+from broodshelf.model.facts import ColonyState, Event, Lot, Place, Rule, Vessel
+from broodshelf.model.gauges import DAY_MS
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
 HOUR_MS = 3_600_000

@@ -16,8 +16,8 @@ from broodshelf.care.feeding.prey import (
     seed_form,
 )
 from broodshelf.care.feeding.servings import protein_mg_of
-from broodshelf.care.quantities import Estimate, OutOfRange
 from broodshelf.care.wording import say_portion
+from broodshelf.model.quantities import Estimate, OutOfRange
 from broodshelf.records.schemas import check_fields
 
 PREY_FOODS = sorted(code for code, food in foods().items() if food.need == "protein")

@@ -13,11 +13,11 @@ from hypothesis import strategies as st
 from tests.support.tubes import FULL_MM, ROOM, TUBE, Keeper, false_alarms, leaks_found, rates_found
 
 from broodshelf.care.catalogue import vessels, words
-from broodshelf.care.gauges import DAY_MS, apply_event, due_at_ms
-from broodshelf.care.plan.state import Event, Place, Vessel
 from broodshelf.care.water.look_today import look_today_task
 from broodshelf.care.water.loss_rate import GRID, LOG_PRIOR, RATIOS
 from broodshelf.care.water.reservoir import gauge_of, is_urgent, reservoir
+from broodshelf.model.facts import Event, Place, Vessel
+from broodshelf.model.gauges import DAY_MS, apply_event, due_at_ms
 
 START_MS = 1_777_636_800_000
 REFILL = {"action": "refill"}

@@ -14,8 +14,8 @@ from broodshelf.care.colony.day_length import day_length_hours, shortest_day_nea
 from broodshelf.care.colony.history import History
 from broodshelf.care.colony.stages import switches
 from broodshelf.care.colony.winter_rest import rest_tasks, rest_window
-from broodshelf.care.plan.state import ColonyState, Place
-from broodshelf.care.quantities import OutOfRange
+from broodshelf.model.facts import ColonyState, Place
+from broodshelf.model.quantities import OutOfRange
 
 DAY_MS = 86_400_000
 NOW_MS = 1_779_278_400_000

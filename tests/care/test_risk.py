@@ -9,10 +9,10 @@ import pytest
 
 from broodshelf.care.catalogue import foods, origins, words
 from broodshelf.care.feeding.food_origin import origin_verdict
-from broodshelf.care.gauges import DAY_MS
 from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.risk import WATCH_DAYS, risky_lots
-from broodshelf.care.plan.state import ColonyState, Event, Lot, Vessel
+from broodshelf.model.facts import ColonyState, Event, Lot, Vessel
+from broodshelf.model.gauges import DAY_MS
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
 LOT = "l"

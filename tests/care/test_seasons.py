@@ -18,7 +18,7 @@ from tests.care.stories import (
 )
 
 from broodshelf.care.catalogue import words
-from broodshelf.care.plan.state import Place, Vessel
+from broodshelf.model.facts import Place, Vessel
 
 # what is counted beats the calendar
 

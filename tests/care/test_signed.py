@@ -14,11 +14,11 @@ from hypothesis import HealthCheck, given, settings
 from tests.care.any_colony import colonies, day_of
 
 from broodshelf.care.catalogue import vessels, words
-from broodshelf.care.gauges import DAY_MS
 from broodshelf.care.plan.make import Plan, make_plan
-from broodshelf.care.plan.state import Event
-from broodshelf.care.plan.tasks import Task
 from broodshelf.care.wording import say, say_portion
+from broodshelf.model.facts import Event
+from broodshelf.model.gauges import DAY_MS
+from broodshelf.model.tasks import Task
 
 FOOD = ("sugar", "protein", "seeds", "leaves")
 ANY_COLONY = settings(max_examples=400, deadline=None, suppress_health_check=[HealthCheck.too_slow])

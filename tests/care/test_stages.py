@@ -12,8 +12,8 @@ from broodshelf.care.colony.climate import climate_of
 from broodshelf.care.colony.founding import workers_from_eggs
 from broodshelf.care.colony.history import local_day, read_history
 from broodshelf.care.colony.stages import ALL_FOOD, switches
-from broodshelf.care.plan.state import ColonyState, Event, Place
-from broodshelf.care.quantities import OutOfRange
+from broodshelf.model.facts import ColonyState, Event, Place
+from broodshelf.model.quantities import OutOfRange
 
 DAY_MS = 86_400_000
 TODAY = "2026-05-20"

@@ -5,11 +5,11 @@ from __future__ import annotations
 import pytest
 
 from broodshelf.care.catalogue import words
-from broodshelf.care.gauges import DAY_MS
 from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.stand_in import for_stand_in, is_for_stand_in
-from broodshelf.care.plan.state import ColonyState, Event, Place, Vessel
-from broodshelf.care.plan.tasks import Task, reason
+from broodshelf.model.facts import ColonyState, Event, Place, Vessel
+from broodshelf.model.gauges import DAY_MS
+from broodshelf.model.tasks import Task, reason
 from broodshelf.records.kinds import FAULTS, KINDS
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z

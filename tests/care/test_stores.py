@@ -23,9 +23,9 @@ from broodshelf.care.feeding.stores import (
     sugar_interval,
     sugar_mg,
 )
-from broodshelf.care.plan.state import Event
-from broodshelf.care.quantities import Estimate, OutOfRange
 from broodshelf.care.wording import say
+from broodshelf.model.facts import Event
+from broodshelf.model.quantities import Estimate, OutOfRange
 
 DAY_MS = 86_400_000
 exactly = Estimate.exactly

@@ -20,7 +20,7 @@ from broodshelf.care.feeding.sugar_water import (
     recipe,
     solution,
 )
-from broodshelf.care.quantities import OutOfRange
+from broodshelf.model.quantities import OutOfRange
 
 CRC_102 = (
     # % by mass, mol/kg water, mol/L, g/mL: CRC Handbook, 102nd ed., "Concentrative properties of aqueous solutions",

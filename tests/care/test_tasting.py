@@ -16,16 +16,17 @@ from broodshelf.care.catalogue import origins, words
 from broodshelf.care.feeding.tasting import (
     NOTHING_KNOWN,
     Acceptance,
-    Tally,
     Tasted,
     chance_of_being_best,
     drawn,
     likes_of,
     pooled_prior,
+    tally_of,
 )
 from broodshelf.care.feeding.trial import Candidate, Offer, Trial, acceptances, suggest
-from broodshelf.care.quantities import OutOfRange
 from broodshelf.care.wording import say
+from broodshelf.model.facts import Tally
+from broodshelf.model.quantities import OutOfRange
 
 GOOD = "bought_or_bred"
 FIVE = ("cricket", "egg", "fruit_fly", "mealworm", "waxworm")
@@ -154,7 +155,7 @@ def test_a_tally_that_cannot_be_is_refused(taken, offered):
 
 def test_some_taken_counts_half():
     # common practice, no source
-    assert Tally.of(["all", "some", "ignored"]) == Tally(1.5, 3)
+    assert tally_of(["all", "some", "ignored"]) == Tally(1.5, 3)
 
 
 def test_the_same_seed_gives_the_same_suggestion():

@@ -6,9 +6,9 @@ import pytest
 
 from broodshelf.care.catalogue import species, temperatures, words
 from broodshelf.care.colony.temperature import limits_of, temperature_tasks
-from broodshelf.care.gauges import DAY_MS
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.plan.state import ColonyState, Event, Place
+from broodshelf.model.facts import ColonyState, Event, Place
+from broodshelf.model.gauges import DAY_MS
 
 HOUR_MS = 3_600_000
 NOW_MS = 1_768_478_400_000  # 2026-01-15T12:00:00Z

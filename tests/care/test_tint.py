@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import pytest
 
-from broodshelf.care.gauges import DAY_MS
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.plan.state import ColonyState, Event, Lot, Vessel
 from broodshelf.care.wording import say
+from broodshelf.model.facts import ColonyState, Event, Lot, Vessel
+from broodshelf.model.gauges import DAY_MS
 
 NOW_MS = 1_777_636_800_000
 DYED = Lot("dyed", "sugar_water", "home_mixed", tint="blue")

@@ -12,9 +12,9 @@ import pytest
 from tests.care.any_colony import YEAR_START_MS, event
 
 from broodshelf.care.catalogue import species
-from broodshelf.care.gauges import DAY_MS
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.plan.state import ColonyState, Event, Place, Vessel
+from broodshelf.model.facts import ColonyState, Event, Place, Vessel
+from broodshelf.model.gauges import DAY_MS
 
 SPRING_MS = YEAR_START_MS + 121 * DAY_MS  # the first of May, when every species of the north is awake
 DAYS = 60

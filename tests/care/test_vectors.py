@@ -15,10 +15,10 @@ from broodshelf.care import catalogue
 from broodshelf.care.calculators import CALCULATORS
 from broodshelf.care.feeding.food_origin import origin_verdict
 from broodshelf.care.feeding.sugar_water import WATER_G_PER_ML, recipe
-from broodshelf.care.gauges import Gauge, apply_event, due_at_ms, level_at
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.plan.state import ColonyState, Event, Vessel
 from broodshelf.care.wording import fill, say_portion
+from broodshelf.model.facts import ColonyState, Event, Vessel
+from broodshelf.model.gauges import Gauge, apply_event, due_at_ms, level_at
 
 ROOT = Path(__file__).parents[2]
 NOW_MS = 1_777_636_800_000

@@ -6,8 +6,8 @@ import re
 from pathlib import Path
 
 from broodshelf.care.catalogue import vessels
-from broodshelf.care.plan.state import Place, Vessel
 from broodshelf.care.water.reservoir import reservoir
+from broodshelf.model.facts import Place, Vessel
 
 PAGE = (Path(__file__).parents[2] / "docs/care-model/water.md").read_text()
 

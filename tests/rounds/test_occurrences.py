@@ -9,8 +9,8 @@ from dataclasses import replace
 from hypothesis import given
 from hypothesis import strategies as st
 
-from broodshelf.care.plan.state import Event
-from broodshelf.care.plan.tasks import Task
+from broodshelf.model.facts import Event
+from broodshelf.model.tasks import Task
 from broodshelf.rounds.occurrences import Occurrence, after_told, arrange, settle
 from broodshelf.rounds.wall_clock import CareClock
 

@@ -8,8 +8,8 @@ from itertools import islice
 
 import pytest
 
-from broodshelf.care.plan.state import Event
-from broodshelf.care.plan.tasks import Task
+from broodshelf.model.facts import Event
+from broodshelf.model.tasks import Task
 from broodshelf.rounds.occurrences import arrange
 from broodshelf.rounds.own_rules import DAY_MS, OwnRule, last_met_ms
 from broodshelf.rounds.wall_clock import CareClock

@@ -12,10 +12,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import count, islice
 
-from broodshelf.care.gauges import DAY_MS
-from broodshelf.care.plan.state import Event, Place, Vessel
 from broodshelf.care.water.reservoir import Reservoir, reservoir
 from broodshelf.care.water.vessel_sizes import water_sizes
+from broodshelf.model.facts import Event, Place, Vessel
+from broodshelf.model.gauges import DAY_MS
 
 TUBE, ROOM = Vessel("tube_16x150"), Place()
 SIZES = water_sizes(TUBE, ROOM)

@@ -29,7 +29,7 @@ from sqlalchemy import (
     union_all,
 )
 
-from ..care.plan.state import Event
+from ..model.facts import Event
 from .kinds import FOOD_NEEDS, KINDS, NEEDS
 from .tables import records
 

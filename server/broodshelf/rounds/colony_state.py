@@ -12,9 +12,9 @@ from ..care.catalogue import foods
 from ..care.colony.census import census_of
 from ..care.colony.climate import FRESH_DAYS
 from ..care.colony.history import local_day
-from ..care.gauges import DAY_MS
 from ..care.plan.risk import WATCH_DAYS, may_be_risky, risky_lots
-from ..care.plan.state import ColonyState, Event, Lot, Place, Rule, Tasting, Vessel
+from ..model.facts import ColonyState, Event, Lot, Place, Rule, Tasting, Vessel
+from ..model.gauges import DAY_MS
 from ..records.recent import read_kind_since, read_recent
 from ..records.store import Record, read_kinds
 from ..records.types import readable_day

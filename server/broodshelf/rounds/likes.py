@@ -11,8 +11,8 @@ from sqlalchemy import Connection
 from ..care.colony.arrival import settlings_of
 from ..care.feeding.tasting import Tasted, likes_of
 from ..care.plan.known import species_of
-from ..care.plan.state import ColonyState, Event
 from ..care.plan.tastings import taken_in_tastings
+from ..model.facts import ColonyState, Event
 from ..records.recent import read_recent
 from ..records.store import Record
 

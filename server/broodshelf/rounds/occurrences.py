@@ -12,8 +12,8 @@ from dataclasses import dataclass, replace
 from itertools import islice
 from typing import Final, Literal
 
-from ..care.plan.state import Event
-from ..care.plan.tasks import Task
+from ..model.facts import Event
+from ..model.tasks import Task
 from ..records.kinds import CANNOT_WAIT, FOOD_NEEDS
 from ..records.types import happened_ms
 from .own_rules import OwnRule

@@ -13,7 +13,7 @@ from sqlalchemy import Connection
 from ..care.feeding.food_origin import origin_verdict
 from ..care.plan.holiday import ColonyHoliday, plan_holiday
 from ..care.plan.larder import Outlook, Stock, Use, forecast
-from ..care.quantities import Estimate
+from ..model.quantities import Estimate
 from ..records.recent import read_kind_since
 from ..records.store import Record, read_kind
 from ..records.types import readable_day

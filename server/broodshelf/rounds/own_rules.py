@@ -14,7 +14,7 @@ from dataclasses import dataclass, replace
 from typing import Any, Final
 
 from ..care.plan.own import last_look
-from ..care.plan.state import Event
+from ..model.facts import Event
 from ..records.kinds import FOOD_NEEDS
 from ..records.store import Record
 from ..records.types import readable_day, readable_time

@@ -11,9 +11,9 @@ from typing import Final
 from sqlalchemy import Connection, delete, insert, select, update
 
 from ..care.plan.make import Plan, make_plan
-from ..care.plan.state import ColonyState
-from ..care.plan.tasks import Task, reason
 from ..logs import say, say_failure
+from ..model.facts import ColonyState
+from ..model.tasks import Task, reason
 from ..records.database import is_about_one_row
 from ..records.ids import plan_id
 from ..records.store import Ledger

@@ -13,8 +13,8 @@ from flask import Blueprint, Response, jsonify
 from ..care.calculators import CALCULATORS, Calculator, Input
 from ..care.plan.holiday import travel_rules
 from ..care.plan.larder import spoils_first
-from ..care.quantities import OutOfRange
 from ..errors import BadRequest, NotFound
+from ..model.quantities import OutOfRange
 from ..records.database import reading
 from ..records.store import read_kind
 from ..rounds.outlook import holiday_outlook, larder_left, larder_outlook

@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any, Literal
 
-from ..quantities import Estimate, within
+from ...model.quantities import Estimate, within
 from ..wording import say
 
 Value = float | str | bool

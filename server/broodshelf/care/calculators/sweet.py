@@ -7,9 +7,9 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any, Final, Literal
 
+from ...model.quantities import Estimate
 from ..catalogue import foods
 from ..feeding import cooling, sugar_water
-from ..quantities import Estimate
 from ..wording import say
 from .model import Calculator, Input, Line
 

@@ -9,7 +9,7 @@ from functools import cache
 from importlib import resources
 from typing import Any
 
-from ..quantities import Estimate
+from ...model.quantities import Estimate
 
 
 @dataclass(frozen=True, slots=True)

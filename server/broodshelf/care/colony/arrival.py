@@ -6,9 +6,9 @@ import datetime as dt
 from collections.abc import Iterable, Sequence
 from typing import Any, Final, NamedTuple
 
-from ..gauges import DAY_MS
-from ..plan.state import ColonyState, Event
-from ..plan.tasks import reason
+from ...model.facts import ColonyState, Event
+from ...model.gauges import DAY_MS
+from ...model.tasks import reason
 from .history import local_day, midnight_ms
 
 SETTLING_DAYS: Final = (3, 7)

@@ -8,9 +8,9 @@ from __future__ import annotations
 import math
 from typing import Any, Final
 
+from ...model.quantities import Estimate, within
+from ...model.tasks import reason
 from ..catalogue import Species
-from ..plan.tasks import reason
-from ..quantities import Estimate, within
 
 LENGTH_MM: Final = (0.8, 35.0)
 """Body lengths of workers for which the formulas are used; the longest catalogued worker is 30 mm."""

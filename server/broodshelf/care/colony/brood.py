@@ -10,9 +10,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from ..gauges import DAY_MS
-from ..plan.tasks import reason
-from ..quantities import Estimate, OutOfRange, within
+from ...model.gauges import DAY_MS
+from ...model.quantities import Estimate, OutOfRange, within
+from ...model.tasks import reason
 from .brood_groups import STAGES, BroodGroup, Stage
 from .climate import Climate
 from .history import Count

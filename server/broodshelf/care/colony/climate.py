@@ -9,9 +9,9 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Final
 
-from ..gauges import DAY_MS
-from ..plan.state import Event, Place
-from ..quantities import Estimate, within
+from ...model.facts import Event, Place
+from ...model.gauges import DAY_MS
+from ...model.quantities import Estimate, within
 
 LOWEST_C, HIGHEST_C = -10.0, 45.0
 """A place cannot be set outside this range; a reading outside it is a fault of the heater or the thermometer."""

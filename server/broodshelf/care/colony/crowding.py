@@ -9,9 +9,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, Final, Literal
 
-from ..gauges import Gauge
-from ..plan.tasks import reason
-from ..quantities import Estimate, within
+from ...model.gauges import Gauge
+from ...model.quantities import Estimate, within
+from ...model.tasks import reason
 from .growth import Growth
 
 SMALL_MM: Final = 4.0

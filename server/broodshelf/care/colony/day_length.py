@@ -9,7 +9,7 @@ import datetime as dt
 import math
 from typing import Final
 
-from ..quantities import within
+from ...model.quantities import within
 
 HORIZON_DEG: Final = 0.8333
 """The sun's centre is so far under the horizon when its upper edge touches it (US government definition)."""

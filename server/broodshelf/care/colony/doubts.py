@@ -9,9 +9,9 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
 
+from ...model.gauges import DAY_MS
+from ...model.tasks import reason
 from ..catalogue import Species
-from ..gauges import DAY_MS
-from ..plan.tasks import reason
 from .history import Count
 
 DOUBT_DAYS: Final = (42, 56)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 
-from ..plan.state import ColonyState
+from ...model.facts import ColonyState
 from .founding import first_workers_ms
 from .history import local_day, midnight_ms
 from .life_stage import founding_mode

@@ -10,10 +10,10 @@ import datetime as dt
 import math
 from typing import Any, Final
 
+from ...model.facts import ColonyState
+from ...model.quantities import Estimate, within
+from ...model.tasks import reason
 from ..catalogue import Species
-from ..plan.state import ColonyState
-from ..plan.tasks import reason
-from ..quantities import Estimate, within
 from .history import History, local_day
 
 QUIET_LOOK_DAYS: Final = 7

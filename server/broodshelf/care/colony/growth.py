@@ -14,8 +14,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
 
-from ..gauges import DAY_MS
-from ..quantities import Estimate, within
+from ...model.gauges import DAY_MS
+from ...model.quantities import Estimate, within
 from .day_length import shortest_day_near
 from .history import Count
 from .least_squares import fit_line, gauss_newton, student_t_80

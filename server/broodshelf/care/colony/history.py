@@ -7,8 +7,8 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any, Final
 
-from ..gauges import DAY_MS
-from ..plan.state import Event
+from ...model.facts import Event
+from ...model.gauges import DAY_MS
 
 EPOCH_DAY: Final = dt.date(1970, 1, 1).toordinal()
 NEST_FAULTS: Final = frozenset({"leak", "flood", "mould"})

@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from ..quantities import within
+from ...model.quantities import within
 
 Model = Callable[[Sequence[float], float], tuple[float, tuple[float, ...]]]
 """From parameters and x to the value and its slopes by each parameter."""

@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from typing import Final, Literal
 
+from ...model.facts import ColonyState
 from ..catalogue import Species
-from ..plan.state import ColonyState
 
 LifeStage = Literal["unknown", "claustral", "semi_claustral", "parasitic", "alone", "empty", "workers"]
 """``unknown``: neither a stage nor workers are known. ``claustral``, ``semi_claustral``, ``parasitic``: a queen that

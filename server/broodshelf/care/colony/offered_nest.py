@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from typing import Final
 
-from ..gauges import DAY_MS
-from ..plan.tasks import Task, reason
+from ...model.gauges import DAY_MS
+from ...model.tasks import Task, reason
 from .history import History
 
 LOOK_DAYS: Final = 7

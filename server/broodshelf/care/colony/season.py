@@ -12,8 +12,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Final
 
+from ...model.facts import ColonyState
 from ..catalogue import Species
-from ..plan.state import ColonyState
 from .climate import Climate
 from .day_length import shortest_day_near
 from .history import local_day

@@ -6,9 +6,9 @@ import datetime as dt
 from collections.abc import Mapping
 from typing import Any, Final
 
+from ...model.facts import ColonyState
+from ...model.tasks import Task, reason
 from ..catalogue import Species
-from ..plan.state import ColonyState
-from ..plan.tasks import Task, reason
 from .climate import Climate
 from .history import midnight_ms
 from .season import Season, warmest_rest_c

@@ -6,8 +6,8 @@ import datetime as dt
 from dataclasses import dataclass
 from typing import Final
 
+from ...model.facts import ColonyState
 from ..catalogue import Species
-from ..plan.state import ColonyState
 from .arrival import Settling, settlings_of
 from .brood_groups import brood_group
 from .census import Brood, Census

@@ -6,9 +6,9 @@ import datetime as dt
 from collections.abc import Mapping
 from typing import Any
 
+from ...model.tasks import Task, reason
 from ..catalogue import Species
-from ..plan.bands import interval
-from ..plan.tasks import Task, reason
+from ..catalogue.bands import interval
 from .climate import Climate
 from .founding import left_in_peace
 from .history import midnight_ms

@@ -13,10 +13,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, Final
 
+from ...model.facts import ColonyState
+from ...model.gauges import DAY_MS
+from ...model.tasks import Task, reason
 from ..catalogue import Species
-from ..gauges import DAY_MS
-from ..plan.state import ColonyState
-from ..plan.tasks import Task, reason
 from .arrival import Settling, quarantine_notices, settling_notice
 from .census import Census, census_of
 from .climate import Climate, climate_of

@@ -10,10 +10,10 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any, Final
 
+from ...model.facts import Event, Place
+from ...model.gauges import DAY_MS
+from ...model.tasks import Task, reason
 from ..catalogue import Species, temperatures
-from ..gauges import DAY_MS
-from ..plan.state import Event, Place
-from ..plan.tasks import Task, reason
 from .climate import FRESH_DAYS
 
 ALARM_DAYS: Final = 1

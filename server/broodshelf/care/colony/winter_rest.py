@@ -10,9 +10,9 @@ import datetime as dt
 from dataclasses import dataclass
 from typing import Final
 
+from ...model.gauges import DAY_MS
+from ...model.tasks import Task, reason
 from ..catalogue import Rest, Species
-from ..gauges import DAY_MS
-from ..plan.tasks import Task, reason
 from .day_length import day_length_hours, shortest_day_near
 from .history import History
 

@@ -27,9 +27,9 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import Final
 
+from ...model.quantities import Estimate, within
 from ..colony.body import FRESH_MG
 from ..colony.census import MOST_WORKERS, Brood
-from ..quantities import Estimate, within
 
 TEMP_C: Final = (10.0, 40.0)
 """Temperatures for which the rates hold: *Camponotus vicinus* was measured at 10-40 C (Lighton 1988)."""

@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Final
 
-from ..gauges import DAY_MS, Reason
-from ..plan.state import Event
+from ...model.facts import Event
+from ...model.gauges import DAY_MS, Reason
 
 WATCHED_DAYS: Final = 21
 LONGEST_GAP_DAYS: Final = 7

@@ -16,7 +16,7 @@ from operator import mul
 from statistics import NormalDist
 from typing import Final
 
-from ..gauges import DAY_MS
+from ...model.gauges import DAY_MS
 
 MOST_PER_CHECK: Final = 1.5
 MOST_SURPRISE: Final = 2.0

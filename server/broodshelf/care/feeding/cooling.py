@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from typing import Final
 
-from ..quantities import Estimate, OutOfRange, within
+from ...model.quantities import Estimate, OutOfRange, within
 
 SAFE_TO_OFFER_C: Final = 30.0
 """Lukewarm at most (common practice, no source)."""

@@ -17,9 +17,9 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import Final, Protocol
 
-from ..gauges import READINGS, Reason
-from ..plan.state import Event
-from ..quantities import Estimate, within
+from ...model.facts import Event
+from ...model.gauges import READINGS, Reason
+from ...model.quantities import Estimate, within
 from .belief import Seen, believed, faded, quantile
 
 REMEMBERED_CHECKS: Final = 12

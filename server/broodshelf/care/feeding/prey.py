@@ -14,8 +14,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Final, Literal
 
+from ...model.quantities import Estimate, within
 from ..catalogue import foods
-from ..quantities import Estimate, within
 from .ramp import FIRST_SHARE
 from .servings import Part, Serving, servings_of
 

@@ -8,9 +8,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
+from ...model.facts import Event
+from ...model.gauges import DAY_MS
 from ..colony.arrival import Settling
-from ..gauges import DAY_MS
-from ..plan.state import Event
 
 BANNED_DAYS: Final = 60
 """For how long a refusal keeps a food from being suggested."""

@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any, Final
 
+from ...model.quantities import Estimate
 from ..catalogue import foods
-from ..quantities import Estimate
 
 SPREAD: Final = 0.2
 """The ranges of the trade lie about a fifth to either side of their middle: 2 to 3 days, 5 to 7 days."""

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final, Literal
 
+from ...model.quantities import Estimate
 from ..catalogue import Food, PreySize, foods
-from ..quantities import Estimate
 
 LEG_FROM_MM: Final = 6.0
 """Shorter prey has legs too small to hold in tweezers (common practice, no source)."""

@@ -12,9 +12,9 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any, Final
 
+from ...model.gauges import Reason
+from ...model.quantities import Estimate, within
 from ..colony.census import Brood
-from ..gauges import Reason
-from ..quantities import Estimate, within
 from .appetite import ACTIVITY, sugar_mg_per_worker_day
 
 CROP_UL_PER_MG: Final = Estimate(0.35, 0.5, 1.0)

@@ -11,8 +11,8 @@ from bisect import bisect_right
 from dataclasses import dataclass
 from typing import Final, Literal
 
+from ...model.quantities import Estimate, within
 from ..catalogue import Food
-from ..quantities import Estimate, within
 
 SUCROSE_G_PER_MOL: Final = 342.2965
 WATER_G_PER_ML: Final = 0.9982

@@ -15,7 +15,8 @@ from functools import lru_cache
 from itertools import accumulate
 from typing import Final
 
-from ..quantities import Estimate, within
+from ...model.facts import Tally
+from ...model.quantities import Estimate, within
 
 TAKEN_BY_OUTCOME: Final[Mapping[str, float]] = {"all": 1.0, "some": 0.5, "ignored": 0.0}
 """How far an outcome counts as accepted (common practice, no source)."""
@@ -28,22 +29,10 @@ _LIKENESS: Final = (2, 4, 8, 16, 32)
 where a beta distribution says that a food is taken always or never."""
 
 
-@dataclass(frozen=True, slots=True)
-class Tally:
-    """Offers of one food to one colony that were checked: how many, and how many of them were taken."""
-
-    taken: float = 0.0
-    offered: float = 0.0
-
-    def __post_init__(self) -> None:
-        within("offers", self.offered, "offers", 0, 1_000_000)
-        within("taken", self.taken, "offers", 0, self.offered)
-
-    @classmethod
-    def of(cls, outcomes: Iterable[str]) -> Tally:
-        """Return the tally of check outcomes: all, some, ignored."""
-        counted = [TAKEN_BY_OUTCOME[outcome] for outcome in outcomes]
-        return cls(sum(counted), len(counted))
+def tally_of(outcomes: Iterable[str]) -> Tally:
+    """Return the tally of check outcomes: all, some, ignored."""
+    counted = [TAKEN_BY_OUTCOME[outcome] for outcome in outcomes]
+    return Tally(sum(counted), len(counted))
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,8 +10,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Final
 
-from ..gauges import DAY_MS, Reason
-from ..plan.state import Event, Lot
+from ...model.facts import Event, Lot
+from ...model.gauges import DAY_MS, Reason
 
 LOOK_DAYS: Final = 4
 """The last look is after 72 hours; a day more to make it up."""

@@ -13,8 +13,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Final
 
+from ...model.facts import Tally
 from .food_origin import origin_verdict
-from .tasting import Acceptance, Tally, drawn, pooled_prior
+from .tasting import Acceptance, drawn, pooled_prior, tally_of
 
 NEW_FOOD_EVERY_DAYS: Final = 7
 _NOT_WHILE: Final[frozenset[str]] = frozenset(
@@ -63,7 +64,7 @@ def acceptances(trial: Trial) -> dict[str, Acceptance]:
     """Return how often this colony accepts each food of the trial, with what its likes say as the prior."""
     return {
         candidate.food_code: pooled_prior(trial.likes.get(candidate.food_code, ())).after(
-            Tally.of(
+            tally_of(
                 offer.outcome
                 for offer in trial.offers
                 if offer.food_code == candidate.food_code and offer.outcome is not None

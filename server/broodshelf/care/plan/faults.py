@@ -8,10 +8,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any, Final
 
+from ...model.facts import Event
+from ...model.gauges import DAY_MS
+from ...model.tasks import Task, reason
 from ..colony.crowding import MouldGrade, mould_grade
-from ..gauges import DAY_MS
-from .state import Event
-from .tasks import Task, reason
 
 ALARM_DAYS: Final = 14
 """So long a fault of which nothing more was said is an alarm; then one question whether it is over."""

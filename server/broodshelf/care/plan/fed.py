@@ -6,11 +6,11 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
 
+from ...model.facts import Event
 from ..colony.arrival import Settling
 from ..feeding.content import content_mg
 from ..feeding.ramp import REMEMBERED_FEEDINGS
 from .known import Known
-from .state import Event
 
 EATEN: Final = {"all": 1.0, "some": 0.5}
 """Of a feeding that was checked: common practice, no source. One that nobody checked counts as eaten."""

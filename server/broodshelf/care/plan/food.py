@@ -5,17 +5,17 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from ...model.gauges import DAY_MS, Gauge, due_at_ms, not_before
+from ...model.tasks import Task, reason
+from ..catalogue.bands import interval
 from ..colony.history import midnight_ms
 from ..feeding.stores import FoodInterval
 from ..feeding.trial import Suggestion
-from ..gauges import DAY_MS, Gauge, due_at_ms, not_before
-from .bands import interval
 from .fed import eaten_share
 from .known import Known
 from .own import own_rhythm
 from .portions import is_prey, portion, serves, suggested
 from .ration import Ration, lasts, ration_of
-from .tasks import Task, reason
 
 FOOD_NEEDS = ("sugar", "protein", "seeds", "leaves")
 

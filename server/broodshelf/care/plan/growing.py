@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any, Final
 
+from ...model.gauges import DAY_MS
+from ...model.quantities import Estimate
+from ...model.tasks import reason
 from ..catalogue import vessels
 from ..colony.crowding import FULL_SHARE, room_for
 from ..colony.growth import Growth, fit_growth, season_points
 from ..colony.history import midnight_ms
-from ..gauges import DAY_MS
-from ..quantities import Estimate
 from .known import Known
-from .tasks import reason
 
 AHEAD_DAYS: Final = 30
 STEPS: Final = 6

@@ -9,9 +9,9 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
 
-from ..gauges import DAY_MS, Gauge, level_at
-from ..quantities import OutOfRange
-from .tasks import reason
+from ...model.gauges import DAY_MS, Gauge, level_at
+from ...model.quantities import OutOfRange
+from ...model.tasks import reason
 
 FOODS: Final = frozenset({"sugar", "protein", "seeds", "leaves"})
 ALONE_DAYS: Final = (7.0, 10.0)

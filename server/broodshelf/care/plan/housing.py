@@ -10,11 +10,13 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any, Final
 
+from ...model.facts import Event
+from ...model.gauges import DAY_MS, Gauge, due_at_ms, level_at
+from ...model.quantities import Estimate
+from ...model.tasks import Task, reason
 from ..colony.crowding import MoveAdvice, move_advice, room_gauge
 from ..colony.growth import Growth
 from ..colony.offered_nest import offer_stands, offered_tasks
-from ..gauges import DAY_MS, Gauge, due_at_ms, level_at
-from ..quantities import Estimate
 from ..water.hydration import hydration_ml, hydration_reasons
 from ..water.look_today import look_today_task
 from ..water.reservoir import URGENT_SHARE, Reservoir, gauge_of, is_urgent, reservoir
@@ -22,8 +24,6 @@ from .faults import mould_of
 from .growing import room_of
 from .known import Known
 from .own import last_look
-from .state import Event
-from .tasks import Task, reason
 
 FIRST_LOOK_DAYS: Final = 7.0
 NEXT_LOOK_DAYS: Final = 14.0

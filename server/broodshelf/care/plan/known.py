@@ -7,6 +7,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
+from ...model.facts import ColonyState, Event
+from ...model.gauges import DAY_MS
+from ...model.quantities import Estimate
+from ...model.tasks import reason
 from ..catalogue import Species, species, vessels
 from ..colony.body import limits_said, worker_fresh_mg
 from ..colony.census import Census, census_of
@@ -15,11 +19,7 @@ from ..colony.history import History, local_day, read_history
 from ..colony.stages import Switches, switches
 from ..feeding.appetite import TEMP_C
 from ..feeding.refused import refused_foods
-from ..gauges import DAY_MS
-from ..quantities import Estimate
 from .faults import standing_faults
-from .state import ColonyState, Event
-from .tasks import reason
 
 OTHER_LENGTH_MM = 4.0
 """Taken where neither species nor length is known (common practice, no source)."""

@@ -12,7 +12,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
 
-from ..quantities import Estimate, within
+from ...model.quantities import Estimate, within
 
 HORIZON_DAYS: Final = 120
 LEAD_DAYS: Final = 4

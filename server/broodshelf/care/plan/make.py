@@ -6,6 +6,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any, Final
 
+from ...model.facts import ColonyState
+from ...model.gauges import DAY_MS, Gauge
+from ...model.tasks import Task, reason
 from ..catalogue import cautions_of, species
 from ..colony.brood import brood_notice
 from ..colony.brood_groups import brood_group
@@ -16,16 +19,14 @@ from ..colony.stages import ALL_FOOD
 from ..colony.temperature import temperature_tasks
 from ..feeding.balance import balance_warning
 from ..feeding.tint import tint_cautions, tint_notices
-from ..gauges import DAY_MS, Gauge
 from .faults import fault_tasks
 from .fed import feeding_content
 from .food import FOOD_NEEDS, food_need
 from .growing import full_notice, growth_ahead, growth_of
 from .known import Known, know
+from .leftovers import leftovers_tasks
 from .risk import risky_feedings, watch_tasks
 from .stand_in import for_stand_in
-from .state import ColonyState
-from .tasks import Task, leftovers_tasks, reason
 from .tastings import next_in_tasting, told, trial_of, why_no_offer
 from .upkeep import upkeep
 

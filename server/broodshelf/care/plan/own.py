@@ -8,9 +8,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any, NamedTuple
 
+from ...model.facts import Event
+from ...model.tasks import reason
 from .known import Known
-from .state import Event
-from .tasks import reason
 
 
 class Own(NamedTuple):

@@ -9,13 +9,13 @@ import math
 from collections.abc import Mapping
 from typing import Any, Final
 
+from ...model.facts import Lot
 from ..catalogue import foods
 from ..feeding.content import DROP_UL, content_mg
 from ..feeding.food_origin import origin_verdict
 from ..feeding.prey import has_majors, prey_portion, seed_form
 from .known import Known
 from .ration import Ration
-from .state import Lot
 
 FEEDER_FROM_WORKERS: Final = 300
 MOST_DROPS: Final = 6

@@ -13,18 +13,18 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any, Final
 
+from ...model.facts import Event
+from ...model.quantities import Estimate
+from ...model.tasks import reason
+from ..catalogue.bands import Interval, interval
 from ..colony.census import Brood
 from ..feeding.appetite import protein_mg_per_day, sugar_mg_per_day
 from ..feeding.learning import Learnt
 from ..feeding.ramp import FIRST_SHARE, Ramp, Served, ramp
 from ..feeding.removal import fresh_days
 from ..feeding.stores import FoodInterval, protein_interval, sugar_interval
-from ..quantities import Estimate
-from .bands import Interval, interval
 from .fed import Fed, content_of, last_counted_feeding, recently_fed
 from .known import Known
-from .state import Event
-from .tasks import reason
 from .taught import AT_ONCE_DAYS, taught_by_checks
 
 OPEN_DROP: Final = {"food_code": "sugar_water", "form": "drop"}

@@ -10,12 +10,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any, Final
 
+from ...model.facts import ColonyState, Event, Lot
+from ...model.gauges import DAY_MS
+from ...model.tasks import Task, reason
 from ..catalogue import origins
 from ..colony.history import local_day
 from ..feeding.food_origin import origin_verdict
-from ..gauges import DAY_MS
-from .state import ColonyState, Event, Lot
-from .tasks import Task, reason
 
 WATCH_DAYS: Final = 8
 """Half of the workers were dead within 1 to 4 days at strong doses of three poisons (Rust, Reierson & Klotz 2004, J.

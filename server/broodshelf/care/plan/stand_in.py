@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any, Final
 
-from .tasks import Task, reason
+from ...model.tasks import Task, reason
 
 OTHERS_TOO: Final = frozenset(
     {

@@ -6,15 +6,15 @@ import random
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
+from ...model.facts import Event, Tally
+from ...model.tasks import Task, reason
 from ..catalogue import foods
 from ..colony.arrival import Settling, excused_feedings
 from ..colony.history import local_day
-from ..feeding.tasting import Tally, chance_of_being_best
+from ..feeding.tasting import chance_of_being_best, tally_of
 from ..feeding.trial import Candidate, Offer, Suggestion, Trial, acceptances, suggest
 from .known import Known
 from .portions import lot_of
-from .state import Event
-from .tasks import Task, reason
 
 BOUGHT = "bought_or_bred"
 """Taken as the origin of a food that is not in the larder: the keeper would have to get it."""
@@ -94,7 +94,7 @@ def taken_in_tastings(events: Iterable[Event], excused: Sequence[Settling] = ())
     for feeding, outcome in _offers(events, excused):
         if outcome is not None:
             outcomes.setdefault(str(feeding.values.get("food_code")), []).append(outcome)
-    return {food: Tally.of(each) for food, each in outcomes.items()}
+    return {food: tally_of(each) for food, each in outcomes.items()}
 
 
 def _offers(events: Iterable[Event], excused: Sequence[Settling] = ()) -> list[tuple[Event, str | None]]:

@@ -5,15 +5,15 @@ from __future__ import annotations
 import math
 from typing import Final
 
+from ...model.facts import Event
+from ...model.gauges import DAY_MS
+from ...model.quantities import Estimate
 from ..feeding.intake import Filling, sugar_appetite
 from ..feeding.learning import Learnt, learnt, usual_intake
 from ..feeding.removal import fresh_days
 from ..feeding.stores import KEPT_IN_HAND, crop_days
-from ..gauges import DAY_MS
-from ..quantities import Estimate
 from .fed import Fed, content_of
 from .known import Known
-from .state import Event
 
 AT_ONCE_DAYS: Final = 4.0
 """No serving holds the need of more days: what is left spoils (common practice, no source)."""

@@ -6,13 +6,13 @@ import datetime as dt
 from dataclasses import replace
 from typing import Final
 
+from ...model.gauges import Gauge, not_before
+from ...model.tasks import Task, reason
 from ..colony.growth import Growth
 from ..colony.winter_rest import rest_tasks
-from ..gauges import Gauge, not_before
 from .housing import gauge_task, housing
 from .known import Known
 from .own import last_look, own_rhythm
-from .tasks import Task, reason
 
 BARRIER_DAYS: Final = 7.0
 GLANCE_DAYS: Final = 30.0

@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 from typing import Final
 
-from ..quantities import Estimate, within
+from ...model.quantities import Estimate, within
 from .vapour import (
     ATMOSPHERE_PA,
     ZERO_C_K,

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import Any, Final
 
-from ..quantities import Estimate, within
+from ...model.quantities import Estimate, within
 from .evaporation import drying
 
 ROOM_DAYS: Final = Estimate(3.0, 5.5, 10.0)

@@ -13,8 +13,8 @@ import math
 from collections.abc import Sequence
 from typing import Final, NamedTuple
 
-from ..gauges import DAY_MS
-from ..quantities import Estimate
+from ...model.gauges import DAY_MS
+from ...model.quantities import Estimate
 from .loss_rate import EYE_SHARE, Belief, after, weight_of_at_least, weight_of_at_most
 from .readings import Reading
 

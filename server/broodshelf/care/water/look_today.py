@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from ..plan.state import Event
-from ..plan.tasks import Task
+from ...model.facts import Event
+from ...model.tasks import Task
 from .reservoir import Reservoir
 
 

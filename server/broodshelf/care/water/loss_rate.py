@@ -17,8 +17,8 @@ import math
 from collections.abc import Sequence
 from typing import Final, NamedTuple
 
-from ..gauges import DAY_MS
-from ..quantities import Estimate
+from ...model.gauges import DAY_MS
+from ...model.quantities import Estimate
 from .readings import Reading
 
 PRIOR_LOG_SD: Final = 0.46

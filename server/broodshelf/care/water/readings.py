@@ -20,8 +20,8 @@ from collections.abc import Iterable, Sequence
 from operator import attrgetter
 from typing import Any, Final, Literal, NamedTuple
 
-from ..gauges import EMPTY_BELOW_MM, READINGS
-from ..plan.state import Event
+from ...model.facts import Event
+from ...model.gauges import EMPTY_BELOW_MM, READINGS
 from .vessel_sizes import WaterSizes
 
 MOST_ENTRIES: Final = 16

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any, Final, NamedTuple
 
-from ..gauges import Gauge, level_at
-from ..plan.state import Event, Place, Vessel
-from ..quantities import Estimate
+from ...model.facts import Event, Place, Vessel
+from ...model.gauges import Gauge, level_at
+from ...model.quantities import Estimate
 from .leak import LOOK_TODAY, explain, lost_per_day
 from .loss_rate import (
     EYE_SHARE,

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import Final
 
-from ..quantities import within
+from ...model.quantities import within
 
 COLDEST_C: Final = 0.0
 WARMEST_C: Final = 50.0

@@ -7,8 +7,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import Final
 
+from ...model.facts import Place, Vessel
 from ..catalogue import VesselKind, vessels
-from ..plan.state import Place, Vessel
 from .evaporation import path_through_mm, tube_loss_mm_day
 from .hydration import MOISTEST_PCT, hydration_days
 

@@ -10,7 +10,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from ..feeding.tasting import Tally
+from .quantities import within
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,6 +92,18 @@ class Tasting:
     food_codes: tuple[str, ...]
     started_on: str
     ended_on: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Tally:
+    """Offers of one food to one colony that were checked: how many, and how many of them were taken."""
+
+    taken: float = 0.0
+    offered: float = 0.0
+
+    def __post_init__(self) -> None:
+        within("offers", self.offered, "offers", 0, 1_000_000)
+        within("taken", self.taken, "offers", 0, self.offered)
 
 
 @dataclass(frozen=True, slots=True)

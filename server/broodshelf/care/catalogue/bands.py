@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from ..catalogue import Species
+from . import Species
 
 SLOW_FACTOR = 1.5
 """Large slow species eat at two thirds of the pace (common practice, no source)."""
