@@ -2,7 +2,8 @@
 // Longer than 300 lines because it is the one door to what the phone keeps, each method a transaction.
 import { uuid7 } from './ids.js';
 import { inTransaction, nameOf } from './open.js';
-import { forgetOldJournal, giveBack, JOURNAL_MS, madeMs } from './past.js';
+import { forgetOldJournal, giveBack, JOURNAL_MS } from './past.js';
+import { takeVerdicts } from './verdicts.js';
 
 /** @typedef {import('../care/overlay.js').Row} Row */
 /** @typedef {{epoch: string | null, cursor: string | null}} Held */
@@ -163,7 +164,7 @@ export class Store {
       const next = now.epoch === held.epoch && now.cursor === held.cursor;
       const swap = next && answer.reset && refill && !answer.more;
       const moves = swap || (next && !answer.reset);
-      if (next || answer.epoch === now.epoch) await this.#takeVerdicts(tx, answer);
+      if (next || answer.epoch === now.epoch) await takeVerdicts(tx, answer);
       if (moves && now.epoch && answer.epoch !== now.epoch) await giveBack(tx, now.epoch, swap ? refill : null);
       /** @type {Array<Promise<unknown>>} */
       const writes = [];
@@ -194,36 +195,6 @@ export class Store {
       await Promise.all(writes);
       return next;
     });
-  }
-
-  /** @param {import('../vendor/idb.js').Transaction} tx @param {any} answer */
-  async #takeVerdicts(tx, answer) {
-    const [outbox, journal, meta] = [tx.objectStore('outbox'), tx.objectStore('journal'), tx.objectStore('meta')];
-    let last_made_ms = (await meta.get('last_made_ms')) ?? 0;
-    for (const verdict of answer.answers) {
-      const entry = await outbox.get(verdict.op_id);
-      if (!entry || verdict.verdict === 'deferred') continue;
-      if (verdict.verdict === 'rejected') {
-        await outbox.put({ ...entry, state: 'rejected', answer: verdict });
-        continue;
-      }
-      // what is sent again after a restore is of the time for which the server took it
-      const op = verdict.made_ms === undefined ? entry.op : { ...entry.op, made_at: verdict.made_ms, skew_ms: 0 };
-      await journal.put({ op_id: verdict.op_id, op, at_ms: Date.now() });
-      if (!op.adopt) last_made_ms = Math.max(last_made_ms, verdict.made_ms ?? 0);
-      if (verdict.conflicts?.length) {
-        await tx.objectStore('conflicts').put({ op_id: verdict.op_id, op: entry.op, conflicts: verdict.conflicts });
-      }
-      await outbox.delete(verdict.op_id);
-    }
-    if (last_made_ms > answer.server_time) {
-      // a clock that ran ahead: what was taken counts as of now at the latest
-      const waits = (await outbox.getAll())
-        .filter((e) => e.state === 'waiting' && !e.op?.adopt)
-        .map((e) => madeMs(e.op));
-      last_made_ms = Math.max(answer.server_time, ...waits);
-    }
-    await meta.put(last_made_ms, 'last_made_ms');
   }
 
   /** Drop an entry that needs attention, after the person said so. @param {string} opId */

@@ -30,8 +30,8 @@ async function roundTrips(store, onStored) {
   let refill = null; // the pages of a reset: each row as it came last, null for one that is gone
   let deferred = new Set();
   const answered = new Set();
+  let queued = await store.waiting(MOST_OPERATIONS);
   for (;;) {
-    const queued = await store.waiting(MOST_OPERATIONS + deferred.size);
     const ops = portion(queued.filter((op) => !deferred.has(op.op_id)));
     const sentMs = Date.now();
     const answer = await post('/api/sync', {
@@ -70,7 +70,8 @@ async function roundTrips(store, onStored) {
         .filter((/** @type {any} */ a) => a.verdict === 'deferred')
         .map((/** @type {any} */ a) => a.op_id),
     ]);
-    const left = (await store.waiting(MOST_OPERATIONS + deferred.size)).some((op) => !deferred.has(op.op_id));
+    queued = await store.waiting(MOST_OPERATIONS + deferred.size);
+    const left = queued.some((op) => !deferred.has(op.op_id));
     if (!news || (next && !answer.more && !left)) return; // without news another round trip would bring none either
   }
 }

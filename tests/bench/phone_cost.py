@@ -121,12 +121,12 @@ def measure(events: int) -> dict[str, Any]:
             page.goto(f"{server.url}/#/round")
             expect(page.get_by_text("All synced")).to_be_visible()
             found["cold load of the round, first control, ms"] = statistics.median(
-                _fresh(context, f"{server.url}/#/round", network=True) for _ in range(RUNS)
+                fresh(context, f"{server.url}/#/round", network=True) for _ in range(RUNS)
             )
             page.evaluate(SEED, [events, colony])
             context.set_offline(True)
             found[f"offline start with {events} events, first control, ms"] = statistics.median(
-                _fresh(context, f"{server.url}/#/round", network=False) for _ in range(RUNS)
+                fresh(context, f"{server.url}/#/round", network=False) for _ in range(RUNS)
             )
             page.goto("about:blank")
             page.goto(f"{server.url}/#/round")
@@ -154,12 +154,13 @@ def _tap(page: Page, most_ms: int) -> float:
 def _first_visit(browser: Any, url: str) -> float:
     context = browser.new_context(viewport={"width": 390, "height": 844})
     try:
-        return _fresh(context, f"{url}/", network=True)
+        return fresh(context, f"{url}/", network=True)
     finally:
         context.close()
 
 
-def _fresh(context: Any, url: str, *, network: bool) -> float:
+def fresh(context: Any, url: str, *, network: bool) -> float:
+    """Open ``url`` in a fresh, slowed down page; return when its first control could be used, in ms."""
     page = context.new_page()
     try:
         slow(page, network=network)
