@@ -10,8 +10,9 @@ from broodshelf.people import tables as people_tables
 from broodshelf.records import tables as record_tables
 from broodshelf.records.database import metadata
 from broodshelf.rounds import tables as round_tables
+from broodshelf.sensing import tables as sensing_tables
 
-__all__ = ["feed_tables", "nudge_tables", "people_tables", "record_tables", "round_tables"]
+__all__ = ["feed_tables", "nudge_tables", "people_tables", "record_tables", "round_tables", "sensing_tables"]
 
 engine = context.config.attributes["engine"]
 with engine.connect().execution_options(writes=True) as connection:

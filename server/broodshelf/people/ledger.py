@@ -15,7 +15,7 @@ from ..records.tables import households, purged, records, revisions
 from .leaving import end_people
 from .passes import end_pass
 from .secrets import hash_token, new_token
-from .tables import claim_codes, devices, feed_tokens, mail_addresses, pairings, pass_secrets
+from .tables import claim_codes, devices, feed_tokens, mail_addresses, pairings, pass_secrets, sensor_tokens
 
 
 def mend_revocations(connection: Connection, revocations: Revocations) -> int:
@@ -115,6 +115,11 @@ def _feeds(connection: Connection, endings: list[Revocation]) -> int:
     return connection.execute(delete(feed_tokens).where(among)).rowcount
 
 
+def _sensors(connection: Connection, endings: list[Revocation]) -> int:
+    among = is_among(connection, sensor_tokens.c.token_hash, [e.id for e in endings])
+    return connection.execute(delete(sensor_tokens).where(among)).rowcount
+
+
 def _pairings(connection: Connection, endings: list[Revocation]) -> int:
     among = is_among(connection, pairings.c.id, [e.id for e in endings])
     return connection.execute(delete(pairings).where(among, pairings.c.collected_ms.is_(None))).rowcount
@@ -181,6 +186,7 @@ _APPLY: Final[dict[What, Callable[[Connection, list[Revocation]], int]]] = {
     "session": _sessions,
     "link": _links,
     "feed": _feeds,
+    "sensor": _sensors,
     "pairing": _pairings,
     "claim": _claims,
     "mail": _mail,

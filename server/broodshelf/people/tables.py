@@ -77,6 +77,16 @@ feed_tokens = Table(
 )
 """What opens a calendar feed: of the household (``pass_id`` null) or of a pass. At most one each."""
 
+sensor_tokens = Table(
+    "sensor_tokens",
+    metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
+    Column("sensor_id", String(36), primary_key=True),
+    Column("token_hash", String(64), nullable=False, unique=True),
+    Column("made_ms", BigInteger, nullable=False),
+)
+"""What lets a sensor send readings for its place, and nothing else."""
+
 mail_addresses = Table(
     "mail_addresses",
     metadata,

@@ -22,11 +22,23 @@ from .json_text import read_json
 from .types import LAST_MS, is_uuid
 
 What = Literal[
-    "device", "pass", "session", "link", "feed", "pairing", "claim", "mail", "person", "person_back", "record"
+    "device",
+    "pass",
+    "session",
+    "link",
+    "feed",
+    "sensor",
+    "pairing",
+    "claim",
+    "mail",
+    "person",
+    "person_back",
+    "record",
 ]
-"""A revoked phone or pass, by its id; a session that was signed out, a pass's link and a calendar's address that ended
-or were replaced, by the hash of what opened them; a pairing by its id and a claim code by its hash, once used; a person
-whose mail address was taken away; a person who was removed, or came back; a record that was purged."""
+"""A revoked phone or pass, by its id; a session that was signed out, a pass's link, a calendar's address and a
+sensor's token that ended or were replaced, by the hash of what opened them; a pairing by its id and a claim code by its
+hash, once used; a person whose mail address was taken away; a person who was removed, or came back; a record that was
+purged."""
 
 _KINDS: Final[dict[str, What]] = {name: name for name in get_args(What)}
 _ID: Final = r"[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}"

@@ -1,0 +1,150 @@
+"""Taking readings in: each once, into the raw readings and the hour of its place, in one transaction.
+
+The household's row is not locked: readings are no records, and a sensor must not wait for a phone's long sync.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any, Final
+
+from sqlalchemy import Connection, case, func, select, update
+from sqlalchemy.dialects import postgresql, sqlite
+
+from .reading import Reading, Why, read
+from .sensors import Sensor
+from .tables import place_hours, readings, sensors
+
+HOUR_MS: Final = 3_600_000
+BROKEN: Final = ("broken_temperature", "broken_humidity", "not_a_number")
+"""What says that the sensor is broken; the other refusals are about what was sent, not about who sent it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """What became of what was sent: how many readings are new, how many were known, and why others are none."""
+
+    stored: int
+    known: int
+    refused: tuple[tuple[int, Why], ...]
+
+
+def take(connection: Connection, sensor: Sensor, sent: Sequence[Mapping[str, Any]], now_ms: int) -> Taken:
+    """Store what a sensor sent (``reading.read`` has the form), in any order, any number of times.
+
+    The same instant of the same sensor counts once, the first that came. A sensor that says only nonsense is marked
+    broken from then on, and sound again with its next good reading.
+    """
+    judged = [read(one, sensor.unit, now_ms) for one in sent]
+    good = {one.at_ms: one for one in reversed(judged) if isinstance(one, Reading)}
+    refused = tuple((place, why) for place, why in enumerate(judged) if not isinstance(why, Reading))
+    new = _store(connection, sensor, good.values())
+    _add_to_hours(connection, sensor.household_id, sensor.place_id, new)
+    _mark(connection, sensor, good, [why for _, why in refused], now_ms)
+    return Taken(len(new), len(judged) - len(refused) - len(new), refused)
+
+
+def _store(connection: Connection, sensor: Sensor, good: Iterable[Reading]) -> list[Reading]:
+    """Insert the readings whose instants are new; return those."""
+    by_instant = {one.at_ms: one for one in good}
+    if not by_instant:
+        return []
+    made = postgresql if connection.dialect.name == "postgresql" else sqlite
+    rows = [
+        {
+            "household_id": sensor.household_id,
+            "sensor_id": sensor.id,
+            "at_ms": one.at_ms,
+            "place_id": sensor.place_id,
+            "temperature_c": one.temperature_c,
+            "humidity_pct": one.humidity_pct,
+        }
+        for one in by_instant.values()
+    ]
+    statement = made.insert(readings).values(rows).on_conflict_do_nothing().returning(readings.c.at_ms)
+    return [by_instant[at_ms] for at_ms in connection.scalars(statement)]
+
+
+def _add_to_hours(connection: Connection, household_id: str, place_id: str, new: Iterable[Reading]) -> None:
+    hours: dict[int, list[Reading]] = {}
+    for one in new:
+        hours.setdefault(one.at_ms - one.at_ms % HOUR_MS, []).append(one)
+    rows = [hour_of(household_id, place_id, hour_ms, ones) for hour_ms, ones in sorted(hours.items())]
+    add_hours(connection, rows)
+
+
+def hour_of(household_id: str, place_id: str, hour_ms: int, ones: Iterable[Reading]) -> dict[str, Any]:
+    """Return the row of ``place_hours`` that these readings of one hour make."""
+    warm = [one.temperature_c for one in ones if one.temperature_c is not None]
+    damp = [one.humidity_pct for one in ones if one.humidity_pct is not None]
+    return {
+        "household_id": household_id,
+        "place_id": place_id,
+        "hour_ms": hour_ms,
+        "temperatures": len(warm),
+        "temperature_sum_c": sum(warm),
+        "temperature_low_c": min(warm, default=None),
+        "temperature_high_c": max(warm, default=None),
+        "humidities": len(damp),
+        "humidity_sum_pct": sum(damp),
+        "humidity_low_pct": min(damp, default=None),
+        "humidity_high_pct": max(damp, default=None),
+    }
+
+
+def add_hours(connection: Connection, rows: Sequence[Mapping[str, Any]]) -> None:
+    """Add these hours to what their hours hold already."""
+    if not rows:
+        return
+    made = postgresql if connection.dialect.name == "postgresql" else sqlite
+    statement = made.insert(place_hours).values(list(rows))
+    here, there = place_hours.c, statement.excluded
+    sums = ("temperatures", "temperature_sum_c", "humidities", "humidity_sum_pct")
+    changed: dict[str, Any] = {name: here[name] + there[name] for name in sums}
+    for name in ("temperature_low_c", "humidity_low_pct"):
+        changed[name] = _end(here[name], there[name], here[name] < there[name])
+    for name in ("temperature_high_c", "humidity_high_pct"):
+        changed[name] = _end(here[name], there[name], here[name] > there[name])
+    key = [here.household_id, here.place_id, here.hour_ms]
+    connection.execute(statement.on_conflict_do_update(index_elements=key, set_=changed))
+
+
+def _end(here: Any, there: Any, here_wins: Any) -> Any:
+    return case((there.is_(None), here), (here.is_(None), there), (here_wins, here), else_=there)
+
+
+def _mark(
+    connection: Connection, sensor: Sensor, good: Mapping[int, Reading], refused: Sequence[Why], now_ms: int
+) -> None:
+    broken = next((why for why in refused if why in BROKEN), None)
+    its = (sensors.c.household_id == sensor.household_id, sensors.c.id == sensor.id)
+    if good:
+        newest_ms = max(good)
+        heard = func.coalesce(sensors.c.heard_ms, 0)
+        values = {"heard_ms": case((heard < newest_ms, newest_ms), else_=heard), "away_ms": None}
+        values |= {"broken_ms": None, "broken_word": None}
+        connection.execute(update(sensors).where(*its).values(**values))
+    elif broken is not None and sensor.broken_ms is None:
+        connection.execute(update(sensors).where(*its).values(broken_ms=now_ms, broken_word=broken))
+
+
+def note_away(connection: Connection, sensor: Sensor, now_ms: int) -> None:
+    """Remember that the sensor was said to be offline (its last will, or its own word) until it is heard again."""
+    its = (
+        sensors.c.household_id == sensor.household_id,
+        sensors.c.id == sensor.id,
+        sensors.c.away_ms.is_(None),
+    )
+    connection.execute(update(sensors).where(*its).values(away_ms=now_ms))
+
+
+def hours_of(
+    connection: Connection, household_id: str, place_id: str, from_ms: int, until_ms: int
+) -> list[dict[str, Any]]:
+    """Return the hours of a place whose beginning lies in [from_ms, until_ms), oldest first, as columns by name."""
+    h = place_hours.c
+    query = select(place_hours).where(
+        h.household_id == household_id, h.place_id == place_id, h.hour_ms >= from_ms, h.hour_ms < until_ms
+    )
+    return [dict(row) for row in connection.execute(query.order_by(h.hour_ms)).mappings()]
