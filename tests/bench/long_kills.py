@@ -14,7 +14,7 @@ from pathlib import Path
 
 from playwright.sync_api import sync_playwright
 from tests.faults.lab import ARGUMENTS, CHROMIUM, behind_proxy, kill_while_it_syncs, open_tab, state
-from tests.support.forked_server import ForkedServer
+from tests.support.server import Server
 
 
 def main() -> int:
@@ -26,7 +26,7 @@ def main() -> int:
     with (
         tempfile.TemporaryDirectory() as folder,
         sync_playwright() as playwright,
-        behind_proxy(ForkedServer(Path(folder) / "data")) as shelf,
+        behind_proxy(Server(Path(folder) / "data")) as shelf,
     ):
         browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
         page = open_tab(browser.new_context(), shelf)

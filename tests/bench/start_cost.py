@@ -13,7 +13,7 @@ import tempfile
 import time
 from pathlib import Path
 
-from tests.support.server import Server
+from tests.support.server import ColdServer
 
 RUNS = 5
 BARE = "import flask, sqlalchemy, waitress"
@@ -28,7 +28,7 @@ def main() -> None:
             subprocess.run([sys.executable, "-c", BARE], check=True)
             bare.append(time.perf_counter() - begun)
             for took in (first, again):
-                server = Server(Path(folder) / f"data{run}")
+                server = ColdServer(Path(folder) / f"data{run}")
                 begun = time.perf_counter()
                 server.start()
                 took.append(time.perf_counter() - begun)

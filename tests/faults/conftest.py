@@ -8,12 +8,12 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 from tests.faults.lab import ARGUMENTS, CHROMIUM, Shelf, behind_proxy, open_tab
-from tests.support.forked_server import ForkedServer
+from tests.support.server import Server
 
 
 @pytest.fixture
 def shelf(tmp_path: Path) -> Iterator[Shelf]:
-    with behind_proxy(ForkedServer(tmp_path / "data")) as made:
+    with behind_proxy(Server(tmp_path / "data")) as made:
         yield made
 
 

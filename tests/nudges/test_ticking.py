@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from tests.support.server import Server
+from tests.support.server import ColdServer
 
 from broodshelf.nudges.ticking import Ticking
 from broodshelf.supervision import ALIVE, tell_manager
@@ -40,7 +40,7 @@ def fake_clock() -> Path:
     return found[0]
 
 
-def health(server: Server) -> dict[str, Any]:
+def health(server: ColdServer) -> dict[str, Any]:
     try:
         with urllib.request.urlopen(f"{server.url}/healthz", timeout=10) as answer:
             return json.load(answer)
@@ -51,7 +51,7 @@ def health(server: Server) -> dict[str, Any]:
 def test_a_clock_that_is_set_back_by_two_hours_does_not_stop_the_nudger(tmp_path: Path, fake_clock: Path):
     moved = tmp_path / "moved"
     moved.write_text("+0")
-    server = Server(tmp_path / "data")
+    server = ColdServer(tmp_path / "data")
     server.settings |= {
         "LD_PRELOAD": str(fake_clock),
         "FAKETIME_TIMESTAMP_FILE": str(moved),
@@ -149,7 +149,7 @@ def test_a_long_tick_that_goes_on_does_not_hang(caplog):
 
 def test_the_service_manager_hears_when_the_server_listens_and_that_the_nudger_lives(tmp_path: Path):
     address = tmp_path / "manager"
-    server = Server(tmp_path / "data")
+    server = ColdServer(tmp_path / "data")
     server.settings["NOTIFY_SOCKET"] = str(address)
     with socket.socket(socket.AF_UNIX, socket.SOCK_DGRAM) as manager:
         manager.bind(str(address))

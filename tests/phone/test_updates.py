@@ -14,7 +14,6 @@ import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim, worker_ready
 from tests.phone.test_story import go
-from tests.support.forked_server import ForkedServer
 from tests.support.server import Server
 
 pytestmark = pytest.mark.browser
@@ -71,7 +70,7 @@ DEAF = """if (!sessionStorage.getItem('deaf')) {
 
 @pytest.fixture
 def server(tmp_path: Path) -> Iterator[Server]:
-    made = ForkedServer(tmp_path / "data", "tests.support.serve_here").start()
+    made = Server(tmp_path / "data", "tests.support.serve_here").start()
     yield made
     made.stop()
 

@@ -1,87 +1,142 @@
-"""A server started anew in a fraction of a second, for tests that kill it again and again.
+"""Servers that start in a fraction of a second: forks of one process that has everything imported and packed.
 
-A process that has everything imported forks one for each line that it reads, writes its process id, and a second
-line when it is over. What is killed is ``broodshelf serve``, or ``tests.support.serve_here``, as always.
+That process belongs to the test run and ends with it. It reads one line for each server, with its module, its
+environment and its log, and answers with the new process's id. What runs in a fork is ``broodshelf serve``, or
+``tests.support.serve_here``, as always; the phone's files are packed once for all of them.
 """
 
 from __future__ import annotations
 
+import atexit
+import gc
+import json
 import os
+import select
 import signal
 import subprocess
 import sys
+import tempfile
+import threading
+import time
+from functools import cache
 from pathlib import Path
-from typing import IO
+from typing import Any
 
 from tests.support import serve_here
-from tests.support.server import ROOT, Server
 
+from broodshelf.app import create_app
 from broodshelf.cli import main
+from broodshelf.records.database import db
+from broodshelf.settings import from_environment
+from broodshelf.web import shell
+from broodshelf.web.compact import ways
+from broodshelf.web.parts import Parts
+
+ROOT = Path(__file__).parents[2]
 
 
-class ForkedServer(Server):
-    """A server whose ``settings`` count from its first start on."""
+class ForkedProcess:
+    """A process that another one forked, with the few methods of ``Popen`` that a test needs."""
 
-    def __init__(self, data: Path, module: str = "broodshelf.cli") -> None:
-        super().__init__(data, module)
-        self._forker: subprocess.Popen[str] | None = None
-        self._pid = 0
+    def __init__(self, pid: int) -> None:
+        self.pid = pid
+        self._handle = os.pidfd_open(pid)
 
-    def start(self) -> ForkedServer:
-        if self._forker is None:
-            with self.output.open("ab") as log:
-                self._forker = subprocess.Popen(
-                    [sys.executable, "-m", "tests.support.forked_server", self.module],
-                    env=self.environment(),
-                    cwd=ROOT,
-                    stdin=subprocess.PIPE,
-                    stdout=subprocess.PIPE,
-                    stderr=log,
-                    text=True,
-                    bufsize=1,
-                )
-        _pipe(self._forker.stdin).write("serve\n")
-        self._pid = int(_pipe(self._forker.stdout).readline())
-        self.wait_until_healthy(self._forker)
-        return self
+    def poll(self) -> int | None:
+        """Return None while the process runs."""
+        return self._ended(0)
 
-    def kill(self) -> None:
-        assert self._forker is not None
-        os.kill(self._pid, signal.SIGKILL)
-        assert _pipe(self._forker.stdout).readline() == "over\n"
-        self._pid = 0
+    def wait(self, timeout: float) -> None:
+        """Wait until the process is over."""
+        if self._ended(timeout) is None:
+            raise subprocess.TimeoutExpired(f"the server {self.pid}", timeout)
 
-    def stop(self) -> None:
-        if self._forker is None:
-            return
-        if self._pid:
-            self.kill()
-        _pipe(self._forker.stdin).close()
-        self._forker.wait(10)
-        _pipe(self._forker.stdout).close()
+    def send_signal(self, number: int) -> None:
+        """Send a signal to the process, if it still runs."""
+        if self.poll() is None:
+            signal.pidfd_send_signal(self._handle, number)
+
+    def _ended(self, timeout: float) -> int | None:
+        if self._handle >= 0 and select.select([self._handle], [], [], timeout)[0]:
+            os.close(self._handle)
+            self._handle = -1
+        return None if self._handle >= 0 else 0
 
 
-def _pipe(pipe: IO[str] | None) -> IO[str]:
-    assert pipe is not None
-    return pipe
+class Forker:
+    """The process that forks servers."""
+
+    def __init__(self) -> None:
+        self._one_at_a_time = threading.Lock()
+        self._process = subprocess.Popen(
+            [sys.executable, "-m", "tests.support.forked_server"],
+            cwd=ROOT,
+            env={k: v for k, v in os.environ.items() if not k.startswith("BROODSHELF_")},
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            text=True,
+            bufsize=1,
+        )
+        atexit.register(self._process.communicate)
+
+    def fork(self, module: str, environment: dict[str, str], log: Path) -> ForkedProcess:
+        """Start a server."""
+        told = {"module": module, "environment": environment, "log": str(log)}
+        with self._one_at_a_time:
+            assert self._process.stdin is not None and self._process.stdout is not None
+            self._process.stdin.write(f"{json.dumps(told)}\n")
+            return ForkedProcess(int(self._process.stdout.readline()))
 
 
-def _fork_servers(module: str) -> None:
-    for _line in sys.stdin:
+@cache
+def forker() -> Forker:
+    """Return this run's forker, started when it is first asked for."""
+    return Forker()
+
+
+def _prepare() -> None:
+    """Make an app once, so that every fork finds its modules imported and the phone's files packed."""
+    with tempfile.TemporaryDirectory() as folder:
+        packed = {name: cache(way) for name, way in ways().items()}
+        shell.ways = lambda: packed
+        app = create_app(from_environment({"BROODSHELF_DATA": folder}))
+        with app.app_context():
+            db.engine.dispose()
+    parts: Parts = app.extensions["broodshelf"]
+    made = parts.shell
+    for file in (made.index, made.worker, made.manifest, *made.files.values()):
+        file.compressed(next(iter(packed)))
+    assert threading.active_count() == 1, "a fork has only the thread that forks"
+    gc.freeze()
+
+
+def _serve(module: str, environment: dict[str, str], log: str) -> None:
+    """Become a server, as if started by itself with this environment."""
+    signal.signal(signal.SIGCHLD, signal.SIG_DFL)
+    nothing = os.open(os.devnull, os.O_RDONLY)
+    output = os.open(log, os.O_WRONLY | os.O_CREAT | os.O_APPEND)
+    for ours, theirs in ((nothing, 0), (output, 1), (output, 2)):
+        os.dup2(ours, theirs)
+    os.environ.clear()
+    os.environ.update(environment)
+    time.tzset()
+    serve_here.serve() if module == "tests.support.serve_here" else main(["serve"])
+
+
+def _fork_for_each_line() -> None:
+    signal.signal(signal.SIGCHLD, signal.SIG_IGN)  # nobody waits for the forks here
+    for line in sys.stdin:
+        told: dict[str, Any] = json.loads(line)
         pid = os.fork()
         if pid == 0:
-            os.dup2(sys.stderr.fileno(), sys.stdout.fileno())  # what a server prints goes to its log
-            serve_here.serve() if module == "tests.support.serve_here" else main(["serve"])
-            os._exit(1)
-        _say(str(pid))
-        os.waitpid(pid, 0)
-        _say("over")
-
-
-def _say(line: str) -> None:
-    sys.stdout.write(f"{line}\n")
-    sys.stdout.flush()
+            try:
+                _serve(**told)
+            finally:
+                os._exit(1)
+        sys.stdout.write(f"{pid}\n")
+        sys.stdout.flush()
 
 
 if __name__ == "__main__":
-    _fork_servers(sys.argv[1])
+    _prepare()
+    _fork_for_each_line()
