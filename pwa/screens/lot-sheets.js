@@ -13,7 +13,7 @@ import { catalogue } from '../signals/rows.js';
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 
-const MOST = 1e6; // server: records/kinds.py
+const MOST = 1e6; // server: model/kinds/larder.py
 const BATCH_KEEPS_DAYS = 7; // in the fridge; common practice
 
 /** @param {number | null} amount */

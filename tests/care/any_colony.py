@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 from broodshelf.care.catalogue import foods, species, vessels
 from broodshelf.model.facts import ColonyState, Event, Lot, Place, Rule, Vessel
 from broodshelf.model.gauges import DAY_MS
-from broodshelf.records.kinds import FAULTS, FOUNDING_MODES, GUILDS, OUTCOMES, WATER_READINGS
+from broodshelf.model.kinds.words import FAULTS, FOUNDING_MODES, GUILDS, OUTCOMES, WATER_READINGS
 from broodshelf.records.schemas import check_fields
 
 YEAR_START_MS = 1_767_225_600_000

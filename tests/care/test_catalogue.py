@@ -14,7 +14,7 @@ from broodshelf.care import catalogue
 from broodshelf.care.catalogue import cautions, cautions_of, source_of, species, vessels, words
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Vessel
-from broodshelf.records.kinds import FOUNDING_MODES, GUILDS
+from broodshelf.model.kinds.words import FOUNDING_MODES, GUILDS
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
 CONTINENTS = {"europe", "asia", "africa", "north_america", "south_america", "australia"}

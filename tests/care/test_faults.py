@@ -8,7 +8,7 @@ from broodshelf.care.catalogue import words
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Vessel
 from broodshelf.model.gauges import DAY_MS
-from broodshelf.records.kinds import FAULTS
+from broodshelf.model.kinds.words import FAULTS
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
 

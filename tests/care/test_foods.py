@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from broodshelf.care.catalogue import foods
-from broodshelf.records.kinds import FORMS, SIZE_CLASSES, UNITS
+from broodshelf.model.kinds.words import FORMS, SIZE_CLASSES, UNITS
 
 COMPOSED = sorted(code for code, food in foods().items() if food.composition)
 SIZED = sorted(code for code, food in foods().items() if food.sizes)

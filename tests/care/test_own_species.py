@@ -13,8 +13,8 @@ from broodshelf.care.catalogue import Species
 from broodshelf.care.colony.body import FRESH_MG, LENGTH_MM, WORKER_MM, worker_fresh_mg
 from broodshelf.care.wording import say
 from broodshelf.model.facts import Place
+from broodshelf.model.kinds.words import FOUNDING_MODES, GUILDS, STAGES
 from broodshelf.model.quantities import OutOfRange
-from broodshelf.records.kinds import FOUNDING_MODES, GUILDS, STAGES
 from broodshelf.records.schemas import check_fields
 
 

@@ -16,8 +16,8 @@ from broodshelf.care.feeding.content import content_mg
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Lot, Place, Rule, Vessel
 from broodshelf.model.gauges import Gauge
+from broodshelf.model.kinds.words import FAULTS, NEEDS, ORIGINS
 from broodshelf.model.quantities import OutOfRange
-from broodshelf.records.kinds import FAULTS, NEEDS, ORIGINS
 from broodshelf.records.schemas import check_fields
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z

@@ -9,8 +9,9 @@ from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.stand_in import for_stand_in, is_for_stand_in
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel
 from broodshelf.model.gauges import DAY_MS
+from broodshelf.model.kinds import KINDS
+from broodshelf.model.kinds.words import FAULTS
 from broodshelf.model.tasks import Task, reason
-from broodshelf.records.kinds import FAULTS, KINDS
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
 KEEPERS_WORDS = ("move_", "offer", "count", "tap them", "new tube", "fresh tube")

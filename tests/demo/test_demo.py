@@ -12,8 +12,8 @@ from tests.support.households import NOON_MS
 
 from broodshelf.demo.fill import fill
 from broodshelf.demo.pictures import HEIGHT_PX, WIDTH_PX, short_code, tube_picture
+from broodshelf.model.kinds import KINDS
 from broodshelf.records.database import reading, writing
-from broodshelf.records.kinds import KINDS
 from broodshelf.records.photo_files import PhotoFiles
 from broodshelf.records.store import read_kind, read_record
 

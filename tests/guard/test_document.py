@@ -9,7 +9,7 @@ from openapi_spec_validator import OpenAPIV31SpecValidator
 from tests.guard.matrix import rows
 from tests.support.openapi import document, documented, plain, routes
 
-from broodshelf.records.kinds import KINDS
+from broodshelf.model.kinds import KINDS
 from broodshelf.web.bodies import BODIES
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from tests.guard.field_matrix import READERS, WRITERS, fields_of_table, wrong_reads, wrong_writes
 
-from broodshelf.records.kinds import KINDS
+from broodshelf.model.kinds import KINDS
 
 
 def test_the_table_names_every_kind_and_field_and_no_other():

@@ -10,7 +10,7 @@ from tests.guard.field_matrix import fields_of_table
 from tests.guard.matrix import addresses_of, addresses_of_table
 from tests.guard.mutants import MUTANTS
 
-from broodshelf.records.kinds import KINDS
+from broodshelf.model.kinds import KINDS
 
 
 @pytest.mark.parametrize("mutant", MUTANTS, ids=lambda mutant: mutant.name)

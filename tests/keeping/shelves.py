@@ -11,19 +11,18 @@ from typing import Any
 
 from flask import Flask
 from hypothesis import strategies as st
-from marshmallow import fields, validate
 from sqlalchemy import insert
 from tests.support.households import NOON_MS, make_tables
 
 from broodshelf.keeping.entries import EXPORTED, Export
+from broodshelf.model.kinds import KINDS, FieldSpec, forms
 from broodshelf.people.households import found_household
 from broodshelf.records import database
 from broodshelf.records.ids import uuid7
-from broodshelf.records.kinds import KINDS, FieldSpec
 from broodshelf.records.schemas import check_fields
 from broodshelf.records.store import Ledger
 from broodshelf.records.tables import households
-from broodshelf.records.types import Day, Happened, Whole
+from broodshelf.records.types import SHA256, UUID, WALL_TIME
 
 TEXTS = st.one_of(
     st.text(st.characters(blacklist_categories=("Cs",)), max_size=12),
@@ -128,29 +127,31 @@ def _value_of(name: str, spec: FieldSpec, ids: dict[str, list[str]]) -> st.Searc
         return st.sampled_from(["UTC", "Europe/Vienna", "Pacific/Chatham"])
     if spec.refers_to:
         return st.sampled_from(ids[spec.refers_to])
-    return _of(spec.make(), name)
+    return _of(spec.form)
 
 
-def _of(made: fields.Field, name: str) -> st.SearchStrategy[Any]:
-    limits = next((v for v in made.validators if isinstance(v, validate.Range)), None)
-    choices = next((v.choices for v in made.validators if isinstance(v, validate.OneOf)), None)
-    if choices:
-        return st.sampled_from(list(choices))
-    if isinstance(made, Happened):
-        return INSTANTS.map(lambda at: at.isoformat(timespec="milliseconds"))
-    if isinstance(made, Day):
-        return st.dates(dt.date(2001, 1, 1), dt.date(2030, 1, 1)).map(str)
-    if isinstance(made, fields.Boolean):
-        return st.booleans()
-    if isinstance(made, fields.Integer):
-        return st.integers(limits.min, limits.max)
-    if isinstance(made, fields.Float):
-        return st.floats(limits.min, limits.max)
-    if isinstance(made, fields.List):
-        return st.lists(_of(made.inner, name), max_size=2)
-    if isinstance(made, fields.Dict):
-        return st.dictionaries(st.sampled_from(["sugar", "protein"]), st.floats(0.25, 365), max_size=2)
-    whole = next((v for v in made.validators if isinstance(v, Whole)), None)
-    if whole:
-        return st.from_regex(whole.pattern, fullmatch=True)
+def _of(form: forms.Form) -> st.SearchStrategy[Any]:
+    match form:
+        case forms.Choice(words):
+            return st.sampled_from(words)
+        case forms.Instant():
+            return INSTANTS.map(lambda at: at.isoformat(timespec="milliseconds"))
+        case forms.Day():
+            return st.dates(dt.date(2001, 1, 1), dt.date(2030, 1, 1)).map(str)
+        case forms.Flag():
+            return st.booleans()
+        case forms.WholeNumber(low, high):
+            return st.integers(low, high)
+        case forms.Number(low, high):
+            return st.floats(low, high)
+        case forms.ListOf(each):
+            return st.lists(_of(each), max_size=2)
+        case forms.TableOf(words, each):
+            return st.dictionaries(_of(words), _of(each), max_size=2)
+        case forms.WallTime():
+            return st.from_regex(WALL_TIME, fullmatch=True)
+        case forms.Ref():
+            return st.from_regex(UUID, fullmatch=True)
+        case forms.Sha256():
+            return st.from_regex(SHA256, fullmatch=True)
     return TEXTS

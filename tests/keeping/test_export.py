@@ -23,9 +23,9 @@ from broodshelf.keeping import files
 from broodshelf.keeping.bringing_in import bring_in, make_household
 from broodshelf.keeping.cells import read_cell, write_cell
 from broodshelf.keeping.entries import EXPORTED, Entry, Export, gather, instant_ms, instant_text
+from broodshelf.model.kinds import KINDS
 from broodshelf.records.database import reading, writing
 from broodshelf.records.history import read_history
-from broodshelf.records.kinds import KINDS
 from broodshelf.records.store import Ledger, read_kind, read_record
 from broodshelf.rounds.recompute import touched
 

@@ -7,8 +7,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from marshmallow import ValidationError
 
-from broodshelf.records.kinds import FORMS, KINDS, NEEDS, OUTCOMES, UNITS
+from broodshelf.model.kinds import KINDS
+from broodshelf.model.kinds.words import FORMS, NEEDS, OUTCOMES, UNITS
 from broodshelf.records.quick import NOT_SURE, quick_check
+from broodshelf.records.schemas import field_of
 
 FIELDS = [(kind, name) for kind, spec in KINDS.items() for name in spec.fields]
 near_right = st.one_of(
@@ -31,9 +33,9 @@ near_right = st.one_of(
 def test_what_the_quick_check_is_sure_of_is_what_marshmallow_loads(which, value):
     kind, name = which
     spec = KINDS[kind].fields[name]
-    quickly = quick_check(spec.make())(value)
+    quickly = quick_check(spec.form)(value)
     try:
-        loaded = spec.make().deserialize(value)
+        loaded = field_of(spec).deserialize(value)
     except ValidationError:
         assert quickly is NOT_SURE
         return
@@ -60,6 +62,6 @@ def test_what_the_quick_check_is_sure_of_is_what_marshmallow_loads(which, value)
     ],
 )
 def test_what_a_phone_logs_most_takes_the_short_way(kind, name, value, loaded):
-    quickly = quick_check(KINDS[kind].fields[name].make())(value)
+    quickly = quick_check(KINDS[kind].fields[name].form)(value)
 
     assert (quickly, type(quickly)) == (loaded, type(loaded))

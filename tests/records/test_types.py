@@ -3,39 +3,39 @@
 from __future__ import annotations
 
 import pytest
-from marshmallow import ValidationError, fields
+from marshmallow import ValidationError
 
-from broodshelf.records.kinds import KINDS
+from broodshelf.model.kinds import KINDS, forms
 from broodshelf.records.quick import NOT_SURE, quick_check
-from broodshelf.records.schemas import check_fields
-from broodshelf.records.types import Day, Happened, happened_ms, is_sha256, is_uuid
+from broodshelf.records.schemas import check_fields, field_of
+from broodshelf.records.types import happened_ms, is_sha256, is_uuid
 
 ID = "019dd000-0000-7000-8000-000000000001"
 FIELDS = [(kind, name) for kind, spec in KINDS.items() if spec.group != "derived" for name in spec.fields]
-DAYS = [(kind, name) for kind, name in FIELDS if isinstance(KINDS[kind].fields[name].make(), Day)]
-INSTANTS = [(kind, name) for kind, name in FIELDS if isinstance(KINDS[kind].fields[name].make(), Happened)]
-LISTS = [(kind, name) for kind, name in FIELDS if isinstance(KINDS[kind].fields[name].make(), fields.List)]
+DAYS = [(kind, name) for kind, name in FIELDS if isinstance(KINDS[kind].fields[name].form, forms.Day)]
+INSTANTS = [(kind, name) for kind, name in FIELDS if isinstance(KINDS[kind].fields[name].form, forms.Instant)]
+LISTS = [(kind, name) for kind, name in FIELDS if isinstance(KINDS[kind].fields[name].form, forms.ListOf)]
 FORMED = {
-    "id": ("vessel", ID, lambda: KINDS["colony"].fields["vessel_id"].make()),
-    "hash": ("photo", "0" * 64, lambda: KINDS["photo"].fields["sha256"].make()),
-    "wall time": ("household", "18:30", lambda: KINDS["household"].fields["quiet_from"].make()),
-    "day": ("colony", "2026-05-01", lambda: KINDS["colony"].fields["founded_on"].make()),
-    "instant": ("note", "2026-05-01T18:30:00.000+02:00", lambda: KINDS["note"].fields["happened_at"].make()),
-    "choice": ("feeding", "protein", lambda: KINDS["feeding"].fields["need"].make()),
-    "zone": ("household", "Europe/Vienna", lambda: KINDS["household"].fields["zone"].make()),
+    "id": ("vessel", ID, KINDS["colony"].fields["vessel_id"]),
+    "hash": ("photo", "0" * 64, KINDS["photo"].fields["sha256"]),
+    "wall time": ("household", "18:30", KINDS["household"].fields["quiet_from"]),
+    "day": ("colony", "2026-05-01", KINDS["colony"].fields["founded_on"]),
+    "instant": ("note", "2026-05-01T18:30:00.000+02:00", KINDS["note"].fields["happened_at"]),
+    "choice": ("feeding", "protein", KINDS["feeding"].fields["need"]),
+    "zone": ("household", "Europe/Vienna", KINDS["household"].fields["zone"]),
 }
 
 
 @pytest.mark.parametrize("name", FORMED)
 @pytest.mark.parametrize("more", ["\n", "\r\n", "\0", " ", "\u2028", "x"])
 def test_nothing_may_stand_before_or_after_what_has_a_form(name, more):
-    _, right, make = FORMED[name]
-    assert make().deserialize(right) == right
+    _, right, spec = FORMED[name]
+    assert field_of(spec).deserialize(right) == right
 
     for wrong in (right + more, more + right):
-        assert quick_check(make())(wrong) is NOT_SURE
+        assert quick_check(spec.form)(wrong) is NOT_SURE
         with pytest.raises(ValidationError):
-            make().deserialize(wrong)
+            field_of(spec).deserialize(wrong)
 
 
 def test_an_id_or_a_hash_that_ends_in_a_line_break_is_none():

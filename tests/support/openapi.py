@@ -26,9 +26,10 @@ from broodshelf import __version__
 from broodshelf.app import create_app
 from broodshelf.care.calculators import CALCULATORS
 from broodshelf.care.calculators.model import Input
+from broodshelf.model.kinds import KINDS, required_fields
 from broodshelf.records.database import db
-from broodshelf.records.kinds import KINDS, required_fields
 from broodshelf.records.photo_files import MOST_BYTES
+from broodshelf.records.schemas import field_of
 from broodshelf.records.types import LAST_MS, Day, Happened, Whole
 from broodshelf.settings import from_environment
 from broodshelf.sync import envelope
@@ -199,7 +200,7 @@ def _operation(converter: OpenAPIConverter) -> dict[str, Any]:
     for kind in KINDS.values():
         if kind.group == "derived":
             continue
-        made = Schema.from_dict({name: spec.make() for name, spec in kind.fields.items()})
+        made = Schema.from_dict({name: field_of(spec) for name, spec in kind.fields.items()})
         values = {
             **_closed(converter, made),
             "minProperties": 1,

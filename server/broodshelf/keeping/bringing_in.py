@@ -15,9 +15,9 @@ from typing import Any, Final
 from sqlalchemy import Connection, insert
 
 from ..errors import CannotKeep
+from ..model.kinds import KINDS, required_fields
 from ..people.actor import Actor
 from ..records.ids import uuid7
-from ..records.kinds import KINDS, required_fields
 from ..records.store import Ledger, read_kind
 from ..records.tables import households
 from ..sync.answering import answer_operations

@@ -7,10 +7,8 @@ import re
 import unicodedata
 from typing import Any, Final
 
-from marshmallow import fields
-
+from ..model.kinds import FieldSpec, forms
 from ..records.json_text import read_json
-from ..records.kinds import FieldSpec
 
 _NUMBER: Final = re.compile(r"[+-]?[0-9]{1,20}(\.[0-9]{1,20})?([eE][+-]?[0-9]{1,3})?")
 _SIGNS: Final = frozenset("=+-@")
@@ -32,12 +30,11 @@ def write_cell(value: object) -> str:
 
 def read_cell(text: str, spec: FieldSpec) -> Any:
     """Return the value of a cell of an export. Raises ``ValueError`` in words; the schema checks the rest."""
-    field = spec.make()
-    if isinstance(field, fields.String):
+    if isinstance(spec.form, forms.TEXTS):
         return text[1:] if text.startswith("'") and _needs_apostrophe(text[1:]) else text
-    if isinstance(field, fields.Boolean):
+    if isinstance(spec.form, forms.Flag):
         return read_flag(text)
-    if isinstance(field, fields.Number):
+    if isinstance(spec.form, forms.NUMBERS):
         return read_number(text)
     try:
         return read_json(text.encode("utf-8", "replace"), whole_texts=False)

@@ -13,7 +13,7 @@ from typing import Any, Final
 
 from sqlalchemy import Connection
 
-from ..records.kinds import KINDS, required_fields
+from ..model.kinds import KINDS, required_fields
 from ..records.store import Record, read_kind
 
 FORMAT: Final = 1

@@ -17,9 +17,9 @@ from typing import Any, Final
 
 from .. import __version__
 from ..errors import CannotKeep
+from ..model.kinds import KINDS
 from ..records.epochs import write_whole
 from ..records.json_text import mended, read_json
-from ..records.kinds import KINDS
 from ..records.types import LAST_MS, is_uuid
 from ..sync.envelope import MOST_FIELDS
 from .cells import read_cell, write_cell

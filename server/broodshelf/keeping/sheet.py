@@ -19,13 +19,12 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any, Final
 
-from marshmallow import fields, validate
 from sqlalchemy import Connection
 
 from ..errors import CannotKeep
-from ..records.kinds import KINDS, FieldSpec, required_fields
+from ..model.kinds import KINDS, FieldSpec, forms, required_fields
 from ..records.store import read_kind
-from ..records.types import Day, Happened, is_uuid
+from ..records.types import is_uuid
 from .cells import read_flag, read_number
 from .entries import BadRow, Entry
 
@@ -164,19 +163,21 @@ def _value(
     own = {str(word).casefold(): meant for word, meant in mapping.values.get(name, {}).items()}
     if cell.casefold() in own:
         return own[cell.casefold()]
-    made = spec.make()
+    form = spec.form
     if spec.refers_to is not None:
         return _named(cell, spec.refers_to, names)
-    if isinstance(made, Happened):
+    if isinstance(form, forms.Instant):
         return _moment(cell, mapping.date_format, zone).isoformat(timespec="milliseconds")
-    if isinstance(made, Day):
+    if isinstance(form, forms.Day):
         return _moment(cell, mapping.date_format, zone).date().isoformat()
-    if isinstance(made, fields.Boolean):
+    if isinstance(form, forms.Flag):
         return read_flag(cell)
-    if isinstance(made, fields.Number):
+    if isinstance(form, forms.NUMBERS):
         return read_number(cell.replace(",", ".") if mapping.decimal_comma else cell)
-    if isinstance(made, fields.String):
-        return _choice(cell, made)
+    if isinstance(form, forms.Choice):
+        return _choice(cell, form.words)
+    if isinstance(form, forms.TEXTS):
+        return cell
     raise ValueError("lists and tables cannot be mapped; set them on the phone")
 
 
@@ -207,10 +208,9 @@ def _moment(cell: str, date_format: str | None, zone: zoneinfo.ZoneInfo) -> dt.d
     return read if read.tzinfo is not None else read.replace(tzinfo=zone)
 
 
-def _choice(cell: str, made: fields.String) -> str:
-    """Return the choice that a cell means, whatever its case; for a free text the text."""
-    options = next((v.choices for v in made.validators if isinstance(v, validate.OneOf)), None)
+def _choice(cell: str, options: Sequence[str]) -> str:
+    """Return the choice that a cell means, whatever its case."""
     word = cell.casefold().replace(" ", "_").replace("-", "_")
-    if options is None or word in options:
-        return cell if options is None else word
+    if word in options:
+        return word
     raise ValueError(f"{cell!r} is none of {', '.join(options)}; say under [values] what it means")

@@ -13,7 +13,7 @@ from typing import Any, Final
 
 from ..care.catalogue import words
 from ..care.wording import say, say_portion
-from ..records.kinds import FOOD_NEEDS
+from ..model.kinds.words import FOOD_NEEDS
 
 MOST_BYTES: Final = 3000
 """Push services must take 4096 bytes encrypted (RFC 8030, section 7.2); vendors advise to stay at 3000 plain."""

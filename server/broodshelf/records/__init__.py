@@ -1,1 +1,1 @@
-"""What a household keeps: kinds of records, their tables, merging and history."""
+"""What a household keeps: the tables of its records, their schemas, merging and history."""

@@ -30,7 +30,8 @@ from sqlalchemy import (
 )
 
 from ..model.facts import Event
-from .kinds import FOOD_NEEDS, KINDS, NEEDS
+from ..model.kinds import KINDS
+from ..model.kinds.words import FOOD_NEEDS, NEEDS
 from .tables import records
 
 MOST: Final = 40

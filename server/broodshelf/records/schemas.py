@@ -7,10 +7,11 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any, Final
 
-from marshmallow import Schema, ValidationError
+from marshmallow import Schema, ValidationError, fields, validate
 
-from .kinds import KINDS
+from ..model.kinds import KINDS, FieldSpec, forms
 from .quick import NOT_SURE, Quick, quick_check
+from .types import SHA256, UUID, WALL_TIME, Day, Happened, Whole, check_zone, finite
 
 LONGEST_NAME: Final = 60
 
@@ -24,9 +25,50 @@ class FieldError:
     why: str
 
 
+def field_of(spec: FieldSpec) -> fields.Field[Any]:
+    """Return the marshmallow field of a field of the registry. It may be null unless a new record requires it."""
+    made = _field(spec.form)
+    made.allow_none = not spec.required
+    return made
+
+
+def _field(form: forms.Form) -> fields.Field[Any]:
+    """Return a field for values of this form, none of them null."""
+    match form:
+        case forms.Text(most):
+            return fields.String(validate=validate.Length(max=most))
+        case forms.Choice(words, why):
+            return fields.String(validate=validate.OneOf(words, error=why))
+        case forms.Number(low, high):
+            return fields.Float(validate=[finite, validate.Range(min=low, max=high)], allow_nan=False)
+        case forms.WholeNumber(low, high):
+            return fields.Integer(strict=True, validate=validate.Range(min=low, max=high))
+        case forms.Flag():
+            return fields.Boolean(truthy={True}, falsy={False})
+        case forms.Day():
+            return Day()
+        case forms.Instant():
+            return Happened()
+        case forms.WallTime():
+            return fields.String(validate=Whole(WALL_TIME, "Not a wall-clock time, e.g. 18:30."))
+        case forms.Zone():
+            return fields.String(validate=check_zone)
+        case forms.Ref():
+            return fields.String(validate=Whole(UUID, "Not a UUID in lower case."))
+        case forms.Sha256():
+            return fields.String(validate=Whole(SHA256, "Not a SHA-256 in lower case."))
+        case forms.ListOf(each, most):
+            return fields.List(_field(each), validate=validate.Length(max=most))
+        case forms.TableOf(words, each):
+            return fields.Dict(keys=_field(words), values=_field(each))
+        case forms.Whatever():
+            return fields.Raw()
+    raise TypeError(f"A form of values without a marshmallow field: {form!r}.")
+
+
 @cache
 def _schema(kind: str) -> Schema:
-    made = {name: spec.make() for name, spec in KINDS[kind].fields.items()}
+    made = {name: field_of(spec) for name, spec in KINDS[kind].fields.items()}
     return Schema.from_dict(dict(made), name=f"{kind.title()}Fields")()
 
 
@@ -55,7 +97,7 @@ def check_fields(kind: str, values: Mapping[str, Any]) -> tuple[dict[str, Any], 
 
 @cache
 def _quick_checks(kind: str) -> Mapping[str, Quick]:
-    return {name: quick_check(spec.make()) for name, spec in KINDS[kind].fields.items()}
+    return {name: quick_check(spec.form) for name, spec in KINDS[kind].fields.items()}
 
 
 def _quickly(kind: str, values: Mapping[str, Any]) -> dict[str, Any] | None:

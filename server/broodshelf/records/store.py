@@ -15,8 +15,8 @@ from typing import Any
 from sqlalchemy import Connection, Row, and_, bindparam, select, update
 
 from ..errors import NotFound
+from ..model.kinds import KINDS
 from .ids import made_ms_of
-from .kinds import KINDS
 from .many_rows import insert_rows, is_among
 from .merge import Stamp
 from .recent import topic_of

@@ -10,7 +10,6 @@ from __future__ import annotations
 import datetime as dt
 import re
 import zoneinfo
-from collections.abc import Callable
 from functools import cache
 from typing import Any, Final
 
@@ -25,21 +24,18 @@ LAST_DAY: Final = dt.date(LAST_YEAR, 12, 31)
 LAST_MS: Final = 4_133_980_799_999
 """The end of the year 2100 in ms since 1970 UTC."""
 
-_UUID: Final = re.compile(r"[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}")
-_WALL_TIME: Final = re.compile(r"(?:[01][0-9]|2[0-3]):[0-5][0-9]")
+UUID: Final = re.compile(r"[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}")
+WALL_TIME: Final = re.compile(r"(?:[01][0-9]|2[0-3]):[0-5][0-9]")
 _DAY: Final = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
-_SHA256: Final = re.compile(r"[0-9a-f]{64}")
+SHA256: Final = re.compile(r"[0-9a-f]{64}")
 _INSTANT: Final = re.compile(
     r"[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}(?::[0-9]{2}(?:\.[0-9]{1,9})?)?(?:Z|[+-][0-9]{2}:[0-9]{2})"
 )
 
-Make = Callable[[], fields.Field[Any]]
-"""Makes a field for a schema."""
-
 
 def is_uuid(value: object) -> bool:
     """Say whether ``value`` is a UUID in lower-case canonical form, and nothing besides."""
-    return isinstance(value, str) and _UUID.fullmatch(value) is not None
+    return isinstance(value, str) and UUID.fullmatch(value) is not None
 
 
 def happened_ms(text: str) -> int:
@@ -87,7 +83,7 @@ def check_day(text: str) -> None:
 
 def is_sha256(value: object) -> bool:
     """Say whether ``value`` is a SHA-256 in lower-case hexadecimal."""
-    return isinstance(value, str) and _SHA256.fullmatch(value) is not None
+    return isinstance(value, str) and SHA256.fullmatch(value) is not None
 
 
 def readable_day(value: object) -> str | None:
@@ -104,7 +100,7 @@ def readable_day(value: object) -> str | None:
 
 def readable_time(value: object) -> str | None:
     """Return a stored wall-clock time, or none for what is none."""
-    return value if isinstance(value, str) and _WALL_TIME.fullmatch(value) else None
+    return value if isinstance(value, str) and WALL_TIME.fullmatch(value) else None
 
 
 class Happened(fields.String):
@@ -138,12 +134,8 @@ class Whole(validate.Validator):
         return value
 
 
-def zone() -> fields.Field[Any]:
-    """Return a field for an IANA time zone."""
-    return fields.String(validate=_check_zone)
-
-
-def _check_zone(value: str) -> None:
+def check_zone(value: str) -> None:
+    """Raise ``ValidationError`` unless ``value`` is an IANA time zone."""
     if value not in _zones():
         raise ValidationError("Not an IANA time zone, e.g. Europe/Vienna.")
 
@@ -157,66 +149,3 @@ def finite(value: float) -> None:
     """Raise ``ValidationError`` for infinities and for what is no number."""
     if value != value or value in (float("inf"), float("-inf")):
         raise ValidationError("Must be a finite number.")
-
-
-def text(most: int) -> Make:
-    """Return what makes a field for at most so many characters."""
-    return lambda: fields.String(validate=validate.Length(max=most), allow_none=True)
-
-
-def choice(options: tuple[str, ...]) -> Make:
-    """Return what makes a field for one of these words."""
-    return lambda: fields.String(validate=validate.OneOf(options), allow_none=True)
-
-
-def number(low: float, high: float) -> Make:
-    """Return what makes a field for a number from ``low`` to ``high``."""
-    return lambda: fields.Float(
-        validate=[finite, validate.Range(min=low, max=high)], allow_none=True, allow_nan=False
-    )
-
-
-def whole(low: int, high: int) -> Make:
-    """Return what makes a field for a whole number from ``low`` to ``high``."""
-    return lambda: fields.Integer(strict=True, validate=validate.Range(min=low, max=high), allow_none=True)
-
-
-def flag() -> fields.Field[Any]:
-    """Return a field for true or false."""
-    return fields.Boolean(truthy={True}, falsy={False}, allow_none=True)
-
-
-def ref() -> fields.Field[Any]:
-    """Return a field for a UUID in lower case."""
-    return fields.String(validate=Whole(_UUID, "Not a UUID in lower case."), allow_none=True)
-
-
-def sha256() -> fields.Field[Any]:
-    """Return a field for a SHA-256 in lower-case hexadecimal."""
-    return fields.String(validate=Whole(_SHA256, "Not a SHA-256 in lower case."), allow_none=True)
-
-
-def day() -> fields.Field[Any]:
-    """Return a field for a day."""
-    return Day(allow_none=True)
-
-
-def wall_time() -> fields.Field[Any]:
-    """Return a field for a time on the household's clock, ``HH:MM``."""
-    return fields.String(validate=Whole(_WALL_TIME, "Not a wall-clock time, e.g. 18:30."), allow_none=True)
-
-
-def list_of(item: Make, most: int) -> Make:
-    """Return what makes a field for a list of at most so many items; none of them may be null."""
-
-    def make() -> fields.Field[Any]:
-        each = item()
-        each.allow_none = False
-        return fields.List(each, validate=validate.Length(max=most), allow_none=True)
-
-    return make
-
-
-def anything() -> fields.Field[Any]:
-    """Return a field for any JSON; only for what the server writes itself."""
-    return fields.Raw(allow_none=True)

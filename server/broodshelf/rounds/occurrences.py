@@ -13,8 +13,8 @@ from itertools import islice
 from typing import Final, Literal
 
 from ..model.facts import Event
+from ..model.kinds.words import CANNOT_WAIT, FOOD_NEEDS
 from ..model.tasks import Task
-from ..records.kinds import CANNOT_WAIT, FOOD_NEEDS
 from ..records.types import happened_ms
 from .own_rules import OwnRule
 from .wall_clock import CareClock, CareHour

@@ -15,7 +15,7 @@ from typing import Any, Final
 
 from ..care.plan.own import last_look
 from ..model.facts import Event
-from ..records.kinds import FOOD_NEEDS
+from ..model.kinds.words import FOOD_NEEDS
 from ..records.store import Record
 from ..records.types import readable_day, readable_time
 from .wall_clock import DAY, CareClock, CareHour

@@ -12,10 +12,10 @@ from typing import Any, Final
 from sqlalchemy import select
 
 from ..logs import say_failure
+from ..model.kinds import KINDS
 from ..people.actor import Actor
 from ..people.tables import devices
 from ..records.database import is_about_one_row
-from ..records.kinds import KINDS
 from ..records.many_rows import insert_rows, is_among
 from ..records.merge import corrected_ms
 from ..records.purge import purged_among

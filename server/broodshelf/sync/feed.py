@@ -97,7 +97,7 @@ def read_page(
         elif row.gone:
             gone.append(f'{{"id":"{row.id}","kind":"{row.kind}","rev":{row.rev}}}')
         else:
-            rows.append(_text(row, _without(row.fields, scope.hidden_fields.get(row.kind))))
+            rows.append(_text(row, row.fields))
     end = last if more else household_rev
     behind = Cursor(end, scope.version, purged_rev if more and reset else None)
     return Page(rows, gone, behind.text(), more, reset, first=not usable)
@@ -136,9 +136,3 @@ def _whole(row: Any) -> str:
         }
         more += f',"stamps":{json.dumps(later, separators=(",", ":"))}'
     return _text(row, row.fields, more)
-
-
-def _without(fields: str, hidden: frozenset[str] | None) -> str:
-    if not hidden:
-        return fields
-    return json.dumps({k: v for k, v in json.loads(fields).items() if k not in hidden}, ensure_ascii=False)

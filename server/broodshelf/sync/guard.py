@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Any
 
+from ..model.kinds import Kind
 from ..people.actor import Actor, PassWindow
-from ..records.kinds import Kind
 from ..records.store import Ledger, Record
 from ..records.types import happened_ms
 from .envelope import Operation

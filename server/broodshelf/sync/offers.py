@@ -10,10 +10,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from ..model.kinds import Kind
 from ..people.actor import Actor
 from ..records.ended import ended_ms
 from ..records.ids import made_ms_of
-from ..records.kinds import Kind
 from ..records.merge import Made, corrected_ms, merge_past
 from ..records.store import Ledger, Record, Revision
 from .envelope import Operation, Past

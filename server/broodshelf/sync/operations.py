@@ -1,6 +1,6 @@
 """Applying one operation: may it be, is it whole, and how it changes its record.
 
-The guard, the validation and the merge all follow from the registry (records/kinds.py).
+The guard, the validation and the merge all follow from the registry (model/kinds).
 """
 
 from __future__ import annotations
@@ -10,8 +10,8 @@ from dataclasses import dataclass, field
 from typing import Any, Final
 
 from ..care.plan.risk import may_be_risky
+from ..model.kinds import KINDS, Kind, required_fields
 from ..people.actor import Actor
-from ..records.kinds import KINDS, Kind, required_fields
 from ..records.merge import Merged, corrected_ms, merge
 from ..records.schemas import check_fields
 from ..records.store import Ledger, Record, Revision

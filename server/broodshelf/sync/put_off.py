@@ -11,8 +11,8 @@ from typing import Any, Final
 
 from sqlalchemy import and_, func, select
 
+from ..model.kinds.words import CANNOT_WAIT
 from ..people.actor import Actor
-from ..records.kinds import CANNOT_WAIT
 from ..records.store import Ledger
 from ..records.tables import records
 from ..records.types import happened_ms

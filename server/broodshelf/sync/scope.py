@@ -7,12 +7,11 @@ A stand-in's scope is a set of record ids; its hash travels in the cursor, so a 
 from __future__ import annotations
 
 import hashlib
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from sqlalchemy import ColumnElement, Connection, or_, select, true
 
 from ..people.actor import Actor
-from ..records.kinds import KINDS
 from ..records.store import read_kind
 from ..records.tables import records
 
@@ -29,7 +28,6 @@ class Scope:
     version: str
     where: ColumnElement[bool]
     colony_ids: frozenset[str] | None = None
-    hidden_fields: dict[str, frozenset[str]] = field(default_factory=dict)
 
     @property
     def whole(self) -> bool:
@@ -53,18 +51,7 @@ def scope_of(connection: Connection, actor: Actor) -> Scope:
         records.c.colony_id.in_(sorted(colony_ids)),
         records.c.kind.in_(SHARED_KINDS),
     )
-    return Scope(version, where, colony_ids, _HIDDEN)
-
-
-def _hidden() -> dict[str, frozenset[str]]:
-    return {
-        name: frozenset(f for f, spec in kind.fields.items() if "stand_in" not in spec.readers)
-        for name, kind in KINDS.items()
-        if any("stand_in" not in spec.readers for spec in kind.fields.values())
-    }
-
-
-_HIDDEN = _hidden()
+    return Scope(version, where, colony_ids)
 
 
 def known_colonies(connection: Connection, household_id: str) -> frozenset[str]:

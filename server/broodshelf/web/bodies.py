@@ -12,8 +12,7 @@ from typing import Any, Final
 from marshmallow import Schema, ValidationError, fields, validate
 
 from ..nudges.subscriptions import BODY as SUBSCRIPTION
-from ..records.kinds import KINDS
-from ..records.types import Day, is_uuid
+from ..records.types import Day, check_zone, is_uuid
 
 LONGEST_SECRET: Final = 100
 
@@ -39,10 +38,6 @@ def _device() -> fields.Field[Any]:
     )
 
 
-def _is_zone(value: str) -> None:
-    KINDS["household"].fields["zone"].make().deserialize(value)
-
-
 def _one(**given: fields.Field[Any]) -> type[Schema]:
     return Schema.from_dict(given)
 
@@ -57,7 +52,7 @@ BODIES: Final[Mapping[str, type[Schema]]] = {
         device=_device(),
         person_name=_text(60, required=False),
         household_name=_text(80, required=False),
-        zone=fields.String(validate=_is_zone),
+        zone=fields.String(validate=check_zone),
     ),
     "POST /api/claim/look": _CODE,
     "POST /api/logout": NOTHING,

@@ -1,0 +1,63 @@
+"""Colonies, and the rhythm that a keeper sets for one."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Annotated, Final
+
+from .forms import Choice, DayText, ListOf, Number, Ref, TableOf, Text, WallTimeText, WholeNumber
+from .words import CANNOT_WAIT, NEEDS, Condition, FoundingMode, Guild, Stage
+
+_SHORTEST_DAYS: Final = 0.25
+_LONGEST_DAYS: Final = 365
+_RULED: Final = tuple(need for need in NEEDS if need not in CANNOT_WAIT)
+_RULED_WHY: Final = (
+    f"A rule is for {', '.join(_RULED)}; water, room and leftovers come when due, no rule puts them off."
+)
+
+
+@dataclass(slots=True, kw_only=True)
+class Colony:
+    """A colony. ``guild``, ``founding_mode`` and ``stings``: the keeper's word on a species of their own.
+
+    ``interval_days``: how many days apart by need, as an older app set it; ``rule`` took its place.
+    """
+
+    name: Annotated[str, Text(60)]
+    number: Annotated[int, WholeNumber(1, 9999)] | None = None
+    species_code: Annotated[str, Text(60)] | None = None
+    species_name: Annotated[str, Text(80)] | None = None
+    worker_length_mm: Annotated[float, Number(0.8, 40, "mm")] | None = None
+    founding_mode: FoundingMode | None = None
+    guild: Guild | None = None
+    stings: bool | None = None
+    stage: Stage | None = None
+    condition: Condition | None = None
+    condition_until: DayText | None = None
+    founded_on: DayText | None = None
+    acquired_on: DayText | None = None
+    queens: Annotated[int, WholeNumber(0, 1000)] | None = None
+    vessel_id: Annotated[str, Ref("vessel")] | None = None
+    place_id: Annotated[str, Ref("place")] | None = None
+    interval_days: (
+        Annotated[dict[str, float], TableOf(Choice(NEEDS), Number(_SHORTEST_DAYS, _LONGEST_DAYS, "days"))]
+        | None
+    ) = None
+    host_species_code: Annotated[str, Text(60)] | None = None
+    resting_since: DayText | None = None
+    came_from: Annotated[str, Text(200)] | None = None
+    went_to: Annotated[str, Text(200)] | None = None
+    died_of: Annotated[str, Text(200)] | None = None
+    remark: Annotated[str, Text(4000)] | None = None
+
+
+@dataclass(slots=True, kw_only=True)
+class Rule:
+    """The keeper's own rhythm for a need of a colony. ``weekdays``: 0 is Monday, none means all."""
+
+    colony_id: Annotated[str, Ref("colony")]
+    need: Annotated[str, Choice(_RULED, why=_RULED_WHY)]
+    every_days: Annotated[float, Number(_SHORTEST_DAYS, _LONGEST_DAYS, "days")] | None = None
+    weekdays: Annotated[list[int], ListOf(WholeNumber(0, 6), 7)] | None = None
+    at: WallTimeText | None = None
+    paused_until: DayText | None = None

@@ -1,0 +1,183 @@
+"""What is logged: something that happened to a colony, or at a place. Amended or voided later, never in conflict."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Annotated
+
+from .forms import (
+    KEEPER,
+    SERVER,
+    Choice,
+    Instant,
+    InstantText,
+    ListOf,
+    Number,
+    Ref,
+    Sha256,
+    Text,
+    WholeNumber,
+)
+from .words import (
+    COLOUR_SEEN,
+    FAULTS,
+    FOOD_NEEDS,
+    NEEDS,
+    Brood,
+    Coarse,
+    ColourSeen,
+    MoveWay,
+    Origin,
+    Outcome,
+    ServedAs,
+    SizeClass,
+    Unit,
+    WaterAction,
+    WaterReading,
+)
+
+
+@dataclass(slots=True, kw_only=True)
+class OfColony:
+    """Which colony an event is about."""
+
+    colony_id: Annotated[str, Ref("colony")]
+
+
+@dataclass(slots=True, kw_only=True)
+class AtPlace:
+    """At which place it was measured."""
+
+    place_id: Annotated[str, Ref("place")]
+
+
+@dataclass(slots=True, kw_only=True)
+class Happened:
+    """What every event says. ``task_key``: the task that it answers; ``suggested``: logged as the plan said.
+
+    ``possible_repeat``: somebody else logged the same; it does not count until it is ``confirmed``.
+    """
+
+    happened_at: InstantText
+    remark: Annotated[str, Text(2000)] | None = None
+    task_key: Annotated[str, Text(120)] | None = None
+    suggested: bool | None = None
+    possible_repeat: Annotated[bool | None, SERVER] = None
+    confirmed: Annotated[bool | None, KEEPER] = None
+    gone: bool | None = None
+
+
+@dataclass(slots=True, kw_only=True)
+class Feeding:
+    """Food was given. ``despite``: the codes of the warnings about its origin that the keeper read and went past."""
+
+    need: Annotated[str, Choice(FOOD_NEEDS)]
+    food_code: Annotated[str, Text(60)] | None = None
+    lot_id: Annotated[str, Ref("lot")] | None = None
+    origin: Origin | None = None
+    form: ServedAs | None = None
+    size_class: SizeClass | None = None
+    amount: Annotated[float, Number(0, 100_000)] | None = None
+    unit: Unit | None = None
+    tasting_id: Annotated[str, Ref("tasting")] | None = None
+    despite: Annotated[list[str], ListOf(Text(60), 10)] | None = None
+
+
+@dataclass(slots=True, kw_only=True)
+class Check:
+    """Somebody looked: after what a feeding left, or at what a need is about."""
+
+    feeding_id: Annotated[str, Ref("feeding")] | None = None
+    need: Annotated[str, Choice(NEEDS)] | None = None
+    outcome: Outcome | None = None
+    after_h: Annotated[float, Number(0, 2_000, "h")] | None = None
+    leftovers_removed: bool | None = None
+    level: WaterReading | None = None
+    colour_seen: Annotated[list[ColourSeen], ListOf(Choice(COLOUR_SEEN), 2)] | None = None
+
+
+@dataclass(slots=True, kw_only=True)
+class Water:
+    """Water was read or given: by eye (``reading``), by a ruler (``level_mm``), or what was poured."""
+
+    action: WaterAction
+    reading: WaterReading | None = None
+    level_mm: Annotated[float, Number(0, 1_000, "mm")] | None = None
+    amount_ml: Annotated[float, Number(0, 5_000, "mL")] | None = None
+
+
+@dataclass(slots=True, kw_only=True)
+class Fault:
+    """Something went wrong; open until it is resolved."""
+
+    fault: Annotated[str, Choice(FAULTS)]
+    resolved_at: InstantText | None = None
+    resolution: Annotated[str, Text(500)] | None = None
+    mould_near_brood: bool | None = None
+    mould_share: Annotated[float, Number(0, 1)] | None = None
+
+
+@dataclass(slots=True, kw_only=True)
+class Count:
+    """The colony was counted, or estimated: workers exactly, within two ends or in a word; brood in words."""
+
+    workers: Annotated[int, WholeNumber(0, 1_000_000)] | None = None
+    workers_low: Annotated[int, WholeNumber(0, 1_000_000)] | None = None
+    workers_high: Annotated[int, WholeNumber(0, 1_000_000)] | None = None
+    workers_coarse: Coarse | None = None
+    eggs: Coarse | None = None
+    larvae: Coarse | None = None
+    pupae: Coarse | None = None
+    queens: Annotated[int, WholeNumber(0, 1_000)] | None = None
+    males_only: bool | None = None
+
+
+@dataclass(slots=True, kw_only=True)
+class Boost:
+    """Brood of another colony was added."""
+
+    donor_colony_id: Annotated[str, Ref("colony")] | None = None
+    brood: Brood
+    number: Annotated[int, WholeNumber(1, 10_000)] | None = None
+
+
+@dataclass(slots=True, kw_only=True)
+class Climate:
+    """A place was measured."""
+
+    temperature_c: Annotated[float, Number(-20, 80, "°C")] | None = None
+    humidity_pct: Annotated[float, Number(0, 100, "%")] | None = None
+
+
+@dataclass(slots=True, kw_only=True)
+class Move:
+    """A nest was offered, or the colony moved into it."""
+
+    vessel_id: Annotated[str, Ref("vessel")] | None = None
+    how: MoveWay | None = None
+    fresh_reservoir: bool | None = None
+
+
+@dataclass(slots=True, kw_only=True)
+class Note:
+    """Something worth writing down."""
+
+    text: Annotated[str, Text(4000)]
+
+
+@dataclass(slots=True, kw_only=True)
+class Photo:
+    """A picture was taken; its bytes travel by themselves, under their hash."""
+
+    sha256: Annotated[str, Sha256()]
+    width_px: Annotated[int, WholeNumber(1, 10_000, "px")] | None = None
+    height_px: Annotated[int, WholeNumber(1, 10_000, "px")] | None = None
+
+
+@dataclass(slots=True, kw_only=True)
+class Later:
+    """A need was put off."""
+
+    need: Annotated[str, Choice(NEEDS)]
+    until: Annotated[str, Instant()]
+    why: Annotated[str, Text(500)] | None = None
