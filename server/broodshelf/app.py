@@ -31,6 +31,7 @@ from .settings import Settings
 from .web import (
     access,
     feed,
+    guard,
     headers,
     health,
     journal,
@@ -49,6 +50,7 @@ from .web.callers import believe_proxies
 from .web.parts import Parts, Pusher
 from .web.past_builds import PastBuilds
 from .web.probe import Probe
+from .web.request_body import SMALL_BODY_BYTES
 from .web.shell import Shell, find_folder
 
 
@@ -71,6 +73,7 @@ def create_app(
     make_private(settings.data)
     app = Flask("broodshelf", static_folder=None)
     app.config["SQLALCHEMY_DATABASE_URI"] = settings.database_url
+    app.config["MAX_CONTENT_LENGTH"] = SMALL_BODY_BYTES
     database.prepare(app)
     marks, revocations = Marks(settings.data / "marks"), Revocations(settings.data / "revoked.jsonl")
     refuse_lost_file(settings.sqlite_file, marks)
@@ -119,6 +122,7 @@ def create_app(
         shell_routes, access, passes, sync_routes, photo_routes, outlooks, push, mail, feed, journal, health, metrics,
     ):  # fmt: skip
         app.register_blueprint(room.blueprint)
+    guard.guarded_views(app)
     return app
 
 

@@ -31,7 +31,7 @@ from broodshelf.records.tables import records
 from broodshelf.sync import exchange, operations
 from broodshelf.sync import feed as delivery
 from broodshelf.sync.scope import Scope
-from broodshelf.web import access, feed, headers, metrics, parts, photos, sync_routes
+from broodshelf.web import access, feed, guard, headers, parts, photos, sync_routes
 
 Look = Callable[[TwoHouses], Iterable[str]]
 
@@ -119,7 +119,7 @@ def signing_out_forgets_nothing(patch: pytest.MonkeyPatch) -> None:
 
 
 def metrics_shown_to_the_internet(patch: pytest.MonkeyPatch) -> None:
-    patch.setattr(metrics, "_from_this_machine", lambda: True)
+    patch.setattr(guard, "_from_this_machine", lambda: True)
 
 
 # -- passes -------------------------------------------------------------------------------------------

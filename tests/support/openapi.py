@@ -1,7 +1,7 @@
 """The OpenAPI 3.1 document of the API: ``python -m tests.support.openapi > openapi.json``.
 
-Made from the routes of the app, the schemas of their bodies (web/bodies.py), the registry of kinds, the calculators,
-and from the table of docs/http-api.md, which says who may call and what comes back. Nothing of it is written twice.
+Made from the routes of the app and their doors (web/guard.py), which say who may call and what is sent, the docstrings
+of their views, which say what comes back, the registry of kinds and the calculators. Nothing of it is written twice.
 It is for whoever works on the API and for the fuzzer; the server does not serve it.
 """
 
@@ -13,14 +13,13 @@ import re
 import sys
 import tempfile
 from collections.abc import Mapping
-from dataclasses import dataclass
-from pathlib import Path
 from typing import Any
 
 from apispec import APISpec
 from apispec.ext.marshmallow import MarshmallowPlugin, OpenAPIConverter
 from flask import Flask
 from marshmallow import Schema, fields
+from tests.support.http_table import comes_back
 
 from broodshelf import __version__
 from broodshelf.app import create_app
@@ -28,14 +27,14 @@ from broodshelf.care.calculators import CALCULATORS
 from broodshelf.care.calculators.model import Input
 from broodshelf.model.kinds import KINDS, required_fields
 from broodshelf.records.database import db
-from broodshelf.records.photo_files import MOST_BYTES
 from broodshelf.records.schemas import field_of
 from broodshelf.records.types import LAST_MS, Day, Happened, Whole
 from broodshelf.settings import from_environment
 from broodshelf.sync import envelope
-from broodshelf.web.bodies import BODIES, Id
+from broodshelf.web.bodies import INPUTS, SYNC, Id
+from broodshelf.web.guard import guarded_views
+from broodshelf.web.request_body import Body, PictureBody
 
-DOCS = Path(__file__).parents[2] / "docs/http-api.md"
 UUID = {"type": "string", "pattern": "^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$"}
 PROBLEM = {
     "type": "object",
@@ -50,44 +49,6 @@ PROBLEM = {
         "reference": {"type": "string"},
     },
 }
-
-
-@dataclass(frozen=True)
-class Documented:
-    """A row of the table in docs/http-api.md."""
-
-    method: str
-    path: str
-    who: str
-    says: str
-
-
-def documented() -> list[Documented]:
-    """Return the table of docs/http-api.md, one entry for each verb and path."""
-    found = []
-    for line in DOCS.read_text("utf-8").splitlines():
-        cells = [cell.strip() for cell in line.split(" | ")]
-        verbs = re.match(r"\| ((?:GET|HEAD|POST|PUT|PATCH|DELETE)(?:, HEAD)?) `/", line)
-        if not verbs or len(cells) < 3:
-            continue
-        paths = re.findall(r"`(/[^`]*)`", cells[0])
-        says = " | ".join(cells[2:]).rstrip(" |")
-        found += [Documented(verbs[1].split(",")[0], plain(path), cells[1], says) for path in paths]
-    return found
-
-
-def plain(path: str) -> str:
-    """Return a path whose placeholders have no names, as the docs call them otherwise than the code."""
-    return re.sub(r"<[^>]+>", "<>", path.replace("…", "<>"))
-
-
-def routes(app: Flask) -> dict[tuple[str, str], str]:
-    """Return the endpoint of every verb and rule of the app."""
-    return {
-        (method, rule.rule): rule.endpoint
-        for rule in sorted(app.url_map.iter_rules(), key=lambda rule: rule.rule)
-        for method in sorted((rule.methods or set()) - {"HEAD", "OPTIONS"})
-    }
 
 
 def document(app: Flask) -> dict[str, Any]:
@@ -111,14 +72,13 @@ def document(app: Flask) -> dict[str, Any]:
     made.components.security_scheme(
         "session", {"type": "apiKey", "in": "cookie", "name": "__Host-session"}
     ).schema("Problem", PROBLEM).schema("Operation", _operation(converter))
-    says = {(row.method, row.path): row for row in documented()}
-    for (method, rule), endpoint in routes(app).items():
-        row = says.get((method, plain(rule)), Documented(method, rule, "nobody", ""))
+    for (method, rule), view in sorted(guarded_views(app).items(), key=lambda item: item[0][1]):
+        door = view.door
         operation = {
-            "operationId": f"{endpoint}.{method.lower()}",
-            "summary": (app.view_functions[endpoint].__doc__ or "").strip().splitlines()[0],
-            "description": f"For: {row.who}. {row.says}",
-            "security": [{"session": []}] if row.who in ("session", "keeper") else [],
+            "operationId": f"{view.__module__.rpartition('.')[2]}.{view.__name__}",
+            "summary": (view.__doc__ or "").strip().splitlines()[0],
+            "description": f"For: {door.who}. What comes back: {comes_back(view)}",
+            "security": [{"session": []}] if door.who in ("session", "keeper") else [],
             "parameters": [_parameter(name) for name in re.findall(r"<(?:path:)?([^>]+)>", rule)],
             "responses": {
                 "200": {"description": "Done; see the description."},
@@ -130,9 +90,8 @@ def document(app: Flask) -> dict[str, Any]:
                 },
             },
         }
-        body = _body(converter, f"{method} {rule}")
-        if body:
-            operation["requestBody"] = {"required": True, "content": body}
+        if door.body is not None:
+            operation["requestBody"] = {"required": True, "content": _content(converter, door.body)}
         path = re.sub(r"<(?:path:)?([^>]+)>", r"{\1}", rule)
         made.path(path=path, operations={method.lower(): operation})
     return made.to_dict()
@@ -144,17 +103,17 @@ def _parameter(name: str) -> dict[str, Any]:
     return {"name": name, "in": "path", "required": True, "schema": schema}
 
 
-def _body(converter: OpenAPIConverter, address: str) -> dict[str, Any] | None:
-    if address == "PUT /api/photos/<record_id>":
-        return {"image/jpeg": {"schema": {"maxLength": MOST_BYTES, "contentMediaType": "image/jpeg"}}}
-    if address == "POST /api/sync":
+def _content(converter: OpenAPIConverter, body: Body) -> dict[str, Any]:
+    """Return what is sent, by its media type."""
+    if isinstance(body, PictureBody):
+        return {"image/jpeg": {"schema": {"maxLength": body.most_bytes, "contentMediaType": "image/jpeg"}}}
+    if body is SYNC:
         return {"application/json": {"schema": _sync()}}
-    if address == "POST /api/reckon/<code>":
+    if body is INPUTS:
         each = [_inputs(made.inputs) for _, made in sorted(CALCULATORS.items())]
         return {"application/json": {"schema": {"anyOf": each}}}
-    if address not in BODIES:
-        return None
-    return {"application/json": {"schema": _closed(converter, BODIES[address])}}
+    assert body.schema is not None, f"nothing is known of what is sent as {body.says}"
+    return {"application/json": {"schema": _closed(converter, body.schema)}}
 
 
 def _closed(converter: OpenAPIConverter, schema: type[Schema]) -> dict[str, Any]:

@@ -19,7 +19,9 @@ from ..records.database import reading, writing
 from ..records.store import read_record
 from ..records.tables import households as households_table
 from ..sync.envelope import SCHEMA
+from . import bodies
 from . import parts as p
+from .guard import Given, open_to
 from .journal import counting_wrong_codes, note, note_and_tell
 
 blueprint = Blueprint("access", __name__, url_prefix="/api")
@@ -27,9 +29,12 @@ COOKIE_DAYS = 400
 
 
 @blueprint.post("/claim")
-def claim() -> Response:
-    """Claim a household with the printed code, or come back into one."""
-    body = p.body()
+@open_to("all", body=bodies.CLAIM)
+def claim(body: Given) -> Response:
+    """Claim a household with the printed code, or come back into one.
+
+    → me + cookie; the last three only for a new household
+    """
     now = p.now_ms()
     p.count_try("claim")
     with counting_wrong_codes("claim"), every_household(), writing() as connection:
@@ -55,32 +60,45 @@ def claim() -> Response:
 
 
 @blueprint.post("/claim/look")
-def look_claim() -> Response:
-    """Say whom a printed code lets back in, so that a known person is not asked for a name."""
-    body = p.body()
+@open_to("all", body=bodies.CODE)
+def look_claim(body: Given) -> Response:
+    """Say whom a printed code lets back in, so that a known person is not asked for a name.
+
+    → `{person_name}`: whom the code lets back in, null for a new household
+    """
     p.count_try("look")
     with counting_wrong_codes("claim"), every_household(), reading() as connection:
         return jsonify(person_name=households.whose(connection, body["code"], p.now_ms()))
 
 
 @blueprint.get("/me")
-def me() -> Response:
-    """Say who this phone is."""
-    return jsonify(describe(p.actor(after_the_pass=True)))
+@open_to("session", after_the_pass=True)
+def me(actor: Actor) -> Response:
+    """Say who this phone is.
+
+    → `{household_id, person_id, device_id, role, name, epoch, schema, server_time, build, vapid_public_key, pass}`
+    """
+    return jsonify(describe(actor))
 
 
 @blueprint.get("/whoami")
+@open_to("all")
 def whoami() -> Response:
-    """Say who this browser is, or nobody: for one that knows it no more, as its storage was emptied."""
+    """Say who this browser is, or nobody: for one that knows it no more, as its storage was emptied.
+
+    → `{me}`: as `/api/me` says, or `null` for nobody; a browser whose storage was emptied comes back in by it
+    """
     actor = p.actor_or_none()
     return jsonify(me=None if actor is None else describe(actor))
 
 
 @blueprint.post("/logout")
-def logout() -> Response:
-    """End this phone's session at its own wish."""
-    actor = p.actor(after_the_pass=True)
-    p.body()
+@open_to("session", body=bodies.NOTHING, after_the_pass=True)
+def logout(actor: Actor) -> Response:
+    """End this phone's session at its own wish.
+
+    → `{}` and the cookie is cleared
+    """
     with writing() as connection:
         devices.sign_out(connection, actor.household_id, actor.device_id, p.now_ms())
         forget_device(connection, actor.household_id, actor.device_id)
@@ -92,9 +110,12 @@ def logout() -> Response:
 
 
 @blueprint.post("/pairings")
-def ask_pairing() -> Response:
-    """Open a pairing for the new phone that asks."""
-    body = p.body()
+@open_to("all", body=bodies.DEVICE)
+def ask_pairing(body: Given) -> Response:
+    """Open a pairing for the new phone that asks.
+
+    → `{pairing_id, code, collect_secret, expires_ms, qr_svg}` (the new phone shows the code)
+    """
     p.count_try("pair")
     with writing() as connection:
         asked = pairing.ask(connection, body["device"]["id"], body["device"]["name"], p.now_ms())
@@ -109,9 +130,12 @@ def ask_pairing() -> Response:
 
 
 @blueprint.post("/pairings/collect")
-def collect_pairing() -> Response:
-    """Sign the new phone in once a keeper has approved it."""
-    body = p.body()
+@open_to("all", body=bodies.COLLECT)
+def collect_pairing(body: Given) -> Response:
+    """Sign the new phone in once a keeper has approved it.
+
+    → `{state: "waiting"}` or me + cookie
+    """
     with every_household(), writing() as connection:
         got = pairing.collect(connection, body["pairing_id"], body["collect_secret"], p.now_ms())
         if got is None:
@@ -131,20 +155,24 @@ def collect_pairing() -> Response:
 
 
 @blueprint.post("/pairings/look")
-def look_pairing() -> Response:
-    """Show the keeper which phone shows this code."""
-    p.keeper()
-    body = p.body()
+@open_to("keeper", body=bodies.CODE)
+def look_pairing(body: Given) -> Response:
+    """Show the keeper which phone shows this code.
+
+    → `{device_name, asked_ms}`
+    """
     p.count_try("approve")
     with counting_wrong_codes("pairing"), reading() as connection:
         return jsonify(pairing.look(connection, body["code"], p.now_ms()))
 
 
 @blueprint.post("/pairings/approve")
-def approve_pairing() -> Response:
-    """Let the phone with this code in."""
-    actor = p.keeper()
-    body = p.body()
+@open_to("keeper", body=bodies.APPROVE)
+def approve_pairing(actor: Actor, body: Given) -> Response:
+    """Let the phone with this code in: as somebody who is there (`person_id`), or as somebody new (`person_name`).
+
+    → `{}`; 400 with both or neither
+    """
     if ("person_id" in body) == ("person_name" in body):
         raise BadRequest("Give either person_id or person_name.", fields={"person_id": "one of the two"})
     p.count_try("approve")
@@ -161,20 +189,25 @@ def approve_pairing() -> Response:
 
 
 @blueprint.get("/devices")
-def list_devices() -> Response:
-    """List the household's phones."""
-    actor = p.keeper()
+@open_to("keeper")
+def list_devices(actor: Actor) -> Response:
+    """List the household's phones.
+
+    → `{devices: [{id, name, person_id, role, pass_id, created_ms, last_seen_ms, here}]}`
+    """
     with reading() as connection:
         return jsonify(devices=devices.list_devices(connection, actor))
 
 
 @blueprint.post("/devices/<device_id>/revoke")
-def revoke_device(device_id: str) -> Response:
-    """Sign a phone out for good."""
-    actor = p.keeper()
-    p.body()
+@open_to("keeper", body=bodies.NOTHING)
+def revoke_device(actor: Actor, device_id: str) -> Response:
+    """Sign a phone out for good.
+
+    → `{}`
+    """
     with writing() as connection:
-        name = devices.revoke_device(connection, actor.household_id, p.check_id(device_id), p.now_ms())
+        name = devices.revoke_device(connection, actor.household_id, device_id, p.now_ms())
         note(connection, actor, "phone_removed", phone=name)
         forget_device(connection, actor.household_id, device_id)
         p.parts().revocations.add("device", actor.household_id, device_id, p.now_ms())

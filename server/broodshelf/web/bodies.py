@@ -1,20 +1,18 @@
-"""What each address takes as its JSON body: one table, read by the handlers and by the document of the API.
-
-An address that is not here takes no JSON, or a body that its room parses itself: ``/api/sync`` (sync/envelope.py)
-and ``/api/reckon/<code>`` (the inputs of that calculator). A push subscription is checked by its room, too.
-"""
+"""What can be sent to an address, each by its name; which address takes which is said at its view (web/guard.py)."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from typing import Any, Final
 
 from marshmallow import Schema, ValidationError, fields, validate
 
-from ..nudges.subscriptions import BODY as SUBSCRIPTION
+from ..nudges.subscriptions import BODY as SUBSCRIPTION_FIELDS
+from ..records.photo_files import MOST_BYTES
 from ..records.types import Day, check_zone, is_uuid
+from .request_body import JsonBody, PictureBody
 
 LONGEST_SECRET: Final = 100
+SYNC_BODY_BYTES: Final = 1024 * 1024
 
 
 class Id(fields.String):
@@ -38,48 +36,40 @@ def _device() -> fields.Field[Any]:
     )
 
 
-def _one(**given: fields.Field[Any]) -> type[Schema]:
-    return Schema.from_dict(given)
+def _fields(**given: fields.Field[Any]) -> JsonBody:
+    """Return the body with these fields; one that is not named is refused."""
+    return JsonBody(Schema.from_dict(given))
 
 
-NOTHING: Final = _one()
-_CODE: Final = _one(code=_text(40))
-_PASS: Final = _one(pass_id=Id(required=True, allow_none=True))
+NOTHING: Final = _fields()
+CODE: Final = _fields(code=_text(40))
+DEVICE: Final = _fields(device=_device())
+CLAIM: Final = _fields(
+    code=_text(40),
+    device=_device(),
+    person_name=_text(60, required=False),
+    household_name=_text(80, required=False),
+    zone=fields.String(validate=check_zone),
+)
+COLLECT: Final = _fields(pairing_id=Id(required=True), collect_secret=_text(LONGEST_SECRET))
+APPROVE: Final = _fields(code=_text(40), person_id=Id(), person_name=_text(60, required=False))
+OPEN_PASS: Final = _fields(
+    secret=_text(LONGEST_SECRET, least=4, required=False),
+    code=_text(LONGEST_SECRET, least=4, required=False),
+    device=_device(),
+)
+HOLIDAY: Final = _fields(leave_on=Day(required=True), return_on=Day(required=True))
+TEXTS: Final = _fields(texts=fields.List(_text(300), required=True, validate=validate.Length(min=1, max=60)))
+SUBSCRIPTION: Final = JsonBody(SUBSCRIPTION_FIELDS)
+ACKNOWLEDGED: Final = _fields(delivery_id=_text(LONGEST_SECRET), shown=fields.Boolean(required=True))
+MAIL_ADDRESS: Final = _fields(address=_text(300))
+FEED_OF: Final = _fields(pass_id=Id(required=True, allow_none=True))
 
-BODIES: Final[Mapping[str, type[Schema]]] = {
-    "POST /api/claim": _one(
-        code=_text(40),
-        device=_device(),
-        person_name=_text(60, required=False),
-        household_name=_text(80, required=False),
-        zone=fields.String(validate=check_zone),
-    ),
-    "POST /api/claim/look": _CODE,
-    "POST /api/logout": NOTHING,
-    "POST /api/pairings": _one(device=_device()),
-    "POST /api/pairings/collect": _one(pairing_id=Id(required=True), collect_secret=_text(LONGEST_SECRET)),
-    "POST /api/pairings/look": _CODE,
-    "POST /api/pairings/approve": _one(code=_text(40), person_id=Id(), person_name=_text(60, required=False)),
-    "POST /api/devices/<device_id>/revoke": NOTHING,
-    "POST /api/passes/<pass_id>/link": NOTHING,
-    "POST /api/passes/<pass_id>/revoke": NOTHING,
-    "POST /api/passes/open": _one(
-        secret=_text(LONGEST_SECRET, least=4, required=False),
-        code=_text(LONGEST_SECRET, least=4, required=False),
-        device=_device(),
-    ),
-    "POST /api/holiday": _one(leave_on=Day(required=True), return_on=Day(required=True)),
-    "POST /api/qr": _one(
-        texts=fields.List(_text(300), required=True, validate=validate.Length(min=1, max=60))
-    ),
-    "PUT /api/push/subscription": SUBSCRIPTION,
-    "DELETE /api/push/subscription": NOTHING,
-    "POST /api/push/test": NOTHING,
-    "POST /api/push/ack": _one(delivery_id=_text(LONGEST_SECRET), shown=fields.Boolean(required=True)),
-    "PUT /api/mail/<person_id>": _one(address=_text(300)),
-    "POST /api/mail/<person_id>/confirm": _CODE,
-    "DELETE /api/mail/<person_id>": NOTHING,
-    "POST /api/feeds": _PASS,
-    "POST /api/feeds/revoke": _PASS,
-}
-"""The schema of each body by method and rule; a field that is not named is refused."""
+SYNC: Final = JsonBody(says="docs/sync.md", most_bytes=SYNC_BODY_BYTES, whole_texts=False)
+"""Parsed, and half characters in it mended, by sync/envelope.py."""
+INPUTS: Final = JsonBody(says="the inputs by name; what is left out has its default")
+"""Parsed by the inputs of the calculator that is asked."""
+JPEG: Final = PictureBody(
+    says=f"the JPEG (`image/jpeg`, at most {MOST_BYTES:,} bytes) whose SHA-256 the photo record holds",
+    most_bytes=MOST_BYTES,
+)

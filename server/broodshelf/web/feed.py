@@ -10,34 +10,47 @@ from ..feed.memory import read_known, remember
 from ..feed.moves import follow
 from ..feed.render import render
 from ..feed.rounds import rounds_of
+from ..people.actor import Actor
 from ..records.apart import enter, every_household
 from ..records.database import reading, writing
+from . import bodies
 from . import parts as p
+from .guard import Given, open_to
 
 blueprint = Blueprint("feed", __name__)
 
 
 @blueprint.post("/api/feeds")
-def make() -> Response:
-    """Make a feed's address; shown once. The old address of the same feed ends."""
-    actor, pass_id = p.keeper(), p.body()["pass_id"]
+@open_to("keeper", body=bodies.FEED_OF)
+def make(actor: Actor, body: Given) -> Response:
+    """Make a feed's address. The old address of the same feed ends.
+
+    → `{url}`, shown once
+    """
     with writing() as connection:
-        token = tokens.make_feed(connection, actor.household_id, pass_id, p.now_ms())
+        token = tokens.make_feed(connection, actor.household_id, body["pass_id"], p.now_ms())
     return jsonify(url=f"{p.parts().settings.public_url}/feed/{token}.ics")
 
 
 @blueprint.post("/api/feeds/revoke")
-def revoke() -> Response:
-    """End a feed's address."""
-    actor, pass_id = p.keeper(), p.body()["pass_id"]
+@open_to("keeper", body=bodies.FEED_OF)
+def revoke(actor: Actor, body: Given) -> Response:
+    """End a feed's address.
+
+    → `{}`
+    """
     with writing() as connection:
-        tokens.revoke_feed(connection, actor.household_id, pass_id, p.now_ms())
+        tokens.revoke_feed(connection, actor.household_id, body["pass_id"], p.now_ms())
     return jsonify({})
 
 
 @blueprint.get("/feed/<token>.ics")
+@open_to("token")
 def read(token: str) -> Response:
-    """Serve a feed: the same bytes and the same strong ETag until something changes."""
+    """Serve a feed: the same bytes and the same strong ETag until something changes.
+
+    → `text/calendar`, strong ETag
+    """
     try:
         with every_household(), reading() as connection:
             feed = tokens.find_feed(connection, token, p.now_ms())

@@ -12,13 +12,19 @@ from ..records.apart import every_household
 from ..records.database import reading
 from ..records.trouble import trouble_of
 from . import parts as p
+from .guard import open_to
 
 blueprint = Blueprint("health", __name__)
 
 
 @blueprint.get("/healthz")
+@open_to("all")
 def healthz() -> tuple[Response, int]:
-    """Answer 200 when the store takes what it is given and nudges go out in time, else 503, and 507 for a full disk."""
+    """Answer 200 when the store takes what it is given and nudges go out in time.
+
+    → `{ok, version, build, database, nudger: {ok, last_tick_ms, waiting_ms}}`; 503 when not ok, 507 when the disk is
+    full. `database`: `ok`, or the code of what is wrong with the store (below)
+    """
     nudger: dict[str, Any] = {}
     with every_household():
         found = p.parts().probe.look(p.now_ms())

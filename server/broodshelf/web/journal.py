@@ -19,6 +19,7 @@ from ..records.apart import every_household
 from ..records.database import reading, writing
 from ..records.store import read_record
 from . import parts as p
+from .guard import open_to
 
 blueprint = Blueprint("journal", __name__, url_prefix="/api")
 WRONG: Final = frozenset({"claim_code_ended", "pairing_ended", "pass_revoked", "wrong_code"})
@@ -26,9 +27,14 @@ WRONG: Final = frozenset({"claim_code_ended", "pairing_ended", "pass_revoked", "
 
 
 @blueprint.get("/journal")
-def show() -> Response:
-    """Return what happened at the household's doors, newest first."""
-    actor = p.keeper()
+@open_to("keeper")
+def show(actor: Actor) -> Response:
+    """Return what happened at the household's doors.
+
+    → `{entries: [{id, at_ms, what, by, args}]}`, newest first, at most 500. `what`: `new_phone`, `phone_removed`,
+    `person_removed`, `way_back`, `link_made`, `pass_opened`, `pass_ended`, `wrong_codes` (`count`, `where`; one a day,
+    place and person), `export`, `import`, `restore`
+    """
     with reading() as connection:
         return jsonify(entries=journal.entries(connection, actor.household_id))
 

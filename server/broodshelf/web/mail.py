@@ -10,8 +10,11 @@ from ..nudges.mail import MAIL, MailSender, forget_mailbox, listen_by_mail
 from ..nudges.sender import Message, Target
 from ..nudges.subscriptions import word
 from ..people import limits, mail
+from ..people.actor import Actor
 from ..records.database import reading, writing
+from . import bodies
 from . import parts as p
+from .guard import Given, open_to
 from .journal import counting_wrong_codes
 
 blueprint = Blueprint("mail", __name__, url_prefix="/api/mail")
@@ -19,19 +22,24 @@ MOST_CODES_A_MINUTE = 3
 
 
 @blueprint.get("")
-def show() -> Response:
-    """Say whether this server can send mail, and who gets it."""
-    actor = p.keeper()
+@open_to("keeper")
+def show(actor: Actor) -> Response:
+    """Say whether this server can send mail, and who gets it.
+
+    → `{available, people: [{person_id, address, confirmed, asked_ms}]}`
+    """
     with reading() as connection:
         people = mail.addresses(connection, actor.household_id)
     return jsonify(available=p.parts().pusher.mail is not None, people=people)
 
 
 @blueprint.put("/<person_id>")
-def ask(person_id: str) -> Response:
-    """Set a person's address and send a code there; nothing else is sent before it is confirmed."""
-    actor, person_id = p.keeper(), p.check_id(person_id)
-    body = p.body()
+@open_to("keeper", body=bodies.MAIL_ADDRESS)
+def ask(actor: Actor, person_id: str, body: Given) -> Response:
+    """Set a person's address and send a code there; nothing else is sent before it is confirmed.
+
+    → `{outcome}`: a code is sent there (`sent`, or why not); 400 `mail_off` without a mail server
+    """
     sender = _sender()
     now_ms = p.now_ms()
     with writing() as connection:
@@ -45,10 +53,12 @@ def ask(person_id: str) -> Response:
 
 
 @blueprint.post("/<person_id>/confirm")
-def confirm(person_id: str) -> Response:
-    """Take the code that was sent; from now on the person's nudges go there, too."""
-    actor, person_id = p.keeper(), p.check_id(person_id)
-    body = p.body()
+@open_to("keeper", body=bodies.CODE)
+def confirm(actor: Actor, person_id: str, body: Given) -> Response:
+    """Take the code that was sent; from now on the person's nudges go there, too.
+
+    → `{}`; 400 `wrong_code`, 410 `code_ended` after an hour
+    """
     now_ms = p.now_ms()
     p.count_try("mail-code")
     with counting_wrong_codes("mail"), writing() as connection:
@@ -58,10 +68,12 @@ def confirm(person_id: str) -> Response:
 
 
 @blueprint.delete("/<person_id>")
-def forget(person_id: str) -> Response:
-    """Forget a person's address and send no more mail."""
-    actor, person_id = p.keeper(), p.check_id(person_id)
-    p.body()
+@open_to("keeper", body=bodies.NOTHING)
+def forget(actor: Actor, person_id: str) -> Response:
+    """Forget a person's address and send no more mail.
+
+    → `{}`
+    """
     with writing() as connection:
         mail.forget(connection, actor.household_id, person_id, p.now_ms())
         forget_mailbox(connection, actor.household_id, person_id)

@@ -15,18 +15,26 @@ from ..care.plan.holiday import travel_rules
 from ..care.plan.larder import spoils_first
 from ..errors import BadRequest, NotFound
 from ..model.quantities import OutOfRange
+from ..people.actor import Actor
 from ..records.database import reading
 from ..records.store import read_kind
 from ..rounds.outlook import holiday_outlook, larder_left, larder_outlook
+from . import bodies
 from . import parts as p
+from .guard import Given, open_to
 
 blueprint = Blueprint("outlooks", __name__, url_prefix="/api")
 
 
 @blueprint.get("/larder")
-def larder() -> Response:
-    """Return what is left of each lot, how long each food lasts and what will spoil."""
-    actor = p.keeper()
+@open_to("keeper")
+def larder(actor: Actor) -> Response:
+    """Return what is left of each lot, how long each food lasts and what will spoil.
+
+    → `{left: [{lot_id, amount, given}], outlooks: [{food_code, runs_out_early, runs_out, buy_by, spoils, reasons}],
+    spoils}`, the food to buy first and the lot that spoils first at the front; `left`: what the feedings since its
+    amount was written down leave of a lot
+    """
     with reading() as connection:
         zone = zoneinfo.ZoneInfo(read_kind(connection, actor.household_id, "household")[0].values["zone"])
         today = dt.datetime.fromtimestamp(p.now_ms() / 1000, zone).date().isoformat()
@@ -40,10 +48,12 @@ def larder() -> Response:
 
 
 @blueprint.post("/holiday")
-def holiday() -> Response:
-    """Return what to top up before and which colonies need nobody."""
-    actor = p.keeper()
-    body = p.body()
+@open_to("keeper", body=bodies.HOLIDAY)
+def holiday(actor: Actor, body: Given) -> Response:
+    """Return what to top up before and which colonies need nobody.
+
+    → `{colonies: [{colony_id, verdict, top_up, visit_every_days, reasons}], travel}`
+    """
     leave_on, return_on = body["leave_on"], body["return_on"]
     try:
         with reading() as connection:
@@ -57,22 +67,27 @@ def holiday() -> Response:
 
 
 @blueprint.get("/reckon")
+@open_to("session")
 def calculators() -> Response:
-    """Return every calculator with its inputs, formula, source and limits."""
-    p.actor()
+    """Return every calculator with its inputs, formula, source and limits.
+
+    → `{calculators: [{code, title, inputs, formula, source, limits}]}`
+    """
     return jsonify(calculators=[_about(each) for each in CALCULATORS.values()])
 
 
 @blueprint.post("/reckon/<code>")
-def reckon(code: str) -> Response:
-    """Return what a calculator says of the inputs in the body; those that are left out have their defaults."""
-    p.actor()
-    given = p.json_body()
+@open_to("session", body=bodies.INPUTS)
+def reckon(code: str, body: Given) -> Response:
+    """Return what a calculator says of the inputs in the body.
+
+    → `{lines}`
+    """
     found = CALCULATORS.get(code)
     if found is None:
         raise NotFound("There is no such calculator.")
     try:
-        lines = found.run(_typed(found, given))
+        lines = found.run(_typed(found, body))
     except ValueError as error:
         name = getattr(error, "name", "")
         raise BadRequest(f"{str(error)[0].upper()}{str(error)[1:]}.", fields={name: str(error)}) from None

@@ -1,16 +1,15 @@
-"""What the blueprints get from ``create_app`` and from the request: settings, clock, shell, actor, body."""
+"""What the blueprints get from ``create_app`` and from the request: settings, clock, shell, actor."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any, cast
+from typing import cast
 
 from flask import current_app, g, request
-from marshmallow import ValidationError
 from sqlalchemy import Connection
 
-from ..errors import BadRequest, NotAllowed, SignedOut, TooLarge, WrongMediaType
+from ..errors import NotAllowed, SignedOut
 from ..nudges.mail import MailSender
 from ..nudges.measures import Measures
 from ..nudges.push_hosts import PushHosts
@@ -26,21 +25,12 @@ from ..records.apart import enter, every_household
 from ..records.database import reading, writing
 from ..records.ended import Revocations
 from ..records.epochs import Marks
-from ..records.json_text import read_json
 from ..records.photo_files import PhotoFiles
-from ..records.types import is_uuid
 from ..settings import Settings
-from .bodies import BODIES
 from .callers import network_of
 from .past_builds import PastBuilds
 from .probe import Probe
 from .shell import Shell
-
-SMALL_BODY_BYTES = 64 * 1024
-SYNC_BODY_BYTES = 1024 * 1024
-LONGEST_NAME = 60
-MOST_NAMES = 20
-"""Of the fields that a 400 names: whoever sends thousands need not get them back."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,44 +135,3 @@ def keeper() -> Actor:
     if found.role != "keeper":
         raise NotAllowed("Only a keeper of this household can do this.")
     return found
-
-
-def json_body(limit_bytes: int = SMALL_BODY_BYTES, *, whole_texts: bool = True) -> dict[str, Any]:
-    """Return the JSON object of the request, read strictly (records/json_text.py). Raises for other types and sizes."""
-    if request.mimetype != "application/json":
-        raise WrongMediaType
-    length = request.content_length
-    if length is not None and length > limit_bytes:
-        raise TooLarge(f"At most {limit_bytes} bytes are taken here.")
-    raw = request.stream.read(limit_bytes + 1)
-    if len(raw) > limit_bytes:
-        raise TooLarge(f"At most {limit_bytes} bytes are taken here.")
-    try:
-        body = read_json(raw, whole_texts=whole_texts)
-    except ValueError as error:
-        raise BadRequest(f"The body is not the JSON that this address takes: {error}.") from None
-    if not isinstance(body, dict):
-        raise BadRequest("The body must be a JSON object.", fields={"": "not an object"})
-    return body
-
-
-def body() -> dict[str, Any]:
-    """Return the JSON body by the schema that web/bodies.py has for this address; a 400 names what is wrong."""
-    rule = request.url_rule.rule if request.url_rule else ""
-    schema = BODIES[f"{request.method} {rule}"]
-    try:
-        loaded = schema().load(json_body())
-    except ValidationError as error:
-        wrong = {str(name)[:LONGEST_NAME]: why for name, why in error.messages_dict.items()}
-        names = sorted(wrong)[:MOST_NAMES]
-        raise BadRequest(
-            f"These fields are wrong or missing: {', '.join(names)}.", fields={n: wrong[n] for n in names}
-        ) from None
-    return dict(loaded)
-
-
-def check_id(value: str) -> str:
-    """Return an id from the path; one that is not a UUID cannot exist."""
-    if not is_uuid(value):
-        raise BadRequest("The id in the address is not a UUID.", fields={"id": "not a UUID"})
-    return value

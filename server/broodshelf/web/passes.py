@@ -6,24 +6,29 @@ from flask import Blueprint, Response, jsonify
 
 from ..errors import BadRequest, NotFound
 from ..people import devices, passes
+from ..people.actor import Actor
 from ..records.apart import every_household
 from ..records.database import reading, writing
 from ..records.store import Ledger
 from ..rounds.recompute import touched
+from . import bodies
 from . import parts as p
 from .access import qr_svg, signed_in
+from .guard import Given, open_to
 from .journal import counting_wrong_codes, note, note_and_tell
 
 blueprint = Blueprint("passes", __name__, url_prefix="/api/passes")
 
 
 @blueprint.post("/<pass_id>/link")
-def make_link(pass_id: str) -> Response:
-    """Make a new link and code; shown once."""
-    actor = p.keeper()
-    p.body()
+@open_to("keeper", body=bodies.NOTHING)
+def make_link(actor: Actor, pass_id: str) -> Response:
+    """Make a new link and code.
+
+    → `{link, code, qr_svg}`: a new secret each time, shown once
+    """
     with writing() as connection:
-        made = passes.make_link(connection, actor.household_id, p.check_id(pass_id), p.now_ms())
+        made = passes.make_link(connection, actor.household_id, pass_id, p.now_ms())
         note_and_tell(
             connection,
             actor.household_id,
@@ -37,21 +42,26 @@ def make_link(pass_id: str) -> Response:
 
 
 @blueprint.get("/<pass_id>")
-def status(pass_id: str) -> Response:
-    """Say how a pass stands and which phones opened it."""
-    actor = p.keeper()
+@open_to("keeper")
+def status(actor: Actor, pass_id: str) -> Response:
+    """Say how a pass stands and which phones opened it.
+
+    → `{state, link_made_ms, devices, last_used_ms}`
+    """
     with reading() as connection:
-        return jsonify(passes.pass_status(connection, actor.household_id, p.check_id(pass_id), p.now_ms()))
+        return jsonify(passes.pass_status(connection, actor.household_id, pass_id, p.now_ms()))
 
 
 @blueprint.post("/<pass_id>/revoke")
-def revoke(pass_id: str) -> Response:
-    """Take a pass back."""
-    actor = p.keeper()
-    p.body()
+@open_to("keeper", body=bodies.NOTHING)
+def revoke(actor: Actor, pass_id: str) -> Response:
+    """Take a pass back.
+
+    → `{}`
+    """
     with writing() as connection:
         ledger = Ledger(connection, actor.household_id)
-        colonies = passes.end_pass(ledger, p.check_id(pass_id), p.now_ms())
+        colonies = passes.end_pass(ledger, pass_id, p.now_ms())
         if colonies is None:
             raise NotFound("There is no such pass.")
         ledger.flush()
@@ -65,9 +75,12 @@ def revoke(pass_id: str) -> Response:
 
 
 @blueprint.post("/open")
-def open_pass() -> Response:
-    """Open a pass by secret or code. A signed-in keeper sees a preview and stays who they are."""
-    body = p.body()
+@open_to("all", body=bodies.OPEN_PASS)
+def open_pass(body: Given) -> Response:
+    """Open a pass by secret or code. A signed-in keeper sees a preview and stays who they are.
+
+    → me + cookie; a signed-in keeper gets `{preview: {…}}` and no new session; 400 with both secret and code or neither
+    """
     if ("secret" in body) == ("code" in body):
         raise BadRequest("Give either secret or code.", fields={"secret": "one of the two"})
     p.count_try("pass")

@@ -2,27 +2,29 @@
 
 from __future__ import annotations
 
-from flask import Blueprint, Response, jsonify, request
+from flask import Blueprint, Response, jsonify
 
-from ..errors import NotFound, WrongMediaType
+from ..errors import NotFound
 from ..people.actor import Actor
 from ..people.quotas import Share
 from ..records.database import reading, writing
-from ..records.photo_files import MOST_BYTES
 from ..records.store import read_record
+from . import bodies
 from . import parts as p
+from .guard import open_to
 
 blueprint = Blueprint("photos", __name__)
 
 
 @blueprint.put("/api/photos/<record_id>")
-def send(record_id: str) -> Response:
-    """Take the picture of a photo record; the body is the JPEG whose hash the record holds."""
-    actor = p.actor(after_the_pass=True)
-    if request.mimetype != "image/jpeg":
-        raise WrongMediaType("Send the picture itself (Content-Type: image/jpeg).")
+@open_to("session", body=bodies.JPEG, after_the_pass=True)
+def send(actor: Actor, record_id: str, body: bytes) -> Response:
+    """Take the picture of a photo record; the body is the JPEG whose hash the record holds.
+
+    → `{stored: true}`; again: the same answer; 503 `busy` with `Retry-After` while other pictures are being looked at:
+    send it later
+    """
     sha256 = _sha256_of(actor, record_id)
-    body = request.stream.read(MOST_BYTES + 1)
     if p.parts().photos.path(actor.household_id, sha256) is None:
         with writing() as connection:
             p.spend(connection, Share(pictures=1), len(body))
@@ -31,9 +33,12 @@ def send(record_id: str) -> Response:
 
 
 @blueprint.get("/api/photos/<record_id>")
-def read(record_id: str) -> Response:
-    """Return the picture of a photo record."""
-    actor = p.actor()
+@open_to("session")
+def read(actor: Actor, record_id: str) -> Response:
+    """Return the picture of a photo record.
+
+    → the picture, drawn anew by the server; 404 `not_sent_yet` until its phone has sent it
+    """
     found = p.parts().photos.path(actor.household_id, _sha256_of(actor, record_id))
     if found is None:
         raise NotFound("This picture has not been sent by its phone yet.", code="not_sent_yet")
@@ -43,7 +48,7 @@ def read(record_id: str) -> Response:
 def _sha256_of(actor: Actor, record_id: str) -> str:
     """Return the hash that the photo record holds; ``NotFound`` for whoever may not see the record."""
     with reading() as connection:
-        record = read_record(connection, actor.household_id, p.check_id(record_id))
+        record = read_record(connection, actor.household_id, record_id)
     if record is None or record.kind != "photo" or record.gone:
         raise NotFound("There is no such picture in this household.")
     if actor.window is not None and record.values.get("colony_id") not in actor.window.colony_ids:

@@ -12,7 +12,7 @@ from ..errors import BadRequest, NotFound, Problem, TooLarge
 from ..logs import say_failure
 from ..records.trouble import trouble_of
 
-_BY_STATUS: dict[int, type[Problem]] = {400: BadRequest, 404: NotFound, 413: TooLarge}
+_BY_STATUS: dict[int, type[Problem]] = {400: BadRequest, 404: NotFound}
 
 
 def install(app: Flask) -> None:
@@ -32,6 +32,8 @@ def answer(problem: Problem) -> Response:
 
 def _from_http(error: HTTPException) -> Response:
     status = error.code or 500
+    if status == 413:
+        return answer(TooLarge(f"At most {request.max_content_length} bytes are taken here."))
     known = _BY_STATUS.get(status)
     if known is not None:
         return answer(known())

@@ -8,6 +8,7 @@ from flask import Blueprint, Response, request
 
 from ..errors import NotFound
 from .compact import ways
+from .guard import open_to
 from .parts import parts
 from .shell import File
 
@@ -18,28 +19,44 @@ READ_ANEW = ("gzip",)
 
 
 @blueprint.get("/")
+@open_to("all")
 def index() -> Response:
-    """Serve the page."""
+    """Serve the page.
+
+    → the app shell
+    """
     return _send(parts().shell.index, "no-cache")
 
 
 @blueprint.get("/worker.js")
+@open_to("all")
 def worker() -> Response:
-    """Serve the service worker: this address must stay for ever."""
+    """Serve the service worker: this address must stay for ever.
+
+    → the script, never cached
+    """
     response = _send(parts().shell.worker, "no-cache")
     response.headers["Service-Worker-Allowed"] = "/"
     return response
 
 
 @blueprint.get("/manifest.webmanifest")
+@open_to("all")
 def manifest() -> Response:
-    """Serve the web app manifest."""
+    """Serve the web app manifest.
+
+    → the manifest
+    """
     return _send(parts().shell.manifest, "no-cache")
 
 
 @blueprint.get("/static/<build>/<path:name>")
+@open_to("all")
 def static_file(build: str, name: str) -> Response:
-    """Serve a file of the present build, or of one that a page may still have open."""
+    """Serve a file of the present build, or of one that a page may still have open.
+
+    → the file, which never changes
+    """
     shell = parts().shell
     if build == shell.build and name in shell.files:
         return _send(shell.files[name], FOR_EVER)

@@ -17,8 +17,10 @@ from ..records.soundness import FILE, Soundness
 from ..records.store import read_record
 from ..rounds.recompute import touched
 from ..sync.exchange import exchange
+from . import bodies
 from . import parts as p
 from .access import qr_svg
+from .guard import Given, open_to
 from .seeing_off import see_off
 
 blueprint = Blueprint("sync", __name__, url_prefix="/api")
@@ -31,14 +33,16 @@ GZIP_LEVEL: Final = 2
 
 
 @blueprint.post("/sync")
-def sync() -> Response:
-    """Make one round trip (docs/sync.md)."""
-    actor = p.actor(after_the_pass=True)
-    body = p.json_body(p.SYNC_BODY_BYTES, whole_texts=False)  # the envelope mends them
+@open_to("session", body=bodies.SYNC, after_the_pass=True)
+def sync(actor: Actor, body: Given) -> Response:
+    """Make one round trip.
+
+    → docs/sync.md
+    """
     ops = body.get("ops")
     with writing() as connection:
         if isinstance(ops, list) and ops:
-            size_bytes = request.content_length or p.SYNC_BODY_BYTES
+            size_bytes = request.content_length or bodies.SYNC_BODY_BYTES
             p.spend(connection, Share(operations=len(ops), size_bytes=size_bytes), size_bytes)
         answer = exchange(connection, actor, body, p.now_ms(), touched)
         see_off(connection, actor, answer.left)
@@ -70,27 +74,35 @@ def _sent(body: bytes) -> Response:
 
 
 @blueprint.get("/records/<record_id>/history")
-def history(record_id: str) -> Response:
-    """Return what happened to a record, newest first."""
-    actor = p.keeper()
+@open_to("keeper")
+def history(actor: Actor, record_id: str) -> Response:
+    """Return what happened to a record, newest first.
+
+    → `{revisions: [{rev, at_ms, by, op_id, asked, before, lost}]}`
+    """
     with reading() as connection:
-        revisions = read_history(connection, actor.household_id, p.check_id(record_id))
+        revisions = read_history(connection, actor.household_id, record_id)
     if not revisions:
         raise NotFound("There is no such record in this household.")
     return jsonify(revisions=revisions)
 
 
 @blueprint.get("/records/gone")
-def gone() -> Response:
-    """Return what was deleted last and can be taken back by an ordinary operation, newest first."""
-    actor = p.keeper()
+@open_to("keeper")
+def gone(actor: Actor) -> Response:
+    """Return what was deleted last and can be taken back by an ordinary operation.
+
+    → `{gone: [{id, kind, rev, at_ms, by, set}]}`: the 200 records that went last, newest first; each can be taken back
+    """
     with reading() as connection:
         return jsonify(gone=read_gone(connection, actor.household_id, MOST_GONE))
 
 
 @blueprint.post("/qr")
-def qr() -> Response:
-    """Draw QR codes, for printable labels."""
-    p.keeper()
-    body = p.body()
+@open_to("keeper", body=bodies.TEXTS)
+def qr(body: Given) -> Response:
+    """Draw QR codes, for printable labels.
+
+    → `{svgs: […]}`, of 60 texts at most
+    """
     return jsonify(svgs=[qr_svg(text) for text in body["texts"]])
