@@ -371,8 +371,8 @@ def plans_taken_from_phones(patch: pytest.MonkeyPatch) -> None:
 def _guard_for(patch: pytest.MonkeyPatch, change: Callable[[Any, Any], Any]) -> None:
     real = operations.guard
 
-    def careless(ledger: Any, actor: Any, kind: Any, op: Any, values: Any, record: Any, now_ms: int) -> None:
-        real(ledger, change(actor, record), kind, op, values, record, now_ms)
+    def careless(batch: Any, asked: Any) -> None:
+        real(dataclasses.replace(batch, actor=change(batch.actor, asked.record)), asked)
 
     patch.setattr(operations, "guard", careless)
 

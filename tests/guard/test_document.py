@@ -48,7 +48,7 @@ def test_the_doors_and_the_table_of_the_guard_agree_on_who_may_call(houses):
 
 
 def test_a_view_that_does_not_say_whom_it_is_open_to_stops_the_start():
-    app = Flask("unguarded")
+    app = Flask("unguarded", static_folder=None)
     app.add_url_rule("/api/secrets", view_func=lambda: "")
 
     with pytest.raises(TypeError, match="/api/secrets"):

@@ -147,8 +147,8 @@ def offers_stamped_now(patch: pytest.MonkeyPatch) -> None:
 def offers_take_over_authorship(patch: pytest.MonkeyPatch) -> None:
     real = offers.insert_past
 
-    def insert_past(ledger: Any, actor: Any, op: Any, values: Any, past: Any) -> Any:
-        return real(ledger, actor, op, values, replace(past, by=actor.person_id))
+    def insert_past(batch: Any, change: Any, past: Any) -> Any:
+        return real(batch, change, replace(past, by=batch.actor.person_id))
 
     patch.setattr(offers, "insert_past", insert_past)
 

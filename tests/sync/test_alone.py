@@ -55,7 +55,7 @@ def test_what_the_database_refuses_fails_alone_as_well(phone, other, unforeseen)
         patch.setattr(
             operations,
             "_require_parents",
-            lambda *given: None if given[2].get("remark") else parents(*given),
+            lambda batch, change: None if change.values.get("remark") else parents(batch, change),
         )
         phone.sync()
     other.sync()

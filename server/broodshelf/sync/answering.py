@@ -22,10 +22,10 @@ from ..records.purge import purged_among
 from ..records.store import Ledger
 from ..records.tables import operations as operations_table
 from ..records.types import is_uuid
+from .batch import Batch, Outcome
 from .envelope import MOST_OPERATIONS, Operation
 from .guard import Refused
-from .operations import Deferred, Outcome, apply
-from .repeats import Answered, answered_tasks
+from .operations import Deferred, apply
 
 PATIENCE_MS: Final = 30 * 86_400_000
 """How long an operation may wait for its parent: as long as phones keep what they could offer after a restore."""
@@ -42,38 +42,33 @@ def answer_operations(
     """
     try:
         with ledger.savepoint():
-            return _answer_all(ledger, actor, operations, now_ms, epoch_known=epoch_known, each_alone=False)
+            together = Batch.begin(ledger, actor, operations, now_ms)
+            return _answer_all(together, operations, epoch_known=epoch_known, each_alone=False)
     except Exception as error:
         if not is_about_one_row(error):
             raise
         say_failure("operations are answered one by one", error, household_id=ledger.household_id)
-    return _answer_all(ledger, actor, operations, now_ms, epoch_known=epoch_known, each_alone=True)
+    one_by_one = Batch.begin(ledger, actor, operations, now_ms)
+    return _answer_all(one_by_one, operations, epoch_known=epoch_known, each_alone=True)
 
 
 def _answer_all(
-    ledger: Ledger,
-    actor: Actor,
-    operations: Sequence[Operation],
-    now_ms: int,
-    *,
-    epoch_known: bool,
-    each_alone: bool,
+    batch: Batch, operations: Sequence[Operation], *, epoch_known: bool, each_alone: bool
 ) -> Outcome:
+    ledger, outcome = batch.ledger, batch.outcome
     before = _earlier_answers(ledger, [op.op_id for op in operations])
     mentioned = _mentioned_ids(operations)
     ledger.load(mentioned)
-    outcome = Outcome()
     if ledger.purged_rev:
         lacking = [record_id for record_id in mentioned if ledger.get(record_id) is None]
         outcome.purged = purged_among(ledger.connection, ledger.household_id, lacking)
-    answered = answered_tasks(ledger, operations)
     fresh: list[dict[str, Any]] = []
     waiting: list[tuple[int, Operation]] = []
     for op in operations:
         answer = before.get(op.op_id)
         if answer is None:
             decide = _verdict_alone if each_alone else _verdict
-            answer = decide(ledger, actor, op, now_ms, answered, outcome)
+            answer = decide(batch, op)
             if answer["verdict"] == "deferred":
                 waiting.append((len(outcome.answers), op))
                 outcome.awaited.add(op.id)
@@ -84,27 +79,27 @@ def _answer_all(
     if epoch_known and not fresh and len(operations) < MOST_OPERATIONS:
         # nothing else is on its way from this phone, no parent either
         for place, op in waiting:
-            if corrected_ms(op.made_at, op.skew_ms, now_ms) < now_ms - PATIENCE_MS:
+            if corrected_ms(op.made_at, op.skew_ms, batch.now_ms) < batch.now_ms - PATIENCE_MS:
                 answer = _rejected(op, "parent_missing", **outcome.answers[place]["args"])
                 outcome.answers[place] = answer
                 fresh.append(answer)
     _name_rivals(ledger, outcome.answers)
-    _remember(ledger, actor, fresh, now_ms)
+    _remember(batch, fresh)
     ledger.flush()
     return outcome
 
 
-def _remember(ledger: Ledger, actor: Actor, fresh: Sequence[dict[str, Any]], now_ms: int) -> None:
+def _remember(batch: Batch, fresh: Sequence[dict[str, Any]]) -> None:
     insert_rows(
-        ledger.connection,
+        batch.ledger.connection,
         operations_table,
         [
             {
-                "household_id": ledger.household_id,
+                "household_id": batch.ledger.household_id,
                 "op_id": answer["op_id"],
-                "device_id": actor.device_id,
+                "device_id": batch.actor.device_id,
                 "verdict": answer["verdict"],
-                "received_ms": now_ms,
+                "received_ms": batch.now_ms,
                 "answer": _answer_text(answer),
             }
             for answer in fresh
@@ -119,24 +114,20 @@ def _answer_text(answer: dict[str, Any]) -> str:
     return json.dumps(answer, ensure_ascii=False, separators=(",", ":"))
 
 
-def _verdict(
-    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, answered: Answered, outcome: Outcome
-) -> dict[str, Any]:
+def _verdict(batch: Batch, op: Operation) -> dict[str, Any]:
     try:
-        return apply(ledger, actor, op, now_ms, answered, outcome)
+        return apply(batch, op)
     except Refused as refusal:
         return _rejected(op, refusal.code, **refusal.args_)
     except Deferred as wait:
         return {"op_id": op.op_id, "verdict": "deferred", "args": {"missing": wait.missing}}
 
 
-def _verdict_alone(
-    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, answered: Answered, outcome: Outcome
-) -> dict[str, Any]:
+def _verdict_alone(batch: Batch, op: Operation) -> dict[str, Any]:
     """Decide and write one operation by itself; what is unforeseen refuses it and leaves nothing behind."""
     try:
-        with ledger.savepoint():
-            return _verdict(ledger, actor, op, now_ms, answered, outcome)
+        with batch.ledger.savepoint():
+            return _verdict(batch, op)
     except Exception as error:
         if not is_about_one_row(error):
             raise

@@ -10,12 +10,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from ..model.kinds import Kind
-from ..people.actor import Actor
 from ..records.ended import ended_ms
 from ..records.ids import made_ms_of
 from ..records.merge import Made, corrected_ms, merge_past
 from ..records.store import Ledger, Record, Revision
+from .batch import Batch, Change
 from .envelope import Operation, Past
 
 
@@ -41,8 +40,9 @@ def unknown_author(ledger: Ledger, past: Past, op: Operation, purged: frozenset[
     return None if author is not None and author.kind == "person" else past.by
 
 
-def insert_past(ledger: Ledger, actor: Actor, op: Operation, values: Mapping[str, Any], past: Past) -> Record:
+def insert_past(batch: Batch, change: Change, past: Past) -> Record:
     """Make the record that was lost as it was: its author, its making, the times of its fields."""
+    ledger, actor, op, values = batch.ledger, batch.actor, change.op, change.values
     author = past.by or actor.person_id
     made = _made(values, past)
     values = {**values, **_ended(ledger.household_id, op, made)}
@@ -69,21 +69,15 @@ def _ended(household_id: str, op: Operation, made: dict[str, Made]) -> dict[str,
     return {field: at_ms if value is None else value}
 
 
-def merge_offer(
-    ledger: Ledger,
-    actor: Actor,
-    kind: Kind,
-    op: Operation,
-    values: Mapping[str, Any],
-    past: Past,
-    record: Record,
-    now_ms: int,
-) -> bool:
-    """Take from an offered record what was set later than what stands; say whether anything changed.
+def merge_offer(batch: Batch, change: Change, past: Past, record: Record) -> bool:
+    """Take from an offered record what was set later than what stands (``record``); say whether anything changed.
 
     Fields that only the server writes stay as they are: a phone's copy may be older than what ended meanwhile.
     """
-    offered = {name: value for name, value in values.items() if "keeper" in kind.fields[name].writers}
+    ledger, actor, op = batch.ledger, batch.actor, change.op
+    offered = {
+        name: value for name, value in change.values.items() if "keeper" in change.kind.fields[name].writers
+    }
     made = _made(offered, past)
     wins = merge_past(record.values, record.stamps, offered, made)
     if not wins:
@@ -93,7 +87,7 @@ def merge_offer(
     latest = max(made.values(), key=lambda stamp: stamp[0])
     record.values.update(wins)
     record.stamps.update({name: (ledger.rev + 1, *made.get(name, latest)) for name in wins})
-    revision = Revision(op.id, op.op_id, actor.person_id, actor.device_id, now_ms, wins, before, {})
+    revision = Revision(op.id, op.op_id, actor.person_id, actor.device_id, batch.now_ms, wins, before, {})
     ledger.write(record, revision if changed else None)
     return changed
 

@@ -6,43 +6,23 @@ The guard, the validation and the merge all follow from the registry (model/kind
 from __future__ import annotations
 
 import json
-from dataclasses import dataclass, field
 from typing import Any, Final
 
 from ..care.plan.risk import may_be_risky
-from ..model.kinds import KINDS, Kind, required_fields
-from ..people.actor import Actor
-from ..records.merge import Merged, corrected_ms, merge
+from ..model.kinds import KINDS, required_fields
+from ..records.merge import Merged, merge
 from ..records.schemas import check_fields
-from ..records.store import Ledger, Record, Revision
+from ..records.store import Record, Revision
 from . import offers
+from .batch import Batch, Change, Outcome
 from .envelope import Operation, Past
 from .guard import Refused, guard
-from .repeats import Answered, is_repeat
+from .repeats import is_repeat
 
 LARGEST_SET_BYTES: Final = 32_768
 """No record that passes its checks is larger; a rejected one says so if it is."""
 HOUSE_WIDE: Final = frozenset({"household", "place", "vessel", "lot", "rule", "tasting", "climate"})
 """Kinds whose change can alter the plan of colonies that the record does not name."""
-
-
-@dataclass(slots=True)
-class Outcome:
-    """The answers in the order of the operations, and which colonies' plans have to be made again."""
-
-    answers: list[dict[str, Any]] = field(default_factory=list)
-    touched: set[str] = field(default_factory=set)
-    touches_all: bool = False
-    awaited: set[str] = field(default_factory=set)
-    """Records that an earlier operation of the same request would have made, had its parent been here."""
-    purged: frozenset[str] = frozenset()
-    """Which of the mentioned records were purged: they stay gone."""
-    passes: set[str] = field(default_factory=set)
-    """Passes that changed: what was put off under them may end earlier now."""
-    left: set[str] = field(default_factory=set)
-    """People who were deleted: what they came in by ends with them (``people.leaving``)."""
-    back: set[str] = field(default_factory=set)
-    """People who were deleted once and are there again."""
 
 
 class Deferred(Exception):  # noqa: N818
@@ -52,13 +32,31 @@ class Deferred(Exception):  # noqa: N818
         self.missing = missing
 
 
-def apply(
-    ledger: Ledger, actor: Actor, op: Operation, now_ms: int, answered: Answered, outcome: Outcome
-) -> dict[str, Any]:
+def apply(batch: Batch, op: Operation) -> dict[str, Any]:
     """Apply one operation to the ledger and return its answer. Raises ``Refused`` or ``Deferred``.
 
-    ``answered``: the logs that answered each task; ``outcome`` gets the colonies whose plans change by it.
+    The outcome of the batch gets the colonies whose plans change by it.
     """
+    change = _read(batch, op)
+    guard(batch, change)
+    purged = batch.outcome.purged
+    if op.adopt and op.id in purged:
+        return _applied(op, 0)
+    past = offers.past_of(batch.ledger, op, batch.now_ms) if op.adopt else None
+    if past is not None:
+        return _take_offer(batch, change, past)
+    if op.adopt and change.record is not None:
+        return _applied(op, change.record.rev)
+    if op.id in purged:
+        raise Refused("purged")
+    if change.record is None:
+        _require_whole(change, batch.outcome.awaited)
+    _require_parents(batch, change)
+    return _store(batch, change)
+
+
+def _read(batch: Batch, op: Operation) -> Change:
+    """Return what an operation would change. Raises ``Refused`` for a kind or a field that cannot be."""
     kind = KINDS.get(op.kind)
     if kind is None:
         raise Refused("unknown_kind", kind=op.kind)
@@ -69,57 +67,36 @@ def apply(
         if len(json.dumps(op.set, ensure_ascii=False)) > LARGEST_SET_BYTES:
             raise Refused("too_large", bytes=LARGEST_SET_BYTES)
         raise Refused(error.code, field=error.field, why=error.why)
-    record = ledger.get(op.id)
+    record = batch.ledger.get(op.id)
     if record is not None and record.kind != op.kind:
         raise Refused("kind_differs", kind=record.kind)
-    guard(ledger, actor, kind, op, values, record, now_ms)
-    if op.adopt and op.id in outcome.purged:
-        return _applied(op, 0)
-    past = offers.past_of(ledger, op, now_ms) if op.adopt else None
-    if past is not None:
-        return _take_offer(ledger, actor, kind, op, values, record, now_ms, past, outcome)
-    if op.adopt and record is not None:
-        return _applied(op, record.rev)
-    if op.id in outcome.purged:
-        raise Refused("purged")
-    if record is None:
-        _require_whole(kind, op, values, outcome.awaited)
-    _require_parents(ledger, kind, values, outcome.purged)
-    return _store(ledger, actor, kind, op, values, record, now_ms, answered, outcome)
+    return Change(op, kind, values, record)
 
 
-def _take_offer(
-    ledger: Ledger,
-    actor: Actor,
-    kind: Kind,
-    op: Operation,
-    values: dict[str, Any],
-    record: Record | None,
-    now_ms: int,
-    past: Past,
-    outcome: Outcome,
-) -> dict[str, Any]:
-    author = offers.unknown_author(ledger, past, op, outcome.purged)
+def _take_offer(batch: Batch, change: Change, past: Past) -> dict[str, Any]:
+    author = offers.unknown_author(batch.ledger, past, change.op, batch.outcome.purged)
     if author is not None:
         raise Deferred(author)
+    record = change.record
     if record is None:
-        _require_whole(kind, op, values, outcome.awaited)
-        _require_parents(ledger, kind, values, outcome.purged)
-        record = offers.insert_past(ledger, actor, op, values, past)
+        _require_whole(change, batch.outcome.awaited)
+        _require_parents(batch, change)
+        record = offers.insert_past(batch, change, past)
     else:
-        outcome.touched |= _colonies(record)
-        if not offers.merge_offer(ledger, actor, kind, op, values, past, record, now_ms):
-            return _applied(op, record.rev)
-    _note(outcome, record)
-    return _applied(op, record.rev)
+        batch.outcome.touched |= _colonies(record)
+        if not offers.merge_offer(batch, change, past, record):
+            return _applied(change.op, record.rev)
+    _note(batch.outcome, record)
+    return _applied(change.op, record.rev)
 
 
-def _require_whole(kind: Kind, op: Operation, values: dict[str, Any], awaited: set[str]) -> None:
+def _require_whole(change: Change, awaited: set[str]) -> None:
     """A record that is not here needs all that makes one; a lone change waits for the record itself.
 
     A record that the phone saw (``base_rev``) and that was not purged went with a restore: some phone offers it.
     Only what names its colony or place and lacks something else was meant to make a record and never can.
     """
+    op, kind, values = change.op, change.kind, change.values
     if (op.base_rev > 0 and not op.adopt) or op.id in awaited:
         raise Deferred("itself")
     missing = required_fields(kind) - values.keys()
@@ -131,13 +108,13 @@ def _require_whole(kind: Kind, op: Operation, values: dict[str, Any], awaited: s
     raise Deferred("itself")
 
 
-def _require_parents(ledger: Ledger, kind: Kind, values: dict[str, Any], purged: frozenset[str]) -> None:
-    for name, value in values.items():
-        target = kind.fields[name].refers_to
+def _require_parents(batch: Batch, change: Change) -> None:
+    for name, value in change.values.items():
+        target = change.kind.fields[name].refers_to
         if target is None or value is None:
             continue
-        parent = ledger.get(value)
-        if parent is None and value in purged:
+        parent = batch.ledger.get(value)
+        if parent is None and value in batch.outcome.purged:
             raise Refused("parent_missing", missing=value)
         if parent is None:
             raise Deferred(value)
@@ -145,35 +122,12 @@ def _require_parents(ledger: Ledger, kind: Kind, values: dict[str, Any], purged:
             raise Refused("bad_value", field=name, why=f"Names a {parent.kind}, not a {target}.")
 
 
-def _store(
-    ledger: Ledger,
-    actor: Actor,
-    kind: Kind,
-    op: Operation,
-    values: dict[str, Any],
-    record: Record | None,
-    now_ms: int,
-    answered: Answered,
-    outcome: Outcome,
-) -> dict[str, Any]:
-    made = corrected_ms(op.made_at, op.skew_ms, now_ms)
-    if record is None:
-        record = Record(op.id, op.kind, 0, False, None, None, made, actor.person_id, actor.device_id, {})
-        merged = Merged(made, wins=dict(values))
-        if kind.group == "event" and is_repeat(ledger, op, values, answered):
-            merged.wins["possible_repeat"] = True
-    else:
-        base = op.base_rev if op.base_epoch == ledger.epoch else None
-        merged = merge(
-            record.values,
-            record.stamps,
-            values,
-            base_rev=base,
-            made_ms=made,
-            device_id=actor.device_id,
-            said_ms=op.made_at + op.skew_ms,
-        )
-        outcome.touched |= _colonies(record)
+def _store(batch: Batch, change: Change) -> dict[str, Any]:
+    ledger, actor, op = batch.ledger, batch.actor, change.op
+    merged = _merged(batch, change)
+    record = change.record or _new_record(batch, change)
+    if change.record is not None:
+        batch.outcome.touched |= _colonies(record)
     before = {name: record.values.get(name) for name in merged.wins}
     beaten = {m.field: m.mine if m.winner == "theirs" else m.theirs for m in merged.meetings} | merged.past
     changed = any(record.values.get(k, _ABSENT) != v for k, v in merged.wins.items())
@@ -194,12 +148,38 @@ def _store(
         return _applied(op, record.rev)
     record.values.update(merged.wins)
     record.stamps.update(dict.fromkeys(merged.wins, (ledger.rev + 1, merged.made_ms, actor.device_id)))
-    revision = Revision(op.id, op.op_id, actor.person_id, actor.device_id, now_ms, values, before, beaten)
+    revision = Revision(
+        op.id, op.op_id, actor.person_id, actor.device_id, batch.now_ms, change.values, before, beaten
+    )
     answer = {**_applied(op, ledger.write(record, revision)), "conflicts": conflicts}
     if merged.made_ms != op.made_at + op.skew_ms:
         answer["made_ms"] = merged.made_ms  # what the phone sends again after a restore is of this time
-    _note(outcome, record)
+    _note(batch.outcome, record)
     return answer
+
+
+def _merged(batch: Batch, change: Change) -> Merged:
+    """Return what wins over what stands; of a new record everything."""
+    op, record, made_ms = change.op, change.record, change.made_ms(batch.now_ms)
+    if record is not None:
+        return merge(
+            record.values,
+            record.stamps,
+            change.values,
+            base_rev=op.base_rev if op.base_epoch == batch.ledger.epoch else None,
+            made_ms=made_ms,
+            device_id=batch.actor.device_id,
+            said_ms=op.made_at + op.skew_ms,
+        )
+    merged = Merged(made_ms, wins=dict(change.values))
+    if change.kind.group == "event" and is_repeat(batch.ledger, op, change.values, batch.answered):
+        merged.wins["possible_repeat"] = True
+    return merged
+
+
+def _new_record(batch: Batch, change: Change) -> Record:
+    op, actor, made_ms = change.op, batch.actor, change.made_ms(batch.now_ms)
+    return Record(op.id, op.kind, 0, False, None, None, made_ms, actor.person_id, actor.device_id, {})
 
 
 def _applied(op: Operation, rev: int) -> dict[str, Any]:
