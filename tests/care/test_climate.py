@@ -7,7 +7,7 @@ import math
 import pytest
 
 from broodshelf.care.colony.climate import climate_of
-from broodshelf.model.facts import Event, Place
+from broodshelf.model.facts import Event, Hour, Place
 from broodshelf.model.quantities import Estimate, OutOfRange
 
 HOUR_MS = 3_600_000
@@ -63,3 +63,34 @@ def test_impossible_settings_are_refused(place):
 
 def test_a_reading_of_60_degrees_is_no_climate():
     assert climate_of(Place(), [reading(1, 60)], now_ms=NOW_MS).basis == "common_practice"
+
+
+def hours(temperatures: dict[int, float], humidity_pct: float | None = None) -> list[Hour]:
+    """Hours by how many hours ago they began, oldest first."""
+    return [
+        Hour(NOW_MS - ago * HOUR_MS, value, value, value, humidity_pct)
+        for ago, value in sorted(temperatures.items(), reverse=True)
+    ]
+
+
+def test_what_sensors_measured_in_three_days_goes_before_what_somebody_read_or_set():
+    measured = {ago: 27.0 if (12 - ago) % 24 in range(8, 20) else 21.0 for ago in range(1, 73)}
+    made = climate_of(Place("cabinet", 24, 20, 60), [reading(2, 30, 40)], hours(measured, 55), now_ms=NOW_MS)
+
+    assert (made.day_c.best, made.night_c.best) == (27, 21)
+    assert made.humidity_pct.best == 55
+    assert made.basis == "sensor"
+
+
+def test_a_few_hours_of_a_sensor_are_no_climate_and_old_ones_neither():
+    few, old = dict.fromkeys(range(1, 6), 30.0), dict.fromkeys(range(80, 200), 30.0)
+    for measured in (few, old):
+        made = climate_of(Place(day_temp_c=24), (), hours(measured), now_ms=NOW_MS)
+        assert (made.day_c.best, made.basis) == (24, "place")
+
+
+def test_a_sensor_that_measures_only_humidity_leaves_the_temperature_to_others():
+    dry = [Hour(NOW_MS - ago * HOUR_MS, humidity_pct=33.0) for ago in range(20, 0, -1)]
+    made = climate_of(Place(day_temp_c=24), (), dry, now_ms=NOW_MS)
+
+    assert (made.day_c.best, made.humidity_pct.best) == (24, 33)

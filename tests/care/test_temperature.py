@@ -7,7 +7,7 @@ import pytest
 from broodshelf.care.catalogue import species, temperatures, words
 from broodshelf.care.colony.temperature import limits_of, temperature_tasks
 from broodshelf.care.plan.make import make_plan
-from broodshelf.model.facts import ColonyState, Event, Place
+from broodshelf.model.facts import ColonyState, Event, Hour, Place
 from broodshelf.model.gauges import DAY_MS
 
 HOUR_MS = 3_600_000
@@ -123,3 +123,52 @@ def test_the_table_names_only_what_the_catalogue_has():
     assert temperatures()["genus"].keys() <= genera
     assert temperatures()["species"].keys() <= species().keys()
     assert {"too_hot", "too_cold"} <= words()["reason"].keys() & words()["todo"].keys()
+
+
+def hourly(*temperatures_c: float, until_ago_h: int = 1) -> tuple[Hour, ...]:
+    """The last hours of a sensor, oldest first; the newest began ``until_ago_h`` hours ago."""
+    count = len(temperatures_c)
+    return tuple(
+        Hour(NOW_MS - (until_ago_h + count - 1 - n) * HOUR_MS, value, value, value)
+        for n, value in enumerate(temperatures_c)
+    )
+
+
+def sensed_alarm(hours: tuple[Hour, ...], now_ms: int = NOW_MS, *events: Event) -> list[str]:
+    state = ColonyState("c", "lasius_niger", stage="growing", hours=hours, events=events)
+    return [task.key for task in make_plan(state, now_ms).tasks if task.key.startswith("too_")]
+
+
+def test_an_alarm_of_a_sensor_begins_with_the_first_hot_hour_and_stays_the_same_until_it_is_over():
+    first = sensed_alarm(hourly(24, 24, 31))
+    third = sensed_alarm(hourly(24, 24, 31, 32, 33), NOW_MS)
+
+    assert first == [f"too_hot:sensor-{NOW_MS - HOUR_MS}"]
+    assert third == [f"too_hot:sensor-{NOW_MS - 3 * HOUR_MS}"]
+    assert sensed_alarm(hourly(24, 31, 33, 28)) == []
+
+
+def test_what_somebody_looked_at_is_quiet_until_it_was_over_once():
+    look = Event("l", "check", NOW_MS - HOUR_MS // 2, {"need": "glance"})
+
+    assert sensed_alarm(hourly(24, 31, 32), NOW_MS, look) == []
+    assert len(sensed_alarm(hourly(24, 31, 24, 32, until_ago_h=0), NOW_MS, look)) == 1
+
+
+def test_a_sensor_that_fell_silent_is_no_alarm_of_heat():
+    assert sensed_alarm(hourly(24, 33, until_ago_h=4)) == []
+
+
+def test_heat_of_weeks_is_one_alarm_and_not_one_an_hour():
+    long, later = hourly(*[33.0] * 336), hourly(*[33.0] * 336, until_ago_h=0)
+
+    assert sensed_alarm(long) == sensed_alarm(later) == ["too_hot:sensor-always"]
+
+
+def test_a_sensor_goes_before_a_reading_and_a_setting():
+    measured = hourly(24, 24)
+    state = ColonyState(
+        "c", "lasius_niger", place=Place("room", 35, 30), climate_readings=(reading(2, 34),), hours=measured
+    )
+
+    assert [task.key for task in make_plan(state, NOW_MS).tasks if task.key.startswith("too_")] == []

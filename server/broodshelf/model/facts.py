@@ -57,6 +57,20 @@ class Place:
 
 
 @dataclass(frozen=True, slots=True)
+class Hour:
+    """What the sensors of a place measured in an hour that begins at ``hour_ms``: mean, least and most.
+
+    None where the sensors measure only the other of the two.
+    """
+
+    hour_ms: int
+    temperature_c: float | None = None
+    low_c: float | None = None
+    high_c: float | None = None
+    humidity_pct: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Lot:
     """A food in the house, as far as a suggestion needs it."""
 
@@ -109,7 +123,7 @@ class Tally:
 @dataclass(frozen=True, slots=True)
 class ColonyState:
     """Everything a plan may look at. ``events`` are in the order in which they happened, as are
-    ``climate_readings``, those of its place.
+    ``climate_readings``, those of its place; ``hours`` are what its place's sensors measured in the last two weeks.
 
     ``refused_foods``: what is not to be suggested, besides what its own checks tell.
     ``condition_since``: the day on which the condition was set, as far as that is known.
@@ -144,6 +158,7 @@ class ColonyState:
     latitude_sign: int = 1
     latitude_deg: float | None = None
     climate_readings: tuple[Event, ...] = ()
+    hours: tuple[Hour, ...] = ()
     tasting: Tasting | None = None
     likes: Mapping[str, Sequence[Tally]] = field(default_factory=dict)
     risky_lots: frozenset[str] = frozenset()

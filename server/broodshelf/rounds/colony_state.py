@@ -13,11 +13,12 @@ from ..care.colony.census import census_of
 from ..care.colony.climate import FRESH_DAYS
 from ..care.colony.history import local_day
 from ..care.plan.risk import WATCH_DAYS, may_be_risky, risky_lots
-from ..model.facts import ColonyState, Event, Lot, Place, Rule, Tasting, Vessel
+from ..model.facts import ColonyState, Event, Hour, Lot, Place, Rule, Tasting, Vessel
 from ..model.gauges import DAY_MS
 from ..records.recent import read_kind_since, read_recent
 from ..records.store import Record, read_kinds
 from ..records.types import readable_day
+from ..sensing.intake import hours_by_place
 from .latitude import latitude_deg
 from .likes import with_likes
 from .own_rules import OwnRule, last_met_ms, rules_by_colony
@@ -67,6 +68,7 @@ def colony_states(
     tastings = things["tasting"]
     home = _home(things["household"])
     climate = _climate(connection, household_id, now_ms)
+    hours = hours_by_place(connection, household_id, now_ms - FRESH_DAYS * DAY_MS, now_ms + 1)
     since_ms = now_ms - KEPT_DAYS * 86_400_000
     log = read_recent(connection, household_id, [c.id for c in colonies], since_ms)
     states = []
@@ -80,6 +82,7 @@ def colony_states(
                 tuple(rules.get(colony.id, {}).values()),
                 tuple(event for event in log[colony.id] if event.counts),
                 climate.get(colony.values.get("place_id") or "", ()),
+                tuple(hours.get(colony.values.get("place_id") or "", ())),
                 _running(tastings, colony.id),
                 home,
                 now_ms,
@@ -111,6 +114,7 @@ def _state(
     rules: tuple[OwnRule, ...],
     log: tuple[Event, ...],
     climate: tuple[Event, ...],
+    hours: tuple[Hour, ...],
     tasting: Tasting | None,
     home: _Home,
     now_ms: int,
@@ -156,6 +160,7 @@ def _state(
         latitude_sign=-1 if (home.latitude_deg or 0) < 0 else 1,
         latitude_deg=home.latitude_deg,
         climate_readings=climate,
+        hours=hours,
         tasting=tasting,
     )
 

@@ -12,6 +12,7 @@ from typing import Any, Final
 from sqlalchemy import Connection, case, func, select, update
 from sqlalchemy.dialects import postgresql, sqlite
 
+from ..model.facts import Hour
 from .reading import Reading, Why, read
 from .sensors import Sensor
 from .tables import place_hours, readings, sensors
@@ -137,6 +138,23 @@ def note_away(connection: Connection, sensor: Sensor, now_ms: int) -> None:
         sensors.c.away_ms.is_(None),
     )
     connection.execute(update(sensors).where(*its).values(away_ms=now_ms))
+
+
+def hours_by_place(
+    connection: Connection, household_id: str, from_ms: int, until_ms: int
+) -> dict[str, list[Hour]]:
+    """Return what each place's sensors measured in the hours that begin in [from_ms, until_ms), oldest first."""
+    h = place_hours.c
+    query = select(place_hours).where(
+        h.household_id == household_id, h.hour_ms >= from_ms, h.hour_ms < until_ms
+    )
+    found: dict[str, list[Hour]] = {}
+    for row in connection.execute(query.order_by(h.place_id, h.hour_ms)):
+        warm = row.temperature_sum_c / row.temperatures if row.temperatures else None
+        damp = row.humidity_sum_pct / row.humidities if row.humidities else None
+        hour = Hour(row.hour_ms, warm, row.temperature_low_c, row.temperature_high_c, damp)
+        found.setdefault(row.place_id, []).append(hour)
+    return found
 
 
 def hours_of(

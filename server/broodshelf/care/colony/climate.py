@@ -1,15 +1,16 @@
-"""The temperature and humidity in which a colony lives: readings, else the place's settings, else a default.
+"""The temperature and humidity in which a colony lives: sensors, else readings, else settings, else a default.
 
 Spreads and defaults are common practice, no source.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from statistics import fmean
 from typing import Final
 
-from ...model.facts import Event, Place
+from ...model.facts import Event, Hour, Place
 from ...model.gauges import DAY_MS
 from ...model.quantities import Estimate, within
 
@@ -19,6 +20,12 @@ DAY_HOURS: Final = range(8, 20)
 """The half of the day that the day temperature stands for."""
 FRESH_DAYS: Final = 14
 """How long a reading speaks for a place."""
+SENSED_DAYS: Final = 3
+"""The hours of so many days are averaged: one warm afternoon is no climate, a week ago is another one."""
+LEAST_HOURS: Final = 6
+"""So many measured hours of a half of the day speak for it; fewer may all be of its warmest or coolest part."""
+SENSED_SPREAD_C, SENSED_SPREAD_PCT = 0.5, 4.0
+"""What common sensors for rooms err by (typical accuracy in the data sheets of the SHT3x and BME280 families)."""
 READING_SPREAD_C, SETTING_SPREAD_C, DROP_C, DROP_SPREAD_C = 1.0, 2.0, 2.0, 2.0
 READING_SPREAD_PCT, SETTING_SPREAD_PCT = 5.0, 10.0
 USUAL: Final[Mapping[str, tuple[float, float, float]]] = {
@@ -35,7 +42,7 @@ USUAL_HUMIDITY_PCT: Final = Estimate(30, 50, 70)
 class Climate:
     """Day and night temperature, the mean of the two, and relative humidity.
 
-    ``basis``: ``reading``, ``place`` or ``common_practice``, by what the day temperature rests on.
+    ``basis``: ``sensor``, ``reading``, ``place`` or ``common_practice``, by what the day temperature rests on.
     """
 
     day_c: Estimate
@@ -50,18 +57,27 @@ class Climate:
 
 
 def climate_of(
-    place: Place, readings: Iterable[Event] = (), *, now_ms: int, utc_offset_min: int = 0
+    place: Place,
+    readings: Iterable[Event] = (),
+    hours: Sequence[Hour] = (),
+    *,
+    now_ms: int,
+    utc_offset_min: int = 0,
 ) -> Climate:
-    """Return the climate of a place from its settings and its ``climate`` events, oldest first.
+    """Return the climate of a place from its settings, its ``climate`` events and its sensors' hours, oldest first.
 
-    The latest reading of the day half and of the night half, at most 14 days old, go before the settings.
+    The mean of the measured hours of the last three days goes first, each half of the day by itself; then the latest
+    reading of the day half and of the night half, at most 14 days old; then the settings.
     Raises ``OutOfRange`` for a setting outside -10..45 °C or 0..100 %; such a reading is left out here and
     may be an alarm of ``temperature``.
     """
     day, night, humidity = _latest(readings, now_ms, utc_offset_min)
     usual_day, usual_night, spread = USUAL.get(place.place_type or "room", USUAL["room"])
-    basis = "reading"
-    if day is not None:
+    sensed = sensed_halves(hours, now_ms, utc_offset_min)
+    basis = "sensor" if sensed.day_c is not None else "reading"
+    if sensed.day_c is not None:
+        day_c = _around(sensed.day_c, SENSED_SPREAD_C)
+    elif day is not None:
         day_c = _around(day, READING_SPREAD_C)
     elif place.day_temp_c is not None:
         basis = "place"
@@ -70,7 +86,9 @@ def climate_of(
         day_c = _around(night + DROP_C, READING_SPREAD_C + DROP_SPREAD_C)
     else:
         basis, day_c = "common_practice", _around(usual_day, spread)
-    if night is not None:
+    if sensed.night_c is not None:
+        night_c = _around(sensed.night_c, SENSED_SPREAD_C)
+    elif night is not None:
         night_c = _around(night, READING_SPREAD_C)
     elif place.night_temp_c is not None:
         setting = within("night_temp_c", place.night_temp_c, "°C", LOWEST_C, HIGHEST_C)
@@ -79,7 +97,36 @@ def climate_of(
         night_c = _around(usual_night, spread)
     else:
         night_c = _around(day_c.best - DROP_C, DROP_SPREAD_C)
-    return Climate(day_c, night_c, _humidity(place, humidity), basis)
+    return Climate(day_c, night_c, _humidity(place, humidity, sensed.humidity_pct), basis)
+
+
+@dataclass(frozen=True, slots=True)
+class Sensed:
+    """Means of what sensors measured in the last three days; None where too few hours speak."""
+
+    day_c: float | None
+    night_c: float | None
+    humidity_pct: float | None
+
+
+def sensed_halves(hours: Sequence[Hour], now_ms: int, utc_offset_min: int = 0) -> Sensed:
+    """Return the means of the day half, of the night half, and of humidity, from the hours of the last three days."""
+    day: list[float] = []
+    night: list[float] = []
+    damp: list[float] = []
+    for hour in hours:
+        if not now_ms - SENSED_DAYS * DAY_MS <= hour.hour_ms <= now_ms:
+            continue
+        if hour.temperature_c is not None and LOWEST_C <= hour.temperature_c <= HIGHEST_C:
+            of_day = (hour.hour_ms // 60_000 + utc_offset_min) // 60 % 24 in DAY_HOURS
+            (day if of_day else night).append(hour.temperature_c)
+        if hour.humidity_pct is not None:
+            damp.append(hour.humidity_pct)
+    return Sensed(_mean(day), _mean(night), _mean(damp))
+
+
+def _mean(measured: Sequence[float]) -> float | None:
+    return fmean(measured) if len(measured) >= LEAST_HOURS else None
 
 
 def _latest(
@@ -101,8 +148,10 @@ def _latest(
     return day, night, humidity
 
 
-def _humidity(place: Place, reading_pct: float | None) -> Estimate:
-    if reading_pct is not None:
+def _humidity(place: Place, reading_pct: float | None, sensed_pct: float | None) -> Estimate:
+    if sensed_pct is not None:
+        best, spread = sensed_pct, SENSED_SPREAD_PCT
+    elif reading_pct is not None:
         best, spread = reading_pct, READING_SPREAD_PCT
     elif place.humidity_pct is not None:
         best, spread = within("humidity_pct", place.humidity_pct, "%", 0, 100), SETTING_SPREAD_PCT

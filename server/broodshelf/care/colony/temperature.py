@@ -6,11 +6,12 @@ place is ``season_words``'; it takes the frost limit from here.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import takewhile
 from typing import Any, Final
 
-from ...model.facts import Event, Place
+from ...model.facts import Event, Hour, Place
 from ...model.gauges import DAY_MS
 from ...model.tasks import Task, reason
 from ..catalogue import Species, temperatures
@@ -18,6 +19,8 @@ from .climate import FRESH_DAYS
 
 ALARM_DAYS: Final = 1
 """A reading is an alarm for a day: what is older says little of now, and the next reading speaks for itself."""
+SENSED_ALARM_MS: Final = 3 * 3_600_000
+"""A sensor that said nothing for longer speaks of the past; then readings and settings decide again."""
 FREEZING_C: Final = 0.0
 
 
@@ -56,18 +59,26 @@ def temperature_tasks(
     species: Species,
     place: Place,
     readings: Iterable[Event] = (),
+    hours: Sequence[Hour] = (),
     *,
     resting: bool,
     now_ms: int,
     looked_ms: int | None = None,
 ) -> list[Task]:
-    """Return an urgent task if the place is outside the limits by its latest reading of the last day or its setting.
+    """Return an urgent task if the place is outside the limits by its sensors, its latest reading or its setting.
+
+    While a sensor speaks (an hour within the last three), its means of an hour decide: the alarm begins with the first
+    hour outside, ends with the first inside, and a look at the colony quiets it until it was inside once.
+    A reading is an alarm for a day.
 
     A setting is an alarm only while no reading of the last two weeks speaks for the place and nobody has looked at the
     colony (``looked_ms``, a check of the need ``glance``) in that time. Cold is one for a colony
     that is awake; a heater that is flagged as faulty is a task of its own, like every fault.
     """
     limits = limits_of(species)
+    sensed = next((h for h in reversed(hours) if h.temperature_c is not None and h.hour_ms <= now_ms), None)
+    if sensed is not None and now_ms - sensed.hour_ms <= SENSED_ALARM_MS:
+        return _sensed_alarm(limits, hours, sensed, resting=resting, now_ms=now_ms, looked_ms=looked_ms)
     latest = max(
         (e for e in readings if e.values.get("temperature_c") is not None and e.happened_ms <= now_ms),
         key=lambda e: e.happened_ms,
@@ -84,6 +95,32 @@ def temperature_tasks(
         return []
     set_c = [each for each in (place.day_temp_c, place.night_temp_c) if each is not None]
     return _alarm(limits, set_c, "place", now_ms - now_ms % DAY_MS, resting=resting)
+
+
+def _sensed_alarm(
+    limits: Limits,
+    hours: Sequence[Hour],
+    latest: Hour,
+    *,
+    resting: bool,
+    now_ms: int,
+    looked_ms: int | None,
+) -> list[Task]:
+    known = [hour for hour in hours if hour.hour_ms <= now_ms and hour.temperature_c is not None]
+    outside = list(takewhile(lambda hour: _is_outside(limits, hour, resting=resting), reversed(known)))
+    if not outside or (looked_ms is not None and looked_ms > outside[-1].hour_ms):
+        return []
+    began_ms = outside[-1].hour_ms
+    # the oldest hour goes after two weeks: what has lasted for longer must not begin anew with each hour
+    began = "always" if len(outside) == len(known) else str(began_ms)
+    seen_c = [] if latest.temperature_c is None else [latest.temperature_c]
+    return _alarm(limits, seen_c, f"sensor-{began}", began_ms, resting=resting)
+
+
+def _is_outside(limits: Limits, hour: Hour, *, resting: bool) -> bool:
+    return hour.temperature_c is not None and bool(
+        _alarm(limits, [hour.temperature_c], "", hour.hour_ms, resting=resting)
+    )
 
 
 def _alarm(limits: Limits, seen_c: list[float], key: str, at_ms: int, *, resting: bool) -> list[Task]:

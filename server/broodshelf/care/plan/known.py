@@ -68,7 +68,11 @@ def know(state: ColonyState, now_ms: int) -> Known:
     census = census_of(state.events, state.stage)
     history = read_history(state.events)
     climate = climate_of(
-        state.place, state.climate_readings, now_ms=now_ms, utc_offset_min=state.utc_offset_min
+        state.place,
+        state.climate_readings,
+        state.hours,
+        now_ms=now_ms,
+        utc_offset_min=state.utc_offset_min,
     )
     workers = census.workers.best if census.basis != "unknown" else None
     switched = switches(state, kind, workers, today, history=history, climate=climate, census=census)

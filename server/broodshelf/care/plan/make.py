@@ -87,8 +87,8 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
         known.faults, state.events, now_ms, offered_ms=offered.happened_ms if offered is not None else None
     )
     tasks += temperature_tasks(
-        known.species, state.place, state.climate_readings, resting=known.switched.resting, now_ms=now_ms,
-        looked_ms=known.history.glanced_ms,
+        known.species, state.place, state.climate_readings, state.hours,
+        resting=known.switched.resting, now_ms=now_ms, looked_ms=known.history.glanced_ms,
     )  # fmt: skip
     risky = risky_feedings(state, now_ms)
     tasks += watch_tasks(risky, state.events, now_ms)
