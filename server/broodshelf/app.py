@@ -42,6 +42,7 @@ from .web import (
     problem,
     push,
     request_log,
+    sensors,
     shell_routes,
     sync_routes,
 )
@@ -119,7 +120,8 @@ def create_app(
     problem.install(app)
     headers.install(app)
     for room in (
-        shell_routes, access, passes, sync_routes, photo_routes, outlooks, push, mail, feed, journal, health, metrics,
+        shell_routes, access, passes, sync_routes, photo_routes, outlooks, push, mail, feed, sensors, journal,
+        health, metrics,
     ):  # fmt: skip
         app.register_blueprint(room.blueprint)
     guard.guarded_views(app)

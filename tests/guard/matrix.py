@@ -98,7 +98,7 @@ def ask(houses: TwoHouses, cell: Cell) -> Answer:
         body = _fill(houses, who, body, thing)
     return houses.call(
         who, cell.method, path, body, content_type=kind, address=row.get("from", FAR_ADDRESS),
-        headers=row.get("headers"),
+        headers={name: text.replace("@thing", str(thing)) for name, text in row.get("headers", {}).items()},
     )  # fmt: skip
 
 

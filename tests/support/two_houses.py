@@ -473,6 +473,10 @@ class TwoHouses:
             connection.execute(
                 update(feed_tokens).where(feed_tokens.c.pass_id == things["early_pass"]).values(expires_ms=1)
             )
+        for name in ("ended_sensor", "sensor"):
+            made = self.post(keeper, "/api/sensors", {"place_id": things["place"], "name": f"{mark} {name}"})
+            things[name], things[f"{name}_token"] = made["id"], made["token"]
+        self.post(keeper, f"/api/sensors/{things['ended_sensor']}/end")
         key_id = self.app.extensions["broodshelf"].pusher.key.key_id
         for guest in (keeper, self.visitors["stand_in" if mark == "Alpha" else "other_stand_in"]):
             listens = {

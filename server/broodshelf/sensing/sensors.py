@@ -124,7 +124,8 @@ def sensor_with(connection: Connection, token: str) -> Sensor:
     row = connection.execute(query).one_or_none()
     if row is None:
         raise SignedOut(
-            "This token is not known or was ended. Make a new one under House, Places.", code="bad_token"
+            "Send a sensor's token that still holds ('Authorization: Bearer …'). House, Places makes new ones.",
+            code="bad_token",
         )
     return _sensor(row)
 

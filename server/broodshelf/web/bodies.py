@@ -64,6 +64,29 @@ SUBSCRIPTION: Final = JsonBody(SUBSCRIPTION_FIELDS)
 ACKNOWLEDGED: Final = _fields(delivery_id=_text(LONGEST_SECRET), shown=fields.Boolean(required=True))
 MAIL_ADDRESS: Final = _fields(address=_text(300))
 FEED_OF: Final = _fields(pass_id=Id(required=True, allow_none=True))
+SENSOR: Final = _fields(
+    place_id=Id(required=True),
+    name=_text(60),
+    unit=fields.String(validate=validate.OneOf(("C", "F")), load_default="C"),
+)
+SENSOR_CHANGE: Final = _fields(place_id=Id(required=True), name=_text(60))
+
+
+class Measured(Schema):
+    """What a sensor measured at an instant; without one, now."""
+
+    temperature = fields.Float(allow_none=True)
+    humidity = fields.Float(allow_none=True)
+    at_s = fields.Float(allow_none=True, validate=validate.Range(0, 4_102_444_800))
+
+
+class Readings(Measured):
+    """One reading by itself, or a list of them."""
+
+    readings = fields.List(fields.Nested(Measured), validate=validate.Length(min=1, max=1000))
+
+
+READINGS: Final = JsonBody(Readings)
 
 SYNC: Final = JsonBody(says="docs/sync.md", most_bytes=SYNC_BODY_BYTES, whole_texts=False)
 """Parsed, and half characters in it mended, by sync/envelope.py."""

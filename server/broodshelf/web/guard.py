@@ -28,12 +28,13 @@ from . import parts as p
 from .callers import came_through_a_proxy, is_this_machine
 from .request_body import Body
 
-Who = Literal["all", "token", "session", "keeper", "operator"]
+Who = Literal["all", "token", "session", "keeper", "operator", "sensor"]
 WHO: Final[Mapping[Who, str]] = {
     "all": "anybody; where a code, a secret or an id is sent, that is what lets in",
     "token": "whoever knows the address, which is the secret",
     "session": "a phone that is let in, a keeper's or a stand-in's",
     "keeper": "a keeper's phone",
+    "sensor": "a sensor with its token (`Authorization: Bearer`); pages of other sites cannot send one",
     "operator": "this machine, or whoever has the operator's token; for others there is no such page",
 }
 Given = dict[str, Any]

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from flask import Flask, Response, request
+from flask import Flask, Response, current_app, request
 
 from ..errors import NotAllowed
+from .guard import Guarded
 from .parts import parts
 
 SAFE_METHODS = frozenset({"GET", "HEAD", "OPTIONS"})
@@ -26,11 +27,19 @@ def refuse_foreign_origins() -> None:
         return
     if site is None and origin is not None and origin == parts().settings.public_url:
         return
+    if site is None and origin is None and _is_for_sensors():
+        return
     raise NotAllowed(
         f"This request does not come from {parts().settings.public_url}. "
         "Open the app at that address, or set BROODSHELF_PUBLIC_URL to the one you use.",
         code="foreign_origin",
     )
+
+
+def _is_for_sensors() -> bool:
+    """A sensor is no browser: it says neither, and what lets it in is no cookie but a header."""
+    view = current_app.view_functions.get(request.endpoint or "")
+    return isinstance(view, Guarded) and view.door.who == "sensor"
 
 
 def add_headers(response: Response) -> Response:
