@@ -1,16 +1,14 @@
 // What a tap writes, the same on the page and in a nudge. Pure.
 
-/** @typedef {{kind: string, set: Record<string, any>}} Change */
+/** @typedef {import('../kinds.d.ts').ChangeOf} Change */
 
 /**
  * Doing a task as the plan suggests it.
  * @param {{colony_id: string, task_key: string, suggested: Change}} task
  * @returns {Change}
  */
-export const asSuggested = ({ colony_id, task_key, suggested }) => ({
-  kind: suggested.kind,
-  set: { ...suggested.set, colony_id, task_key, suggested: true },
-});
+export const asSuggested = ({ colony_id, task_key, suggested }) =>
+  /** @type {Change} */ ({ kind: suggested.kind, set: { ...suggested.set, colony_id, task_key, suggested: true } });
 
 /**
  * Putting a need off.
@@ -19,7 +17,5 @@ export const asSuggested = ({ colony_id, task_key, suggested }) => ({
  * @param {string} [why]
  * @returns {Change}
  */
-export const putOff = ({ colony_id, need }, until, why) => ({
-  kind: 'later',
-  set: { colony_id, need, until, ...(why ? { why } : {}) },
-});
+export const putOff = ({ colony_id, need }, until, why) =>
+  /** @type {Change} */ ({ kind: 'later', set: { colony_id, need, until, ...(why ? { why } : {}) } });

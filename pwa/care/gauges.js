@@ -1,10 +1,8 @@
 // The gauge's arithmetic, the same as server/broodshelf/model/gauges.py; fixtures/conformance holds both to it.
 
 /**
- * @typedef {{need: string, unit: string, level: number, capacity: number, rate_per_day: number, rate_low: number,
- *   rate_high: number, as_of_ms: number, due_level: number, basis: string, gain_per_portion: number | null,
- *   full_mm?: number | null, reasons: Array<{code: string, args: Record<string, unknown>}>}} Gauge
- * `full_mm`: length of the full reservoir, where it is known
+ * @typedef {import('../kinds.d.ts').PlannedGauge} Gauge
+ * @typedef {Partial<import('../kinds.d.ts').Fields<import('../kinds.d.ts').EventKind>>} EventFields
  */
 
 export const DAY_MS = 86_400_000;
@@ -28,7 +26,7 @@ export function dueAtMs(gauge) {
 
 /**
  * The gauge after an event; what happened before `as_of_ms` is in the gauge already.
- * @param {Gauge} gauge @param {string} kind @param {number} happenedMs @param {Record<string, any>} values
+ * @param {Gauge} gauge @param {string} kind @param {number} happenedMs @param {EventFields} values
  * @returns {Gauge}
  */
 export function applyEvent(gauge, kind, happenedMs, values) {
@@ -38,7 +36,7 @@ export function applyEvent(gauge, kind, happenedMs, values) {
 }
 
 /**
- * @param {Gauge} gauge @param {string} kind @param {number} level @param {Record<string, any>} values
+ * @param {Gauge} gauge @param {string} kind @param {number} level @param {EventFields} values
  * @returns {number | null}
  */
 function levelAfter(gauge, kind, level, values) {
@@ -46,7 +44,7 @@ function levelAfter(gauge, kind, level, values) {
     return Math.min(gauge.capacity, level + (gauge.gain_per_portion ?? gauge.capacity));
   }
   if (kind === 'water' && gauge.need === 'water') {
-    if (FILLS.includes(values.action)) return gauge.capacity;
+    if (FILLS.includes(values.action ?? '')) return gauge.capacity;
     const share = shareRead(gauge, values);
     return share === undefined ? null : share * gauge.capacity;
   }
@@ -61,10 +59,10 @@ function levelAfter(gauge, kind, level, values) {
 /**
  * The share of the full reservoir that was read; mm count before the reading by eye.
  * @param {Gauge} gauge
- * @param {Record<string, any>} values
+ * @param {EventFields} values
  */
 function shareRead(gauge, values) {
   const mm = values.level_mm;
-  if (mm === undefined || mm === null || !gauge.full_mm) return READINGS[values.reading];
+  if (mm === undefined || mm === null || !gauge.full_mm) return READINGS[values.reading ?? ''];
   return mm < EMPTY_BELOW_MM ? 0 : Math.min(1, mm / gauge.full_mm);
 }

@@ -1,5 +1,7 @@
 // Where a food comes from and what that means: the rules are data, from the catalogue.
 
+/** @typedef {import('../kinds.d.ts').Origin} Origin */
+
 /**
  * @param {Record<string, {verdict: string, hold_days?: number}>} origins
  * @param {string} origin @param {{got_on: string | null, today: string}} days ISO dates
@@ -17,7 +19,7 @@ export function originVerdict(origins, origin, { got_on, today }) {
 
 /**
  * Where a food usually comes from: what is caught has one origin, sugar water is mixed at home, the rest is bought.
- * @param {Record<string, {need?: string, origin?: string}>} foods @param {string} food @returns {string}
+ * @param {Record<string, {need?: string, origin?: Origin}>} foods @param {string} food @returns {Origin}
  */
 export function usualOrigin(foods, food) {
   const kind = foods[food];

@@ -3,12 +3,17 @@ import { DAY_MS, applyEvent, dueAtMs, levelAt } from './gauges.js';
 
 /**
  * @typedef {import('./overlay.js').ShownRow} ShownRow
+ * @typedef {import('./overlay.js').EventRow} EventRow
+ * @typedef {import('./overlay.js').ShownRow<'plan'>} PlanRow
  * @typedef {import('./gauges.js').Gauge} Gauge
+ * @typedef {import('../kinds.d.ts').Reason} Reason
+ * @typedef {import('../kinds.d.ts').PlannedTask} PlannedTask
  * @typedef {{key: string, colony_id: string, need: string, due_at_ms: number, urgent: boolean, gauge: Gauge | null,
- *   share: number | null, portion: any, suggested: any, reasons: any[], cautions: any[],
- *   stand_in: Record<string, any> | null, fault: string | null,
+ *   share: number | null, portion: PlannedTask['portion'], suggested: PlannedTask['suggested'], reasons: Reason[],
+ *   cautions: Reason[], stand_in: PlannedTask['stand_in'], fault: string | null,
  *   group: 'now' | 'today' | 'next'}} Item
- * @typedef {{items: Item[], done: ShownRow[]}} Round
+ * @typedef {{items: Item[], done: EventRow[]}} Round
+ * @typedef {import('./overlay.js').Fields<'fault'>} FaultFields
  */
 
 const NEXT_DAYS = 3;
@@ -45,36 +50,37 @@ export function allItems(rows, nowMs, foods) {
 
 /**
  * The gauges of a plan moved by what this phone knows and the plan does not.
- * @param {ShownRow} plan
- * @param {ShownRow[]} fresh
+ * @param {PlanRow} plan
+ * @param {EventRow[]} fresh
  */
 export function movedGauges(plan, fresh) {
-  /** @type {Gauge[]} */
   const gauges = plan.set.gauges ?? [];
   return gauges.map((gauge) => fresh.reduce((g, e) => applyEvent(g, e.kind, e.happened_ms ?? 0, e.set), gauge));
 }
 
-/** @param {Map<string, ShownRow>} rows @returns {Map<string, ShownRow[]>} */
+/** @param {Map<string, ShownRow>} rows @returns {Map<string, EventRow[]>} */
 export function eventsByColony(rows) {
-  /** @type {Map<string, ShownRow[]>} */
+  /** @type {Map<string, EventRow[]>} */
   const found = new Map();
   for (const row of rows.values()) {
     if (row.happened_ms === null || (row.set.possible_repeat && !row.set.confirmed)) continue;
-    const list = found.get(row.set.colony_id);
-    if (list) list.push(row);
-    else found.set(row.set.colony_id, [row]);
+    const event = /** @type {EventRow} */ (row);
+    const colonyId = event.set.colony_id ?? ''; // what happens at a place has none
+    const list = found.get(colonyId);
+    if (list) list.push(event);
+    else found.set(colonyId, [event]);
   }
   for (const list of found.values()) list.sort((a, b) => (a.happened_ms ?? 0) - (b.happened_ms ?? 0));
   return found;
 }
 
 /**
- * @param {ShownRow} plan @param {ShownRow[]} fresh @param {ShownRow[]} events @param {Map<string, ShownRow>} rows
+ * @param {PlanRow} plan @param {EventRow[]} fresh @param {EventRow[]} events @param {Map<string, ShownRow>} rows
  * @param {number} nowMs @returns {Item[]}
  */
 function planItems(plan, fresh, events, rows, nowMs) {
   const gauges = new Map(movedGauges(plan, fresh).map((gauge) => [gauge.need, gauge]));
-  const planned = new Map((plan.set.gauges ?? []).map((/** @type {Gauge} */ gauge) => [gauge.need, gauge]));
+  const planned = new Map((plan.set.gauges ?? []).map((gauge) => [gauge.need, gauge]));
   const cleared = new Set(
     fresh
       .filter((e) => e.kind === 'check' && (e.set.leftovers_removed || e.set.outcome === 'all'))
@@ -116,13 +122,13 @@ function planItems(plan, fresh, events, rows, nowMs) {
  * The key of a task whose gauge a log has moved that the plan does not know: a new run began with that log, so what is
  * logged next answers another task. Server: care/plan/housing.py, `gauge_task`.
  * @param {Gauge} gauge
- * @param {ShownRow[]} fresh
+ * @param {EventRow[]} fresh
  */
 const keyOfRun = (gauge, fresh) =>
   `${gauge.need}:${fresh.findLast((event) => event.happened_ms === gauge.as_of_ms)?.id ?? 'start'}`;
 
 /** What a look asks for, by the beginning of its key: a log of the first kind, or a check of the need. */
-const LOOKS = /** @type {Record<string, string>} */ ({
+const LOOKS = /** @type {Record<string, import('../kinds.d.ts').EventKind>} */ ({
   water_look: 'water',
   leak: 'water',
   rest_water: 'water',
@@ -133,10 +139,11 @@ const LOOKS = /** @type {Record<string, string>} */ ({
 /**
  * Which tasks without a gauge of their own are done by what this phone logged and the plan does not know: a look by a
  * look, an offer of a nest by that offer.
- * @param {ShownRow[]} fresh @returns {(task: any) => boolean}
+ * @param {EventRow[]} fresh @returns {(task: PlannedTask) => boolean}
  */
 function metBy(fresh) {
   const kinds = new Set(fresh.map((e) => e.kind));
+  /** @type {Set<string | null | undefined>} */
   const checked = new Set(fresh.filter((e) => e.kind === 'check').map((e) => e.set.need));
   const offered = fresh.some((e) => e.kind === 'move' && e.set.how === 'offered');
   return (task) => {
@@ -148,15 +155,15 @@ function metBy(fresh) {
 
 /**
  * What this phone's own logs make due before the server has seen them.
- * @param {ShownRow} plan
- * @param {ShownRow[]} fresh
+ * @param {PlanRow} plan
+ * @param {EventRow[]} fresh
  * @param {Record<string, any>} foods
  * @returns {Item[]}
  */
 function freshItems(plan, fresh, foods) {
   /** @type {Item[]} */
   const items = [];
-  const known = new Set((plan.set.tasks ?? []).map((/** @type {any} */ t) => t.key));
+  const known = new Set((plan.set.tasks ?? []).map((task) => task.key));
   for (const event of fresh) {
     const base = {
       colony_id: plan.set.colony_id,
@@ -164,7 +171,7 @@ function freshItems(plan, fresh, foods) {
       share: null,
       portion: null,
       cautions: plan.set.cautions ?? [],
-      stand_in: /** @type {Record<string, any> | null} */ ({}),
+      stand_in: /** @type {PlannedTask['stand_in']} */ ({}),
       fault: null,
       group: /** @type {const} */ ('next'),
     };
@@ -182,8 +189,7 @@ function freshItems(plan, fresh, foods) {
       });
     }
     // what was given although it was refused comes out at once
-    const refused =
-      event.kind === 'feeding' && (event.set.despite ?? []).some((/** @type {string} */ why) => why !== 'hot_syrup');
+    const refused = event.kind === 'feeding' && (event.set.despite ?? []).some((why) => why !== 'hot_syrup');
     const removeAfterH = event.kind === 'feeding' ? hoursToRemoval(event.set, foods) : undefined;
     if ((removeAfterH || refused) && !known.has(`leftovers:${event.id}`)) {
       items.push({
@@ -206,23 +212,25 @@ function freshItems(plan, fresh, foods) {
 
 /**
  * After how many hours what was given is taken out; server: care/feeding/removal.py.
- * @param {Record<string, any>} set of a feeding @param {Record<string, any>} foods @returns {number | undefined}
+ * @param {{food_code?: string | null, form?: string | null}} set of a feeding
+ * @param {Record<string, any>} foods
+ * @returns {number | undefined}
  */
 export function hoursToRemoval(set, foods) {
-  const food = foods[set.food_code];
+  const food = foods[set.food_code ?? ''];
   return (set.form === 'feeder' ? food?.feeder_h : null) ?? food?.remove_after_h ?? undefined;
 }
 
 const A_THIRD = 1 / 3;
-/** A spot of mould away from the brood is watched, no alarm; server: care/plan/faults.py. @param {any} fault */
+/** A spot of mould away from the brood is watched, no alarm; server: care/plan/faults.py. @param {FaultFields} fault */
 const isSpot = (fault) => fault.fault === 'mould' && !fault.mould_near_brood && !((fault.mould_share ?? 0) >= A_THIRD);
-/** @param {any} fault */
+/** @param {FaultFields} fault */
 const faultCode = (fault) => (fault.fault !== 'mould' ? fault.fault : isSpot(fault) ? 'mould_far' : 'mould_near');
 
 /** @type {Record<string, string>} */
 const FAULT_NEED = { leak: 'water', flood: 'water', mould: 'room', escape: 'barrier' };
 
-/** Until when each need was put off. @param {ShownRow[]} events @returns {Map<string, number>} */
+/** Until when each need was put off. @param {EventRow[]} events @returns {Map<string, number>} */
 function laterUntil(events) {
   /** @type {Map<string, number>} */
   const until = new Map();
@@ -241,8 +249,8 @@ function groupOf(item, nowMs, endOfTodayMs) {
 /**
  * What a stand-in is asked for, in the words and with the log that the plan has for one. Water that somebody looked at
  * in the last day is not asked for again: what it needs then is the keeper's.
- * @template {{key: string, need: string, stand_in?: Record<string, any> | null}} T
- * @param {T[]} tasks @param {ShownRow[]} events of the colony @param {number} nowMs @returns {T[]}
+ * @template {{key: string, need: string, stand_in?: PlannedTask['stand_in']}} T
+ * @param {T[]} tasks @param {EventRow[]} events of the colony @param {number} nowMs @returns {T[]}
  */
 export function forStandIn(tasks, events, nowMs) {
   const looked = events.some(
@@ -256,7 +264,7 @@ export function forStandIn(tasks, events, nowMs) {
 
 /** What was done in the last twelve hours, newest first. @param {Map<string, ShownRow>} rows @param {number} nowMs */
 function doneLately(rows, nowMs) {
-  return [...rows.values()]
+  return /** @type {EventRow[]} */ ([...rows.values()])
     .filter((row) => row.happened_ms !== null && row.happened_ms > nowMs - DAY_MS / 2 && row.kind !== 'later')
     .sort((a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0));
 }

@@ -5,9 +5,10 @@ import { forStandIn, hoursToRemoval } from './round.js';
 
 /**
  * @typedef {import('./round.js').Item} Item
- * @typedef {import('./overlay.js').ShownRow} ShownRow
+ * @typedef {import('./overlay.js').EventRow} EventRow
  * @typedef {Item & {at_ms: number, first: boolean, foods: string[]}} SheetTask `first`: its steps are told here;
  *   `foods`: of what the leftovers are
+ * @typedef {{at_ms: number, of: number}} Watch since when, and for how many days
  * @typedef {{day: string, tasks: SheetTask[]}} SheetDay `day`: ISO
  */
 
@@ -22,7 +23,7 @@ export const LOOK_AGAIN_DAYS = { water_look: 14, rest_water: 14, rest_air: 7, ri
 /**
  * Each day of a pass, from today or its first day, whichever is later, to its last. What is overdue then stands on the
  * first of them, and nothing twice on one day. Every task is taken as done on its day, so the next follows from that.
- * @param {{items: Item[], events: Map<string, ShownRow[]>, gauges: (colonyId: string) => import('./gauges.js').Gauge[],
+ * @param {{items: Item[], events: Map<string, EventRow[]>, gauges: (colonyId: string) => import('./gauges.js').Gauge[],
  *   foods: Record<string, any>}} known `events` and `gauges` by colony
  * @param {{colony_ids: string[], starts_on: string, ends_on: string}} given ISO days
  * @param {number} nowMs
@@ -82,11 +83,13 @@ function occurrences(item, known, firstMs, endMs) {
     found.push({ ...task, at_ms: at, first, foods: task.need === 'leftovers' ? foodsOf(task, events) : [] });
     first = false;
     const log = task.suggested;
-    if (gauge && log) gauge = applyEvent(gauge, log.kind, at, log.set);
+    if (gauge && log) {
+      gauge = applyEvent(gauge, log.kind, at, /** @type {import('./gauges.js').EventFields} */ (log.set));
+    }
     const next = nextMs(task, gauge, at, known);
     const left = leftovers(task, at, known.foods);
     // who fills a feeder takes the old one away
-    if (left && left.at_ms < endMs && !(log.set.form === 'feeder' && next !== null && next <= left.at_ms)) {
+    if (left && left.at_ms < endMs && !(log?.set.form === 'feeder' && next !== null && next <= left.at_ms)) {
       found.push(left);
     }
     at = next;
@@ -108,7 +111,7 @@ function nextMs(task, gauge, at, known) {
   const begins = (task.key.split('/').pop() ?? '').split(':')[0] ?? '';
   const days = LOOK_AGAIN_DAYS[begins];
   if (days === undefined) return null;
-  const watch = begins === 'risk_look' ? task.reasons[0]?.args : null;
+  const watch = begins === 'risk_look' ? /** @type {Watch | undefined} */ (task.reasons[0]?.args) : null;
   if (watch) return at + DAY_MS < watch.at_ms + (watch.of + 1) * DAY_MS ? at + DAY_MS : null;
   return at + (begins === 'water_look' ? Math.min(days, soonestDays(known.gauges(task.colony_id))) : days) * DAY_MS;
 }
@@ -137,11 +140,11 @@ function leftovers(task, at, foods) {
     urgent: false,
     reasons: [],
     cautions: [],
-    foods: [log.set.food_code],
+    foods: log?.set.food_code ? [log.set.food_code] : [],
   };
 }
 
-/** @param {Item} task @param {ShownRow[]} events @returns {string[]} food codes */
+/** @param {Item} task @param {EventRow[]} events @returns {string[]} food codes */
 function foodsOf(task, events) {
   const food = events.find((event) => event.id === task.suggested?.set.feeding_id)?.set.food_code;
   return food ? [food] : [];

@@ -3,7 +3,7 @@
 /** @typedef {Record<string, Record<string, string>>} Words */
 /** @typedef {{amount: number, unit: string, food_code: string, form?: string, size_class?: string}} Portion */
 
-/** Fill `{name}` and `[n|one|other]`. @param {string} template @param {Record<string, any>} args */
+/** Fill `{name}` and `[n|one|other]`. @param {string} template @param {Record<string, unknown>} args */
 export function fill(template, args) {
   return template
     .replace(/\[(\w+)\|([^|\]]*)\|([^\]]*)\]/g, (_all, name, one, other) => (args[name] === 1 ? one : other))
@@ -12,7 +12,7 @@ export function fill(template, args) {
 
 /**
  * The words for a code of a section; the code itself if the table lacks it.
- * @param {Words} words @param {string} section @param {string} code @param {Record<string, any>} [args]
+ * @param {Words} words @param {string} section @param {string} code @param {Record<string, unknown>} [args]
  */
 export function say(words, section, code, args = {}) {
   const template = words[section]?.[code];

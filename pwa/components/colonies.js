@@ -6,6 +6,6 @@ import { m } from '../text/en-more.js';
 export const coloniesInOrder = () =>
   rowsOf('colony').sort((a, b) => (a.set.number ?? Infinity) - (b.set.number ?? Infinity) || (a.id < b.id ? -1 : 1));
 
-/** @param {Record<string, any>} colony its fields */
+/** @param {{species_code?: string | null, species_name?: string | null}} colony */
 export const speciesOf = (colony) =>
-  catalogue.value?.species?.[colony.species_code]?.name ?? colony.species_name ?? m.shelf.species_unknown;
+  catalogue.value?.species?.[colony.species_code ?? '']?.name ?? colony.species_name ?? m.shelf.species_unknown;

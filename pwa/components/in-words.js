@@ -6,6 +6,8 @@ import { t } from '../text/en.js';
 import { inDegrees } from './degrees.js';
 import { html } from './html.js';
 
+/** @typedef {import('../kinds.d.ts').Reason} Reason */
+
 /** The one word table's words for a code. @param {string} section @param {string} code */
 export const wordFor = (section, code) => say(catalogue.value?.words ?? {}, section, code);
 
@@ -24,7 +26,7 @@ export const portionInWords = (portion) => sayPortion(catalogue.value?.words ?? 
 /** @param {string} text */
 export const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** @param {string} section @param {{code: string, args: Record<string, any>}} item */
+/** @param {string} section @param {Reason} item */
 export function inWords(section, item) {
   const template = catalogue.value?.words?.[section]?.[item.code];
   if (!template) return item.code.replaceAll('_', ' ');
@@ -35,14 +37,17 @@ export function inWords(section, item) {
     args.days ??= Math.round(hours / 24);
     if (item.code === 'glance') args.days = Math.round(hours / 24);
   }
-  for (const [name, value] of Object.entries(args)) if (/^\d{4}-\d\d-\d\d$/.test(value)) args[name] = weekDay(value);
+  for (const [name, value] of Object.entries(args)) {
+    if (typeof value === 'string' && /^\d{4}-\d\d-\d\d$/.test(value)) args[name] = weekDay(value);
+  }
   for (const name of ['low', 'high', 'days']) {
-    if (typeof args[name] === 'number') args[name] = Math.round(args[name] * 10) / 10;
+    const value = args[name];
+    if (typeof value === 'number') args[name] = Math.round(value * 10) / 10;
   }
   return inDegrees(fill(template, args));
 }
 
-/** The first reason at once, the others behind it. @param {{items: any[], open?: boolean}} props */
+/** The first reason at once, the others behind it. @param {{items: Reason[], open?: boolean}} props */
 export function Why({ items, open = false }) {
   const [first, ...others] = items.map((item) => inWords('reason', item));
   if (!first) return null;
@@ -72,12 +77,12 @@ export function Why({ items, open = false }) {
   `;
 }
 
-/** All reasons, one below the other. @param {{items: any[]}} props */
+/** All reasons, one below the other. @param {{items: Reason[]}} props */
 export const Reasons = ({ items }) => html`
   <${Why} items=${items} open />
 `;
 
-/** What can hurt someone: the first sentence always, the rest behind it. @param {{items: any[]}} props */
+/** What can hurt someone: the first sentence always, the rest behind it. @param {{items: Reason[]}} props */
 export const Cautions = ({ items }) => html`
   ${items.map((item) => {
     const words = inWords('caution', item);
@@ -96,7 +101,7 @@ export const Cautions = ({ items }) => html`
   })}
 `;
 
-/** @param {{items: any[]}} props */
+/** @param {{items: Reason[]}} props */
 export const Notices = ({ items }) => html`
   ${items.map(
     (item) => html`
@@ -145,16 +150,18 @@ export const dayAndTime = writer({
 /** The day with its weekday. */
 export const weekDay = writer({ weekday: 'short', day: 'numeric', month: 'short' });
 
-/** @param {string} colonyId */
-export const nameOf = (colonyId) => rows.value.get(colonyId)?.set.name ?? t.event.colony;
+/** @param {string | undefined} colonyId */
+export const nameOf = (colonyId) => rows.value.get(colonyId ?? '')?.set.name ?? t.event.colony;
 
 /** One line of the diary. @param {import('../care/overlay.js').ShownRow} row @returns {string} */
 export function eventInWords(row) {
   const v = row.set;
   const repeat = v.possible_repeat && !v.confirmed ? t.event.repeat : '';
   switch (row.kind) {
-    case 'feeding':
-      return `${v.food_code && v.amount ? portionInWords(/** @type {any} */ (v)) : wordFor('need', v.need)}${repeat}`;
+    case 'feeding': {
+      const given = /** @type {import('../kinds.d.ts').Portion} */ (v);
+      return `${v.food_code && v.amount ? portionInWords(given) : wordFor('need', row.set.need)}${repeat}`;
+    }
     case 'check':
       return v.level
         ? t.event.feeder(READINGS[v.level] ?? v.level)
@@ -170,25 +177,28 @@ export function eventInWords(row) {
               : wordFor('need', v.need ?? 'glance');
     case 'water':
       return v.action === 'read'
-        ? t.event.read(READINGS[v.reading] ?? `${v.level_mm} mm`)
-        : (ACTIONS[v.action] ?? t.kinds.water);
+        ? t.event.read(READINGS[v.reading ?? ''] ?? `${v.level_mm} mm`)
+        : (ACTIONS[row.set.action] ?? t.kinds.water);
     case 'fault':
-      return `${capital(wordFor('fault', v.fault))}${v.resolved_at ? t.event.mended : ''}`;
+      return `${capital(wordFor('fault', row.set.fault))}${v.resolved_at ? t.event.mended : ''}`;
     case 'count':
       return (
-        t.event.counted(v.workers ?? COARSE[v.workers_coarse] ?? null) +
+        t.event.counted(v.workers ?? COARSE[v.workers_coarse ?? ''] ?? null) +
         (v.larvae ? t.event.larvae(COARSE[v.larvae] ?? v.larvae) : '')
       );
     case 'note':
-      return v.text;
+      return row.set.text;
     case 'move':
       return v.how === 'offered' ? t.round.offered : t.kinds.move;
     case 'boost':
-      return t.event.boost(v.number ?? null, v.brood);
+      return t.event.boost(v.number ?? null, row.set.brood);
     case 'photo':
       return t.kinds.photo;
     case 'later':
-      return `${wordFor('need', v.need)}: ${v.why ? `${t.later.skipped} (${LATER[v.why] ?? v.why})` : t.later.put_off}`;
+      return [
+        wordFor('need', row.set.need),
+        v.why ? `${t.later.skipped} (${LATER[v.why] ?? v.why})` : t.later.put_off,
+      ].join(': ');
     default:
       return row.kind;
   }

@@ -31,22 +31,25 @@ export async function giveBack(tx, epoch, refill) {
     meta.get('last_sync_ms'),
   ]);
   const offered = me?.role === 'keeper' && refill ? offersOf([...mine, ...gone], refill) : [];
-  const offers = offered.map(({ kind, id, set, by, made_ms, device = null, stamps = {} }, i) => ({
-    op_id: uuid7(),
-    kind,
-    id,
-    set,
-    made_at: Date.now(),
-    skew_ms,
-    base_rev: 0,
-    base_epoch: epoch,
-    n: n + i + 1,
-    adopt: true,
-    by,
-    made_ms,
-    device,
-    stamps,
-  }));
+  const offers = offered.map(
+    ({ kind, id, set, by, made_ms, device = null, stamps = {} }, i) =>
+      /** @type {Operation} */ ({
+        op_id: uuid7(),
+        kind,
+        id,
+        set,
+        made_at: Date.now(),
+        skew_ms,
+        base_rev: 0,
+        base_epoch: epoch,
+        n: n + i + 1,
+        adopt: true,
+        by,
+        made_ms,
+        device,
+        stamps,
+      }),
+  );
   const again = journal.filter((/** @type {any} */ e) => e.at_ms > last_sync_ms - JOURNAL_MS);
   const made = Math.max(0, ...again.map((/** @type {any} */ e) => madeMs(e.op)));
   await Promise.all([
@@ -93,7 +96,7 @@ function isNews(mine, theirs) {
   if (theirs === undefined) return true;
   if (theirs === null) return false;
   const setLater = Object.entries(mine.set).some(([name, value]) => {
-    const differs = JSON.stringify(value) !== JSON.stringify(theirs.set[name]);
+    const differs = JSON.stringify(value) !== JSON.stringify(/** @type {Record<string, unknown>} */ (theirs.set)[name]);
     return differs && (!(name in theirs.set) || setMs(mine, name) > setMs(theirs, name));
   });
   if (setLater) return true;

@@ -87,7 +87,7 @@ export class Store {
   /**
    * Write operations to the outbox: all of them or, with `NotSaved`, none. Each is made later than those before it by
    * the server's clock as well, whatever this phone's clock was set to: after a restore only times tell the order.
-   * @param {Array<{kind: string, id: string, set: Record<string, any>, rev?: number}>} changes
+   * @param {Array<import('../care/overlay.js').Change & {id: string, rev?: number}>} changes
    *   `rev`: as last seen, where no row is here @param {number} nowMs
    * @returns {Promise<Operation[]>}
    */
@@ -99,18 +99,21 @@ export class Store {
         ...changes.map((change) => tx.objectStore('rows').get(change.id)),
       ]);
       const made_at = Math.max(nowMs, last_made_ms + 1 - skew);
-      const operations = changes.map((change, i) => ({
-        op_id: uuid7(nowMs),
-        kind: change.kind,
-        id: change.id,
-        set: change.set,
-        made_at,
-        skew_ms: skew,
-        base_rev: under[i]?.rev ?? change.rev ?? 0,
-        base_epoch: epoch,
-        n: n + i + 1,
-        adopt: false,
-      }));
+      const operations = changes.map(
+        (change, i) =>
+          /** @type {Operation} */ ({
+            op_id: uuid7(nowMs),
+            kind: change.kind,
+            id: change.id,
+            set: change.set,
+            made_at,
+            skew_ms: skew,
+            base_rev: under[i]?.rev ?? change.rev ?? 0,
+            base_epoch: epoch,
+            n: n + i + 1,
+            adopt: false,
+          }),
+      );
       const outbox = tx.objectStore('outbox');
       await Promise.all([
         ...operations.map((op) => outbox.put({ op_id: op.op_id, op, state: 'waiting', answer: null, n: op.n })),
@@ -205,14 +208,14 @@ export class Store {
   /**
    * Put a mended operation in the place of one that was rejected, and send again what was refused for lack of its
    * record: all or nothing.
-   * @param {string} opId @param {Record<string, any>} set @param {number} [nowMs]
+   * @param {string} opId @param {Operation['set']} set @param {number} [nowMs]
    */
   mend(opId, set, nowMs = Date.now()) {
     return inTransaction(this.name, ['outbox'], 'readwrite', async (tx) => {
       const outbox = tx.objectStore('outbox');
       const entry = await outbox.get(opId);
       if (!entry) return;
-      const again = (/** @type {Entry} */ old, /** @type {Record<string, any>} */ values) => {
+      const again = (/** @type {Entry} */ old, /** @type {Operation['set']} */ values) => {
         const op = { ...old.op, op_id: uuid7(nowMs), set: values };
         return [
           outbox.delete(old.op_id),

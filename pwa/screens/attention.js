@@ -140,7 +140,7 @@ function Unsent({ entry }) {
 
 /** @param {{entry: import('../care/overlay.js').Entry, field: string}} props */
 function Mend({ entry, field }) {
-  const was = entry.op.set[field];
+  const was = /** @type {Record<string, unknown>} */ (entry.op.set)[field];
   const [value, setValue] = useState(String(was ?? ''));
   const next = typeof was === 'number' ? Number(value.replace(',', '.')) : value;
   const usable = value.trim() !== '' && !Number.isNaN(next);

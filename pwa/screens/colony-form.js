@@ -13,18 +13,18 @@ import { t } from '../text/en.js';
 
 const USUAL_VESSEL = 'tube_16x150';
 
-/** @param {{colony: import('../care/overlay.js').ShownRow | null, onDone?: () => void}} props */
+/** @param {{colony: import('../care/overlay.js').ShownRow<'colony'> | null, onDone?: () => void}} props */
 export function ColonyForm({ colony, onDone }) {
-  const was = colony?.set ?? {};
-  const vessel = rows.value.get(was.vessel_id)?.set ?? {};
+  const was = /** @type {Partial<import('../kinds.d.ts').Colony>} */ (colony?.set ?? {});
+  const vessel = rows.value.get(was.vessel_id ?? '')?.set ?? {};
   const species = catalogue.value?.species ?? {};
   const vessels = catalogue.value?.vessels ?? {};
   const names = Object.entries(species).map(([code, each]) => [code, /** @type {any} */ (each).name]);
   const [stage, setStage] = useState(was.stage ?? (colony ? null : 'nanitics'));
   const [condition, setCondition] = useState(was.condition ?? 'well');
-  const [workers, setWorkers] = useState('few');
-  const [larvae, setLarvae] = useState('some');
-  const [typed, setTyped] = useState(species[was.species_code]?.name ?? was.species_name ?? '');
+  const [workers, setWorkers] = useState(/** @type {import('../kinds.d.ts').Coarse} */ ('few'));
+  const [larvae, setLarvae] = useState(/** @type {import('../kinds.d.ts').Coarse} */ ('some'));
+  const [typed, setTyped] = useState(species[was.species_code ?? '']?.name ?? was.species_name ?? '');
   const [guild, setGuild] = useState(was.guild ?? 'omnivore');
   const [founding, setFounding] = useState(was.founding_mode ?? 'claustral');
   const [lives, setLives] = useState(vessel.vessel_code ?? (colony ? '' : USUAL_VESSEL));

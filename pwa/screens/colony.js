@@ -41,7 +41,7 @@ export function ColonyScreen({ id }) {
       <${ColonyForm} colony=${null} />
     `;
   }
-  const colony = rows.value.get(id);
+  const colony = /** @type {import('../care/overlay.js').ShownRow<'colony'> | undefined} */ (rows.value.get(id));
   if (!colony) {
     return html`
       <h1>${m.colony.gone}</h1>
@@ -55,7 +55,7 @@ export function ColonyScreen({ id }) {
       <${ColonyForm} colony=${colony} onDone=${() => setSheet('')} />
     `;
   }
-  const stage = /** @type {any} */ (t.stages)[v.stage] ?? '';
+  const stage = /** @type {any} */ (t.stages)[v.stage ?? ''] ?? '';
   return html`
     <div class="title">
       ${

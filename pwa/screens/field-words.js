@@ -73,11 +73,13 @@ function recordInWords(id) {
   return nameInWords(row);
 }
 
-/** What a thing is called. @param {{kind: string, set: Record<string, any>}} thing */
+/** What a thing is called. @param {{kind: string, set: Partial<import('../care/overlay.js').Fields>}} thing */
 export function nameInWords({ kind, set }) {
   const words = catalogue.value?.words ?? {};
   return (
     set.name ??
-    (set.food_code ? capital(wordFor('food', set.food_code)) : (words.vessel?.[set.vessel_code] ?? kindName(kind)))
+    (set.food_code
+      ? capital(wordFor('food', set.food_code))
+      : (words.vessel?.[set.vessel_code ?? ''] ?? kindName(kind)))
   );
 }

@@ -53,7 +53,7 @@ export function doneUnder(passId, colonyIds) {
     .sort((a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0));
 }
 
-/** @param {{row: import('../care/overlay.js').ShownRow}} props */
+/** @param {{row: import('../care/overlay.js').ShownRow<'pass'>}} props */
 function Pass({ row }) {
   const [link, setLink] = useState(/** @type {any} */ (null));
   const [preview, setPreview] = useState(false);

@@ -88,7 +88,7 @@ export function LarderScreen() {
  */
 
 /**
- * @param {{lot: import('../care/overlay.js').ShownRow, left?: Left}} props `left`: from the server,
+ * @param {{lot: import('../care/overlay.js').ShownRow<'lot'>, left?: Left}} props `left`: from the server,
  *   so with a connection only
  */
 function Lot({ lot, left }) {
@@ -111,7 +111,7 @@ function Lot({ lot, left }) {
           : days < 0
             ? m.larder.over
             : m.larder.left(days);
-  const amount = `${v.amount} ${t.units[v.unit]?.(v.amount) ?? ''}`;
+  const amount = `${v.amount} ${t.units[v.unit ?? '']?.(v.amount ?? 0) ?? ''}`;
   const facts = [
     v.size_class ? wordFor('size', v.size_class) : '',
     v.tint ? /** @type {any} */ (t.tints)[v.tint] : '',

@@ -31,7 +31,7 @@ const LEAST = /** @type {Record<string, number>} */ ({ ml: 0.1, mg: 5 });
 function foodsInOrder(colonyId, planned) {
   const last = (events.value.get(colonyId) ?? [])
     .filter((row) => row.kind === 'feeding')
-    .map((row) => row.set.food_code)
+    .map((row) => row.set.food_code ?? '')
     .reverse();
   const house = rowsOf('lot')
     .filter((lot) => !lot.set.finished_on)
@@ -40,7 +40,7 @@ function foodsInOrder(colonyId, planned) {
   return [...new Set([...planned, ...last, ...house, ...Object.keys(foods)])].filter((code) => foods[code]);
 }
 
-/** @param {import('../care/overlay.js').ShownRow} lot @param {string} food */
+/** @param {import('../care/overlay.js').ShownRow<'lot'>} lot @param {string} food */
 const lotName = ({ set }, food) => set.name || (set.got_on ? m.larder.got(shortDay(set.got_on)) : food);
 
 /**
@@ -52,8 +52,8 @@ export function FeedingForm({ colonyId, need, item, save }) {
   const origins = catalogue.value?.origins ?? {};
   const words = catalogue.value?.words ?? {};
   const plan = planOf(colonyId);
-  const tasks = (plan?.set.tasks ?? []).filter((/** @type {any} */ task) => task.portion);
-  const task = item?.portion ? item : (tasks.find((/** @type {any} */ each) => each.need === need) ?? tasks[0]);
+  const tasks = (plan?.set.tasks ?? []).filter((task) => task.portion);
+  const task = item?.portion ? item : (tasks.find((each) => each.need === need) ?? tasks[0]);
   const [order] = useState(() => foodsInOrder(colonyId, task ? [task.portion.food_code] : []));
   const [food, setFood] = useState(order[0] ?? 'sugar_water');
   const [amount, setAmount] = useState(task?.portion?.amount ?? 1);

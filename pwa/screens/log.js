@@ -25,14 +25,16 @@ const KIND_OF_NEED = {
   rest: 'note',
 };
 
+/** @typedef {import('../care/overlay.js').Change} Change */
+
 /** @param {{colonyId: string, kind?: string, need?: string, item?: any, onClose: () => void}} props */
 export function LogSheet({ colonyId, kind, need, item, onClose }) {
   const chosen = kind ?? (asksForCount(item) ? 'count' : KIND_OF_NEED[need ?? '']) ?? 'feeding';
   const { attempt, said } = useAttempt();
-  /** @param {string} what @param {Record<string, any>} set */
+  /** @param {Change['kind']} what @param {Change['set']} set */
   const save = (what, set) =>
     attempt(async () => {
-      await logAll([{ kind: what, set: { colony_id: colonyId, ...set } }]);
+      await logAll([/** @type {Change} */ ({ kind: what, set: { colony_id: colonyId, ...set } })]);
       onClose();
     });
   const form = {
@@ -63,8 +65,10 @@ function CheckForm({ colonyId, need, save }) {
     .reverse();
   const [about, setAbout] = useState(feedings[0]?.id ?? '');
   const [seen, setSeen] = useState(/** @type {string[] | null} */ (null));
-  const fed = feedings.find((row) => row.id === about)?.set ?? {};
-  const tinted = rows.value.get(fed.lot_id)?.set.tint;
+  const fed = /** @type {Partial<import('../kinds.d.ts').Feeding>} */ (
+    feedings.find((row) => row.id === about)?.set ?? {}
+  );
+  const tinted = rows.value.get(fed.lot_id ?? '')?.set.tint;
   const set = { ...(about ? { feeding_id: about } : {}), ...(tinted && seen ? { colour_seen: seen } : {}) };
   return html`
     ${
@@ -172,8 +176,8 @@ function WaterForm({ colonyId, save }) {
   const gauge = gaugesOf(colonyId).find((each) => each.need === 'water');
   const [share, setShare] = useState(gauge ? Math.round((levelAt(gauge, now.peek()) / gauge.capacity) * 4) / 4 : 0.5);
   const [mm, setMm] = useState('');
-  const vessel = rows.value.get(rows.value.get(colonyId)?.set.vessel_id)?.set ?? {};
-  const is_tube = (catalogue.value?.vessels?.[vessel.vessel_code]?.kind ?? 'tube') === 'tube';
+  const vessel = rows.value.get(rows.value.get(colonyId)?.set.vessel_id ?? '')?.set ?? {};
+  const is_tube = (catalogue.value?.vessels?.[vessel.vessel_code ?? '']?.kind ?? 'tube') === 'tube';
   const reading = LEVELS.find(([, level]) => level === share)?.[0] ?? 'half';
   const words = /** @type {any} */ (t.readings)[reading];
   const level_mm = Number(mm.replace(',', '.'));
@@ -350,7 +354,7 @@ function CountForm({ save }) {
  */
 function BoostForm({ colonyId, save }) {
   const mine = rows.value.get(colonyId)?.set ?? {};
-  const founds = mine.founding_mode ?? catalogue.value?.species?.[mine.species_code]?.founding;
+  const founds = mine.founding_mode ?? catalogue.value?.species?.[mine.species_code ?? '']?.founding;
   const same = (/** @type {any} */ other) =>
     founds === 'parasitic' ||
     (other.species_code ? other.species_code === mine.species_code : other.species_name === mine.species_name);

@@ -22,12 +22,14 @@ const isAmount = (amount) => amount !== null && amount >= 0 && amount <= MOST;
 /**
  * The unit in which a lot is counted: what is offered in drops lies there in mL, legs and slices as pieces.
  * @param {string} unit
+ * @returns {import('../kinds.d.ts').Unit}
  */
-export const countedIn = (unit) => ({ drop: 'ml', leg: 'piece', slice: 'piece' })[unit] ?? unit;
+export const countedIn = (unit) =>
+  /** @type {import('../kinds.d.ts').Unit} */ ({ drop: 'ml', leg: 'piece', slice: 'piece' }[unit] ?? unit);
 
 /**
  * How much of a lot is left.
- * @param {{lot: import('../care/overlay.js').ShownRow, title: string, onClose: () => void}} props
+ * @param {{lot: import('../care/overlay.js').ShownRow<'lot'>, title: string, onClose: () => void}} props
  */
 export function LeftSheet({ lot, title, onClose }) {
   const unit = lot.set.unit ?? countedIn(catalogue.value?.foods?.[lot.set.food_code]?.unit ?? 'piece');
@@ -82,9 +84,9 @@ export function LotSheet({ onClose }) {
   const foods = catalogue.value?.foods ?? {};
   const [food, setFood] = useState(Object.keys(foods)[0] ?? '');
   const unit = countedIn(foods[food]?.unit ?? 'piece');
-  const [origin, setOrigin] = useState('bought_or_bred');
-  const [size, setSize] = useState('');
-  const [tint, setTint] = useState('');
+  const [origin, setOrigin] = useState(/** @type {import('../kinds.d.ts').Origin} */ ('bought_or_bred'));
+  const [size, setSize] = useState(/** @type {import('../kinds.d.ts').SizeClass | ''} */ (''));
+  const [tint, setTint] = useState(/** @type {import('../kinds.d.ts').Tint | ''} */ (''));
   const sizes = Object.keys(foods[food]?.size ?? {});
   const sized = sizes.length > 1;
   const sweet = foods[food]?.need === 'sugar';
@@ -197,7 +199,7 @@ export function LotSheet({ onClose }) {
 export function MixSheet({ onClose }) {
   const [percent, setPercent] = useState(25);
   const [water_ml, setWater] = useState(30);
-  const [tint, setTint] = useState('');
+  const [tint, setTint] = useState(/** @type {import('../kinds.d.ts').Tint | ''} */ (''));
   const { attempt, busy, said } = useAttempt();
   const { sugar_g, total_ml } = mixSugarWater(percent, water_ml);
   const gram = sugar_g < 10 ? sugar_g.toFixed(1) : String(Math.round(sugar_g));

@@ -38,12 +38,12 @@ export function PaperScreen({ id }) {
   `;
 }
 
-/** @param {{colony: import('../care/overlay.js').ShownRow}} props */
+/** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>}} props */
 function ColonyRecord({ colony }) {
   const v = colony.set;
   const log = [...(useHistory(colony.id, { most: MOST_EVENTS }) ?? [])].reverse();
   const count = useKind('count').find((row) => row.set.colony_id === colony.id);
-  const vessel = rows.value.get(v.vessel_id)?.set.vessel_code;
+  const vessel = rows.value.get(v.vessel_id ?? '')?.set.vessel_code;
   return html`
     <h1>${m.paper.record(v.name)}</h1>
     <table>

@@ -20,7 +20,7 @@ import { fieldName, kindName, nameInWords, valueInWords } from './field-words.js
  *   before: Record<string, any>, lost: Record<string, any>}} Revision
  */
 /**
- * @typedef {{id: string, kind: string, rev: number, at_ms: number, by: string | null, set: Record<string, any>}} Gone
+ * @typedef {import('../care/overlay.js').Change & {id: string, rev: number, at_ms: number, by: string | null}} Gone
  */
 /** @typedef {{rev: number, field: string, value: unknown}} Offer a value to bring back, shown at a revision */
 
@@ -58,7 +58,7 @@ const whatWent = async () => (await ask('/api/records/gone')).gone;
 
 /**
  * Let a field have an earlier value again.
- * @param {{id: string, kind: string}} row
+ * @param {ShownRow} row
  * @param {string} field
  * @param {unknown} value
  */
@@ -66,7 +66,8 @@ const bringBack = (row, field, value) => keep(row.kind, { [field]: value }, row.
 
 /** Take a deletion back; it is seen again once it has synced. @param {Gone} gone */
 async function takeBack(gone) {
-  await openStore().enqueue([{ kind: gone.kind, id: gone.id, set: { gone: false }, rev: gone.rev }]);
+  const back = /** @type {import('../care/overlay.js').Change} */ ({ kind: gone.kind, set: { gone: false } });
+  await openStore().enqueue([{ ...back, id: gone.id, rev: gone.rev }]);
   await syncNow();
 }
 
@@ -260,6 +261,6 @@ const titleOf = (each) => (isEvent(each) ? capital(eventInWords(/** @type {any} 
 /** Which colony a log was of and when, or what kind of thing it is. @param {Gone} each */
 function whereOf(each) {
   if (!isEvent(each)) return kindName(each.kind);
-  const name = rows.value.get(each.set.colony_id ?? each.set.place_id)?.set.name;
-  return [name, fullDay(each.set.happened_at)].filter(Boolean).join(', ');
+  const name = rows.value.get(each.set.colony_id ?? each.set.place_id ?? '')?.set.name;
+  return [name, fullDay(each.set.happened_at ?? '')].filter(Boolean).join(', ');
 }

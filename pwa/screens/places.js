@@ -47,7 +47,9 @@ export function PlacesScreen() {
   `;
 }
 
-/** @param {{place: import('../care/overlay.js').ShownRow, last?: import('../care/overlay.js').ShownRow}} props */
+/** @typedef {import('../care/overlay.js').ShownRow<'place'>} PlaceRow */
+
+/** @param {{place: PlaceRow, last?: import('../care/overlay.js').ShownRow<'climate'>}} props */
 function Place({ place, last }) {
   const [open, setOpen] = useState('');
   const v = place.set;
@@ -55,7 +57,7 @@ function Place({ place, last }) {
     .filter((colony) => colony.set.place_id === place.id)
     .map((colony) => colony.set.name);
   const facts = [
-    p.types[v.place_type] ?? '',
+    p.types[v.place_type ?? ''] ?? '',
     v.day_temp_c != null ? p.day(temperature(v.day_temp_c)) : '',
     v.night_temp_c != null ? p.night(temperature(v.night_temp_c)) : '',
     v.humidity_pct != null ? p.moist(v.humidity_pct) : '',
@@ -114,9 +116,9 @@ function Place({ place, last }) {
 /** @param {number | null} value @param {number} low @param {number} high */
 const outside = (value, low, high) => value !== null && !(value >= low && value <= high);
 
-/** @param {{place: import('../care/overlay.js').ShownRow | null, onDone: () => void}} props */
+/** @param {{place: PlaceRow | null, onDone: () => void}} props */
 function PlaceForm({ place, onDone }) {
-  const was = place?.set ?? {};
+  const was = /** @type {Partial<import('../kinds.d.ts').Place>} */ (place?.set ?? {});
   const [type, setType] = useState(was.place_type ?? 'room');
   const form = useAttempt();
   /** @param {any} event */
@@ -162,7 +164,7 @@ function PlaceForm({ place, onDone }) {
   `;
 }
 
-/** @param {{place: import('../care/overlay.js').ShownRow, onDone: () => void}} props */
+/** @param {{place: PlaceRow, onDone: () => void}} props */
 function ReadingForm({ place, onDone }) {
   const form = useAttempt();
   /** @param {any} event */

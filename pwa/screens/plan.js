@@ -16,7 +16,7 @@ const MAY_BE_SET = ['sugar', 'protein', 'seeds', 'leaves', 'barrier', 'glance'];
 const USUAL_DAYS = 4;
 const LONGEST_DAYS = 60;
 
-/** @param {{colony: import('../care/overlay.js').ShownRow}} props */
+/** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>}} props */
 export function Plan({ colony }) {
   const { notices = [], cautions = [], computed_at_ms } = planOf(colony.id)?.set ?? {};
   const [rhythm, setRhythm] = useState('');
@@ -26,12 +26,12 @@ export function Plan({ colony }) {
     <section class="stack" aria-label=${m.colony.plan}>
       <h2>${m.colony.plan}</h2>
       ${notices.filter(countsDown).map(
-        (/** @type {any} */ notice) => html`
+        (notice) => html`
           <${Countdown} notice=${notice} fromMs=${computed_at_ms} />
         `,
       )}
       <${Cautions} items=${cautions} />
-      <${Notices} items=${notices.filter((/** @type {any} */ notice) => !countsDown(notice))} />
+      <${Notices} items=${notices.filter((notice) => !countsDown(notice))} />
       ${gauges.map(
         (gauge) => html`
           <details class="card" key=${gauge.need}>
@@ -69,7 +69,7 @@ export function Plan({ colony }) {
 
 /**
  * The keeper's own days, hour or pause, with the way to change them.
- * @param {{colony: import('../care/overlay.js').ShownRow, need: string, onOpen: (need: string) => void,
+ * @param {{colony: import('../care/overlay.js').ShownRow<'colony'>, need: string, onOpen: (need: string) => void,
  *   named?: boolean}} props
  */
 function OwnRhythm({ colony, need, onOpen, named = false }) {
@@ -99,9 +99,9 @@ function Spread({ gauge }) {
   );
 }
 
-/** @param {{colony: import('../care/overlay.js').ShownRow, need: string}} props */
+/** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>, need: string}} props */
 function OwnInterval({ colony, need }) {
-  const all = colony.set.interval_days ?? {};
+  const all = /** @type {Record<string, number>} */ (colony.set.interval_days ?? {});
   const was = all[need];
   const [days, setDays] = useState(was ?? USUAL_DAYS);
   const [open, setOpen] = useState(false);
@@ -211,10 +211,10 @@ function rhythmInWords({ set: { weekdays = [], at, paused_until } }) {
   return [days, at ? r.at(at) : ''].filter(Boolean).join(' ');
 }
 
-/** @param {{colony: import('../care/overlay.js').ShownRow, need: string, onClose: () => void}} props */
+/** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>, need: string, onClose: () => void}} props */
 function RhythmSheet({ colony, need, onClose }) {
   const rule = rhythmOf(colony.id, need);
-  const was = rule?.set ?? {};
+  const was = /** @type {Partial<import('../kinds.d.ts').Rule>} */ (rule?.set ?? {});
   const [days, setDays] = useState(() => Array.from(was.weekdays ?? [], String));
   const { attempt, busy, said } = useAttempt();
   const done = (/** @type {() => Promise<unknown>} */ work) =>
@@ -227,10 +227,11 @@ function RhythmSheet({ colony, need, onClose }) {
   function save(event) {
     event.preventDefault();
     const text = textsOf(event.target);
+    const ruled = /** @type {import('../kinds.d.ts').Rule['need']} */ (need);
     const set = { weekdays: days.map(Number), at: text('at') || null, paused_until: text('until') || null };
     const empty = !set.weekdays.length && !set.at && !set.paused_until;
     return done(async () =>
-      empty ? rule && remove('rule', rule.id) : keep('rule', { colony_id: colony.id, need, ...set }, rule?.id),
+      empty ? rule && remove('rule', rule.id) : keep('rule', { colony_id: colony.id, need: ruled, ...set }, rule?.id),
     );
   }
   return html`

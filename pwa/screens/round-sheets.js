@@ -132,11 +132,11 @@ export function LaterSheet({ item, onClose }) {
   `;
 }
 
-/** @typedef {{kind: string, set: Record<string, any>, words: string}} Change */
+/** @typedef {import('../care/overlay.js').Change & {words: string}} Change */
 
 /**
  * What this colony would get of a need, by its plan.
- * @param {any} colony
+ * @param {import('../care/overlay.js').ShownRow<'colony'>} colony
  * @param {string} need
  * @param {import('../care/round.js').Item[]} ahead
  * @returns {Change | null}
@@ -144,24 +144,18 @@ export function LaterSheet({ item, onClose }) {
 function changeFor(colony, need, ahead) {
   if (need === 'water') return { kind: 'water', set: { colony_id: colony.id, action: 'refill' }, words: t.many.water };
   if (need === 'glance') return { kind: 'check', set: { colony_id: colony.id, need: 'glance' }, words: t.many.look };
-  const task = (planOf(colony.id)?.set.tasks ?? []).find(
-    (/** @type {any} */ each) => each.need === need && each.suggested,
-  );
-  if (!task) return null;
+  const task = (planOf(colony.id)?.set.tasks ?? []).find((each) => each.need === need && each.suggested);
+  if (!task?.suggested || !task.portion) return null;
   const tasting = runningTasting(colony.id);
   // as the task is called after this phone's own logs
   const item = ahead.find((each) => each.colony_id === colony.id && each.need === need && each.gauge);
-  return {
+  const tasted = tasting?.set.food_codes.includes(task.portion.food_code) ? { tasting_id: tasting.id } : {};
+  const task_key = item?.key.split('/').pop() ?? task.key;
+  return /** @type {Change} */ ({
     kind: task.suggested.kind,
     words: portionInWords(task.portion),
-    set: {
-      ...task.suggested.set,
-      ...(tasting?.set.food_codes.includes(task.portion.food_code) ? { tasting_id: tasting.id } : {}),
-      colony_id: colony.id,
-      task_key: item?.key.split('/').pop() ?? task.key,
-      suggested: true,
-    },
-  };
+    set: { ...task.suggested.set, ...tasted, colony_id: colony.id, task_key, suggested: true },
+  });
 }
 
 /** @param {{onClose: () => void}} props */
@@ -179,10 +173,10 @@ export function ManySheet({ onClose }) {
   const go = () =>
     attempt(async () => {
       await logAll(
-        chosen.map(({ change }) => ({
-          kind: /** @type {Change} */ (change).kind,
-          set: /** @type {Change} */ (change).set,
-        })),
+        chosen.map(({ change }) => {
+          const { words: _words, ...logged } = /** @type {Change} */ (change);
+          return logged;
+        }),
       );
       onClose();
     });

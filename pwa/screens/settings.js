@@ -301,7 +301,9 @@ function Mail() {
       .filter((pass) => !pass.set.revoked_at_ms && today.value <= pass.set.ends_on)
       .map((pass) => pass.id),
   );
-  const people = rowsOf('person').filter((person) => person.set.role === 'keeper' || passes.has(person.set.pass_id));
+  const people = rowsOf('person').filter(
+    (person) => person.set.role === 'keeper' || passes.has(person.set.pass_id ?? ''),
+  );
   return html`
     <section class="card" aria-label=${m.mail.title}>
       <h2>${m.mail.title}</h2>

@@ -86,7 +86,7 @@ const Went = () => html`
   <p><a class="button quiet" href="#/gone">${m.gone.link}</a></p>
 `;
 
-/** @param {{colony: import('../care/overlay.js').ShownRow}} props */
+/** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>}} props */
 function Board({ colony }) {
   const v = colony.set;
   const gauges = gaugesOf(colony.id);
@@ -126,7 +126,7 @@ function Board({ colony }) {
         }
         <p class="soft">
           <em>${speciesOf(v)}</em>
-          ${' · '}${/** @type {any} */ (t.stages)[v.stage] ?? ''}${condition}
+          ${' · '}${/** @type {any} */ (t.stages)[v.stage ?? ''] ?? ''}${condition}
         </p>
       </div>
     </a>

@@ -20,7 +20,8 @@ import {
 import { m } from '../text/en-more.js';
 import { t } from '../text/en.js';
 
-/** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
+/** @typedef {import('../care/overlay.js').ShownRow<'colony'>} ColonyRow */
+/** @typedef {import('../care/overlay.js').ShownRow<'tasting'>} TastingRow */
 /**
  * @typedef {{food_code: string, offers: number, likes?: number, mean: number, low: number, high: number,
  *   best: number}} Told
@@ -37,7 +38,7 @@ const foodName = (code) => capital(wordFor('food', code));
 /** @param {number} share */
 const percent = (share) => Math.round(share * 100);
 
-/** @param {{colony: ShownRow}} props */
+/** @param {{colony: ColonyRow}} props */
 export function Tasting({ colony }) {
   const running = runningTasting(colony.id);
   const unfit = unfitFor(colony);
@@ -72,7 +73,7 @@ export function Tasting({ colony }) {
   `;
 }
 
-/** @param {{colony: ShownRow}} props */
+/** @param {{colony: ColonyRow}} props */
 function Start({ colony }) {
   const kinds = foodsToTaste(colony);
   const [need, setNeed] = useState(kinds.find(([each]) => each === 'protein')?.[0] ?? kinds[0]?.[0] ?? '');
@@ -116,7 +117,7 @@ function Start({ colony }) {
   `;
 }
 
-/** @param {{colony: ShownRow, tasting: ShownRow}} props */
+/** @param {{colony: ColonyRow, tasting: TastingRow}} props */
 function Running({ colony, tasting }) {
   const { attempt, busy, said } = useAttempt();
   /** @type {Told[]} */
@@ -170,8 +171,8 @@ function Running({ colony, tasting }) {
  */
 function nextOffer(colonyId, tastingId) {
   const plan = planOf(colonyId)?.set;
-  const task = plan?.tasks.find((/** @type {any} */ each) => each.suggested?.set.tasting_id === tastingId);
-  if (!task) return plan?.tasting_waits ? inWords('reason', plan.tasting_waits) : '';
+  const task = plan?.tasks.find((each) => each.suggested?.set.tasting_id === tastingId);
+  if (!task?.portion) return plan?.tasting_waits ? inWords('reason', plan.tasting_waits) : '';
   const gauge = gaugesOf(colonyId).find((each) => each.need === task.need);
   return w.next(foodName(task.portion.food_code), dueInWords(gauge ? dueAtMs(gauge) : task.due_at_ms));
 }
@@ -209,7 +210,7 @@ function Liking({ told }) {
 function Earlier({ colonyId }) {
   const ended = endedTastings(colonyId);
   const from_ms = Math.min(...ended.map((tasting) => Date.parse(tasting.set.started_on) - DAY_MS));
-  const log = useHistory(colonyId, { from_ms, fits: (row) => row.set.tasting_id || row.set.outcome }) ?? [];
+  const log = useHistory(colonyId, { from_ms, fits: (row) => Boolean(row.set.tasting_id || row.set.outcome) }) ?? [];
   if (!ended.length) return null;
   return html`
     <details>
@@ -217,7 +218,7 @@ function Earlier({ colonyId }) {
       ${ended.map(
         (tasting) => html`
           <div class="stack" key=${tasting.id}>
-            <p class="soft">${w.days(fullDay(tasting.set.started_on), fullDay(tasting.set.ended_on))}</p>
+            <p class="soft">${w.days(fullDay(tasting.set.started_on), fullDay(tasting.set.ended_on ?? ''))}</p>
             <ul>
               ${tally(log, tasting).map(
                 ({ food, taken, checked }) => html`

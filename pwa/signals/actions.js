@@ -10,6 +10,10 @@ import { reload, rows, showWritten } from './rows.js';
 import { openStore } from './session.js';
 import { syncNow } from './sync.js';
 
+/** @typedef {import('../care/overlay.js').Kind} Kind */
+/** @typedef {import('../care/overlay.js').Change} Change */
+/** @template {Kind} K @typedef {import('../care/overlay.js').Fields<K>} Fields */
+
 const UNDO_MS = 10_000;
 const SAID_MS = 4_000;
 
@@ -41,7 +45,10 @@ const QUIET_MS = 300;
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let sending;
 
-/** @param {Array<{kind: string, id: string, set: Record<string, any>}>} changes */
+/** @param {Kind} kind @param {string} id @param {object} set fields of that kind */
+const changeOf = (kind, id, set) => /** @type {Change & {id: string}} */ ({ kind, id, set });
+
+/** @param {Array<Change & {id: string}>} changes */
 async function write(changes) {
   const operations = await openStore().enqueue(changes);
   showWritten(operations);
@@ -52,46 +59,48 @@ async function write(changes) {
 
 /**
  * Log that something happened.
- * @param {string} kind
- * @param {Record<string, any>} set
+ * @template {import('../kinds.d.ts').EventKind} K
+ * @param {K} kind
+ * @param {Partial<Fields<K>>} set
  * @returns {Promise<string>} its id
  */
 export async function log(kind, set) {
   const id = uuid7();
-  await write([{ kind, id, set: { happened_at: withOffset(new Date(nowMs())), ...set } }]);
+  await write([changeOf(kind, id, { happened_at: withOffset(new Date(nowMs())), ...set })]);
   void askToKeep();
   return id;
 }
 
 /**
  * Make or change a thing.
- * @param {string} kind
- * @param {Record<string, any>} set
+ * @template {Kind} K
+ * @param {K} kind
+ * @param {Partial<Fields<K>>} set
  * @param {string} [id]
  * @returns {Promise<string>}
  */
 export async function keep(kind, set, id = uuid7()) {
-  await write([{ kind, id, set }]);
+  await write([changeOf(kind, id, set)]);
   return id;
 }
 
-/** Delete or void; restorable. @param {string} kind @param {string} id */
+/** Delete or void; restorable. @param {Kind} kind @param {string} id */
 export async function remove(kind, id) {
-  await write([{ kind, id, set: { gone: true } }]);
+  await write([changeOf(kind, id, { gone: true })]);
 }
 
 /**
  * Log several things at once, with one undo for all.
- * @param {Array<{kind: string, set: Record<string, any>}>} what
+ * @param {Change[]} what
  * @returns {Promise<string[]>} their ids
  */
 export async function logAll(what) {
   const happened_at = withOffset(new Date(nowMs()));
-  const changes = what.map(({ kind, set }) => ({ kind, id: uuid7(), set: { happened_at, ...set } }));
+  const changes = what.map(({ kind, set }) => changeOf(kind, uuid7(), { happened_at, ...set }));
   await write(changes);
   void askToKeep();
   say(changes.length === 1 ? t.saved : t.saving.many(changes.length), async () => {
-    await write(changes.map(({ kind, id }) => ({ kind, id, set: { gone: true } })));
+    await write(changes.map(({ kind, id }) => changeOf(kind, id, { gone: true })));
     say(t.taken_back);
   });
   return changes.map((change) => change.id);
@@ -101,8 +110,9 @@ export async function logAll(what) {
 export const logAsSuggested = (items) =>
   logAll(
     items
-      .filter((item) => item.suggested)
-      .map((item) => asSuggested({ ...item, task_key: item.key.split('/')[1] ?? '' })),
+      .map(({ suggested, ...item }) => suggested && { ...item, suggested, task_key: item.key.split('/')[1] ?? '' })
+      .filter((item) => item !== null)
+      .map(asSuggested),
   );
 
 /** Void a log, with an undo that brings it back. @param {import('../care/overlay.js').ShownRow} row */
@@ -163,7 +173,7 @@ export async function sendAgain(entry, mended = {}) {
 export async function settle(met, mine) {
   if (mine) {
     const set = Object.fromEntries(met.conflicts.map((/** @type {any} */ c) => [c.field, c.mine]));
-    await openStore().enqueue([{ kind: met.op.kind, id: met.op.id, set }]);
+    await openStore().enqueue([changeOf(met.op.kind, met.op.id, set)]);
   }
   await openStore().settle(met.op_id);
   await reload();

@@ -8,7 +8,8 @@ import { now, nowMs, setSkew, tick } from './clock.js';
 import { patchSaving, saving } from './saving.js';
 import { heldStore, session } from './session.js';
 
-/** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
+/** @typedef {import('../care/overlay.js').Kind} Kind */
+/** @template {Kind} [K=Kind] @typedef {import('../care/overlay.js').ShownRow<K>} ShownRow */
 /** @typedef {import('../care/overlay.js').Entry} Entry */
 /** @typedef {import('../care/overlay.js').Row} Row */
 
@@ -51,12 +52,21 @@ const byKind = computed(() => {
   for (const list of found.values()) list.sort((a, b) => (a.id < b.id ? -1 : 1));
   return found;
 });
-const plans = computed(() => new Map((byKind.value.get('plan') ?? []).map((plan) => [plan.set.colony_id, plan])));
+const plans = computed(() => new Map(rowsOf('plan').map((plan) => [plan.set.colony_id, plan])));
 
-/** The registers of a kind, in the order of their making. @param {string} kind @returns {ShownRow[]} */
-export const rowsOf = (kind) => [...(byKind.value.get(kind) ?? [])];
+/**
+ * The registers of a kind, in the order of their making.
+ * @template {Kind} K
+ * @param {K} kind
+ * @returns {Array<ShownRow<K>>}
+ */
+export const rowsOf = (kind) => /** @type {Array<ShownRow<K>>} */ ([...(byKind.value.get(kind) ?? [])]);
 
-/** The plan of a colony, once the server has made one. @param {string} colonyId @returns {ShownRow | undefined} */
+/**
+ * The plan of a colony, once the server has made one.
+ * @param {string} colonyId
+ * @returns {ShownRow<'plan'> | undefined}
+ */
 export const planOf = (colonyId) => plans.value.get(colonyId);
 
 const NOT_DRAWN = ['glance', 'room'];

@@ -4,6 +4,8 @@ import { catalogue, rowsOf } from './rows.js';
 import { keep } from './actions.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
+/** @typedef {import('../care/overlay.js').ShownRow<'colony'>} ColonyRow */
+/** @typedef {import('../care/overlay.js').ShownRow<'tasting'>} TastingRow */
 
 /** @param {string} colonyId */
 const tastingsOf = (colonyId) => rowsOf('tasting').filter(({ set }) => set.colony_ids?.includes(colonyId));
@@ -11,7 +13,7 @@ const tastingsOf = (colonyId) => rowsOf('tasting').filter(({ set }) => set.colon
 /**
  * The latest that has not ended: the one that the plan goes by.
  * @param {string} colonyId
- * @returns {ShownRow | undefined}
+ * @returns {TastingRow | undefined}
  */
 export const runningTasting = (colonyId) =>
   tastingsOf(colonyId)
@@ -22,25 +24,26 @@ export const runningTasting = (colonyId) =>
 export const endedTastings = (colonyId) =>
   tastingsOf(colonyId)
     .filter(({ set }) => set.ended_on)
-    .sort((a, b) => (a.set.ended_on < b.set.ended_on ? 1 : -1));
+    .sort((a, b) => ((a.set.ended_on ?? '') < (b.set.ended_on ?? '') ? 1 : -1));
 
 /** States in which a refusal means nothing (server: care/feeding/trial.py). */
 const NOT_WHILE = ['founding', 'settling', 'resting', 'queenless_suspected', 'given_away', 'dead'];
 
 /**
  * The stage or condition that stops a tasting now, or undefined.
- * @param {ShownRow} colony
+ * @param {ColonyRow} colony
  * @returns {string | undefined}
  */
-export const unfitFor = (colony) => [colony.set.stage, colony.set.condition].find((state) => NOT_WHILE.includes(state));
+export const unfitFor = (colony) =>
+  [colony.set.stage, colony.set.condition].find((state) => state && NOT_WHILE.includes(state)) ?? undefined;
 
 /**
  * Foods of its guild by the need that they serve, where there are two to compare.
- * @param {ShownRow} colony
+ * @param {ColonyRow} colony
  * @returns {Array<[string, string[]]>}
  */
 export function foodsToTaste(colony) {
-  const guild = catalogue.value?.species?.[colony.set.species_code]?.guild ?? colony.set.guild ?? 'omnivore';
+  const guild = catalogue.value?.species?.[colony.set.species_code ?? '']?.guild ?? colony.set.guild ?? 'omnivore';
   /** @type {Map<string, string[]>} */
   const byNeed = new Map();
   for (const [code, food] of Object.entries(catalogue.value?.foods ?? {})) {
@@ -53,12 +56,12 @@ export function foodsToTaste(colony) {
 export const startTasting = (colonyId, name, foods) =>
   keep('tasting', { name, colony_ids: [colonyId], food_codes: foods, started_on: today.peek() });
 
-/** End it today, or with null let it go on. @param {ShownRow} tasting @param {string | null} [on] */
+/** End it today, or with null let it go on. @param {TastingRow} tasting @param {string | null} [on] */
 export const endTasting = (tasting, on = today.peek()) => keep('tasting', { ended_on: on }, tasting.id);
 
 /**
  * What became of a tasting's offers, counted from the log.
- * @param {ShownRow[]} log @param {ShownRow} tasting @returns {Array<{food: string, checked: number,
+ * @param {ShownRow[]} log @param {TastingRow} tasting @returns {Array<{food: string, checked: number,
  *   taken: number}>} `taken`: all or some of it
  */
 export function tally(log, tasting) {
@@ -68,7 +71,7 @@ export function tally(log, tasting) {
   const offers = log.filter(
     (row) => row.kind === 'feeding' && row.set.tasting_id === tasting.id && outcomes.has(row.id),
   );
-  return tasting.set.food_codes.map((/** @type {string} */ food) => {
+  return tasting.set.food_codes.map((food) => {
     const mine = offers.filter((row) => row.set.food_code === food);
     return { food, checked: mine.length, taken: mine.filter((row) => outcomes.get(row.id) !== 'ignored').length };
   });

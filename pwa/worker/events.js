@@ -70,6 +70,8 @@ export async function onClick(event) {
   }
 }
 
+/** @typedef {import('../care/overlay.js').Change & {id: string}} Change */
+
 /** @param {'log' | 'later'} action @param {any[]} items */
 async function write(action, items) {
   const device = await currentDevice();
@@ -81,7 +83,7 @@ async function write(action, items) {
   const changes = items
     .filter((item) => action === 'later' || item.suggested)
     .map((item) => (action === 'later' ? putOff(item, until) : asSuggested(item)))
-    .map(({ kind, set }) => ({ kind, id: uuid7(), set: { happened_at, ...set } }));
+    .map(({ kind, set }) => /** @type {Change} */ ({ kind, id: uuid7(), set: { happened_at, ...set } }));
   if (changes.length) await store.enqueue(changes);
   new BroadcastChannel('broodshelf').postMessage('changed');
 }

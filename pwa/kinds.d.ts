@@ -1,0 +1,494 @@
+// What a record of each kind holds, as server/broodshelf/model/kinds says.
+// Written by `python -m tests.support.phone_types`; a test fails when it is stale.
+
+/** A day of the calendar in the household's zone, e.g. `2026-05-01` */
+export type Day = string;
+
+/** An ISO 8601 instant with its UTC offset, e.g. `2026-05-01T18:30:00.000+02:00` */
+export type Instant = string;
+
+/** A time on the household's clock, `HH:MM` */
+export type WallTime = string;
+
+/** An IANA time zone */
+export type Zone = string;
+
+export type Stage = 'founding' | 'nanitics' | 'growing' | 'mature';
+export type Condition = 'well' | 'settling' | 'resting' | 'queenless_suspected' | 'quarantine' | 'given_away' | 'dead';
+export type FoundingMode = 'claustral' | 'semi_claustral' | 'parasitic';
+export type Guild = 'omnivore' | 'predator' | 'harvester' | 'honeypot' | 'fungus_grower';
+export type PlaceType = 'cabinet' | 'room' | 'cellar' | 'fridge';
+export type Origin = 'bought_or_bred' | 'home_cockroach' | 'wild_web_spider' | 'wild_hunter' | 'wild_insect' | 'garden_fruit' | 'shop_fruit' | 'hot_syrup' | 'home_mixed' | 'unknown';
+export type ServedAs = 'whole_dead' | 'cut' | 'stunned' | 'live' | 'drop' | 'feeder' | 'crushed' | 'whole' | 'piece';
+export type Unit = 'drop' | 'ml' | 'piece' | 'leg' | 'slice' | 'mg' | 'seed' | 'leaf';
+export type SizeClass = 'tiny' | 'extra_small' | 'small' | 'medium' | 'large';
+export type Tint = 'blue' | 'green' | 'yellow' | 'red';
+export type WaterReading = 'full' | 'three_quarters' | 'half' | 'quarter' | 'empty';
+export type WaterAction = 'read' | 'refill' | 'new_tube' | 'hydrate';
+export type Outcome = 'all' | 'some' | 'ignored';
+export type ColourSeen = 'gasters' | 'brood';
+export type Coarse = 'none' | 'few' | 'some' | 'many';
+export type Brood = 'eggs' | 'larvae' | 'pupae';
+export type MoveWay = 'offered' | 'on_its_own' | 'forced' | 'finished';
+export type PersonRole = 'keeper' | 'stand_in';
+
+/** A reason, notice or caution: a code of the word table and what goes into its sentence. */
+export interface Reason {
+  code: string;
+  args: Record<string, unknown>;
+}
+
+/** What to serve; `lot_id` and `origin` where it is in the house. */
+export interface Portion {
+  food_code: string;
+  amount: number;
+  unit: Unit;
+  form: ServedAs;
+  size_class?: SizeClass;
+  lot_id?: string;
+  origin?: Origin;
+}
+
+/** The log that 'as suggested' makes, without colony and time. */
+export type Suggested = ChangeOf<'feeding' | 'check' | 'water' | 'fault' | 'move' | 'count' | 'colony'>;
+
+/** The fields of a task that a stand-in sees instead. */
+export interface ForStandIn {
+  portion?: Portion;
+  suggested?: Suggested | null;
+  reasons?: Array<Reason>;
+}
+
+/** One thing to do. `stand_in` null: it is the keeper's alone. */
+export interface PlannedTask {
+  key: string;
+  need: string;
+  due_at_ms: number;
+  urgent: boolean;
+  from_gauge: boolean;
+  portion: Portion | null;
+  suggested: Suggested | null;
+  reasons: Array<Reason>;
+  cautions: Array<Reason>;
+  stand_in: ForStandIn | null;
+}
+
+/** A store that runs down; rates in `unit` per day. `gain_per_portion` null: a feeding fills it. */
+export interface PlannedGauge {
+  need: string;
+  unit: string;
+  level: number;
+  capacity: number;
+  rate_per_day: number;
+  rate_low: number;
+  rate_high: number;
+  as_of_ms: number;
+  due_level: number;
+  basis: string;
+  gain_per_portion: number | null;
+  full_mm?: number | null;
+  reasons: Array<Reason>;
+}
+
+/** How often a food of the running tasting is taken, and the chance that it is the best. */
+export interface TastedFood {
+  food_code: string;
+  offers: number;
+  likes: number;
+  best: number;
+  low: number;
+  mean: number;
+  high: number;
+}
+
+/** Workers from the last count to a month ahead: `[ms since 1970 UTC, low, best, high]`. */
+export interface GrowthAhead {
+  counts: number;
+  model: string;
+  curve: Array<[number, number, number, number]>;
+}
+
+/**
+ * The household's one record of itself: its clock, when it cares for its ants and when it sleeps.
+ *
+ * `patience_hours`: after which somebody else is told of what waits. `invented`: a demonstration.
+ */
+export interface Household {
+  /** at most 80 characters */
+  name: string;
+  zone: Zone;
+  care_hours?: Array<WallTime> | null;
+  quiet_from?: WallTime | null;
+  quiet_to?: WallTime | null;
+  /** 1 to 72 h */
+  patience_hours?: number | null;
+  /** 0 to 400 days */
+  backup_patience_days?: number | null;
+  /** written by the server */
+  invented?: boolean | null;
+}
+
+/** What every thing says: whether it was deleted. */
+export interface Kept {
+  gone?: boolean | null;
+}
+
+/** Somebody of the household. `pass_id`: the pass that a stand-in came by. */
+export interface Person {
+  /** at most 60 characters */
+  name: string;
+  /** written by the server */
+  role?: PersonRole | null;
+  /** of a pass; written by the server */
+  pass_id?: string | null;
+}
+
+/** Where vessels stand, and how warm and moist it is there. */
+export interface Place {
+  /** at most 60 characters */
+  name: string;
+  place_type?: PlaceType | null;
+  /** -10 to 45 °C */
+  day_temp_c?: number | null;
+  /** -10 to 45 °C */
+  night_temp_c?: number | null;
+  /** 0 to 100 % */
+  humidity_pct?: number | null;
+}
+
+/** What a colony lives in: one of the catalogue, or one's own with its sizes. */
+export interface Vessel {
+  /** at most 60 characters */
+  name?: string | null;
+  /** at most 60 characters */
+  vessel_code?: string | null;
+  /** 3 to 200 mm */
+  bore_mm?: number | null;
+  /** 20 to 1000 mm */
+  length_mm?: number | null;
+  /** 0.5 to 200000 mL */
+  volume_ml?: number | null;
+  /** 0 to 5000 mL */
+  reservoir_ml?: number | null;
+  /** 0 to 1000 mm */
+  reservoir_length_mm?: number | null;
+  has_outworld?: boolean | null;
+}
+
+/**
+ * A colony. `guild`, `founding_mode` and `stings`: the keeper's word on a species of their own.
+ *
+ * `interval_days`: how many days apart by need, as an older app set it; `rule` took its place.
+ */
+export interface Colony {
+  /** at most 60 characters */
+  name: string;
+  /** 1 to 9999 */
+  number?: number | null;
+  /** at most 60 characters */
+  species_code?: string | null;
+  /** at most 80 characters */
+  species_name?: string | null;
+  /** 0.8 to 40 mm */
+  worker_length_mm?: number | null;
+  founding_mode?: FoundingMode | null;
+  guild?: Guild | null;
+  stings?: boolean | null;
+  stage?: Stage | null;
+  condition?: Condition | null;
+  condition_until?: Day | null;
+  founded_on?: Day | null;
+  acquired_on?: Day | null;
+  /** 0 to 1000 */
+  queens?: number | null;
+  /** of a vessel */
+  vessel_id?: string | null;
+  /** of a place */
+  place_id?: string | null;
+  interval_days?: Partial<Record<'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance', number>> | null;
+  /** at most 60 characters */
+  host_species_code?: string | null;
+  resting_since?: Day | null;
+  /** at most 200 characters */
+  came_from?: string | null;
+  /** at most 200 characters */
+  went_to?: string | null;
+  /** at most 200 characters */
+  died_of?: string | null;
+  /** at most 4000 characters */
+  remark?: string | null;
+}
+
+/** A food in the house, and where it is from. `percent_ww`: grams of sugar in 100 g. */
+export interface Lot {
+  /** at most 80 characters */
+  name?: string | null;
+  /** at most 60 characters */
+  food_code: string;
+  origin: Origin;
+  got_on?: Day | null;
+  hold_until?: Day | null;
+  use_by?: Day | null;
+  /** 0 to 1000000 */
+  amount?: number | null;
+  unit?: Unit | null;
+  size_class?: SizeClass | null;
+  tint?: Tint | null;
+  /** 0 to 100 % w/w */
+  percent_ww?: number | null;
+  finished_on?: Day | null;
+  /** at most 2000 characters */
+  remark?: string | null;
+}
+
+/** The keeper's own rhythm for a need of a colony. `weekdays`: 0 is Monday, none means all. */
+export interface Rule {
+  /** of a colony */
+  colony_id: string;
+  need: 'sugar' | 'protein' | 'seeds' | 'leaves' | 'barrier' | 'rest' | 'glance';
+  /** 0.25 to 365 days */
+  every_days?: number | null;
+  /** 0 to 6 */
+  weekdays?: Array<number> | null;
+  at?: WallTime | null;
+  paused_until?: Day | null;
+}
+
+/** Foods that are offered to some colonies in turn. */
+export interface Tasting {
+  /** at most 80 characters */
+  name: string;
+  /** of a colony */
+  colony_ids: Array<string>;
+  /** at most 60 characters */
+  food_codes: Array<string>;
+  started_on: Day;
+  ended_on?: Day | null;
+}
+
+/** What lets a stand-in in: for these colonies, on these days. */
+export interface Pass {
+  /** at most 60 characters */
+  name: string;
+  /** of a colony */
+  colony_ids: Array<string>;
+  starts_on: Day;
+  ends_on: Day;
+  /** at most 4000 characters */
+  instructions?: string | null;
+  /** at most 200 characters */
+  emergency_contact?: string | null;
+  /** of a colony */
+  stinging_ok_ids?: Array<string> | null;
+  /** 0 to 100000000000000 ms since 1970 UTC; written by the server */
+  revoked_at_ms?: number | null;
+}
+
+/** Which colony an event is about. */
+export interface OfColony {
+  /** of a colony */
+  colony_id: string;
+}
+
+/**
+ * What every event says. `task_key`: the task that it answers; `suggested`: logged as the plan said.
+ *
+ * `possible_repeat`: somebody else logged the same; it does not count until it is `confirmed`.
+ */
+export interface Happened {
+  happened_at: Instant;
+  /** at most 2000 characters */
+  remark?: string | null;
+  /** at most 120 characters */
+  task_key?: string | null;
+  suggested?: boolean | null;
+  /** written by the server */
+  possible_repeat?: boolean | null;
+  confirmed?: boolean | null;
+  gone?: boolean | null;
+}
+
+/** Food was given. `despite`: the codes of the warnings about its origin that the keeper read and went past. */
+export interface Feeding {
+  need: 'sugar' | 'protein' | 'seeds' | 'leaves';
+  /** at most 60 characters */
+  food_code?: string | null;
+  /** of a lot */
+  lot_id?: string | null;
+  origin?: Origin | null;
+  form?: ServedAs | null;
+  size_class?: SizeClass | null;
+  /** 0 to 100000 */
+  amount?: number | null;
+  unit?: Unit | null;
+  /** of a tasting */
+  tasting_id?: string | null;
+  /** at most 60 characters */
+  despite?: Array<string> | null;
+}
+
+/** Somebody looked: after what a feeding left, or at what a need is about. */
+export interface Check {
+  /** of a feeding */
+  feeding_id?: string | null;
+  need?: 'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance' | null;
+  outcome?: Outcome | null;
+  /** 0 to 2000 h */
+  after_h?: number | null;
+  leftovers_removed?: boolean | null;
+  level?: WaterReading | null;
+  colour_seen?: Array<ColourSeen> | null;
+}
+
+/** Water was read or given: by eye (`reading`), by a ruler (`level_mm`), or what was poured. */
+export interface Water {
+  action: WaterAction;
+  reading?: WaterReading | null;
+  /** 0 to 1000 mm */
+  level_mm?: number | null;
+  /** 0 to 5000 mL */
+  amount_ml?: number | null;
+}
+
+/** Something went wrong; open until it is resolved. */
+export interface Fault {
+  fault: 'leak' | 'flood' | 'mould' | 'escape' | 'mites' | 'many_dead' | 'heater';
+  resolved_at?: Instant | null;
+  /** at most 500 characters */
+  resolution?: string | null;
+  mould_near_brood?: boolean | null;
+  /** 0 to 1 */
+  mould_share?: number | null;
+}
+
+/** The colony was counted, or estimated: workers exactly, within two ends or in a word; brood in words. */
+export interface Count {
+  /** 0 to 1000000 */
+  workers?: number | null;
+  /** 0 to 1000000 */
+  workers_low?: number | null;
+  /** 0 to 1000000 */
+  workers_high?: number | null;
+  workers_coarse?: Coarse | null;
+  eggs?: Coarse | null;
+  larvae?: Coarse | null;
+  pupae?: Coarse | null;
+  /** 0 to 1000 */
+  queens?: number | null;
+  males_only?: boolean | null;
+}
+
+/** Brood of another colony was added. */
+export interface Boost {
+  /** of a colony */
+  donor_colony_id?: string | null;
+  brood: Brood;
+  /** 1 to 10000 */
+  number?: number | null;
+}
+
+/** At which place it was measured. */
+export interface AtPlace {
+  /** of a place */
+  place_id: string;
+}
+
+/** A place was measured. */
+export interface Climate {
+  /** -20 to 80 °C */
+  temperature_c?: number | null;
+  /** 0 to 100 % */
+  humidity_pct?: number | null;
+}
+
+/** A nest was offered, or the colony moved into it. */
+export interface Move {
+  /** of a vessel */
+  vessel_id?: string | null;
+  how?: MoveWay | null;
+  fresh_reservoir?: boolean | null;
+}
+
+/** Something worth writing down. */
+export interface Note {
+  /** at most 4000 characters */
+  text: string;
+}
+
+/** A picture was taken; its bytes travel by themselves, under their hash. */
+export interface Photo {
+  /** A SHA-256 in lower-case hexadecimal */
+  sha256: string;
+  /** 1 to 10000 px */
+  width_px?: number | null;
+  /** 1 to 10000 px */
+  height_px?: number | null;
+}
+
+/** A need was put off. */
+export interface Later {
+  need: 'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance';
+  until: Instant;
+  /** at most 500 characters */
+  why?: string | null;
+}
+
+/** What a colony needs, with reasons; see docs/http-api.md, "A plan". `inputs_rev`: what it was made from. */
+export interface Plan {
+  colony_id: string;
+  gauges: Array<PlannedGauge>;
+  tasks: Array<PlannedTask>;
+  notices: Array<Reason>;
+  cautions: Array<Reason>;
+  tasting: Array<TastedFood>;
+  tasting_waits?: Reason | null;
+  growth?: GrowthAhead | null;
+  valid_until_ms: number;
+  computed_at_ms: number;
+  model_version: string;
+  inputs_rev: number;
+}
+
+export type ThingKind = 'household' | 'person' | 'place' | 'vessel' | 'colony' | 'lot' | 'rule' | 'tasting' | 'pass';
+
+export type EventKind = 'feeding' | 'check' | 'water' | 'fault' | 'count' | 'boost' | 'climate' | 'move' | 'note' | 'photo' | 'later';
+
+export type DerivedKind = 'plan';
+
+export type Kind = ThingKind | EventKind | DerivedKind;
+
+/** The fields of a record by its kind. */
+export interface FieldsOf {
+  household: Household & Kept;
+  person: Person & Kept;
+  place: Place & Kept;
+  vessel: Vessel & Kept;
+  colony: Colony & Kept;
+  lot: Lot & Kept;
+  rule: Rule & Kept;
+  tasting: Tasting & Kept;
+  pass: Pass & Kept;
+  feeding: OfColony & Happened & Feeding;
+  check: OfColony & Happened & Check;
+  water: OfColony & Happened & Water;
+  fault: OfColony & Happened & Fault;
+  count: OfColony & Happened & Count;
+  boost: OfColony & Happened & Boost;
+  climate: AtPlace & Happened & Climate;
+  move: OfColony & Happened & Move;
+  note: OfColony & Happened & Note;
+  photo: OfColony & Happened & Photo;
+  later: OfColony & Happened & Later;
+  plan: Plan & Kept;
+}
+
+/** A field of some kind. */
+export type FieldName = { [k in Kind]: keyof FieldsOf[k] }[Kind];
+
+/** What a record of a kind holds: its fields, and none of another kind. Of several kinds each field may be read. */
+export type Fields<K extends Kind = Kind> = {
+  [k in K]: FieldsOf[k] & { [name in Exclude<FieldName, keyof FieldsOf[k]>]?: undefined };
+}[K];
+
+/** What an operation sets of a record, by its kind. */
+export type ChangeOf<K extends Kind = Kind> = { [k in K]: { kind: k; set: Partial<Fields<k>> } }[K];
