@@ -13,13 +13,15 @@ from . import migrations
 from .care import catalogue
 from .errors import DatabaseLost
 from .logs import say
-from .nudges import vapid
-from .nudges.mail import MailSender
-from .nudges.measures import Measures
-from .nudges.push_hosts import PushHosts
-from .nudges.runner import Nudger
-from .nudges.sender import Sender, WebPushSender
-from .nudges.subscriptions import anybody_listens, listen_with_other_key
+from .nudges.channels.addresses import Phone
+from .nudges.channels.channel import Channel, Channels
+from .nudges.channels.mail.channel import MailChannel
+from .nudges.channels.push import vapid
+from .nudges.channels.push.channel import PushChannel
+from .nudges.channels.push.hosts import PushHosts
+from .nudges.channels.push.subscriptions import anybody_listens, listen_with_other_key
+from .nudges.nudger import Nudger
+from .nudges.outcomes.measures import Measures
 from .people.ledger import apply_revocations
 from .records import database
 from .records.data_folder import make_private
@@ -64,11 +66,11 @@ def create_app(
     settings: Settings,
     clock: Callable[[], int] = system_clock,
     hosts: PushHosts | None = None,
-    sender: Sender | None = None,
+    push_channel: Channel[Phone] | None = None,
 ) -> Flask:
     """Make the app. Creates the data folder and keys and brings the database to the present schema.
 
-    ``hosts`` and ``sender`` replace the policy of push hosts and the sender; tests pass ones that stay on
+    ``hosts`` and ``push_channel`` replace the policy of push hosts and the way to phones; tests pass ones that stay on
     this machine. No setting reaches them.
     """
     make_private(settings.data)
@@ -100,10 +102,12 @@ def create_app(
             phones=deaf,
         )
     hosts = hosts or PushHosts(settings.push_extra_hosts)
-    mailer = MailSender(settings.mail, settings.public_url) if settings.mail is not None else None
-    pusher = Pusher(
-        key, hosts, sender or WebPushSender(hosts, key, settings.vapid_subject), mailer, Measures()
+    channels = Channels(
+        push_channel or PushChannel(hosts, key, settings.vapid_subject),
+        key.key_id,
+        MailChannel(settings.mail) if settings.mail is not None else None,
     )
+    pusher = Pusher(key, hosts, channels, Measures())
     words = json.dumps(catalogue.as_json(), ensure_ascii=False, separators=(",", ":")).encode()
     shell = Shell(find_folder(), {"catalogue.json": words}, worker_on=settings.worker_on)
     photos = PhotoFiles(settings.data / "photos")
@@ -134,11 +138,9 @@ def create_nudger(app: Flask) -> Nudger:
     pusher = made.pusher
     return Nudger(
         app,
-        pusher.sender,
-        key_id=pusher.key.key_id,
+        pusher.channels,
         public_url=made.settings.public_url,
         clock=made.clock,
         data=made.settings.data,
-        mail=pusher.mail,
         measures=pusher.measures,
     )

@@ -20,10 +20,10 @@ from sqlalchemy.exc import SQLAlchemyError
 
 from . import __version__, migrations
 from .errors import BadSetting
-from .nudges import vapid
-from .nudges.mail import MailSender
-from .nudges.runner import nudger_health
-from .nudges.subscriptions import anybody_listens, listen_with_other_key
+from .nudges.channels.mail.channel import MailChannel
+from .nudges.channels.push import vapid
+from .nudges.channels.push.subscriptions import anybody_listens, listen_with_other_key
+from .nudges.health.nudger import nudger_health
 from .people.households import count_households
 from .records import database
 from .records.data_folder import set_aside_before
@@ -213,7 +213,7 @@ def _mail(settings: Settings) -> Iterator[Finding]:
     if settings.mail is None:
         return
     try:
-        MailSender(settings.mail, settings.public_url).connect().quit()
+        MailChannel(settings.mail).connect().quit()
     except (smtplib.SMTPException, OSError) as error:
         words = f"{settings.mail.host}:{settings.mail.port} does not take us: {error}; see BROODSHELF_SMTP_*"
         yield Finding("bad", "mail", words)

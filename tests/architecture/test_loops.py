@@ -10,8 +10,8 @@ SERVER = Path(__file__).parents[2] / "server" / "broodshelf"
 ENDS = {
     "logs.py": "what led to an error is a finite chain; each is told once",
     "feed/moves.py": "names that are taken are finitely many",
-    "nudges/lanes.py": "ends when there is nothing more to send, or the process does",
-    "nudges/runner.py": "a household is looked at once a tick",
+    "nudges/sending/lanes.py": "ends when there is nothing more to send, or the process does",
+    "nudges/nudger.py": "a household is looked at once a tick",
     "nudges/ticking.py": "ends with the process; waits between two turns",
     "people/devices.py": "names that are taken are finitely many",
     "records/data_folder.py": "names that are taken are finitely many",

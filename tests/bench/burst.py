@@ -16,13 +16,11 @@ from flask import Flask
 from sqlalchemy import select
 from tests.bench.crowd import databases, fill
 from tests.bench.local_push import push_service
-from tests.nudges.support import KEY_ID, LOOPBACK, URL
+from tests.nudges.support import URL, real_channels
 from tests.support.households import NOON_MS
 
-from broodshelf.nudges.runner import Nudger
-from broodshelf.nudges.sender import WebPushSender
+from broodshelf.nudges.nudger import Nudger
 from broodshelf.nudges.tables import deliveries
-from broodshelf.nudges.vapid import load_or_make
 from broodshelf.records import database
 
 
@@ -30,8 +28,7 @@ def run(name: str, app: Flask, count: int, endpoint: str, folder: Path) -> None:
     """Fill a database, tell everybody, print the times."""
     with app.app_context():
         fill(count, count, endpoint)
-    sender = WebPushSender(LOOPBACK, load_or_make(folder, in_use=False), "mailto:keeper@example.org")
-    nudger = Nudger(app, sender, key_id=KEY_ID, public_url=URL, clock=lambda: NOON_MS, data=folder)
+    nudger = Nudger(app, real_channels(folder), public_url=URL, clock=lambda: NOON_MS, data=folder)
     nudger.tick(NOON_MS - 1)  # the first of the day tidies up
     begun, cpu_before_s = time.perf_counter(), time.process_time()
     nudger.tick(NOON_MS)

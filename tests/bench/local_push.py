@@ -8,7 +8,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from urllib.parse import urlsplit
 
-from broodshelf.nudges.push_hosts import Blocked, Endpoint, PushHosts
+from broodshelf.nudges.channels.push.hosts import Blocked, Endpoint, PushHosts
 
 HERE = Path(__file__).parent
 

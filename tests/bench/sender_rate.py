@@ -1,11 +1,14 @@
 """Sends per second in one process, over https: ``python -m tests.bench.sender_rate [FOLDER_WITH_WEB_PUSH] [COUNT]``.
 
-Against (a) encryption, a ready VAPID header and a urllib3 POST in a loop, and (b) Node's ``web-push`` (npm) doing
-the same work, one and eight at a time. Figures of a run are in docs/nudges.md.
+To 300 phones with keys of their own at three push services, as in a round. Against (a) encryption, a ready VAPID header
+and a urllib3 POST in a loop, and (b) Node's ``web-push`` (npm) doing the same work, one and eight at a time. All are
+warm before the first turn, and take turns, so that other work on the machine meets them alike.
 """
 
 from __future__ import annotations
 
+import itertools
+import json
 import os
 import statistics
 import subprocess
@@ -13,8 +16,11 @@ import sys
 import tempfile
 import time
 from base64 import urlsafe_b64decode
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import ExitStack, contextmanager
+from dataclasses import asdict
 from pathlib import Path
+from typing import NamedTuple
 
 import certifi
 import http_ece
@@ -24,97 +30,154 @@ from tests.bench.local_push import HERE, LocalHosts, push_service
 from tests.nudges.support import BrowserKeys
 from tests.support.mail_server import make_certificate
 
-from broodshelf.nudges.answers import Sent
-from broodshelf.nudges.sender import Message, Target, WebPushSender
-from broodshelf.nudges.vapid import VapidKey, load_or_make
+from broodshelf.nudges.channels.addresses import Phone
+from broodshelf.nudges.channels.channel import Delivery
+from broodshelf.nudges.channels.outcome import Sent
+from broodshelf.nudges.channels.push.channel import PushChannel
+from broodshelf.nudges.channels.push.rendering import render
+from broodshelf.nudges.channels.push.vapid import VapidKey, load_or_make
+from broodshelf.nudges.messages import Message
 
-ROUNDS = 5
-SLICE = 20
-BODY = b"x" * 400
+SERVICES = 3
+PHONES = 300
+SLICE = 100
+DELIVERY = Delivery(
+    "d" * 43, Message("Protein for Amber", ("x" * 200,), "https://shelf.example.org/"), 3600, True, "r"
+)
+BODY = render(DELIVERY.message, DELIVERY.id)
+"""What Node sends, ready-made; the others render it anew each time."""
+
+
+class Spent(NamedTuple):
+    """Seconds on the clock, and of this process's processor."""
+
+    clock_s: float
+    processor_s: float
+
+
+Way = Callable[[int], Spent]
+"""Sends so many messages."""
 
 
 def raw(text: str) -> bytes:
     return urlsafe_b64decode(text + "=" * (-len(text) % 4))
 
 
-class Bare:
-    """(a): nothing but encryption and a POST on one connection; no check, no reading of what the answer means."""
+def timed(send: Callable[[Phone], None], phones: Sequence[Phone]) -> Way:
+    """Make a way of what sends one message to one phone."""
+    turn = itertools.cycle(phones)
 
-    def __init__(self, url: str, keys: dict[str, str], key: VapidKey, certificate: Path) -> None:
-        self.pool = urllib3.PoolManager(ca_certs=str(certificate)).connection_from_url(url)
-        self.path, self.dh, self.auth = f"/{url.rpartition('/')[2]}", raw(keys["p256dh"]), raw(keys["auth"])
-        origin = url.rpartition("/")[0]
-        now_ms = time.time_ns() // 1_000_000
-        self.headers = {
+    def way(count: int) -> Spent:
+        begun, processor_s = time.perf_counter(), time.process_time()
+        for phone in itertools.islice(turn, count):
+            send(phone)
+        return Spent(time.perf_counter() - begun, time.process_time() - processor_s)
+
+    return way
+
+
+def ours(phones: Sequence[Phone], key: VapidKey) -> Way:
+    """The push channel as it is: rendered, checked, encrypted, signed, sent, the answer read."""
+    channel = PushChannel(LocalHosts(), key, "mailto:keeper@example.org")
+
+    def send(phone: Phone) -> None:
+        outcome = channel.send(phone, DELIVERY, time.time_ns() // 1_000_000)
+        assert outcome == Sent(), outcome
+
+    return timed(send, phones)
+
+
+def bare(phones: Sequence[Phone], key: VapidKey, certificate: Path) -> Way:
+    """(a): the payload, its encryption and a POST; keys, headers and connections are at hand, no answer is read."""
+    pools = urllib3.PoolManager(ca_certs=str(certificate))
+    now_ms = time.time_ns() // 1_000_000
+    ready = {}
+    for phone in phones:
+        origin, _, path = phone.endpoint.rpartition("/ok")
+        headers = {
             "Authorization": key.authorization(origin, "mailto:keeper@example.org", now_ms),
             "Content-Encoding": "aes128gcm", "TTL": "3600", "Urgency": "high", "Topic": "a-round",
         }  # fmt: skip
+        pool = pools.connection_from_url(origin)
+        ready[phone] = (pool, f"/ok{path}", headers, raw(phone.p256dh), raw(phone.auth))
 
-    def send(self) -> None:
+    def send(phone: Phone) -> None:
+        pool, path, headers, point, secret = ready[phone]
         body = http_ece.encrypt(
-            BODY, private_key=ec.generate_private_key(ec.SECP256R1()), dh=self.dh, auth_secret=self.auth,
+            render(DELIVERY.message, DELIVERY.id),
+            private_key=ec.generate_private_key(ec.SECP256R1()),
+            dh=point,
+            auth_secret=secret,
             version="aes128gcm",
-        )  # fmt: skip
-        answer = self.pool.urlopen("POST", self.path, body=body, headers=self.headers, retries=False)
+        )
+        answer = pool.urlopen("POST", path, body=body, headers=headers, retries=False)
         assert answer.status == 201
 
+    return timed(send, phones)
 
-def in_turns(ways: Sequence[Callable[[], None]], count: int) -> list[float]:
-    """Return how long each way took for ``count`` sends, in slices by turns: other work then meets both alike."""
-    took = [0.0] * len(ways)
-    for way in ways:
-        way()
-    for _ in range(count // SLICE):
-        for number, way in enumerate(ways):
-            begun = time.perf_counter()
-            for _ in range(SLICE):
-                way()
-            took[number] += time.perf_counter() - begun
+
+@contextmanager
+def node(folder: str, phones: Sequence[Phone], certificate: Path) -> Iterator[Callable[[int], Way]]:
+    """(b): one Node process that stays; gives a way for so many at once."""
+    targets = certificate.with_name("targets.json")
+    subscriptions = [asdict(phone) for phone in phones]
+    targets.write_text(json.dumps([{"endpoint": s.pop("endpoint"), "keys": s} for s in subscriptions]))
+    process = subprocess.Popen(
+        ["node", str(HERE / "web_push_rate.mjs"), folder, str(targets)],
+        env={**os.environ, "NODE_EXTRA_CA_CERTS": str(certificate)},
+        stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True, bufsize=1,
+    )  # fmt: skip
+
+    def at_once(lanes: int) -> Way:
+        def way(count: int) -> Spent:
+            assert process.stdin is not None and process.stdout is not None
+            process.stdin.write(f"{count} {lanes} {len(BODY)}\n")
+            return Spent(float(process.stdout.readline()), 0.0)
+
+        return way
+
+    try:
+        yield at_once
+    finally:
+        process.kill()
+        process.communicate()
+
+
+def in_turns(ways: dict[str, Way], count: int) -> dict[str, list[Spent]]:
+    """Return how long each way took for each slice, after one for warming up."""
+    took: dict[str, list[Spent]] = {name: [] for name in ways}
+    for turn in range(1 + count // SLICE):
+        for name, way in ways.items():
+            spent = way(PHONES if turn == 0 else SLICE)
+            if turn:
+                took[name].append(spent)
     return took
 
 
 def main(web_push: str | None, count: int) -> None:
     """Measure and print."""
-    with tempfile.TemporaryDirectory() as folder:
-        certificate = make_certificate(Path(folder))
+    with tempfile.TemporaryDirectory() as name, ExitStack() as stack:
+        folder = Path(name)
+        certificate = make_certificate(folder)
         certifi.where = lambda: str(certificate)
-        keys = BrowserKeys().as_json
-        key = load_or_make(Path(folder), in_use=False)
-        with push_service(certificate) as url:
-            endpoint = f"{url}/ok"
-            bare = Bare(endpoint, keys, key, certificate)
-            ours = WebPushSender(LocalHosts(), key, "mailto:keeper@example.org")
-            target = Target(endpoint, keys["p256dh"], keys["auth"])
-            message = Message(BODY, 3600, True, "a-round")
-
-            def send() -> None:
-                outcome = ours.send(target, message, time.time_ns() // 1_000_000)
-                assert outcome == Sent(), outcome
-
-            def node(at_once: int) -> float:
-                command = ["node", str(HERE / "web_push_rate.mjs"), str(web_push), endpoint, keys["p256dh"],
-                           keys["auth"], str(count), str(at_once)]  # fmt: skip
-                environment = {**os.environ, "NODE_EXTRA_CA_CERTS": str(certificate)}
-                return float(subprocess.run(command, env=environment, check=True, capture_output=True).stdout)
-
-            rates: dict[str, list[float]] = {name: [] for name in ("ours", "(a) bare loop")}
-            for _ in range(ROUNDS):
-                took = in_turns((send, bare.send), count)
-                for name, seconds in zip(rates, took, strict=True):
-                    rates[name].append(count / seconds)
-            for at_once in (1, 8) if web_push else ():
-                name = f"(b) web-push, {at_once} at a time"
-                rates[name] = [count / node(at_once) for _ in range(ROUNDS)]
-            for name, found in rates.items():
-                print(
-                    f"{name}: {statistics.median(found):,.0f} a second "
-                    f"(of {ROUNDS} runs: {min(found):,.0f} to {max(found):,.0f})"
-                )
-            mine = rates["ours"]
-            for name in list(rates)[1:]:
-                ratio = statistics.median(m / r for m, r in zip(mine, rates[name], strict=True))
-                print(f"ours is {ratio:.2f} times {name}")
+        key = load_or_make(folder, in_use=False)
+        services = [stack.enter_context(push_service(certificate)) for _ in range(SERVICES)]
+        phones = [Phone(f"{services[n % SERVICES]}/ok/{n}", **BrowserKeys().as_json) for n in range(PHONES)]
+        ways = {"ours": ours(phones, key), "(a) bare loop": bare(phones, key, certificate)}
+        if web_push:
+            at_once = stack.enter_context(node(web_push, phones, certificate))
+            ways |= {f"(b) web-push, {lanes} at a time": at_once(lanes) for lanes in (1, 8)}
+        took = in_turns(ways, count)
+    for name, spent in took.items():
+        rates = [SLICE / each.clock_s for each in spent]
+        print(f"{name}: {statistics.median(rates):,.0f} a second (median of {len(rates)} slices of {SLICE})")
+    for name in list(took)[1:]:
+        both = list(zip(took["ours"], took[name], strict=True))
+        print(f"ours is {statistics.median(b.clock_s / a.clock_s for a, b in both):.2f} times {name}")
+        if took[name][0].processor_s:
+            ratio = statistics.median(b.processor_s / a.processor_s for a, b in both)
+            print(f"  by the processor's time {ratio:.2f} times")
 
 
 if __name__ == "__main__":
-    main(sys.argv[1] if len(sys.argv) > 1 else None, int(sys.argv[2]) if len(sys.argv) > 2 else 1000)
+    main(sys.argv[1] if len(sys.argv) > 1 else None, int(sys.argv[2]) if len(sys.argv) > 2 else 3000)

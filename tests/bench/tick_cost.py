@@ -21,9 +21,10 @@ from tests.bench.crowd import databases, fill
 from tests.nudges.support import KEY_ID, URL, Notebook
 from tests.support.households import NOON_MS
 
-from broodshelf.nudges import making
-from broodshelf.nudges.runner import AT_ONCE, Nudger
+from broodshelf.nudges.channels.channel import Channels
+from broodshelf.nudges.nudger import AT_ONCE, Nudger
 from broodshelf.nudges.tables import deliveries, nudger_state
+from broodshelf.nudges.telling import due as due_module
 from broodshelf.records import database
 from broodshelf.records.many_rows import is_among
 from broodshelf.records.store import lock_idle
@@ -75,12 +76,12 @@ def claimed() -> float:
     seen: set[str] = set()
     while True:
         with database.reading() as connection:
-            found = [h for h in making.due_households(connection, NOON_MS, AT_ONCE) if h not in seen]
+            found = [h for h in due_module.due_households(connection, NOON_MS, AT_ONCE) if h not in seen]
         if not found:
             break
         seen.update(found)
         with database.writing() as connection:
-            due = making._due(connection, lock_idle(connection, found), NOON_MS)
+            due = due_module.read_due(connection, lock_idle(connection, found), NOON_MS)
             tell_occurrences(
                 connection, {h: [replace(row, **CLAIMED) for row in rows] for h, rows in due.items()}
             )
@@ -105,7 +106,7 @@ def main(total: int) -> None:
             query_s, claim_s = (median(each) for each in zip(*turns, strict=True))
             notebook = Notebook()
             nudger = Nudger(
-                app, notebook, key_id=KEY_ID, public_url=URL, clock=lambda: NOON_MS, data=Path(folder)
+                app, Channels(notebook, KEY_ID), public_url=URL, clock=lambda: NOON_MS, data=Path(folder)
             )
             tidying_s = []
             while tidied_ms() is None:  # the first ticks of a day tidy up, too

@@ -13,7 +13,7 @@ from tests.support.house import House
 
 from broodshelf.cli import main
 from broodshelf.doctor import examine
-from broodshelf.nudges.journal import Journal
+from broodshelf.nudges.sending.journal import Journal
 from broodshelf.records.database import writing
 from broodshelf.records.ended import Revocations
 from broodshelf.records.ids import uuid7

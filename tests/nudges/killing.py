@@ -16,8 +16,8 @@ from sqlalchemy import func, select
 from tests.nudges.push_service import PushService
 from tests.nudges.support import BrowserKeys, Shelf
 
+from broodshelf.nudges.channels.push.vapid import load_or_make
 from broodshelf.nudges.tables import deliveries
-from broodshelf.nudges.vapid import load_or_make
 from broodshelf.records.database import reading
 
 ROOT = Path(__file__).parents[2]

@@ -13,12 +13,10 @@ import time
 from pathlib import Path
 
 from flask import Flask
-from tests.nudges.support import KEY_ID, LOOPBACK, URL
+from tests.nudges.support import URL, real_channels
 
-from broodshelf.nudges import lanes, queue
-from broodshelf.nudges.runner import Nudger
-from broodshelf.nudges.sender import WebPushSender
-from broodshelf.nudges.vapid import load_or_make
+from broodshelf.nudges.nudger import Nudger
+from broodshelf.nudges.sending import lanes, queue
 from broodshelf.records import database
 
 BETWEEN_TICKS_S = 0.1
@@ -31,8 +29,7 @@ def main(database_url: str, data: str, now_ms: int, started_s: float | None, lea
     queue.LEASE_MS = lease_ms
     lanes.LANES_PER_HOST = 1
     lanes.GIVE_BACK_AFTER_S = lease_ms / 3000
-    sender = WebPushSender(LOOPBACK, load_or_make(Path(data), in_use=True), "mailto:keeper@example.org")
-    nudger = Nudger(app, sender, key_id=KEY_ID, public_url=URL, clock=lambda: now_ms, data=Path(data))
+    nudger = Nudger(app, real_channels(Path(data)), public_url=URL, clock=lambda: now_ms, data=Path(data))
     if started_s is None:
         nudger.tick(now_ms)
         nudger.finish()

@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime as dt
 import socket
 import threading
+from collections.abc import Mapping
 from dataclasses import dataclass
 from email.utils import format_datetime
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
@@ -15,7 +16,7 @@ from types import TracebackType
 class Taken:
     method: str
     path: str
-    headers: dict[str, str]
+    headers: Mapping[str, str]
     body: bytes
 
 
@@ -36,11 +37,11 @@ class PushService:
             def do_POST(self) -> None:
                 length = int(self.headers.get("Content-Length", 0))
                 body = self.rfile.read(length)
-                service.taken.append(Taken("POST", self.path, dict(self.headers), body))
+                service.taken.append(Taken("POST", self.path, self.headers, body))
                 service.answer(self)
 
             def do_GET(self) -> None:
-                service.taken.append(Taken("GET", self.path, dict(self.headers), b""))
+                service.taken.append(Taken("GET", self.path, self.headers, b""))
                 service.answer(self)
 
             def log_message(self, *_args: object) -> None:
@@ -72,7 +73,7 @@ class PushService:
         if what == "redirect":
             self._say(request, int(detail), Location=self.url("/internal"))
         elif what == "retry":
-            at = format_datetime(dt.datetime(2026, 5, 1, 12, 2, tzinfo=dt.UTC), usegmt=True)
+            at = format_datetime(dt.datetime(2199, 12, 31, tzinfo=dt.UTC), usegmt=True)
             self._say(request, 429, **{"Retry-After": at if detail == "date" else detail})
         elif what == "after":
             with self._counting:

@@ -15,11 +15,15 @@ from flask import Flask
 from sqlalchemy import insert, select
 from tests.support.households import ModelPhone
 
-from broodshelf.nudges.answers import Outcome, Sent
-from broodshelf.nudges.push_hosts import PushHosts
-from broodshelf.nudges.runner import Nudger
-from broodshelf.nudges.sender import Message, Target
-from broodshelf.nudges.subscriptions import subscribe
+from broodshelf.nudges.channels.addresses import Address, Mailbox
+from broodshelf.nudges.channels.channel import Channel, Channels, Delivery
+from broodshelf.nudges.channels.outcome import Outcome, Sent
+from broodshelf.nudges.channels.push.channel import PushChannel
+from broodshelf.nudges.channels.push.hosts import PushHosts
+from broodshelf.nudges.channels.push.rendering import render
+from broodshelf.nudges.channels.push.subscriptions import subscribe
+from broodshelf.nudges.channels.push.vapid import load_or_make
+from broodshelf.nudges.nudger import Nudger
 from broodshelf.nudges.tables import deliveries, nudges, subscriptions
 from broodshelf.people.tables import devices
 from broodshelf.records.database import reading, writing
@@ -66,14 +70,14 @@ class BrowserKeys:
 
 
 class Notebook:
-    """A sender that answers what it is told to and keeps what it was given."""
+    """A channel that answers what it is told to and keeps what it was given, as a phone would get it."""
 
     def __init__(self) -> None:
-        self.sent: list[tuple[str, dict[str, Any], Message]] = []
+        self.sent: list[tuple[str, dict[str, Any], Delivery]] = []
         self.answer: Outcome = Sent()
 
-    def send(self, target: Target, message: Message, _now_ms: int) -> Outcome:
-        self.sent.append((target.endpoint, json.loads(message.body), message))
+    def send(self, to: Address, delivery: Delivery, _now_ms: int) -> Outcome:
+        self.sent.append((to.endpoint, json.loads(render(delivery.message, delivery.id)), delivery))
         return self.answer
 
     @property
@@ -85,6 +89,12 @@ class Notebook:
         titles = self.titles
         self.sent = []
         return titles
+
+
+def real_channels(data: Path, mail: Channel[Mailbox] | None = None) -> Channels:
+    """The push channel that really sends, to this machine only; with the key in a data folder."""
+    push = PushChannel(LOOPBACK, load_or_make(data, in_use=False), "mailto:keeper@example.org")
+    return Channels(push, KEY_ID, mail)
 
 
 class Shelf:
@@ -110,16 +120,19 @@ class Shelf:
             ledger.put(self.id, "household", values, now_ms=now_ms)
             ledger.flush()
 
-    def new_nudger(self, **more: Any) -> Nudger:
+    @property
+    def channels(self) -> Channels:
+        """Only the notebook."""
+        return Channels(self.notebook, KEY_ID)
+
+    def new_nudger(self, channels: Channels | None = None) -> Nudger:
         """A nudger as after a restart; the caller closes it."""
         return Nudger(
             self.app,
-            self.notebook,
-            key_id=KEY_ID,
+            channels or self.channels,
             public_url=URL,
             clock=lambda: self.now_ms,
             data=self.data,
-            **more,
         )
 
     def at(self, text: str) -> Shelf:

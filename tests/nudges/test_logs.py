@@ -7,14 +7,12 @@ import json
 import logging
 
 from tests.nudges.push_service import PushService
-from tests.nudges.support import KEY_ID, LOOPBACK, URL, BrowserKeys, Shelf, ms
+from tests.nudges.support import BrowserKeys, Shelf, ms, real_channels
 from tests.support.mail_server import MailServer
 
 from broodshelf import logs
-from broodshelf.nudges.mail import MailSender, listen_by_mail
-from broodshelf.nudges.runner import Nudger
-from broodshelf.nudges.sender import WebPushSender
-from broodshelf.nudges.vapid import load_or_make
+from broodshelf.nudges.channels.mail.channel import MailChannel
+from broodshelf.nudges.channels.mail.mailboxes import listen_by_mail
 from broodshelf.records.database import writing
 from broodshelf.settings import MailSettings
 
@@ -40,12 +38,8 @@ def test_log_lines_are_json_and_hold_no_secret_whatever_goes_wrong(
                 address = f"{'550' if number else 'very-secret-path'}@example.org"
                 listen_by_mail(connection, shelf.id, phone.person_id, address, shelf.now_ms)
         shelf.log(mira, "fault", {"colony_id": colony_id, "fault": "leak"})
-        key = load_or_make(tmp_path, in_use=False)
-        nudger = Nudger(
-            shelf.app, WebPushSender(LOOPBACK, key, "mailto:keeper@example.org"), key_id=KEY_ID, public_url=URL,
-            clock=lambda: shelf.now_ms, data=tmp_path,
-            mail=MailSender(MailSettings("127.0.0.1", server.port, "none", "shelf@example.org"), URL),
-        )  # fmt: skip
+        mail = MailChannel(MailSettings("127.0.0.1", server.port, "none", "shelf@example.org"))
+        nudger = shelf.new_nudger(real_channels(tmp_path, mail))
         for seconds in range(0, 1200, 100):  # two of them ask for pauses of the whole service
             nudger.tick(ms("2026-05-01T12:00") + seconds * 1000)
             nudger.finish()

@@ -9,8 +9,8 @@ import pytest
 from sqlalchemy import select
 from tests.nudges.support import Shelf, happened, ms
 
-from broodshelf.nudges import making
 from broodshelf.nudges.tables import deliveries
+from broodshelf.nudges.telling.tell import tell_due
 from broodshelf.records.database import reading, writing
 from broodshelf.records.store import Ledger
 from broodshelf.rounds.recompute import stale
@@ -314,7 +314,7 @@ def test_a_message_whose_round_was_done_before_it_could_be_sent_is_dropped(shelf
     colony_id = shelf.colony(mira)
     shelf.at(DUE_ROUND)
     with writing() as connection:
-        made = making.make_nudges(connection, [shelf.id], {"present-key-0000"}, shelf.now_ms)
+        made = tell_due(connection, [shelf.id], {"present-key-0000"}, shelf.now_ms)
     assert made == {shelf.id: 1}
     shelf.log(mira, "feeding", {"colony_id": colony_id, "need": "protein"})
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime as dt
 import json
 import socket
 import threading
@@ -9,13 +10,14 @@ import time
 import urllib.error
 import urllib.request
 from collections.abc import Callable
-from itertools import pairwise
 from pathlib import Path
+from types import SimpleNamespace
 from typing import Any
 
 import pytest
 from tests.support.server import ColdServer
 
+from broodshelf.nudges import ticking as ticking_module
 from broodshelf.nudges.ticking import Ticking
 from broodshelf.supervision import ALIVE, tell_manager
 
@@ -87,25 +89,58 @@ def test_a_tick_that_fails_is_told_and_followed_by_the_next(caplog):
 
     assert "tick failed" in caplog.text
     count = len(ticks)
-    assert not [thread for thread in threading.enumerate() if thread.name == "nudges"]
+    assert not [thread for thread in threading.enumerate() if thread.name.startswith("nudges")]
     assert len(ticks) == count
 
 
-def test_a_thread_that_ends_by_itself_is_started_again(caplog, monkeypatch):
-    monkeypatch.setattr(threading, "excepthook", lambda _: None)
+def test_a_tick_that_would_end_its_thread_is_told_and_followed_by_the_next(caplog):
     ticks: list[int] = []
 
     def tick() -> None:
         ticks.append(len(ticks))
         if len(ticks) == 2:
-            raise SystemExit  # no Exception: it ends the thread
+            raise SystemExit  # no Exception: it ends a thread
 
     ticking = Ticking(tick, every_s=0.01)
     ticking.start()
     wait_for(lambda: len(ticks) > 4)
     ticking.stop()
 
-    assert "ended by itself and is started again" in caplog.text
+    assert "tick failed" in caplog.text
+
+
+@pytest.mark.parametrize(
+    "days",
+    [
+        [-2],  # set back: by itself the schedule would stand still for two days
+        [60_000],  # to the year 2190: five-second ticks that were missed would be 10^9
+        [60_000, 0],  # there and back
+        [-9000, 9000, -9000],
+    ],
+)
+def test_ticks_go_on_whatever_the_clock_on_the_wall_does(monkeypatch, days: list[int]):
+    off = dt.timedelta()
+
+    class Wall(dt.datetime):
+        @classmethod
+        def now(cls, tz: dt.tzinfo | None = None) -> dt.datetime:
+            return dt.datetime.now(tz) + off
+
+    monkeypatch.setattr("apscheduler.schedulers.base.datetime", Wall)
+    monkeypatch.setattr(
+        ticking_module, "dt", SimpleNamespace(datetime=Wall, timedelta=dt.timedelta, UTC=dt.UTC)
+    )
+    ticks: list[dt.datetime] = []
+    ticking = Ticking(lambda: ticks.append(Wall.now(dt.UTC)), every_s=0.01)
+    ticking.start()
+    try:
+        wait_for(lambda: len(ticks) > 2)
+        for step in days:
+            off = dt.timedelta(days=step)
+            here = Wall.now(dt.UTC)
+            wait_for(lambda here=here: sum(abs(at - here) < dt.timedelta(days=1) for at in ticks) > 2)
+    finally:
+        ticking.stop()
 
 
 def test_a_tick_that_hangs_is_told_once_with_where_it_hangs(caplog):
@@ -171,17 +206,19 @@ def test_without_a_manager_nothing_is_said_and_a_deaf_one_is_no_fault(monkeypatc
 
 
 def test_ticks_that_were_missed_are_not_made_up_for():
-    began: list[float] = []
+    every_s, began, ended = 0.05, list[float](), list[float]()
     gate = threading.Event()
 
     def tick() -> None:
         began.append(time.monotonic())
         if len(began) == 1:
-            gate.wait(0.3)  # six beats long
+            gate.wait(20 * every_s)
+        ended.append(time.monotonic())
 
-    ticking = Ticking(tick, every_s=0.05)
+    ticking = Ticking(tick, every_s=every_s)
     ticking.start()
-    wait_for(lambda: len(began) >= 4)
+    wait_for(lambda: len(began) >= 12)
     ticking.stop()
 
-    assert min(later - earlier for earlier, later in pairwise(began[1:])) >= 0.05
+    for number, at in enumerate(began[1:12], 1):  # made up for, the first twenty would come together
+        assert number <= (at - ended[0]) / every_s + 3

@@ -11,7 +11,8 @@ from hypothesis import strategies as st
 
 from broodshelf.model.facts import Event
 from broodshelf.model.tasks import Task
-from broodshelf.rounds.occurrences import Occurrence, after_told, arrange, settle
+from broodshelf.rounds.occurrence_states import Occurrence, follower
+from broodshelf.rounds.occurrences import arrange, settle
 from broodshelf.rounds.wall_clock import CareClock
 
 CLOCK = CareClock(zoneinfo.ZoneInfo("Europe/Vienna"), ("08:00", "18:30"), "21:30", "07:30")
@@ -127,7 +128,7 @@ def test_what_was_never_told_is_missed_again_when_its_log_is_voided():
 def test_the_next_day_of_a_fault_keeps_its_slot():
     leak = Task("fault:f1", "water", NOON, urgent=True)
     first = replace(plan(leak)[0], state="sent", steps=1, told_ms=NOON)
-    second = after_told(first, CLOCK, NOON)
+    second = follower(first, CLOCK, NOON)
 
     assert (second.local_date, second.slot) == ("2026-05-05", "urgent:fault:f1")
     assert second.at_ms == ms("2026-05-05T08:00")

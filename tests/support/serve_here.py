@@ -15,7 +15,7 @@ from flask import Flask
 
 from broodshelf.app import create_app, create_nudger, system_clock
 from broodshelf.logs import start_logging
-from broodshelf.nudges.push_hosts import PushHosts
+from broodshelf.nudges.channels.push.hosts import PushHosts
 from broodshelf.people.households import make_claim_code
 from broodshelf.records.database import writing
 from broodshelf.settings import from_environment

@@ -27,7 +27,7 @@ from tests.nudges.support import BrowserKeys, Notebook
 from tests.support.households import NOON_MS
 
 from broodshelf.app import create_app
-from broodshelf.nudges.push_hosts import PushHosts
+from broodshelf.nudges.channels.push.hosts import PushHosts
 from broodshelf.people import mail
 from broodshelf.people.households import make_claim_code
 from broodshelf.people.tables import devices, feed_tokens
@@ -99,11 +99,14 @@ class TwoHouses:
 
     def __enter__(self) -> TwoHouses:
         self.app = create_app(
-            self.settings, lambda: self.now_ms, hosts=PushHosts(loopback=True), sender=self.notebook
+            self.settings, lambda: self.now_ms, hosts=PushHosts(loopback=True), push_channel=self.notebook
         )
         parts = self.app.extensions["broodshelf"]
         self.app.extensions["broodshelf"] = dataclasses.replace(
-            parts, pusher=dataclasses.replace(parts.pusher, mail=self.notebook)
+            parts,
+            pusher=dataclasses.replace(
+                parts.pusher, channels=dataclasses.replace(parts.pusher.channels, mail=self.notebook)
+            ),
         )
         self.context = self.app.app_context()
         self.context.push()

@@ -8,8 +8,8 @@ from tests.nudges.support import BrowserKeys
 
 from broodshelf.app import create_app, create_nudger
 from broodshelf.errors import BadSetting
-from broodshelf.nudges.answers import Gone, RetryLater, Sent
-from broodshelf.nudges.measures import Measures, vendor_of
+from broodshelf.nudges.channels.outcome import Gone, RetryLater, Sent
+from broodshelf.nudges.outcomes.measures import Measures, vendor_of
 from broodshelf.records.database import db
 from broodshelf.settings import from_environment
 
@@ -17,7 +17,7 @@ TOKEN = "a-token-made-for-this-test"
 
 
 class Polite:
-    """A sender that takes everything."""
+    """A channel that takes everything."""
 
     def send(self, *_args: object) -> Sent:
         return Sent()
@@ -26,7 +26,7 @@ class Polite:
 @pytest.fixture
 def app(tmp_path, clock):
     environment = {"BROODSHELF_DATA": str(tmp_path), "BROODSHELF_METRICS_TOKEN": TOKEN}
-    made = create_app(from_environment(environment), clock, sender=Polite())
+    made = create_app(from_environment(environment), clock, push_channel=Polite())
     yield made
     with made.app_context():
         db.engine.dispose()

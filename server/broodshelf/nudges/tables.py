@@ -86,7 +86,7 @@ nudge_items = Table(
     ),
     Index("ix_nudge_items_occurrence", "household_id", "occurrence_id"),
 )
-"""The occurrences of a nudge, each with what the message says of it (JSON, ``nudges.grouping.Item``)."""
+"""The occurrences of a nudge, each with what the message says of it (JSON, ``nudges.messages.Item``)."""
 
 deliveries = Table(
     "deliveries",

@@ -1,11 +1,13 @@
-"""The beat of the nudger: a call every few seconds, by a clock that nobody can set, and a watch over it.
+"""The beat of the nudger: APScheduler calls the tick every few seconds, and a watch sees to it that it does.
 
-The wall clock is asked for what is due and for nothing else: set back, it would hold up a schedule that is kept by
-it for as long as it was set back.
+APScheduler keeps its times by the clock on the wall. Set forward, that clock makes a tick due at once, and one only
+(``Every``); set back, it would hold up the next tick for as long as it was set back. So the watch goes by a clock that
+nobody can set, and wakes a schedule that has fallen silent.
 """
 
 from __future__ import annotations
 
+import datetime as dt
 import logging
 import sys
 import threading
@@ -14,35 +16,61 @@ import traceback
 from collections.abc import Callable
 from typing import Final
 
+from apscheduler.events import EVENT_JOB_ERROR, JobExecutionEvent
+from apscheduler.executors.pool import ThreadPoolExecutor
+from apscheduler.schedulers.background import BackgroundScheduler
+from apscheduler.triggers.base import BaseTrigger
+
 from ..logs import say, say_failure
 from ..supervision import ALIVE, tell_manager
 
 TICK_S: Final = 5.0
 STUCK_S: Final = 120.0
 """What a tick does for one household takes milliseconds; without a sign of life for so long it hangs."""
+SILENT_BEATS: Final = 2.0
+"""So many beats without a tick mean that the clock was set back."""
+JOB: Final = "tick"
+
+
+class Every(BaseTrigger):  # type: ignore[misc]  # it has no types
+    """Due at once, then so many seconds after each call began. What was missed is not made up for."""
+
+    def __init__(self, seconds: float) -> None:
+        self._pause = dt.timedelta(seconds=seconds)
+
+    def get_next_fire_time(self, previous_fire_time: dt.datetime | None, now: dt.datetime) -> dt.datetime:
+        """Return the next instant, counted from now however long ago the last one was."""
+        return now if previous_fire_time is None else now + self._pause
 
 
 class Ticking:
     """Calls ``tick`` every ``every_s`` seconds, one call after the other, until it is stopped.
 
-    A call that fails is logged, and the next one comes all the same. A thread that ended is started again. A call
-    that hangs is told in the log once, with where it stands; ``/healthz`` sees that no tick was noted, and the
-    service manager hears nothing any more. A call that is long but goes on says so by ``beat``.
+    A call that fails is logged, and the next one comes all the same. A call that hangs is told in the log once, with
+    where it stands; ``/healthz`` sees that no tick was noted, and the service manager hears nothing any more. A call
+    that is long but goes on says so by ``beat``.
     """
 
     def __init__(self, tick: Callable[[], None], every_s: float = TICK_S, stuck_s: float = STUCK_S) -> None:
         self._tick, self._every_s, self._stuck_s = tick, every_s, stuck_s
         self._ended = threading.Event()
-        self._alive_s: float | None = None
-        self._told_s: float | None = None
+        self._alive_s = time.monotonic()
         self._heard_s = float("-inf")
-        self._ticker: threading.Thread | None = None
-        self._watch: threading.Thread | None = None
+        self._told_s: float | None = None
+        self._ticks_in: int | None = None
+        self._watch = threading.Thread(target=self._look_after, name="watch over nudges", daemon=True)
+        logging.getLogger("apscheduler").setLevel(logging.CRITICAL)  # what it would say is said here
+        self._scheduler = BackgroundScheduler(
+            executors={"default": ThreadPoolExecutor(1, {"thread_name_prefix": "nudges"})}, timezone=dt.UTC
+        )
+        self._scheduler.add_job(
+            self._call, Every(every_s), id=JOB, max_instances=1, coalesce=True, misfire_grace_time=None
+        )
+        self._scheduler.add_listener(_tell_failure, EVENT_JOB_ERROR)
 
     def start(self) -> None:
         """Begin in threads of this process."""
-        self._start_ticker()
-        self._watch = threading.Thread(target=self._look_after, name="watch over nudges", daemon=True)
+        self._scheduler.start()
         self._watch.start()
 
     def run(self) -> None:
@@ -56,9 +84,8 @@ class Ticking:
     def stop(self) -> None:
         """End; a call that is under way is waited for."""
         self._ended.set()
-        for thread in (self._watch, self._ticker):
-            if thread is not None and thread is not threading.current_thread():
-                thread.join()
+        self._watch.join()
+        self._scheduler.shutdown()
 
     def beat(self) -> None:
         """Say that the call goes on."""
@@ -67,36 +94,32 @@ class Ticking:
             self._heard_s = now_s
             tell_manager(ALIVE)
 
-    def _start_ticker(self) -> None:
-        self._ticker = threading.Thread(target=self._go_on, name="nudges", daemon=True)
-        self._ticker.start()
-
-    def _go_on(self) -> None:
-        next_s = time.monotonic()
-        while not self._ended.wait(max(0.0, next_s - time.monotonic())):
-            next_s = time.monotonic() + self._every_s  # what was missed is not made up for
-            self.beat()
-            try:
-                self._tick()
-            except Exception as error:  # noqa: BLE001 - a database that is away, or whatever: the next tick tries again
-                say_failure("tick failed", error)
-            finally:
-                self._alive_s = None
+    def _call(self) -> None:
+        self._ticks_in = threading.get_ident()
+        self.beat()
+        try:
+            self._tick()
+        finally:
+            self._alive_s = time.monotonic()
+            self._ticks_in = None
 
     def _look_after(self) -> None:
         while not self._ended.wait(self._every_s):
-            ticker, alive_s = self._ticker, self._alive_s
-            if ticker is not None and not ticker.is_alive():
-                say("the nudger's thread ended by itself and is started again", logging.ERROR)
-                self._start_ticker()
-            elif ticker is not None and alive_s is not None and alive_s != self._told_s:
-                silent_s = time.monotonic() - alive_s
-                if silent_s > self._stuck_s:
-                    self._told_s = alive_s
-                    say("a tick hangs", logging.ERROR, seconds=round(silent_s), at=_where(ticker))
+            alive_s, ticks_in = self._alive_s, self._ticks_in
+            silent_s = time.monotonic() - alive_s
+            if ticks_in is None and silent_s > SILENT_BEATS * self._every_s:
+                self._scheduler.modify_job(JOB, next_run_time=dt.datetime.now(dt.UTC))
+            if silent_s > self._stuck_s and alive_s != self._told_s:
+                self._told_s = alive_s
+                say("a tick hangs", logging.ERROR, seconds=round(silent_s), at=_where(ticks_in))
 
 
-def _where(thread: threading.Thread) -> str:
+def _tell_failure(event: JobExecutionEvent) -> None:
+    """A database that is away, or whatever: the next tick tries again."""
+    say_failure("tick failed", event.exception)
+
+
+def _where(thread_id: int | None) -> str:
     """Return where a thread stands, innermost last."""
-    frame = sys._current_frames().get(thread.ident or 0)
-    return "".join(traceback.format_stack(frame)[-6:]) if frame is not None else "nowhere"
+    frame = sys._current_frames().get(thread_id or 0)
+    return "".join(traceback.format_stack(frame)[-6:]) if frame is not None else "before the tick"

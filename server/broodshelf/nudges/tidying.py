@@ -16,7 +16,7 @@ from ..records.purge import forget_refused, purge_gone, to_purge
 from ..records.store import lock_idle
 from ..records.tables import households
 from ..rounds.tables import occurrences
-from .subscriptions import forget_guests
+from .channels.push.subscriptions import forget_guests
 from .tables import deliveries, nudger_state, nudges, put_row
 
 DAY_MS: Final = 86_400_000

@@ -12,7 +12,7 @@ from sqlalchemy import Connection, bindparam, delete, insert, or_, select, updat
 
 from ..records.ids import uuid7
 from ..records.many_rows import are_among
-from .occurrences import Occurrence
+from .occurrence_states import Occurrence
 from .tables import occurrences
 
 LOOK_BACK_DAYS: Final = 30

@@ -10,47 +10,20 @@ import datetime as dt
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import islice
-from typing import Final, Literal
+from typing import Final
 
 from ..model.facts import Event
 from ..model.kinds.words import CANNOT_WAIT, FOOD_NEEDS
 from ..model.tasks import Task
 from ..records.types import happened_ms
+from .occurrence_states import Occurrence, closed, not_again, opened_again
 from .own_rules import OwnRule
 from .wall_clock import CareClock, CareHour
 
-State = Literal["waiting", "sent", "missed", "done"]
 ROUNDING_MS: Final = 1000
 """A due instant that went through a gauge's days may lie a moment after the wall time that it came from."""
 MOST_SLOTS: Final = 5
 """How many care hours are tried for a free one before a need waits for the next recomputation."""
-
-
-@dataclass(frozen=True, slots=True)
-class Occurrence:
-    """One need of one colony in one round; the columns of ``rounds.tables.occurrences``."""
-
-    id: str
-    subject_id: str
-    need: str
-    local_date: str
-    slot: str
-    task_key: str
-    due_ms: int
-    at_ms: int
-    urgent: bool = False
-    follows: bool = False
-    state: State = "waiting"
-    steps: int = 0
-    told_ms: int | None = None
-    closed_ms: int | None = None
-    wake_ms: int | None = None
-    subject_kind: str = "colony"
-
-    @property
-    def place(self) -> tuple[str, str, str, str]:
-        """What is unique in a household, besides the kind of the subject."""
-        return self.subject_id, self.need, self.local_date, self.slot
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,15 +48,13 @@ def settle(
     for row in rows:
         is_open = row.task_key in due_keys
         if row.state in ("sent", "missed") and not is_open:
-            closed_ms = _closing_ms(row, events, now_ms)
-            changed.append(replace(row, state="done", closed_ms=closed_ms, wake_ms=None))
+            changed.append(closed(row, _closing_ms(row, events, now_ms)))
         elif row.state == "done" and is_open:
-            state: State = "sent" if row.told_ms is not None else "missed"
-            changed.append(replace(row, state=state, closed_ms=None, wake_ms=None))
+            changed.append(opened_again(row))
         elif row.state == "sent" and row.wake_ms is not None and not row.urgent:
             later = put_off.get(row.need)
             if later is not None and later.until_ms > (row.told_ms or 0):
-                changed.append(replace(row, wake_ms=None))
+                changed.append(not_again(row))
     return changed
 
 
@@ -146,25 +117,6 @@ def laters(events: Sequence[Event]) -> dict[str, Later]:
     }
 
 
-def after_told(row: Occurrence, clock: CareClock, now_ms: int) -> Occurrence:
-    """Return the occurrence of the next local date for one that was told or missed: the need until it is done."""
-    hour = clock.next_care_hour(now_ms, _date(row))
-    slot = row.slot if row.urgent else hour.slot
-    return replace(
-        row,
-        id="",
-        local_date=hour.local_date.isoformat(),
-        slot=slot,
-        at_ms=hour.at_ms,
-        wake_ms=hour.at_ms,
-        follows=True,
-        state="waiting",
-        steps=0,
-        told_ms=None,
-        closed_ms=None,
-    )
-
-
 def _when(
     task: Task,
     told: Occurrence | None,
@@ -181,7 +133,7 @@ def _when(
     def free(hour: CareHour) -> bool:
         return (colony_id, task.need, hour.local_date.isoformat(), hour.slot) not in taken
 
-    after = _date(told) if told is not None else None
+    after = told.date if told is not None else None
     if put_off is not None and put_off.until_ms > max(task.due_at_ms, (told and told.told_ms) or 0):
         at_ms = clock.after_quiet(put_off.until_ms)
         hour = CareHour(clock.local_date(at_ms), f"later:{put_off.event_id}", at_ms)
@@ -196,7 +148,7 @@ def _when(
             and task.due_at_ms <= now_ms
             and (not slots or slot in slots)
         ):
-            return CareHour(_date(row), slot, row.at_ms)  # due this moment: the nudger has it in hand
+            return CareHour(row.date, slot, row.at_ms)  # due this moment: the nudger has it in hand
     if task.urgent:
         slot = f"urgent:{task.key}"
         if after is None:
@@ -213,12 +165,8 @@ def _when(
 
 def _last_told(rows: Sequence[Occurrence], task_key: str, today: dt.date) -> Occurrence | None:
     """Return the latest open occurrence of a task. One dated after today was told under a wrong clock."""
-    told = [r for r in rows if r.task_key == task_key and r.state in ("sent", "missed") and _date(r) <= today]
+    told = [r for r in rows if r.task_key == task_key and r.state in ("sent", "missed") and r.date <= today]
     return max(told, key=lambda row: row.at_ms, default=None)
-
-
-def _date(row: Occurrence) -> dt.date:
-    return dt.date.fromisoformat(row.local_date)
 
 
 def _closing_ms(row: Occurrence, events: Sequence[Event], now_ms: int) -> int:

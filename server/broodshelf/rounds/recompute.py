@@ -19,7 +19,8 @@ from ..records.ids import plan_id
 from ..records.store import Ledger
 from .colony_state import colony_states, read_things
 from .occurrence_rows import change_occurrences, read_occurrences, replace_waiting
-from .occurrences import Occurrence, arrange, settle
+from .occurrence_states import Occurrence
+from .occurrences import arrange, settle
 from .own_rules import OwnRule, rules_by_colony
 from .tables import plan_times
 from .wall_clock import CareClock

@@ -10,7 +10,7 @@ from flask import Blueprint, Response, jsonify
 from sqlalchemy import Connection
 
 from ..errors import BadRequest
-from ..nudges.subscriptions import forget_device
+from ..nudges.channels.push.subscriptions import forget_device
 from ..people import devices, households, pairing
 from ..people.actor import Actor
 from ..people.devices import Session

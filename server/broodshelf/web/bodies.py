@@ -6,7 +6,7 @@ from typing import Any, Final
 
 from marshmallow import Schema, ValidationError, fields, validate
 
-from ..nudges.subscriptions import BODY as SUBSCRIPTION_FIELDS
+from ..nudges.channels.push.subscriptions import BODY as SUBSCRIPTION_FIELDS
 from ..records.photo_files import MOST_BYTES
 from ..records.types import Day, check_zone, is_uuid
 from .request_body import JsonBody, PictureBody

@@ -7,7 +7,7 @@ from typing import Any
 from flask import Blueprint, Response, jsonify
 
 from .. import __version__
-from ..nudges.runner import nudger_health
+from ..nudges.health.nudger import nudger_health
 from ..records.apart import every_household
 from ..records.database import reading
 from ..records.trouble import trouble_of

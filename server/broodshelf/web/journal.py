@@ -10,8 +10,7 @@ from flask import Blueprint, Response, jsonify
 from sqlalchemy import Connection
 
 from ..errors import BadRequest, Gone
-from ..nudges.mail import MAIL
-from ..nudges.notices import tell_keepers
+from ..nudges.telling.notices import tell_keepers
 from ..people import journal
 from ..people.actor import Actor
 from ..people.journal import What
@@ -60,8 +59,7 @@ def note_and_tell(
     journal.note(connection, household_id, what, now_ms, person_id=person_id, device_id=device_id, **args)
     person = read_record(connection, household_id, person_id)
     named = {"person": str(person.values.get("name")) if person is not None else "", **args}
-    key_ids = (pusher.key.key_id, MAIL) if pusher.mail is not None else (pusher.key.key_id,)
-    tell_keepers(connection, household_id, what, named, key_ids, now_ms, but=person_id)
+    tell_keepers(connection, household_id, what, named, pusher.channels.key_ids, now_ms, but=person_id)
 
 
 @contextmanager

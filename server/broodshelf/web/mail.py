@@ -5,10 +5,9 @@ from __future__ import annotations
 from flask import Blueprint, Response, jsonify
 
 from ..errors import BadRequest
-from ..nudges.grouping import compose_code
-from ..nudges.mail import MAIL, MailSender, forget_mailbox, listen_by_mail
-from ..nudges.sender import Message, Target
-from ..nudges.subscriptions import word
+from ..nudges.channels.channel import Channels
+from ..nudges.channels.mail.mailboxes import forget_mailbox, listen_by_mail
+from ..nudges.sending.at_once import send_code
 from ..people import limits, mail
 from ..people.actor import Actor
 from ..records.database import reading, writing
@@ -30,7 +29,7 @@ def show(actor: Actor) -> Response:
     """
     with reading() as connection:
         people = mail.addresses(connection, actor.household_id)
-    return jsonify(available=p.parts().pusher.mail is not None, people=people)
+    return jsonify(available=p.parts().pusher.channels.mail is not None, people=people)
 
 
 @blueprint.put("/<person_id>")
@@ -40,16 +39,15 @@ def ask(actor: Actor, person_id: str, body: Given) -> Response:
 
     → `{outcome}`: a code is sent there (`sent`, or why not); 400 `mail_off` without a mail server
     """
-    sender = _sender()
+    channels = _channels()
     now_ms = p.now_ms()
     with writing() as connection:
         limits.count_try(connection, "mail", actor.household_id, now_ms, MOST_CODES_A_MINUTE)
     with writing() as connection:
         forget_mailbox(connection, actor.household_id, person_id)
         code = mail.ask(connection, actor.household_id, person_id, body["address"], now_ms)
-    payload = compose_code(code, p.parts().settings.public_url)
-    target = Target(f"mailto:{body['address']}", "", "")
-    return jsonify(outcome=word(sender.send(target, Message(payload, 0, True, MAIL), now_ms)))
+    public_url = p.parts().settings.public_url
+    return jsonify(outcome=send_code(channels, body["address"], code, public_url, now_ms))
 
 
 @blueprint.post("/<person_id>/confirm")
@@ -80,10 +78,10 @@ def forget(actor: Actor, person_id: str) -> Response:
     return jsonify({})
 
 
-def _sender() -> MailSender:
-    sender = p.parts().pusher.mail
-    if sender is None:
+def _channels() -> Channels:
+    channels = p.parts().pusher.channels
+    if channels.mail is None:
         raise BadRequest(
             "This server sends no mail; its owner can set that up (docs/self-hosting.md).", code="mail_off"
         )
-    return sender
+    return channels

@@ -5,7 +5,7 @@ from __future__ import annotations
 from flask import Blueprint, Response
 from prometheus_client import CONTENT_TYPE_LATEST, generate_latest
 
-from ..nudges.runner import nudger_health
+from ..nudges.health.nudger import nudger_health
 from ..records.apart import every_household
 from ..records.database import reading
 from . import parts as p

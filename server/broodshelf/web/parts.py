@@ -10,11 +10,10 @@ from flask import current_app, g, request
 from sqlalchemy import Connection
 
 from ..errors import NotAllowed, SignedOut
-from ..nudges.mail import MailSender
-from ..nudges.measures import Measures
-from ..nudges.push_hosts import PushHosts
-from ..nudges.sender import Sender
-from ..nudges.vapid import VapidKey
+from ..nudges.channels.channel import Channels
+from ..nudges.channels.push.hosts import PushHosts
+from ..nudges.channels.push.vapid import VapidKey
+from ..nudges.outcomes.measures import Measures
 from ..people import quotas
 from ..people.actor import Actor
 from ..people.devices import actor_of, mark_seen, seen_lately
@@ -35,12 +34,11 @@ from .shell import Shell
 
 @dataclass(frozen=True, slots=True)
 class Pusher:
-    """What sends nudges: the server's key, the hosts it may send to, the senders, and what they count."""
+    """What sends nudges: the server's key, the hosts it may send to, the channels, and what they count."""
 
     key: VapidKey
     hosts: PushHosts
-    sender: Sender
-    mail: MailSender | None
+    channels: Channels
     measures: Measures
 
 

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from flask import Blueprint, Response, jsonify
 
-from ..nudges import hearing, subscriptions
+from ..nudges.channels.push import subscriptions
+from ..nudges.health import phones
+from ..nudges.sending.at_once import send_test
 from ..people.actor import Actor
 from ..records.apart import every_household
 from ..records.database import reading, writing
@@ -48,7 +50,7 @@ def test(actor: Actor) -> Response:
     → `{delivery_id, outcome}`
     """
     made = p.parts()
-    return jsonify(subscriptions.send_test(actor, made.pusher.sender, made.settings.public_url, p.now_ms()))
+    return jsonify(send_test(actor, made.pusher.channels, made.settings.public_url, p.now_ms()))
 
 
 @blueprint.post("/ack")
@@ -73,4 +75,4 @@ def health(actor: Actor) -> Response:
     last_ack_ms, seen_ms}]}`; `silent_elsewhere` tells keepers of other people's phones, `why` is `unheard` or `unseen`
     """
     with reading() as connection:
-        return jsonify(hearing.health(connection, actor, p.now_ms()))
+        return jsonify(phones.health(connection, actor, p.now_ms()))

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from sqlalchemy import Connection
 
-from ..nudges.mail import forget_mailbox
-from ..nudges.subscriptions import forget_device
+from ..nudges.channels.mail.mailboxes import forget_mailbox
+from ..nudges.channels.push.subscriptions import forget_device
 from ..people.actor import Actor
 from ..people.leaving import Left
 from ..records.store import read_record

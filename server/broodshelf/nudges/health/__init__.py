@@ -1,0 +1,1 @@
+"""Whether nudges go out in time, and how well each phone hears."""

@@ -1,0 +1,1 @@
+"""What came of a message, written down and counted."""

@@ -1,0 +1,1 @@
+"""What waits goes out: the queue, the lanes of each host, what was taken."""

@@ -1,0 +1,62 @@
+"""Telling the other keepers what happened at the household's doors: by the same queue and with the same promises."""
+
+from __future__ import annotations
+
+import json
+import secrets
+from collections.abc import Collection, Mapping
+from typing import Any, Final
+
+from sqlalchemy import Connection, and_, insert, select
+
+from ...people.tables import devices
+from ...records.store import read_kind
+from ..tables import deliveries, subscriptions
+
+USEFUL_MS: Final = 24 * 3_600_000
+
+
+def tell_keepers(
+    connection: Connection,
+    household_id: str,
+    what: str,
+    args: Mapping[str, Any],
+    key_ids: Collection[str],
+    now_ms: int,
+    *,
+    but: str | None = None,
+) -> int:
+    """Queue a message to every phone and mailbox of the keepers but one; return how many.
+
+    ``key_ids``: who listens with one of these can be reached (``channels.channel.Channels.key_ids``).
+    """
+    people = read_kind(connection, household_id, "person")
+    keepers = [p.id for p in people if p.values.get("role") == "keeper" and p.id != but]
+    s, d = subscriptions.c, devices.c
+    phones = connection.execute(
+        select(s.id, s.host)
+        .outerjoin(devices, and_(d.household_id == s.household_id, d.id == s.device_id))
+        .where(
+            s.household_id == household_id,
+            s.person_id.in_(keepers),
+            s.key_id.in_(key_ids),
+            d.revoked_ms.is_(None),
+        )
+    ).all()
+    rows = [
+        {
+            "household_id": household_id,
+            "id": secrets.token_urlsafe(32),
+            "subscription_id": phone.id,
+            "host": phone.host,
+            "state": "waiting",
+            "wake_ms": now_ms,
+            "made_ms": now_ms,
+            "useless_ms": now_ms + USEFUL_MS,
+            "notice": json.dumps({"what": what, "args": dict(args)}, ensure_ascii=False),
+        }
+        for phone in phones
+    ]
+    if rows:
+        connection.execute(insert(deliveries), rows)
+    return len(rows)
