@@ -36,6 +36,7 @@ from broodshelf.web.guard import guarded_views
 from broodshelf.web.request_body import Body, PictureBody
 
 UUID = {"type": "string", "pattern": "^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$"}
+SECURITY = {"session": [{"session": []}], "keeper": [{"session": []}], "sensor": [{"sensor": []}]}
 PROBLEM = {
     "type": "object",
     "required": ["type", "title", "status", "detail", "code"],
@@ -71,14 +72,16 @@ def document(app: Flask) -> dict[str, Any]:
         converter.add_attribute_function(add)
     made.components.security_scheme(
         "session", {"type": "apiKey", "in": "cookie", "name": "__Host-session"}
-    ).schema("Problem", PROBLEM).schema("Operation", _operation(converter))
+    ).security_scheme("sensor", {"type": "http", "scheme": "bearer"}).schema("Problem", PROBLEM).schema(
+        "Operation", _operation(converter)
+    )
     for (method, rule), view in sorted(guarded_views(app).items(), key=lambda item: item[0][1]):
         door = view.door
         operation = {
             "operationId": f"{view.__module__.rpartition('.')[2]}.{view.__name__}",
             "summary": (view.__doc__ or "").strip().splitlines()[0],
             "description": f"For: {door.who}. What comes back: {comes_back(view)}",
-            "security": [{"session": []}] if door.who in ("session", "keeper") else [],
+            "security": SECURITY.get(door.who, []),
             "parameters": [_parameter(name) for name in re.findall(r"<(?:path:)?([^>]+)>", rule)],
             "responses": {
                 "200": {"description": "Done; see the description."},
