@@ -10,9 +10,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
 
-from ...model.facts import Event
-from ...model.gauges import DAY_MS, Reason
-from ...model.quantities import Estimate, within
+from ....model.facts import Event
+from ....model.gauges import DAY_MS, Reason
+from ....model.quantities import Estimate, within
 
 MOST_WORKERS: Final = 1_000_000.0
 OLD_CENSUS_DAYS: Final = 60.0

@@ -1,0 +1,14 @@
+"""The living census: what is in the nest today and on every day of the next half year.
+
+``of(facts, day)`` is the whole of it: from what is known (``facts``) to a ``Census`` with ``today``, ``by_day``,
+``first_workers``, ``new_workers``, ``nest_full``, ``reasons`` and ``states``. See docs/care-model/colony.md.
+"""
+
+from __future__ import annotations
+
+from .counted import MOST_WORKERS, Brood, Census, census_of
+from .facts import Facts, Seen, Warmth
+from .groups import life_group
+from .outlook import of
+
+__all__ = ["MOST_WORKERS", "Brood", "Census", "Facts", "Seen", "Warmth", "census_of", "life_group", "of"]

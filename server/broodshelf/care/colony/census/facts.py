@@ -1,0 +1,61 @@
+"""What the census goes by: plain values that can be compared, kept and written down."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final, NamedTuple
+
+from .groups import LifeGroup
+
+BROOD: Final = ("eggs", "larvae", "pupae")
+Spell = tuple[int, int]
+"""The first day, and the first day after it."""
+
+
+class Warmth(NamedTuple):
+    """From ``day`` on it was so warm, until the next entry; the last one holds for the time to come."""
+
+    day: int
+    day_c: float
+    night_c: float
+
+
+class Seen(NamedTuple):
+    """One thing that was seen or done on a day. ``event_id``: of the log, for the reasons.
+
+    ``what``: ``workers``, ``eggs``, ``larvae``, ``pupae`` were counted (``number``, or ``low`` and ``high``) or put
+    into a word (``none``, ``few``, ``some``, ``many``); ``added``: brood of the stage ``word`` was given (``number``,
+    None: nobody wrote it down); ``died``: so many workers were found dead; ``protein``: what became of the insects
+    that were offered, ``word`` ``taken`` or ``refused``; ``moved``: they live elsewhere since.
+    """
+
+    day: int
+    what: str
+    number: float | None = None
+    word: str | None = None
+    low: float | None = None
+    high: float | None = None
+    event_id: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Facts:
+    """All that is known of a colony. Days are counted from 1970-01-01 in the household's zone.
+
+    ``founding``: ``claustral``, ``semi_claustral``, ``parasitic`` or None, where it is a colony with workers;
+    ``founded_day``: of the mating flight; ``known_day``: since when the colony is known; ``stage``: the keeper's word;
+    ``warmth``: in order of days, at least one; ``warmth_sd_c``: how well it is known; ``rests``: spells of rest, past
+    and planned; ``slow``: spells in which its yearly clock slows the colony; ``seen``: in order of days.
+    """
+
+    group: LifeGroup
+    known_day: int
+    warmth: tuple[Warmth, ...]
+    founding: str | None = None
+    founded_day: int | None = None
+    stage: str | None = None
+    warmth_sd_c: float = 1.0
+    queens: int = 1
+    rests: tuple[Spell, ...] = ()
+    slow: tuple[Spell, ...] = ()
+    seen: tuple[Seen, ...] = ()

@@ -1,0 +1,266 @@
+"""How likely each thing that was seen is, for any number that there may be, and what it teaches the ensemble.
+
+An observation speaks of one number of the nest. What it says of that number is worked out on a fixed row of nodes,
+whatever the shape of its likelihood; the rest of the colony follows by regression over the ensemble (a two-step
+ensemble filter: Anderson 2003 Mon. Weather Rev. 131:634-642, from memory). Nothing that is seen widens what is known.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from statistics import NormalDist
+from typing import Final
+
+from .ensemble import LEARNT, Ensemble
+from .facts import Seen
+from .member import Member
+
+OFFSET: Final = 0.5
+"""Numbers are weighed as ln(n + 0.5): nothing is a number, too."""
+ROW_OFFSET: Final = 0.05
+STAGES_OF: Final[Mapping[str, tuple[int, ...]]] = {"eggs": (0,), "larvae": (1, 2), "pupae": (3,)}
+FOUND_EACH: Final[Mapping[str, float]] = {"workers": 1.2, "eggs": 0.4, "larvae": 0.6, "pupae": 0.8}
+"""One alone is overlooked with odds exp(-this) (common practice, no source)."""
+MISTAKEN: Final = 0.02
+"""So often a look is simply wrong."""
+WORKER_WORDS: Final[Mapping[str, tuple[float, float]]] = {
+    "few": (2, 20),
+    "some": (15, 100),
+    "many": (80, math.inf),
+}
+BROOD_WORDS: Final[Mapping[str, tuple[float, float]]] = {
+    "few": (0, 0.2),
+    "some": (0.15, 0.6),
+    "many": (0.4, math.inf),
+}
+LEAST_BROOD: Final[Mapping[str, tuple[float, float]]] = {
+    "few": (1, 6),
+    "some": (4, 15),
+    "many": (10, math.inf),
+}
+"""From what to what a word goes: workers, brood for each worker, and brood beside a handful (common practice)."""
+WORD_EDGE_SD: Final = 0.35
+"""How blurred the edges of a word are."""
+SURPRISE: Final = 2.5
+"""A count that lies more deviations off is believed all the same, and what was thought before is held less sure."""
+NODES: Final = tuple(i / 4 for i in range(-14, 15))
+_NODE_WEIGHTS: Final = tuple(NormalDist().pdf(node) for node in NODES)
+MOST_SHRUNK: Final = 0.02
+ADDED_UNKNOWN, ADDED_SD = 10.0, 0.5
+FEED_SHARE: Final = 0.1
+"""Larvae for each worker from which on insects are taken for sure (common practice, no source)."""
+
+Shape = Callable[[float], float]
+"""A likelihood over a logarithm ln(n + 0.5)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Bell:
+    """A likelihood with a middle and a deviation, both of the logarithm."""
+
+    middle: float
+    deviation: float
+
+
+Likelihood = Bell | Shape
+
+
+@dataclass(frozen=True, slots=True)
+class Moved:
+    """What an observation changed: in the logarithm of its own number, and in those of speed and laying.
+
+    ``expected``: what was thought to be there; ``odds``: of seeing this, for a look that found nothing.
+    """
+
+    seen: Seen
+    expected: float
+    number: float
+    speed: float
+    laying: float
+    odds: float
+
+
+def count_sd(number: float) -> float:
+    """Return how far a count errs (deviation of its logarithm): 5 % below 30, 10 % to 200, 20 % above."""
+    return 0.05 if number < 30 else 0.1 if number <= 200 else 0.2
+
+
+def number_of(member: Member, what: str) -> float:
+    """Return how many workers, eggs, larvae or pupae a member has."""
+    if what == "workers":
+        return member.workers
+    return sum(member.total(stage) for stage in STAGES_OF[what])
+
+
+def learn(ensemble: Ensemble, seen: Seen) -> Moved | None:
+    """Take in one observation; None where it says nothing about a number."""
+    what = seen.what
+    if what == "added":
+        _add(ensemble, seen)
+        return None
+    if what == "died":
+        for member in ensemble.members:
+            member.workers = max(0.0, member.workers - (seen.number or 0.0))
+        return None
+    if what == "moved":
+        return None
+    of = "larvae" if what == "protein" else what
+    workers = _mean([member.workers for member in ensemble.members])
+    likelihood = likelihood_of(seen, workers)
+    if likelihood is None:
+        return None
+    return _update(ensemble, seen, of, likelihood)
+
+
+def likelihood_of(seen: Seen, workers: float) -> Likelihood | None:
+    """Return the likelihood of what was seen as a function of ln(n + 0.5) of its number."""
+    if seen.what == "protein":
+        enough = FEED_SHARE * max(1.0, workers)
+        refused = seen.word == "refused"
+        return lambda h: _eats(math.exp(h) / enough, refused=refused)
+    if seen.number is not None and seen.number > 0:
+        return _around(seen.number, math.hypot(count_sd(seen.number), 0.3 / seen.number))
+    if seen.low is not None and seen.high is not None and seen.high > 0:
+        low, high = sorted((seen.low, seen.high))
+        width = math.log((high + OFFSET) / (low + OFFSET)) / 2.56
+        return _around(math.sqrt((low + OFFSET) * (high + OFFSET)) - OFFSET, math.hypot(0.05, width))
+    if seen.word == "none" or seen.number == 0:
+        each = FOUND_EACH[seen.what]
+        return lambda h: MISTAKEN + (1 - MISTAKEN) * math.exp(-each * max(0.0, math.exp(h) - OFFSET))
+    if seen.word is None:
+        return None
+    if seen.what == "workers":
+        return _from_to(*WORKER_WORDS[seen.word])
+    pairs = zip(BROOD_WORDS[seen.word], LEAST_BROOD[seen.word], strict=True)
+    low, high = (max(least, share * workers) for share, least in pairs)
+    return _from_to(low, high)
+
+
+def _around(number: float, deviation: float) -> Bell:
+    return Bell(math.log(number + OFFSET), deviation)
+
+
+def _from_to(low: float, high: float) -> Shape:
+    """Return a likelihood that is level between two numbers and falls off outside them like a bell."""
+    first, last = math.log(low + OFFSET), math.log(high + OFFSET)
+
+    def likelihood(h: float) -> float:
+        outside = max(first - h, h - last, 0.0) / WORD_EDGE_SD
+        return MISTAKEN + math.exp(-0.5 * outside * outside)
+
+    return likelihood
+
+
+def _eats(share: float, *, refused: bool) -> float:
+    takes = 0.4 + 0.55 * min(1.0, share)
+    return 1 - takes if refused else takes
+
+
+def _update(ensemble: Ensemble, seen: Seen, of: str, likelihood: Likelihood) -> Moved | None:
+    members = ensemble.members
+    numbers = [number_of(member, of) for member in members]
+    logs = [math.log(number + OFFSET) for number in numbers]
+    middle = _mean(logs)
+    apart = [h - middle for h in logs]
+    own = _mean([a * a for a in apart])
+    expected = math.exp(middle)
+    chance = _chance(members, of, expected)
+    spread = own + chance
+    if spread < 1e-8:
+        return None
+    deviation = math.sqrt(spread)
+    after, left, odds = _posterior(middle, deviation, likelihood)
+    shrink = max(MOST_SHRUNK, min(1.0, left / deviation))
+    before = [_mean([place[i] for place in ensemble.places]) for i in range(2)]
+    most = SURPRISE * deviation
+    _regress(ensemble, apart, spread, max(-most, min(most, after - middle)), 1 - shrink)
+    ensemble.settle()
+    if own > 1e-10:
+        widen = min(3.0, shrink * deviation / math.sqrt(own))
+        wanted = [max(0.0, math.exp(after + widen * a) - OFFSET) for a in apart]
+    else:
+        wanted = [max(0.0, math.exp(after) - OFFSET)] * len(members)
+    for member, number in zip(members, wanted, strict=True):
+        _set_number(member, of, number)
+    gained = [_mean([place[i] for place in ensemble.places]) - was for i, was in enumerate(before)]
+    return Moved(seen, expected - OFFSET, after - middle, gained[0], gained[1], odds)
+
+
+def _chance(members: Sequence[Member], of: str, expected: float) -> float:
+    """Return what chance alone may do to the logarithm: single lives and deaths that no expectation knows of."""
+    if of == "workers":
+        return _mean([member.shaken for member in members]) / expected**2
+    return 0.5 / expected
+
+
+def _posterior(middle: float, deviation: float, likelihood: Likelihood) -> tuple[float, float, float]:
+    """Return middle and deviation after the look, and how likely a look that found nothing was."""
+    if isinstance(likelihood, Bell):
+        off, error = likelihood.middle - middle, likelihood.deviation
+        surprise = abs(off) / math.hypot(deviation, error) / SURPRISE
+        wide = deviation * max(1.0, surprise)
+        gain = wide**2 / (wide**2 + error**2)
+        return middle + gain * off, wide * math.sqrt(1 - gain), 1.0
+    points = [middle + deviation * node for node in NODES]
+    weights = [weight * likelihood(point) for weight, point in zip(_NODE_WEIGHTS, points, strict=True)]
+    whole = sum(weights)
+    after = sum(w * p for w, p in zip(weights, points, strict=True)) / whole
+    left = math.sqrt(sum(w * (p - after) ** 2 for w, p in zip(weights, points, strict=True)) / whole)
+    return after, left, whole / sum(_NODE_WEIGHTS)
+
+
+def _regress(ensemble: Ensemble, apart: Sequence[float], spread: float, shift: float, shrink: float) -> None:
+    """Move places and brood along with the number that was seen."""
+    per = [shift - shrink * a for a in apart]
+    for i in range(LEARNT):
+        slope = _mean([place[i] * a for place, a in zip(ensemble.places, apart, strict=True)]) / spread
+        for place, by in zip(ensemble.places, per, strict=True):
+            place[i] += slope * by
+    columns = zip(*(member.rows for member in ensemble.members), strict=True)
+    moved = []
+    for column in columns:
+        logs = [math.log(row + ROW_OFFSET) for row in column]
+        slope = _mean([log * a for log, a in zip(logs, apart, strict=True)]) / spread
+        logs = [log + slope * by for log, by in zip(logs, per, strict=True)]
+        moved.append([max(0.0, math.exp(min(log, 20.0)) - ROW_OFFSET) for log in logs])
+    logs = [math.log(member.workers + OFFSET) for member in ensemble.members]
+    slope = _mean([log * a for log, a in zip(logs, apart, strict=True)]) / spread
+    for member, rows, log, by in zip(ensemble.members, zip(*moved, strict=True), logs, per, strict=True):
+        member.rows = list(rows)
+        member.workers = max(0.0, math.exp(log + slope * by) - OFFSET)
+
+
+def _set_number(member: Member, of: str, number: float) -> None:
+    if of == "workers":
+        member.workers, member.shaken = number, 0.0
+        return
+    first, last = _span(member, of)
+    there = sum(member.rows[first:last])
+    if there > 1e-6:
+        scale = number / there
+        member.rows[first:last] = [row * scale for row in member.rows[first:last]]
+    else:
+        member.rows[first:last] = [number / (last - first)] * (last - first)
+
+
+def _span(member: Member, of: str) -> tuple[int, int]:
+    """Return where eggs, larvae or pupae begin and end among the steps of the chain."""
+    stages = STAGES_OF[of]
+    return member.group.spans[stages[0]][0], member.group.spans[stages[-1]][1]
+
+
+def _add(ensemble: Ensemble, seen: Seen) -> None:
+    """Add brood of any age; a number that nobody wrote down is a usual one, give or take."""
+    known = seen.number is not None
+    for place, member in zip(ensemble.places, ensemble.members, strict=True):
+        number = seen.number if known else ADDED_UNKNOWN * math.exp(ADDED_SD * place[-1])
+        first, last = _span(member, str(seen.word))
+        rows = list(member.rows)
+        rows[first:last] = [row + (number or 0.0) / (last - first) for row in rows[first:last]]
+        member.rows = rows
+
+
+def _mean(values: Sequence[float]) -> float:
+    return sum(values) / len(values)

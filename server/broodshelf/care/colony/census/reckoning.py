@@ -1,0 +1,167 @@
+"""From the facts to the ensemble as it stands after the last observation, and how it goes on from there.
+
+Days are taken in steps of a fixed row (``step_days`` of the group, counted from 1970), so that the same facts give the
+same steps whenever they are asked. What was reckoned up to an observation is remembered by the facts up to it: a new
+one costs its own update and the way ahead, however long the log.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Final, NamedTuple
+
+from .ensemble import UNKNOWN_FOUNDED_DAYS, Ensemble, founding, growing
+from .facts import Facts, Seen, Spell
+from .observing import Moved, learn
+from .pace import Pace, pace
+from .spread import Column, column_of
+
+FOUNDED_LATELY_DAYS: Final = 400
+"""A colony that was founded longer before its first look with workers is reckoned from that look."""
+STAGE_WORKERS: Final = {"nanitics": (8.0, 0.7), "growing": (60.0, 1.0), "mature": (500.0, 1.3)}
+UNKNOWN_WORKERS: Final = (20.0, 1.3)
+WORD_WORKERS: Final = {"few": (8.0, 0.7), "some": (35.0, 0.7), "many": (200.0, 1.0)}
+"""The middle, and the deviation of its logarithm, for what the keeper says of stage or size (common practice)."""
+BEFORE_FIRST_COUNT_SD: Final = 0.8
+"""The first count is taken in like any other; before it the colony is held to be of about that size."""
+UNSETTLED_DAYS: Final = 5
+"""After a move little is laid for so long (common practice, no source)."""
+COLUMN_DAYS: Final = 7
+KEPT: Final = 40
+"""Columns of the past that are kept for the drawing, and how far they are apart at least."""
+REMEMBERED: Final = 1024
+
+
+class Start(NamedTuple):
+    """Where the reckoning of a colony begins: ``kind`` ``founded``, ``founding`` or ``workers``."""
+
+    day: int
+    kind: str
+    workers: float = 0.0
+    deviation: float = 0.0
+
+
+class Reckoned(NamedTuple):
+    """The ensemble on a day of the row of steps, what moved it, and how it came there."""
+
+    day: int
+    ensemble: Ensemble
+    moved: tuple[Moved, ...] = ()
+    past: tuple[Column, ...] = ()
+
+
+_remembered: dict[tuple[object, ...], Reckoned] = {}
+
+
+def reckon(facts: Facts) -> Reckoned:
+    """Return the ensemble after the last observation, from what is remembered of the earlier ones."""
+    start = start_of(facts)
+    number = len(facts.seen)
+    found, known = None, number
+    for known in range(number, -1, -1):
+        found = _remembered.get(_up_to(facts, start, known))
+        if found is not None or known < number - 2:
+            break
+    if found is None:
+        found, known = _begin(facts, start), 0
+    for number_in in range(known, number):
+        found = _take_in(facts, found, facts.seen[number_in])
+        if number_in >= number - 2:
+            _remember(_up_to(facts, start, number_in + 1), found)
+    if number == 0:
+        _remember(_up_to(facts, start, 0), found)
+    return found
+
+
+def start_of(facts: Facts) -> Start:
+    """Return from where a colony is reckoned: its founding where that was lately, else its first count."""
+    days = facts.group.step_days
+    first = next((seen for seen in facts.seen if seen.what == "workers" and _any(seen)), None)
+    until = first.day if first is not None else facts.known_day
+    founded = facts.founded_day
+    if facts.founding is not None and founded is not None and until - founded <= FOUNDED_LATELY_DAYS:
+        return Start(on_row(founded, days), "founded")
+    empty = any(seen.what == "workers" and not _any(seen) for seen in facts.seen[:3])
+    if facts.founding is not None and (facts.stage == "founding" or (first is None and empty)):
+        return Start(on_row(facts.known_day - round(UNKNOWN_FOUNDED_DAYS), days), "founding")
+    if first is None:
+        return Start(
+            on_row(facts.known_day, days), "workers", *STAGE_WORKERS.get(facts.stage or "", UNKNOWN_WORKERS)
+        )
+    if first.number is not None:
+        return Start(on_row(first.day, days), "workers", first.number, BEFORE_FIRST_COUNT_SD)
+    if first.low is not None and first.high is not None:
+        return Start(on_row(first.day, days), "workers", (first.low + first.high) / 2, BEFORE_FIRST_COUNT_SD)
+    return Start(on_row(first.day, days), "workers", *WORD_WORKERS[str(first.word)])
+
+
+def paces(facts: Facts, first_day: int, last_day: int) -> Iterator[tuple[int, Pace]]:
+    """Yield each step from a day of the row on, until ``last_day`` is reached: the day after it, and its pace."""
+    days = facts.group.step_days
+    warmth = [entry for entry in facts.warmth if entry.day > first_day]
+    now = next((entry for entry in reversed(facts.warmth) if entry.day <= first_day), facts.warmth[0])
+    moves = [
+        seen.day for seen in facts.seen if seen.what == "moved" and seen.day >= first_day - 2 * UNSETTLED_DAYS
+    ]
+    unsettled = tuple((moved, moved + UNSETTLED_DAYS) for moved in moves)
+    for day in range(first_day, last_day, days):
+        while warmth and warmth[0].day <= day:
+            now = warmth.pop(0)
+        yield day + days, pace(
+            facts.group, now.day_c, now.night_c, days, slow=_in(facts.slow, day), resting=_in(facts.rests, day),
+            unsettled=_in(unsettled, day),
+        )  # fmt: skip
+
+
+def on_row(day: int, step_days: int) -> int:
+    """Return the day of the row that is nearest."""
+    return (day + step_days // 2) // step_days * step_days
+
+
+def _any(seen: Seen) -> bool:
+    return (seen.number or seen.high or 0) > 0 or seen.word not in (None, "none")
+
+
+def _in(spells: tuple[Spell, ...], day: int) -> bool:
+    return any(first <= day < end for first, end in spells)
+
+
+def _up_to(facts: Facts, start: Start, number: int) -> tuple[object, ...]:
+    """Return what the ensemble after so many observations rests on."""
+    last = facts.seen[number - 1].day if number else start.day
+    return (
+        facts.group, start, facts.queens, facts.warmth_sd_c, facts.seen[:number],
+        tuple([entry for entry in facts.warmth if entry.day <= last]) or facts.warmth[:1],
+        tuple(spell for spell in facts.slow if spell[0] <= last),
+        tuple((first, min(end, last)) for first, end in facts.rests if first <= last),
+    )  # fmt: skip
+
+
+def _remember(key: tuple[object, ...], found: Reckoned) -> None:
+    """Keep what was reckoned; the oldest goes where there is too much. It changes no answer, only its cost."""
+    if len(_remembered) >= REMEMBERED:
+        _remembered.pop(next(iter(_remembered)), None)
+    _remembered[key] = found
+
+
+def _begin(facts: Facts, start: Start) -> Reckoned:
+    if start.kind != "workers":
+        return Reckoned(start.day, founding(facts, known=start.kind == "founded"))
+    days = facts.group.step_days
+    (_, here), *_ = paces(facts, start.day, start.day + days)
+    return Reckoned(start.day, growing(facts, here, days, start.workers, start.deviation))
+
+
+def _take_in(facts: Facts, before: Reckoned, seen: Seen) -> Reckoned:
+    """Return the ensemble on the day of an observation, taught by it."""
+    ensemble = before.ensemble.copy()
+    day, past = before.day, list(before.past)
+    target = on_row(seen.day, facts.group.step_days)
+    for after, here in paces(facts, day, target):
+        ensemble.step(here)
+        day = after
+        if not past or day - past[-1][0] >= COLUMN_DAYS:
+            past.append(column_of(day, ensemble))
+    moved = learn(ensemble, seen)
+    gone = before.moved if moved is None else (*before.moved[-(KEPT - 1) :], moved)
+    return Reckoned(day, ensemble, gone, tuple(past[-KEPT:]))

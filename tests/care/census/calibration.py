@@ -1,0 +1,171 @@
+"""Whether what the census says comes true: 80 of 100 intervals should hold what the simulated colonies then do."""
+
+from __future__ import annotations
+
+import math
+from collections import defaultdict
+from collections.abc import Iterator
+from random import Random
+from typing import NamedTuple
+
+from tests.care.census.one_by_one import START_DAY, Ants, counted, facts_of, warmth_of
+
+from broodshelf.care.colony import census
+from broodshelf.care.colony.census.facts import Warmth
+from broodshelf.care.colony.census.groups import LIFE_GROUPS
+
+GROUPS = ("lasius", "tetramorium", "solenopsis", "camponotus", "myrmica", "messor")
+KINDS = ("founding", "growing", "resting")
+FAR = 10_000.0
+
+
+class Told(NamedTuple):
+    """One interval and what came of it; ``rank``: where the truth lies between the ends of what was said."""
+
+    question: str
+    low: float
+    best: float
+    high: float
+    truth: float
+    rank: float
+
+    @property
+    def held(self) -> bool:
+        return self.low <= self.truth <= self.high
+
+
+def told(kind: str, code: str, seed: int) -> list[Told]:
+    """Return what was said about one colony, and what came true."""
+    return {"founding": _founding, "growing": _growing, "resting": _resting}[kind](
+        code, Random(f"{kind}{code}{seed}")
+    )
+
+
+def many(kind: str, code: str, colonies: int) -> dict[str, list[Told]]:
+    """Return all that was said about so many colonies, by question."""
+    found: dict[str, list[Told]] = defaultdict(list)
+    for seed in range(colonies):
+        for said in told(kind, code, seed):
+            found[said.question].append(said)
+    return found
+
+
+def _span(question: str, said, truth: float | None) -> Iterator[Told]:
+    truth = FAR if truth is None else truth
+    if said is None:
+        yield Told(question, FAR, FAR, FAR, truth, 0.5)
+        return
+    low = math.floor(said.low)
+    best = FAR if said.best is None else said.best
+    high = FAR if said.high is None else math.ceil(said.high)
+    yield Told(question, low, best, high, truth, 0.5)
+
+
+def _number(question: str, said, truth: float) -> Told:
+    return Told(question, math.floor(said.low), said.best, math.ceil(said.high), truth, 0.5)
+
+
+def _founding(code: str, dice: Random) -> list[Told]:
+    group = LIFE_GROUPS[code]
+    ants = Ants(group, dice, 0, claustral=True)
+    temp_c, seen = warmth_of(group), []
+    looks, asked_at = dice.randrange(0, 6), 0
+    next_look = dice.randrange(3, 12)
+    while not ants.hatched and ants.age < 260:
+        if ants.age == next_look and looks:
+            seen += counted(ants, START_DAY + ants.age, dice)
+            asked_at, looks = ants.age, looks - 1
+            next_look += dice.randrange(5, 14)
+        ants.day(temp_c)
+    if not ants.hatched:
+        return []
+    facts = facts_of(group, seen, founding="claustral", founded_day=START_DAY, stage="founding")
+    said = census.of(facts, START_DAY + asked_at)
+    return list(_span("first workers", said.first_workers, START_DAY + ants.hatched[0] + 1))
+
+
+def _grown(code: str, dice: Random) -> Ants | None:
+    """Return a colony that had time for brood of its own; None where it died out or filled a house."""
+    group = LIFE_GROUPS[code]
+    temp_c = warmth_of(group)
+    way = sum(
+        time.degree_days / (temp_c - time.threshold_c) for time in (group.eggs, group.larvae, group.pupae)
+    )
+    ants = Ants(group, dice, dice.randrange(8, 60))
+    for _ in range(round(1.5 * way)):
+        ants.day(temp_c)
+    return ants if 5 <= ants.workers <= 600 else None
+
+
+def _growing(code: str, dice: Random) -> list[Told]:
+    group = LIFE_GROUPS[code]
+    temp_c, seen = warmth_of(group), []
+    ants = _grown(code, dice)
+    if ants is None:
+        return []
+    begin, next_look = ants.age, ants.age
+    asked_at = begin + dice.randrange(5, 100)
+    while ants.age < asked_at:
+        if ants.age == next_look:
+            seen += counted(ants, START_DAY + ants.age, dice)
+            next_look += dice.randrange(10, 30)
+        ants.day(temp_c)
+    return _ahead(ants, facts_of(group, seen, known_day=START_DAY + begin, stage="growing"), temp_c, dice)
+
+
+def _resting(code: str, dice: Random) -> list[Told]:
+    group = LIFE_GROUPS[code]
+    temp_c, seen = warmth_of(group), []
+    ants = _grown(code, dice)
+    if ants is None:
+        return []
+    begin, next_look = ants.age, ants.age
+    sleeps = begin + dice.randrange(20, 90)
+    wakes = sleeps + dice.randrange(70, 120)
+    asked_at = wakes + dice.randrange(2, 40)
+    while ants.age < asked_at:
+        rests = sleeps <= ants.age < wakes
+        if ants.age == next_look and not rests:
+            seen += counted(ants, START_DAY + ants.age, dice)
+            next_look += dice.randrange(10, 30)
+        elif ants.age == next_look:
+            next_look += 20
+        ants.day(6.0 if rests else temp_c, resting=rests)
+    warmth = (
+        Warmth(START_DAY, temp_c, temp_c), Warmth(START_DAY + sleeps, 6, 6), Warmth(START_DAY + wakes, temp_c, temp_c),
+    )  # fmt: skip
+    facts = facts_of(
+        group, seen, known_day=START_DAY + begin, stage="growing", warmth=warmth,
+        rests=((START_DAY + sleeps, START_DAY + wakes),),
+    )  # fmt: skip
+    return _ahead(ants, facts, temp_c, dice)
+
+
+def _ahead(ants: Ants, facts, temp_c: float, dice: Random) -> list[Told]:
+    if not any(seen.what == "workers" for seen in facts.seen):
+        return []
+    asked_at, now = ants.age, ants.workers
+    room = max(10, round(now * dice.uniform(1.2, 2.5)))
+    hatched_before = len(ants.hatched)
+    for days in range(1, 184):
+        ants.day(temp_c)
+        if days >= 91 and ants.workers >= max(room, 1000):
+            break
+    said = census.of(facts, START_DAY + asked_at)
+    new = next(iter(ants.hatched[hatched_before:]), None)
+    full = next(
+        (day for day, workers in enumerate(ants.history) if day >= asked_at and workers >= room), None
+    )
+    found = [
+        *_span("new workers", said.new_workers, None if new is None else START_DAY + new + 1),
+        *_span("nest full", said.nest_full(room), None if full is None else START_DAY + full),
+    ]
+    for days in (30, 90):
+        truth = ants.history[asked_at + days - 1]
+        found.append(_number(f"workers in {days} days", said.workers_on(START_DAY + asked_at + days), truth))
+    return found
+
+
+def share_held(said: list[Told]) -> float:
+    """Return the share of the intervals that held the truth."""
+    return sum(one.held for one in said) / len(said)
