@@ -22,7 +22,9 @@ def test_four_in_five_intervals_hold_what_simulated_colonies_do(kind):
             said.setdefault(question, []).extend(told)
 
     for question, told in said.items():
-        least = 0.6 if question != "new workers" else 0.75  # days are whole, and the next is often today or tomorrow
+        least = (
+            0.6 if question != "new workers" else 0.75
+        )  # days are whole, and the next is often today or tomorrow
         most = 0.95 if question != "new workers" else 1.0
         assert len(told) >= 30
         assert least <= share_held(told) <= most, (question, share_held(told))
