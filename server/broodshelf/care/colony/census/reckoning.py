@@ -98,15 +98,16 @@ def start_of(facts: Facts) -> Start:
 def paces(facts: Facts, first_day: int, last_day: int) -> Iterator[tuple[int, Pace]]:
     """Yield each step from a day of the row on, until ``last_day`` is reached: the day after it, and its pace."""
     days = facts.group.step_days
-    warmth = [entry for entry in facts.warmth if entry.day > first_day]
+    later = [entry for entry in facts.warmth if entry.day > first_day]
     now = next((entry for entry in reversed(facts.warmth) if entry.day <= first_day), facts.warmth[0])
     moves = [
         seen.day for seen in facts.seen if seen.what == "moved" and seen.day >= first_day - 2 * UNSETTLED_DAYS
     ]
     unsettled = tuple((moved, moved + UNSETTLED_DAYS) for moved in moves)
     for day in range(first_day, last_day, days):
-        while warmth and warmth[0].day <= day:
-            now = warmth.pop(0)
+        if later and later[0].day <= day:
+            now = next(entry for entry in reversed(later) if entry.day <= day)
+            later = [entry for entry in later if entry.day > day]
         yield day + days, pace(
             facts.group, now.day_c, now.night_c, days, slow=_in(facts.slow, day), resting=_in(facts.rests, day),
             unsettled=_in(unsettled, day),
