@@ -35,7 +35,12 @@ _BASES: Final = (2, 3, 5, 7, 11, 13, 17)
 
 def _halton(index: int, base: int) -> float:
     """Return the index's digits mirrored at the point; eight are more than any index here has."""
-    return sum(index // base**place % base / base ** (place + 1) for place in range(8))
+    found, share = 0.0, 1.0
+    for _ in range(8):
+        share /= base
+        index, digit = divmod(index, base)
+        found += share * digit
+    return found
 
 
 def _grid() -> tuple[tuple[float, ...], ...]:
