@@ -40,7 +40,7 @@ from broodshelf.nudges.messages import Message
 
 SERVICES = 3
 PHONES = 300
-SLICE = 100
+SLICE = 30
 DELIVERY = Delivery(
     "d" * 43, Message("Protein for Amber", ("x" * 200,), "https://shelf.example.org/"), 3600, True, "r"
 )
@@ -172,11 +172,17 @@ def main(web_push: str | None, count: int) -> None:
         rates = [SLICE / each.clock_s for each in spent]
         print(f"{name}: {statistics.median(rates):,.0f} a second (median of {len(rates)} slices of {SLICE})")
     for name in list(took)[1:]:
-        both = list(zip(took["ours"], took[name], strict=True))
-        print(f"ours is {statistics.median(b.clock_s / a.clock_s for a, b in both):.2f} times {name}")
+        print(f"ours is {ratio(took, name, 'clock_s'):.2f} times {name}")
         if took[name][0].processor_s:
-            ratio = statistics.median(b.processor_s / a.processor_s for a, b in both)
-            print(f"  by the processor's time {ratio:.2f} times")
+            print(f"  by the processor's time {ratio(took, name, 'processor_s'):.2f} times")
+
+
+def ratio(took: dict[str, list[Spent]], name: str, what: str) -> float:
+    """Compare the tenth of the slices that other work on the machine disturbed least, in each way."""
+    theirs, mine = (
+        statistics.quantiles((getattr(each, what) for each in took[way]), n=10)[0] for way in (name, "ours")
+    )
+    return theirs / mine
 
 
 if __name__ == "__main__":
