@@ -19,7 +19,7 @@ class Raw:
 
 @dataclass(frozen=True)
 class Thing:
-    """Something of the asking household by name (tests/support/two_houses.py); ``others_x`` is the other's x."""
+    """Something of the asking household by name (tests/support/two_houses/); ``others_x`` is the other's x."""
 
     name: str
 

@@ -1,275 +1,42 @@
-"""Two households side by side with everybody who was ever let in, and one of everything that an address can name.
-
-Made through the addresses themselves, on a clock that is turned by hand; then remembered, so that every request of
-the matrix and every run of the fuzzer begins with the same rows. What belongs to a household carries its marks:
-``Alpha`` or ``Beta`` in every name and text, ``hidden`` in what lies outside the stand-in's pass.
-"""
+"""Everybody who was ever let in, and one of everything that an address can name, made by asking for it."""
 
 from __future__ import annotations
 
-import contextlib
-import dataclasses
 import datetime as dt
 import hashlib
 import io
-import itertools
-import json
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
-from functools import cache
-from pathlib import Path
 from typing import Any
-from urllib.parse import unquote_to_bytes
 
 from PIL import Image
-from sqlalchemy import Table, insert, text, update
-from tests.nudges.support import BrowserKeys, Notebook
+from sqlalchemy import update
+from tests.nudges.support import BrowserKeys
 from tests.support.households import NOON_MS
+from tests.support.two_houses.asking import Asking
+from tests.support.two_houses.visitors import DAY_MS, House, Visitor
 
-from broodshelf.app import create_app
-from broodshelf.nudges.channels.push.hosts import PushHosts
 from broodshelf.people import mail
 from broodshelf.people.households import make_claim_code
 from broodshelf.people.tables import devices, feed_tokens
-from broodshelf.records.database import db, metadata, reading, writing
+from broodshelf.records.database import writing
 from broodshelf.records.ids import uuid7
-from broodshelf.records.tables import households
-from broodshelf.settings import from_environment
-
-DAY_MS = 86_400_000
-FAR_ADDRESS = "198.51.100.7"
-UNSAFE = ("POST", "PUT", "PATCH", "DELETE")
-ROLES = (
-    "nobody", "unknown_cookie", "signed_out", "removed_keeper", "idle_keeper", "keeper", "from_elsewhere",
-    "stand_in", "early_stand_in", "former_stand_in", "long_gone_stand_in", "taken_back_stand_in",
-    "removed_stand_in", "other_keeper", "other_stand_in",
-)  # fmt: skip
 
 
-@dataclass(frozen=True)
-class Answer:
-    """What came back: status, problem code if any, the whole text and the parsed JSON if it is some."""
+class Filling(Asking):
+    """Fills two households on the days of which they tell; ``visitors`` are everybody by role."""
 
-    status: int
-    code: str
-    text: str
-    json: Any
-    cookie: str | None
-
-
-@dataclass
-class Visitor:
-    """Somebody with a cookie or none. ``house`` is whose things are their own."""
-
-    name: str
-    house: House
-    cookie: str | None = None
-    me: dict[str, Any] = field(default_factory=dict)
-    from_elsewhere: bool = False
-
-    @property
-    def device_id(self) -> str:
-        return str(self.me.get("device_id", ""))
-
-
-@dataclass
-class House:
-    """One household's things by name: ids, codes, secrets, pictures."""
-
-    mark: str
-    things: dict[str, Any] = field(default_factory=dict)
-    jpegs: dict[str, bytes] = field(default_factory=dict)
-    id: str = ""
-
-
-class TwoHouses:
-    """``with TwoHouses(folder) as made``: the served app, ``made.visitors`` by role, ``made.reset()``."""
-
-    def __init__(self, folder: Path, database_url: str | None = None) -> None:
-        self.now_ms = _ms("2026-04-05T12:00")
-        given = {"BROODSHELF_DATA": str(folder), "BROODSHELF_METRICS_TOKEN": "the operator's own token"}
-        if database_url:
-            given["BROODSHELF_DATABASE_URL"] = database_url
-        self.settings = from_environment(given)
+    def __init__(self) -> None:
+        super().__init__(at_ms("2026-04-05T12:00"))
         self.alpha, self.beta = House("Alpha"), House("Beta")
         self.visitors: dict[str, Visitor] = {}
-        self.notebook = Notebook()
-        self._numbers = itertools.count(1)
-        self._seen: tuple[Any, dict[str, list[tuple[Any, ...]]]] | None = None
 
-    def __enter__(self) -> TwoHouses:
-        self.app = create_app(
-            self.settings, lambda: self.now_ms, hosts=PushHosts(loopback=True), push_channel=self.notebook
-        )
-        parts = self.app.extensions["broodshelf"]
-        self.app.extensions["broodshelf"] = dataclasses.replace(
-            parts,
-            pusher=dataclasses.replace(
-                parts.pusher, channels=dataclasses.replace(parts.pusher.channels, mail=self.notebook)
-            ),
-        )
-        self.context = self.app.app_context()
-        self.context.push()
-        self._fill()
-        self.remember()
-        return self
-
-    def __exit__(self, *_: object) -> None:
-        db.engine.dispose()
-        self.context.pop()
-
-    # -- requests ---------------------------------------------------------------------------------
-
-    def call(
-        self,
-        who: Visitor,
-        method: str,
-        path: str,
-        body: Any = None,
-        *,
-        content_type: str = "application/json",
-        address: str = FAR_ADDRESS,
-        headers: Mapping[str, str] | None = None,
-    ) -> Answer:
-        """Make a request as somebody. ``body``: bytes as they are, anything else as JSON."""
-        sent = {"Sec-Fetch-Site": "cross-site" if who.from_elsewhere else "same-origin"}
-        if who.cookie is not None:
-            sent["Cookie"] = f"broodshelf_session={who.cookie}"
-        data = body if isinstance(body, bytes) or body is None else json.dumps(body).encode()
-        with self.app.app_context():  # a context of its own, as each request of a served app has
-            answer = self.app.test_client(use_cookies=False).open(
-                "/",
-                environ_overrides=_as_a_server_reads(path),
-                method=method,
-                data=data,
-                content_type=content_type if data is not None else None,
-                headers={**sent, **(headers or {})},
-                environ_base={"REMOTE_ADDR": address},
-            )
-            raw = answer.get_data()
-        parsed = None
-        with contextlib.suppress(ValueError):
-            parsed = json.loads(raw)
-        code = parsed.get("code", "") if isinstance(parsed, dict) else ""
-        cookie = None
-        for line in answer.headers.getlist("Set-Cookie"):
-            name, _, rest = line.partition("=")
-            cookie = rest.partition(";")[0] if name == "broodshelf_session" else cookie
-        return Answer(answer.status_code, str(code), raw.decode("utf-8", "replace"), parsed, cookie)
-
-    def post(self, who: Visitor, path: str, body: Any = None) -> Any:
-        """Make a request that has to be taken; return its JSON."""
-        answer = self.call(who, "POST", path, {} if body is None else body)
-        assert answer.status == 200, (path, answer.text)
-        if answer.cookie:
-            who.cookie, who.me = answer.cookie, answer.json
-        return answer.json
-
-    def sync(self, who: Visitor, *ops: dict[str, Any]) -> list[dict[str, Any]]:
-        """Make a round trip that has to be taken; return the verdicts."""
-        body = {"device": who.device_id, "epoch": None, "cursor": None, "schema": 1, "ops": list(ops)}
-        answers: list[dict[str, Any]] = self.post(who, "/api/sync", body)["answers"]
-        return answers
-
-    def op(
-        self, who: Visitor, kind: str, values: dict[str, Any], record_id: str | None = None, **more: Any
-    ) -> dict[str, Any]:
-        """Return an operation as that visitor's phone would make it."""
-        return {
-            "op_id": uuid7(self.now_ms), "kind": kind, "id": record_id or uuid7(self.now_ms), "set": values,
-            "made_at": self.now_ms, "skew_ms": 0, "base_rev": 0, "base_epoch": who.me.get("epoch"),
-            "n": next(self._numbers), **more,
-        }  # fmt: skip
-
-    def happened(self, days: float = 0.0) -> str:
-        """An instant so many days from now."""
-        at = dt.datetime.fromtimestamp((self.now_ms + days * DAY_MS) / 1000, dt.UTC)
-        return at.isoformat(timespec="milliseconds")
-
-    def new_device(self) -> dict[str, str]:
-        """A phone that nobody has seen."""
-        return {"id": uuid7(self.now_ms), "name": "a phone"}
-
-    # -- remembering ------------------------------------------------------------------------------
-
-    def remember(self) -> None:
-        """Take what is stored now as the beginning of every request."""
-        self._rows = self.rows()
-        self._files = self._pictures()
-        self._moved = self.moved()
-
-    def rows(self) -> dict[str, list[tuple[Any, ...]]]:
-        """Return every row of every table, its values in the order of ``columns``."""
-        seen = self.moved()
-        if self._seen is None or self._seen[0] != seen:
-            with reading() as connection:
-                found = {
-                    table.name: [tuple(row) for row in connection.exec_driver_sql(_everything(table.name))]
-                    for table in metadata.sorted_tables
-                }
-            self._seen = (seen, found)
-        return self._seen[1]
-
-    def moved(self) -> Any:
-        """Return something that is another value after any write to the database."""
-        sqlite = db.engine.dialect.name == "sqlite"
-        if not sqlite:
-            with reading() as connection:
-                return connection.scalar(text("SELECT pg_current_wal_insert_lsn()::text"))
-        if not hasattr(self, "_watching"):
-            self._watching = db.engine.raw_connection()
-        return self._watching.cursor().execute("PRAGMA data_version").fetchone()[0]
-
-    def changed(self) -> bool:
-        """Say whether anything was written since the beginning."""
-        return self.moved() != self._moved or self._pictures() != self._files
-
-    def before(self) -> dict[str, list[tuple[Any, ...]]]:
-        """Return the rows of the beginning."""
-        return self._rows
-
-    def reset(self) -> None:
-        """Put the rows and the pictures of the beginning back, if anything was written."""
-        if not self.changed():
-            return
-        now = self.rows()
-        other: list[Table] = []
-        for table in metadata.sorted_tables:
-            hangs_on = {key.column.table for key in table.foreign_keys}
-            moved = now[table.name] != self._rows[table.name] or hangs_on.intersection(other)
-            if moved and table is not households:
-                other.append(table)
-        known = [dict(zip(columns("households"), row, strict=True)) for row in self._rows["households"]]
-        with writing() as connection:
-            connection.execute(
-                households.delete().where(households.c.id.not_in([row["id"] for row in known]))
-            )
-            for row in known:  # not deleted: whatever hangs on them would go, too
-                connection.execute(update(households).where(households.c.id == row["id"]).values(**row))
-            for table in reversed(other):
-                connection.execute(table.delete())
-            for table in other:
-                names = columns(table.name)
-                old = [dict(zip(names, row, strict=True)) for row in self._rows[table.name]]
-                if old:
-                    connection.execute(insert(table), old)
-        for file in self._pictures() - self._files:
-            (self.settings.data / "photos" / file).unlink()
-        self._moved = self.moved()
-
-    def _pictures(self) -> set[str]:
-        folder = self.settings.data / "photos"
-        return {file.relative_to(folder).as_posix() for file in folder.rglob("*") if file.is_file()}
-
-    # -- filling ----------------------------------------------------------------------------------
-
-    def _fill(self) -> None:
+    def fill(self) -> None:
+        """Make everybody and everything, from the first claim to the present."""
         for house, prefix in ((self.alpha, ""), (self.beta, "other_")):
             self._claim(house, prefix)
         for house, prefix in ((self.alpha, ""), (self.beta, "other_")):
             self._log(house, self.visitors[f"{prefix}keeper"])
             self._open(house, prefix, "long_gone_stand_in", "long_gone_pass")
-        self.now_ms = _ms("2026-04-21T12:00")
+        self.now_ms = at_ms("2026-04-21T12:00")
         for house, prefix in ((self.alpha, ""), (self.beta, "other_")):
             for role, name in (
                 ("stand_in", "pass"),
@@ -389,7 +156,7 @@ class TwoHouses:
                 name, "pass", name=f"{mark} guest",
                 colony_ids=[things["colony"]], starts_on=starts_on, ends_on=ends_on,
             )  # fmt: skip
-        self._all_applied(self.sync(keeper, *ops))
+        _all_applied(self.sync(keeper, *ops))
         for side in ("", "hidden_"):
             for picture in ("photo", "deleted_photo"):
                 record_id = things[f"{side}{picture}"]
@@ -412,7 +179,7 @@ class TwoHouses:
     def _log_as_stand_in(self, house: House, guest: Visitor, name: str) -> None:
         values = {"colony_id": house.things["colony"], "happened_at": self.happened(), "need": "sugar"}
         made = self.op(guest, "feeding", values)
-        self._all_applied(self.sync(guest, made))
+        _all_applied(self.sync(guest, made))
         house.things[name] = made["id"]
 
     def _end_some(self, house: House, prefix: str) -> None:
@@ -427,7 +194,7 @@ class TwoHouses:
                 ("deleted_pass", "pass"),
             )
         ]
-        self._all_applied(self.sync(keeper, *gone))
+        _all_applied(self.sync(keeper, *gone))
         self.post(self.visitors[f"{prefix}signed_out"], "/api/logout")
         removed = self.visitors[f"{prefix}removed_keeper"].device_id
         things["removed_phone"] = removed
@@ -492,42 +259,12 @@ class TwoHouses:
         things["subscription"] = listens
         things["delivery"] = self.post(keeper, "/api/push/test")["delivery_id"]
 
-    @staticmethod
-    def _all_applied(answers: list[dict[str, Any]]) -> None:
-        assert all(answer["verdict"] == "applied" for answer in answers), answers
+
+def _all_applied(answers: list[dict[str, Any]]) -> None:
+    assert all(answer["verdict"] == "applied" for answer in answers), answers
 
 
-@cache
-def columns(table: str) -> tuple[str, ...]:
-    """Return the names of a table's columns in the order in which ``TwoHouses.rows`` gives their values."""
-    return tuple(metadata.tables[table].columns.keys())
-
-
-@cache
-def _everything(table: str) -> str:
-    names = ", ".join(f'"{name}"' for name in columns(table))
-    return f"SELECT {names} FROM {table}"
-
-
-@contextlib.contextmanager
-def two_houses(folder: Path, database_url: str | None = None) -> Iterator[TwoHouses]:
-    """Both households, made once."""
-    with TwoHouses(folder, database_url) as made:
-        yield made
-
-
-def _as_a_server_reads(path: str) -> dict[str, str]:
-    """Return what a server makes of the path in a request's first line, whatever it is; the client would tidy it."""
-    before, _, query = path.partition("?")
-    return {
-        "PATH_INFO": unquote_to_bytes(before).decode("latin-1"),
-        "QUERY_STRING": query,
-        "RAW_URI": path,
-        "REQUEST_URI": path,
-    }
-
-
-def _ms(when: str) -> int:
+def at_ms(when: str) -> int:
     return round(dt.datetime.fromisoformat(when).replace(tzinfo=dt.UTC).timestamp() * 1000)
 
 
