@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from broodshelf.model.facts import Event
 from broodshelf.model.tasks import Task
 from broodshelf.rounds.occurrence_states import Occurrence, follower
-from broodshelf.rounds.occurrences import arrange, settle
+from broodshelf.rounds.occurrences import ToDo, arrange, settle
 from broodshelf.rounds.wall_clock import CareClock
 
 CLOCK = CareClock(zoneinfo.ZoneInfo("Europe/Vienna"), ("08:00", "18:30"), "21:30", "07:30")
@@ -27,7 +27,7 @@ DUE = Task("protein:a", "protein", ms("2026-05-04T11:00"))
 
 
 def plan(*tasks: Task, rows=(), events=(), now_ms: int = NOON) -> list[Occurrence]:
-    return arrange("amber", rows, tasks, events, CLOCK, now_ms)
+    return arrange(rows, ToDo("amber", tasks, events), CLOCK, now_ms)
 
 
 def places(rows: list[Occurrence]) -> list[tuple[str, str, str]]:
@@ -113,7 +113,7 @@ def test_a_wish_that_ends_in_the_quiet_hours_ends_with_them():
 
 def test_a_need_whose_rule_changed_is_closed_now_and_not_at_an_old_feeding():
     feeding = Event("a", "feeding", ms("2026-05-01T11:00"), {"need": "protein"})
-    [row] = settle([told()], [replace(DUE, due_at_ms=ms("2026-05-09T11:00"))], [feeding], NOON)
+    [row] = settle([told()], ToDo("amber", [replace(DUE, due_at_ms=ms("2026-05-09T11:00"))], [feeding]), NOON)
 
     assert (row.state, row.closed_ms) == ("done", NOON)
 
@@ -121,8 +121,8 @@ def test_a_need_whose_rule_changed_is_closed_now_and_not_at_an_old_feeding():
 def test_what_was_never_told_is_missed_again_when_its_log_is_voided():
     row = told(state="done", told_ms=None, closed_ms=NOON)
 
-    assert settle([row], [DUE], [], NOON)[0].state == "missed"
-    assert settle([told(state="done")], [DUE], [], NOON)[0].state == "sent"
+    assert settle([row], ToDo("amber", [DUE]), NOON)[0].state == "missed"
+    assert settle([told(state="done")], ToDo("amber", [DUE]), NOON)[0].state == "sent"
 
 
 def test_the_next_day_of_a_fault_keeps_its_slot():

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import replace
-from typing import Any, Final, NamedTuple
+from typing import Final
 
 from sqlalchemy import Connection
 
@@ -13,7 +12,7 @@ from ..care.colony.census import census_of
 from ..care.colony.climate import FRESH_DAYS
 from ..care.colony.history import local_day
 from ..care.plan.risk import WATCH_DAYS, may_be_risky, risky_lots
-from ..model.facts import ColonyState, Event, Hour, Lot, Place, Rule, Tasting, Vessel
+from ..model.facts import ColonyState, Event, Lot, Place, Rule, Tasting, Vessel
 from ..model.gauges import DAY_MS
 from ..records.recent import read_kind_since, read_recent
 from ..records.store import Record, read_kinds
@@ -24,19 +23,10 @@ from .likes import with_likes
 from .own_rules import OwnRule, last_met_ms, rules_by_colony
 from .wall_clock import CareClock
 
-KEPT_DAYS = 400
-
-
+KEPT_DAYS: Final = 400
 _THINGS: Final = ("household", "colony", "vessel", "place", "lot", "rule", "tasting")
 Things = Mapping[str, Sequence[Record]]
 """Records by kind: colonies, where and how they live, what is in the house."""
-
-
-class _Home(NamedTuple):
-    """Where the household lives, in time and in latitude."""
-
-    clock: CareClock
-    latitude_deg: float | None
 
 
 def read_things(connection: Connection, household_id: str) -> Things:
@@ -60,40 +50,18 @@ def colony_states(
     failed = {} if failed is None else failed
     wanted = set(colony_ids)
     things = things or read_things(connection, household_id)
-    colonies = [r for r in things["colony"] if r.id in wanted]
-    vessels = {r.id: r.values for r in things["vessel"]}
-    places = {r.id: r.values for r in things["place"]}
-    lots = tuple(_lot(r) for r in things["lot"] if not r.values.get("finished_on"))
-    rules = rules_by_colony(things["rule"])
-    tastings = things["tasting"]
-    home = _home(things["household"])
-    climate = _climate(connection, household_id, now_ms)
-    hours = hours_by_place(connection, household_id, now_ms - FRESH_DAYS * DAY_MS, now_ms + 1)
-    since_ms = now_ms - KEPT_DAYS * 86_400_000
-    log = read_recent(connection, household_id, [c.id for c in colonies], since_ms)
+    house = _House(connection, household_id, things, now_ms)
+    since_ms = now_ms - KEPT_DAYS * DAY_MS
+    colonies = [record for record in things["colony"] if record.id in wanted]
+    log = read_recent(connection, household_id, [colony.id for colony in colonies], since_ms)
     states = []
     for colony in colonies:
         try:
-            state = _state(
-                colony,
-                vessels.get(colony.values.get("vessel_id") or "", {}),
-                places.get(colony.values.get("place_id") or "", {}),
-                lots,
-                tuple(rules.get(colony.id, {}).values()),
-                tuple(event for event in log[colony.id] if event.counts),
-                climate.get(colony.values.get("place_id") or "", ()),
-                tuple(hours.get(colony.values.get("place_id") or "", ())),
-                _running(tastings, colony.id),
-                home,
-                now_ms,
-            )
+            state = house.state_of(colony, tuple(event for event in log[colony.id] if event.counts))
         except Exception as error:  # noqa: BLE001 - one colony that cannot be told must not hide the others
             failed[colony.id] = error
         else:
             states.append(state)
-    risky = _risky_lots(connection, household_id, things, home, now_ms)
-    if risky:
-        states = [replace(state, risky_lots=risky) for state in states]
     return with_likes(connection, household_id, states, things["colony"], since_ms)
 
 
@@ -106,63 +74,75 @@ def workers_by_colony(states: Iterable[ColonyState]) -> dict[str, float | None]:
     }
 
 
-def _state(
-    colony: Record,
-    vessel: Mapping[str, Any],
-    place: Mapping[str, Any],
-    lots: tuple[Lot, ...],
-    rules: tuple[OwnRule, ...],
-    log: tuple[Event, ...],
-    climate: tuple[Event, ...],
-    hours: tuple[Hour, ...],
-    tasting: Tasting | None,
-    home: _Home,
-    now_ms: int,
-) -> ColonyState:
-    values = colony.values
-    offset_min = _offset_min(home.clock, now_ms)
-    return ColonyState(
-        id=colony.id,
-        species_code=values.get("species_code"),
-        worker_length_mm=values.get("worker_length_mm"),
-        founding_mode=values.get("founding_mode"),
-        host_species_code=values.get("host_species_code"),
-        guild=values.get("guild"),
-        stings=values.get("stings"),
-        stage=values.get("stage"),
-        condition=values.get("condition"),
-        condition_since=_set_on(colony, "condition", offset_min),
-        condition_until=readable_day(values.get("condition_until")),
-        resting_since=readable_day(values.get("resting_since")),
-        founded_on=readable_day(values.get("founded_on")),
-        acquired_on=readable_day(values.get("acquired_on")),
-        queens=values.get("queens"),
-        interval_days=values.get("interval_days") or {},
-        rules=tuple(_rule(rule, log, home.clock) for rule in rules),
-        vessel=Vessel(
-            vessel.get("vessel_code"),
-            vessel.get("bore_mm"),
-            vessel.get("length_mm"),
-            vessel.get("volume_ml"),
-            vessel.get("reservoir_ml"),
-            vessel.get("reservoir_length_mm"),
-            vessel.get("has_outworld"),
-        ),
-        place=Place(
-            place.get("place_type"),
-            place.get("day_temp_c"),
-            place.get("night_temp_c"),
-            place.get("humidity_pct"),
-        ),
-        lots=lots,
-        events=log,
-        utc_offset_min=offset_min,
-        latitude_sign=-1 if (home.latitude_deg or 0) < 0 else 1,
-        latitude_deg=home.latitude_deg,
-        climate_readings=climate,
-        hours=hours,
-        tasting=tasting,
+class _House:
+    """What the colonies of a household share: where they live, what is in the house, its rules, clock and latitude."""
+
+    def __init__(self, connection: Connection, household_id: str, things: Things, now_ms: int) -> None:
+        self._vessels = {record.id: _vessel(record) for record in things["vessel"]}
+        self._places = {record.id: _place(record) for record in things["place"]}
+        self._lots = tuple(_lot(record) for record in things["lot"] if not record.values.get("finished_on"))
+        self._rules = rules_by_colony(things["rule"])
+        self._tastings = things["tasting"]
+        values = things["household"][0].values if things["household"] else {}
+        self._clock, self._latitude_deg = CareClock.of(values), latitude_deg(str(values.get("zone")))
+        self._offset_min = _offset_min(self._clock, now_ms)
+        self._climate = _climate(connection, household_id, now_ms)
+        self._hours = hours_by_place(connection, household_id, now_ms - FRESH_DAYS * DAY_MS, now_ms + 1)
+        self._risky_lots = _risky_lots(connection, household_id, things["lot"], self._offset_min, now_ms)
+
+    def state_of(self, colony: Record, log: tuple[Event, ...]) -> ColonyState:
+        """Return the state of a colony with what was logged of it."""
+        values = colony.values
+        place_id = values.get("place_id") or ""
+        rules = self._rules.get(colony.id, {}).values()
+        return ColonyState(
+            id=colony.id,
+            species_code=values.get("species_code"),
+            worker_length_mm=values.get("worker_length_mm"),
+            founding_mode=values.get("founding_mode"),
+            host_species_code=values.get("host_species_code"),
+            guild=values.get("guild"),
+            stings=values.get("stings"),
+            stage=values.get("stage"),
+            condition=values.get("condition"),
+            condition_since=_set_on(colony, "condition", self._offset_min),
+            condition_until=readable_day(values.get("condition_until")),
+            resting_since=readable_day(values.get("resting_since")),
+            founded_on=readable_day(values.get("founded_on")),
+            acquired_on=readable_day(values.get("acquired_on")),
+            queens=values.get("queens"),
+            interval_days=values.get("interval_days") or {},
+            rules=tuple(_rule(rule, log, self._clock) for rule in rules),
+            vessel=self._vessels.get(values.get("vessel_id") or "", Vessel()),
+            place=self._places.get(place_id, Place()),
+            lots=self._lots,
+            events=log,
+            utc_offset_min=self._offset_min,
+            latitude_sign=-1 if (self._latitude_deg or 0) < 0 else 1,
+            latitude_deg=self._latitude_deg,
+            climate_readings=self._climate.get(place_id, ()),
+            hours=tuple(self._hours.get(place_id, ())),
+            tasting=_running(self._tastings, colony.id),
+            risky_lots=self._risky_lots,
+        )
+
+
+def _vessel(record: Record) -> Vessel:
+    v = record.values
+    return Vessel(
+        v.get("vessel_code"),
+        v.get("bore_mm"),
+        v.get("length_mm"),
+        v.get("volume_ml"),
+        v.get("reservoir_ml"),
+        v.get("reservoir_length_mm"),
+        v.get("has_outworld"),
     )
+
+
+def _place(record: Record) -> Place:
+    v = record.values
+    return Place(v.get("place_type"), v.get("day_temp_c"), v.get("night_temp_c"), v.get("humidity_pct"))
 
 
 def _set_on(record: Record, field: str, offset_min: int) -> str | None:
@@ -187,18 +167,18 @@ def _lot(record: Record) -> Lot:
 
 
 def _risky_lots(
-    connection: Connection, household_id: str, things: Things, home: _Home, now_ms: int
+    connection: Connection, household_id: str, records: Sequence[Record], offset_min: int, now_ms: int
 ) -> frozenset[str]:
     """Return the lots of which something was lately given despite a refusal, whatever colony got it.
 
     Most households have no lot that could be refused; then no log is read for it.
     """
-    lots = {record.id: _lot(record) for record in things["lot"]}
+    lots = {record.id: _lot(record) for record in records}
     if not any(may_be_risky({"origin": lot.origin}) for lot in lots.values()):
         return frozenset()
     since_ms = now_ms - (WATCH_DAYS + 1) * DAY_MS
     fed = read_kind_since(connection, household_id, "feeding", since_ms)
-    return risky_lots((e for e in fed if e.counts), lots, _offset_min(home.clock, now_ms))
+    return risky_lots((event for event in fed if event.counts), lots, offset_min)
 
 
 def _running(tastings: Sequence[Record], colony_id: str) -> Tasting | None:
@@ -215,11 +195,6 @@ def _rule(rule: OwnRule, events: Sequence[Event], clock: CareClock) -> Rule:
     last_ms = last_met_ms(rule.need, events)
     days = rule.every_days if last_ms is None else rule.days_after(last_ms, clock)
     return Rule(rule.need, days, rule.paused_until, rule.by_the_clock)
-
-
-def _home(households: Sequence[Record]) -> _Home:
-    values = households[0].values if households else {}
-    return _Home(CareClock.of(values), latitude_deg(str(values.get("zone"))))
 
 
 def _offset_min(clock: CareClock, now_ms: int) -> int:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from itertools import islice
 from typing import Final
 
@@ -34,21 +34,29 @@ class Later:
     until_ms: int
 
 
-def settle(
-    rows: Iterable[Occurrence], tasks: Sequence[Task], events: Sequence[Event], now_ms: int
-) -> list[Occurrence]:
+@dataclass(frozen=True, slots=True)
+class ToDo:
+    """What one colony's occurrences follow from: the tasks of its plan, its events in order, its own rules by need."""
+
+    colony_id: str
+    tasks: Sequence[Task]
+    events: Sequence[Event] = ()
+    rules: Mapping[str, OwnRule] = field(default_factory=dict)
+
+
+def settle(rows: Iterable[Occurrence], todo: ToDo, now_ms: int) -> list[Occurrence]:
     """Return the told occurrences that change: done because their task is, or open again after a void.
 
     An occurrence is open while the plan still has its task and the task is due. One that is opened again is
     not woken: its slot has had its nudge. One that was put off is not told a second time by itself.
     """
-    due_keys = {task.key for task in tasks if task.due_at_ms <= now_ms}
-    put_off = laters(events)
+    due_keys = {task.key for task in todo.tasks if task.due_at_ms <= now_ms}
+    put_off = laters(todo.events)
     changed = []
     for row in rows:
         is_open = row.task_key in due_keys
         if row.state in ("sent", "missed") and not is_open:
-            changed.append(closed(row, _closing_ms(row, events, now_ms)))
+            changed.append(closed(row, _closing_ms(row, todo.events, now_ms)))
         elif row.state == "done" and is_open:
             changed.append(opened_again(row))
         elif row.state == "sent" and row.wake_ms is not None and not row.urgent:
@@ -58,52 +66,21 @@ def settle(
     return changed
 
 
-def arrange(
-    colony_id: str,
-    rows: Sequence[Occurrence],
-    tasks: Sequence[Task],
-    events: Sequence[Event],
-    clock: CareClock,
-    now_ms: int,
-    rules: Mapping[str, OwnRule] | None = None,
-) -> list[Occurrence]:
+def arrange(rows: Sequence[Occurrence], todo: ToDo, clock: CareClock, now_ms: int) -> list[Occurrence]:
     """Return the waiting occurrences that a colony should have, after ``settle``; new ones have an empty id.
 
-    ``rules``: the keeper's own rhythms by need; they choose the days and the time.
+    The keeper's own rhythms choose the days and the time.
     """
-    later = laters(events)
-    waiting = {(row.need, row.slot): row for row in rows if row.state == "waiting"}
-    taken = {row.place for row in rows if row.state != "waiting"}
+    slots = _Slots(rows, todo, clock, now_ms)
     made: list[Occurrence] = []
     needs: set[str] = set()
-    for task in sorted(tasks, key=lambda task: (not task.urgent, task.due_at_ms, task.key)):
+    for task in sorted(todo.tasks, key=lambda task: (not task.urgent, task.due_at_ms, task.key)):
         if not task.urgent:
             if task.need in needs:
                 continue  # the earliest task of a need speaks for all: one line in the nudge
             needs.add(task.need)
-        told = _last_told(rows, task.key, clock.local_date(now_ms))
-        put_off = None if task.urgent else later.get(task.need)
-        # sync refuses a rule for what cannot wait; one that was stored before it did moves nothing
-        rule = None if task.urgent or task.need in CANNOT_WAIT else (rules or {}).get(task.need)
-        when = _when(task, told, put_off, rule, waiting, taken, colony_id, clock, now_ms)
-        if when is None:
-            continue
-        before = waiting.get((task.need, when.slot))
-        row = Occurrence(
-            id=before.id if before else "",
-            subject_id=colony_id,
-            need=task.need,
-            local_date=when.local_date.isoformat(),
-            slot=when.slot,
-            task_key=task.key,
-            due_ms=task.due_at_ms,
-            at_ms=when.at_ms,
-            urgent=task.urgent,
-            follows=told is not None and not when.slot.startswith("later:"),
-            wake_ms=when.at_ms,
-        )
-        if row.place not in taken:
-            taken.add(row.place)
+        row = slots.take(task)
+        if row is not None:
             made.append(row)
     return made
 
@@ -117,50 +94,82 @@ def laters(events: Sequence[Event]) -> dict[str, Later]:
     }
 
 
-def _when(
-    task: Task,
-    told: Occurrence | None,
-    put_off: Later | None,
-    rule: OwnRule | None,
-    waiting: Mapping[tuple[str, str], Occurrence],
-    taken: set[tuple[str, str, str, str]],
-    colony_id: str,
-    clock: CareClock,
-    now_ms: int,
-) -> CareHour | None:
-    """Return date, slot and instant of a task's next occurrence."""
+class _Slots:
+    """The places in one colony's rounds while they are given to its tasks."""
 
-    def free(hour: CareHour) -> bool:
-        return (colony_id, task.need, hour.local_date.isoformat(), hour.slot) not in taken
+    def __init__(self, rows: Sequence[Occurrence], todo: ToDo, clock: CareClock, now_ms: int) -> None:
+        self._rows, self._todo, self._clock, self._now_ms = rows, todo, clock, now_ms
+        self._put_off = laters(todo.events)
+        self._waiting = {(row.need, row.slot): row for row in rows if row.state == "waiting"}
+        self._taken = {row.place for row in rows if row.state != "waiting"}
 
-    after = told.date if told is not None else None
-    if put_off is not None and put_off.until_ms > max(task.due_at_ms, (told and told.told_ms) or 0):
-        at_ms = clock.after_quiet(put_off.until_ms)
-        hour = CareHour(clock.local_date(at_ms), f"later:{put_off.event_id}", at_ms)
-        if free(hour):
-            return hour
-    slots = {f"urgent:{task.key}"} if task.urgent else None
-    for (need, slot), row in waiting.items():
-        if (
-            need == task.need
-            and row.urgent == task.urgent
-            and row.at_ms <= now_ms
-            and task.due_at_ms <= now_ms
-            and (not slots or slot in slots)
-        ):
-            return CareHour(row.date, slot, row.at_ms)  # due this moment: the nudger has it in hand
-    if task.urgent:
-        slot = f"urgent:{task.key}"
-        if after is None:
+    def take(self, task: Task) -> Occurrence | None:
+        """Return a task's next occurrence in a place that is then taken; None where there is none to be had."""
+        told = _last_told(self._rows, task.key, self._clock.local_date(self._now_ms))
+        hour = self._wished(task, told) or self._in_hand(task) or self._coming(task, told)
+        if hour is None or not self._is_free(task, hour):
+            return None
+        before = self._waiting.get((task.need, hour.slot))
+        row = Occurrence(
+            id=before.id if before else "",
+            subject_id=self._todo.colony_id,
+            need=task.need,
+            local_date=hour.local_date.isoformat(),
+            slot=hour.slot,
+            task_key=task.key,
+            due_ms=task.due_at_ms,
+            at_ms=hour.at_ms,
+            urgent=task.urgent,
+            follows=told is not None and not hour.slot.startswith("later:"),
+            wake_ms=hour.at_ms,
+        )
+        self._taken.add(row.place)
+        return row
+
+    def _is_free(self, task: Task, hour: CareHour) -> bool:
+        place = (self._todo.colony_id, task.need, hour.local_date.isoformat(), hour.slot)
+        return place not in self._taken
+
+    def _wished(self, task: Task, told: Occurrence | None) -> CareHour | None:
+        """Return the instant until which a task was put off, if that is still to come for it."""
+        later = None if task.urgent else self._put_off.get(task.need)
+        if later is None or later.until_ms <= max(task.due_at_ms, (told and told.told_ms) or 0):
+            return None
+        at_ms = self._clock.after_quiet(later.until_ms)
+        hour = CareHour(self._clock.local_date(at_ms), f"later:{later.event_id}", at_ms)
+        return hour if self._is_free(task, hour) else None
+
+    def _in_hand(self, task: Task) -> CareHour | None:
+        """Return the place where a task waits that is due this moment: the nudger has it in hand."""
+        if task.due_at_ms > self._now_ms:
+            return None
+        for row in self._waiting.values():
+            its = row.need == task.need and row.urgent == task.urgent and row.at_ms <= self._now_ms
+            if its and (not task.urgent or row.slot == _urgent_slot(task)):
+                return CareHour(row.date, row.slot, row.at_ms)
+        return None
+
+    def _coming(self, task: Task, told: Occurrence | None) -> CareHour | None:
+        """Return the next care hour for a task; an urgent one that was never told waits for no more than the night."""
+        clock, now_ms = self._clock, self._now_ms
+        after = told.date if told is not None else None
+        if task.urgent and after is None:
             at_ms = clock.after_quiet(max(task.due_at_ms, now_ms))
-            return CareHour(clock.local_date(at_ms), slot, at_ms)
-        return replace(clock.next_care_hour(now_ms, after), slot=slot)
-    if rule is None:
-        hours = clock.care_hours_from(max(task.due_at_ms, now_ms), after)
-    else:  # what was told and not done comes again at any care hour, but not in a pause
-        rhythm = rule if told is None else replace(rule, weekdays=frozenset(), at=None)
-        hours = rhythm.hours_from(clock, max(task.due_at_ms - ROUNDING_MS, now_ms), after)
-    return next((hour for hour in islice(hours, MOST_SLOTS) if free(hour)), None)
+            return CareHour(clock.local_date(at_ms), _urgent_slot(task), at_ms)
+        if task.urgent:
+            return replace(clock.next_care_hour(now_ms, after), slot=_urgent_slot(task))
+        # sync refuses a rule for what cannot wait; one that was stored before it did moves nothing
+        rule = None if task.need in CANNOT_WAIT else self._todo.rules.get(task.need)
+        if rule is None:
+            hours = clock.care_hours_from(max(task.due_at_ms, now_ms), after)
+        else:  # what was told and not done comes again at any care hour, but not in a pause
+            rhythm = rule if told is None else replace(rule, weekdays=frozenset(), at=None)
+            hours = rhythm.hours_from(clock, max(task.due_at_ms - ROUNDING_MS, now_ms), after)
+        return next((hour for hour in islice(hours, MOST_SLOTS) if self._is_free(task, hour)), None)
+
+
+def _urgent_slot(task: Task) -> str:
+    return f"urgent:{task.key}"
 
 
 def _last_told(rows: Sequence[Occurrence], task_key: str, today: dt.date) -> Occurrence | None:

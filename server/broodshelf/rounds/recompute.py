@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import logging
 import time
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
 from typing import Final
 
@@ -12,7 +12,6 @@ from sqlalchemy import Connection, delete, insert, select, update
 
 from ..care.plan.make import Plan, make_plan
 from ..logs import say, say_failure
-from ..model.facts import ColonyState
 from ..model.tasks import Task, reason
 from ..records.database import is_about_one_row
 from ..records.ids import plan_id
@@ -20,8 +19,8 @@ from ..records.store import Ledger
 from .colony_state import colony_states, read_things
 from .occurrence_rows import change_occurrences, read_occurrences, replace_waiting
 from .occurrence_states import Occurrence
-from .occurrences import arrange, settle
-from .own_rules import OwnRule, rules_by_colony
+from .occurrences import ToDo, arrange, settle
+from .own_rules import rules_by_colony
 from .tables import plan_times
 from .wall_clock import CareClock
 
@@ -100,7 +99,13 @@ def _make_anew(
         tell_failure(ledger, colony_id, now_ms)
         valid_until[colony_id] = now_ms + RETRY_MS
     _remember_validity(ledger, colony_ids, valid_until)
-    _rearrange(ledger, states, tasks, clock, rules, now_ms)
+    todos = [
+        ToDo(
+            colony_id, todo, states[colony_id].events if colony_id in states else (), rules.get(colony_id, {})
+        )
+        for colony_id, todo in tasks.items()
+    ]
+    _rearrange(ledger, todos, clock, now_ms)
 
 
 def tell_failure(ledger: Ledger, colony_id: str, now_ms: int) -> None:
@@ -163,33 +168,25 @@ def _remember_validity(ledger: Ledger, colony_ids: Iterable[str], valid_until: M
         )
 
 
-def _rearrange(
-    ledger: Ledger,
-    states: Mapping[str, ColonyState],
-    tasks: Mapping[str, tuple[Task, ...]],
-    clock: CareClock,
-    rules: Mapping[str, Mapping[str, OwnRule]],
-    now_ms: int,
-) -> None:
+def _rearrange(ledger: Ledger, todos: Sequence[ToDo], clock: CareClock, now_ms: int) -> None:
     """Bring the occurrences of these colonies in line with their plans."""
     connection = ledger.connection
     rows = {
         colony_id: [_under_this_clock(row, now_ms) for row in found]
         for colony_id, found in read_occurrences(
-            connection, ledger.household_id, tasks, clock.local_date(now_ms)
+            connection, ledger.household_id, [todo.colony_id for todo in todos], clock.local_date(now_ms)
         ).items()
     }
     settled: list[Occurrence] = []
     wanted: list[Occurrence] = []
-    for colony_id, todo in tasks.items():
-        events = states[colony_id].events if colony_id in states else ()
-        present = rows.get(colony_id, [])
+    for todo in todos:
+        present = rows.get(todo.colony_id, [])
         try:
-            changed = {row.id: row for row in settle(present, todo, events, now_ms)}
+            changed = {row.id: row for row in settle(present, todo, now_ms)}
             standing = [changed.get(row.id, row) for row in present]
-            arranged = arrange(colony_id, standing, todo, events, clock, now_ms, rules.get(colony_id, {}))
+            arranged = arrange(standing, todo, clock, now_ms)
         except Exception as error:  # noqa: BLE001 - the other colonies are told all the same
-            say_failure("occurrences failed", error, colony_id=colony_id)
+            say_failure("occurrences failed", error, colony_id=todo.colony_id)
             arranged, changed = [row for row in present if row.state == "waiting"], {}
         settled += changed.values()
         wanted += arranged
