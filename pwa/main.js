@@ -25,7 +25,7 @@ async function registerWorker() {
   try {
     const registration = await navigator.serviceWorker.register('/worker.js', {
       type: 'module',
-      updateViaCache: 'none',
+      updateViaCache: 'imports', // those have addresses of their build and never change
     });
     const announce = () =>
       patchSaving({ update_ready: Boolean(registration.waiting && navigator.serviceWorker.controller) });

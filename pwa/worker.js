@@ -4,13 +4,13 @@ import { install, activate, answer } from '/static/{{build}}/worker/shell.js';
 import { onPush, onClick, onSync } from '/static/{{build}}/worker/events.js';
 
 const BUILD = '{{build}}';
-/** @type {string[]} */
-const PRECACHE = /** @type {any} */ ('{{precache}}');
+/** @type {import('./worker/shell.js').Ahead} */
+const AHEAD = /** @type {any} */ ('{{ahead}}');
 const worker = /** @type {any} */ (self);
 
-worker.addEventListener('install', (/** @type {any} */ event) => event.waitUntil(install(BUILD, PRECACHE)));
+worker.addEventListener('install', (/** @type {any} */ event) => event.waitUntil(install(BUILD, AHEAD)));
 worker.addEventListener('activate', (/** @type {any} */ event) => event.waitUntil(activate(BUILD)));
-worker.addEventListener('fetch', (/** @type {any} */ event) => answer(event, BUILD, PRECACHE));
+worker.addEventListener('fetch', (/** @type {any} */ event) => answer(event, BUILD));
 worker.addEventListener('push', (/** @type {any} */ event) => event.waitUntil(onPush(event)));
 worker.addEventListener('notificationclick', (/** @type {any} */ event) => event.waitUntil(onClick(event)));
 worker.addEventListener('sync', (/** @type {any} */ event) => event.waitUntil(onSync()));

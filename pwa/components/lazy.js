@@ -1,4 +1,4 @@
-// A screen or sheet that is fetched when it is first shown; all are in the precache, so this works offline too.
+// A screen or sheet that is fetched when it is first shown; the worker has fetched all ahead, so it opens offline too.
 import { useEffect, useState } from 'preact/hooks';
 import { t } from '../text/en.js';
 import { html } from './html.js';

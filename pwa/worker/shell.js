@@ -1,30 +1,73 @@
 // The app shell in the cache: one cache a build, filled whole or not at all.
 
 const PREFIX = 'shell-';
+const MANIFEST = '/manifest.webmanifest';
 const worker = /** @type {any} */ (self);
 
-/** @param {string} build @param {string[]} list */
-export async function install(build, list) {
+/**
+ * What is fetched ahead, so that the app opens without a connection: addresses.
+ * @typedef {object} Ahead
+ * @property {string[]} files kept as they come
+ * @property {string[]} parcels many files in one answer: `{media type: {name: text}}`
+ * @property {string} decoder what reads labels where the browser cannot
+ */
+
+/** @param {string} build @param {Ahead} ahead */
+export async function install(build, { files, parcels, decoder }) {
   const cache = await caches.open(PREFIX + build);
+  const single = (await readsLabels()) ? files : [...files, decoder];
   try {
-    await Promise.all(list.map((path) => fetchInto(cache, build, path)));
+    await Promise.all([
+      ...single.map(async (path) => cache.put(path, await fetchOurs(path, build))),
+      ...parcels.map((path) => unpackInto(cache, path, build)),
+    ]);
   } catch (error) {
     await caches.delete(PREFIX + build);
     throw error;
   }
 }
 
-/** @param {Cache} cache @param {string} build @param {string} path */
-async function fetchInto(cache, build, path) {
-  const response = await fetch(new Request(path, { cache: 'no-cache', credentials: 'same-origin' }));
+/** Whether this browser's own detector knows the labels' code. @returns {Promise<boolean>} */
+async function readsLabels() {
+  const formats = await worker.BarcodeDetector?.getSupportedFormats().catch(() => []);
+  return formats?.includes('qr_code') ?? false;
+}
+
+/** @param {Cache} cache @param {string} path @param {string} build */
+async function unpackInto(cache, path, build) {
+  /** @type {Record<string, Record<string, string>>} */
+  const parcel = await (await fetchOurs(path, build)).json();
+  for (const [type, files] of Object.entries(parcel)) {
+    const headers = { 'Content-Type': type };
+    await Promise.all(
+      Object.entries(files).map(([name, text]) => cache.put(addressOf(name, build), new Response(text, { headers }))),
+    );
+  }
+}
+
+/** @param {string} name @param {string} build */
+const addressOf = (name, build) => `/static/${build}/${name}`;
+
+/**
+ * Fetch what must be of this build and of our server.
+ * @param {string} path @param {string} build
+ */
+async function fetchOurs(path, build) {
+  const of_one_build = path.startsWith(addressOf('', build));
+  // such a file never changes, so the one that the page has just fetched does
+  let response = await ask(path, of_one_build ? 'default' : 'no-cache');
+  if (of_one_build && !isOurs(response, path)) response = await ask(path, 'reload');
   // a proxy's login page or an error must never become part of the app
   if (!isOurs(response, path)) throw new Error(`The shell could not be fetched whole: ${path} (${response.status})`);
   // addresses that all builds share: the server may have moved on since this worker was fetched
-  if (!path.includes(build) && !(await response.clone().text()).includes(build)) {
+  if (!of_one_build && !(await response.clone().text()).includes(build)) {
     throw new Error(`${path} is of another build than ${build}`);
   }
-  await cache.put(path, response);
+  return response;
 }
+
+/** @param {string} path @param {RequestCache} cache */
+const ask = (path, cache) => fetch(new Request(path, { cache, credentials: 'same-origin' }));
 
 /** @param {Response} response @param {string} path */
 function isOurs(response, path) {
@@ -49,13 +92,15 @@ export async function activate(build) {
 
 /**
  * Answer from the cache of this build; everything else goes to the network untouched.
- * @param {any} event @param {string} build @param {string[]} list
+ * @param {any} event @param {string} build
  */
-export function answer(event, build, list) {
-  const url = new URL(event.request.url);
-  if (event.request.method !== 'GET' || url.origin !== location.origin) return;
-  if (event.request.mode === 'navigate' ? url.pathname !== '/' : !list.includes(url.pathname)) return;
-  event.respondWith(fromCache(url.pathname, event.request, build));
+export function answer(event, build) {
+  const { method, mode, url } = event.request;
+  const { origin, pathname } = new URL(url);
+  if (method !== 'GET' || origin !== location.origin) return;
+  const kept = pathname === '/' || pathname === MANIFEST || pathname.startsWith(addressOf('', build));
+  if (!kept || (mode === 'navigate' && pathname !== '/')) return;
+  event.respondWith(fromCache(pathname, event.request, build));
 }
 
 /** @param {string} path @param {Request} request @param {string} build */

@@ -7,8 +7,7 @@ import re
 import sys
 from pathlib import Path
 
-from tests.bench.phone_cost import CHARTS, LABELS
-
+from broodshelf.web.parcels import CHARTS, LABELS
 from broodshelf.web.shell import LIBRARIES
 
 ROOT = Path(__file__).parents[2]
@@ -49,7 +48,7 @@ def test_phone_rooms_import_only_what_lies_below_them():
                     assert room in BARE_ALLOWED, f"{path.relative_to(ROOT)} imports {target} by its bare name"
 
 
-def test_what_the_count_of_bytes_leaves_out_is_fetched_by_charts_and_labels_alone():
+def test_the_parcel_of_charts_and_labels_is_opened_by_their_screens_alone():
     """Of all modules only these two reach into them, when one of their screens is opened."""
     left_out = CHARTS + LABELS
     reached = {

@@ -19,10 +19,8 @@ from typing import Any, Final
 from playwright.sync_api import CDPSession, Page, expect, sync_playwright
 from playwright.sync_api import TimeoutError as Late
 from tests.phone.conftest import ARGUMENTS, CHROMIUM, claim, worker_ready
+from tests.support.phone_bytes import CODE, count, served, sum_of
 from tests.support.server import Server
-
-from broodshelf.web.compact import ways
-from broodshelf.web.shell import Shell, find_folder
 
 SLOWER: Final = 4
 NETWORK: Final = {
@@ -35,15 +33,6 @@ RUNS: Final = 5
 TAPS: Final = 40
 PAUSES_MS: Final = {"one after the other": 0, "after pauses of up to 1.5 s": 1500}
 """The first are sent together when they end; of the second some meet the sync of the tap before."""
-CHARTS: Final = ("components/chart.js", "components/picture.js", "screens/charts.js", "text/en-charts.js")
-LABELS: Final = (
-    "vendor/qr/",
-    "screens/labels.js",
-    "screens/at.js",
-    "signals/camera.js",
-    "care/short-code.js",
-    "text/en-labels.js",
-)
 
 SCRIPTS: Final = re.split(
     r"^// -+ .*$", Path(__file__).with_suffix(".js").read_text().split("\n", 1)[1], flags=re.M
@@ -78,27 +67,17 @@ def usable_ms(page: Page, url: str) -> float:
 
 
 def bytes_shipped() -> dict[str, int]:
-    """Return compressed bytes: all scripts and styles but the optional ones, and the start path alone.
+    """Return compressed bytes by part, and their sums.
 
     A browser asks for brotli over https and on its own machine; over plain http and behind some proxies for gzip.
     """
-    shell = Shell(find_folder(), {})
-    code = {name: file for name, file in shell.files.items() if name.endswith((".js", ".mjs", ".css"))}
-    start = {*shell.start_path, *(name for name in code if name.endswith(".css"))}
-    parts = {
-        "scripts and styles without charts and labels": [
-            n for n in code if not n.startswith(CHARTS + LABELS)
-        ],
-        "labels and their reader": [n for n in code if n.startswith(LABELS)],
-        "before the first control": [n for n in code if n in start],
-    }
+    shell = served()
+    counted = count(shell)
+    counted["the app without charts and labels"] = sum_of(counted, CODE)
+    counted["all that is downloaded"] = sum_of({part: counted[part] for part in count(shell)})
     return {
-        **{
-            f"{part}, {way}": sum(len(code[name].compressed(way) or code[name].body) for name in names)
-            for part, names in parts.items()
-            for way in ways()
-        },
-        "modules before the first control": len(shell.start_path),
+        **{f"{part}, {way}": size for part, sizes in counted.items() for way, size in sizes.items()},
+        "number of modules before the first control": len(shell.start_path),
     }
 
 

@@ -91,3 +91,30 @@ def test_escape_in_a_sheet_gives_the_focus_back_to_what_opened_it(phone, server)
     expect(page.get_by_role("dialog")).to_have_count(0)
 
     expect(opener).to_be_focused()
+
+
+BARS_PX = """() => [...document.querySelectorAll('.top, .bottom')]
+  .map((bar) => bar.getBoundingClientRect())
+  .reduce((sum, { top, bottom }) => sum + Math.max(0, Math.min(bottom, innerHeight) - Math.max(top, 0)), 0)"""
+"""How much of the height the bars take."""
+
+
+@pytest.mark.parametrize("text", ["100%", "200%"])
+def test_on_a_phone_on_its_side_the_bars_scroll_away_and_leave_the_height_to_the_tasks(phone, server, text):
+    page = phone()
+    two_colonies(page, server)
+    page.set_viewport_size({"width": 568, "height": 320})
+    page.evaluate("(text) => { document.documentElement.style.fontSize = text; }", text)
+    page.get_by_role("article").nth(1).evaluate("(task) => task.scrollIntoView()")
+
+    assert page.evaluate(BARS_PX) == 0
+    page.get_by_role("link", name="Larder").click()  # they are at the ends of the page
+    expect(page.get_by_role("heading", name="The larder")).to_be_visible()
+
+
+def test_on_a_phone_held_upright_the_bars_stay_in_reach(phone, server):
+    page = phone()
+    two_colonies(page, server)
+    page.get_by_role("article").nth(1).evaluate("(task) => task.scrollIntoView()")
+
+    assert 90 < page.evaluate(BARS_PX) < 844 / 5

@@ -151,7 +151,7 @@ def test_an_update_that_cannot_be_fetched_whole_waits_and_one_that_was_works_off
     (server.data / "another-build").write_text("B")
     server.start()
     second = server.build()
-    (server.data / "login-page").write_text(f"/static/{second}/screens/larder.js")
+    (server.data / "login-page").write_text(f"/static/{second}/parcels/screens.json")
     assert page.evaluate(LOOK) == "looked"
     assert page.evaluate(SETTLED) == [f"shell-{first}"]
     expect(page.get_by_text(READY)).to_be_hidden()
@@ -254,13 +254,39 @@ def test_a_server_that_moves_on_while_a_build_is_fetched_leaves_no_copy_with_two
     said = page.evaluate(
         """async ([build, other]) => {
           const { install } = await import(`/static/${build}/worker/shell.js`);
-          return install(other, ['/']).then(() => 'installed', (error) => error.message);
+          const ahead = { files: ['/'], parcels: [], decoder: '/' };
+          return install(other, ahead).then(() => 'installed', (error) => error.message);
         }""",
         [first, other],
     )
 
     assert said == f"/ is of another build than {other}"
     assert page.evaluate(COPIES) == [f"shell-{first}"]
+
+
+def test_a_login_page_in_the_browsers_own_cache_does_not_stop_an_update_for_ever(phone, server):
+    page = phone()
+    page.goto(server.url)
+    worker_ready(page)
+    asked = page.evaluate(
+        """async () => {
+          const { build } = document.body.dataset;
+          const { install } = await import(`/static/${build}/worker/shell.js`);
+          const file = `/static/${build}/main.js`;
+          const asked = [];
+          const real = window.fetch;
+          window.fetch = (request) => {
+            asked.push(request.cache);
+            const held = request.cache === 'default' && request.url.endsWith(file);
+            return held ? Promise.resolve(new Response('Sign in')) : real(request);
+          };
+          await install(build, { files: [file], parcels: [], decoder: '/' });
+          const kept = await (await caches.open(`shell-${build}`)).match(file);
+          return [asked.toSorted(), (await kept.text()).includes('Sign in')];
+        }"""
+    )
+
+    assert asked == [["default", "no-cache", "reload"], False]
 
 
 def test_an_app_that_stays_open_looks_for_a_new_version_when_it_comes_into_view_once_an_hour(phone, server):

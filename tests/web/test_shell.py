@@ -14,8 +14,10 @@ from pathlib import Path
 
 import brotli
 import pytest
+from tests.support.phone_bytes import CODE, count, served, sum_of
 
 from broodshelf.web import compact
+from broodshelf.web.parcels import DECODER
 from broodshelf.web.shell import STYLES, Shell
 
 PWA = Path(__file__).parents[2] / "pwa"
@@ -31,19 +33,70 @@ def test_the_import_map_is_allowed_by_its_hash(keeper):
     assert page.text.count("<script") == 2
 
 
-def test_everything_in_the_precache_list_is_served_and_nothing_is_forgotten(keeper):
+def test_all_that_the_app_needs_without_a_connection_is_fetched_ahead_once_and_is_served(keeper):
+    """The rest: what only people read who look at a server, and what browsers keep with the worker by themselves."""
     worker = keeper.get("/worker.js").text
-    paths = json.loads(re.search(r"\[[^\]]*?\"/manifest.*?\]", worker)[0])
-    build = re.search(r"BUILD ?= ?['\"](\w+)", worker)[1]
-
-    assert {keeper.get(path).status_code for path in paths} == {200}
-    wanted = {
-        f"/static/{build}/{p.relative_to(PWA).as_posix()}"
-        for p in PWA.rglob("*")
-        if p.suffix in {".js", ".mjs", ".svg", ".png"} and p.name != "worker.js"
+    ahead = json.loads(re.search(r"\{\"files.*?}", worker)[0])
+    here = ahead["decoder"].removesuffix(DECODER)
+    answers = {path: keeper.get(path) for path in (*ahead["files"], *ahead["parcels"], ahead["decoder"])}
+    parcels = [json.loads(answers[path].data) for path in ahead["parcels"]]
+    unpacked = {
+        here + name: text for parcel in parcels for files in parcel.values() for name, text in files.items()
     }
-    assert wanted <= set(paths)
-    assert {f"/static/{build}/catalogue.json", f"/static/{build}/style.css"} <= set(paths)
+
+    assert {answer.status_code for answer in answers.values()} == {200}
+    assert not unpacked.keys() & answers.keys()
+    wanted = {
+        f"{here}{path.relative_to(PWA).as_posix()}"
+        for path in PWA.rglob("*")
+        if path.suffix in {".js", ".mjs", ".svg", ".png"}
+        and path.name not in {"worker.js", "tube-512.png"}
+        and path.parent.name != "worker"
+    }
+    assert wanted | {f"{here}catalogue.json", f"{here}style.css"} == {
+        path for path in unpacked.keys() | answers.keys() if path.startswith(here)
+    } - set(ahead["parcels"])
+
+
+def test_a_file_in_a_parcel_is_the_one_at_its_address(keeper):
+    ahead = json.loads(re.search(r"\{\"files.*?}", keeper.get("/worker.js").text)[0])
+    here = ahead["decoder"].removesuffix(DECODER)
+
+    for address in ahead["parcels"]:
+        for media_type, files in json.loads(keeper.get(address).data).items():
+            for name in [*files][::9]:
+                alone = keeper.get(here + name)
+                assert (alone.text, alone.content_type) == (files[name], media_type)
+
+
+def test_what_a_browser_holds_already_is_not_sent_again(keeper):
+    for address in ("/", "/worker.js", f"/static/{keeper.get('/healthz').json['build']}/main.js"):
+        first = keeper.get(address, **{"Accept-Encoding": "gzip"})
+        again = keeper.get(address, **{"Accept-Encoding": "gzip", "If-None-Match": first.headers["ETag"]})
+        plain = keeper.get(address, **{"If-None-Match": first.headers["ETag"]})
+
+        assert (again.status_code, again.data) == (304, b"")
+        assert plain.status_code == 200
+
+
+def test_a_file_of_a_page_comes_with_short_headers_and_may_do_nothing_alone(keeper):
+    address = f"/static/{keeper.get('/healthz').json['build']}/icons/tube.svg"
+    headers = keeper.get(address).headers
+
+    assert headers["Content-Security-Policy"] == "default-src 'none'"
+    assert headers["X-Content-Type-Options"] == "nosniff"
+    assert headers["Referrer-Policy"] == "no-referrer"
+    assert headers["Cross-Origin-Resource-Policy"] == "same-origin"
+    assert len(str(headers)) < 450
+
+
+def test_the_app_without_charts_and_labels_stays_within_its_bytes():
+    """The goal is 90 kB; a browser that takes gzip alone pays a tenth more. All that is downloaded: docs/phone.md."""
+    counted = count(served())
+
+    assert sum_of(counted, CODE)["br"] <= 90_000
+    assert sum_of(counted, CODE)["gzip"] <= 101_000
+    assert sum_of(counted)["br"] <= 145_000
 
 
 def test_static_files_are_immutable_and_page_and_worker_are_not(keeper):

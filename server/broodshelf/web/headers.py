@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from http import HTTPStatus
+
 from flask import Flask, Response, current_app, request
 
 from ..errors import NotAllowed
@@ -45,20 +47,31 @@ def _is_for_sensors() -> bool:
 def add_headers(response: Response) -> Response:
     """Set what browsers need to keep other sites and scripts out."""
     made = parts()
-    policy = (
-        f"default-src 'none'; script-src 'self' '{made.shell.import_map_hash}'; style-src 'self'; "
-        "img-src 'self' blob: data:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; font-src 'self'; "
-        "form-action 'self'; frame-ancestors 'none'; base-uri 'none'; object-src 'none'"
-    )
     headers = response.headers
-    headers["Content-Security-Policy"] = policy
+    headers["Content-Security-Policy"] = "default-src 'none'"
     headers["X-Content-Type-Options"] = "nosniff"
     headers["Referrer-Policy"] = "no-referrer"
-    headers["Cross-Origin-Opener-Policy"] = "same-origin"
     headers["Cross-Origin-Resource-Policy"] = "same-origin"
-    headers["Permissions-Policy"] = "camera=(self), geolocation=(), microphone=(), payment=(), usb=()"
     if made.settings.secure:
         headers["Strict-Transport-Security"] = "max-age=31536000"
+    if not _is_part_of_a_page(response):
+        _add_headers_of_a_page(response)
     if request.path.startswith("/api/"):
         headers["Cache-Control"] = "no-store"
     return response
+
+
+def _is_part_of_a_page(response: Response) -> bool:
+    """Whether this is a file that pages are made of. The rules of the page hold for it, and it may do nothing alone."""
+    return request.endpoint == "shell.static_file" and response.status_code < HTTPStatus.BAD_REQUEST
+
+
+def _add_headers_of_a_page(response: Response) -> None:
+    headers = response.headers
+    headers["Content-Security-Policy"] = (
+        f"default-src 'none'; script-src 'self' '{parts().shell.import_map_hash}'; style-src 'self'; "
+        "img-src 'self' blob: data:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; font-src 'self'; "
+        "form-action 'self'; frame-ancestors 'none'; base-uri 'none'; object-src 'none'"
+    )
+    headers["Cross-Origin-Opener-Policy"] = "same-origin"
+    headers["Permissions-Policy"] = "camera=(self), geolocation=(), microphone=(), payment=(), usb=()"

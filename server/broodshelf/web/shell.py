@@ -1,8 +1,9 @@
-"""The app shell: the phone's files under one build id, with what the worker precaches.
+"""The app shell: the phone's files under one build id, with what the worker fetches ahead.
 
 No bundler: ``index.html`` gets an import map for the vendored libraries and a ``modulepreload`` link for each
 module of the start path, read from the import lines, so that the browser asks for all of them at once.
-The style sheets are served as one; each script goes out by itself, compact.
+The style sheets are served as one; each script goes out by itself, compact. For the worker those off the start path
+also lie in parcels.
 """
 
 from __future__ import annotations
@@ -19,6 +20,7 @@ from pathlib import Path
 from typing import Final
 
 from .compact import compact, ways
+from .parcels import DECODER, NOT_AHEAD, goes_in_a_parcel, make_parcels
 
 TYPES: Final[Mapping[str, str]] = {
     ".html": "text/html; charset=utf-8",
@@ -131,17 +133,37 @@ class Shell:
         return make_file("index.html", page.replace("{{build}}", self.build).encode())
 
     @cached_property
+    def parcels(self) -> dict[str, File]:
+        """The scripts off the start path once more, many in one file."""
+        types = {name: file.media_type for name, file in self.files.items()}
+        bodies = {name: file.body for name, file in self.files.items()}
+        return {
+            name: make_file(name, body) for name, body in make_parcels(bodies, types, self.start_path).items()
+        }
+
+    @cached_property
+    def ahead(self) -> dict[str, list[str] | str]:
+        """The addresses of what the worker keeps: single files, parcels, and the decoder where it is needed."""
+        here = f"/static/{self.build}/"
+        single = [
+            here + name
+            for name in sorted(self.files)
+            if name in self.start_path
+            or not (goes_in_a_parcel(name) or name.startswith((*NOT_AHEAD, DECODER)))
+        ]
+        return {
+            "files": ["/", "/manifest.webmanifest", *single],
+            "parcels": [here + name for name in self.parcels],
+            "decoder": here + DECODER,
+        }
+
+    @cached_property
     def worker(self) -> File:
-        """The service worker, always at the same address, with its build id and precache list."""
+        """The service worker, always at the same address, with its build id and what it fetches ahead."""
         if not self._worker_on:
             return make_file("worker.js", Path(__file__).with_name("worker_off.js").read_bytes())
-        precache = [
-            "/",
-            "/manifest.webmanifest",
-            *(f"/static/{self.build}/{name}" for name in sorted(self.files)),
-        ]
         script = self._served["worker.js"].decode().replace("{{build}}", self.build)
-        script = re.sub(r"""(['"])\{\{precache}}\1""", lambda _: json.dumps(precache), script)
+        script = re.sub(r"""(['"])\{\{ahead}}\1""", lambda _: json.dumps(self.ahead), script)
         return make_file("worker.js", script.encode())
 
     @cached_property

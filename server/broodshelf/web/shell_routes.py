@@ -58,8 +58,9 @@ def static_file(build: str, name: str) -> Response:
     → the file, which never changes
     """
     shell = parts().shell
-    if build == shell.build and name in shell.files:
-        return _send(shell.files[name], FOR_EVER)
+    present = shell.files.get(name) or shell.parcels.get(name) if build == shell.build else None
+    if present is not None:
+        return _send(present, FOR_EVER)
     kept = parts().past_builds.find(build, name)
     if kept is None:
         raise NotFound("This file is not part of a build that is kept here; reload the app.")
@@ -75,6 +76,8 @@ def _send(file: File, caching: str, offered: Iterable[str] | None = None) -> Res
     if way and smaller:
         response.set_data(smaller)
         response.headers["Content-Encoding"] = way
+    response.add_etag()
+    response.make_conditional(request)  # what a browser holds already is not sent again
     return response
 
 

@@ -1,0 +1,48 @@
+"""What the phone's worker fetches ahead: many small scripts in one answer.
+
+The page asks for the modules of its start one by one, at once, over a connection that is open (decision 0004). The
+rest comes for a day without a connection, and nobody waits for it: in one body what many files say alike is said once,
+and one answer has one head. The worker unpacks a parcel into its cache, so that each file is there at its own address.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Collection, Mapping
+from typing import Final
+
+CHARTS: Final = ("components/chart.js", "components/picture.js", "screens/charts.js", "text/en-charts.js")
+LABELS: Final = (
+    "vendor/qr/",
+    "screens/labels.js",
+    "screens/at.js",
+    "signals/camera.js",
+    "care/short-code.js",
+    "text/en-labels.js",
+)
+DECODER: Final = "vendor/qr/decode.js"
+"""Reads labels for browsers that cannot by themselves; the others never fetch it."""
+NOT_AHEAD: Final = ("vendor/licences/", "vendor/vendor.json", "icons/tube-512.png", "worker/")
+"""For people who look at the server, for the installer of the system, and what the browser keeps with the worker."""
+SCREENS: Final = "parcels/screens.json"
+CHARTS_AND_LABELS: Final = "parcels/charts-and-labels.json"
+
+
+def make_parcels(
+    bodies: Mapping[str, bytes], types: Mapping[str, str], start: Collection[str]
+) -> dict[str, bytes]:
+    """Return the parcels by name: ``{media type: {name of the file: its text}}`` as JSON.
+
+    ``start``: what the page itself asks for.
+    """
+    parcels: dict[str, dict[str, dict[str, str]]] = {SCREENS: {}, CHARTS_AND_LABELS: {}}
+    for name in sorted(set(bodies) - set(start)):
+        if goes_in_a_parcel(name):
+            parcel = parcels[CHARTS_AND_LABELS if name.startswith(CHARTS + LABELS) else SCREENS]
+            parcel.setdefault(types[name], {})[name] = bodies[name].decode()
+    return {name: json.dumps(parcel, ensure_ascii=False).encode() for name, parcel in parcels.items()}
+
+
+def goes_in_a_parcel(name: str) -> bool:
+    """Whether a file off the start path is fetched ahead with others."""
+    return name.endswith((".js", ".mjs")) and name != DECODER and not name.startswith(NOT_AHEAD)

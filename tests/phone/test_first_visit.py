@@ -1,0 +1,57 @@
+"""What a first visit costs, as the line carries it: bodies and the headers of both ways."""
+
+from __future__ import annotations
+
+import pytest
+from playwright.sync_api import expect
+from tests.phone.conftest import worker_ready
+from tests.support.counting_proxy import CountingProxy
+from tests.support.server import Server
+
+from broodshelf.web.shell import Shell, find_folder
+
+pytestmark = pytest.mark.browser
+
+MOST_BODIES_B = 150_000
+"""All that is downloaded with brotli, with the modules of the first screen once more in their parcel."""
+MOST_HEADERS_B = 75_000
+"""Some 60 answers of about 400 bytes, and their requests of about 500 (Chromium 1xx over HTTP/1.1)."""
+
+
+def test_a_first_visit_asks_for_each_file_once_and_for_most_of_them_in_parcels(phone, tmp_path):
+    server = Server(tmp_path / "counted")
+    with CountingProxy(server.port) as proxy:
+        server.settings = {"BROODSHELF_PUBLIC_URL": proxy.url}
+        server.start()
+        try:
+            page = phone()
+            page.goto(proxy.url)
+            expect(page.get_by_role("heading").first).to_be_visible()
+            worker_ready(page)
+            asked = {
+                address: times for address, times in proxy.asked.items() if address.startswith("/static/")
+            }
+            here = f"/static/{server.build()}/"
+        finally:
+            server.stop()
+    needed_by_the_worker = {here + name for name in WORKERS_MODULES}
+
+    assert {
+        address for address, times in asked.items() if times > 1
+    } <= needed_by_the_worker  # looked at anew: 304
+    assert {f"{here}parcels/screens.json", f"{here}parcels/charts-and-labels.json"} <= asked.keys()
+    assert f"{here}screens/settings.js" not in asked
+    assert proxy.received - proxy.heads <= MOST_BODIES_B
+    assert proxy.heads + proxy.sent <= MOST_HEADERS_B
+
+
+def modules_of_the_worker() -> list[str]:
+    """The modules of the start path that the worker needs too: browsers ask the server whether they still stand."""
+    return [
+        name
+        for name in Shell(find_folder(), {}).start_path
+        if not name.startswith(("screens/", "components/"))
+    ]
+
+
+WORKERS_MODULES = modules_of_the_worker()

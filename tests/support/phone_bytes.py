@@ -1,0 +1,53 @@
+"""What a phone downloads, counted on the files as they are served: ``count()``.
+
+Bodies as they are compressed, each by itself. The headers of the answers are not among them; the browser test of a
+first visit counts those as they go over the line.
+"""
+
+from __future__ import annotations
+
+import json
+
+from broodshelf.care import catalogue
+from broodshelf.web.compact import ways
+from broodshelf.web.parcels import CHARTS_AND_LABELS, DECODER, SCREENS
+from broodshelf.web.shell import File, Shell, find_folder
+
+CODE = ("page", "style sheet", "modules before the first control", "screens", "worker")
+"""The app without charts and labels: what every phone needs to run it."""
+
+
+def served() -> Shell:
+    """The shell as a server makes it."""
+    words = json.dumps(catalogue.as_json(), ensure_ascii=False, separators=(",", ":")).encode()
+    return Shell(find_folder(), {"catalogue.json": words})
+
+
+def count(shell: Shell) -> dict[str, dict[str, int]]:
+    """Return bytes by part and encoding. A phone fetches every part once for each build; the decoder of labels only
+    where its browser has none.
+    """
+    files = shell.files
+    parts: dict[str, list[File]] = {
+        "page": [shell.index],
+        "style sheet": [files["style.css"]],
+        "modules before the first control": [files[name] for name in shell.start_path],
+        "screens": [shell.parcels[SCREENS]],
+        "worker": [shell.worker, *(file for name, file in files.items() if name.startswith("worker/"))],
+        "charts and labels": [shell.parcels[CHARTS_AND_LABELS]],
+        "decoder of labels": [files[DECODER]],
+        "catalogue": [files["catalogue.json"]],
+        "manifest and icons": [shell.manifest, files["icons/tube.svg"], files["icons/tube-192.png"]],
+    }
+    return {
+        part: {way: sum(len(file.compressed(way) or file.body) for file in each) for way in ways()}
+        for part, each in parts.items()
+    }
+
+
+def sum_of(counted: dict[str, dict[str, int]], parts: tuple[str, ...] | None = None) -> dict[str, int]:
+    """Return the sum of some parts, or of all, by encoding."""
+    return {
+        way: sum(sizes[way] for part, sizes in counted.items() if parts is None or part in parts)
+        for way in ways()
+    }
