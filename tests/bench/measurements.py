@@ -51,7 +51,7 @@ MEASUREMENTS = (
         "bytes",
         "What a phone downloads",
         "python -m tests.bench.phone_cost --bytes",
-        "scripts and styles without charts and labels at most 90 kB with brotli",
+        "the app without charts and labels at most 90 kB with brotli",
     ),
     Measurement(
         "sync",
