@@ -1,6 +1,6 @@
 // Colonies as lists and labels show them: in the order of their numbers, and by the name of their species.
 import { catalogue, rowsOf } from '../signals/rows.js';
-import { m } from '../text/en-more.js';
+import { shelfText } from '../text/en/shelf.js';
 
 /** Colonies by the number on their vessel. */
 export const coloniesInOrder = () =>
@@ -8,4 +8,4 @@ export const coloniesInOrder = () =>
 
 /** @param {{species_code?: string | null, species_name?: string | null}} colony */
 export const speciesOf = (colony) =>
-  catalogue.value?.species?.[colony.species_code ?? '']?.name ?? colony.species_name ?? m.shelf.species_unknown;
+  catalogue.value?.species?.[colony.species_code ?? '']?.name ?? colony.species_name ?? shelfText.species_unknown;

@@ -1,6 +1,6 @@
 // How to put the app on the home screen, by platform.
 import { offer, platform } from '../signals/home-screen.js';
-import { m } from '../text/en-more.js';
+import { welcomeText } from '../text/en/welcome.js';
 import { html } from './html.js';
 
 export function Install() {
@@ -8,23 +8,25 @@ export function Install() {
   if (here === 'installed') {
     return html`
       <section class="card">
-        <h2>${m.welcome.install}</h2>
-        <p>${m.welcome.installed}</p>
+        <h2>${welcomeText.install}</h2>
+        <p>${welcomeText.installed}</p>
       </section>
     `;
   }
   return html`
     <section class="card">
-      <h2>${m.welcome.install}</h2>
-      <p class="soft">${m.welcome.why_install}</p>
+      <h2>${welcomeText.install}</h2>
+      <p class="soft">${welcomeText.why_install}</p>
       ${
         offer.value
           ? html`
-              <button type="button" class="button main" onClick=${() => offer.value.prompt()}>${m.welcome.now}</button>
+              <button type="button" class="button main" onClick=${() => offer.value.prompt()}>
+                ${welcomeText.now}
+              </button>
             `
           : html`
               <ol class="numbered">
-                ${m.welcome[here].map(
+                ${welcomeText[here].map(
                   (step) => html`
                     <li>${step}</li>
                   `,

@@ -1,11 +1,11 @@
 // A screen or sheet that is fetched when it is first shown; the worker has fetched all ahead, so it opens offline too.
 import { useEffect, useState } from 'preact/hooks';
-import { t } from '../text/en.js';
+import { frameText } from '../text/en/frame.js';
 import { html } from './html.js';
 import { Skeleton } from './states.js';
 
 const Missing = () => html`
-  <p>${t.missing}</p>
+  <p>${frameText.missing}</p>
 `;
 
 /**
@@ -37,7 +37,7 @@ export function lazy(load, name) {
           <${here} ...${props} />
         `
       : html`
-          <${Skeleton} words=${t.loading} />
+          <${Skeleton} words=${frameText.loading} />
         `;
   }
   return /** @type {any} */ (Lazy);

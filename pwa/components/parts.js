@@ -3,8 +3,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { get } from '../signals/people.js';
 import { saving } from '../signals/saving.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { frameText } from '../text/en/frame.js';
+import { lookText } from '../text/en/look.js';
+import { partsText } from '../text/en/parts.js';
 import { inDegrees } from './degrees.js';
 import { html, Icon } from './html.js';
 import { BOTTOM, TOP, TubeDrawing } from './tube.js';
@@ -49,7 +50,7 @@ export function Sheet({ title, onClose, children }) {
         <h2 class="grow">${title}</h2>
         <button type="button" class="button quiet" onClick=${() => ref.current.close()}>
           <${Icon} name="close" />
-          ${t.close}
+          ${frameText.close}
         </button>
       </div>
       <div class="body">${children}</div>
@@ -208,7 +209,7 @@ export function TubeInput({ label, share, step, words, onChange }) {
 /** What a drawing shows, as a table behind it. @param {{heads: string[], rows: string[][]}} props */
 export const Figures = ({ heads, rows }) => html`
   <details>
-    <summary>${m.figures.table}</summary>
+    <summary>${partsText.table}</summary>
     <table>
       <thead>
         <tr>
@@ -251,17 +252,17 @@ export function LookChoice() {
   }
   return html`
     <${Choice}
-      label=${m.look.light}
+      label=${lookText.light}
       value=${look}
       onPick=${pick}
       options=${[
-        ['', m.look.as_phone],
-        ['light', m.look.day],
-        ['dark', m.look.dark],
-        ['red', m.look.red],
+        ['', lookText.as_phone],
+        ['light', lookText.day],
+        ['dark', lookText.dark],
+        ['red', lookText.red],
       ]}
     />
-    <p class="soft">${m.look.red_why}</p>
+    <p class="soft">${lookText.red_why}</p>
   `;
 }
 
@@ -275,11 +276,11 @@ export function DegreesChoice() {
   }
   return html`
     <${Choice}
-      label=${m.look.degrees}
+      label=${lookText.degrees}
       value=${degrees}
       onPick=${pick}
       options=${[
-        ['', m.look.as_phone],
+        ['', lookText.as_phone],
         ['c', '°C'],
         ['f', '°F'],
       ]}
@@ -346,7 +347,7 @@ export function textsOf(form) {
 }
 
 /** Why there is no answer. @param {any} problem @returns {string} */
-export const whyNot = (problem) => (problem.code === 'offline' ? m.ahead.needs_server : inDegrees(problem.message));
+export const whyNot = (problem) => (problem.code === 'offline' ? partsText.needs_server : inDegrees(problem.message));
 
 /**
  * Ask when first shown, when the connection comes back, and whenever `when` changes. An answer that is there stays

@@ -1,7 +1,7 @@
 // A picture of a colony, from this phone or from the server.
 import { useEffect, useState } from 'preact/hooks';
 import { addressOf } from '../signals/photos.js';
-import { m } from '../text/en-more.js';
+import { photosText } from '../text/en/photos.js';
 import { html } from './html.js';
 
 /** @param {{row: import('../care/overlay.js').ShownRow, words: string}} props */
@@ -20,7 +20,7 @@ export function Photo({ row, words }) {
   }, [row.id]);
   if (missing) {
     return html`
-      <p class="photo-missing soft">${m.photos.elsewhere}</p>
+      <p class="photo-missing soft">${photosText.elsewhere}</p>
     `;
   }
   if (!address) {

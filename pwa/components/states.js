@@ -1,6 +1,7 @@
 // How things stand: nothing to show, not there yet, saved or sent, just done.
 import { toast } from '../signals/actions.js';
-import { t } from '../text/en.js';
+import { roundText } from '../text/en/round.js';
+import { savingText } from '../text/en/saving.js';
 import { html } from './html.js';
 import { TubeDrawing } from './tube.js';
 
@@ -35,8 +36,8 @@ export const Empty = ({ title, children, bare = false }) => html`
 /** Before the whole shelf is on this phone for the first time. @param {{entries: number}} props how many have come */
 export const Joining = ({ entries }) => html`
   <div class="empty" role="status" aria-busy="true">
-    <p class="lead">${t.round.joining}</p>
-    <p class="soft">${t.round.joined(entries)}</p>
+    <p class="lead">${roundText.joining}</p>
+    <p class="soft">${roundText.joined(entries)}</p>
   </div>
 `;
 
@@ -55,7 +56,7 @@ export const Skeleton = ({ words }) => html`
  * @param {{state: 'synced' | 'saved' | 'attention'}} props
  */
 export const SaveState = ({ state }) => html`
-  <span class=${`state-mark ${state}`}>${t.state[state]}</span>
+  <span class=${`state-mark ${state}`}>${savingText.state[state]}</span>
 `;
 
 /** The last thing done, for ten seconds, with its undo. */
@@ -77,7 +78,7 @@ export function Toast() {
               void undo?.();
             }}
           >
-            ${t.round.undo}
+            ${roundText.undo}
           </button>
         `
       }

@@ -6,7 +6,7 @@ import { capital, Cautions, nameOf, portionInWords, Why, todoInWords, wordFor } 
 import { dueInWords, Tube } from './tube.js';
 import { logAsSuggested, resolve } from '../signals/actions.js';
 import { rows } from '../signals/rows.js';
-import { t } from '../text/en.js';
+import { roundText } from '../text/en/round.js';
 
 /** How far a swipe goes, and what is only a slip of the finger. */
 const FAR_PX = 110;
@@ -20,9 +20,9 @@ export function taskTitle(item) {
 
 /** What the first button says: what one does, where that is not simply 'done'. @param {any} suggested */
 function doneInWords(suggested) {
-  if (suggested.kind === 'check' && suggested.set.need === 'room') return t.round.not_moved;
-  if (suggested.kind !== 'move') return t.round.done_short;
-  return suggested.set.how === 'offered' ? t.round.offered : t.round.moved;
+  if (suggested.kind === 'check' && suggested.set.need === 'room') return roundText.not_moved;
+  if (suggested.kind !== 'move') return roundText.done_short;
+  return suggested.set.how === 'offered' ? roundText.offered : roundText.moved;
 }
 
 /** @param {import('../care/round.js').Item} item */
@@ -44,7 +44,7 @@ export function CompactTask({ item }) {
           <button
             type="button"
             class="button"
-            aria-label=${`${t.round.as_suggested}: ${nameOf(item.colony_id)}, ${title}`}
+            aria-label=${`${roundText.as_suggested}: ${nameOf(item.colony_id)}, ${title}`}
             onClick=${() => logAsSuggested([item])}
           >
             <${Icon} name="done" />
@@ -82,7 +82,7 @@ function Head({ item, title }) {
         ${' '}
         <span>${wordFor('need', item.need)}</span>
         <span class=${item.group === 'now' ? 'due-now' : ''}>
-          ${item.urgent ? t.round.urgent : dueInWords(item.due_at_ms)}
+          ${item.urgent ? roundText.urgent : dueInWords(item.due_at_ms)}
         </span>
       </span>
       <span class="lead">${title}</span>
@@ -99,10 +99,10 @@ export function Task({ item, steps = false, onOther, onLater }) {
   const fault = isFault(item);
   const title = taskTitle(item);
   const done = item.suggested && doneInWords(item.suggested);
-  const done_aloud = done === t.round.done_short ? t.round.as_suggested : done;
+  const done_aloud = done === roundText.done_short ? roundText.as_suggested : done;
   const swipe = useSwipe(item.suggested ? () => void logAsSuggested([item]) : null);
   const asks = asksForCount(item);
-  const other = asks ? t.round.count : t.round.other;
+  const other = asks ? roundText.count : roundText.other;
   const changes = item.need === 'rest' && !item.suggested; // a rest is put right in the colony itself
   return html`
     <article class=${`task ${item.urgent ? 'urgent' : ''}`} ...${swipe}>
@@ -139,7 +139,7 @@ export function Task({ item, steps = false, onOther, onLater }) {
           fault &&
           html`
             <button type="button" class="button main" onClick=${() => resolve(item.key.split('fault:')[1] ?? '')}>
-              ${t.round.resolved}
+              ${roundText.resolved}
             </button>
           `
         }
@@ -148,10 +148,10 @@ export function Task({ item, steps = false, onOther, onLater }) {
           html`
             <a
               class="button main"
-              aria-label=${`${t.round.change}: ${nameOf(item.colony_id)}, ${title}`}
+              aria-label=${`${roundText.change}: ${nameOf(item.colony_id)}, ${title}`}
               href=${`#/colony/${item.colony_id}`}
             >
-              ${t.round.change}
+              ${roundText.change}
             </a>
           `
         }
@@ -177,10 +177,10 @@ export function Task({ item, steps = false, onOther, onLater }) {
             <button
               type="button"
               class="button"
-              aria-label=${`${t.round.later}: ${title}`}
+              aria-label=${`${roundText.later}: ${title}`}
               onClick=${() => onLater(item)}
             >
-              ${t.round.later}
+              ${roundText.later}
             </button>
           `
         }

@@ -1,7 +1,7 @@
 // The glass tube: a gauge drawn as a small test tube whose level falls. Colour, pattern and words each tell the need.
 import { DAY_MS, dueAtMs, levelAt } from '../care/gauges.js';
 import { now } from '../signals/clock.js';
-import { t } from '../text/en.js';
+import { roundText } from '../text/en/round.js';
 import { html } from './html.js';
 import { wordFor } from './in-words.js';
 
@@ -98,11 +98,11 @@ export const percentOf = (gauge) => Math.round((levelAt(gauge, now.value) / gaug
 
 /** @param {number | null} dueMs */
 export function dueInWords(dueMs) {
-  if (dueMs === null) return t.due.never;
+  if (dueMs === null) return roundText.due.never;
   const days = (dueMs - now.value) / DAY_MS;
-  if (days <= -1) return t.due.since(Math.floor(-days));
-  if (days <= 0) return t.due.now;
-  return days < 1 ? t.due.hours(Math.max(1, Math.round(days * 24))) : t.due.days(Math.round(days));
+  if (days <= -1) return roundText.due.since(Math.floor(-days));
+  if (days <= 0) return roundText.due.now;
+  return days < 1 ? roundText.due.hours(Math.max(1, Math.round(days * 24))) : roundText.due.days(Math.round(days));
 }
 
 /**

@@ -5,7 +5,8 @@ import { route } from '../signals/route.js';
 import { reload, unsent } from '../signals/rows.js';
 import { saving } from '../signals/saving.js';
 import { openStore, session } from '../signals/session.js';
-import { t } from '../text/en.js';
+import { frameText } from '../text/en/frame.js';
+import { savingText } from '../text/en/saving.js';
 import { lazy } from '../components/lazy.js';
 import { RoundScreen } from './round.js';
 
@@ -123,17 +124,21 @@ function Top() {
   const { waiting, attention } = unsent.value;
   const { online, syncing, joining } = saving.value;
   const standing = () => {
-    if (!online) return t.saving.offline;
-    if (joining !== null) return t.saving.joining;
-    if (syncing && waiting) return t.saving.syncing;
-    return waiting || attention ? '' : t.saving.synced;
+    if (!online) return savingText.offline;
+    if (joining !== null) return savingText.joining;
+    if (syncing && waiting) return savingText.syncing;
+    return waiting || attention ? '' : savingText.synced;
   };
-  const words = [attention ? t.saving.attention(attention) : '', waiting ? t.saving.waiting(waiting) : '', standing()]
+  const words = [
+    attention ? savingText.attention(attention) : '',
+    waiting ? savingText.waiting(waiting) : '',
+    standing(),
+  ]
     .filter(Boolean)
     .join(' · ');
   return html`
     <header class="top">
-      <span class="mark">${t.name}</span>
+      <span class="mark">${frameText.name}</span>
       <span class="state" role="status">
         ${
           attention
@@ -155,8 +160,8 @@ function Banners() {
       ended &&
       html`
         <div class="banner" role="alert">
-          <span>${t.banner.ended[ended] ?? t.banner.signed_out}</span>
-          <a class="button" href="#/attention">${t.banner.unsent}</a>
+          <span>${frameText.banner.ended[ended] ?? frameText.banner.signed_out}</span>
+          <a class="button" href="#/attention">${frameText.banner.unsent}</a>
         </div>
       `
     }
@@ -164,36 +169,36 @@ function Banners() {
       problem &&
       !ended &&
       html`
-        <div class="banner" role="alert"><span>${t.saving.problem[problem.code] ?? problem.detail}</span></div>
+        <div class="banner" role="alert"><span>${savingText.problem[problem.code] ?? problem.detail}</span></div>
       `
     }
     ${
       emptied &&
       html`
         <div class="banner" role="alert">
-          <span>${t.banner.emptied}</span>
-          <button type="button" class="button" onClick=${understood}>${t.banner.understood}</button>
+          <span>${frameText.banner.emptied}</span>
+          <button type="button" class="button" onClick=${understood}>${frameText.banner.understood}</button>
         </div>
       `
     }
     ${
       told &&
       html`
-        <div class="banner" role="alert"><span>${t.saving.told[told.code]?.(told.backup_ms) ?? told.code}</span></div>
+        <div class="banner" role="alert"><span>${savingText.told[told.code]?.(told.backup_ms) ?? told.code}</span></div>
       `
     }
     ${
       Math.abs(clock_off_min) >= 5 &&
       html`
-        <div class="banner calm"><span>${t.banner.clock(clock_off_min)}</span></div>
+        <div class="banner calm"><span>${frameText.banner.clock(clock_off_min)}</span></div>
       `
     }
     ${
       update_ready &&
       html`
         <div class="banner calm">
-          <span>${t.banner.update}</span>
-          <button type="button" class="button" onClick=${update}>${t.banner.use_it}</button>
+          <span>${frameText.banner.update}</span>
+          <button type="button" class="button" onClick=${update}>${frameText.banner.use_it}</button>
         </div>
       `
     }
@@ -218,9 +223,9 @@ async function update() {
 
 /** @param {{here: string}} props */
 const Navigation = ({ here }) => html`
-  <nav class="bottom" aria-label=${t.screens}>
+  <nav class="bottom" aria-label=${frameText.screens}>
     <ul>
-      ${Object.entries(t.nav).map(
+      ${Object.entries(frameText.nav).map(
         ([name, words]) => html`
           <li>
             <a

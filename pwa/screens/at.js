@@ -6,7 +6,7 @@ import { readCode, shortCode } from '../care/short-code.js';
 import { watchForCodes } from '../signals/camera.js';
 import { go } from '../signals/route.js';
 import { rows } from '../signals/rows.js';
-import { l } from '../text/en-labels.js';
+import { labelsText } from '../text/en/labels.js';
 import { LogSheet } from './log.js';
 import { coloniesInOrder } from '../components/colonies.js';
 
@@ -27,11 +27,11 @@ export function AtScreen({ code }) {
     `;
   }
   return html`
-    <h1>${l.scan_title}</h1>
+    <h1>${labelsText.scan_title}</h1>
     ${
       found.length > 1 &&
       html`
-        <p>${l.several}</p>
+        <p>${labelsText.several}</p>
         <div class="wrap">
           ${found.map(
             (colony) => html`
@@ -45,7 +45,7 @@ export function AtScreen({ code }) {
       code &&
       !found.length &&
       html`
-        <p role="alert" class="caution">${l.unknown}</p>
+        <p role="alert" class="caution">${labelsText.unknown}</p>
       `
     }
     <${Finder} />
@@ -62,7 +62,7 @@ function Finder() {
   /** @param {string} text */
   function seen(text) {
     const code = readCode(text);
-    if (!code) return say(l.foreign);
+    if (!code) return say(labelsText.foreign);
     stop.current?.();
     return go(`#/at/${code}`);
   }
@@ -72,21 +72,21 @@ function Finder() {
         stop.current = await watchForCodes(video.current, seen);
         setOpen(true);
       } catch {
-        throw new Error(l.no_camera);
+        throw new Error(labelsText.no_camera);
       }
     });
   return html`
     <div class="stack">
-      <video ref=${video} class="finder" hidden=${!open} playsinline muted aria-label=${l.camera}></video>
+      <video ref=${video} class="finder" hidden=${!open} playsinline muted aria-label=${labelsText.camera}></video>
       ${
         open
           ? html`
-              <p class="soft">${l.camera}</p>
+              <p class="soft">${labelsText.camera}</p>
             `
           : html`
               <button type="button" class="button main wide" disabled=${busy} onClick=${start}>
                 <${Icon} name="scan" />
-                ${l.start}
+                ${labelsText.start}
               </button>
             `
       }${said}
@@ -101,16 +101,16 @@ function Typed() {
     event.preventDefault();
     const code = readCode(textsOf(event.target)('code'));
     if (code) go(`#/at/${code}`);
-    else say(l.unknown);
+    else say(labelsText.unknown);
   }
   return html`
     <form class="card" onSubmit=${open}>
       <label>
-        ${l.typed}
+        ${labelsText.typed}
         <input name="code" required autocomplete="off" autocapitalize="characters" spellcheck=${false} />
       </label>
       ${said}
-      <button class="button">${l.open}</button>
+      <button class="button">${labelsText.open}</button>
     </form>
   `;
 }

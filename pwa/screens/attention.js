@@ -5,22 +5,20 @@ import { moment } from '../components/in-words.js';
 import { Empty } from '../components/states.js';
 import { discard, exportUnsent, sendAgain, settle } from '../signals/actions.js';
 import { conflicts, outbox, rows } from '../signals/rows.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { attentionText } from '../text/en/attention.js';
+import { savingText } from '../text/en/saving.js';
 import { fieldName, kindName, valueInWords } from './field-words.js';
-
-const a = m.attention;
 
 export function AttentionScreen() {
   const entries = outbox.value;
   const met = conflicts.value;
   return html`
-    <h1>${a.title}</h1>
+    <h1>${attentionText.title}</h1>
     ${
       !entries.length &&
       !met.length &&
       html`
-        <${Empty} title=${a.none} />
+        <${Empty} title=${attentionText.none} />
       `
     }
     ${met.map(
@@ -36,11 +34,14 @@ export function AttentionScreen() {
     ${
       entries.length > 0 &&
       html`
-        <button type="button" class="button main" onClick=${exportUnsent}>${a.export}</button>
+        <button type="button" class="button main" onClick=${exportUnsent}>${attentionText.export}</button>
       `
     }
   `;
 }
+
+/** Who wrote, by name; whom this phone does not know is another phone. @param {string} id @returns {string} */
+const writerOf = (id) => rows.value.get(id)?.set.name ?? attentionText.other_phone;
 
 /** A change of this phone that met another one. @param {{met: any}} props */
 function Met({ met }) {
@@ -48,28 +49,28 @@ function Met({ met }) {
   const name = rows.value.get(met.op.id)?.set.name ?? kindName(met.op.kind);
   return html`
     <article class="card">
-      <h2>${a.met(name)}</h2>
+      <h2>${attentionText.met(name)}</h2>
       <ul class="stack">
         ${met.conflicts.map(
           (/** @type {any} */ c) => html`
             <li>
               <strong>${fieldName(c.field)}</strong>
-              ${': '}${a.here(valueInWords(c.field, c.mine))},
-              ${a.there(rows.value.get(c.by)?.set.name ?? a.other_phone, valueInWords(c.field, c.theirs))}${' '}
+              ${': '}${attentionText.here(valueInWords(c.field, c.mine))},
+              ${attentionText.there(writerOf(c.by), valueInWords(c.field, c.theirs))}${' '}
               <span class="soft">${moment(c.at_ms)}</span>
               .
               <br />
-              ${c.winner === 'theirs' ? a.theirs : a.mine}
+              ${c.winner === 'theirs' ? attentionText.theirs : attentionText.mine}
             </li>
           `,
         )}
       </ul>
       <div class="wrap">
-        <button type="button" class="button main" onClick=${() => settle(met, false)}>${a.leave}</button>
+        <button type="button" class="button main" onClick=${() => settle(met, false)}>${attentionText.leave}</button>
         ${
           lost &&
           html`
-            <button type="button" class="button" onClick=${() => settle(met, true)}>${a.bring}</button>
+            <button type="button" class="button" onClick=${() => settle(met, true)}>${attentionText.bring}</button>
           `
         }
       </div>
@@ -85,15 +86,15 @@ function Unsent({ entry }) {
   return html`
     <article class=${`card ${refused ? 'urgent' : ''}`}>
       <p>
-        <strong>${entry.op?.kind ? kindName(entry.op.kind) : a.damaged}</strong>
-        ${' · '}${refused ? t.state.attention : t.state.saved}
+        <strong>${entry.op?.kind ? kindName(entry.op.kind) : attentionText.damaged}</strong>
+        ${' · '}${refused ? savingText.state.attention : savingText.state.saved}
       </p>
       ${
         entry.answer &&
         html`
           <p class="caution">
             ${args.field ? `${fieldName(args.field)}: ` : ''}
-            ${args.why ?? a.codes[entry.answer.code] ?? entry.answer.code}
+            ${args.why ?? attentionText.codes[entry.answer.code] ?? entry.answer.code}
           </p>
         `
       }
@@ -107,7 +108,7 @@ function Unsent({ entry }) {
       ${
         orphan &&
         html`
-          <p class="soft">${a.again_why}</p>
+          <p class="soft">${attentionText.again_why}</p>
         `
       }
       ${
@@ -125,11 +126,17 @@ function Unsent({ entry }) {
             ${
               orphan &&
               html`
-                <button type="button" class="button main" onClick=${() => sendAgain(entry)}>${a.again}</button>
+                <button type="button" class="button main" onClick=${() => sendAgain(entry)}>
+                  ${attentionText.again}
+                </button>
               `
             }
-            <button type="button" class="button warn" onClick=${() => confirm(a.sure) && discard(entry.op_id)}>
-              ${a.drop}
+            <button
+              type="button"
+              class="button warn"
+              onClick=${() => confirm(attentionText.sure) && discard(entry.op_id)}
+            >
+              ${attentionText.drop}
             </button>
           </div>
         `
@@ -156,7 +163,7 @@ function Mend({ entry, field }) {
         ${fieldName(field)}
         <input value=${value} onInput=${(/** @type {any} */ e) => setValue(e.target.value)} />
       </label>
-      <button class="button main" disabled=${!usable}>${a.mend}</button>
+      <button class="button main" disabled=${!usable}>${attentionText.mend}</button>
     </form>
   `;
 }

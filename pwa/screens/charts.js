@@ -10,8 +10,9 @@ import { DAY_MS, READINGS, dueAtMs, levelAt } from '../care/gauges.js';
 import { useHistory } from '../signals/history.js';
 import { now } from '../signals/clock.js';
 import { gaugesOf, planOf } from '../signals/rows.js';
-import { c } from '../text/en-charts.js';
-import { t } from '../text/en.js';
+import { chartsText } from '../text/en/charts.js';
+import { eventText } from '../text/en/events.js';
+import { frameText } from '../text/en/frame.js';
 
 const WEEK_MS = 7 * DAY_MS;
 const WEEKS = 26;
@@ -30,19 +31,22 @@ export function Charts({ colony }) {
   const Chart = { growth: Growth, water: Water, feeding: Food }[which] ?? Growth;
   const share = () =>
     attempt(() =>
-      sharePicture(box.current.querySelector('svg.chart'), `${colony.set.name}: ${/** @type {any} */ (c)[which]}`),
+      sharePicture(
+        box.current.querySelector('svg.chart'),
+        `${colony.set.name}: ${/** @type {any} */ (chartsText)[which]}`,
+      ),
     );
   return html`
     <div class="stack" ref=${box}>
       <${Choice}
-        label=${c.which}
+        label=${chartsText.which}
         hideLabel
         value=${which}
         onPick=${setWhich}
         options=${[
-          ['growth', c.growth],
-          ['water', c.water],
-          ['feeding', c.feeding],
+          ['growth', chartsText.growth],
+          ['water', chartsText.water],
+          ['feeding', chartsText.feeding],
         ]}
       />
       ${
@@ -54,13 +58,13 @@ export function Charts({ colony }) {
                 onShare=${html`
                   <button type="button" class="button screen-only" onClick=${share}>
                     <${Icon} name="share" />
-                    ${c.share}
+                    ${chartsText.share}
                   </button>
                 `}
               />
             `
           : html`
-              <${Skeleton} words=${t.loading} />
+              <${Skeleton} words=${frameText.loading} />
             `
       }${said}
     </div>
@@ -77,28 +81,28 @@ function Growth({ log, colonyId, onShare }) {
   const rows = counts
     .map((row) => [
       fullDay(row.happened_ms),
-      String(row.set.workers ?? /** @type {any} */ (t.coarse)[row.set.workers_coarse] ?? '–'),
+      String(row.set.workers ?? /** @type {any} */ (eventText.coarse)[row.set.workers_coarse] ?? '–'),
     ])
     .reverse();
   const first = points[0];
   const last = points.at(-1);
   if (!first || !last || points.length < 2) {
     return html`
-      <p class="soft">${c.few}</p>
+      <p class="soft">${chartsText.few}</p>
       ${
         rows.length > 0 &&
         html`
-          <${Figures} heads=${[c.day, c.workers]} rows=${rows} />
+          <${Figures} heads=${[chartsText.day, chartsText.workers]} rows=${rows} />
         `
       }
     `;
   }
   const ahead = growthAhead(colonyId);
-  const words = `${c.growth_words(first[1], last[1])}${ahead ? ` ${ahead.words}` : ''}`;
+  const words = `${chartsText.growth_words(first[1], last[1])}${ahead ? ` ${ahead.words}` : ''}`;
   return html`
-    <p class="soft">${words}${ahead ? ` ${c.estimate}` : ''}</p>
+    <p class="soft">${words}${ahead ? ` ${chartsText.estimate}` : ''}</p>
     <${LineChart}
-      title=${c.growth}
+      title=${chartsText.growth}
       words=${words}
       unit=""
       need="protein"
@@ -107,7 +111,7 @@ function Growth({ log, colonyId, onShare }) {
       band=${ahead?.band}
     />
     ${onShare}
-    <${Figures} heads=${[c.day, c.workers]} rows=${rows} />
+    <${Figures} heads=${[chartsText.day, chartsText.workers]} rows=${rows} />
   `;
 }
 
@@ -126,7 +130,7 @@ function growthAhead(colonyId) {
   return {
     line: line(2),
     band: { low: line(1), high: line(3) },
-    words: c.growth_ahead(fullDay(end[0]), best, low, high),
+    words: chartsText.growth_ahead(fullDay(end[0]), best, low, high),
   };
 }
 
@@ -146,13 +150,17 @@ function Water({ log, colonyId, onShare }) {
   const gauge = gaugesOf(colonyId).find((each) => each.need === 'water');
   if (!points.length && !gauge) {
     return html`
-      <p class="soft">${c.few_water}</p>
+      <p class="soft">${chartsText.few_water}</p>
     `;
   }
   const ahead = gauge && gauge.rate_per_day > 0 ? forecast(gauge) : null;
   const due = gauge ? dueAtMs(gauge) : null;
   const words =
-    due === null ? c.never : due <= now.value ? c.due_now : c.water_words(c.days((due - now.value) / DAY_MS));
+    due === null
+      ? chartsText.never
+      : due <= now.value
+        ? chartsText.due_now
+        : chartsText.water_words(chartsText.days((due - now.value) / DAY_MS));
   const rows = points.map(([ms, value]) => [fullDay(ms), `${Math.round(value)} %`]).reverse();
   return html`
     <p>
@@ -160,13 +168,13 @@ function Water({ log, colonyId, onShare }) {
         ahead
           ? html`
               ${' '}
-              <span class="soft">${c.estimate}</span>
+              <span class="soft">${chartsText.estimate}</span>
             `
           : ''
       }
     </p>
     <${LineChart}
-      title=${c.water}
+      title=${chartsText.water}
       words=${words}
       unit=" %"
       need="water"
@@ -176,7 +184,7 @@ function Water({ log, colonyId, onShare }) {
       due=${gauge ? (gauge.due_level / gauge.capacity) * 100 : null}
     />
     ${onShare}
-    <${Figures} heads=${[c.day, c.level]} rows=${rows} />
+    <${Figures} heads=${[chartsText.day, chartsText.level]} rows=${rows} />
   `;
 }
 
@@ -205,7 +213,7 @@ function Food({ log, onShare }) {
   const feedings = log.filter((row) => row.kind === 'feeding' && row.happened_ms > start);
   if (!feedings.length) {
     return html`
-      <p class="soft">${c.few_food}</p>
+      <p class="soft">${chartsText.few_food}</p>
     `;
   }
   const weeks = Array.from({ length: WEEKS }, (_, i) => ({ ms: start + i * WEEK_MS, sugar: 0, other: 0 }));
@@ -213,23 +221,23 @@ function Food({ log, onShare }) {
     const week = weeks[Math.min(WEEKS - 1, Math.floor((row.happened_ms - start) / WEEK_MS))];
     if (week) week[row.set.need === 'sugar' ? 'sugar' : 'other'] += 1;
   }
-  const words = c.food_words(feedings.length);
+  const words = chartsText.food_words(feedings.length);
   return html`
     <p class="soft">${words}</p>
-    <${WeekBars} title=${c.feeding} words=${words} weeks=${weeks} />
+    <${WeekBars} title=${chartsText.feeding} words=${words} weeks=${weeks} />
     <ul class="wrap soft">
       <li class="need-sugar">
         <span class="key" aria-hidden="true"></span>
-        ${' '}${c.sugar}
+        ${' '}${chartsText.sugar}
       </li>
       <li class="need-protein">
         <span class="key" aria-hidden="true"></span>
-        ${' '}${c.protein}
+        ${' '}${chartsText.protein}
       </li>
     </ul>
     ${onShare}
     <${Figures}
-      heads=${[c.week, c.sugar, c.protein]}
+      heads=${[chartsText.week, chartsText.sugar, chartsText.protein]}
       rows=${weeks
         .filter((week) => week.sugar + week.other)
         .map((week) => [fullDay(week.ms), String(week.sugar), String(week.other)])

@@ -8,8 +8,11 @@ import { keep, log, say } from '../signals/actions.js';
 import { go } from '../signals/route.js';
 import { today } from '../signals/clock.js';
 import { catalogue, rows, rowsOf } from '../signals/rows.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { colonyText } from '../text/en/colony.js';
+import { colonyFormText } from '../text/en/colony-form.js';
+import { eventText } from '../text/en/events.js';
+import { placesText } from '../text/en/places.js';
+import { savingText } from '../text/en/saving.js';
 
 const USUAL_VESSEL = 'tube_16x150';
 
@@ -39,7 +42,7 @@ export function ColonyForm({ colony, onDone }) {
     const text = textsOf(event.target);
     const number = (/** @type {string} */ name) => numberOf(text(name)) || null;
     const ticked = (/** @type {string} */ name) => new FormData(event.target).has(name);
-    if (!text('name')) return form.say(m.form.needed);
+    if (!text('name')) return form.say(colonyFormText.needed);
     const vesselId = was.vessel_id ?? uuid7();
     const id = colony?.id ?? uuid7();
     const first = !rowsOf('colony').length;
@@ -68,7 +71,7 @@ export function ColonyForm({ colony, onDone }) {
         id,
       );
       if (!colony && stage !== 'founding') await log('count', { colony_id: id, workers_coarse: workers, larvae });
-      say(t.saved);
+      say(savingText.saved);
       if (onDone) onDone();
       else go(first ? `#/welcome/${id}` : `#/colony/${id}`);
     });
@@ -120,12 +123,12 @@ export function ColonyForm({ colony, onDone }) {
   return html`
     <form class="stack" onSubmit=${save}>
       <label>
-        ${m.form.name}
+        ${colonyFormText.name}
         <input name="name" required maxlength="60" defaultValue=${was.name ?? ''} autocomplete="off" />
       </label>
       <label>
-        ${m.form.species}${' '}
-        <small>${m.form.species_hint}</small>
+        ${colonyFormText.species}${' '}
+        <small>${colonyFormText.species_hint}</small>
         <input
           name="species"
           list="species"
@@ -145,40 +148,50 @@ export function ColonyForm({ colony, onDone }) {
         known &&
         species[known[0]]?.stings &&
         html`
-          <p class="caution" role="status">${m.form.stings}</p>
+          <p class="caution" role="status">${colonyFormText.stings}</p>
         `
       }
       ${
         typed.trim() &&
         !known &&
         html`
-          <div role="group" aria-label=${m.own.species} class="stack">
+          <div role="group" aria-label=${colonyFormText.own.species} class="stack">
             <label>
-              ${m.form.length}${' '}
-              <small>${m.form.length_hint}</small>
+              ${colonyFormText.length}${' '}
+              <small>${colonyFormText.length_hint}</small>
               <input name="worker_length" inputmode="decimal" defaultValue=${was.worker_length_mm ?? ''} />
             </label>
-            <${Choice} label=${m.own.eats} options=${Object.entries(m.own.guilds)} value=${guild} onPick=${setGuild} />
             <${Choice}
-              label=${m.own.founds}
-              options=${Object.entries(m.own.foundings)}
+              label=${colonyFormText.own.eats}
+              options=${Object.entries(colonyFormText.own.guilds)}
+              value=${guild}
+              onPick=${setGuild}
+            />
+            <${Choice}
+              label=${colonyFormText.own.founds}
+              options=${Object.entries(colonyFormText.own.foundings)}
               value=${founding}
               onPick=${setFounding}
             />
             <label class="chip">
               <input type="checkbox" name="stings" defaultChecked=${Boolean(was.stings)} />
-              ${' '}${m.own.stings}
+              ${' '}${colonyFormText.own.stings}
             </label>
           </div>
         `
       }
-      <${Choice} label=${m.form.stage} options=${Object.entries(t.stages)} value=${stage} onPick=${setStage} />
+      <${Choice}
+        label=${colonyFormText.stage}
+        options=${Object.entries(colonyText.stages)}
+        value=${stage}
+        onPick=${setStage}
+      />
       ${
         colony &&
         html`
           <${Choice}
-            label=${m.form.condition}
-            options=${Object.entries(t.conditions)}
+            label=${colonyFormText.condition}
+            options=${Object.entries(colonyText.conditions)}
             value=${condition}
             onPick=${setCondition}
           />
@@ -190,12 +203,12 @@ export function ColonyForm({ colony, onDone }) {
         html`
           <div class="pair">
             <label>
-              ${m.fate.rests_since}
+              ${colonyFormText.fate.rests_since}
               <input name="rests_since" type="date" defaultValue=${was.resting_since ?? today.value} />
             </label>
             <label>
-              ${m.fate.wakes_on}${' '}
-              <small>${m.form.optional}</small>
+              ${colonyFormText.fate.wakes_on}${' '}
+              <small>${colonyFormText.optional}</small>
               <input name="wakes_on" type="date" defaultValue=${was.condition_until ?? ''} />
             </label>
           </div>
@@ -206,7 +219,7 @@ export function ColonyForm({ colony, onDone }) {
         condition === 'given_away' &&
         html`
           <label>
-            ${m.fate.went_to}
+            ${colonyFormText.fate.went_to}
             <input name="went_to" maxlength="200" defaultValue=${was.went_to ?? ''} />
           </label>
         `
@@ -216,7 +229,7 @@ export function ColonyForm({ colony, onDone }) {
         condition === 'dead' &&
         html`
           <label>
-            ${m.fate.died_of}
+            ${colonyFormText.fate.died_of}
             <input name="died_of" maxlength="200" defaultValue=${was.died_of ?? ''} />
           </label>
         `
@@ -226,24 +239,29 @@ export function ColonyForm({ colony, onDone }) {
         stage !== 'founding' &&
         html`
           <${Choice}
-            label=${m.form.roughly}
+            label=${colonyFormText.roughly}
             options=${[
-              ['few', m.form.few],
-              ['some', m.form.some],
-              ['many', m.form.many],
+              ['few', colonyFormText.few],
+              ['some', colonyFormText.some],
+              ['many', colonyFormText.many],
             ]}
             value=${workers}
             onPick=${setWorkers}
           />
-          <${Choice} label=${m.form.larvae} options=${Object.entries(t.coarse)} value=${larvae} onPick=${setLarvae} />
+          <${Choice}
+            label=${colonyFormText.larvae}
+            options=${Object.entries(eventText.coarse)}
+            value=${larvae}
+            onPick=${setLarvae}
+          />
         `
       }
       <details open=${Boolean(colony)}>
-        <summary>${m.form.more}</summary>
+        <summary>${colonyFormText.more}</summary>
         <label>
-          ${m.form.lives}
+          ${colonyFormText.lives}
           <select name="vessel" onChange=${(/** @type {any} */ e) => setLives(e.target.value)}>
-            <option value="" selected=${!lives}>${m.form.not_listed}</option>
+            <option value="" selected=${!lives}>${colonyFormText.not_listed}</option>
             ${Object.keys(vessels).map(
               (code) => html`
                 <option value=${code} selected=${code === lives}>${capital(catalogue.value.words.vessel[code])}</option>
@@ -254,15 +272,15 @@ export function ColonyForm({ colony, onDone }) {
         ${
           !lives &&
           html`
-            <div role="group" aria-label=${m.own.vessel} class="stack">
+            <div role="group" aria-label=${colonyFormText.own.vessel} class="stack">
               <label>
-                ${m.own.bore}${' '}
-                <small>${m.form.optional}</small>
+                ${colonyFormText.own.bore}${' '}
+                <small>${colonyFormText.optional}</small>
                 <input name="bore" inputmode="decimal" defaultValue=${vessel.bore_mm ?? ''} />
               </label>
               <label>
-                ${m.own.vessel_length}${' '}
-                <small>${m.form.optional}</small>
+                ${colonyFormText.own.vessel_length}${' '}
+                <small>${colonyFormText.optional}</small>
                 <input name="vessel_length" inputmode="decimal" defaultValue=${vessel.length_mm ?? ''} />
               </label>
             </div>
@@ -270,12 +288,12 @@ export function ColonyForm({ colony, onDone }) {
         }
         <label class="chip">
           <input type="checkbox" name="outworld" defaultChecked=${Boolean(vessel.has_outworld)} />
-          ${' '}${m.form.outworld}
+          ${' '}${colonyFormText.outworld}
         </label>
         <label>
-          ${m.places.stands}
+          ${placesText.stands}
           <select name="place">
-            <option value="">${places.length ? m.places.nowhere : m.places.none_yet}</option>
+            <option value="">${places.length ? placesText.nowhere : placesText.none_yet}</option>
             ${places.map(
               (place) => html`
                 <option value=${place.id} selected=${place.id === was.place_id}>${place.set.name}</option>
@@ -287,24 +305,26 @@ export function ColonyForm({ colony, onDone }) {
           founds === 'parasitic' &&
           html`
             <label>
-              ${m.fate.host}
+              ${colonyFormText.fate.host}
               <input name="host" list="species" maxlength="60" defaultValue=${was.host_species_code ?? ''} />
             </label>
           `
         }
         <label>
-          ${m.fate.came_from}${' '}
-          <small>${m.form.optional}</small>
+          ${colonyFormText.fate.came_from}${' '}
+          <small>${colonyFormText.optional}</small>
           <input name="came_from" maxlength="200" defaultValue=${was.came_from ?? ''} />
         </label>
         <label>
-          ${m.form.number}${' '}
-          <small>${m.form.optional}</small>
+          ${colonyFormText.number}${' '}
+          <small>${colonyFormText.optional}</small>
           <input name="number" inputmode="numeric" pattern="[0-9]*" defaultValue=${was.number ?? ''} />
         </label>
       </details>
       ${form.said}
-      <button class="button main wide" disabled=${form.busy}>${colony ? m.form.save : m.form.add}</button>
+      <button class="button main wide" disabled=${form.busy}>
+        ${colony ? colonyFormText.save : colonyFormText.add}
+      </button>
     </form>
   `;
 }

@@ -12,8 +12,12 @@ import { useKind } from '../signals/history.js';
 import { takePhoto } from '../signals/photos.js';
 import { gaugesOf, planOf, rows } from '../signals/rows.js';
 import { runningTasting } from '../signals/tastings.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { colonyText } from '../text/en/colony.js';
+import { colonyFormText } from '../text/en/colony-form.js';
+import { eventText } from '../text/en/events.js';
+import { historyText } from '../text/en/history.js';
+import { photosText } from '../text/en/photos.js';
+import { tastingText } from '../text/en/tasting.js';
 import { ColonyForm } from './colony-form.js';
 import { Diary } from './diary.js';
 import { lazy } from '../components/lazy.js';
@@ -37,25 +41,25 @@ export function ColonyScreen({ id }) {
   const [tasting, setTasting] = useState(Boolean(runningTasting(id)));
   if (id === 'new') {
     return html`
-      <h1>${m.colony.new}</h1>
+      <h1>${colonyText.new}</h1>
       <${ColonyForm} colony=${null} />
     `;
   }
   const colony = /** @type {import('../care/overlay.js').ShownRow<'colony'> | undefined} */ (rows.value.get(id));
   if (!colony) {
     return html`
-      <h1>${m.colony.gone}</h1>
-      <p>${m.colony.gone_why}</p>
+      <h1>${colonyText.gone}</h1>
+      <p>${colonyText.gone_why}</p>
     `;
   }
   const v = colony.set;
   if (sheet === 'edit') {
     return html`
-      <h1>${m.form.change(v.name)}</h1>
+      <h1>${colonyFormText.change(v.name)}</h1>
       <${ColonyForm} colony=${colony} onDone=${() => setSheet('')} />
     `;
   }
-  const stage = /** @type {any} */ (t.stages)[v.stage ?? ''] ?? '';
+  const stage = /** @type {any} */ (colonyText.stages)[v.stage ?? ''] ?? '';
   return html`
     <div class="title">
       ${
@@ -65,7 +69,7 @@ export function ColonyScreen({ id }) {
         `
       }
       <h1>${v.name}</h1>
-      <button type="button" class="button" onClick=${() => setSheet('edit')}>${m.colony.change}</button>
+      <button type="button" class="button" onClick=${() => setSheet('edit')}>${colonyText.change}</button>
     </div>
     <p class="soft">
       <em>${speciesOf(v)}</em>
@@ -85,8 +89,8 @@ export function ColonyScreen({ id }) {
         `,
       )}
     </div>
-    <section class="stack" aria-label=${m.colony.log}>
-      <h2>${m.colony.log}</h2>
+    <section class="stack" aria-label=${colonyText.log}>
+      <h2>${colonyText.log}</h2>
       <div class="log-bar">
         ${KINDS.map(
           (kind) => html`
@@ -96,7 +100,7 @@ export function ColonyScreen({ id }) {
               onClick=${() => setSheet(kind)}
             >
               <${Icon} name=${kind} />
-              ${t.kinds[kind]}
+              ${eventText.kinds[kind]}
             </button>
           `,
         )}
@@ -108,11 +112,11 @@ export function ColonyScreen({ id }) {
             <${Plan} colony=${colony} />
           `
         : html`
-            <p class="soft">${m.colony.no_plan}</p>
+            <p class="soft">${colonyText.no_plan}</p>
           `
     }
     <details onToggle=${(/** @type {any} */ e) => setCharts(e.target.open)}>
-      <summary><h2>${m.colony.charts}</h2></summary>
+      <summary><h2>${colonyText.charts}</h2></summary>
       ${
         charts &&
         html`
@@ -121,7 +125,7 @@ export function ColonyScreen({ id }) {
       }
     </details>
     <details open=${tasting} onToggle=${(/** @type {any} */ e) => setTasting(e.target.open)}>
-      <summary><h2>${m.tasting.title}</h2></summary>
+      <summary><h2>${tastingText.title}</h2></summary>
       ${
         tasting &&
         html`
@@ -133,15 +137,15 @@ export function ColonyScreen({ id }) {
     <div class="wrap even">
       <a class="button" href=${`#/paper/${id}`}>
         <${Icon} name="print" />
-        ${m.colony.paper}
+        ${colonyText.paper}
       </a>
-      <button type="button" class="button" onClick=${() => setSheet('past')}>${m.colony.past}</button>
+      <button type="button" class="button" onClick=${() => setSheet('past')}>${colonyText.past}</button>
     </div>
     <${Diary} colonyId=${id} />
     ${
       sheet === 'past'
         ? html`
-            <${Sheet} title=${`${m.past.title}: ${v.name}`} onClose=${() => setSheet('')}>
+            <${Sheet} title=${`${historyText.title}: ${v.name}`} onClose=${() => setSheet('')}>
               <${Past} row=${colony} />
             </${Sheet}>
           `
@@ -173,15 +177,15 @@ function Photos({ colonyId, name }) {
       await takePhoto(colonyId, file);
     } catch (error) {
       if (/** @type {any} */ (error).name === 'NotSaved') throw error;
-      say(m.photos.unreadable);
+      say(photosText.unreadable);
     } finally {
       setBusy(false);
     }
   };
   const at = all.findIndex((row) => row.id === large);
   return html`
-    <section class="stack" aria-label=${m.photos.title}>
-      <h2>${m.photos.title}</h2>
+    <section class="stack" aria-label=${photosText.title}>
+      <h2>${photosText.title}</h2>
       ${
         all.length > 0 &&
         html`
@@ -193,7 +197,7 @@ function Photos({ colonyId, name }) {
                     type="button"
                     class="photo-button"
                     aria-haspopup="dialog"
-                    aria-label=${m.photos.large(day(row))}
+                    aria-label=${photosText.large(day(row))}
                     onClick=${() => setLarge(row.id)}
                   >
                     <${Photo} row=${row} words="" />
@@ -219,7 +223,7 @@ function Photos({ colonyId, name }) {
       }
       <label class="button wide file">
         <${Icon} name="photo" />
-        ${busy ? m.photos.busy : m.photos.take}
+        ${busy ? photosText.busy : photosText.take}
         <input type="file" accept="image/*" capture="environment" disabled=${busy} onChange=${take} />
       </label>
     </section>
@@ -237,11 +241,11 @@ function Large({ all, at, name, onTurn }) {
   `;
   return html`
     <${Sheet} title=${day(row)} onClose=${() => onTurn('')}>
-      <${Photo} key=${row.id} row=${row} words=${m.photos.of(name, day(row))} />
+      <${Photo} key=${row.id} row=${row} words=${photosText.of(name, day(row))} />
       ${
         all.length > 1 &&
         html`
-          <div class="wrap even">${turn(all[at + 1], m.photos.older)}${turn(all[at - 1], m.photos.newer)}</div>
+          <div class="wrap even">${turn(all[at + 1], photosText.older)}${turn(all[at - 1], photosText.newer)}</div>
         `
       }
       <button
@@ -252,7 +256,7 @@ function Large({ all, at, name, onTurn }) {
           void voidLog(row);
         }}
       >
-        ${m.photos.remove}
+        ${photosText.remove}
       </button>
     </${Sheet}>
   `;

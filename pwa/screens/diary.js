@@ -11,8 +11,11 @@ import { voidLog } from '../signals/actions.js';
 import { readBack } from '../signals/history.js';
 import { now, today } from '../signals/clock.js';
 import { outbox, rows, stored } from '../signals/rows.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { colonyText } from '../text/en/colony.js';
+import { diaryText } from '../text/en/diary.js';
+import { eventText } from '../text/en/events.js';
+import { roundText } from '../text/en/round.js';
+import { tastingText } from '../text/en/tasting.js';
 import { lazy } from '../components/lazy.js';
 
 const Past = lazy(() => import('./past.js'), 'Past');
@@ -23,7 +26,7 @@ const Past = lazy(() => import('./past.js'), 'Past');
  */
 
 const PAGE = 20;
-const KINDS = Object.entries(t.kinds).filter(([kind]) => kind !== 'climate');
+const KINDS = Object.entries(eventText.kinds).filter(([kind]) => kind !== 'climate');
 
 /** @param {{colonyId: string}} props */
 export function Diary({ colonyId }) {
@@ -36,20 +39,20 @@ export function Diary({ colonyId }) {
     (!kind || row.kind === kind) &&
     (!text || `${eventInWords(row)} ${row.set.remark ?? ''}`.toLowerCase().includes(text));
   return html`
-    <section class="stack" aria-label=${m.colony.diary}>
-      <h2>${m.colony.diary}</h2>
+    <section class="stack" aria-label=${colonyText.diary}>
+      <h2>${colonyText.diary}</h2>
       ${
         long &&
         html`
           <div class="pair screen-only">
             <label>
-              ${m.diary.search}
+              ${diaryText.search}
               <input type="search" value=${wanted} onInput=${(/** @type {any} */ e) => setWanted(e.target.value)} />
             </label>
             <label>
-              ${m.diary.kinds}
+              ${diaryText.kinds}
               <select onChange=${(/** @type {any} */ e) => setKind(e.target.value)}>
-                <option value="">${m.diary.all}</option>
+                <option value="">${diaryText.all}</option>
                 ${KINDS.map(
                   ([each, words]) => html`
                     <option value=${each}>${words}</option>
@@ -64,7 +67,7 @@ export function Diary({ colonyId }) {
         key=${`${kind} ${text}`}
         colonyId=${colonyId}
         fits=${fits}
-        none=${kind || text ? m.diary.none : m.diary.empty}
+        none=${kind || text ? diaryText.none : diaryText.empty}
         onLong=${() => setLong(true)}
       />
     </section>
@@ -109,7 +112,7 @@ function Pages({ colonyId, fits, none, onLong }) {
     ${
       more &&
       html`
-        <button type="button" class="button" ref=${button} onClick=${next}>${m.diary.earlier}</button>
+        <button type="button" class="button" ref=${button} onClick=${next}>${diaryText.earlier}</button>
       `
     }
     ${
@@ -202,7 +205,7 @@ function Page({ colonyId, fits, stays, before, end, onRead }) {
       ${
         back_ms > 0 &&
         html`
-          <p class="soft">${m.diary.looking(dayInWords(back_ms))}</p>
+          <p class="soft">${diaryText.looking(dayInWords(back_ms))}</p>
         `
       }
       ${
@@ -251,8 +254,8 @@ function byDay(log) {
 /** @param {number} ms */
 function dayInWords(ms) {
   const day = new Date(ms);
-  if (day.toDateString() === new Date(now.peek()).toDateString()) return m.diary.today;
-  if (day.toDateString() === new Date(now.peek() - DAY_MS).toDateString()) return m.diary.yesterday;
+  if (day.toDateString() === new Date(now.peek()).toDateString()) return diaryText.today;
+  if (day.toDateString() === new Date(now.peek() - DAY_MS).toDateString()) return diaryText.yesterday;
   return day.toLocaleDateString([], {
     weekday: 'long',
     day: 'numeric',
@@ -280,11 +283,11 @@ function Entry({ row, onOpen }) {
         }${
           tasting &&
           html`
-            <span class="soft">${m.tasting.part(tasting)}</span>
+            <span class="soft">${tastingText.part(tasting)}</span>
           `
         }
         <span class="soft">
-          ${timeOfDay(row.happened_ms ?? 0)}${' '}${who ? t.round.by(who) : ''}${
+          ${timeOfDay(row.happened_ms ?? 0)}${' '}${who ? roundText.by(who) : ''}${
             row.state === 'synced'
               ? ''
               : html`
@@ -303,10 +306,10 @@ function Entry({ row, onOpen }) {
       <button
         type="button"
         class="button quiet screen-only"
-        aria-label=${`${m.diary.void}: ${eventInWords(row)}`}
+        aria-label=${`${diaryText.void}: ${eventInWords(row)}`}
         onClick=${() => voidLog(row)}
       >
-        ${m.diary.void}
+        ${diaryText.void}
       </button>
     </li>
   `;

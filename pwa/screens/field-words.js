@@ -2,14 +2,20 @@
 import { temperature } from '../components/degrees.js';
 import { capital, eventInWords, fullDay, moment, wordFor } from '../components/in-words.js';
 import { catalogue, rows } from '../signals/rows.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { colonyText } from '../text/en/colony.js';
+import { colonyFormText } from '../text/en/colony-form.js';
+import { eventText } from '../text/en/events.js';
+import { foodText } from '../text/en/food.js';
+import { historyText } from '../text/en/history.js';
+import { laterText } from '../text/en/later.js';
+import { placesText } from '../text/en/places.js';
 
 /** @param {string} name */
-export const fieldName = (name) => m.fields[name] ?? capital(name.replaceAll('_', ' '));
+export const fieldName = (name) => historyText.fields[name] ?? capital(name.replaceAll('_', ' '));
 
 /** @param {string} kind */
-export const kindName = (kind) => /** @type {Record<string, string>} */ (t.kinds)[kind] ?? m.registers[kind] ?? kind;
+export const kindName = (kind) =>
+  /** @type {Record<string, string>} */ (eventText.kinds)[kind] ?? historyText.registers[kind] ?? kind;
 
 /** The catalogue's word table for a field's codes. @type {Record<string, string>} */
 const TABLES = {
@@ -25,34 +31,34 @@ const TABLES = {
 };
 /** The app's own words for a field's codes. @type {Record<string, Record<string, string>>} */
 const OWN = {
-  stage: t.stages,
-  condition: t.conditions,
-  outcome: t.outcomes,
-  reading: t.readings,
-  level: t.readings,
-  tint: t.tints,
-  colour_seen: t.colour_seen,
-  workers_coarse: t.coarse,
-  eggs: t.coarse,
-  larvae: t.coarse,
-  pupae: t.coarse,
-  guild: m.own.guilds,
-  founding_mode: m.own.foundings,
-  place_type: m.places.types,
-  action: { ...t.event.water, read: m.values.read },
-  why: Object.fromEntries(t.later.why),
+  stage: colonyText.stages,
+  condition: colonyText.conditions,
+  outcome: eventText.outcomes,
+  reading: eventText.readings,
+  level: eventText.readings,
+  tint: foodText.tints,
+  colour_seen: eventText.colour_seen,
+  workers_coarse: eventText.coarse,
+  eggs: eventText.coarse,
+  larvae: eventText.coarse,
+  pupae: eventText.coarse,
+  guild: colonyFormText.own.guilds,
+  founding_mode: colonyFormText.own.foundings,
+  place_type: placesText.types,
+  action: { ...eventText.water, read: historyText.values.read },
+  why: Object.fromEntries(laterText.why),
 };
 
 /** @param {string} field @param {any} value @returns {string} */
 export function valueInWords(field, value) {
   if (value === null || value === undefined || value === '' || (Array.isArray(value) && !value.length)) {
-    return m.values.empty;
+    return historyText.values.empty;
   }
-  if (typeof value === 'boolean') return value ? m.values.yes : m.values.no;
+  if (typeof value === 'boolean') return value ? historyText.values.yes : historyText.values.no;
   if (Array.isArray(value)) return value.map((each) => valueInWords(field, each)).join(', ');
   if (typeof value === 'object') {
     return Object.entries(value)
-      .map(([need, days]) => m.values.every(wordFor('need', need), days))
+      .map(([need, days]) => historyText.values.every(wordFor('need', need), days))
       .join(', ');
   }
   if (field.endsWith('_c')) return temperature(value);
@@ -60,7 +66,7 @@ export function valueInWords(field, value) {
   if (/_on$|_by$/.test(field)) return fullDay(value);
   if (/_at$|^until$/.test(field)) return moment(value);
   if (field === 'species_code') return catalogue.value?.species?.[value]?.name ?? value;
-  if (field === 'unit') return t.units[value]?.(2) ?? value;
+  if (field === 'unit') return foodText.units[value]?.(2) ?? value;
   const table = TABLES[field];
   return OWN[field]?.[value] ?? ((table && catalogue.value?.words?.[table]?.[value]) || String(value));
 }
@@ -68,7 +74,7 @@ export function valueInWords(field, value) {
 /** @param {string} id */
 function recordInWords(id) {
   const row = rows.value.get(id);
-  if (!row) return m.values.elsewhere;
+  if (!row) return historyText.values.elsewhere;
   if (row.happened_ms !== null) return eventInWords(row);
   return nameInWords(row);
 }

@@ -11,8 +11,9 @@ import { post } from '../signals/people.js';
 import { now, today } from '../signals/clock.js';
 import { catalogue, events, rows, rowsOf } from '../signals/rows.js';
 import { syncNow } from '../signals/sync.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { calendarText } from '../text/en/calendar.js';
+import { handoverText } from '../text/en/handover.js';
+import { savingText } from '../text/en/saving.js';
 import { coloniesInOrder } from '../components/colonies.js';
 import { StandInView } from './standin.js';
 import { Holiday } from './holiday.js';
@@ -22,8 +23,8 @@ import { Holiday } from './holiday.js';
 export function HandOverScreen() {
   const [trip, setTrip] = useState(/** @type {Trip | null} */ (null));
   return html`
-    <h1>${m.handover.title}</h1>
-    <p class="soft">${m.handover.about}</p>
+    <h1>${handoverText.title}</h1>
+    <p class="soft">${handoverText.about}</p>
     ${rowsOf('pass')
       .reverse()
       .map(
@@ -34,7 +35,7 @@ export function HandOverScreen() {
     <${Holiday} onPass=${setTrip} />
     <${PassForm} key=${JSON.stringify(trip)} trip=${trip} />
     <section class="card">
-      <h2>${m.handover.calendar}</h2>
+      <h2>${handoverText.calendar}</h2>
       <${CalendarAddress} passId=${null} />
     </section>
   `;
@@ -61,12 +62,12 @@ function Pass({ row }) {
   const v = row.set;
   const over = v.revoked_at_ms || today.value > v.ends_on;
   const state = v.revoked_at_ms
-    ? m.handover.state.back
+    ? handoverText.state.back
     : today.value < v.starts_on
-      ? m.handover.state.from(shortDay(v.starts_on))
+      ? handoverText.state.from(shortDay(v.starts_on))
       : over
-        ? m.handover.state.ended
-        : m.handover.state.now;
+        ? handoverText.state.ended
+        : handoverText.state.now;
   const done = doneUnder(row.id, v.colony_ids);
   const makeLink = () =>
     attempt(async () => {
@@ -74,17 +75,18 @@ function Pass({ row }) {
       setLink(await post(`/api/passes/${row.id}/link`));
     });
   const takeBack = () =>
-    confirm(m.handover.sure(v.name)) &&
+    confirm(handoverText.sure(v.name)) &&
     attempt(async () => {
       await post(`/api/passes/${row.id}/revoke`);
       await syncNow();
     });
-  const share = () => navigator.share({ title: m.handover.share_title(v.name), url: link.link }).catch(() => undefined);
+  const share = () =>
+    navigator.share({ title: handoverText.share_title(v.name), url: link.link }).catch(() => undefined);
   return html`
     <article class="card">
       <h2>${v.name}</h2>
       <p class="soft">
-        ${shortDay(v.starts_on)}${' '}${m.handover.to}${' '}${shortDay(v.ends_on)}${' · '}
+        ${shortDay(v.starts_on)}${' '}${handoverText.to}${' '}${shortDay(v.ends_on)}${' · '}
         <strong>${state}</strong>
         ${' · '}${v.colony_ids.map(nameOf).join(', ')}
       </p>
@@ -92,7 +94,7 @@ function Pass({ row }) {
         (done.length > 0 || over) &&
         html`
           <section class="stack">
-            <h3>${m.handover.done_by(v.name)}</h3>
+            <h3>${handoverText.done_by(v.name)}</h3>
             ${
               done.length
                 ? html`
@@ -114,7 +116,7 @@ function Pass({ row }) {
                     </ul>
                   `
                 : html`
-                    <p class="soft">${m.handover.nothing}</p>
+                    <p class="soft">${handoverText.nothing}</p>
                   `
             }
           </section>
@@ -124,16 +126,16 @@ function Pass({ row }) {
         link &&
         html`
           <div class="stack">
-            <p>${m.handover.link_once}</p>
+            <p>${handoverText.link_once}</p>
             <div
               class="qr"
               role="img"
-              aria-label=${m.handover.share_title(v.name)}
+              aria-label=${handoverText.share_title(v.name)}
               dangerouslySetInnerHTML=${{ __html: link.qr_svg }}
             />
             <p><a class="address" href=${link.link}>${link.link}</a></p>
             <p>
-              ${m.handover.by_code}${' '}
+              ${handoverText.by_code}${' '}
               <span class="code">${link.code}</span>
             </p>
             ${
@@ -141,7 +143,7 @@ function Pass({ row }) {
               html`
                 <button type="button" class="button wide" onClick=${share}>
                   <${Icon} name="share" />
-                  ${m.handover.share}
+                  ${handoverText.share}
                 </button>
               `
             }
@@ -154,12 +156,12 @@ function Pass({ row }) {
         html`
           <div class="wrap even">
             <button type="button" class="button main" disabled=${busy} onClick=${makeLink}>
-              ${link ? m.handover.new_link : m.handover.make_link}
+              ${link ? handoverText.new_link : handoverText.make_link}
             </button>
-            <button type="button" class="button" onClick=${() => setPreview(true)}>${m.handover.preview}</button>
+            <button type="button" class="button" onClick=${() => setPreview(true)}>${handoverText.preview}</button>
             <a class="button" href=${`#/paper/${row.id}`}>
               <${Icon} name="print" />
-              ${m.handover.print}
+              ${handoverText.print}
             </a>
           </div>
           <${CalendarAddress} passId=${row.id} />
@@ -169,14 +171,14 @@ function Pass({ row }) {
         !v.revoked_at_ms &&
         html`
           <button type="button" class="button warn" disabled=${busy} onClick=${takeBack}>
-            ${m.handover.take_back}
+            ${handoverText.take_back}
           </button>
         `
       }
       ${
         preview &&
         html`
-          <${Sheet} title=${m.handover.preview_title(v.name)} onClose=${() => setPreview(false)}>
+          <${Sheet} title=${handoverText.preview_title(v.name)} onClose=${() => setPreview(false)}>
             <div class="stack" inert><${StandInView} given=${v} state="open" colonies=${rowsWith(v.colony_ids)} /></div>
           </${Sheet}>
         `
@@ -202,14 +204,14 @@ function PassForm({ trip }) {
   const stings = (/** @type {any} */ colony) =>
     Boolean(catalogue.value?.species?.[colony?.set.species_code]?.stings ?? colony?.set.stings);
   const named = (/** @type {any} */ colony) =>
-    stings(colony) ? `${colony.set.name} (${m.handover.stings})` : colony.set.name;
+    stings(colony) ? `${colony.set.name} (${handoverText.stings})` : colony.set.name;
   const stinging = chosen.filter((id) => stings(colonies.find((each) => each.id === id)));
   /** @param {any} event */
   function save(event) {
     event.preventDefault();
     const text = textsOf(event.target);
-    if (!chosen.length) return form.say(m.handover.none);
-    if (text('ends_on') < text('starts_on')) return form.say(m.handover.backwards);
+    if (!chosen.length) return form.say(handoverText.none);
+    if (text('ends_on') < text('starts_on')) return form.say(handoverText.backwards);
     return form.attempt(async () => {
       await keep('pass', {
         name: text('name'),
@@ -220,20 +222,20 @@ function PassForm({ trip }) {
         emergency_contact: text('emergency_contact'),
         stinging_ok_ids: stinging,
       });
-      say(t.saved);
+      say(savingText.saved);
       event.target.reset();
       setChosen([]);
     });
   }
   return html`
     <form class="card" onSubmit=${save}>
-      <h2>${m.handover.new}</h2>
+      <h2>${handoverText.new}</h2>
       <label>
-        ${m.handover.who}
+        ${handoverText.who}
         <input ref=${who} name="name" required maxlength="60" autocomplete="off" />
       </label>
       <${ManyChoice}
-        label=${m.handover.colonies}
+        label=${handoverText.colonies}
         values=${chosen}
         onChange=${setChosen}
         options=${colonies.map((colony) => [colony.id, named(colony)])}
@@ -242,23 +244,23 @@ function PassForm({ trip }) {
         chosen.length < colonies.length &&
         html`
           <button type="button" class="button" onClick=${() => setChosen(colonies.map((colony) => colony.id))}>
-            ${m.handover.all}
+            ${handoverText.all}
           </button>
         `
       }
       ${
         stinging.length > 0 &&
         html`
-          <p class="caution" role="status">${m.handover.stings_words}</p>
+          <p class="caution" role="status">${handoverText.stings_words}</p>
         `
       }
       <div class="pair">
         <label>
-          ${m.handover.first}
+          ${handoverText.first}
           <input name="starts_on" type="date" required defaultValue=${trip?.starts_on ?? today.value} />
         </label>
         <label>
-          ${m.handover.last}
+          ${handoverText.last}
           <input
             name="ends_on"
             type="date"
@@ -268,15 +270,15 @@ function PassForm({ trip }) {
         </label>
       </div>
       <label>
-        ${m.handover.know}
+        ${handoverText.know}
         <textarea name="instructions" maxlength="4000"></textarea>
       </label>
       <label>
-        ${m.handover.call}
+        ${handoverText.call}
         <input name="emergency_contact" maxlength="200" inputmode="tel" />
       </label>
       ${form.said}
-      <button class="button main wide" disabled=${form.busy}>${m.handover.go}</button>
+      <button class="button main wide" disabled=${form.busy}>${handoverText.go}</button>
     </form>
   `;
 }
@@ -294,31 +296,31 @@ function CalendarAddress({ passId }) {
     attempt(async () => {
       await post('/api/feeds/revoke', { pass_id: passId });
       setUrl('');
-      return m.calendar.ended;
+      return calendarText.ended;
     });
   const copy = () =>
     attempt(async () => {
       await navigator.clipboard.writeText(url);
-      return m.calendar.copied;
+      return calendarText.copied;
     });
   return html`
     <details>
-      <summary>${m.calendar.title}</summary>
-      <p class="soft">${m.calendar.about}</p>
+      <summary>${calendarText.title}</summary>
+      <p class="soft">${calendarText.about}</p>
       ${
         url &&
         html`
-          <p>${m.calendar.once}</p>
+          <p>${calendarText.once}</p>
           <p><a class="address" href=${url.replace(/^https?:/, 'webcal:')}>${url}</a></p>
-          <button type="button" class="button" onClick=${copy}>${m.calendar.copy}</button>
+          <button type="button" class="button" onClick=${copy}>${calendarText.copy}</button>
         `
       }
       ${said}
       <div class="wrap">
         <button type="button" class="button" disabled=${busy} onClick=${make}>
-          ${url ? m.calendar.anew : m.calendar.make}
+          ${url ? calendarText.anew : calendarText.make}
         </button>
-        <button type="button" class="button" disabled=${busy} onClick=${end}>${m.calendar.end}</button>
+        <button type="button" class="button" disabled=${busy} onClick=${end}>${calendarText.end}</button>
       </div>
     </details>
   `;

@@ -7,7 +7,7 @@ import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
 import { post } from '../signals/people.js';
 import { now, today } from '../signals/clock.js';
-import { m } from '../text/en-more.js';
+import { holidayText } from '../text/en/holiday.js';
 
 /** @typedef {{colony_ids: string[], starts_on: string, ends_on: string}} Trip */
 /** @typedef {{need: string, portion: import('../care/words.js').Portion | null}} TopUp */
@@ -17,8 +17,6 @@ import { m } from '../text/en-more.js';
  */
 
 const AWAY_DAYS = 14;
-const h = m.holiday;
-
 /** @param {{onPass: (trip: Trip) => void}} props `onPass` starts a pass for the colonies that need visits */
 export function Holiday({ onPass }) {
   const [found, setFound] = useState(
@@ -43,16 +41,16 @@ export function Holiday({ onPass }) {
   }
   return html`
     <section class="card">
-      <h2>${h.title}</h2>
-      <p class="soft">${h.about}</p>
+      <h2>${holidayText.title}</h2>
+      <p class="soft">${holidayText.about}</p>
       <form class="stack" onSubmit=${look}>
         <div class="pair">
           <label>
-            ${h.leave}
+            ${holidayText.leave}
             <input name="leave_on" type="date" required min=${today.value} defaultValue=${today.value} />
           </label>
           <label>
-            ${h.back}
+            ${holidayText.back}
             <input
               name="return_on"
               type="date"
@@ -63,7 +61,7 @@ export function Holiday({ onPass }) {
           </label>
         </div>
         ${said}
-        <button class="button" disabled=${busy}>${h.go}</button>
+        <button class="button" disabled=${busy}>${holidayText.go}</button>
       </form>
       <div role="status">
         ${
@@ -79,7 +77,7 @@ export function Holiday({ onPass }) {
                 </ul>
               `
             : html`
-                <p>${h.none}</p>
+                <p>${holidayText.none}</p>
               `)
         }
       </div>
@@ -89,7 +87,7 @@ export function Holiday({ onPass }) {
         html`
           <button type="button" class="button main" onClick=${() => onPass(found.trip)}>
             <${Icon} name="handover" />
-            ${h.pass}
+            ${holidayText.pass}
           </button>
         `
       }
@@ -97,7 +95,7 @@ export function Holiday({ onPass }) {
         found &&
         html`
           <details>
-            <summary>${h.travel}</summary>
+            <summary>${holidayText.travel}</summary>
             <ul class="stack">
               ${found.travel.map(
                 (rule) => html`
@@ -119,16 +117,22 @@ function OneColony({ told }) {
       <div class="grow stack">
         <h3>${nameOf(told.colony_id)}</h3>
         <p>
-          <strong>${told.verdict === 'visit' ? h.visit(told.visit_every_days ?? 1) : h.verdict[told.verdict]}</strong>
+          <strong>
+            ${
+              told.verdict === 'visit'
+                ? holidayText.visit(told.visit_every_days ?? 1)
+                : holidayText.verdict[told.verdict]
+            }
+          </strong>
         </p>
         ${
           told.top_up.length > 0 &&
           html`
             <div>
-              <p>${h.top_up}</p>
+              <p>${holidayText.top_up}</p>
               ${told.top_up.map(
                 ({ need, portion }) => html`
-                  <p>${wordFor('need', need)}: ${portion ? portionInWords(portion) : h.full}</p>
+                  <p>${wordFor('need', need)}: ${portion ? portionInWords(portion) : holidayText.full}</p>
                 `,
               )}
             </div>

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { ManyChoice, useAttempt } from '../components/parts.js';
 import { shortCode } from '../care/short-code.js';
-import { l } from '../text/en-labels.js';
+import { labelsText } from '../text/en/labels.js';
 import { coloniesInOrder, speciesOf } from '../components/colonies.js';
 
 const CODE_LOOK = { ecc: 'medium', border: 1 };
@@ -27,10 +27,10 @@ export function LabelsScreen() {
     setLeftOut(colonies.map((colony) => colony.id).filter((id) => !ids.includes(id)));
   return html`
     <div class="screen-only stack">
-      <h1>${l.title}</h1>
-      <p class="soft">${l.about}</p>
+      <h1>${labelsText.title}</h1>
+      <p class="soft">${labelsText.about}</p>
       <${ManyChoice}
-        label=${l.choose}
+        label=${labelsText.choose}
         values=${chosen.map((colony) => colony.id)}
         options=${colonies.map((colony) => [colony.id, colony.set.name])}
         onChange=${choose}
@@ -38,11 +38,11 @@ export function LabelsScreen() {
       <div class="wrap even">
         <button type="button" class="button main" onClick=${() => print()}>
           <${Icon} name="print" />
-          ${l.print}
+          ${labelsText.print}
         </button>
         <a class="button" href="#/at">
           <${Icon} name="scan" />
-          ${l.scan}
+          ${labelsText.scan}
         </a>
       </div>
       ${said}

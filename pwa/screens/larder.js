@@ -10,8 +10,10 @@ import { originVerdict } from '../care/origin.js';
 import { keep, say } from '../signals/actions.js';
 import { today } from '../signals/clock.js';
 import { catalogue, outbox, rows, rowsOf } from '../signals/rows.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { calculatorText } from '../text/en/calculators.js';
+import { foodText } from '../text/en/food.js';
+import { larderText } from '../text/en/larder.js';
+import { savingText } from '../text/en/saving.js';
 import { countedIn, LeftSheet, LotSheet, MixSheet } from './lot-sheets.js';
 
 /** Whole days from today to a date. @param {string} date ISO */
@@ -27,17 +29,17 @@ export function LarderScreen() {
   const { answer, problem } = useAnswer('/api/larder', known);
   const ahead = problem ? null : answer;
   return html`
-    <h1>${m.larder.title}</h1>
+    <h1>${larderText.title}</h1>
     ${
       !lots.length &&
       html`
-        <${Empty} bare title=${m.larder.empty} />
+        <${Empty} bare title=${larderText.empty} />
       `
     }
     ${
       lots.length > 0 &&
       html`
-        <section class="stack" aria-label=${m.larder.lots}>
+        <section class="stack" aria-label=${larderText.lots}>
           ${lots.map(
             (lot) => html`
               <${Lot}
@@ -53,11 +55,11 @@ export function LarderScreen() {
     <div class="wrap even">
       <button type="button" class="button main" onClick=${() => setSheet('lot')}>
         <${Icon} name="add" />
-        ${m.larder.add}
+        ${larderText.add}
       </button>
       <button type="button" class="button" onClick=${() => setSheet('mix')}>
         <${Icon} name="sugar" />
-        ${m.larder.mix}
+        ${larderText.mix}
       </button>
     </div>
     ${
@@ -66,7 +68,7 @@ export function LarderScreen() {
         <${LarderOutlook} outlooks=${ahead.outlooks} spoils=${ahead.spoils} />
       `
     }
-    <a class="button" href="#/reckon">${m.reckon.title}</a>
+    <a class="button" href="#/reckon">${calculatorText.title}</a>
     ${
       sheet === 'lot' &&
       html`
@@ -103,31 +105,31 @@ function Lot({ lot, left }) {
   const bad = ['refuse', 'hold'].includes(verdict.verdict) || (days !== null && days < 0);
   const state =
     verdict.verdict === 'hold' && verdict.until
-      ? m.larder.held(weekDay(verdict.until), daysTo(verdict.until))
+      ? larderText.held(weekDay(verdict.until), daysTo(verdict.until))
       : verdict.verdict === 'refuse'
-        ? m.larder.never
+        ? larderText.never
         : days === null
           ? ''
           : days < 0
-            ? m.larder.over
-            : m.larder.left(days);
-  const amount = `${v.amount} ${t.units[v.unit ?? '']?.(v.amount ?? 0) ?? ''}`;
+            ? larderText.over
+            : larderText.left(days);
+  const amount = `${v.amount} ${foodText.units[v.unit ?? '']?.(v.amount ?? 0) ?? ''}`;
   const facts = [
     v.size_class ? wordFor('size', v.size_class) : '',
-    v.tint ? /** @type {any} */ (t.tints)[v.tint] : '',
-    v.amount == null ? '' : left?.given ? m.larder.by_logs(Number(left.amount.toFixed(1)), amount) : amount,
+    v.tint ? /** @type {any} */ (foodText.tints)[v.tint] : '',
+    v.amount == null ? '' : left?.given ? larderText.by_logs(Number(left.amount.toFixed(1)), amount) : amount,
     wordFor('origin', v.origin),
-    v.got_on ? m.larder.got(weekDay(v.got_on)) : '',
-    v.use_by ? m.larder.use_by(weekDay(v.use_by)) : '',
+    v.got_on ? larderText.got(weekDay(v.got_on)) : '',
+    v.use_by ? larderText.use_by(weekDay(v.use_by)) : '',
   ]
     .filter(Boolean)
     .join(' · ');
   const need = catalogue.value?.foods?.[v.food_code]?.need ?? 'other';
   async function usedUp() {
     await keep('lot', { finished_on: today.value }, lot.id);
-    say(m.larder.used_up, async () => {
+    say(larderText.used_up, async () => {
       await keep('lot', { finished_on: null }, lot.id);
-      say(t.taken_back);
+      say(savingText.taken_back);
     });
   }
   return html`
@@ -155,19 +157,19 @@ function Lot({ lot, left }) {
         <button
           type="button"
           class="button"
-          aria-label=${`${m.larder.left_now}: ${name}`}
+          aria-label=${`${larderText.left_now}: ${name}`}
           onClick=${() => setOpen(true)}
         >
-          ${m.larder.left_now}
+          ${larderText.left_now}
         </button>
-        <button type="button" class="button" aria-label=${`${m.larder.used}: ${name}`} onClick=${usedUp}>
-          ${m.larder.used}
+        <button type="button" class="button" aria-label=${`${larderText.used}: ${name}`} onClick=${usedUp}>
+          ${larderText.used}
         </button>
       </div>
       ${
         open &&
         html`
-          <${LeftSheet} lot=${lot} title=${`${m.larder.left_now}: ${name}`} onClose=${() => setOpen(false)} />
+          <${LeftSheet} lot=${lot} title=${`${larderText.left_now}: ${name}`} onClose=${() => setOpen(false)} />
         `
       }
     </article>
@@ -187,8 +189,8 @@ const told = (reason) => inWords('reason', reason);
 /** What to get by when, and what spoils first. @param {{outlooks: Outlook[], spoils: Spoiling[]}} props */
 function LarderOutlook({ outlooks, spoils }) {
   return html`
-    <section class="card" aria-label=${m.get.title}>
-      <h2>${m.get.title}</h2>
+    <section class="card" aria-label=${larderText.get.title}>
+      <h2>${larderText.get.title}</h2>
       <ul class="done-list">
         ${outlooks.map(
           (each) => html`
@@ -199,7 +201,7 @@ function LarderOutlook({ outlooks, spoils }) {
       ${
         spoils.length > 0 &&
         html`
-          <h3>${m.get.spoils}</h3>
+          <h3>${larderText.get.spoils}</h3>
           <ul class="done-list">
             ${spoils.map(
               (lot) => html`
@@ -229,7 +231,7 @@ function Food({ outlook: { food_code, buy_by, reasons } }) {
         ${
           buy_by &&
           html`
-            <p><strong>${buy_by <= today.value ? m.get.today : m.get.by(weekDay(buy_by))}</strong></p>
+            <p><strong>${buy_by <= today.value ? larderText.get.today : larderText.get.by(weekDay(buy_by))}</strong></p>
           `
         }
         ${reasons
@@ -253,5 +255,5 @@ function amountOf({ lot_id, amount }) {
   const own = rows.value.get(lot_id)?.set.unit ?? '';
   const unit = countedIn(own);
   const shown = Number(amount.toFixed(1));
-  return [shown, t.units[unit]?.(shown)].filter((part) => part !== undefined).join(' ');
+  return [shown, foodText.units[unit]?.(shown)].filter((part) => part !== undefined).join(' ');
 }

@@ -7,8 +7,10 @@ import { originsOf, originVerdict, usualOrigin } from '../care/origin.js';
 import { today } from '../signals/clock.js';
 import { catalogue, events, planOf, rowsOf } from '../signals/rows.js';
 import { runningTasting } from '../signals/tastings.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { foodText } from '../text/en/food.js';
+import { larderText } from '../text/en/larder.js';
+import { logText } from '../text/en/log.js';
+import { tastingText } from '../text/en/tasting.js';
 
 const SHOWN_FIRST = 5;
 const MOST = /** @type {Record<string, number>} */ ({
@@ -41,7 +43,7 @@ function foodsInOrder(colonyId, planned) {
 }
 
 /** @param {import('../care/overlay.js').ShownRow<'lot'>} lot @param {string} food */
-const lotName = ({ set }, food) => set.name || (set.got_on ? m.larder.got(shortDay(set.got_on)) : food);
+const lotName = ({ set }, food) => set.name || (set.got_on ? larderText.got(shortDay(set.got_on)) : food);
 
 /**
  * Prefilled by the plan, last used foods first, and what an origin means at the moment of choosing.
@@ -107,7 +109,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
   const hours = kind.remove_after_h;
   return html`
     <${Choice}
-      label=${m.log.food}
+      label=${logText.food}
       value=${food}
       onPick=${pick}
       options=${(more ? order : order.slice(0, SHOWN_FIRST)).map((code) => [code, capital(wordFor('food', code))])}
@@ -116,33 +118,33 @@ export function FeedingForm({ colonyId, need, item, save }) {
       !more &&
       order.length > SHOWN_FIRST &&
       html`
-        <button type="button" class="button" onClick=${() => setMore(true)}>${m.log.more}</button>
+        <button type="button" class="button" onClick=${() => setMore(true)}>${logText.more}</button>
       `
     }
     ${
       poured &&
       html`
         <${Choice}
-          label=${m.log.offered_in}
+          label=${logText.offered_in}
           value=${form === 'feeder' ? 'feeder' : 'drop'}
           onPick=${pour}
-          options=${Object.entries(m.log.vessels)}
+          options=${Object.entries(logText.vessels)}
         />
       `
     }
     <${Stepper}
-      label=${m.log.amount}
+      label=${logText.amount}
       value=${amount}
       step=${LEAST[unit] ?? 1}
       most=${MOST[unit] ?? 500}
-      unit=${(t.units[unit] ?? (() => unit))(amount)}
+      unit=${(foodText.units[unit] ?? (() => unit))(amount)}
       onChange=${setAmount}
     />
     ${
       is_prey &&
       html`
         <${Choice}
-          label=${m.log.size}
+          label=${logText.size}
           value=${size}
           onPick=${setSize}
           options=${Object.entries(words.size ?? {}).map(([code, name]) => [code, capital(String(name))])}
@@ -153,10 +155,10 @@ export function FeedingForm({ colonyId, need, item, save }) {
       lots.length > 0 &&
       html`
         <${Choice}
-          label=${m.log.lot}
+          label=${logText.lot}
           value=${lotId}
           onPick=${setLotId}
-          options=${[...lots.map((each) => [each.id, lotName(each, wordFor('food', food))]), ['', m.log.no_lot]]}
+          options=${[...lots.map((each) => [each.id, lotName(each, wordFor('food', food))]), ['', logText.no_lot]]}
         />
       `
     }
@@ -164,7 +166,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
       !lot &&
       html`
         <label>
-          ${m.log.from}
+          ${logText.from}
           <select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>
             ${originsOf(foods, origins, food).map(
               (code) => html`
@@ -176,19 +178,19 @@ export function FeedingForm({ colonyId, need, item, save }) {
       `
     }
     <p class=${stop ? 'caution' : 'soft'} role=${stop ? 'alert' : null}>
-      ${stop ? `${m.log.stops[verdict.verdict]} ` : ''}${wordFor('origin_why', verdict.reason_code)}
+      ${stop ? `${logText.stops[verdict.verdict]} ` : ''}${wordFor('origin_why', verdict.reason_code)}
     </p>
     ${
       tasting &&
       html`
-        <p class="soft">${m.tasting.here}</p>
+        <p class="soft">${tastingText.here}</p>
       `
     }
     <${Cautions} items=${item?.cautions ?? plan?.set.cautions ?? []} />
     ${
       hours &&
       html`
-        <p class="soft">${m.log.outcome_later(hours)}</p>
+        <p class="soft">${logText.outcome_later(hours)}</p>
       `
     }
     ${
@@ -199,12 +201,12 @@ export function FeedingForm({ colonyId, need, item, save }) {
               class="button warn wide"
               onClick=${() => save('feeding', { ...set, despite: [verdict.reason_code] })}
             >
-              ${m.log.despite}
+              ${logText.despite}
             </button>
           `
         : html`
             <button type="button" class="button main wide stick" onClick=${() => save('feeding', set)}>
-              ${m.log.go}
+              ${logText.go}
             </button>
           `
     }

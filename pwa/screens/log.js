@@ -9,8 +9,9 @@ import { logAll } from '../signals/actions.js';
 import { now } from '../signals/clock.js';
 import { catalogue, events, gaugesOf, rows, rowsOf } from '../signals/rows.js';
 import { session } from '../signals/session.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { colonyFormText } from '../text/en/colony-form.js';
+import { eventText } from '../text/en/events.js';
+import { logText } from '../text/en/log.js';
 import { FeedingForm } from './log-feeding.js';
 
 const MOST_WORKERS = 1_000_000;
@@ -48,7 +49,7 @@ export function LogSheet({ colonyId, kind, need, item, onClose }) {
     note: NoteForm,
   }[chosen];
   return html`
-    <${Sheet} title=${`${/** @type {any} */ (t.kinds)[chosen]}: ${nameOf(colonyId)}`} onClose=${onClose}>
+    <${Sheet} title=${`${/** @type {any} */ (eventText.kinds)[chosen]}: ${nameOf(colonyId)}`} onClose=${onClose}>
       ${said}
       <${form} colonyId=${colonyId} need=${need} item=${item} save=${save} />
     </${Sheet}>
@@ -75,7 +76,7 @@ function CheckForm({ colonyId, need, save }) {
       need === 'barrier' &&
       html`
         <button type="button" class="button main wide" onClick=${() => save('check', { need: 'barrier' })}>
-          ${m.log.barrier_good}
+          ${logText.barrier_good}
         </button>
       `
     }
@@ -83,7 +84,7 @@ function CheckForm({ colonyId, need, save }) {
       feedings.length > 0 &&
       html`
         <${Choice}
-          label=${m.log.which_feeding}
+          label=${logText.which_feeding}
           value=${about}
           onPick=${setAbout}
           options=${feedings.map((row) => [row.id, `${eventInWords(row)}, ${nearDay(row.happened_ms ?? 0)}`])}
@@ -92,26 +93,26 @@ function CheckForm({ colonyId, need, save }) {
           tinted &&
           html`
             <${ManyChoice}
-              label=${m.log.colour_seen}
+              label=${logText.colour_seen}
               values=${seen ?? []}
               onChange=${setSeen}
-              options=${Object.entries(t.colour_seen)}
+              options=${Object.entries(eventText.colour_seen)}
             />
-            <p class="soft">${m.log.colour_when}</p>
+            <p class="soft">${logText.colour_when}</p>
             <button
               type="button"
               class="button wide"
               onClick=${() => save('check', { ...set, need: 'sugar', colour_seen: seen ?? [] })}
             >
-              ${m.log.colour_only}
+              ${logText.colour_only}
             </button>
           `
         }
         ${
           fed.form === 'feeder' &&
           html`
-            <div role="group" aria-label=${m.log.feeder_level} class="choice">
-              <span aria-hidden="true">${m.log.feeder_level}</span>
+            <div role="group" aria-label=${logText.feeder_level} class="choice">
+              <span aria-hidden="true">${logText.feeder_level}</span>
               <div class="wrap even">
                 ${LEVELS.map(
                   ([level]) => html`
@@ -120,7 +121,7 @@ function CheckForm({ colonyId, need, save }) {
                       class="button main"
                       onClick=${() => save('check', { ...set, need: 'sugar', level, ...outcomeAt(level) })}
                     >
-                      ${/** @type {any} */ (t.readings)[level]}
+                      ${/** @type {any} */ (eventText.readings)[level]}
                     </button>
                   `,
                 )}
@@ -131,10 +132,10 @@ function CheckForm({ colonyId, need, save }) {
         ${
           fed.form !== 'feeder' &&
           html`
-            <div role="group" aria-label=${m.log.what_became} class="choice">
-              <span aria-hidden="true">${m.log.what_became}</span>
+            <div role="group" aria-label=${logText.what_became} class="choice">
+              <span aria-hidden="true">${logText.what_became}</span>
               <div class="wrap even">
-                ${Object.entries(t.outcomes).map(
+                ${Object.entries(eventText.outcomes).map(
                   ([code, words]) => html`
                     <button type="button" class="button main" onClick=${() => save('check', { ...set, outcome: code })}>
                       ${words}
@@ -150,11 +151,13 @@ function CheckForm({ colonyId, need, save }) {
           class="button wide"
           onClick=${() => save('check', { ...set, need: 'leftovers', leftovers_removed: true })}
         >
-          ${m.log.leftovers}
+          ${logText.leftovers}
         </button>
       `
     }
-    <button type="button" class="button wide" onClick=${() => save('check', { need: 'glance' })}>${m.log.calm}</button>
+    <button type="button" class="button wide" onClick=${() => save('check', { need: 'glance' })}>
+      ${logText.calm}
+    </button>
   `;
 }
 
@@ -179,14 +182,14 @@ function WaterForm({ colonyId, save }) {
   const vessel = rows.value.get(rows.value.get(colonyId)?.set.vessel_id ?? '')?.set ?? {};
   const is_tube = (catalogue.value?.vessels?.[vessel.vessel_code ?? '']?.kind ?? 'tube') === 'tube';
   const reading = LEVELS.find(([, level]) => level === share)?.[0] ?? 'half';
-  const words = /** @type {any} */ (t.readings)[reading];
+  const words = /** @type {any} */ (eventText.readings)[reading];
   const level_mm = Number(mm.replace(',', '.'));
   const typed = mm.trim() !== '';
   const bad = typed && !(level_mm >= 0 && level_mm <= 1000);
   return html`
     <div class="drag">
       <${TubeInput}
-        label=${m.log.level}
+        label=${logText.level}
         share=${share}
         step=${0.25}
         words=${words}
@@ -197,9 +200,9 @@ function WaterForm({ colonyId, save }) {
       />
       <div class="stack">
         <output>${typed ? `${mm} mm` : words}</output>
-        <p class="soft">${m.log.drag} ${m.log.bubble}</p>
+        <p class="soft">${logText.drag} ${logText.bubble}</p>
         <label>
-          ${m.log.mm}
+          ${logText.mm}
           <input inputmode="decimal" value=${mm} onInput=${(/** @type {any} */ e) => setMm(e.target.value)} />
         </label>
       </div>
@@ -210,14 +213,14 @@ function WaterForm({ colonyId, save }) {
       disabled=${bad}
       onClick=${() => save('water', typed ? { action: 'read', level_mm } : { action: 'read', reading })}
     >
-      ${m.log.read}
+      ${logText.read}
     </button>
     <div class="wrap even">
       ${
         !(is_tube && stand_in) &&
         html`
           <button type="button" class="button" onClick=${() => save('water', { action: 'refill' })}>
-            ${m.log.filled}
+            ${logText.filled}
           </button>
         `
       }
@@ -227,19 +230,19 @@ function WaterForm({ colonyId, save }) {
           : is_tube
             ? html`
                 <button type="button" class="button" onClick=${() => save('move', { how: 'offered' })}>
-                  ${m.log.new_tube}
+                  ${logText.new_tube}
                 </button>
                 <button
                   type="button"
                   class="button"
                   onClick=${() => save('move', { how: 'finished', fresh_reservoir: true })}
                 >
-                  ${m.log.moved}
+                  ${logText.moved}
                 </button>
               `
             : html`
                 <button type="button" class="button" onClick=${() => save('water', { action: 'hydrate' })}>
-                  ${m.log.hydrate}
+                  ${logText.hydrate}
                 </button>
               `
       }
@@ -256,7 +259,7 @@ function FaultForm({ save }) {
   const mould = fault === 'mould' ? { mould_near_brood: near } : {};
   return html`
     <${Choice}
-      label=${m.log.wrong}
+      label=${logText.wrong}
       value=${fault}
       onPick=${setFault}
       options=${Object.entries(words.fault ?? {}).map(([code, name]) => [code, capital(/** @type {string} */ (name))])}
@@ -266,15 +269,15 @@ function FaultForm({ save }) {
       fault === 'mould' &&
       html`
         <${Choice}
-          label=${m.log.mould_where}
+          label=${logText.mould_where}
           value=${near ? 'near' : 'far'}
           onPick=${(/** @type {string} */ where) => setNear(where === 'near')}
-          options=${Object.entries(m.log.mould)}
+          options=${Object.entries(logText.mould)}
         />
       `
     }
     <button type="button" class="button main warn wide" onClick=${() => save('fault', { fault, ...mould })}>
-      ${m.log.report}
+      ${logText.report}
     </button>
   `;
 }
@@ -293,16 +296,16 @@ function CountForm({ save }) {
   const bad = nothing || !whole(workers, MOST_WORKERS) || !whole(queens, MOST_QUEENS);
   const of = (/** @type {string} */ name) => html`
     <${Choice}
-      label=${/** @type {any} */ (m.log)[name]}
+      label=${/** @type {any} */ (logText)[name]}
       value=${brood[name] ?? ''}
       onPick=${(/** @type {string} */ code) => setBrood({ ...brood, [name]: code })}
-      options=${Object.entries(t.coarse)}
+      options=${Object.entries(eventText.coarse)}
     />
   `;
   return html`
     <label>
-      ${m.log.workers}${' '}
-      <small>${m.log.guess}</small>
+      ${logText.workers}${' '}
+      <small>${logText.guess}</small>
       <input inputmode="numeric" value=${workers} onInput=${(/** @type {any} */ e) => setWorkers(e.target.value)} />
     </label>
     ${of('larvae')}${
@@ -310,8 +313,8 @@ function CountForm({ save }) {
         ? html`
             ${of('eggs')}${of('pupae')}
             <label>
-              ${m.log.queens}${' '}
-              <small>${m.log.queens_hint}</small>
+              ${logText.queens}${' '}
+              <small>${logText.queens_hint}</small>
               <input
                 inputmode="numeric"
                 value=${queens}
@@ -324,11 +327,11 @@ function CountForm({ save }) {
                 checked=${males}
                 onChange=${(/** @type {any} */ e) => setMales(e.target.checked)}
               />
-              ${' '}${m.log.males_only}
+              ${' '}${logText.males_only}
             </label>
           `
         : html`
-            <button type="button" class="button" onClick=${() => setMore(true)}>${m.log.more_brood}</button>
+            <button type="button" class="button" onClick=${() => setMore(true)}>${logText.more_brood}</button>
           `
     }
     <button
@@ -343,7 +346,7 @@ function CountForm({ save }) {
           ...(queens === '' ? {} : { queens: Number(queens) }),
         })}
     >
-      ${m.log.count}
+      ${logText.count}
     </button>
   `;
 }
@@ -365,22 +368,22 @@ function BoostForm({ colonyId, save }) {
   const n = Number(number);
   const bad = number !== '' && !(Number.isInteger(n) && n >= 1 && n <= 10_000);
   return html`
-    <p class="caution calm">${m.log.boost_words}</p>
+    <p class="caution calm">${logText.boost_words}</p>
     <${Choice}
-      label=${m.log.donor}
+      label=${logText.donor}
       value=${donor}
       onPick=${setDonor}
-      options=${[...donors.map((row) => [row.id, row.set.name]), ['', m.log.from_elsewhere]]}
+      options=${[...donors.map((row) => [row.id, row.set.name]), ['', logText.from_elsewhere]]}
     />
     <${Choice}
-      label=${m.log.which_brood}
+      label=${logText.which_brood}
       value=${brood}
       onPick=${setBrood}
-      options=${['pupae', 'larvae', 'eggs'].map((name) => [name, /** @type {any} */ (m.log)[name]])}
+      options=${['pupae', 'larvae', 'eggs'].map((name) => [name, /** @type {any} */ (logText)[name]])}
     />
     <label>
-      ${m.log.how_many}${' '}
-      <small>${m.form.optional}</small>
+      ${logText.how_many}${' '}
+      <small>${colonyFormText.optional}</small>
       <input inputmode="numeric" value=${number} onInput=${(/** @type {any} */ e) => setNumber(e.target.value)} />
     </label>
     <button
@@ -394,18 +397,18 @@ function BoostForm({ colonyId, save }) {
           ...(number === '' ? {} : { number: n }),
         })}
     >
-      ${m.log.boost}
+      ${logText.boost}
     </button>
   `;
 }
 
 /** @param {any} props */
 const MoveForm = ({ save }) => html`
-  <p class="soft">${m.log.move_words}</p>
+  <p class="soft">${logText.move_words}</p>
   <div class="wrap even">
-    <button type="button" class="button" onClick=${() => save('move', { how: 'offered' })}>${m.log.offered}</button>
+    <button type="button" class="button" onClick=${() => save('move', { how: 'offered' })}>${logText.offered}</button>
     <button type="button" class="button main" onClick=${() => save('move', { how: 'finished', fresh_reservoir: true })}>
-      ${m.log.moved}
+      ${logText.moved}
     </button>
   </div>
 `;
@@ -415,7 +418,7 @@ function NoteForm({ save }) {
   const [text, setText] = useState('');
   return html`
     <label>
-      ${m.log.note}
+      ${logText.note}
       <textarea value=${text} maxlength="4000" onInput=${(/** @type {any} */ e) => setText(e.target.value)}></textarea>
     </label>
     <button
@@ -424,7 +427,7 @@ function NoteForm({ save }) {
       disabled=${!text.trim()}
       onClick=${() => save('note', { text: text.trim() })}
     >
-      ${m.log.keep_note}
+      ${logText.keep_note}
     </button>
   `;
 }

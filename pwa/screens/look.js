@@ -6,8 +6,14 @@ import { Choice, LookChoice, ManyChoice, Sheet, Stepper, TubeInput } from '../co
 import { Empty, SaveState, Skeleton } from '../components/states.js';
 import { LyingTube, needClass, TubeDrawing } from '../components/tube.js';
 import { say } from '../signals/actions.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { eventText } from '../text/en/events.js';
+import { foodText } from '../text/en/food.js';
+import { frameText } from '../text/en/frame.js';
+import { logText } from '../text/en/log.js';
+import { lookText } from '../text/en/look.js';
+import { roundText } from '../text/en/round.js';
+import { savingText } from '../text/en/saving.js';
+import { severalText } from '../text/en/several.js';
 
 const COLOURS = [
   'paper',
@@ -77,11 +83,11 @@ export function LookScreen() {
   const [share, setShare] = useState(0.5);
   const [open, setOpen] = useState(false);
   return html`
-    <h1>${m.look.title}</h1>
-    <p class="soft">${m.look.about}</p>
+    <h1>${lookText.title}</h1>
+    <p class="soft">${lookText.about}</p>
     <${LookChoice} />
     <section class="card">
-      <h2>${m.look.gauge}</h2>
+      <h2>${lookText.gauge}</h2>
       <div class="tube-set">
         ${NEEDS.map(
           ([need, level]) => html`
@@ -99,10 +105,10 @@ export function LookScreen() {
           `,
         )}
       </div>
-      <${LyingTube} part=${3} whole=${7} words=${t.round.progress(3, 7)} />
+      <${LyingTube} part=${3} whole=${7} words=${roundText.progress(3, 7)} />
       <div class="drag">
         <${TubeInput}
-          label=${m.log.level}
+          label=${logText.level}
           share=${share}
           step=${0.25}
           words=${`${share * 100} %`}
@@ -112,7 +118,7 @@ export function LookScreen() {
       </div>
     </section>
     <section class="card">
-      <h2>${m.look.colour}</h2>
+      <h2>${lookText.colour}</h2>
       <ul class="swatches">
         ${COLOURS.map(
           (name) => html`
@@ -122,33 +128,33 @@ export function LookScreen() {
       </ul>
     </section>
     <section class="card">
-      <h2>${m.look.type}</h2>
+      <h2>${lookText.type}</h2>
       ${STEPS.map(
         (step) => html`
           <p style=${{ fontSize: `var(--${step})`, fontFamily: step > 'step-1' ? 'var(--serif)' : 'inherit' }}>
-            ${step}: ${t.name}
+            ${step}: ${frameText.name}
           </p>
         `,
       )}
     </section>
     <section class="card">
-      <h2>${m.look.buttons}</h2>
+      <h2>${lookText.buttons}</h2>
       <div class="wrap">
         <button type="button" class="button main">
           <${Icon} name="done" />
-          ${t.round.done_short}
+          ${roundText.done_short}
         </button>
-        <button type="button" class="button">${t.round.other}</button>
-        <button type="button" class="button warn">${t.kinds.fault}</button>
-        <button type="button" class="button quiet">${t.round.undo}</button>
-        <button type="button" class="button" disabled>${t.round.later}</button>
+        <button type="button" class="button">${roundText.other}</button>
+        <button type="button" class="button warn">${eventText.kinds.fault}</button>
+        <button type="button" class="button quiet">${roundText.undo}</button>
+        <button type="button" class="button" disabled>${roundText.later}</button>
       </div>
     </section>
     <section class="card">
-      <h2>${m.look.chips}</h2>
-      <${Choice} label=${m.log.level} value=${one} onPick=${setOne} options=${Object.entries(t.readings)} />
+      <h2>${lookText.chips}</h2>
+      <${Choice} label=${logText.level} value=${one} onPick=${setOne} options=${Object.entries(eventText.readings)} />
       <${ManyChoice}
-        label=${t.many.who}
+        label=${severalText.who}
         values=${some}
         onChange=${setSome}
         options=${[
@@ -159,18 +165,18 @@ export function LookScreen() {
       />
     </section>
     <section class="card">
-      <h2>${m.look.stepper}</h2>
+      <h2>${lookText.stepper}</h2>
       <${Stepper}
-        label=${m.log.amount}
+        label=${logText.amount}
         value=${amount}
         step=${1}
         most=${60}
-        unit=${t.units.drop?.(amount) ?? ''}
+        unit=${foodText.units.drop?.(amount) ?? ''}
         onChange=${setAmount}
       />
     </section>
     <section class="card">
-      <h2>${m.look.states}</h2>
+      <h2>${lookText.states}</h2>
       <p class="wrap">
         <${SaveState} state="saved" />
         <${SaveState} state="synced" />
@@ -180,16 +186,20 @@ export function LookScreen() {
       <p class="caution calm">${wordFor('notice', 'settling')}</p>
     </section>
     <section class="card">
-      <h2>${m.look.sheet} · ${m.look.toast}</h2>
+      <h2>${lookText.sheet} · ${lookText.toast}</h2>
       <div class="wrap">
-        <button type="button" class="button" onClick=${() => setOpen(true)}>${m.look.open_sheet}</button>
-        <button type="button" class="button" onClick=${() => say(t.saved, async () => say(t.taken_back))}>
-          ${m.look.show_toast}
+        <button type="button" class="button" onClick=${() => setOpen(true)}>${lookText.open_sheet}</button>
+        <button
+          type="button"
+          class="button"
+          onClick=${() => say(savingText.saved, async () => say(savingText.taken_back))}
+        >
+          ${lookText.show_toast}
         </button>
       </div>
     </section>
     <section class="card">
-      <h2>${m.look.icons}</h2>
+      <h2>${lookText.icons}</h2>
       <ul class="swatches plain-icons">
         ${ICONS.map(
           (name) => html`
@@ -202,17 +212,17 @@ export function LookScreen() {
       </ul>
     </section>
     <section class="card">
-      <h2>${m.look.empty}</h2>
-      <${Empty} title=${t.round.quiet} />
+      <h2>${lookText.empty}</h2>
+      <${Empty} title=${roundText.quiet} />
     </section>
     <section class="card">
-      <h2>${m.look.skeleton}</h2>
-      <${Skeleton} words=${t.loading} />
+      <h2>${lookText.skeleton}</h2>
+      <${Skeleton} words=${frameText.loading} />
     </section>
     ${
       open &&
       html`
-        <${Sheet} title=${m.look.sheet} onClose=${() => setOpen(false)}><p>${m.look.about}</p></${Sheet}>
+        <${Sheet} title=${lookText.sheet} onClose=${() => setOpen(false)}><p>${lookText.about}</p></${Sheet}>
       `
     }
   `;

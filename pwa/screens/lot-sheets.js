@@ -10,8 +10,10 @@ import { originsOf, originVerdict, usualOrigin } from '../care/origin.js';
 import { keep, say } from '../signals/actions.js';
 import { now, today } from '../signals/clock.js';
 import { catalogue } from '../signals/rows.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { colonyFormText } from '../text/en/colony-form.js';
+import { foodText } from '../text/en/food.js';
+import { larderText } from '../text/en/larder.js';
+import { savingText } from '../text/en/saving.js';
 
 const MOST = 1e6; // server: model/kinds/larder.py
 const BATCH_KEEPS_DAYS = 7; // in the fridge; common practice
@@ -38,10 +40,10 @@ export function LeftSheet({ lot, title, onClose }) {
   function save(event) {
     event.preventDefault();
     const amount = numberOf(textsOf(event.target)('amount'));
-    if (!isAmount(amount)) return tell(m.larder.no_amount);
+    if (!isAmount(amount)) return tell(larderText.no_amount);
     return attempt(async () => {
       await keep('lot', { amount, unit }, lot.id);
-      say(t.saved);
+      say(savingText.saved);
       onClose();
     });
   }
@@ -49,11 +51,11 @@ export function LeftSheet({ lot, title, onClose }) {
     <${Sheet} title=${title} onClose=${onClose}>
       <form onSubmit=${save}>
         <label>
-          ${m.larder.how_much(t.units[unit]?.(2) ?? unit)}
+          ${larderText.how_much(foodText.units[unit]?.(2) ?? unit)}
           <input name="amount" inputmode="decimal" required defaultValue=${lot.set.amount ?? ''} />
         </label>
         ${said}
-        <button class="button main wide" disabled=${busy}>${m.form.save}</button>
+        <button class="button main wide" disabled=${busy}>${colonyFormText.save}</button>
       </form>
     </${Sheet}>
   `;
@@ -65,15 +67,15 @@ export function LeftSheet({ lot, title, onClose }) {
  */
 const TintChoice = ({ value, onPick }) => html`
   <${Choice}
-    label=${m.larder.tint}
+    label=${larderText.tint}
     value=${value}
     onPick=${onPick}
-    options=${[['', m.larder.no_tint], ...Object.entries(t.tints)]}
+    options=${[['', larderText.no_tint], ...Object.entries(foodText.tints)]}
   />
   ${
     value &&
     html`
-      <p class="caution" role="status">${m.larder.tint_why}</p>
+      <p class="caution" role="status">${larderText.tint_why}</p>
     `
   }
 `;
@@ -97,7 +99,7 @@ export function LotSheet({ onClose }) {
     event.preventDefault();
     const text = textsOf(event.target);
     const amount = numberOf(text('amount'));
-    if (amount !== null && !isAmount(amount)) return tell(m.larder.no_amount);
+    if (amount !== null && !isAmount(amount)) return tell(larderText.no_amount);
     return attempt(async () => {
       await keep('lot', {
         food_code: food,
@@ -110,15 +112,15 @@ export function LotSheet({ onClose }) {
         ...(text('use_by') ? { use_by: text('use_by') } : {}),
         ...(verdict.until ? { hold_until: verdict.until } : {}),
       });
-      say(t.saved);
+      say(savingText.saved);
       onClose();
     });
   }
   return html`
-    <${Sheet} title=${m.larder.add} onClose=${onClose}>
+    <${Sheet} title=${larderText.add} onClose=${onClose}>
       <form onSubmit=${save}>
         <label>
-          ${m.larder.food}
+          ${larderText.food}
           <select
             name="food"
             value=${food}
@@ -139,10 +141,10 @@ export function LotSheet({ onClose }) {
           sized &&
           html`
             <${Choice}
-              label=${m.larder.size}
+              label=${larderText.size}
               value=${size}
               onPick=${setSize}
-              options=${[...sizes.map((code) => [code, capital(wordFor('size', code))]), ['', m.larder.size_open]]}
+              options=${[...sizes.map((code) => [code, capital(wordFor('size', code))]), ['', larderText.size_open]]}
             />
           `
         }
@@ -153,12 +155,12 @@ export function LotSheet({ onClose }) {
           `
         }
         <label>
-          ${m.larder.how_much(t.units[unit]?.(2) ?? unit)}${' '}
-          <small>${m.larder.optional}</small>
+          ${larderText.how_much(foodText.units[unit]?.(2) ?? unit)}${' '}
+          <small>${larderText.optional}</small>
           <input name="amount" inputmode="decimal" autocomplete="off" />
         </label>
         <label>
-          ${m.larder.origin}
+          ${larderText.origin}
           <select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>
             ${originsOf(foods, origins, food).map(
               (code) => html`
@@ -171,23 +173,23 @@ export function LotSheet({ onClose }) {
           ${wordFor('origin_why', verdict.reason_code)}
         </p>
         <label>
-          ${m.larder.name}${' '}
-          <small>${m.larder.optional}</small>
+          ${larderText.name}${' '}
+          <small>${larderText.optional}</small>
           <input name="name" maxlength="80" />
         </label>
         <label>
-          ${m.larder.use_by_field}${' '}
-          <small>${m.larder.optional}</small>
+          ${larderText.use_by_field}${' '}
+          <small>${larderText.optional}</small>
           <input name="use_by" type="date" />
         </label>
         ${said}
         ${
           verdict.verdict === 'refuse'
             ? html`
-                <p role="alert"><strong>${m.larder.refused}</strong></p>
+                <p role="alert"><strong>${larderText.refused}</strong></p>
               `
             : html`
-                <button class="button main wide" disabled=${busy}>${m.larder.go}</button>
+                <button class="button main wide" disabled=${busy}>${larderText.go}</button>
               `
         }
       </form>
@@ -208,7 +210,7 @@ export function MixSheet({ onClose }) {
       await keep('lot', {
         food_code: 'sugar_water',
         origin: 'home_mixed',
-        name: m.larder.batch_name(percent),
+        name: larderText.batch_name(percent),
         percent_ww: percent,
         amount: Math.round(total_ml),
         unit: 'ml',
@@ -216,33 +218,33 @@ export function MixSheet({ onClose }) {
         got_on: today.value,
         use_by: dayOf(new Date(now.peek() + BATCH_KEEPS_DAYS * DAY_MS)),
       });
-      say(t.saved);
+      say(savingText.saved);
       onClose();
     });
   return html`
-    <${Sheet} title=${m.larder.mix} onClose=${onClose}>
+    <${Sheet} title=${larderText.mix} onClose=${onClose}>
       <${Stepper}
-        label=${m.larder.percent}
+        label=${larderText.percent}
         value=${percent}
         step=${5}
         most=${60}
-        unit=${m.larder.of_weight}
+        unit=${larderText.of_weight}
         onChange=${setPercent}
       />
       <${Stepper}
-        label=${m.larder.water}
+        label=${larderText.water}
         value=${water_ml}
         step=${5}
         most=${1000}
-        unit=${m.larder.ml_water}
+        unit=${larderText.ml_water}
         onChange=${setWater}
       />
-      <p class="lead" role="status">${m.larder.recipe(gram, String(water_ml), String(Math.round(total_ml)))}</p>
+      <p class="lead" role="status">${larderText.recipe(gram, String(water_ml), String(Math.round(total_ml)))}</p>
       <${TintChoice} value=${tint} onPick=${setTint} />
-      <p class="caution">${m.larder.cool}</p>
-      <p class="soft">${m.larder.keeps}</p>
+      <p class="caution">${larderText.cool}</p>
+      <p class="soft">${larderText.keeps}</p>
       ${said}
-      <button type="button" class="button main wide" disabled=${busy} onClick=${batch}>${m.larder.batch}</button>
+      <button type="button" class="button main wide" disabled=${busy} onClick=${batch}>${larderText.batch}</button>
     </${Sheet}>
   `;
 }

@@ -4,7 +4,7 @@ import { html } from '../components/html.js';
 import { moment } from '../components/in-words.js';
 import { useAnswer } from '../components/parts.js';
 import { askForNudges, pushState, refreshPush, sendTest, stopNudges } from '../signals/push.js';
-import { m } from '../text/en-more.js';
+import { nudgesText } from '../text/en/nudges.js';
 
 export function Nudges() {
   const { state, problem, health, tested } = pushState.value;
@@ -15,30 +15,30 @@ export function Nudges() {
   const silent = (answer?.devices ?? []).filter((/** @type {any} */ phone) => phone.silent && !phone.here);
   return html`
     <section class="card">
-      <h2>${m.nudges.title}</h2>
-      <p>${m.nudges.state[state]}</p>
+      <h2>${nudgesText.title}</h2>
+      <p>${nudgesText.state[state]}</p>
       ${
         state === 'on' &&
         html`
-          <p class="soft">${health?.last_ack_ms ? m.nudges.last(moment(health.last_ack_ms)) : m.nudges.none}</p>
+          <p class="soft">${health?.last_ack_ms ? nudgesText.last(moment(health.last_ack_ms)) : nudgesText.none}</p>
         `
       }
       ${silent.map(
         (/** @type {any} */ phone) => html`
-          <p class="caution">${m.nudges.silent(phone.name)}</p>
+          <p class="caution">${nudgesText.silent(phone.name)}</p>
         `,
       )}
       ${(answer?.silent_elsewhere ?? []).map(
         (/** @type {any} */ phone) => html`
           <p class="caution" key=${phone.id}>
-            ${m.nudges.elsewhere[phone.why]?.(phone.person ?? m.nudges.somebody, phone.name)}
+            ${nudgesText.elsewhere[phone.why]?.(phone.person ?? nudgesText.somebody, phone.name)}
           </p>
         `,
       )}
       ${
         tested &&
         html`
-          <p role="status">${m.nudges.tested[tested]}</p>
+          <p role="status">${nudgesText.tested[tested]}</p>
         `
       }
       ${
@@ -51,16 +51,16 @@ export function Nudges() {
         ${
           state === 'off' &&
           html`
-            <button type="button" class="button main" onClick=${() => askForNudges()}>${m.nudges.ask}</button>
+            <button type="button" class="button main" onClick=${() => askForNudges()}>${nudgesText.ask}</button>
           `
         }
         ${
           state === 'on' &&
           html`
             <button type="button" class="button main" disabled=${tested === 'waiting'} onClick=${() => sendTest()}>
-              ${m.nudges.test}
+              ${nudgesText.test}
             </button>
-            <button type="button" class="button" onClick=${() => stopNudges()}>${m.nudges.stop}</button>
+            <button type="button" class="button" onClick=${() => stopNudges()}>${nudgesText.stop}</button>
           `
         }
       </div>

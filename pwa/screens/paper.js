@@ -6,7 +6,7 @@ import { dueAtMs } from '../care/gauges.js';
 import { useHistory, useKind } from '../signals/history.js';
 import { now } from '../signals/clock.js';
 import { gaugesOf, rows } from '../signals/rows.js';
-import { m } from '../text/en-more.js';
+import { paperText } from '../text/en/paper.js';
 import { speciesOf } from '../components/colonies.js';
 import { PassSheet } from './pass-sheet.js';
 
@@ -17,13 +17,13 @@ export function PaperScreen({ id }) {
   const row = rows.value.get(id);
   if (!row || !['pass', 'colony'].includes(row.kind)) {
     return html`
-      <h1>${m.paper.gone}</h1>
+      <h1>${paperText.gone}</h1>
     `;
   }
   return html`
     <button type="button" class="button main wide" onClick=${() => print()}>
       <${Icon} name="print" />
-      ${m.paper.print}
+      ${paperText.print}
     </button>
     ${
       row.kind === 'pass'
@@ -34,7 +34,7 @@ export function PaperScreen({ id }) {
             <${ColonyRecord} colony=${row} />
           `
     }
-    <p class="soft">${m.paper.made(new Date(now.peek()).toLocaleDateString([], { dateStyle: 'long' }))}</p>
+    <p class="soft">${paperText.made(new Date(now.peek()).toLocaleDateString([], { dateStyle: 'long' }))}</p>
   `;
 }
 
@@ -45,18 +45,18 @@ function ColonyRecord({ colony }) {
   const count = useKind('count').find((row) => row.set.colony_id === colony.id);
   const vessel = rows.value.get(v.vessel_id ?? '')?.set.vessel_code;
   return html`
-    <h1>${m.paper.record(v.name)}</h1>
+    <h1>${paperText.record(v.name)}</h1>
     <table>
       <tbody>
         <tr>
-          <th scope="row">${m.paper.species}</th>
+          <th scope="row">${paperText.species}</th>
           <td><em>${speciesOf(v)}</em></td>
         </tr>
         ${
           vessel &&
           html`
             <tr>
-              <th scope="row">${m.paper.lives}</th>
+              <th scope="row">${paperText.lives}</th>
               <td>${wordFor('vessel', vessel)}</td>
             </tr>
           `
@@ -65,7 +65,7 @@ function ColonyRecord({ colony }) {
           count &&
           html`
             <tr>
-              <th scope="row">${m.paper.count}</th>
+              <th scope="row">${paperText.count}</th>
               <td>${eventInWords(count)}, ${new Date(count.happened_ms ?? 0).toLocaleDateString()}</td>
             </tr>
           `
@@ -83,9 +83,9 @@ function ColonyRecord({ colony }) {
     <table>
       <thead>
         <tr>
-          <th scope="col">${m.paper.when}</th>
-          <th scope="col">${m.paper.event}</th>
-          <th scope="col">${m.paper.by}</th>
+          <th scope="col">${paperText.when}</th>
+          <th scope="col">${paperText.event}</th>
+          <th scope="col">${paperText.by}</th>
         </tr>
       </thead>
       <tbody>

@@ -7,7 +7,9 @@ import { speciesOf } from '../components/colonies.js';
 import { taskTitle } from '../components/task.js';
 import { now } from '../signals/clock.js';
 import { catalogue, events, gaugesOf, itemsAhead, planOf, rows } from '../signals/rows.js';
-import { m } from '../text/en-more.js';
+import { handoverText } from '../text/en/handover.js';
+import { paperText } from '../text/en/paper.js';
+import { standInText } from '../text/en/stand-in.js';
 
 /** @typedef {import('../care/sheet.js').SheetTask} SheetTask */
 
@@ -28,8 +30,8 @@ export function PassSheet({ given }) {
   const ids = colonies.map((/** @type {any} */ colony) => colony.id);
   const days = sheetOfDays(known, { colony_ids: ids, starts_on, ends_on }, now.value);
   return html`
-    <h1>${m.paper.sheet(given.name)}</h1>
-    <p>${longDay(starts_on)} ${m.handover.to} ${longDay(ends_on)}</p>
+    <h1>${paperText.sheet(given.name)}</h1>
+    <p>${longDay(starts_on)} ${handoverText.to} ${longDay(ends_on)}</p>
     ${
       given.instructions &&
       html`
@@ -40,22 +42,22 @@ export function PassSheet({ given }) {
       given.emergency_contact &&
       html`
         <p>
-          <strong>${m.paper.call}:</strong>
+          <strong>${paperText.call}:</strong>
           ${' '}${given.emergency_contact}
         </p>
       `
     }
-    <p>${m.standin.calm}</p>
+    <p>${standInText.calm}</p>
     ${
       starts_on > dayOf(new Date(now.value)) &&
       html`
-        <p class="caution calm">${m.paper.ahead}</p>
+        <p class="caution calm">${paperText.ahead}</p>
       `
     }
     ${
       days.length === 0 &&
       html`
-        <p>${m.paper.over}</p>
+        <p>${paperText.over}</p>
       `
     }
     ${days.map(
@@ -68,14 +70,14 @@ export function PassSheet({ given }) {
                   <${DayTable} tasks=${tasks} />
                 `
               : html`
-                  <p class="soft">${m.paper.nothing}</p>
+                  <p class="soft">${paperText.nothing}</p>
                 `
           }
         </section>
       `,
     )}
-    <section class="card stack" aria-label=${m.paper.colonies}>
-      <h2>${m.paper.colonies}</h2>
+    <section class="card stack" aria-label=${paperText.colonies}>
+      <h2>${paperText.colonies}</h2>
       ${colonies.map(
         (/** @type {any} */ colony) => html`
           <div key=${colony.id}>
@@ -101,9 +103,9 @@ const DayTable = ({ tasks }) => html`
   <table>
     <thead>
       <tr>
-        <th scope="col">${m.paper.colony}</th>
-        <th scope="col">${m.paper.what}</th>
-        <th scope="col">${m.paper.done}</th>
+        <th scope="col">${paperText.colony}</th>
+        <th scope="col">${paperText.what}</th>
+        <th scope="col">${paperText.done}</th>
       </tr>
     </thead>
     <tbody>

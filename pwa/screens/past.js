@@ -10,9 +10,12 @@ import { get } from '../signals/people.js';
 import { rows } from '../signals/rows.js';
 import { openStore } from '../signals/session.js';
 import { syncNow } from '../signals/sync.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { frameText } from '../text/en/frame.js';
+import { historyText } from '../text/en/history.js';
 import { fieldName, kindName, nameInWords, valueInWords } from './field-words.js';
+
+/** @param {string | null | undefined} id @returns {string} who did it, by name */
+const writerOf = (id) => rows.value.get(id ?? '')?.set.name ?? historyText.somebody;
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
 /**
@@ -35,7 +38,7 @@ const same = (one, other) => JSON.stringify(one ?? null) === JSON.stringify(othe
  * @param {Record<string, any>} set
  */
 const told = (set) =>
-  [...Object.keys(m.fields), ...Object.keys(set).filter((field) => !(field in m.fields))].filter(
+  [...Object.keys(historyText.fields), ...Object.keys(set).filter((field) => !(field in historyText.fields))].filter(
     (field) => field in set && !UNTOLD.includes(field),
   );
 
@@ -45,7 +48,7 @@ async function ask(path) {
   try {
     return await get(path);
   } catch (problem) {
-    if (/** @type {any} */ (problem).code === 'offline') throw new Error(m.past.offline);
+    if (/** @type {any} */ (problem).code === 'offline') throw new Error(historyText.offline);
     throw problem;
   }
 }
@@ -81,7 +84,7 @@ export function Past({ row }) {
   }, [row.id, row.rev]); // a value that was brought back is a revision, too
   if (!row.rev) {
     return html`
-      <p>${m.past.unsent}</p>
+      <p>${historyText.unsent}</p>
     `;
   }
   const offers = offersOf(revisions, row.set);
@@ -89,7 +92,7 @@ export function Past({ row }) {
     ${said}${
       said &&
       html`
-        <button type="button" class="button" onClick=${load}>${m.past.again}</button>
+        <button type="button" class="button" onClick=${load}>${historyText.again}</button>
       `
     }
     <ol class="diary" aria-busy=${busy && !revisions.length ? 'true' : null}>
@@ -112,16 +115,22 @@ export function Past({ row }) {
 function Line({ row, revision, first, offers }) {
   const { asked, before, lost } = revision;
   const done =
-    asked.gone === true ? m.past.out : asked.gone === false ? m.past.back : first ? m.past.made : m.past.changed;
+    asked.gone === true
+      ? historyText.out
+      : asked.gone === false
+        ? historyText.back
+        : first
+          ? historyText.made
+          : historyText.changed;
   /** @param {Offer} offer */
   async function bring({ field, value }) {
     await bringBack(row, field, value);
-    say(m.past.brought);
+    say(historyText.brought);
   }
   return html`
     <li class="stack">
       <p class="eyebrow">
-        <strong>${rows.value.get(revision.by ?? '')?.set.name ?? m.past.somebody} ${done}</strong>
+        <strong>${writerOf(revision.by)} ${done}</strong>
         ${moment(revision.at_ms)}
       </p>
       ${told(asked).map(
@@ -136,7 +145,7 @@ function Line({ row, revision, first, offers }) {
                   !first &&
                   html`
                     ${' '}
-                    <span class="soft">${m.past.was(valueInWords(field, before[field]))}</span>
+                    <span class="soft">${historyText.was(valueInWords(field, before[field]))}</span>
                   `
                 }
               </p>
@@ -145,7 +154,7 @@ function Line({ row, revision, first, offers }) {
           ${
             field in lost &&
             html`
-              <p class="caution">${fieldName(field)}: ${m.past.not_stood(valueInWords(field, lost[field]))}</p>
+              <p class="caution">${fieldName(field)}: ${historyText.not_stood(valueInWords(field, lost[field]))}</p>
             `
           }
           ${offers
@@ -153,7 +162,7 @@ function Line({ row, revision, first, offers }) {
             .map(
               (offer) => html`
                 <button type="button" class="button start" onClick=${() => bring(offer)}>
-                  ${offer.value === null ? m.past.clear : m.past.bring(valueInWords(field, offer.value))}
+                  ${offer.value === null ? historyText.clear : historyText.bring(valueInWords(field, offer.value))}
                 </button>
               `,
             )}
@@ -185,8 +194,6 @@ function offersOf(revisions, set) {
   return [...found.values()];
 }
 
-const g = m.gone;
-
 export function GoneScreen() {
   const [list, setList] = useState(/** @type {Gone[] | null} */ (null));
   const { attempt, busy, said } = useAttempt();
@@ -198,30 +205,30 @@ export function GoneScreen() {
   const back = (each) =>
     attempt(async () => {
       await takeBack(each);
-      say(g.back(titleOf(each)));
+      say(historyText.gone.back(titleOf(each)));
       setList((list ?? []).filter((other) => other.id !== each.id));
     });
   return html`
-    <h1>${g.title}</h1>
-    <p class="soft">${g.about}</p>
+    <h1>${historyText.gone.title}</h1>
+    <p class="soft">${historyText.gone.about}</p>
     ${said}
     ${
       said &&
       !list &&
       html`
-        <button type="button" class="button" onClick=${load}>${m.past.again}</button>
+        <button type="button" class="button" onClick=${load}>${historyText.again}</button>
       `
     }
     ${
       !list &&
       busy &&
       html`
-        <${Skeleton} words=${t.loading} />
+        <${Skeleton} words=${frameText.loading} />
       `
     }${
       list?.length === 0 &&
       html`
-        <${Empty} title=${g.none} />
+        <${Empty} title=${historyText.gone.none} />
       `
     }
     <ul class="diary went">
@@ -232,18 +239,16 @@ export function GoneScreen() {
             <div class="grow">
               <p>${titleOf(each)}</p>
               <p class="soft">${whereOf(each)}</p>
-              <p class="soft">
-                ${g.by(rows.value.get(each.by ?? '')?.set.name ?? m.past.somebody, moment(each.at_ms))}
-              </p>
+              <p class="soft">${historyText.gone.by(writerOf(each.by), moment(each.at_ms))}</p>
             </div>
             <button
               type="button"
               class="button"
               disabled=${busy}
-              aria-label=${`${g.take_back}: ${titleOf(each)}`}
+              aria-label=${`${historyText.gone.take_back}: ${titleOf(each)}`}
               onClick=${() => back(each)}
             >
-              ${g.take_back}
+              ${historyText.gone.take_back}
             </button>
           </li>
         `,

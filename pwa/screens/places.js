@@ -8,23 +8,22 @@ import { Empty } from '../components/states.js';
 import { keep, log, say } from '../signals/actions.js';
 import { useKind } from '../signals/history.js';
 import { rowsOf } from '../signals/rows.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
-
-const p = m.places;
+import { colonyFormText } from '../text/en/colony-form.js';
+import { placesText } from '../text/en/places.js';
+import { savingText } from '../text/en/saving.js';
 
 export function PlacesScreen() {
   const [adding, setAdding] = useState(false);
   const places = rowsOf('place');
   const readings = useKind('climate');
   return html`
-    <h1>${p.title}</h1>
-    <p class="soft">${p.about}</p>
+    <h1>${placesText.title}</h1>
+    <p class="soft">${placesText.about}</p>
     ${
       !places.length &&
       !adding &&
       html`
-        <${Empty} bare title=${inDegrees(p.empty)} />
+        <${Empty} bare title=${inDegrees(placesText.empty)} />
       `
     }
     ${places.map(
@@ -36,12 +35,12 @@ export function PlacesScreen() {
       adding
         ? html`
             <section class="card">
-              <h2>${p.add}</h2>
+              <h2>${placesText.add}</h2>
               <${PlaceForm} place=${null} onDone=${() => setAdding(false)} />
             </section>
           `
         : html`
-            <button type="button" class="button main wide" onClick=${() => setAdding(true)}>${p.add}</button>
+            <button type="button" class="button main wide" onClick=${() => setAdding(true)}>${placesText.add}</button>
           `
     }
   `;
@@ -68,7 +67,7 @@ function Place({ place, last }) {
     last &&
     [
       last.set.temperature_c != null ? temperature(last.set.temperature_c) : '',
-      last.set.humidity_pct != null ? p.moist(last.set.humidity_pct) : '',
+      last.set.humidity_pct != null ? placesText.moist(last.set.humidity_pct) : '',
     ]
       .filter(Boolean)
       .join(', ');
@@ -84,16 +83,16 @@ function Place({ place, last }) {
       ${
         read &&
         html`
-          <p class="soft">${p.last(read, moment(last.happened_ms ?? 0))}</p>
+          <p class="soft">${placesText.last(read, moment(last.happened_ms ?? 0))}</p>
         `
       }
-      <p>${here.length ? here.join(', ') : p.nobody}</p>
+      <p>${here.length ? here.join(', ') : placesText.nobody}</p>
       ${
         open === '' &&
         html`
           <div class="wrap even">
-            <button type="button" class="button" onClick=${() => setOpen('reading')}>${p.reading}</button>
-            <button type="button" class="button" onClick=${() => setOpen('change')}>${p.change}</button>
+            <button type="button" class="button" onClick=${() => setOpen('reading')}>${placesText.reading}</button>
+            <button type="button" class="button" onClick=${() => setOpen('change')}>${placesText.change}</button>
           </div>
         `
       }
@@ -128,38 +127,38 @@ function PlaceForm({ place, onDone }) {
     const day_temp_c = storedOf(numberOf(text('day')), was.day_temp_c);
     const night_temp_c = storedOf(numberOf(text('night')), was.night_temp_c);
     const humidity_pct = numberOf(text('moist'));
-    if (outside(day_temp_c, -10, 45) || outside(night_temp_c, -10, 45)) return form.say(inDegrees(p.bad_temp));
-    if (outside(humidity_pct, 0, 100)) return form.say(p.bad_moist);
+    if (outside(day_temp_c, -10, 45) || outside(night_temp_c, -10, 45)) return form.say(inDegrees(placesText.bad_temp));
+    if (outside(humidity_pct, 0, 100)) return form.say(placesText.bad_moist);
     return form.attempt(async () => {
       await keep('place', { name: text('name'), place_type: type, day_temp_c, night_temp_c, humidity_pct }, place?.id);
-      say(t.saved);
+      say(savingText.saved);
       onDone();
     });
   }
   return html`
     <form class="stack" onSubmit=${save}>
       <label>
-        ${p.name}
+        ${placesText.name}
         <input name="name" required maxlength="60" defaultValue=${was.name ?? ''} autocomplete="off" />
       </label>
-      <${Choice} label=${p.type} options=${Object.entries(p.types)} value=${type} onPick=${setType} />
+      <${Choice} label=${placesText.type} options=${Object.entries(placesText.types)} value=${type} onPick=${setType} />
       <div class="pair">
         <label>
-          ${inDegrees(p.day_temp)}
+          ${inDegrees(placesText.day_temp)}
           <input name="day" inputmode="decimal" defaultValue=${typedOf(was.day_temp_c)} />
         </label>
         <label>
-          ${inDegrees(p.night_temp)}
+          ${inDegrees(placesText.night_temp)}
           <input name="night" inputmode="decimal" defaultValue=${typedOf(was.night_temp_c)} />
         </label>
       </div>
       <label>
-        ${p.humidity}${' '}
-        <small>${m.form.optional}</small>
+        ${placesText.humidity}${' '}
+        <small>${colonyFormText.optional}</small>
         <input name="moist" inputmode="decimal" defaultValue=${was.humidity_pct ?? ''} />
       </label>
       ${form.said}
-      <button class="button main wide" disabled=${form.busy}>${m.form.save}</button>
+      <button class="button main wide" disabled=${form.busy}>${colonyFormText.save}</button>
     </form>
   `;
 }
@@ -173,16 +172,16 @@ function ReadingForm({ place, onDone }) {
     const text = textsOf(event.target);
     const temperature_c = storedOf(numberOf(text('temperature')));
     const humidity_pct = numberOf(text('moist'));
-    if (temperature_c === null && humidity_pct === null) return form.say(p.nothing);
-    if (outside(temperature_c, -20, 80)) return form.say(inDegrees(p.bad_temp));
-    if (outside(humidity_pct, 0, 100)) return form.say(p.bad_moist);
+    if (temperature_c === null && humidity_pct === null) return form.say(placesText.nothing);
+    if (outside(temperature_c, -20, 80)) return form.say(inDegrees(placesText.bad_temp));
+    if (outside(humidity_pct, 0, 100)) return form.say(placesText.bad_moist);
     return form.attempt(async () => {
       await log('climate', {
         place_id: place.id,
         ...(temperature_c === null ? {} : { temperature_c }),
         ...(humidity_pct === null ? {} : { humidity_pct }),
       });
-      say(t.saved);
+      say(savingText.saved);
       onDone();
     });
   }
@@ -190,16 +189,16 @@ function ReadingForm({ place, onDone }) {
     <form class="stack" onSubmit=${save}>
       <div class="pair">
         <label>
-          ${inDegrees(p.temperature)}
+          ${inDegrees(placesText.temperature)}
           <input name="temperature" inputmode="decimal" />
         </label>
         <label>
-          ${p.humidity}
+          ${placesText.humidity}
           <input name="moist" inputmode="decimal" />
         </label>
       </div>
       ${form.said}
-      <button class="button main wide" disabled=${form.busy}>${p.log}</button>
+      <button class="button main wide" disabled=${form.busy}>${placesText.log}</button>
     </form>
   `;
 }

@@ -10,7 +10,10 @@ import { DAY_MS, levelAt } from '../care/gauges.js';
 import { keep, remove, say } from '../signals/actions.js';
 import { now, today } from '../signals/clock.js';
 import { gaugesOf, planOf, rowsOf } from '../signals/rows.js';
-import { m } from '../text/en-more.js';
+import { colonyText } from '../text/en/colony.js';
+import { colonyFormText } from '../text/en/colony-form.js';
+import { logText } from '../text/en/log.js';
+import { planText } from '../text/en/plan.js';
 
 const MAY_BE_SET = ['sugar', 'protein', 'seeds', 'leaves', 'barrier', 'glance']; // server: care/plan/own.py
 const USUAL_DAYS = 4;
@@ -23,8 +26,8 @@ export function Plan({ colony }) {
   const gauges = gaugesOf(colony.id);
   const paused = MAY_BE_SET.filter((need) => rhythmOf(colony.id, need) && !gauges.some((gauge) => gauge.need === need));
   return html`
-    <section class="stack" aria-label=${m.colony.plan}>
-      <h2>${m.colony.plan}</h2>
+    <section class="stack" aria-label=${colonyText.plan}>
+      <h2>${colonyText.plan}</h2>
       ${notices.filter(countsDown).map(
         (notice) => html`
           <${Countdown} notice=${notice} fromMs=${computed_at_ms} />
@@ -81,7 +84,7 @@ function OwnRhythm({ colony, need, onOpen, named = false }) {
         <p>${named ? `${needName(need)}: ` : ''}${rhythmInWords(rule)}</p>
       `
     }
-    <button type="button" class="button" onClick=${() => onOpen(need)}>${m.rhythm.open}</button>
+    <button type="button" class="button" onClick=${() => onOpen(need)}>${planText.rhythm.open}</button>
   `;
 }
 
@@ -94,7 +97,7 @@ function Spread({ gauge }) {
   return (
     low !== high &&
     html`
-      <p class="soft">${m.plan.spread(low, high)}</p>
+      <p class="soft">${planText.spread(low, high)}</p>
     `
   );
 }
@@ -109,48 +112,47 @@ function OwnInterval({ colony, need }) {
   async function set(next) {
     const { [need]: _old, ...others } = all;
     await keep('colony', { interval_days: next === null ? others : { ...others, [need]: next } }, colony.id);
-    say(next === null ? m.plan.cleared : m.plan.kept);
+    say(next === null ? planText.cleared : planText.kept);
     setOpen(false);
   }
   return html`
     ${
       was &&
       html`
-        <p>${m.plan.every(was)}</p>
+        <p>${planText.every(was)}</p>
       `
     }
     ${
       open
         ? html`
             <${Stepper}
-              label=${m.plan.own}
+              label=${planText.own}
               value=${days}
               step=${1}
               most=${LONGEST_DAYS}
-              unit=${m.plan.days(days)}
+              unit=${planText.days(days)}
               onChange=${setDays}
             />
-            <button type="button" class="button main wide" onClick=${() => set(days)}>${m.plan.keep}</button>
+            <button type="button" class="button main wide" onClick=${() => set(days)}>${planText.keep}</button>
           `
         : html`
-            <button type="button" class="button" onClick=${() => setOpen(true)}>${m.plan.set}</button>
+            <button type="button" class="button" onClick=${() => setOpen(true)}>${planText.set}</button>
           `
     }
     ${
       was &&
       html`
-        <button type="button" class="button" onClick=${() => set(null)}>${m.plan.clear}</button>
+        <button type="button" class="button" onClick=${() => set(null)}>${planText.clear}</button>
       `
     }
   `;
 }
 
-const c = m.countdown;
 const WIDE = 340;
 /** @type {Record<string, string>} */
-const TITLES = { first_workers_in: c.first, next_workers_in: c.next };
+const TITLES = { first_workers_in: planText.countdown.first, next_workers_in: planText.countdown.next };
 /** @type {Record<string, string>} */
-const STAGES = { eggs: m.log.eggs, larvae: m.log.larvae, pupae: m.log.pupae };
+const STAGES = { eggs: logText.eggs, larvae: logText.larvae, pupae: logText.pupae };
 
 /** @param {{code: string}} notice */
 const countsDown = (notice) => notice.code in TITLES;
@@ -166,10 +168,15 @@ function Countdown({ notice: { code, args }, fromMs }) {
   const [fromDay, toDay] = [fromMs + args.low * DAY_MS, fromMs + args.high * DAY_MS];
   const left = (/** @type {number} */ ms) => Math.max(0, Math.round((ms - now.value) / DAY_MS));
   const [low, high] = [left(fromDay), left(toDay)];
-  const words = high === 0 ? c.any : low === 0 ? c.by(high) : c.days(low, high);
+  const words =
+    high === 0 ? planText.countdown.any : low === 0 ? planText.countdown.by(high) : planText.countdown.days(low, high);
   const x = (/** @type {number} */ days) => 8 + (days / Math.max(1, high)) * (WIDE - 16);
   const seen = STAGES[args.stage]?.toLowerCase();
-  const reckonedFrom = [c.between(day(fromDay), day(toDay)), inDegrees(c.warm(args.mean_c)), seen && c.seen(seen)];
+  const reckonedFrom = [
+    planText.countdown.between(day(fromDay), day(toDay)),
+    inDegrees(planText.countdown.warm(args.mean_c)),
+    seen && planText.countdown.seen(seen),
+  ];
   return html`
     <section class="card" aria-label=${TITLES[code]}>
       <p class="eyebrow"><strong>${TITLES[code]}</strong></p>
@@ -189,7 +196,6 @@ function Countdown({ notice: { code, args }, fromMs }) {
   `;
 }
 
-const r = m.rhythm;
 const MONDAY_MS = Date.UTC(2024, 0, 1, 12);
 const dayName = (/** @type {number} */ weekday) =>
   new Date(MONDAY_MS + weekday * 86_400_000).toLocaleDateString([], { weekday: 'long', timeZone: 'UTC' });
@@ -206,9 +212,9 @@ const rhythmOf = (colonyId, need) =>
 
 /** What a rule says, in words. @param {{set: Record<string, any>}} rule */
 function rhythmInWords({ set: { weekdays = [], at, paused_until } }) {
-  if (paused_until > today.value) return r.paused(weekDay(paused_until));
-  const days = weekdays?.length ? [...weekdays].sort().map(dayName).join(', ') : at ? r.daily : '';
-  return [days, at ? r.at(at) : ''].filter(Boolean).join(' ');
+  if (paused_until > today.value) return planText.rhythm.paused(weekDay(paused_until));
+  const days = weekdays?.length ? [...weekdays].sort().map(dayName).join(', ') : at ? planText.rhythm.daily : '';
+  return [days, at ? planText.rhythm.at(at) : ''].filter(Boolean).join(' ');
 }
 
 /** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>, need: string, onClose: () => void}} props */
@@ -220,7 +226,7 @@ function RhythmSheet({ colony, need, onClose }) {
   const done = (/** @type {() => Promise<unknown>} */ work) =>
     attempt(async () => {
       await work();
-      say(m.plan.kept);
+      say(planText.kept);
       onClose();
     });
   /** @param {any} event */
@@ -235,27 +241,27 @@ function RhythmSheet({ colony, need, onClose }) {
     );
   }
   return html`
-    <${Sheet} title=${`${needName(need)}: ${r.title}`} onClose=${onClose}>
+    <${Sheet} title=${`${needName(need)}: ${planText.rhythm.title}`} onClose=${onClose}>
       <form class="stack" onSubmit=${save}>
         <${ManyChoice}
-          label=${r.days}
+          label=${planText.rhythm.days}
           options=${[0, 1, 2, 3, 4, 5, 6].map((weekday) => [String(weekday), dayName(weekday)])}
           values=${days}
           onChange=${setDays}
         />
         <label>
-          ${r.hour}${' '}
-          <small>${m.form.optional}</small>
+          ${planText.rhythm.hour}${' '}
+          <small>${colonyFormText.optional}</small>
           <input name="at" type="time" defaultValue=${was.at ?? ''} />
         </label>
         <label>
-          ${r.until}${' '}
-          <small>${m.form.optional}</small>
+          ${planText.rhythm.until}${' '}
+          <small>${colonyFormText.optional}</small>
           <input name="until" type="date" min=${today.value} defaultValue=${was.paused_until ?? ''} />
         </label>
-        <p class="soft">${r.urgent}</p>
+        <p class="soft">${planText.rhythm.urgent}</p>
         ${said}
-        <button class="button main wide" disabled=${busy}>${m.form.save}</button>
+        <button class="button main wide" disabled=${busy}>${colonyFormText.save}</button>
         ${
           rule &&
           html`
@@ -265,7 +271,7 @@ function RhythmSheet({ colony, need, onClose }) {
               disabled=${busy}
               onClick=${() => done(() => remove('rule', rule.id))}
             >
-              ${m.plan.clear}
+              ${planText.clear}
             </button>
           `
         }

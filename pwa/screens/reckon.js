@@ -7,11 +7,11 @@ import { useAnswer, useAttempt, whyNot } from '../components/parts.js';
 import { Skeleton } from '../components/states.js';
 import { post } from '../signals/people.js';
 import { catalogue } from '../signals/rows.js';
-import { m } from '../text/en-more.js';
-import { choices, inputs, leftOut, units } from '../text/en-reckon.js';
-import { t } from '../text/en.js';
-
-const r = m.reckon;
+import { calculatorText } from '../text/en/calculators.js';
+import { frameText } from '../text/en/frame.js';
+import { larderText } from '../text/en/larder.js';
+import { partsText } from '../text/en/parts.js';
+import { choices, inputs, leftOut, units } from '../text/en/calculators.js';
 
 /**
  * @typedef {{name: string, unit: string, default: any, low: number | null, high: number | null, choices: string[],
@@ -29,12 +29,12 @@ export function ReckonScreen({ code }) {
     `;
   }
   return html`
-    <h1>${r.title}</h1>
+    <h1>${calculatorText.title}</h1>
     ${
       !answer &&
       !problem &&
       html`
-        <${Skeleton} words=${t.loading} />
+        <${Skeleton} words=${frameText.loading} />
       `
     }
     ${
@@ -43,10 +43,10 @@ export function ReckonScreen({ code }) {
       html`
         <section class="card">
           <p role="alert">${whyNot(problem)}</p>
-          <p class="soft">${r.without}</p>
+          <p class="soft">${calculatorText.without}</p>
           <div class="wrap even">
-            <button type="button" class="button main" onClick=${ask}>${m.ahead.again}</button>
-            <a class="button" href="#/larder">${m.larder.title}</a>
+            <button type="button" class="button main" onClick=${ask}>${partsText.again}</button>
+            <a class="button" href="#/larder">${larderText.title}</a>
           </div>
         </section>
       `
@@ -54,7 +54,7 @@ export function ReckonScreen({ code }) {
     ${
       answer &&
       html`
-        <p class="soft">${r.about}</p>
+        <p class="soft">${calculatorText.about}</p>
         <ul class="stack">
           ${answer.calculators.map(
             (/** @type {About} */ each) => html`
@@ -62,7 +62,7 @@ export function ReckonScreen({ code }) {
             `,
           )}
         </ul>
-        <p><a class="button quiet" href="#/larder">${r.back_larder}</a></p>
+        <p><a class="button quiet" href="#/larder">${calculatorText.back_larder}</a></p>
       `
     }
   `;
@@ -115,13 +115,13 @@ function Calculator({ about }) {
         `
       }
       ${said}
-      <button class="button main wide" disabled=${busy}>${r.go}</button>
+      <button class="button main wide" disabled=${busy}>${calculatorText.go}</button>
     </form>
     <div role="status">
       ${
         lines.length > 0 &&
         html`
-          <section class="card" ref=${shown} aria-label=${r.result}>
+          <section class="card" ref=${shown} aria-label=${calculatorText.result}>
             ${lines.map(
               (line, n) => html`
                 <p class=${n ? '' : 'lead'}>${inDegrees(line)}</p>
@@ -131,21 +131,21 @@ function Calculator({ about }) {
         `
       }
     </div>
-    <section class="stack soft" aria-label=${r.how}>
+    <section class="stack soft" aria-label=${calculatorText.how}>
       <p>
-        <strong>${r.formula}</strong>
+        <strong>${calculatorText.formula}</strong>
         ${' '}${about.formula}
       </p>
       <p>
-        <strong>${r.source}</strong>
+        <strong>${calculatorText.source}</strong>
         ${' '}${about.source}
       </p>
       <p>
-        <strong>${r.limits}</strong>
+        <strong>${calculatorText.limits}</strong>
         ${' '}${inDegrees(about.limits)}
       </p>
     </section>
-    <p><a class="button quiet" href="#/reckon">${r.back}</a></p>
+    <p><a class="button quiet" href="#/reckon">${calculatorText.back}</a></p>
   `;
 }
 
@@ -182,7 +182,7 @@ function unitOf({ unit }, what) {
   return words && !what.toLowerCase().includes(words)
     ? html`
         ${' '}
-        <small>${r.in_unit(words)}</small>
+        <small>${calculatorText.in_unit(words)}</small>
       `
     : '';
 }
@@ -195,7 +195,7 @@ const Choosing = ({ input, what }) => html`
       ${
         input.default === null &&
         html`
-          <option value="">${r.open}</option>
+          <option value="">${calculatorText.open}</option>
         `
       }
       ${input.choices.map(
@@ -217,8 +217,14 @@ function rangeOf(input) {
   const left_out = leftOut[input.name] ?? input.left_out;
   const end = (/** @type {number} */ value) => Number(shownOf(input, value)).toLocaleString();
   const range =
-    low === null || high === null ? '' : low > 0 && low < 0.001 ? r.up_to(end(high)) : r.range(end(low), end(high));
-  return [range, usual === null ? (left_out ? r.left_out(left_out) : r.may_be_empty) : ''].filter(Boolean).join('; ');
+    low === null || high === null
+      ? ''
+      : low > 0 && low < 0.001
+        ? calculatorText.up_to(end(high))
+        : calculatorText.range(end(low), end(high));
+  return [range, usual === null ? (left_out ? calculatorText.left_out(left_out) : calculatorText.may_be_empty) : '']
+    .filter(Boolean)
+    .join('; ');
 }
 
 /** The inputs by name; what is left empty is left out. @param {Input[]} asked @param {HTMLFormElement} form */

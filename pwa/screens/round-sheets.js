@@ -11,7 +11,8 @@ import { nowMs } from '../signals/clock.js';
 import { itemsAhead, planOf, rowsOf } from '../signals/rows.js';
 import { session } from '../signals/session.js';
 import { runningTasting } from '../signals/tastings.js';
-import { t } from '../text/en.js';
+import { laterText } from '../text/en/later.js';
+import { severalText } from '../text/en/several.js';
 import { taskTitle } from '../components/task.js';
 
 const HOUR_MS = 3_600_000;
@@ -66,23 +67,23 @@ export function LaterSheet({ item, onClose }) {
       onClose();
     });
   return html`
-    <${Sheet} title=${t.later.title} onClose=${onClose}>
+    <${Sheet} title=${laterText.title} onClose=${onClose}>
       <p>
         <strong>${nameOf(item.colony_id)}</strong>
         : ${taskTitle(item)}
       </p>
-      <div role="group" aria-label=${t.later.when} class="choice">
-        <span>${t.later.when}</span>
+      <div role="group" aria-label=${laterText.when} class="choice">
+        <span>${laterText.when}</span>
         <div class="wrap even">
           <button type="button" class="button" disabled=${busy} onClick=${() => put(nowMs() + HOUR_MS)}>
-            ${t.later.hour}
+            ${laterText.hour}
           </button>
           ${
             evening > nowMs() + HOUR_MS &&
             evening <= latest &&
             html`
               <button type="button" class="button" disabled=${busy} onClick=${() => put(evening)}>
-                ${t.later.evening}
+                ${laterText.evening}
               </button>
             `
           }
@@ -90,7 +91,7 @@ export function LaterSheet({ item, onClose }) {
             tomorrow <= latest &&
             html`
               <button type="button" class="button" disabled=${busy} onClick=${() => put(tomorrow)}>
-                ${t.later.tomorrow}
+                ${laterText.tomorrow}
               </button>
             `
           }
@@ -99,17 +100,17 @@ export function LaterSheet({ item, onClose }) {
       ${
         CANNOT_WAIT.includes(item.need)
           ? html`
-              <p class="soft">${t.later.cannot_wait}</p>
+              <p class="soft">${laterText.cannot_wait}</p>
             `
           : html`
-              <${Choice} label=${t.later.skip} options=${t.later.why} value=${why} onPick=${setWhy} />
+              <${Choice} label=${laterText.skip} options=${laterText.why} value=${why} onPick=${setWhy} />
             `
       }
       ${
         why === 'other' &&
         html`
           <label>
-            ${t.later.own}
+            ${laterText.own}
             <input value=${own} maxlength="200" onInput=${(/** @type {any} */ e) => setOwn(e.target.value)} />
           </label>
         `
@@ -123,7 +124,7 @@ export function LaterSheet({ item, onClose }) {
             disabled=${busy || (why === 'other' && !own.trim())}
             onClick=${() => put(nowMs() + turnMs(item.gauge), why === 'other' ? own.trim() : why)}
           >
-            ${t.later.go}
+            ${laterText.go}
           </button>
         `
       }
@@ -142,8 +143,8 @@ export function LaterSheet({ item, onClose }) {
  * @returns {Change | null}
  */
 function changeFor(colony, need, ahead) {
-  if (need === 'water') return { kind: 'water', set: { colony_id: colony.id, action: 'refill' }, words: t.many.water };
-  if (need === 'glance') return { kind: 'check', set: { colony_id: colony.id, need: 'glance' }, words: t.many.look };
+  if (need === 'water') return { kind: 'water', set: { colony_id: colony.id, action: 'refill' }, words: severalText.water };
+  if (need === 'glance') return { kind: 'check', set: { colony_id: colony.id, need: 'glance' }, words: severalText.look };
   const task = (planOf(colony.id)?.set.tasks ?? []).find((each) => each.need === need && each.suggested);
   if (!task?.suggested || !task.portion) return null;
   const tasting = runningTasting(colony.id);
@@ -181,22 +182,22 @@ export function ManySheet({ onClose }) {
       onClose();
     });
   return html`
-    <${Sheet} title=${t.many.title} onClose=${onClose}>
+    <${Sheet} title=${severalText.title} onClose=${onClose}>
       <${Choice}
-        label=${t.many.what}
+        label=${severalText.what}
         value=${need}
         onPick=${setNeed}
         options=${['sugar', 'protein', 'seeds', 'water', 'glance'].map((code) => [code, wordFor('need', code)])}
       />
       <${ManyChoice}
-        label=${t.many.who}
+        label=${severalText.who}
         values=${chosen.map(({ colony }) => colony.id)}
         onChange=${choose}
         options=${able.map(({ colony, change }) => [colony.id, `${colony.set.name}: ${change?.words}`])}
       />
       ${said}
       <button type="button" class="button main wide stick" disabled=${busy || !chosen.length} onClick=${go}>
-        ${chosen.length ? t.many.go(chosen.length) : capital(t.many.none)}
+        ${chosen.length ? severalText.go(chosen.length) : capital(severalText.none)}
       </button>
     </${Sheet}>
   `;

@@ -10,7 +10,7 @@ import { nowMs } from '../signals/clock.js';
 import { route } from '../signals/route.js';
 import { round, rows, rowsOf } from '../signals/rows.js';
 import { saving } from '../signals/saving.js';
-import { t } from '../text/en.js';
+import { roundText } from '../text/en/round.js';
 import { lazy } from '../components/lazy.js';
 import { CompactTask, Task } from '../components/task.js';
 
@@ -25,17 +25,17 @@ export function RoundScreen() {
   const { joining } = saving.value;
   if (joining !== null) {
     return html`
-      <h1>${t.round.title}</h1>
+      <h1>${roundText.title}</h1>
       <${Joining} entries=${joining} />
     `;
   }
   if (!rowsOf('colony').length) {
     return html`
-      <h1>${t.round.title}</h1>
-      <${Empty} bare title=${t.round.empty_shelf}>
+      <h1>${roundText.title}</h1>
+      <${Empty} bare title=${roundText.empty_shelf}>
         <a class="button main" href="#/colony/new">
           <${Icon} name="add" />
-          ${t.round.add}
+          ${roundText.add}
         </a>
       </${Empty}>
     `;
@@ -45,14 +45,14 @@ export function RoundScreen() {
   const all = html`
     <button type="button" class="button main wide" onClick=${() => logAsSuggested(easy)}>
       <${Icon} name="many" />
-      ${t.round.all(easy.length)}${easy.length === 1 ? `: ${nameOf(easy[0]?.colony_id ?? '')}` : ''}
+      ${roundText.all(easy.length)}${easy.length === 1 ? `: ${nameOf(easy[0]?.colony_id ?? '')}` : ''}
     </button>
   `;
   // some systems show a nudge without buttons: then its one tap is the first thing on the page that it opens
   const nudged = route.value.nudge && easy.length > 0;
   const close = () => setSheet(null);
   return html`
-    <h1>${t.round.title}</h1>
+    <h1>${roundText.title}</h1>
     ${nudged && all}
     <${Progress}
       left=${due.length}
@@ -65,8 +65,8 @@ export function RoundScreen() {
         return (
           part.length > 0 &&
           html`
-            <section class="stack" aria-label=${t.round[group]}>
-              <h2>${t.round[group]}</h2>
+            <section class="stack" aria-label=${roundText[group]}>
+              <h2>${roundText[group]}</h2>
               ${part.map((item) =>
                 group === 'next'
                   ? html`
@@ -89,13 +89,13 @@ export function RoundScreen() {
     }
     <button type="button" class="button wide" onClick=${() => setSheet({ what: 'many' })}>
       <${Icon} name="many" />
-      ${t.round.many}
+      ${roundText.many}
     </button>
     ${
       done.length > 0 &&
       html`
-        <section class="stack" aria-label=${t.round.done}>
-          <h2>${t.round.done}</h2>
+        <section class="stack" aria-label=${roundText.done}>
+          <h2>${roundText.done}</h2>
           <ul class="done-list">
             ${done.map(
               (row) => html`
@@ -131,12 +131,12 @@ export function RoundScreen() {
 function Progress({ left, done, next }) {
   if (!left) {
     return html`
-      <${Empty} title=${next ? t.round.next_at(dayInWords(next.due_at_ms)) : t.round.quiet}>
-        <p class="soft">${done ? t.round.finished : ''} ${t.round.calm}</p>
+      <${Empty} title=${next ? roundText.next_at(dayInWords(next.due_at_ms)) : roundText.quiet}>
+        <p class="soft">${done ? roundText.finished : ''} ${roundText.calm}</p>
       </${Empty}>
     `;
   }
-  const words = t.round.progress(done, done + left);
+  const words = roundText.progress(done, done + left);
   return html`
     <div class="progress">
       <${LyingTube} part=${done} whole=${done + left} words=${words} />
@@ -164,7 +164,7 @@ function Done({ row }) {
           ${' '}${eventInWords(row)}
         </p>
         <p class="soft">
-          ${timeOfDay(row.happened_ms ?? 0)}${' '}${who ? t.round.by(who) : ''}${' · '}
+          ${timeOfDay(row.happened_ms ?? 0)}${' '}${who ? roundText.by(who) : ''}${' · '}
           <${SaveState} state=${row.state} />
         </p>
       </div>
@@ -172,9 +172,9 @@ function Done({ row }) {
         type="button"
         class="button quiet"
         onClick=${() => voidLog(row)}
-        aria-label=${`${t.round.undo}: ${eventInWords(row)}`}
+        aria-label=${`${roundText.undo}: ${eventInWords(row)}`}
       >
-        ${t.round.undo}
+        ${roundText.undo}
       </button>
     </li>
   `;

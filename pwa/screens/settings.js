@@ -11,38 +11,38 @@ import { rowsOf, unsent } from '../signals/rows.js';
 import { saving } from '../signals/saving.js';
 import { session } from '../signals/session.js';
 import { syncNow } from '../signals/sync.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { houseText } from '../text/en/house.js';
+import { lookText } from '../text/en/look.js';
+import { placesText } from '../text/en/places.js';
+import { savingText } from '../text/en/saving.js';
 import { Nudges } from './nudges.js';
-
-const h = m.house;
 
 /** @param {{code: string}} props */
 export const SettingsScreen = ({ code }) => html`
-  <h1>${h.title}</h1>
+  <h1>${houseText.title}</h1>
   <${Nudges} />
   <${Mail} />
   <${House} />
   <section class="card">
-    <h2>${m.places.title}</h2>
-    <p>${m.places.about}</p>
-    <a class="button" href="#/places">${m.places.open}</a>
+    <h2>${placesText.title}</h2>
+    <p>${placesText.about}</p>
+    <a class="button" href="#/places">${placesText.open}</a>
   </section>
   <${Phones} code=${code} />
   <${Doors} />
   <section class="card">
-    <h2>${h.look}</h2>
+    <h2>${houseText.look}</h2>
     <${LookChoice} />
     <${DegreesChoice} />
-    <a class="button" href="#/look">${m.look.all_parts}</a>
+    <a class="button" href="#/look">${lookText.all_parts}</a>
   </section>
   <${Stored} />
   <${Install} />
   <section class="card">
-    <h2>${h.good_to_know}</h2>
-    <p>${h.advice}</p>
-    <p>${h.never}</p>
-    <p class="soft">${h.build} ${document.body.dataset.build}</p>
+    <h2>${houseText.good_to_know}</h2>
+    <p>${houseText.advice}</p>
+    <p>${houseText.never}</p>
+    <p class="soft">${houseText.build} ${document.body.dataset.build}</p>
   </section>
 `;
 
@@ -68,43 +68,43 @@ function House() {
         },
         house?.id,
       );
-      say(t.saved);
+      say(savingText.saved);
     });
   }
   return html`
     <form class="card" onSubmit=${save}>
-      <h2>${h.hours}</h2>
+      <h2>${houseText.hours}</h2>
       <label>
-        ${h.shelf_name}
+        ${houseText.shelf_name}
         <input name="name" required defaultValue=${v.name} />
       </label>
       <label>
-        ${h.zone}
+        ${houseText.zone}
         <input name="zone" required defaultValue=${v.zone} />
       </label>
       <div class="pair">
         <label>
-          ${h.first}
+          ${houseText.first}
           <input name="first" type="time" defaultValue=${v.care_hours?.[0] ?? ''} />
         </label>
         <label>
-          ${h.second}
+          ${houseText.second}
           <input name="second" type="time" defaultValue=${v.care_hours?.[1] ?? ''} />
         </label>
       </div>
       <div class="pair">
         <label>
-          ${h.quiet_from}
+          ${houseText.quiet_from}
           <input name="quiet_from" type="time" defaultValue=${v.quiet_from ?? ''} />
         </label>
         <label>
-          ${h.quiet_to}
+          ${houseText.quiet_to}
           <input name="quiet_to" type="time" defaultValue=${v.quiet_to ?? ''} />
         </label>
       </div>
       <label>
-        ${h.backup_patience}${' '}
-        <small>${h.backup_patience_hint}</small>
+        ${houseText.backup_patience}${' '}
+        <small>${houseText.backup_patience_hint}</small>
         <input
           name="backup_patience_days"
           type="number"
@@ -115,7 +115,7 @@ function House() {
         />
       </label>
       ${said}
-      <button class="button main" disabled=${busy}>${h.save}</button>
+      <button class="button main" disabled=${busy}>${houseText.save}</button>
     </form>
   `;
 }
@@ -141,33 +141,35 @@ function Phones({ code }) {
     attempt(async () => {
       await post('/api/pairings/approve', { code: found.code, ...who });
       setFound(null);
-      say(h.let_in);
+      say(houseText.let_in);
       await syncNow();
       setList((await get('/api/devices')).devices);
     });
   /** @param {any} phone */
   const signOut = (phone) =>
-    confirm(h.sign_out_other(phone.name)) &&
+    confirm(houseText.sign_out_other(phone.name)) &&
     attempt(async () => {
       await post(`/api/devices/${phone.id}/revoke`);
       setList((await get('/api/devices')).devices);
     });
   return html`
     <section class="card">
-      <h2>${h.phones}</h2>
+      <h2>${houseText.phones}</h2>
       <ul class="done-list">
         ${list.map(
           (phone) => html`
             <li key=${phone.id}>
               <div class="grow">
                 <strong>${phone.name}</strong>
-                ${phone.here ? ` ${h.this_one}` : ''}
-                <p class="soft">${h.last_seen} ${moment(phone.last_seen_ms)}</p>
+                ${phone.here ? ` ${houseText.this_one}` : ''}
+                <p class="soft">${houseText.last_seen} ${moment(phone.last_seen_ms)}</p>
               </div>
               ${
                 !phone.here &&
                 html`
-                  <button type="button" class="button warn" onClick=${() => signOut(phone)}>${h.sign_out}</button>
+                  <button type="button" class="button warn" onClick=${() => signOut(phone)}>
+                    ${houseText.sign_out}
+                  </button>
                 `
               }
             </li>
@@ -176,18 +178,18 @@ function Phones({ code }) {
       </ul>
       <form class="stack" onSubmit=${look}>
         <label>
-          ${h.new_phone}${' '}
-          <small>${h.new_phone_hint}</small>
+          ${houseText.new_phone}${' '}
+          <small>${houseText.new_phone_hint}</small>
           <input name="code" required defaultValue=${code} autocapitalize="characters" autocomplete="off" />
         </label>
-        <button class="button">${h.look_up}</button>
+        <button class="button">${houseText.look_up}</button>
       </form>
       ${
         found &&
         html`
           <p>
             <strong>${found.device_name}</strong>
-            ${' '}${h.asks}
+            ${' '}${houseText.asks}
           </p>
           <div class="wrap">
             ${people.map(
@@ -201,11 +203,11 @@ function Phones({ code }) {
               type="button"
               class="button"
               onClick=${() => {
-                const name = prompt(h.new_keeper);
+                const name = prompt(houseText.new_keeper);
                 if (name) void approve({ person_name: name });
               }}
             >
-              ${h.somebody_new}
+              ${houseText.somebody_new}
             </button>
           </div>
         `
@@ -224,14 +226,14 @@ function Doors() {
   const entries = answer?.entries ?? [];
   const who = (/** @type {string | null} */ id) => rowsOf('person').find((person) => person.id === id)?.set.name ?? '';
   return html`
-    <section class="card" aria-label=${m.doors.title}>
-      <h2>${m.doors.title}</h2>
-      <p class="soft">${m.doors.about}</p>
+    <section class="card" aria-label=${houseText.doors.title}>
+      <h2>${houseText.doors.title}</h2>
+      <p class="soft">${houseText.doors.about}</p>
       ${
         !answer &&
         problem &&
         html`
-          <p class="soft">${m.doors.offline}</p>
+          <p class="soft">${houseText.doors.offline}</p>
         `
       }
       <ul class="done-list">
@@ -239,7 +241,7 @@ function Doors() {
           (/** @type {any} */ entry) => html`
             <li key=${entry.id}>
               <div class="grow">
-                <p>${m.doors.what[entry.what]?.(entry.args, who(entry.by)) ?? entry.what}</p>
+                <p>${houseText.doors.what[entry.what]?.(entry.args, who(entry.by)) ?? entry.what}</p>
                 <p class="soft">${moment(entry.at_ms)}</p>
               </div>
             </li>
@@ -250,7 +252,9 @@ function Doors() {
         !all &&
         entries.length > FEW &&
         html`
-          <button type="button" class="button" onClick=${() => setAll(true)}>${m.doors.all(entries.length)}</button>
+          <button type="button" class="button" onClick=${() => setAll(true)}>
+            ${houseText.doors.all(entries.length)}
+          </button>
         `
       }
     </section>
@@ -265,25 +269,26 @@ function Stored() {
   }, []);
   const { last_sync_ms } = saving.value;
   const { waiting, attention } = unsent.value;
-  const synced = last_sync_ms ? h.last_synced(moment(last_sync_ms)) : h.not_synced;
-  const kept_here = waiting + attention ? h.not_sent(waiting + attention) : h.nothing_waits;
+  const synced = last_sync_ms ? houseText.last_synced(moment(last_sync_ms)) : houseText.not_synced;
+  const kept_here = waiting + attention ? houseText.not_sent(waiting + attention) : houseText.nothing_waits;
   const leave = () =>
-    confirm(waiting ? h.leave_unsent(waiting) : h.leave(session.value?.name ?? h.this_phone)) && attempt(logout);
+    confirm(waiting ? houseText.leave_unsent(waiting) : houseText.leave(session.value?.name ?? houseText.this_phone)) &&
+    attempt(logout);
   return html`
     <section class="card">
-      <h2>${h.on_this_phone}</h2>
+      <h2>${houseText.on_this_phone}</h2>
       <p>${synced}${' '}${kept_here}</p>
-      <p class="soft">${kept ? h.kept : h.not_kept}</p>
+      <p class="soft">${kept ? houseText.kept : houseText.not_kept}</p>
       ${said}
       <div class="wrap even">
-        <button type="button" class="button" onClick=${() => syncNow()}>${h.sync_now}</button>
+        <button type="button" class="button" onClick=${() => syncNow()}>${houseText.sync_now}</button>
         ${
           waiting + attention > 0 &&
           html`
-            <button type="button" class="button" onClick=${exportUnsent}>${h.export}</button>
+            <button type="button" class="button" onClick=${exportUnsent}>${houseText.export}</button>
           `
         }
-        <button type="button" class="button warn" onClick=${leave}>${h.sign_out}</button>
+        <button type="button" class="button warn" onClick=${leave}>${houseText.sign_out}</button>
       </div>
     </section>
   `;
@@ -305,9 +310,9 @@ function Mail() {
     (person) => person.set.role === 'keeper' || passes.has(person.set.pass_id ?? ''),
   );
   return html`
-    <section class="card" aria-label=${m.mail.title}>
-      <h2>${m.mail.title}</h2>
-      <p class="soft">${m.mail.about}</p>
+    <section class="card" aria-label=${houseText.mail.title}>
+      <h2>${houseText.mail.title}</h2>
+      <p class="soft">${houseText.mail.about}</p>
       ${people.map(
         (person) => html`
           <${Mailbox}
@@ -341,7 +346,7 @@ function Mailbox({ id, name, had, onChange }) {
   const send = (address) =>
     change(async () => {
       const { outcome } = await call('PUT', path, { address });
-      if (outcome !== 'sent') throw new Error(m.mail.not_sent(outcome));
+      if (outcome !== 'sent') throw new Error(houseText.mail.not_sent(outcome));
     });
   /** @param {any} event */
   function submit(event) {
@@ -350,13 +355,13 @@ function Mailbox({ id, name, had, onChange }) {
     if (!had) return void send(text('address'));
     return void change(async () => {
       await post(`${path}/confirm`, { code: text('code') });
-      say(m.mail.on);
+      say(houseText.mail.on);
     });
   }
   const remove = () =>
     change(async () => {
       await call('DELETE', path, {});
-      say(m.mail.removed);
+      say(houseText.mail.removed);
     });
   return html`
     <form class="stack" aria-label=${name} onSubmit=${submit}>
@@ -365,14 +370,14 @@ function Mailbox({ id, name, had, onChange }) {
         had &&
         html`
           <p class="address">${had.address}</p>
-          <p class="soft">${had.confirmed ? m.mail.comes : m.mail.asked}</p>
+          <p class="soft">${had.confirmed ? houseText.mail.comes : houseText.mail.asked}</p>
         `
       }
       ${
         !had &&
         html`
           <label>
-            ${m.mail.address}
+            ${houseText.mail.address}
             <input name="address" type="email" required maxlength="254" autocomplete="off" />
           </label>
         `
@@ -382,7 +387,7 @@ function Mailbox({ id, name, had, onChange }) {
         !had.confirmed &&
         html`
           <label>
-            ${m.mail.code}
+            ${houseText.mail.code}
             <input name="code" required autocomplete="one-time-code" autocapitalize="characters" spellcheck=${false} />
           </label>
         `
@@ -392,7 +397,7 @@ function Mailbox({ id, name, had, onChange }) {
         ${
           !had?.confirmed &&
           html`
-            <button class="button main" disabled=${busy}>${had ? m.mail.confirm : m.mail.send}</button>
+            <button class="button main" disabled=${busy}>${had ? houseText.mail.confirm : houseText.mail.send}</button>
           `
         }
         ${
@@ -400,7 +405,7 @@ function Mailbox({ id, name, had, onChange }) {
           !had.confirmed &&
           html`
             <button type="button" class="button" disabled=${busy} onClick=${() => send(had.address)}>
-              ${m.mail.anew}
+              ${houseText.mail.anew}
             </button>
           `
         }
@@ -412,9 +417,9 @@ function Mailbox({ id, name, had, onChange }) {
               class="button warn"
               disabled=${busy}
               onClick=${remove}
-              aria-label=${`${m.mail.remove}: ${name}`}
+              aria-label=${`${houseText.mail.remove}: ${name}`}
             >
-              ${m.mail.remove}
+              ${houseText.mail.remove}
             </button>
           `
         }

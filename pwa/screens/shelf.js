@@ -8,8 +8,10 @@ import { dueInWords, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { gaugesOf, planOf } from '../signals/rows.js';
 import { saving } from '../signals/saving.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { colonyText } from '../text/en/colony.js';
+import { historyText } from '../text/en/history.js';
+import { roundText } from '../text/en/round.js';
+import { shelfText } from '../text/en/shelf.js';
 
 const SEARCH_FROM = 7;
 
@@ -22,17 +24,17 @@ export function ShelfScreen() {
   const { joining } = saving.value;
   if (joining !== null) {
     return html`
-      <h1>${m.shelf.title}</h1>
+      <h1>${shelfText.title}</h1>
       <${Joining} entries=${joining} />
     `;
   }
   if (!colonies.length) {
     return html`
-      <h1>${m.shelf.title}</h1>
-      <${Empty} bare title=${t.round.empty_shelf}>
+      <h1>${shelfText.title}</h1>
+      <${Empty} bare title=${roundText.empty_shelf}>
         <a class="button main" href="#/colony/new">
           <${Icon} name="add" />
-          ${t.round.add}
+          ${roundText.add}
         </a>
       </${Empty}>
       <${Went} />
@@ -40,17 +42,17 @@ export function ShelfScreen() {
   }
   return html`
     <div class="title">
-      <h1>${m.shelf.title}</h1>
+      <h1>${shelfText.title}</h1>
       <a class="button" href="#/at">
         <${Icon} name="scan" />
-        ${m.shelf.scan}
+        ${shelfText.scan}
       </a>
     </div>
     ${
       colonies.length >= SEARCH_FROM &&
       html`
         <label>
-          ${m.shelf.search}
+          ${shelfText.search}
           <input type="search" value=${wanted} onInput=${(/** @type {any} */ e) => setWanted(e.target.value)} />
         </label>
       `
@@ -65,17 +67,17 @@ export function ShelfScreen() {
     ${
       !shown.length &&
       html`
-        <p class="lead">${m.shelf.none}</p>
+        <p class="lead">${shelfText.none}</p>
       `
     }
     <div class="wrap even">
       <a class="button main" href="#/colony/new">
         <${Icon} name="add" />
-        ${t.round.add}
+        ${roundText.add}
       </a>
       <a class="button" href="#/labels">
         <${Icon} name="print" />
-        ${m.shelf.labels}
+        ${shelfText.labels}
       </a>
     </div>
     <${Went} />
@@ -83,7 +85,7 @@ export function ShelfScreen() {
 }
 
 const Went = () => html`
-  <p><a class="button quiet" href="#/gone">${m.gone.link}</a></p>
+  <p><a class="button quiet" href="#/gone">${historyText.gone.link}</a></p>
 `;
 
 /** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>}} props */
@@ -94,7 +96,7 @@ function Board({ colony }) {
     .map((gauge) => ({ gauge, due: dueAtMs(gauge) }))
     .filter((each) => each.due !== null)
     .sort((a, b) => (a.due ?? 0) - (b.due ?? 0))[0];
-  const conditions = /** @type {Record<string, string>} */ (t.conditions);
+  const conditions = /** @type {Record<string, string>} */ (colonyText.conditions);
   const condition = v.condition && v.condition !== 'well' ? ` · ${conditions[v.condition]}` : '';
   return html`
     <a class="board" href=${`#/colony/${colony.id}`}>
@@ -106,7 +108,7 @@ function Board({ colony }) {
         )}${
           !planOf(colony.id) &&
           html`
-            <p class="soft">${m.shelf.no_plan}</p>
+            <p class="soft">${shelfText.no_plan}</p>
           `
         }
       </div>
@@ -126,7 +128,7 @@ function Board({ colony }) {
         }
         <p class="soft">
           <em>${speciesOf(v)}</em>
-          ${' · '}${/** @type {any} */ (t.stages)[v.stage ?? ''] ?? ''}${condition}
+          ${' · '}${/** @type {any} */ (colonyText.stages)[v.stage ?? ''] ?? ''}${condition}
         </p>
       </div>
     </a>

@@ -7,8 +7,9 @@ import { now } from '../signals/clock.js';
 import { events, round, rowsOf } from '../signals/rows.js';
 import { saving } from '../signals/saving.js';
 import { session } from '../signals/session.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { eventText } from '../text/en/events.js';
+import { roundText } from '../text/en/round.js';
+import { standInText } from '../text/en/stand-in.js';
 import { LogSheet } from './log.js';
 import { Nudges } from './nudges.js';
 import { Joining } from '../components/states.js';
@@ -21,7 +22,7 @@ export function StandInScreen() {
   const { joining } = saving.value;
   if (joining !== null) {
     return html`
-      <h1>${t.round.title}</h1>
+      <h1>${roundText.title}</h1>
       <${Joining} entries=${joining} />
     `;
   }
@@ -62,15 +63,15 @@ export function StandInView({ given, state, colonies, onOther = nothing, onWrong
   const due = round.value.items
     .filter((item) => item.group !== 'next' && ids.has(item.colony_id))
     .flatMap((item) => forStandIn([item], events.value.get(item.colony_id) ?? [], now.value));
-  const today = due.length ? m.standin.today(due.length) : m.standin.nothing;
+  const today = due.length ? standInText.today(due.length) : standInText.nothing;
   return html`
-    <h1>${state === 'not_yet' ? m.standin.from(weekDay(given.starts_on)) : today}</h1>
-    <p class="soft">${m.standin.calm}</p>
+    <h1>${state === 'not_yet' ? standInText.from(weekDay(given.starts_on)) : today}</h1>
+    <p class="soft">${standInText.calm}</p>
     ${
       given.instructions &&
       html`
         <section class="card">
-          <h2>${m.standin.from_keeper}</h2>
+          <h2>${standInText.from_keeper}</h2>
           <p>${given.instructions}</p>
         </section>
       `
@@ -79,7 +80,7 @@ export function StandInView({ given, state, colonies, onOther = nothing, onWrong
       given.emergency_contact &&
       html`
         <a class="button wide" href=${`tel:${given.emergency_contact.replace(/[^+0-9]/g, '')}`}>
-          ${m.standin.call(given.emergency_contact)}
+          ${standInText.call(given.emergency_contact)}
         </a>
       `
     }
@@ -89,7 +90,7 @@ export function StandInView({ given, state, colonies, onOther = nothing, onWrong
       `,
     )}
     <section class="stack">
-      <h2>${m.standin.yours}</h2>
+      <h2>${standInText.yours}</h2>
       ${colonies.map(
         (colony) => html`
           <article class="card" key=${colony.id}>
@@ -104,7 +105,7 @@ export function StandInView({ given, state, colonies, onOther = nothing, onWrong
             </div>
             <button type="button" class="button warn" onClick=${() => onWrong(colony.id)}>
               <${Icon} name="fault" />
-              ${t.kinds.fault}
+              ${eventText.kinds.fault}
             </button>
           </article>
         `,

@@ -7,7 +7,7 @@ import { Empty } from '../components/states.js';
 import { askToPair, claim, collectPairing, openPass, whoseCode } from '../signals/people.js';
 import { go, hideFragment, route } from '../signals/route.js';
 import { session } from '../signals/session.js';
-import { s } from '../text/en-start.js';
+import { startText } from '../text/en/start.js';
 
 export function StartScreen() {
   const { name, id } = route.value;
@@ -28,12 +28,14 @@ export function StartScreen() {
           way === '' &&
           html`
             <${Empty} title="">
-              <h1>${s.welcome}</h1>
-              <p class="lead">${s.what}</p>
+              <h1>${startText.welcome}</h1>
+              <p class="lead">${startText.what}</p>
             </${Empty}>
-            <button type="button" class="button main wide" onClick=${() => setWay('claim')}>${s.have_code}</button>
-            <button type="button" class="button wide" onClick=${() => setWay('join')}>${s.join_one}</button>
-            <button type="button" class="button wide" onClick=${() => setWay('pass')}>${s.have_pass}</button>
+            <button type="button" class="button main wide" onClick=${() => setWay('claim')}>
+              ${startText.have_code}
+            </button>
+            <button type="button" class="button wide" onClick=${() => setWay('join')}>${startText.join_one}</button>
+            <button type="button" class="button wide" onClick=${() => setWay('pass')}>${startText.have_pass}</button>
             <${Install} />
           `
         }
@@ -58,7 +60,7 @@ export function StartScreen() {
         ${
           way !== '' &&
           html`
-            <button type="button" class="button" onClick=${() => setWay('')}>${s.back}</button>
+            <button type="button" class="button" onClick=${() => setWay('')}>${startText.back}</button>
           `
         }
       </main>
@@ -87,11 +89,11 @@ function Claim({ code }) {
     });
   }
   return html`
-    <h1>${known ? s.known(known) : s.claim}</h1>
+    <h1>${known ? startText.known(known) : startText.claim}</h1>
     <form class="stack" onSubmit=${submit}>
       <label>
-        ${s.code}${' '}
-        <small>${s.code_hint}</small>
+        ${startText.code}${' '}
+        <small>${startText.code_hint}</small>
         <input
           name="code"
           required
@@ -105,24 +107,24 @@ function Claim({ code }) {
         !known &&
         html`
           <label>
-            ${s.your_name}
+            ${startText.your_name}
             <input name="person" required maxlength="60" autocomplete="given-name" />
           </label>
           <details>
-            <summary>${s.more}</summary>
+            <summary>${startText.more}</summary>
             <label>
-              ${s.shelf_name}
-              <input name="household" required maxlength="80" defaultValue=${s.our_shelf} />
+              ${startText.shelf_name}
+              <input name="household" required maxlength="80" defaultValue=${startText.our_shelf} />
             </label>
             <label>
-              ${s.zone}
+              ${startText.zone}
               <input name="zone" required defaultValue=${Intl.DateTimeFormat().resolvedOptions().timeZone} />
             </label>
           </details>
         `
       }
       ${said}
-      <button class="button main wide" disabled=${busy}>${known ? s.come_in : s.claim_it}</button>
+      <button class="button main wide" disabled=${busy}>${known ? startText.come_in : startText.claim_it}</button>
     </form>
   `;
 }
@@ -147,14 +149,14 @@ function Join() {
     return () => clearInterval(timer);
   }, [asked]);
   return html`
-    <h1>${s.join}</h1>
+    <h1>${startText.join}</h1>
     ${
       asked &&
       html`
-        <p>${s.join_how}</p>
+        <p>${startText.join_how}</p>
         <p class="code">${asked.code}</p>
         <div class="qr" role="img" aria-label=${asked.code} dangerouslySetInnerHTML=${{ __html: asked.qr_svg }} />
-        <p class="soft" role="status">${s.waiting}</p>
+        <p class="soft" role="status">${startText.waiting}</p>
       `
     }
     ${said}
@@ -180,30 +182,30 @@ function Pass({ secret }) {
   if (preview) {
     return html`
       <h1>${preview.name}</h1>
-      <p>${s.only_a_look(preview.colony_ids.length, preview.starts_on, preview.ends_on)}</p>
+      <p>${startText.only_a_look(preview.colony_ids.length, preview.starts_on, preview.ends_on)}</p>
       <p>${preview.instructions ?? ''}</p>
     `;
   }
   if (secret) {
     return html`
-      <h1>${s.handed}</h1>
-      <p class="lead">${s.handed_what}</p>
+      <h1>${startText.handed}</h1>
+      <p class="lead">${startText.handed_what}</p>
       ${said}
       <button type="button" class="button main wide" disabled=${busy} onClick=${() => open({ secret })}>
-        ${s.open_pass}
+        ${startText.open_pass}
       </button>
     `;
   }
   return html`
-    <h1>${s.pass}</h1>
+    <h1>${startText.pass}</h1>
     <form class="stack" onSubmit=${submit}>
       <label>
-        ${s.code}${' '}
-        <small>${s.pass_hint}</small>
+        ${startText.code}${' '}
+        <small>${startText.pass_hint}</small>
         <input name="code" required autocapitalize="characters" autocomplete="off" />
       </label>
       ${said}
-      <button class="button main wide" disabled=${busy}>${s.open_pass}</button>
+      <button class="button main wide" disabled=${busy}>${startText.open_pass}</button>
     </form>
   `;
 }

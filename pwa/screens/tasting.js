@@ -17,8 +17,8 @@ import {
   tally,
   unfitFor,
 } from '../signals/tastings.js';
-import { m } from '../text/en-more.js';
-import { t } from '../text/en.js';
+import { colonyText } from '../text/en/colony.js';
+import { tastingText } from '../text/en/tasting.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow<'colony'>} ColonyRow */
 /** @typedef {import('../care/overlay.js').ShownRow<'tasting'>} TastingRow */
@@ -27,7 +27,6 @@ import { t } from '../text/en.js';
  *   best: number}} Told
  */
 
-const w = m.tasting;
 const FEWEST = 2;
 const MOST = 5;
 const LONGEST_NAME = 80;
@@ -42,20 +41,20 @@ const percent = (share) => Math.round(share * 100);
 export function Tasting({ colony }) {
   const running = runningTasting(colony.id);
   const unfit = unfitFor(colony);
-  const states = /** @type {Record<string, string>} */ ({ ...t.conditions, ...t.stages });
+  const states = /** @type {Record<string, string>} */ ({ ...colonyText.conditions, ...colonyText.stages });
   const state = unfit && states[unfit]?.toLowerCase();
   return html`
     <div class="stack">
       ${
         !running &&
         html`
-          <p class="soft">${w.about}</p>
+          <p class="soft">${tastingText.about}</p>
         `
       }
       ${
         state &&
         html`
-          <p class="caution calm">${w.not_now(state)}</p>
+          <p class="caution calm">${tastingText.not_now(state)}</p>
         `
       }
       ${
@@ -81,14 +80,14 @@ function Start({ colony }) {
   const { attempt, busy, said, say: tell } = useAttempt();
   if (!kinds.length) {
     return html`
-      <p>${w.none}</p>
+      <p>${tastingText.none}</p>
     `;
   }
   function start() {
-    if (foods.length < FEWEST || foods.length > MOST) return tell(w.pick);
+    if (foods.length < FEWEST || foods.length > MOST) return tell(tastingText.pick);
     return attempt(async () => {
       await startTasting(colony.id, foods.map(foodName).join(', ').slice(0, LONGEST_NAME), foods);
-      say(w.started);
+      say(tastingText.started);
     });
   }
   return html`
@@ -96,7 +95,7 @@ function Start({ colony }) {
       kinds.length > 1 &&
       html`
         <${Choice}
-          label=${w.kind}
+          label=${tastingText.kind}
           value=${need}
           onPick=${(/** @type {string} */ next) => {
             setNeed(next);
@@ -107,13 +106,13 @@ function Start({ colony }) {
       `
     }
     <${ManyChoice}
-      label=${w.foods}
+      label=${tastingText.foods}
       values=${foods}
       onChange=${setFoods}
       options=${(kinds.find(([each]) => each === need)?.[1] ?? []).map((code) => [code, foodName(code)])}
     />
     ${said}
-    <button type="button" class="button main wide" disabled=${busy} onClick=${start}>${w.go}</button>
+    <button type="button" class="button main wide" disabled=${busy} onClick=${start}>${tastingText.go}</button>
   `;
 }
 
@@ -126,7 +125,7 @@ function Running({ colony, tasting }) {
   const end = () =>
     attempt(async () => {
       await endTasting(tasting);
-      say(w.ended, async () => {
+      say(tastingText.ended, async () => {
         await endTasting(tasting, null);
       });
     });
@@ -138,8 +137,10 @@ function Running({ colony, tasting }) {
     `${percent(each.best)} %`,
   ]);
   return html`
-    <h3>${w.told}</h3>
-    <p class="soft">${w.since(fullDay(tasting.set.started_on))}. ${told.length ? w.range : w.wait}</p>
+    <h3>${tastingText.told}</h3>
+    <p class="soft">
+      ${tastingText.since(fullDay(tasting.set.started_on))}. ${told.length ? tastingText.range : tastingText.wait}
+    </p>
     ${
       next &&
       html`
@@ -156,11 +157,14 @@ function Running({ colony, tasting }) {
     ${
       told.length > 0 &&
       html`
-        <${Figures} heads=${[w.food, w.offered, w.share, w.spread, w.favourite]} rows=${rows} />
+        <${Figures}
+          heads=${[tastingText.food, tastingText.offered, tastingText.share, tastingText.spread, tastingText.favourite]}
+          rows=${rows}
+        />
       `
     }
     ${said}
-    <button type="button" class="button start" disabled=${busy} onClick=${end}>${w.end}</button>
+    <button type="button" class="button start" disabled=${busy} onClick=${end}>${tastingText.end}</button>
   `;
 }
 
@@ -174,7 +178,7 @@ function nextOffer(colonyId, tastingId) {
   const task = plan?.tasks.find((each) => each.suggested?.set.tasting_id === tastingId);
   if (!task?.portion) return plan?.tasting_waits ? inWords('reason', plan.tasting_waits) : '';
   const gauge = gaugesOf(colonyId).find((each) => each.need === task.need);
-  return w.next(foodName(task.portion.food_code), dueInWords(gauge ? dueAtMs(gauge) : task.due_at_ms));
+  return tastingText.next(foodName(task.portion.food_code), dueInWords(gauge ? dueAtMs(gauge) : task.due_at_ms));
 }
 
 const WIDE = 340;
@@ -183,11 +187,11 @@ const WIDE = 340;
 function Liking({ told }) {
   const need = catalogue.value?.foods?.[told.food_code]?.need ?? 'other';
   const [low, mean, high] = [told.low * WIDE, told.mean * WIDE, told.high * WIDE];
-  const range = w.taken(percent(told.mean), percent(told.low), percent(told.high));
+  const range = tastingText.taken(percent(told.mean), percent(told.low), percent(told.high));
   return html`
     <p class="eyebrow">
       <strong>${foodName(told.food_code)}</strong>
-      ${told.offers ? w.best(percent(told.best)) : w.not_offered}
+      ${told.offers ? tastingText.best(percent(told.best)) : tastingText.not_offered}
     </p>
     ${
       Boolean(told.offers || told.likes) &&
@@ -200,7 +204,9 @@ function Liking({ told }) {
             d=${`M${low.toFixed(1)} 11H${high.toFixed(1)}M${low.toFixed(1)} 5v12M${high.toFixed(1)} 5v12`}
           />
         </svg>
-        <p class="soft">${range} · ${w.offers(told.offers)}${told.likes ? w.likes(told.likes) : ''}</p>
+        <p class="soft">
+          ${range} · ${tastingText.offers(told.offers)}${told.likes ? tastingText.likes(told.likes) : ''}
+        </p>
       `
     }
   `;
@@ -214,7 +220,7 @@ function Earlier({ colonyId }) {
   if (!ended.length) return null;
   return html`
     <details>
-      <summary>${w.earlier}</summary>
+      <summary>${tastingText.earlier}</summary>
       ${ended.map(
         (tasting) => html`
           <div class="stack" key=${tasting.id}>
@@ -222,7 +228,13 @@ function Earlier({ colonyId }) {
             <ul>
               ${tally(log, tasting).map(
                 ({ food, taken, checked }) => html`
-                  <li>${checked ? w.tally(foodName(food), taken, checked) : w.unchecked(foodName(food))}</li>
+                  <li>
+                    ${
+                      checked
+                        ? tastingText.tally(foodName(food), taken, checked)
+                        : tastingText.unchecked(foodName(food))
+                    }
+                  </li>
                 `,
               )}
             </ul>

@@ -3,7 +3,7 @@ import { html } from '../components/html.js';
 import { Notices } from '../components/in-words.js';
 import { Install } from '../components/install.js';
 import { planOf, round, rows } from '../signals/rows.js';
-import { m } from '../text/en-more.js';
+import { welcomeText } from '../text/en/welcome.js';
 import { Nudges } from './nudges.js';
 import { Task } from '../components/task.js';
 
@@ -15,16 +15,16 @@ export function WelcomeScreen({ id }) {
   const plan = planOf(id);
   const items = round.value.items.filter((item) => item.colony_id === id).slice(0, SHOWN);
   return html`
-    <h1>${m.welcome.title(colony?.set.name ?? '')}</h1>
-    <section class="stack" aria-label=${m.welcome.plan}>
-      <h2>${m.welcome.plan}</h2>
+    <h1>${welcomeText.title(colony?.set.name ?? '')}</h1>
+    <section class="stack" aria-label=${welcomeText.plan}>
+      <h2>${welcomeText.plan}</h2>
       ${
         plan
           ? html`
               <${Notices} items=${plan.set.notices ?? []} />
             `
           : html`
-              <p class="soft">${m.welcome.wait}</p>
+              <p class="soft">${welcomeText.wait}</p>
             `
       }
       ${items.map(
@@ -42,13 +42,13 @@ export function WelcomeScreen({ id }) {
         plan &&
         !items.length &&
         html`
-          <p class="lead">${m.welcome.nothing}</p>
+          <p class="lead">${welcomeText.nothing}</p>
         `
       }
     </section>
     <div class="wrap even">
-      <a class="button main" href="#/round">${m.welcome.go}</a>
-      <a class="button" href="#/colony/new">${m.welcome.again}</a>
+      <a class="button main" href="#/round">${welcomeText.go}</a>
+      <a class="button" href="#/colony/new">${welcomeText.again}</a>
     </div>
     <${Nudges} />
     <${Install} />

@@ -4,7 +4,7 @@ import { asSuggested, putOff } from '../care/changes.js';
 import { withOffset } from '../care/instants.js';
 import { uuid7 } from '../database/ids.js';
 import { askToKeep } from '../database/open.js';
-import { t } from '../text/en.js';
+import { savingText } from '../text/en/saving.js';
 import { nowMs } from './clock.js';
 import { reload, rows, showWritten } from './rows.js';
 import { openStore } from './session.js';
@@ -99,9 +99,9 @@ export async function logAll(what) {
   const changes = what.map(({ kind, set }) => changeOf(kind, uuid7(), { happened_at, ...set }));
   await write(changes);
   void askToKeep();
-  say(changes.length === 1 ? t.saved : t.saving.many(changes.length), async () => {
+  say(changes.length === 1 ? savingText.saved : savingText.many(changes.length), async () => {
     await write(changes.map(({ kind, id }) => changeOf(kind, id, { gone: true })));
-    say(t.taken_back);
+    say(savingText.taken_back);
   });
   return changes.map((change) => change.id);
 }
@@ -118,7 +118,7 @@ export const logAsSuggested = (items) =>
 /** Void a log, with an undo that brings it back. @param {import('../care/overlay.js').ShownRow} row */
 export async function voidLog(row) {
   await remove(row.kind, row.id);
-  say(t.taken_back, async () => {
+  say(savingText.taken_back, async () => {
     await keep(row.kind, { gone: false }, row.id);
   });
 }

@@ -67,7 +67,7 @@ test('a waiting deletion hides the row at once', () => {
   assert.equal(overlayRows(rows, [{ op_id: 'o', op, state: 'waiting', answer: null, n: 1 }], null).has('c'), false);
 });
 
-const english = await import(new URL('pwa/text/en-reckon.js', root).href);
+const english = await import(new URL('pwa/text/en/calculators.js', root).href);
 const symbols = ['', '°C', '%', 'mm', 'mL', 'mg'];
 for (const input of JSON.parse(readFileSync(process.env.INPUTS).toString().replaceAll('Infinity', '9e999'))) {
   test(`the app has words of its own for what ${input.calculator} asks: ${input.name}`, () => {

@@ -11,14 +11,14 @@ import json
 from collections.abc import Collection, Mapping
 from typing import Final
 
-CHARTS: Final = ("components/chart.js", "components/picture.js", "screens/charts.js", "text/en-charts.js")
+CHARTS: Final = ("components/chart.js", "components/picture.js", "screens/charts.js", "text/en/charts.js")
 LABELS: Final = (
     "vendor/qr/",
     "screens/labels.js",
     "screens/at.js",
     "signals/camera.js",
     "care/short-code.js",
-    "text/en-labels.js",
+    "text/en/labels.js",
 )
 DECODER: Final = "vendor/qr/decode.js"
 """Reads labels for browsers that cannot by themselves; the others never fetch it."""

@@ -1,5 +1,5 @@
 // The words of the labels and of the screen that reads them, which are fetched when they are opened.
-export const l = {
+export const labelsText = {
   title: 'Tube labels',
   about:
     'Print the sheet, cut, and tape one to each tube. Scanned or typed inside the app, a label opens that ' +

@@ -1,7 +1,7 @@
 // The words of the charts, which are fetched when they are opened.
-import { count } from './en.js';
+import { count } from './counted.js';
 
-export const c = {
+export const chartsText = {
   growth: 'Growth',
   water: 'Water',
   feeding: 'Food',

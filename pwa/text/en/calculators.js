@@ -1,3 +1,25 @@
+// The calculators.
+
+export const calculatorText = {
+  title: 'Calculators',
+  about: 'Each one says how it reckons, where that comes from, and where it stops being true.',
+  without: 'Sugar water can be mixed in the larder without a connection.',
+  back: 'All calculators',
+  back_larder: 'Back to the larder',
+  go: 'Work it out',
+  result: 'What comes out',
+  how: 'How it is reckoned',
+  formula: 'Formula:',
+  source: 'Source:',
+  limits: 'Limits:',
+  open: 'Leave it open',
+  in_unit: (/** @type {string} */ unit) => `in ${unit}`,
+  range: (/** @type {string} */ low, /** @type {string} */ high) => `${low} to ${high}`,
+  up_to: (/** @type {string} */ high) => `up to ${high}`,
+  left_out: (/** @type {string} */ usual) => `left empty: ${usual}`,
+  may_be_empty: 'may stay empty',
+};
+
 // What the calculators ask for, by the code of the input; `calculator.input` where one code means two things.
 /** @type {Record<string, string>} */
 export const inputs = {

@@ -1,7 +1,7 @@
 // The words of the first start: claiming, joining, a pass.
-import { count } from './en.js';
+import { count } from './counted.js';
 
-export const s = {
+export const startText = {
   welcome: 'Every colony fed, watered and looked in on.',
   what: 'Broodshelf keeps the round of your ant shelf: what is due, how much, and why. It works without a signal.',
   have_code: 'I have the server’s code',

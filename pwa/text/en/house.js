@@ -1,0 +1,92 @@
+// The house: people, phones, mail, and what happened at the doors.
+import { count } from './counted.js';
+
+/** Where a code was typed. @type {Record<string, string>} */
+const WHERE = {
+  claim: 'for a way back in',
+  pass: 'for a pass',
+  pairing: 'for a new phone',
+  mail: 'for a mail address',
+};
+
+export const houseText = {
+  title: 'The house',
+  look: 'Look',
+  good_to_know: 'Good to know',
+  build: 'Build',
+  advice: 'Broodshelf gives general husbandry advice, not veterinary or medical advice.',
+  never:
+    'Never release ants or feeder insects. Keeping and moving species is a matter of local law: ask the authority.',
+  hours: 'Names and hours',
+  shelf_name: 'Name of the shelf',
+  zone: 'Time zone',
+  first: 'First care hour',
+  second: 'Second care hour',
+  quiet_from: 'Quiet from',
+  quiet_to: 'Quiet to',
+  backup_patience: 'Say when the last backup is older than so many days',
+  backup_patience_hint: '0: never. Nothing is said where none was ever made.',
+  save: 'Save',
+  phones: 'Phones',
+  this_one: '(this one)',
+  last_seen: 'last seen',
+  sign_out: 'Sign out',
+  sign_out_other: (/** @type {string} */ name) => `Sign out ${name}?`,
+  new_phone: 'Let a new phone in',
+  new_phone_hint: 'type the code that it shows',
+  look_up: 'Find it',
+  asks: 'asks to join. Whose is it?',
+  somebody_new: 'Somebody new',
+  new_keeper: 'Name of the new keeper',
+  let_in: 'The phone is let in',
+  on_this_phone: 'On this phone',
+  this_phone: 'this phone',
+  last_synced: (/** @type {string} */ when) => `Last synced ${when}.`,
+  not_synced: 'Not synced yet.',
+  not_sent: (/** @type {number} */ n) => `${n} not sent.`,
+  nothing_waits: 'Nothing waits.',
+  kept: 'The browser has promised to keep the data.',
+  not_kept:
+    'The browser may clear data of apps that are not used; the server copy is the safety. Installing the app on ' +
+    'the home screen helps.',
+  sync_now: 'Sync now',
+  export: 'Export unsent logs',
+  leave: (/** @type {string} */ who) => `Sign ${who} out?`,
+  leave_unsent: (/** @type {number} */ n) =>
+    `${n} logs are not sent yet and stay on this phone. Sign out all the same?`,
+  mail: {
+    title: 'Nudges by mail',
+    about: 'For whoever has no phone that takes nudges. An address counts once its code was typed in here.',
+    address: 'Address',
+    send: 'Send a code',
+    asked: 'A code went there. It holds for an hour.',
+    code: 'The code from the mail',
+    confirm: 'Confirm',
+    anew: 'Send another code',
+    comes: 'Nudges come here.',
+    remove: 'Take it away',
+    on: 'Nudges go there from now on',
+    removed: 'No more mail goes there',
+    not_sent: (/** @type {string} */ why) => `The mail could not be sent: ${why.replaceAll('_', ' ')}.`,
+  },
+  doors: {
+    title: 'What happened at the doors',
+    about: 'Phones, links and codes. The other keepers are told at once of a new phone, a link and an opened pass.',
+    offline: 'This is kept on the server, so it needs a connection.',
+    all: (/** @type {number} */ n) => `Show all ${n}`,
+    what: /** @type {Record<string, (args: Record<string, any>, who: string) => string>} */ ({
+      new_phone: ({ phone }, who) => `New phone: ${phone}, for ${who || 'somebody'}`,
+      phone_removed: ({ phone }, who) => `${who || 'Somebody'} signed out ${phone}`,
+      person_removed: ({ name }, who) => `${who || 'Somebody'} removed ${name}, with all phones`,
+      way_back: (_args, who) => `Whoever runs the server made a link back in for ${who || 'a keeper'}`,
+      link_made: ({ pass }, who) => `${who || 'Somebody'} made a link for ${pass}`,
+      pass_opened: ({ pass, phone }) => `${pass}: the pass was opened on ${phone}`,
+      pass_ended: ({ pass }, who) => `${who || 'Somebody'} took back the pass of ${pass}`,
+      wrong_codes: ({ count: n, where }, who) =>
+        `${count(n, 'wrong code')} ${WHERE[where] ?? ''}${who ? `, typed by ${who}` : ''}`,
+      export: () => 'Whoever runs the server wrote an export',
+      import: () => 'Whoever runs the server brought in an export',
+      restore: () => 'Whoever runs the server put a backup back',
+    }),
+  },
+};

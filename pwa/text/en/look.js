@@ -1,0 +1,28 @@
+// How the app looks.
+
+export const lookText = {
+  title: 'How it looks',
+  about: 'Every part that the screens are made of, in the light that you choose.',
+  gauge: 'The gauge',
+  colour: 'Colour',
+  type: 'Type',
+  buttons: 'Buttons',
+  chips: 'Chips',
+  stepper: 'Stepper',
+  states: 'Saved, synced, attention',
+  empty: 'A calm state',
+  skeleton: 'Before it is there',
+  sheet: 'Sheet',
+  toast: 'Toast',
+  icons: 'Icons',
+  open_sheet: 'Open a sheet',
+  show_toast: 'Show a toast',
+  light: 'Light',
+  degrees: 'Temperatures in',
+  as_phone: 'As the phone',
+  day: 'Light',
+  dark: 'Dark',
+  red: 'Dim red',
+  red_why: 'Dim red is for looking into a dark nest: ants hardly see deep red (common practice).',
+  all_parts: 'See every part of the app',
+};

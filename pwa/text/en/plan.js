@@ -1,0 +1,36 @@
+// The plan of a colony, the keeper's own rhythm, and the days until workers come.
+import { count } from './counted.js';
+
+export const planText = {
+  own: 'Your own interval',
+  set: 'Set your own interval',
+  every: (/** @type {number} */ d) => `You set this to every ${count(d, 'day')}.`,
+  keep: 'Keep this interval',
+  clear: 'Let the plan decide',
+  days: (/** @type {number} */ d) => (d === 1 ? 'day' : 'days'),
+  spread: (/** @type {number} */ low, /** @type {number} */ high) => `Likely due in ${low} to ${count(high, 'day')}.`,
+  kept: 'Your interval is set',
+  cleared: 'The plan decides again',
+  rhythm: {
+    open: 'Days, hour or a pause',
+    title: 'days and hour',
+    days: 'On these days',
+    hour: 'At this hour',
+    until: 'Pause until',
+    daily: 'Every day',
+    at: (/** @type {string} */ hour) => `at ${hour}`,
+    paused: (/** @type {string} */ day) => `Paused until ${day}.`,
+    urgent: 'Without a choice the plan decides. What is urgent, like a leak, is told all the same.',
+  },
+  countdown: {
+    first: 'The first workers',
+    next: 'New workers',
+    days: (/** @type {number} */ low, /** @type {number} */ high) =>
+      low === high ? `in about ${count(high, 'day')}` : `in ${low} to ${count(high, 'day')}`,
+    by: (/** @type {number} */ d) => `any day now, at the latest in ${count(d, 'day')}`,
+    any: 'any day now',
+    between: (/** @type {string} */ from, /** @type {string} */ to) => `Between ${from} and ${to}`,
+    warm: (/** @type {number} */ c) => `at ${c} °C`,
+    seen: (/** @type {string} */ stage) => `oldest brood seen: ${stage}`,
+  },
+};
