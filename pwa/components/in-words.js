@@ -1,10 +1,8 @@
-// In words: what the one word table says of codes, reasons and cautions; days and times; a line of the diary.
+// In words: what the one word table says of codes, reasons and cautions; days and times.
 import { fill, say, sayPortion } from '../care/words.js';
 import { now } from '../signals/clock.js';
 import { catalogue, rows } from '../signals/rows.js';
 import { eventText } from '../text/en/events.js';
-import { laterText } from '../text/en/later.js';
-import { roundText } from '../text/en/round.js';
 import { inDegrees } from './degrees.js';
 import { html } from './html.js';
 
@@ -154,65 +152,3 @@ export const weekDay = writer({ weekday: 'short', day: 'numeric', month: 'short'
 
 /** @param {string | undefined} colonyId */
 export const nameOf = (colonyId) => rows.value.get(colonyId ?? '')?.set.name ?? eventText.colony;
-
-/** One line of the diary. @param {import('../care/overlay.js').ShownRow} row @returns {string} */
-export function eventInWords(row) {
-  const v = row.set;
-  const repeat = v.possible_repeat && !v.confirmed ? eventText.repeat : '';
-  switch (row.kind) {
-    case 'feeding': {
-      const given = /** @type {import('../kinds.d.ts').Portion} */ (v);
-      return `${v.food_code && v.amount ? portionInWords(given) : wordFor('need', row.set.need)}${repeat}`;
-    }
-    case 'check':
-      return v.level
-        ? eventText.feeder(READINGS[v.level] ?? v.level)
-        : v.colour_seen && !v.outcome
-          ? eventText.colour(
-              v.colour_seen.map((/** @type {string} */ each) => COLOURS[each] ?? each).join(', ') ||
-                eventText.colour_nowhere,
-            )
-          : v.outcome
-            ? (OUTCOMES[v.outcome] ?? '')
-            : v.leftovers_removed
-              ? eventText.leftovers
-              : wordFor('need', v.need ?? 'glance');
-    case 'water':
-      return v.action === 'read'
-        ? eventText.read(READINGS[v.reading ?? ''] ?? `${v.level_mm} mm`)
-        : (ACTIONS[row.set.action] ?? eventText.kinds.water);
-    case 'fault':
-      return `${capital(wordFor('fault', row.set.fault))}${v.resolved_at ? eventText.mended : ''}`;
-    case 'count':
-      return (
-        eventText.counted(v.workers ?? COARSE[v.workers_coarse ?? ''] ?? null) +
-        (v.larvae ? eventText.larvae(COARSE[v.larvae] ?? v.larvae) : '')
-      );
-    case 'note':
-      return row.set.text;
-    case 'move':
-      return v.how === 'offered' ? roundText.offered : eventText.kinds.move;
-    case 'boost':
-      return eventText.boost(v.number ?? null, row.set.brood);
-    case 'photo':
-      return eventText.kinds.photo;
-    case 'later':
-      return [
-        wordFor('need', row.set.need),
-        v.why ? `${laterText.skipped} (${LATER[v.why] ?? v.why})` : laterText.put_off,
-      ].join(': ');
-    default:
-      return row.kind;
-  }
-}
-
-/** @param {string} need @param {string | undefined} why */
-const laterInWords = (need, why) =>
-  why ? laterText.was_skipped(need, LATER[why] ?? why) : laterText.was_put_off(need);
-
-/** @type {Record<string, string>} */ const OUTCOMES = eventText.outcomes;
-/** @type {Record<string, string>} */ const COLOURS = eventText.colour_seen;
-/** @type {Record<string, string>} */ const READINGS = eventText.readings;
-/** @type {Record<string, string>} */ const COARSE = eventText.coarse;
-/** @type {Record<string, string>} */ const ACTIONS = eventText.water;
-/** @type {Record<string, string>} */ const LATER = Object.fromEntries(laterText.why);

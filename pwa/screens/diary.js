@@ -2,7 +2,8 @@
 // stay light.
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
-import { eventInWords, timeOfDay } from '../components/in-words.js';
+import { eventInWords } from '../components/event-in-words.js';
+import { timeOfDay } from '../components/in-words.js';
 import { Sheet } from '../components/parts.js';
 import { Photo } from '../components/photo.js';
 import { SaveState } from '../components/states.js';

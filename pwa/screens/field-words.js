@@ -1,6 +1,7 @@
 // Fields and their values in words: for what needs a person, and for what was changed.
 import { temperature } from '../components/degrees.js';
-import { capital, eventInWords, fullDay, moment, wordFor } from '../components/in-words.js';
+import { eventInWords } from '../components/event-in-words.js';
+import { capital, fullDay, moment, wordFor } from '../components/in-words.js';
 import { catalogue, rows } from '../signals/rows.js';
 import { colonyText } from '../text/en/colony.js';
 import { colonyFormText } from '../text/en/colony-form.js';

@@ -2,7 +2,8 @@
 // are away; a new one; the calendar.
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
-import { dayAndTime, eventInWords, nameOf, shortDay } from '../components/in-words.js';
+import { eventInWords } from '../components/event-in-words.js';
+import { dayAndTime, nameOf, shortDay } from '../components/in-words.js';
 import { ManyChoice, Sheet, textsOf, useAttempt } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';

@@ -1,7 +1,8 @@
 // The log sheet: what happened at one colony, with a form for each kind of log.
 import { useState } from 'preact/hooks';
 import { html } from '../components/html.js';
-import { capital, eventInWords, inWords, nameOf, nearDay } from '../components/in-words.js';
+import { eventInWords } from '../components/event-in-words.js';
+import { capital, inWords, nameOf, nearDay } from '../components/in-words.js';
 import { Choice, ManyChoice, Sheet, TubeInput, useAttempt } from '../components/parts.js';
 import { levelAt } from '../care/gauges.js';
 import { asksForCount } from '../care/round.js';

@@ -1,6 +1,7 @@
 // What goes on paper: the hand-over sheet of a pass, or the record of a colony.
 import { html, Icon } from '../components/html.js';
-import { eventInWords, wordFor } from '../components/in-words.js';
+import { eventInWords } from '../components/event-in-words.js';
+import { wordFor } from '../components/in-words.js';
 import { dueInWords } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { useHistory, useKind } from '../signals/history.js';

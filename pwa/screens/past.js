@@ -2,7 +2,8 @@
 // back. And what went: records that were deleted or voided, newest first, each with its way back.
 import { useEffect, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
-import { capital, eventInWords, fullDay, moment } from '../components/in-words.js';
+import { eventInWords } from '../components/event-in-words.js';
+import { capital, fullDay, moment } from '../components/in-words.js';
 import { useAttempt } from '../components/parts.js';
 import { Empty, Skeleton } from '../components/states.js';
 import { keep, say } from '../signals/actions.js';

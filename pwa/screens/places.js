@@ -56,10 +56,10 @@ function Place({ place, last }) {
     .filter((colony) => colony.set.place_id === place.id)
     .map((colony) => colony.set.name);
   const facts = [
-    p.types[v.place_type ?? ''] ?? '',
-    v.day_temp_c != null ? p.day(temperature(v.day_temp_c)) : '',
-    v.night_temp_c != null ? p.night(temperature(v.night_temp_c)) : '',
-    v.humidity_pct != null ? p.moist(v.humidity_pct) : '',
+    placesText.types[v.place_type ?? ''] ?? '',
+    v.day_temp_c != null ? placesText.day(temperature(v.day_temp_c)) : '',
+    v.night_temp_c != null ? placesText.night(temperature(v.night_temp_c)) : '',
+    v.humidity_pct != null ? placesText.moist(v.humidity_pct) : '',
   ]
     .filter(Boolean)
     .join(' · ');

@@ -2,7 +2,8 @@
 // what to do in real units, why, and one tap to log it as suggested.
 import { useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
-import { eventInWords, nameOf, timeOfDay } from '../components/in-words.js';
+import { eventInWords } from '../components/event-in-words.js';
+import { nameOf, timeOfDay } from '../components/in-words.js';
 import { Empty, Joining, SaveState } from '../components/states.js';
 import { LyingTube } from '../components/tube.js';
 import { logAsSuggested, voidLog } from '../signals/actions.js';

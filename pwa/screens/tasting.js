@@ -204,13 +204,15 @@ function Liking({ told }) {
             d=${`M${low.toFixed(1)} 11H${high.toFixed(1)}M${low.toFixed(1)} 5v12M${high.toFixed(1)} 5v12`}
           />
         </svg>
-        <p class="soft">
-          ${range} · ${tastingText.offers(told.offers)}${told.likes ? tastingText.likes(told.likes) : ''}
-        </p>
+        <p class="soft">${range} · ${offersInWords(told)}</p>
       `
     }
   `;
 }
+
+/** @param {{offers: number, likes?: number}} told */
+const offersInWords = ({ offers, likes = 0 }) =>
+  likes ? tastingText.offers_and_likes(offers, likes) : tastingText.offers(offers);
 
 /** @param {{colonyId: string}} props */
 function Earlier({ colonyId }) {
@@ -224,7 +226,9 @@ function Earlier({ colonyId }) {
       ${ended.map(
         (tasting) => html`
           <div class="stack" key=${tasting.id}>
-            <p class="soft">${w.days(fullDay(tasting.set.started_on), fullDay(tasting.set.ended_on ?? ''))}</p>
+            <p class="soft">
+              ${tastingText.days(fullDay(tasting.set.started_on), fullDay(tasting.set.ended_on ?? ''))}
+            </p>
             <ul>
               ${tally(log, tasting).map(
                 ({ food, taken, checked }) => html`

@@ -14,8 +14,8 @@ pytestmark = pytest.mark.browser
 
 MOST_BODIES_B = 150_000
 """All that is downloaded with brotli, with the modules of the first screen once more in their parcel."""
-MOST_HEADERS_B = 75_000
-"""Some 60 answers of about 400 bytes, and their requests of about 500 (Chromium 1xx over HTTP/1.1)."""
+MOST_HEADERS_B = 85_000
+"""Some 80 answers with about 440 bytes each, and requests of about 500, over HTTP/1.1 (HTTP/2 packs them)."""
 
 
 def test_a_first_visit_asks_for_each_file_once_and_for_most_of_them_in_parcels(phone, tmp_path):

@@ -28,6 +28,7 @@ class CountingProxy(Looping):
         self.server_port = server_port
         self.asked: Counter[str] = Counter()
         self.sent = self.received = self.heads = 0
+        self._open: set[asyncio.StreamWriter] = set()
 
     @property
     def url(self) -> str:
@@ -40,6 +41,8 @@ class CountingProxy(Looping):
         self._ready.set()
         self._loop.run_forever()
         server.close()
+        for writer in list(self._open):
+            writer.transport.abort()
         tasks = asyncio.all_tasks(self._loop)
         for task in tasks:
             task.cancel()
@@ -48,11 +51,13 @@ class CountingProxy(Looping):
 
     async def _serve(self, phone_in: asyncio.StreamReader, phone_out: asyncio.StreamWriter) -> None:
         server_in, server_out = await asyncio.open_connection("127.0.0.1", self.server_port)
+        self._open |= {phone_out, server_out}
         try:
             await asyncio.gather(self._forth(phone_in, server_out), self._back(server_in, phone_out))
         finally:
             for writer in (phone_out, server_out):
                 writer.transport.abort()
+                self._open.discard(writer)
 
     async def _forth(self, phone_in: asyncio.StreamReader, server_out: asyncio.StreamWriter) -> None:
         with suppress(OSError):

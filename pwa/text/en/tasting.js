@@ -21,7 +21,8 @@ export const tastingText = {
   taken: (/** @type {number} */ mean, /** @type {number} */ low, /** @type {number} */ high) =>
     `Taken in about ${mean} %, ${low} to ${high}`,
   offers: (/** @type {number} */ n) => count(n, 'offer'),
-  likes: (/** @type {number} */ n) => ` and what ${count(n, 'colony', 'colonies')} like it took`,
+  offers_and_likes: (/** @type {number} */ n, /** @type {number} */ others) =>
+    `${count(n, 'offer')} and what ${count(others, 'colony', 'colonies')} like it took`,
   best: (/** @type {number} */ n) => `${n} % likely their favourite`,
   range: 'The bar is the estimate, the line its range.',
   food: 'Food',
