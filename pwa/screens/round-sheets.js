@@ -143,10 +143,12 @@ export function LaterSheet({ item, onClose }) {
  * @returns {Change | null}
  */
 function changeFor(colony, need, ahead) {
-  if (need === 'water')
+  if (need === 'water') {
     return { kind: 'water', set: { colony_id: colony.id, action: 'refill' }, words: severalText.water };
-  if (need === 'glance')
+  }
+  if (need === 'glance') {
     return { kind: 'check', set: { colony_id: colony.id, need: 'glance' }, words: severalText.look };
+  }
   const task = (planOf(colony.id)?.set.tasks ?? []).find((each) => each.need === need && each.suggested);
   if (!task?.suggested || !task.portion) return null;
   const tasting = runningTasting(colony.id);
