@@ -1,4 +1,4 @@
-// What a record of each kind holds, as server/broodshelf/model/kinds says.
+// What a record of each kind and a row of each table holds, as server/broodshelf/model says.
 // Written by `python -m tests.support.phone_types`; a test fails when it is stale.
 
 /** A day of the calendar in the household's zone, e.g. `2026-05-01` */
@@ -31,6 +31,12 @@ export type Coarse = 'none' | 'few' | 'some' | 'many';
 export type Brood = 'eggs' | 'larvae' | 'pupae';
 export type MoveWay = 'offered' | 'on_its_own' | 'forced' | 'finished';
 export type PersonRole = 'keeper' | 'stand_in';
+export type FoodNeed = 'sugar' | 'protein' | 'seeds' | 'leaves';
+export type Need = 'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance';
+export type FaultCode = 'leak' | 'flood' | 'mould' | 'escape' | 'mites' | 'many_dead' | 'heater';
+export type Answer = 'feeding' | 'water' | 'check' | 'move';
+export type Look = 'ask' | 'fault' | 'leak' | 'mould_look' | 'move_end' | 'move_look' | 'rest_air' | 'rest_fits' | 'rest_water' | 'risk_look' | 'too_cold' | 'too_hot' | 'wake_up' | 'water_look';
+export type What = 'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance' | 'ask' | 'fault' | 'leak' | 'mould_look' | 'move_end' | 'move_look' | 'rest_air' | 'rest_fits' | 'rest_water' | 'risk_look' | 'too_cold' | 'too_hot' | 'wake_up' | 'water_look';
 
 /** A reason, notice or caution: a code of the word table and what goes into its sentence. */
 export interface Reason {
@@ -59,10 +65,12 @@ export interface ForStandIn {
   reasons?: Array<Reason>;
 }
 
-/** One thing to do. `stand_in` null: it is the keeper's alone. */
+/** One thing to do. `key`: `what` and `about` as one text; `stand_in` null: it is the keeper's alone. */
 export interface PlannedTask {
   key: string;
-  need: string;
+  what: What;
+  about: string;
+  need: Need;
   due_at_ms: number;
   urgent: boolean;
   from_gauge: boolean;
@@ -75,7 +83,7 @@ export interface PlannedTask {
 
 /** A store that runs down; rates in `unit` per day. `gain_per_portion` null: a feeding fills it. */
 export interface PlannedGauge {
-  need: string;
+  need: Need;
   unit: string;
   level: number;
   capacity: number;
@@ -106,6 +114,47 @@ export interface GrowthAhead {
   counts: number;
   model: string;
   curve: Array<[number, number, number, number]>;
+}
+
+/**
+ * One need.
+ *
+ * `food`: it is met by something to eat. `answered_by`: the kind of event that meets it. `may_wait`: a rule or a
+ * pause of the keeper may put it off; what may not waits for hours at most. `keeper_sets`: the keeper may give it a
+ * rhythm of their own; what is seen and measured follows that alone. `stand_in`: a stand-in may see to it.
+ */
+export interface NeedRow {
+  food: boolean;
+  answered_by: Answer;
+  may_wait: boolean;
+  keeper_sets: boolean;
+  stand_in: boolean;
+}
+
+/**
+ * One fault.
+ *
+ * `touches`: the need under which it is seen to. `of_nest`: it stays behind with the nest that they left.
+ * `drives_out`: a nest with it may be emptied by force. `loses_water`: it explains water that went too fast.
+ * `first_step`: what a stand-in can do about it, as a reason code; None: only call the keeper.
+ */
+export interface FaultRow {
+  touches: Need;
+  of_nest: boolean;
+  drives_out: boolean;
+  loses_water: boolean;
+  first_step: string | null;
+}
+
+/**
+ * One kind of task.
+ *
+ * `stand_in`: a stand-in may do it.
+ * `met_by`: the kind of event that does it, besides a check of its need; None: nothing does but what it suggests.
+ */
+export interface TaskRow {
+  stand_in: boolean;
+  met_by: 'water' | 'move' | null;
 }
 
 /**
@@ -205,7 +254,7 @@ export interface Colony {
   vessel_id?: string | null;
   /** of a place */
   place_id?: string | null;
-  interval_days?: Partial<Record<'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance', number>> | null;
+  interval_days?: Partial<Record<Need, number>> | null;
   /** at most 60 characters */
   host_species_code?: string | null;
   resting_since?: Day | null;
@@ -310,7 +359,7 @@ export interface Happened {
 
 /** Food was given. `despite`: the codes of the warnings about its origin that the keeper read and went past. */
 export interface Feeding {
-  need: 'sugar' | 'protein' | 'seeds' | 'leaves';
+  need: FoodNeed;
   /** at most 60 characters */
   food_code?: string | null;
   /** of a lot */
@@ -331,7 +380,7 @@ export interface Feeding {
 export interface Check {
   /** of a feeding */
   feeding_id?: string | null;
-  need?: 'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance' | null;
+  need?: Need | null;
   outcome?: Outcome | null;
   /** 0 to 2000 h */
   after_h?: number | null;
@@ -352,7 +401,7 @@ export interface Water {
 
 /** Something went wrong; open until it is resolved. */
 export interface Fault {
-  fault: 'leak' | 'flood' | 'mould' | 'escape' | 'mites' | 'many_dead' | 'heater';
+  fault: FaultCode;
   resolved_at?: Instant | null;
   /** at most 500 characters */
   resolution?: string | null;
@@ -427,7 +476,7 @@ export interface Photo {
 
 /** A need was put off. */
 export interface Later {
-  need: 'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance';
+  need: Need;
   until: Instant;
   /** at most 500 characters */
   why?: string | null;

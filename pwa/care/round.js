@@ -1,4 +1,5 @@
 // The round: what is due now, today and next, from the plans and this phone's own logs. Pure.
+import { keyOf } from './catalogue.js';
 import { DAY_MS, applyEvent, dueAtMs, levelAt } from './gauges.js';
 
 /**
@@ -7,11 +8,15 @@ import { DAY_MS, applyEvent, dueAtMs, levelAt } from './gauges.js';
  * @typedef {import('./overlay.js').ShownRow<'plan'>} PlanRow
  * @typedef {import('./gauges.js').Gauge} Gauge
  * @typedef {import('../kinds.d.ts').Reason} Reason
+ * @typedef {import('./catalogue.js').Need} Need
+ * @typedef {import('./catalogue.js').What} What
  * @typedef {import('../kinds.d.ts').PlannedTask} PlannedTask
- * @typedef {{key: string, colony_id: string, need: string, due_at_ms: number, urgent: boolean, gauge: Gauge | null,
- *   share: number | null, portion: PlannedTask['portion'], suggested: PlannedTask['suggested'], reasons: Reason[],
- *   cautions: Reason[], stand_in: PlannedTask['stand_in'], fault: string | null,
- *   group: 'now' | 'today' | 'next'}} Item
+ * @typedef {{key: string, task_key: string, what: What, about: string, colony_id: string, need: Need,
+ *   due_at_ms: number, urgent: boolean, gauge: Gauge | null, share: number | null, portion: PlannedTask['portion'],
+ *   suggested: PlannedTask['suggested'], reasons: Reason[], cautions: Reason[], stand_in: PlannedTask['stand_in'],
+ *   fault: string | null, group: 'now' | 'today' | 'next'}} Item
+ * `key`: unique on the shelf; `task_key`: what a log carries that answers it, made of `what` and `about`
+ * @typedef {Pick<import('./catalogue.js').Catalogue, 'foods' | 'faults' | 'tasks'>} Known
  * @typedef {{items: Item[], done: EventRow[]}} Round
  * @typedef {import('./overlay.js').Fields<'fault'>} FaultFields
  */
@@ -19,12 +24,11 @@ import { DAY_MS, applyEvent, dueAtMs, levelAt } from './gauges.js';
 const NEXT_DAYS = 3;
 
 /**
- * @param {Map<string, ShownRow>} rows @param {number} nowMs @param {number} endOfTodayMs @param {Record<string,
- *   any>} foods
+ * @param {Map<string, ShownRow>} rows @param {number} nowMs @param {number} endOfTodayMs @param {Known} catalogue
  * @returns {Round}
  */
-export function buildRound(rows, nowMs, endOfTodayMs, foods) {
-  const kept = allItems(rows, nowMs, foods)
+export function buildRound(rows, nowMs, endOfTodayMs, catalogue) {
+  const kept = allItems(rows, nowMs, catalogue)
     .map((item) => ({ ...item, group: groupOf(item, nowMs, endOfTodayMs) }))
     .filter((item) => item.due_at_ms < nowMs + NEXT_DAYS * DAY_MS);
   kept.sort((a, b) => Number(b.urgent) - Number(a.urgent) || a.due_at_ms - b.due_at_ms || (a.key < b.key ? -1 : 1));
@@ -33,9 +37,9 @@ export function buildRound(rows, nowMs, endOfTodayMs, foods) {
 
 /**
  * All that is coming, however far away, in no order; `group` is not yet told.
- * @param {Map<string, ShownRow>} rows @param {number} nowMs @param {Record<string, any>} foods @returns {Item[]}
+ * @param {Map<string, ShownRow>} rows @param {number} nowMs @param {Known} catalogue @returns {Item[]}
  */
-export function allItems(rows, nowMs, foods) {
+export function allItems(rows, nowMs, catalogue) {
   const byColony = eventsByColony(rows);
   /** @type {Item[]} */
   const items = [];
@@ -43,7 +47,7 @@ export function allItems(rows, nowMs, foods) {
     if (plan.kind !== 'plan' || !rows.has(plan.set.colony_id)) continue;
     const events = byColony.get(plan.set.colony_id) ?? [];
     const fresh = events.filter((e) => !e.rev || e.rev > plan.set.inputs_rev);
-    items.push(...planItems(plan, fresh, events, rows, nowMs), ...freshItems(plan, fresh, foods));
+    items.push(...planItems(plan, fresh, events, rows, nowMs, catalogue), ...freshItems(plan, fresh, catalogue));
   }
   return items;
 }
@@ -76,9 +80,9 @@ export function eventsByColony(rows) {
 
 /**
  * @param {PlanRow} plan @param {EventRow[]} fresh @param {EventRow[]} events @param {Map<string, ShownRow>} rows
- * @param {number} nowMs @returns {Item[]}
+ * @param {number} nowMs @param {Known} catalogue @returns {Item[]}
  */
-function planItems(plan, fresh, events, rows, nowMs) {
+function planItems(plan, fresh, events, rows, nowMs, catalogue) {
   const gauges = new Map(movedGauges(plan, fresh).map((gauge) => [gauge.need, gauge]));
   const planned = new Map((plan.set.gauges ?? []).map((gauge) => [gauge.need, gauge]));
   const cleared = new Set(
@@ -86,20 +90,26 @@ function planItems(plan, fresh, events, rows, nowMs) {
       .filter((e) => e.kind === 'check' && (e.set.leftovers_removed || e.set.outcome === 'all'))
       .map((e) => e.set.feeding_id),
   );
-  const met = metBy(fresh);
+  const met = metBy(fresh, catalogue);
   const later = laterUntil(events);
   /** @type {Item[]} */
   const items = [];
   for (const task of plan.set.tasks ?? []) {
-    const about = String(task.key).split(':')[1] ?? '';
     if (met(task)) continue;
-    if (task.need === 'leftovers' && cleared.has(about)) continue;
-    if (String(task.key).startsWith('fault:') && (rows.get(about)?.set.resolved_at || !rows.has(about))) continue;
+    if (task.what === 'leftovers' && cleared.has(task.about)) continue;
+    const fault = task.what === 'fault' ? rows.get(task.about) : undefined;
+    if (task.what === 'fault' && (!fault || fault.set.resolved_at)) continue;
     const gauge = task.from_gauge ? (gauges.get(task.need) ?? null) : null;
     const due = gauge ? dueAtMs(gauge) : task.due_at_ms;
     if (due === null) continue;
+    const moved = gauge !== null && gauge !== planned.get(task.need);
+    const about = moved ? begunBy(gauge, fresh) : task.about;
+    const task_key = moved ? keyOf(task.need, about) : task.key;
     items.push({
-      key: `${plan.set.colony_id}/${gauge && gauge !== planned.get(task.need) ? keyOfRun(gauge, fresh) : task.key}`,
+      key: `${plan.set.colony_id}/${task_key}`,
+      task_key,
+      what: task.what,
+      about,
       colony_id: plan.set.colony_id,
       need: task.need,
       due_at_ms: task.urgent ? due : Math.max(due, later.get(task.need) ?? 0),
@@ -111,7 +121,7 @@ function planItems(plan, fresh, events, rows, nowMs) {
       reasons: task.reasons,
       cautions: task.cautions,
       stand_in: task.stand_in ?? null,
-      fault: String(task.key).startsWith('fault:') ? (rows.get(about)?.set.fault ?? null) : null,
+      fault: fault?.set.fault ?? null,
       group: 'next',
     });
   }
@@ -119,36 +129,26 @@ function planItems(plan, fresh, events, rows, nowMs) {
 }
 
 /**
- * The key of a task whose gauge a log has moved that the plan does not know: a new run began with that log, so what is
- * logged next answers another task. Server: care/plan/housing.py, `gauge_task`.
+ * What a task is about whose gauge a log has moved that the plan does not know: a new run began with that log, so what
+ * is logged next answers another task. Server: care/plan/housing.py, `gauge_task`.
  * @param {Gauge} gauge
  * @param {EventRow[]} fresh
  */
-const keyOfRun = (gauge, fresh) =>
-  `${gauge.need}:${fresh.findLast((event) => event.happened_ms === gauge.as_of_ms)?.id ?? 'start'}`;
-
-/** What a look asks for, by the beginning of its key: a log of the first kind, or a check of the need. */
-const LOOKS = /** @type {Record<string, import('../kinds.d.ts').EventKind>} */ ({
-  water_look: 'water',
-  leak: 'water',
-  rest_water: 'water',
-  move_look: 'move',
-  move_end: 'move',
-});
+const begunBy = (gauge, fresh) => fresh.findLast((event) => event.happened_ms === gauge.as_of_ms)?.id ?? 'start';
 
 /**
  * Which tasks without a gauge of their own are done by what this phone logged and the plan does not know: a look by a
  * look, an offer of a nest by that offer.
- * @param {EventRow[]} fresh @returns {(task: PlannedTask) => boolean}
+ * @param {EventRow[]} fresh @param {Known} catalogue @returns {(task: PlannedTask) => boolean}
  */
-function metBy(fresh) {
+function metBy(fresh, catalogue) {
   const kinds = new Set(fresh.map((e) => e.kind));
   /** @type {Set<string | null | undefined>} */
   const checked = new Set(fresh.filter((e) => e.kind === 'check').map((e) => e.set.need));
   const offered = fresh.some((e) => e.kind === 'move' && e.set.how === 'offered');
   return (task) => {
-    const look = LOOKS[String(task.key).split(':')[0] ?? ''];
-    if (look) return kinds.has(look) || checked.has(task.need);
+    const kind = catalogue.tasks[task.what]?.met_by;
+    if (kind) return kinds.has(kind) || checked.has(task.need);
     return offered && task.suggested?.kind === 'move' && task.suggested.set.how === 'offered';
   };
 }
@@ -157,10 +157,10 @@ function metBy(fresh) {
  * What this phone's own logs make due before the server has seen them.
  * @param {PlanRow} plan
  * @param {EventRow[]} fresh
- * @param {Record<string, any>} foods
+ * @param {Known} catalogue
  * @returns {Item[]}
  */
-function freshItems(plan, fresh, foods) {
+function freshItems(plan, fresh, { foods, faults }) {
   /** @type {Item[]} */
   const items = [];
   const known = new Set((plan.set.tasks ?? []).map((task) => task.key));
@@ -175,11 +175,11 @@ function freshItems(plan, fresh, foods) {
       fault: null,
       group: /** @type {const} */ ('next'),
     };
-    if (event.kind === 'fault' && !event.set.resolved_at && !known.has(`fault:${event.id}`)) {
+    if (event.kind === 'fault' && !event.set.resolved_at && !known.has(keyOf('fault', event.id))) {
       items.push({
         ...base,
-        key: `${plan.set.colony_id}/fault:${event.id}`,
-        need: isSpot(event.set) ? 'glance' : (FAULT_NEED[event.set.fault] ?? 'glance'),
+        ...keys(plan, 'fault', event.id),
+        need: isSpot(event.set) ? 'glance' : (faults[event.set.fault]?.touches ?? 'glance'),
         due_at_ms: event.happened_ms ?? 0,
         urgent: !isSpot(event.set),
         suggested: null,
@@ -191,10 +191,10 @@ function freshItems(plan, fresh, foods) {
     // what was given although it was refused comes out at once
     const refused = event.kind === 'feeding' && (event.set.despite ?? []).some((why) => why !== 'hot_syrup');
     const removeAfterH = event.kind === 'feeding' ? hoursToRemoval(event.set, foods) : undefined;
-    if ((removeAfterH || refused) && !known.has(`leftovers:${event.id}`)) {
+    if ((removeAfterH || refused) && !known.has(keyOf('leftovers', event.id))) {
       items.push({
         ...base,
-        key: `${plan.set.colony_id}/leftovers:${event.id}`,
+        ...keys(plan, 'leftovers', event.id),
         need: 'leftovers',
         urgent: refused,
         due_at_ms: (event.happened_ms ?? 0) + (refused ? 0 : (removeAfterH ?? 0) * 3_600_000),
@@ -208,6 +208,15 @@ function freshItems(plan, fresh, foods) {
     }
   }
   return items;
+}
+
+/**
+ * By what a task is known.
+ * @param {ShownRow} plan @param {What} what @param {string} about
+ */
+function keys(plan, what, about) {
+  const task_key = keyOf(what, about);
+  return { key: `${plan.set.colony_id}/${task_key}`, task_key, what, about };
 }
 
 /**
@@ -226,9 +235,6 @@ const A_THIRD = 1 / 3;
 const isSpot = (fault) => fault.fault === 'mould' && !fault.mould_near_brood && !((fault.mould_share ?? 0) >= A_THIRD);
 /** @param {FaultFields} fault */
 const faultCode = (fault) => (fault.fault !== 'mould' ? fault.fault : isSpot(fault) ? 'mould_far' : 'mould_near');
-
-/** @type {Record<string, string>} */
-const FAULT_NEED = { leak: 'water', flood: 'water', mould: 'room', escape: 'barrier' };
 
 /** Until when each need was put off. @param {EventRow[]} events @returns {Map<string, number>} */
 function laterUntil(events) {
@@ -249,7 +255,7 @@ function groupOf(item, nowMs, endOfTodayMs) {
 /**
  * What a stand-in is asked for, in the words and with the log that the plan has for one. Water that somebody looked at
  * in the last day is not asked for again: what it needs then is the keeper's.
- * @template {{key: string, need: string, stand_in?: PlannedTask['stand_in']}} T
+ * @template {{what: string, need: string, stand_in?: PlannedTask['stand_in']}} T
  * @param {T[]} tasks @param {EventRow[]} events of the colony @param {number} nowMs @returns {T[]}
  */
 export function forStandIn(tasks, events, nowMs) {
@@ -258,7 +264,7 @@ export function forStandIn(tasks, events, nowMs) {
       (e.happened_ms ?? 0) > nowMs - DAY_MS && (e.kind === 'water' || (e.kind === 'check' && e.set.need === 'water')),
   );
   return tasks
-    .filter((task) => task.stand_in && !(looked && task.need === 'water' && !task.key.includes('fault:')))
+    .filter((task) => task.stand_in && !(looked && task.need === 'water' && task.what !== 'fault'))
     .map((task) => ({ ...task, ...task.stand_in }));
 }
 
@@ -269,5 +275,5 @@ function doneLately(rows, nowMs) {
     .sort((a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0));
 }
 
-/** A task that asks who is there is answered by a count. @param {{key: string} | undefined} item */
-export const asksForCount = (item) => /(^|\/)ask:/.test(item?.key ?? '');
+/** A task that asks who is there is answered by a count. @param {{what: string} | undefined} item */
+export const asksForCount = (item) => item?.what === 'ask';

@@ -1,4 +1,5 @@
 // The sheet of a pass: what a stand-in is to do on each of its days, repeats included. Pure.
+import { keyOf } from './catalogue.js';
 import { DAY_MS, applyEvent, dueAtMs } from './gauges.js';
 import { dayOf, endOfDayMs } from './instants.js';
 import { forStandIn, hoursToRemoval } from './round.js';
@@ -13,18 +14,12 @@ import { forStandIn, hoursToRemoval } from './round.js';
  */
 
 const HOUR_MS = 3_600_000;
-/**
- * When a look that has no gauge comes again, in days, by the beginning of its key; server: care/plan/housing.py,
- * care/colony/winter_rest.py and care/plan/risk.py.
- * @type {Record<string, number>}
- */
-export const LOOK_AGAIN_DAYS = { water_look: 14, rest_water: 14, rest_air: 7, risk_look: 1 };
 
 /**
  * Each day of a pass, from today or its first day, whichever is later, to its last. What is overdue then stands on the
  * first of them, and nothing twice on one day. Every task is taken as done on its day, so the next follows from that.
  * @param {{items: Item[], events: Map<string, EventRow[]>, gauges: (colonyId: string) => import('./gauges.js').Gauge[],
- *   foods: Record<string, any>}} known `events` and `gauges` by colony
+ *   catalogue: Pick<import('./catalogue.js').Catalogue, 'foods' | 'again_days'>}} known `events` and `gauges` by colony
  * @param {{colony_ids: string[], starts_on: string, ends_on: string}} given ISO days
  * @param {number} nowMs
  * @returns {SheetDay[]} none once the pass is over
@@ -87,7 +82,7 @@ function occurrences(item, known, firstMs, endMs) {
       gauge = applyEvent(gauge, log.kind, at, /** @type {import('./gauges.js').EventFields} */ (log.set));
     }
     const next = nextMs(task, gauge, at, known);
-    const left = leftovers(task, at, known.foods);
+    const left = leftovers(task, at, known.catalogue.foods);
     // who fills a feeder takes the old one away
     if (left && left.at_ms < endMs && !(log?.set.form === 'feeder' && next !== null && next <= left.at_ms)) {
       found.push(left);
@@ -108,12 +103,11 @@ function nextMs(task, gauge, at, known) {
     const due = dueAtMs(gauge);
     return due === null ? null : Math.max(due, at + DAY_MS); // a look moves no gauge: again after a day
   }
-  const begins = (task.key.split('/').pop() ?? '').split(':')[0] ?? '';
-  const days = LOOK_AGAIN_DAYS[begins];
+  const days = known.catalogue.again_days[task.what];
   if (days === undefined) return null;
-  const watch = begins === 'risk_look' ? /** @type {Watch | undefined} */ (task.reasons[0]?.args) : null;
+  const watch = task.what === 'risk_look' ? /** @type {Watch | undefined} */ (task.reasons[0]?.args) : null;
   if (watch) return at + DAY_MS < watch.at_ms + (watch.of + 1) * DAY_MS ? at + DAY_MS : null;
-  return at + (begins === 'water_look' ? Math.min(days, soonestDays(known.gauges(task.colony_id))) : days) * DAY_MS;
+  return at + (task.what === 'water_look' ? Math.min(days, soonestDays(known.gauges(task.colony_id))) : days) * DAY_MS;
 }
 
 /** After how many days water could be due at the fastest. @param {import('./gauges.js').Gauge[]} gauges */
@@ -129,7 +123,8 @@ function leftovers(task, at, foods) {
   if (!hours) return null;
   return {
     ...task,
-    key: `${task.colony_id}/leftovers:${task.key}`,
+    key: `${task.colony_id}/${keyOf('leftovers', task.key)}`,
+    what: 'leftovers',
     need: 'leftovers',
     at_ms: at + hours * HOUR_MS,
     first: false,

@@ -12,13 +12,11 @@ import { html } from './html.js';
 export const wordFor = (section, code) => say(catalogue.value?.words ?? {}, section, code);
 
 /**
- * What a task asks for in words: its own by the beginning of its key, else those of its need.
- * @param {{key: string, need: string}} task `key`: with or without the colony before it
+ * What a task asks for in words: its own, else those of its need.
+ * @param {{what: string, need: string}} task
  */
-export function todoInWords({ key, need }) {
-  const own = (key.split('/').pop() ?? '').split(':')[0] ?? '';
-  return wordFor('todo', own in (catalogue.value?.words?.todo ?? {}) ? own : need);
-}
+export const todoInWords = ({ what, need }) =>
+  wordFor('todo', what in (catalogue.value?.words?.todo ?? {}) ? what : need);
 
 /** @param {import('../care/words.js').Portion} portion */
 export const portionInWords = (portion) => sayPortion(catalogue.value?.words ?? {}, portion);

@@ -12,7 +12,7 @@ import { roundText } from '../text/en/round.js';
 const FAR_PX = 110;
 const SLIP_PX = 12;
 
-/** @param {{key: string, need: string, portion: any, fault: string | null}} item @returns {string} what to do */
+/** @param {{what: string, need: string, portion: any, fault: string | null}} item @returns {string} what to do */
 export function taskTitle(item) {
   if (item.fault) return capital(wordFor('fault', item.fault));
   return item.portion ? portionInWords(item.portion) : todoInWords(item);
@@ -26,7 +26,7 @@ function doneInWords(suggested) {
 }
 
 /** @param {import('../care/round.js').Item} item */
-const isFault = (item) => item.key.includes('/fault:');
+const isFault = (item) => item.what === 'fault';
 
 /**
  * What is due in the next days, in one line: looked at more than done, so its tick is small.
@@ -138,7 +138,7 @@ export function Task({ item, steps = false, onOther, onLater }) {
         ${
           fault &&
           html`
-            <button type="button" class="button main" onClick=${() => resolve(item.key.split('fault:')[1] ?? '')}>
+            <button type="button" class="button main" onClick=${() => resolve(item.about)}>
               ${roundText.resolved}
             </button>
           `

@@ -1,18 +1,21 @@
 // The glass tube: a gauge drawn as a small test tube whose level falls. Colour, pattern and words each tell the need.
 import { DAY_MS, dueAtMs, levelAt } from '../care/gauges.js';
 import { now } from '../signals/clock.js';
+import { catalogue } from '../signals/rows.js';
 import { roundText } from '../text/en/round.js';
 import { html } from './html.js';
 import { wordFor } from './in-words.js';
+
+/** @typedef {import('../care/catalogue.js').Need} Need */
 
 /** The inside of the tube in the drawing's own units: where the fluid is when full, and when empty. */
 export const TOP = 22;
 export const BOTTOM = 112;
 const BODY = 'M9 9v89a15 15 0 0 0 30 0V9';
-const FOOD_AND_WATER = ['sugar', 'protein', 'water', 'seeds', 'leaves'];
 
-/** The class that colours a need. @param {string} need */
-export const needClass = (need) => `need-${FOOD_AND_WATER.includes(need) ? need : 'other'}`;
+/** The class that colours a need: food and water have colours of their own. @param {string} need */
+export const needClass = (need) =>
+  `need-${need === 'water' || catalogue.value.needs[/** @type {Need} */ (need)]?.food ? need : 'other'}`;
 
 /** @param {{gauge: import('../care/gauges.js').Gauge, small?: boolean}} props */
 export function Tube({ gauge, small = false }) {

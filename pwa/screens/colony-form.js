@@ -1,7 +1,7 @@
 // Add or change a colony: name, species, stage and roughly how many workers; the rest has good defaults.
 import { useState } from 'preact/hooks';
 import { html } from '../components/html.js';
-import { capital } from '../components/in-words.js';
+import { capital, wordFor } from '../components/in-words.js';
 import { Choice, numberOf, textsOf, useAttempt } from '../components/parts.js';
 import { uuid7 } from '../database/ids.js';
 import { keep, log, say } from '../signals/actions.js';
@@ -264,7 +264,7 @@ export function ColonyForm({ colony, onDone }) {
             <option value="" selected=${!lives}>${colonyFormText.not_listed}</option>
             ${Object.keys(vessels).map(
               (code) => html`
-                <option value=${code} selected=${code === lives}>${capital(catalogue.value.words.vessel[code])}</option>
+                <option value=${code} selected=${code === lives}>${capital(wordFor('vessel', code))}</option>
               `,
             )}
           </select>

@@ -104,7 +104,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
     ...(tasting ? { tasting_id: tasting.id } : {}),
     ...(form || kind.form ? { form: form || kind.form } : {}),
     ...(is_prey && size ? { size_class: size } : {}),
-    ...(item ? { task_key: item.key.split('/').pop() } : {}),
+    ...(item ? { task_key: item.task_key } : {}),
   };
   const hours = kind.remove_after_h;
   return html`

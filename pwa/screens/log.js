@@ -17,21 +17,17 @@ import { FeedingForm } from './log-feeding.js';
 
 const MOST_WORKERS = 1_000_000;
 const MOST_QUEENS = 1_000;
-/** @type {Record<string, string>} */
-const KIND_OF_NEED = {
-  water: 'water',
-  leftovers: 'check',
-  room: 'move',
-  barrier: 'check',
-  glance: 'check',
-  rest: 'note',
-};
+
+/** @typedef {import('../care/catalogue.js').Need} Need */
+
+/** With which log a need is answered; what there is to say of a rest is a note. @param {Need} [need] */
+const kindOfNeed = (need) => (need === 'rest' ? 'note' : need && catalogue.value.needs[need]?.answered_by);
 
 /** @typedef {import('../care/overlay.js').Change} Change */
 
-/** @param {{colonyId: string, kind?: string, need?: string, item?: any, onClose: () => void}} props */
+/** @param {{colonyId: string, kind?: string, need?: Need, item?: any, onClose: () => void}} props */
 export function LogSheet({ colonyId, kind, need, item, onClose }) {
-  const chosen = kind ?? (asksForCount(item) ? 'count' : KIND_OF_NEED[need ?? '']) ?? 'feeding';
+  const chosen = kind ?? (asksForCount(item) ? 'count' : kindOfNeed(need)) ?? 'feeding';
   const { attempt, said } = useAttempt();
   /** @param {Change['kind']} what @param {Change['set']} set */
   const save = (what, set) =>

@@ -24,7 +24,7 @@ export function PassSheet({ given }) {
     items: itemsAhead(),
     events: events.value,
     gauges: gaugesOf,
-    foods: catalogue.value?.foods ?? {},
+    catalogue: catalogue.value,
   };
   const { starts_on, ends_on } = given;
   const ids = colonies.map((/** @type {any} */ colony) => colony.id);

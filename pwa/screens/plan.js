@@ -9,22 +9,28 @@ import { levelInWords } from '../components/tube.js';
 import { DAY_MS, levelAt } from '../care/gauges.js';
 import { keep, remove, say } from '../signals/actions.js';
 import { now, today } from '../signals/clock.js';
-import { gaugesOf, planOf, rowsOf } from '../signals/rows.js';
+import { catalogue, gaugesOf, planOf, rowsOf } from '../signals/rows.js';
 import { colonyText } from '../text/en/colony.js';
 import { colonyFormText } from '../text/en/colony-form.js';
 import { logText } from '../text/en/log.js';
 import { planText } from '../text/en/plan.js';
 
-const MAY_BE_SET = ['sugar', 'protein', 'seeds', 'leaves', 'barrier', 'glance']; // server: care/plan/own.py
 const USUAL_DAYS = 4;
 const LONGEST_DAYS = 60;
+
+/** @typedef {import('../care/catalogue.js').Need} Need */
+
+/** Whether the keeper may give a need a rhythm of their own. @param {Need} need */
+const maySet = (need) => catalogue.value.needs[need]?.keeper_sets;
 
 /** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>}} props */
 export function Plan({ colony }) {
   const { notices = [], cautions = [], computed_at_ms } = planOf(colony.id)?.set ?? {};
   const [rhythm, setRhythm] = useState('');
   const gauges = gaugesOf(colony.id);
-  const paused = MAY_BE_SET.filter((need) => rhythmOf(colony.id, need) && !gauges.some((gauge) => gauge.need === need));
+  const needs = /** @type {Need[]} */ (Object.keys(catalogue.value.needs));
+  const unseen = needs.filter((need) => !gauges.some((gauge) => gauge.need === need));
+  const paused = unseen.filter((need) => maySet(need) && rhythmOf(colony.id, need));
   return html`
     <section class="stack" aria-label=${colonyText.plan}>
       <h2>${colonyText.plan}</h2>
@@ -42,7 +48,7 @@ export function Plan({ colony }) {
             <${Reasons} items=${gauge.reasons} />
             <${Spread} gauge=${gauge} />
             ${
-              MAY_BE_SET.includes(gauge.need) &&
+              maySet(gauge.need) &&
               html`
                 <div class="stack">
                   <${OwnInterval} colony=${colony} need=${gauge.need} />

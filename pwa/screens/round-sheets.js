@@ -8,7 +8,7 @@ import { DAY_MS } from '../care/gauges.js';
 import { endOfDayMs } from '../care/instants.js';
 import { later, logAll } from '../signals/actions.js';
 import { nowMs } from '../signals/clock.js';
-import { itemsAhead, planOf, rowsOf } from '../signals/rows.js';
+import { catalogue, itemsAhead, planOf, rowsOf } from '../signals/rows.js';
 import { session } from '../signals/session.js';
 import { runningTasting } from '../signals/tastings.js';
 import { laterText } from '../text/en/later.js';
@@ -18,18 +18,17 @@ import { taskTitle } from '../components/task.js';
 const HOUR_MS = 3_600_000;
 const EVENING = '18:30';
 const LONGEST_SKIP_DAYS = 7;
-/** What is never skipped, only put off over night: somebody has to look (sync/put_off.py refuses more). */
-const CANNOT_WAIT = ['water', 'room', 'leftovers'];
+/** What may not wait is put off over night at most: somebody has to look (sync/put_off.py refuses more). */
 const CAN_WAIT_MS = 14 * HOUR_MS;
 
 /**
  * Until when this phone may put a need off: what cannot wait not for long, and a stand-in not beyond the pass.
- * @param {string} need @returns {number} ms
+ * @param {import('../care/catalogue.js').Need} need @returns {number} ms
  */
 function latestMs(need) {
   const lastDay = session.value?.pass?.ends_on;
   return Math.min(
-    CANNOT_WAIT.includes(need) ? nowMs() + CAN_WAIT_MS - 60_000 : Infinity,
+    catalogue.value.needs[need]?.may_wait ? Infinity : nowMs() + CAN_WAIT_MS - 60_000,
     lastDay ? endOfDayMs(new Date(`${lastDay}T12:00`)) : Infinity,
   );
 }
@@ -51,7 +50,7 @@ function turnMs(gauge) {
   return Math.min(LONGEST_SKIP_DAYS, Math.max(1, days)) * DAY_MS;
 }
 
-/** @param {{item: any, onClose: () => void}} props */
+/** @param {{item: import('../care/round.js').Item, onClose: () => void}} props */
 export function LaterSheet({ item, onClose }) {
   const [why, setWhy] = useState('');
   const [own, setOwn] = useState('');
@@ -98,7 +97,7 @@ export function LaterSheet({ item, onClose }) {
         </div>
       </div>
       ${
-        CANNOT_WAIT.includes(item.need)
+        !catalogue.value.needs[item.need]?.may_wait
           ? html`
               <p class="soft">${laterText.cannot_wait}</p>
             `
@@ -155,7 +154,7 @@ function changeFor(colony, need, ahead) {
   // as the task is called after this phone's own logs
   const item = ahead.find((each) => each.colony_id === colony.id && each.need === need && each.gauge);
   const tasted = tasting?.set.food_codes.includes(task.portion.food_code) ? { tasting_id: tasting.id } : {};
-  const task_key = item?.key.split('/').pop() ?? task.key;
+  const task_key = item?.task_key ?? task.key;
   return /** @type {Change} */ ({
     kind: task.suggested.kind,
     words: portionInWords(task.portion),

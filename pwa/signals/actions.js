@@ -110,7 +110,7 @@ export async function logAll(what) {
 export const logAsSuggested = (items) =>
   logAll(
     items
-      .map(({ suggested, ...item }) => suggested && { ...item, suggested, task_key: item.key.split('/')[1] ?? '' })
+      .map(({ suggested, ...item }) => suggested && { ...item, suggested })
       .filter((item) => item !== null)
       .map(asSuggested),
   );

@@ -1,5 +1,6 @@
 // The state that screens show: rows laid over with the outbox, and what follows from them.
 import { batch, computed, signal } from '@preact/signals';
+import { NO_CATALOGUE } from '../care/catalogue.js';
 import { endOfDayMs } from '../care/instants.js';
 import { overlayRows } from '../care/overlay.js';
 import { allItems, buildRound, eventsByColony, movedGauges } from '../care/round.js';
@@ -24,15 +25,18 @@ export const stored = signal(0);
  * @type {import('@preact/signals').Signal<any[]>}
  */
 export const conflicts = signal([]);
-/** Species, foods, vessels, origins and words. @type {import('@preact/signals').Signal<any>} */
-export const catalogue = signal(null);
+/**
+ * What the server's tables say: species, foods, vessels, origins, needs and words.
+ * @type {import('@preact/signals').Signal<import('../care/catalogue.js').Catalogue>}
+ */
+export const catalogue = signal(NO_CATALOGUE);
 
 export const events = computed(() => eventsByColony(rows.value));
 export const round = computed(() =>
-  buildRound(rows.value, now.value, endOfDayMs(new Date(now.value)), catalogue.value?.foods ?? {}),
+  buildRound(rows.value, now.value, endOfDayMs(new Date(now.value)), catalogue.value),
 );
 /** All that is coming, however far away, as it stands now. */
-export const itemsAhead = () => allItems(rows.value, now.value, catalogue.value?.foods ?? {});
+export const itemsAhead = () => allItems(rows.value, now.value, catalogue.value);
 /** How many logs wait on this phone, and how many need a person. */
 export const unsent = computed(() => ({
   waiting: outbox.value.filter((e) => e.state === 'waiting').length,

@@ -89,6 +89,7 @@ def occurrence(house: str, colony: str, date: str, at_ms: int) -> dict:
     """Return a waiting occurrence."""
     return {
         "id": uuid7(NOON_MS), "household_id": house, "subject_kind": "colony", "subject_id": colony, "need": "protein",
-        "local_date": date, "slot": "18:30", "task_key": "protein:start", "urgent": False, "follows": False,
-        "due_ms": NOON_MS, "at_ms": at_ms, "state": "waiting", "steps": 0, "wake_ms": at_ms,
+        "local_date": date, "slot": "18:30", "task_what": "protein", "task_about": "start",
+        "urgent": False, "follows": False, "due_ms": NOON_MS, "at_ms": at_ms,
+        "state": "waiting", "steps": 0, "wake_ms": at_ms,
     }  # fmt: skip

@@ -15,7 +15,8 @@ from hypothesis import strategies as st
 from broodshelf.care.catalogue import foods, species, vessels
 from broodshelf.model.facts import ColonyState, Event, Lot, Place, Rule, Vessel
 from broodshelf.model.gauges import DAY_MS
-from broodshelf.model.kinds.words import FAULTS, FOUNDING_MODES, GUILDS, OUTCOMES, WATER_READINGS
+from broodshelf.model.kinds.words import FOUNDING_MODES, GUILDS, OUTCOMES, WATER_READINGS
+from broodshelf.model.needs import FAULTS
 from broodshelf.records.schemas import check_fields
 
 YEAR_START_MS = 1_767_225_600_000
@@ -75,7 +76,7 @@ def counts(draw: st.DrawFn, number: int, at_ms: int) -> list[Event]:
 def faults(draw: st.DrawFn, number: int, at_ms: int) -> list[Event]:
     """Return a fault that somebody reported, mended or not."""
     mended = draw(st.sampled_from([None, day_of(at_ms + DAY_MS) + "T12:00:00+00:00"]))
-    return [event("fault", number, at_ms, fault=draw(st.sampled_from(FAULTS)), resolved_at=mended)]
+    return [event("fault", number, at_ms, fault=draw(st.sampled_from(list(FAULTS))), resolved_at=mended)]
 
 
 @st.composite

@@ -74,4 +74,4 @@ def reasons(story: Story, need: str) -> dict[str, dict]:
 
 
 def task_keys(story: Story) -> set[str]:
-    return {task.key.rsplit(":", 1)[0] if task.from_gauge else task.key for task in story.plan().tasks}
+    return {task.key.what if task.from_gauge else str(task.key) for task in story.plan().tasks}

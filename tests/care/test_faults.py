@@ -8,7 +8,7 @@ from broodshelf.care.catalogue import words
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Vessel
 from broodshelf.model.gauges import DAY_MS
-from broodshelf.model.kinds.words import FAULTS
+from broodshelf.model.needs import FAULTS
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
 
@@ -23,7 +23,7 @@ def about(*events: Event):
     read = at(90, "water", action="read", reading="full")
     log = tuple(sorted((count, read, *events), key=lambda e: e.happened_ms))
     state = ColonyState("c", "lasius_niger", stage="growing", vessel=Vessel("tube_16x150"), events=log)
-    return [t for t in make_plan(state, NOW_MS).tasks if t.key in ("fault:x", "mould_look:x")]
+    return [t for t in make_plan(state, NOW_MS).tasks if t.key.what in ("fault", "mould_look")]
 
 
 def spot(days_ago: float, **values) -> Event:
@@ -33,7 +33,7 @@ def spot(days_ago: float, **values) -> Event:
 def test_a_distant_spot_of_mould_is_a_photo_now_and_no_alarm():
     (task,) = about(spot(0))
 
-    assert (task.key, task.urgent, task.due_at_ms) == ("fault:x", False, NOW_MS)
+    assert (str(task.key), task.urgent, task.due_at_ms) == ("fault:x", False, NOW_MS)
     assert [r["code"] for r in task.reasons] == ["mould_far"]
 
 
@@ -41,7 +41,7 @@ def test_a_distant_spot_of_mould_is_a_photo_now_and_no_alarm():
 def test_after_the_photo_it_is_looked_at_seven_days_after_it_was_reported(seen):
     (task,) = about(spot(2), seen)
 
-    assert (task.key, task.urgent) == ("mould_look:x", False)
+    assert (str(task.key), task.urgent) == ("mould_look:x", False)
     assert task.due_at_ms == NOW_MS + 5 * DAY_MS
 
 
@@ -56,7 +56,7 @@ def test_the_look_after_seven_days_ends_it_and_so_do_four_weeks_of_silence():
 def test_mould_near_the_brood_or_on_a_third_of_the_cotton_is_an_alarm(values):
     (task,) = about(spot(1, **values))
 
-    assert (task.key, task.urgent) == ("fault:x", True)
+    assert (str(task.key), task.urgent) == ("fault:x", True)
     assert [r["code"] for r in task.reasons] == ["mould_near"]
 
 

@@ -59,5 +59,5 @@ def test_no_pause_and_no_interval_hides_a_dry_reservoir_a_leak_or_heat():
     rules = [Rule(need, 60.0, "2099-01-01") for need in ("water", "glance", "room", "sugar")]
     made = plan(*rules, events=(COUNT, dry, leak), place=Place("room", 35.0))
 
-    urgent = {task.key.split(":")[0] for task in made.tasks if task.urgent}
+    urgent = {task.key.what for task in made.tasks if task.urgent}
     assert urgent == {"water", "fault", "too_hot"}

@@ -229,7 +229,9 @@ def test_a_feeder_is_filled_again_before_it_has_to_be_taken_out(workers):
 def test_filling_a_feeder_takes_the_old_one_out():
     filling = {"food_code": "sugar_water", "amount": 0.5, "unit": "ml", "form": "feeder"}
     old, new = fed(0, 9, filling, "sugar"), fed(1, 2, filling, "sugar")
-    keys = [t.key for t in make_plan(colony(800, "many", old, new), NOW_MS).tasks if t.need == "leftovers"]
+    keys = [
+        str(t.key) for t in make_plan(colony(800, "many", old, new), NOW_MS).tasks if t.need == "leftovers"
+    ]
 
     assert keys == ["leftovers:f1"]
 

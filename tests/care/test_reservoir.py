@@ -236,7 +236,12 @@ def test_a_sudden_loss_asks_for_a_look_today_and_is_never_urgent():
     task = look_today_task(known, log(*LEAKING))
 
     assert known.leak_probability > 0.75
-    assert (task.key, task.need, task.urgent, task.due_at_ms) == ("leak:e5", "water", False, known.as_of_ms)
+    assert (str(task.key), task.need, task.urgent, task.due_at_ms) == (
+        "leak:e5",
+        "water",
+        False,
+        known.as_of_ms,
+    )
     assert task.reasons[0]["args"]["chance"] > 75
     assert look_today_task(water(*STEADY), log(*STEADY)) is None
 

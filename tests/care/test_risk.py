@@ -36,7 +36,7 @@ def tasks(*events: Event, now_ms: int = NOW_MS, **values) -> dict[str, object]:
         "c", "lasius_niger", stage="growing", vessel=Vessel("nest_small"),
         events=tuple(sorted((count, *events), key=lambda e: e.happened_ms)), **values,
     )  # fmt: skip
-    return {t.key.split(":")[0]: t for t in make_plan(state, now_ms).tasks if t.key.split(":")[0] in WATCHED}
+    return {t.key.what: t for t in make_plan(state, now_ms).tasks if t.key.what in WATCHED}
 
 
 WATCHED = ("leftovers", "risk_look")

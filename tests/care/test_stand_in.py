@@ -6,12 +6,12 @@ import pytest
 
 from broodshelf.care.catalogue import words
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.plan.stand_in import for_stand_in, is_for_stand_in
+from broodshelf.care.plan.stand_in import for_stand_in
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel
 from broodshelf.model.gauges import DAY_MS
 from broodshelf.model.kinds import KINDS
-from broodshelf.model.kinds.words import FAULTS
-from broodshelf.model.tasks import Task, reason
+from broodshelf.model.needs import FAULTS
+from broodshelf.model.tasks import Task, TaskKey, reason
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
 KEEPERS_WORDS = ("move_", "offer", "count", "tap them", "new tube", "fresh tube")
@@ -37,7 +37,7 @@ def stand_ins(*events: Event, **values) -> dict[str, dict]:
     given = {"stage": "growing", "vessel": Vessel("tube_16x150")} | values
     log = tuple(sorted((at(60, "count", workers=60, larvae="some"), *events), key=lambda e: e.happened_ms))
     tasks = make_plan(ColonyState("c", "lasius_niger", events=log, **given), NOW_MS).tasks
-    return {t.key: {**t.as_json(), **t.stand_in} for t in tasks if t.stand_in is not None}
+    return {str(t.key): {**t.as_json(), **t.stand_in} for t in tasks if t.stand_in is not None}
 
 
 @pytest.mark.parametrize("log", LOGS)
@@ -76,7 +76,12 @@ def test_prey_that_is_not_dead_is_given_killed(form):
     portion = {"food_code": "cricket", "amount": 1, "unit": "piece", "form": form}
     log = {"kind": "feeding", "set": {"need": "protein", **portion}}
     task = Task(
-        "protein:f", "protein", NOW_MS, portion=portion, suggested=log, reasons=(reason(f"prey_{form}"),)
+        TaskKey("protein", "f"),
+        "protein",
+        NOW_MS,
+        portion=portion,
+        suggested=log,
+        reasons=(reason(f"prey_{form}"),),
     )
     seen = for_stand_in(task, in_tube=False)
 
@@ -90,8 +95,7 @@ def test_in_heat_a_stand_in_calls_and_switches_the_heating_off():
     assert [r["code"] for r in hot["reasons"]] == ["too_hot", "helper_call", "helper_heater"]
 
 
-def test_every_step_has_words_and_a_new_kind_of_task_is_the_keepers_until_it_is_said_otherwise():
+def test_every_step_has_words():
     seen = [each for log in LOGS.values() for each in stand_ins(*log).values()]
 
     assert {r["code"] for each in seen for r in each["reasons"]} <= words()["reason"].keys()
-    assert not is_for_stand_in("something_new:1")

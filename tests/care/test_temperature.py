@@ -21,7 +21,7 @@ def reading(ago_h: float, temperature_c: float) -> Event:
 def alarms(code: str, *readings: Event, place: Place = Place(), **values) -> list[str]:  # noqa: B008 - frozen
     state = ColonyState("c", code, stage="growing", place=place, climate_readings=readings, **values)
     tasks = make_plan(state, NOW_MS).tasks
-    return [t.key.split(":")[0] for t in tasks if t.key.startswith(("too_", "rest_fits"))]
+    return [t.key.what for t in tasks if t.key.what in ("too_hot", "too_cold", "rest_fits")]
 
 
 @pytest.mark.parametrize(
@@ -79,7 +79,7 @@ def test_the_frost_limit_of_a_rest_belongs_to_the_species(code, degrees, found):
 def test_an_alarm_by_a_reading_ends_with_a_better_one_and_after_a_day():
     def keys(*readings, place=Place("cabinet", 35)):  # noqa: B008 - frozen
         kind = species()["lasius_niger"]
-        return [t.key for t in temperature_tasks(kind, place, readings, resting=False, now_ms=NOW_MS)]
+        return [str(t.key) for t in temperature_tasks(kind, place, readings, resting=False, now_ms=NOW_MS)]
 
     assert keys(reading(3, 33)) == ["too_hot:r3"]
     assert keys(reading(3, 33), reading(1, 27)) == []
@@ -93,7 +93,7 @@ def test_a_look_after_an_alarm_ends_it_and_so_a_setting_is_no_alarm_for_ever():
     def found(*events, readings=()):
         place = Place("cabinet", 35)
         state = ColonyState("c", "lasius_niger", place=place, climate_readings=readings, events=events)
-        return [t for t in make_plan(state, NOW_MS).tasks if t.key.startswith("too_")]
+        return [t for t in make_plan(state, NOW_MS).tasks if t.key.what in ("too_hot", "too_cold")]
 
     def looked(ago_h):
         return Event("k", "check", NOW_MS - ago_h * HOUR_MS, {"need": "glance"})
@@ -136,7 +136,9 @@ def hourly(*temperatures_c: float, until_ago_h: int = 1) -> tuple[Hour, ...]:
 
 def sensed_alarm(hours: tuple[Hour, ...], now_ms: int = NOW_MS, *events: Event) -> list[str]:
     state = ColonyState("c", "lasius_niger", stage="growing", hours=hours, events=events)
-    return [task.key for task in make_plan(state, now_ms).tasks if task.key.startswith("too_")]
+    return [
+        str(task.key) for task in make_plan(state, now_ms).tasks if task.key.what in ("too_hot", "too_cold")
+    ]
 
 
 def test_an_alarm_of_a_sensor_begins_with_the_first_hot_hour_and_stays_the_same_until_it_is_over():
@@ -171,4 +173,4 @@ def test_a_sensor_goes_before_a_reading_and_a_setting():
         "c", "lasius_niger", place=Place("room", 35, 30), climate_readings=(reading(2, 34),), hours=measured
     )
 
-    assert [task.key for task in make_plan(state, NOW_MS).tasks if task.key.startswith("too_")] == []
+    assert [t for t in make_plan(state, NOW_MS).tasks if t.key.what in ("too_hot", "too_cold")] == []

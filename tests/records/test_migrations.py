@@ -162,3 +162,31 @@ def test_what_a_household_had_is_kept_when_keys_begin_with_it_and_what_crossed_h
     assert doors == ["h", "h"]
     assert [tuple(row) for row in of_itself] == [("h", False, 1), ("i", True, 6)]
     assert rev == 6
+
+
+def test_an_occurrence_from_before_knows_what_its_task_is_about_and_plans_are_made_anew(empty_app):
+    with empty_app.app_context():
+        engine = database.db.engine
+        command.upgrade(migrations.config(engine), "0009")
+        with database.writing() as connection:
+            connection.exec_driver_sql("INSERT INTO households VALUES ('h', 5, 'e', 0, 0)")
+            connection.exec_driver_sql("INSERT INTO plan_times VALUES ('h', 'c', 9)")
+            for id_, key in (("a", "water_look:start"), ("b", "fault:f1"), ("c", "rest_fits:rest_frost")):
+                connection.exec_driver_sql(
+                    "INSERT INTO occurrences (household_id, id, subject_kind, subject_id, need, local_date, slot,"
+                    " task_key, urgent, follows, due_ms, at_ms, state, steps, told_ms)"
+                    f" VALUES ('h', '{id_}', 'colony', 'c', 'water', '2026-05-01', '{id_}', '{key}',"
+                    " false, false, 1, 1, 'sent', 1, 1)"
+                )
+        migrations.upgrade(engine)
+        with database.reading() as connection:
+            found = connection.execute(
+                text("SELECT task_what, task_about FROM occurrences ORDER BY id")
+            ).all()
+            held_until = connection.scalar(text("SELECT valid_until_ms FROM plan_times"))
+        engine.dispose()
+
+    assert [tuple(row) for row in found] == [
+        ("water_look", "start"), ("fault", "f1"), ("rest_fits", "rest_frost")
+    ]  # fmt: skip
+    assert held_until == 0

@@ -8,7 +8,8 @@ from hypothesis import strategies as st
 from marshmallow import ValidationError
 
 from broodshelf.model.kinds import KINDS
-from broodshelf.model.kinds.words import FORMS, NEEDS, OUTCOMES, UNITS
+from broodshelf.model.kinds.words import FORMS, OUTCOMES, UNITS
+from broodshelf.model.needs import NEEDS
 from broodshelf.records.quick import NOT_SURE, quick_check
 from broodshelf.records.schemas import field_of
 

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from broodshelf.model.facts import Event
-from broodshelf.model.tasks import Task
+from broodshelf.model.tasks import Task, TaskKey
 from broodshelf.rounds.occurrence_states import Occurrence, follower
 from broodshelf.rounds.occurrences import ToDo, arrange, settle
 from broodshelf.rounds.wall_clock import CareClock
@@ -23,7 +23,7 @@ def ms(text: str) -> int:
 
 
 NOON = ms("2026-05-04T12:00")
-DUE = Task("protein:a", "protein", ms("2026-05-04T11:00"))
+DUE = Task(TaskKey("protein", "a"), "protein", ms("2026-05-04T11:00"))
 
 
 def plan(*tasks: Task, rows=(), events=(), now_ms: int = NOON) -> list[Occurrence]:
@@ -37,7 +37,8 @@ def places(rows: list[Occurrence]) -> list[tuple[str, str, str]]:
 def told(task: Task = DUE, at: str = "2026-05-04T08:00", **more) -> Occurrence:
     date, _, slot = at.partition("T")
     made = Occurrence(
-        "told", "amber", task.need, date, slot, task.key, task.due_at_ms, ms(at), state="sent", steps=1, told_ms=ms(at)
+        "told", "amber", task.need, date, slot, task.key.what, task.key.about,
+        task.due_at_ms, ms(at), state="sent", steps=1, told_ms=ms(at)
     )  # fmt: skip
     return replace(made, **more)
 
@@ -53,15 +54,15 @@ def test_a_need_that_comes_due_after_the_last_care_hour_waits_for_the_morning():
 
 
 def test_several_tasks_of_one_need_are_one_occurrence_of_the_earliest():
-    tasks = [Task(f"leftovers:{n}", "leftovers", NOON + n) for n in (3, 1, 2)]
+    tasks = [Task(TaskKey("leftovers", str(n)), "leftovers", NOON + n) for n in (3, 1, 2)]
     [row] = plan(*tasks)
 
-    assert row.task_key == "leftovers:1"
+    assert str(row.task) == "leftovers:1"
 
 
 def test_a_fault_beside_a_usual_need_of_the_same_name_has_a_slot_of_its_own():
-    leak = Task("fault:f1", "water", NOON, urgent=True)
-    rows = plan(leak, Task("water:w1", "water", NOON))
+    leak = Task(TaskKey("fault", "f1"), "water", NOON, urgent=True)
+    rows = plan(leak, Task(TaskKey("water", "w1"), "water", NOON))
 
     assert places(rows) == [("water", "2026-05-04", "urgent:fault:f1"), ("water", "2026-05-04", "18:30")]
     assert rows[0].at_ms == NOON
@@ -75,7 +76,7 @@ def test_what_was_told_today_comes_again_tomorrow_at_the_earliest():
 
 
 def test_what_was_told_for_an_earlier_run_does_not_hold_back_a_new_one():
-    assert places(plan(DUE, rows=[told(task_key="protein:earlier", state="done")])) == [
+    assert places(plan(DUE, rows=[told(task_about="earlier", state="done")])) == [
         ("protein", "2026-05-04", "18:30")
     ]
 
@@ -126,7 +127,7 @@ def test_what_was_never_told_is_missed_again_when_its_log_is_voided():
 
 
 def test_the_next_day_of_a_fault_keeps_its_slot():
-    leak = Task("fault:f1", "water", NOON, urgent=True)
+    leak = Task(TaskKey("fault", "f1"), "water", NOON, urgent=True)
     first = replace(plan(leak)[0], state="sent", steps=1, told_ms=NOON)
     second = follower(first, CLOCK, NOON)
 
@@ -137,7 +138,7 @@ def test_the_next_day_of_a_fault_keeps_its_slot():
 NEEDS = st.sampled_from(["sugar", "protein", "water", "leftovers"])
 TASKS = st.lists(
     st.builds(
-        lambda need, run, hours, urgent: Task(f"{need}:{run}", need, NOON + hours * 3_600_000, urgent=urgent),
+        lambda need, run, hours, urgent: Task(TaskKey(need, str(run)), need, NOON + hours * 3_600_000, urgent=urgent),
         NEEDS, st.integers(0, 3), st.integers(-100, 100), st.booleans(),
     ),
     max_size=6, unique_by=lambda task: task.key,
@@ -145,7 +146,7 @@ TASKS = st.lists(
 TOLD = st.lists(
     st.builds(
         lambda need, run, day, slot, state: replace(
-            told(Task(f"{need}:{run}", need, NOON), f"2026-05-0{day}T{slot}"), state=state
+            told(Task(TaskKey(need, str(run)), need, NOON), f"2026-05-0{day}T{slot}"), state=state
         ),
         NEEDS, st.integers(0, 3), st.integers(1, 4), st.sampled_from(["08:00", "18:30"]),
         st.sampled_from(["sent", "missed", "done"]),

@@ -9,7 +9,7 @@ from itertools import islice
 import pytest
 
 from broodshelf.model.facts import Event
-from broodshelf.model.tasks import Task
+from broodshelf.model.tasks import Task, TaskKey
 from broodshelf.rounds.occurrences import ToDo, arrange
 from broodshelf.rounds.own_rules import DAY_MS, OwnRule, last_met_ms
 from broodshelf.rounds.wall_clock import CareClock
@@ -80,14 +80,14 @@ def test_protein_that_was_ignored_did_not_meet_the_need_and_sugar_did():
 
 @pytest.mark.parametrize("late_ms", [0, 1])
 def test_an_occurrence_is_at_the_ruled_time_even_if_rounding_made_it_due_a_moment_later(late_ms):
-    task = Task("protein:a", "protein", ms("2026-05-04T07:00") + late_ms)
+    task = Task(TaskKey("protein", "a"), "protein", ms("2026-05-04T07:00") + late_ms)
     [row] = arrange((), ToDo("amber", [task], rules={"protein": MON_WED}), CLOCK, ms("2026-05-01T12:00"))
 
     assert (row.local_date, row.slot) == ("2026-05-04", "07:00")
 
 
 def test_a_need_without_a_model_is_told_on_ruled_days_and_not_in_a_pause():
-    task = Task("barrier:a", "barrier", ms("2026-05-05T09:00"))
+    task = Task(TaskKey("barrier", "a"), "barrier", ms("2026-05-05T09:00"))
     rules = {"barrier": OwnRule("barrier", weekdays=frozenset({4}), paused_until="2026-05-09")}
     [row] = arrange((), ToDo("amber", [task], rules=rules), CLOCK, ms("2026-05-01T12:00"))
 
@@ -97,7 +97,7 @@ def test_a_need_without_a_model_is_told_on_ruled_days_and_not_in_a_pause():
 @pytest.mark.parametrize("need", ["water", "room", "leftovers"])
 def test_no_rule_puts_off_a_need_that_cannot_wait(need):
     now = ms("2026-05-01T12:00")
-    tasks = (Task(f"{need}:x", need, now - 1000),)
+    tasks = (Task(TaskKey(need, "x"), need, now - 1000),)
     later = OwnRule(need, weekdays=frozenset({3}), paused_until="2026-12-01")
 
     usual = arrange((), ToDo("c", tasks), CLOCK, now)

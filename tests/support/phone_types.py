@@ -12,11 +12,12 @@ from collections.abc import Iterator, Mapping
 from pathlib import Path
 from typing import Any, Final, Literal, NotRequired, Union, get_args, get_origin, get_type_hints, is_typeddict
 
+from broodshelf.model import needs, tasks
 from broodshelf.model.kinds import KINDS, SERVER, FieldSpec, forms, plan, words
 
 PATH: Final = Path(__file__).parents[2] / "pwa" / "kinds.d.ts"
 HEAD: Final = """\
-// What a record of each kind holds, as server/broodshelf/model/kinds says.
+// What a record of each kind and a row of each table holds, as server/broodshelf/model says.
 // Written by `python -m tests.support.phone_types`; a test fails when it is stale.
 """
 TAIL: Final = """
@@ -31,8 +32,15 @@ export type Fields<K extends Kind = Kind> = {
 /** What an operation sets of a record, by its kind. */
 export type ChangeOf<K extends Kind = Kind> = { [k in K]: { kind: k; set: Partial<Fields<k>> } }[K];
 """
-WORDS: Final = {get_args(each): name for name, each in vars(words).items() if get_origin(each) is Literal}
+WORDS: Final = {
+    get_args(each): name
+    for module in (words, needs, tasks)
+    for name, each in vars(module).items()
+    if get_origin(each) is Literal
+}
 """The name of each list of words that fields choose from."""
+ROWS: Final = (needs.NeedRow, needs.FaultRow, tasks.TaskRow)
+"""The rows of tables that the phone gets with the catalogue."""
 TEXTS: Final = {"Day": forms.Day, "Instant": forms.Instant, "WallTime": forms.WallTime, "Zone": forms.Zone}
 """Texts of a form that TypeScript does not know, by the name that says it."""
 PLAIN: Final = {
@@ -58,6 +66,8 @@ def _blocks() -> Iterator[str]:
     shapes = [each for each in vars(plan).values() if is_typeddict(each) and each.__module__ == plan.__name__]
     for shape in shapes:
         yield _suggested() if shape is plan.Suggested else _interface(shape, _shape_lines(shape))
+    for row in ROWS:
+        yield _interface(row, [f"{name}: {_of_hint(hint)};" for name, hint in get_type_hints(row).items()])
     parts = dict.fromkeys(part for kind in KINDS.values() for part in kind.parts)
     for part in parts:
         kind = next(kind for kind in KINDS.values() if part in kind.parts)

@@ -11,6 +11,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
+from ..model.tasks import is_care_hour
 from .render import Round
 
 KEPT_MS: Final = 8 * 86_400_000
@@ -53,9 +54,11 @@ def follow(known: Iterable[Known], rounds: Sequence[Round], now_ms: int) -> tupl
 
 def _take(vanished: dict[tuple[str, str], Known], each: Round) -> Known | None:
     """Take the first round of the same date that vanished, if this one can be it."""
-    if not _movable(each.slot):
+    if not is_care_hour(each.slot):
         return None
-    place = next((p for p, was in vanished.items() if p[0] == each.local_date and _movable(was.slot)), None)
+    place = next(
+        (p for p, was in vanished.items() if p[0] == each.local_date and is_care_hour(was.slot)), None
+    )
     return vanished.pop(place) if place is not None else None
 
 
@@ -73,7 +76,3 @@ def _now(was: Known | None, each: Round, used: set[str], now_ms: int) -> Known:
 
 def _order(known: Known) -> tuple[int, str, str]:
     return known.at_ms, known.local_date, known.slot
-
-
-def _movable(slot: str) -> bool:
-    return ":" in slot and slot.replace(":", "").isdigit()

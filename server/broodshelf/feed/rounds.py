@@ -7,8 +7,8 @@ from typing import Final
 
 from sqlalchemy import Connection, select
 
-from ..care.plan.stand_in import is_for_stand_in
 from ..errors import NotFound, SignedOut
+from ..model.tasks import FOR_STAND_IN
 from ..people.passes import window_of
 from ..records.store import read_kind, read_record
 from ..rounds.occurrence_rows import COLUMNS, as_occurrence
@@ -44,7 +44,7 @@ def rounds_of(connection: Connection, feed: Feed, now_ms: int) -> tuple[str, lis
     gathered: dict[tuple[str, str], list[Part]] = defaultdict(list)
     times: dict[tuple[str, str], int] = {}
     for row in map(as_occurrence, connection.execute(query)):
-        if row.subject_id in colonies and (feed.pass_id is None or is_for_stand_in(row.task_key)):
+        if row.subject_id in colonies and (feed.pass_id is None or row.task_what in FOR_STAND_IN):
             key = (row.local_date, row.slot)
             changed_ms = max(_made_ms(row.id), row.told_ms or 0, row.closed_ms or 0)
             times.setdefault(key, row.at_ms)

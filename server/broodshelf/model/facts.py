@@ -10,6 +10,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
+from .needs import Need
 from .quantities import within
 
 
@@ -92,7 +93,7 @@ class Rule:
     ``by_the_clock``: the keeper named days or a time, and ``every_days`` leads to the next of these.
     """
 
-    need: str
+    need: Need
     every_days: float | None = None
     paused_until: str | None = None
     by_the_clock: bool = False
@@ -147,7 +148,7 @@ class ColonyState:
     founded_on: str | None = None
     acquired_on: str | None = None
     queens: int | None = None
-    interval_days: Mapping[str, float] = field(default_factory=dict)
+    interval_days: Mapping[Need, float] = field(default_factory=dict)
     rules: tuple[Rule, ...] = ()
     vessel: Vessel = Vessel()
     place: Place = Place()

@@ -9,6 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, fields, replace
 from typing import Any, Final
 
+from .needs import Need
 from .quantities import within
 
 DAY_MS: Final = 86_400_000
@@ -36,7 +37,7 @@ class Gauge:
     reservoir, for readings in mm; None: nobody knows it, or it is not a gauge of water.
     """
 
-    need: str
+    need: Need
     unit: str
     level: float
     capacity: float

@@ -2,9 +2,93 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
+from typing import TYPE_CHECKING, Any, Final, Literal, NewType, cast
+
+from .needs import NEEDS, Need
+
+if TYPE_CHECKING:
+    from .kinds.plan import ForStandIn, PlannedTask, Portion, Reason, Suggested
+
+Look = Literal[
+    "ask", "fault", "leak", "mould_look", "move_end", "move_look", "rest_air", "rest_fits", "rest_water",
+    "risk_look", "too_cold", "too_hot", "wake_up", "water_look",
+]  # fmt: skip
+"""What is asked for besides the needs themselves."""
+What = Literal[Need, Look]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TaskRow:
+    """One kind of task.
+
+    ``stand_in``: a stand-in may do it.
+    ``met_by``: the kind of event that does it, besides a check of its need; None: nothing does but what it suggests.
+    """
+
+    stand_in: bool = True
+    met_by: Literal["water", "move"] | None = None
+
+
+_KEEPERS: Final = TaskRow(stand_in=False)
+
+TASKS: Final[Mapping[What, TaskRow]] = {
+    **{need: TaskRow(stand_in=row.stand_in) for need, row in NEEDS.items()},
+    "ask": _KEEPERS,
+    "fault": TaskRow(),
+    "leak": TaskRow(met_by="water"),
+    "mould_look": _KEEPERS,
+    "move_end": TaskRow(stand_in=False, met_by="move"),
+    "move_look": TaskRow(stand_in=False, met_by="move"),
+    "rest_air": TaskRow(),
+    "rest_fits": _KEEPERS,
+    "rest_water": TaskRow(met_by="water"),
+    "risk_look": TaskRow(),
+    "too_cold": TaskRow(),
+    "too_hot": TaskRow(),
+    "wake_up": _KEEPERS,
+    "water_look": TaskRow(met_by="water"),
+}
+AGAIN_DAYS: Final[Mapping[Look, int]] = {"rest_air": 7, "rest_water": 14, "risk_look": 1, "water_look": 14}
+"""How long after a look it comes again, where no gauge says when (common practice, no source)."""
+FOR_STAND_IN: Final = frozenset(what for what, row in TASKS.items() if row.stand_in)
+
+
+@dataclass(frozen=True, slots=True)
+class TaskKey:
+    """What a task asks for and about what: the id of the event, place or instant that began it.
+
+    As a text, which a log carries that answers it, ``what:about``. No room takes that text apart again.
+    """
+
+    what: What
+    about: str = "start"
+
+    def __str__(self) -> str:
+        return f"{self.what}:{self.about}"
+
+
+_WALL_TIME: Final = re.compile("[0-9]{2}:[0-9]{2}")
+
+Slot = NewType("Slot", str)
+"""Which turn of a day an occurrence takes: a wall-clock time of the household, an alarm, or a wish to put it off."""
+
+
+def urgent_slot(key: TaskKey) -> Slot:
+    """Return the turn of an alarm: its own, whatever time it is."""
+    return Slot(f"urgent:{key}")
+
+
+def later_slot(event_id: str) -> Slot:
+    """Return the turn that was put off by this event."""
+    return Slot(f"later:{event_id}")
+
+
+def is_care_hour(slot: str) -> bool:
+    """Say whether a turn is a time of the household's day, which moves with its care hours; others stay."""
+    return _WALL_TIME.fullmatch(slot) is not None
 
 
 @dataclass(frozen=True, slots=True)
@@ -14,8 +98,8 @@ class Task:
     ``stand_in``: the fields that a stand-in sees instead of these; None: it is the keeper's alone.
     """
 
-    key: str
-    need: str
+    key: TaskKey
+    need: Need
     due_at_ms: int
     urgent: bool = False
     from_gauge: bool = False
@@ -25,22 +109,34 @@ class Task:
     cautions: tuple[Mapping[str, Any], ...] = ()
     stand_in: Mapping[str, Any] | None = None
 
-    def as_json(self) -> dict[str, Any]:
+    @property
+    def order(self) -> tuple[bool, int, str]:
+        """Alarms first, then by what is due first; the key decides where nothing else does."""
+        return not self.urgent, self.due_at_ms, str(self.key)
+
+    def as_json(self) -> PlannedTask:
         """Return the shape of docs/http-api.md, "A plan"."""
         return {
-            "key": self.key,
+            "key": str(self.key),
+            "what": self.key.what,
+            "about": self.key.about,
             "need": self.need,
             "due_at_ms": self.due_at_ms,
             "urgent": self.urgent,
             "from_gauge": self.from_gauge,
-            "portion": self.portion,
-            "suggested": self.suggested,
-            "reasons": list(self.reasons),
-            "cautions": list(self.cautions),
-            "stand_in": self.stand_in,
+            "portion": cast("Portion | None", self.portion),
+            "suggested": cast("Suggested | None", self.suggested),
+            "reasons": cast("list[Reason]", list(self.reasons)),
+            "cautions": cast("list[Reason]", list(self.cautions)),
+            "stand_in": cast("ForStandIn | None", self.stand_in),
         }
 
 
 def reason(code: str, **args: Any) -> dict[str, Any]:
     """Return a reason, notice or caution: a code of the word table and its arguments."""
     return {"code": code, "args": args}
+
+
+def check_of(need: Need) -> dict[str, Any]:
+    """Return the log of a look after a need, for ``Task.suggested``."""
+    return {"kind": "check", "set": {"need": need}}

@@ -12,7 +12,7 @@ from typing import Any, Final
 
 from ..care.catalogue import words
 from ..care.wording import say, say_portion
-from ..model.kinds.words import FOOD_NEEDS
+from ..model.needs import FOOD_NEEDS
 
 LONGEST_TITLE: Final = 120
 
@@ -26,6 +26,7 @@ class Item:
     colony: str
     need: str
     task_key: str
+    what: str = ""
     fault: str | None = None
     portion: Mapping[str, Any] | None = None
     suggested: Mapping[str, Any] | None = None
@@ -125,8 +126,7 @@ def _what(item: Item) -> str:
 def _todo(item: Item) -> str:
     if item.fault is not None:
         return say("fault", item.fault)
-    own = item.task_key.split(":")[0]
-    todo = say("todo", own if own in words()["todo"] else item.need)
+    todo = say("todo", item.what if item.what in words()["todo"] else item.need)
     return todo if todo != item.need else say("need", item.need)
 
 

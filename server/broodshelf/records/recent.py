@@ -31,7 +31,7 @@ from sqlalchemy import (
 
 from ..model.facts import Event
 from ..model.kinds import KINDS
-from ..model.kinds.words import FOOD_NEEDS, NEEDS
+from ..model.needs import FOOD_NEEDS, NEEDS
 from .tables import records
 
 MOST: Final = 40

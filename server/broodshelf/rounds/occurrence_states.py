@@ -16,6 +16,8 @@ import datetime as dt
 from dataclasses import dataclass, replace
 from typing import Final, Literal
 
+from ..model.needs import Need
+from ..model.tasks import Slot, TaskKey, What
 from .wall_clock import CareClock
 
 State = Literal["waiting", "sent", "missed", "done"]
@@ -32,10 +34,11 @@ class Occurrence:
 
     id: str
     subject_id: str
-    need: str
+    need: Need
     local_date: str
-    slot: str
-    task_key: str
+    slot: Slot
+    task_what: What
+    task_about: str
     due_ms: int
     at_ms: int
     urgent: bool = False
@@ -46,6 +49,11 @@ class Occurrence:
     closed_ms: int | None = None
     wake_ms: int | None = None
     subject_kind: str = "colony"
+
+    @property
+    def task(self) -> TaskKey:
+        """The task that it is about."""
+        return TaskKey(self.task_what, self.task_about)
 
     @property
     def place(self) -> tuple[str, str, str, str]:

@@ -13,8 +13,8 @@ from itertools import islice
 from typing import Final
 
 from ..model.facts import Event
-from ..model.kinds.words import CANNOT_WAIT, FOOD_NEEDS
-from ..model.tasks import Task
+from ..model.needs import NEEDS, Need
+from ..model.tasks import Task, TaskKey, is_care_hour, later_slot, urgent_slot
 from ..records.types import happened_ms
 from .occurrence_states import Occurrence, closed, not_again, opened_again
 from .own_rules import OwnRule
@@ -41,7 +41,7 @@ class ToDo:
     colony_id: str
     tasks: Sequence[Task]
     events: Sequence[Event] = ()
-    rules: Mapping[str, OwnRule] = field(default_factory=dict)
+    rules: Mapping[Need, OwnRule] = field(default_factory=dict)
 
 
 def settle(rows: Iterable[Occurrence], todo: ToDo, now_ms: int) -> list[Occurrence]:
@@ -54,7 +54,7 @@ def settle(rows: Iterable[Occurrence], todo: ToDo, now_ms: int) -> list[Occurren
     put_off = laters(todo.events)
     changed = []
     for row in rows:
-        is_open = row.task_key in due_keys
+        is_open = row.task in due_keys
         if row.state in ("sent", "missed") and not is_open:
             changed.append(closed(row, _closing_ms(row, todo.events, now_ms)))
         elif row.state == "done" and is_open:
@@ -73,8 +73,8 @@ def arrange(rows: Sequence[Occurrence], todo: ToDo, clock: CareClock, now_ms: in
     """
     slots = _Slots(rows, todo, clock, now_ms)
     made: list[Occurrence] = []
-    needs: set[str] = set()
-    for task in sorted(todo.tasks, key=lambda task: (not task.urgent, task.due_at_ms, task.key)):
+    needs: set[Need] = set()
+    for task in sorted(todo.tasks, key=lambda task: task.order):
         if not task.urgent:
             if task.need in needs:
                 continue  # the earliest task of a need speaks for all: one line in the nudge
@@ -85,12 +85,10 @@ def arrange(rows: Sequence[Occurrence], todo: ToDo, clock: CareClock, now_ms: in
     return made
 
 
-def laters(events: Sequence[Event]) -> dict[str, Later]:
+def laters(events: Sequence[Event]) -> dict[Need, Later]:
     """Return, for each need, the last wish to put it off. ``events`` are in the order in which they happened."""
     return {
-        str(e.values["need"]): Later(e.id, happened_ms(e.values["until"]))
-        for e in events
-        if e.kind == "later"
+        e.values["need"]: Later(e.id, happened_ms(e.values["until"])) for e in events if e.kind == "later"
     }
 
 
@@ -116,11 +114,12 @@ class _Slots:
             need=task.need,
             local_date=hour.local_date.isoformat(),
             slot=hour.slot,
-            task_key=task.key,
+            task_what=task.key.what,
+            task_about=task.key.about,
             due_ms=task.due_at_ms,
             at_ms=hour.at_ms,
             urgent=task.urgent,
-            follows=told is not None and not hour.slot.startswith("later:"),
+            follows=told is not None and (task.urgent or is_care_hour(hour.slot)),
             wake_ms=hour.at_ms,
         )
         self._taken.add(row.place)
@@ -136,7 +135,7 @@ class _Slots:
         if later is None or later.until_ms <= max(task.due_at_ms, (told and told.told_ms) or 0):
             return None
         at_ms = self._clock.after_quiet(later.until_ms)
-        hour = CareHour(self._clock.local_date(at_ms), f"later:{later.event_id}", at_ms)
+        hour = CareHour(self._clock.local_date(at_ms), later_slot(later.event_id), at_ms)
         return hour if self._is_free(task, hour) else None
 
     def _in_hand(self, task: Task) -> CareHour | None:
@@ -145,7 +144,7 @@ class _Slots:
             return None
         for row in self._waiting.values():
             its = row.need == task.need and row.urgent == task.urgent and row.at_ms <= self._now_ms
-            if its and (not task.urgent or row.slot == _urgent_slot(task)):
+            if its and (not task.urgent or row.slot == urgent_slot(task.key)):
                 return CareHour(row.date, row.slot, row.at_ms)
         return None
 
@@ -155,11 +154,11 @@ class _Slots:
         after = told.date if told is not None else None
         if task.urgent and after is None:
             at_ms = clock.after_quiet(max(task.due_at_ms, now_ms))
-            return CareHour(clock.local_date(at_ms), _urgent_slot(task), at_ms)
+            return CareHour(clock.local_date(at_ms), urgent_slot(task.key), at_ms)
         if task.urgent:
-            return replace(clock.next_care_hour(now_ms, after), slot=_urgent_slot(task))
+            return replace(clock.next_care_hour(now_ms, after), slot=urgent_slot(task.key))
         # sync refuses a rule for what cannot wait; one that was stored before it did moves nothing
-        rule = None if task.need in CANNOT_WAIT else self._todo.rules.get(task.need)
+        rule = self._todo.rules.get(task.need) if NEEDS[task.need].may_wait else None
         if rule is None:
             hours = clock.care_hours_from(max(task.due_at_ms, now_ms), after)
         else:  # what was told and not done comes again at any care hour, but not in a pause
@@ -168,29 +167,24 @@ class _Slots:
         return next((hour for hour in islice(hours, MOST_SLOTS) if self._is_free(task, hour)), None)
 
 
-def _urgent_slot(task: Task) -> str:
-    return f"urgent:{task.key}"
-
-
-def _last_told(rows: Sequence[Occurrence], task_key: str, today: dt.date) -> Occurrence | None:
+def _last_told(rows: Sequence[Occurrence], key: TaskKey, today: dt.date) -> Occurrence | None:
     """Return the latest open occurrence of a task. One dated after today was told under a wrong clock."""
-    told = [r for r in rows if r.task_key == task_key and r.state in ("sent", "missed") and r.date <= today]
+    told = [r for r in rows if r.task == key and r.state in ("sent", "missed") and r.date <= today]
     return max(told, key=lambda row: row.at_ms, default=None)
 
 
 def _closing_ms(row: Occurrence, events: Sequence[Event], now_ms: int) -> int:
     """Return when the event happened that did what was due; the present if no event did."""
     for event in reversed(events):
-        if row.task_key == f"fault:{event.id}" and event.values.get("resolved_at"):
+        if row.task == TaskKey("fault", event.id) and event.values.get("resolved_at"):
             return happened_ms(event.values["resolved_at"])
-        if row.task_key.endswith(event.id):
+        if row.task_about == event.id:
             break  # where the run began; what came before did not end it
-        if event.values.get("task_key") == row.task_key or _answers(row.need, event):
+        if event.values.get("task_key") == str(row.task) or _answers(row.need, event):
             return event.happened_ms
     return now_ms
 
 
-def _answers(need: str, event: Event) -> bool:
-    if need in FOOD_NEEDS:
-        return event.kind == "feeding" and event.values.get("need") == need
-    return event.kind == {"water": "water", "room": "move"}.get(need, "check")
+def _answers(need: Need, event: Event) -> bool:
+    row = NEEDS[need]
+    return event.kind == row.answered_by and (not row.food or event.values.get("need") == need)

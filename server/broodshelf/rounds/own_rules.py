@@ -15,7 +15,7 @@ from typing import Any, Final
 
 from ..care.plan.own import last_look
 from ..model.facts import Event
-from ..model.kinds.words import FOOD_NEEDS
+from ..model.needs import NEEDS, Need
 from ..records.store import Record
 from ..records.types import readable_day, readable_time
 from .wall_clock import DAY, CareClock, CareHour
@@ -28,7 +28,7 @@ WEEKDAYS: Final = range(7)
 class OwnRule:
     """One rule. ``weekdays``: 0 is Monday, empty means all; ``at`` None: the household's care hours."""
 
-    need: str
+    need: Need
     every_days: float | None = None
     weekdays: frozenset[int] = frozenset()
     at: str | None = None
@@ -77,18 +77,18 @@ class OwnRule:
         return self.every_days if hour is None else (hour.at_ms - last_ms) / DAY_MS
 
 
-def rules_by_colony(records: Iterable[Record]) -> dict[str, dict[str, OwnRule]]:
+def rules_by_colony(records: Iterable[Record]) -> dict[str, dict[Need, OwnRule]]:
     """Return the rules of each colony by need; of several for one need the first made counts."""
-    found: dict[str, dict[str, OwnRule]] = defaultdict(dict)
+    found: dict[str, dict[Need, OwnRule]] = defaultdict(dict)
     for record in records:
         rule = OwnRule.of(record.values)
         found[record.values["colony_id"]].setdefault(rule.need, rule)
     return found
 
 
-def last_met_ms(need: str, events: Sequence[Event]) -> int | None:
+def last_met_ms(need: Need, events: Sequence[Event]) -> int | None:
     """Return when a need was last met; protein that was ignored did not meet it. Any look is a glance."""
-    if need not in FOOD_NEEDS:
+    if not NEEDS[need].food:
         look = last_look(need, events)
         return look.happened_ms if look is not None else None
     ignored = {

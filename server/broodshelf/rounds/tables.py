@@ -26,7 +26,8 @@ occurrences = Table(
     Column("need", String(20), nullable=False),
     Column("local_date", String(10), nullable=False),
     Column("slot", String(120), nullable=False),
-    Column("task_key", String(120), nullable=False),
+    Column("task_what", String(20), nullable=False),
+    Column("task_about", String(100), nullable=False),
     Column("urgent", Boolean, nullable=False),
     Column("follows", Boolean, nullable=False),
     Column("due_ms", BigInteger, nullable=False),
@@ -51,7 +52,7 @@ occurrences = Table(
 """One need of one colony in one round. ``state``: waiting, sent, missed or done; ``steps``: how often it was told.
 
 ``at_ms`` is when its round is; ``wake_ms`` when the nudger has to look at it next, null for never.
-``slot`` is the care hour's wall time, ``urgent:<task key>``, or ``later:<id of the event that put it off>``.
+``slot`` is a ``model.tasks.Slot``; ``task_what`` and ``task_about`` are the task's ``TaskKey``.
 ``follows``: one of an earlier date was told or missed and nothing was done.
 """
 

@@ -13,6 +13,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any, Final
 
+from ..model.tasks import Slot
 from ..records.types import readable_time
 
 DAY: Final = dt.timedelta(days=1)
@@ -35,7 +36,7 @@ class CareHour:
     """One round: its local date, its wall time as ``HH:MM`` and its instant in ms since 1970 UTC."""
 
     local_date: dt.date
-    slot: str
+    slot: Slot
     at_ms: int
 
 
@@ -83,7 +84,7 @@ class CareClock:
             day = max(day, after + DAY)
         for date in (day + n * DAY for n in range(days)):
             if self._exists(date):
-                hours = [CareHour(date, slot, self.instant_ms(date, slot)) for slot in self.care_hours]
+                hours = [CareHour(date, Slot(at), self.instant_ms(date, at)) for at in self.care_hours]
                 yield from (hour for hour in hours if hour.at_ms >= now_ms)
 
     def next_care_hour(self, now_ms: int, after: dt.date | None = None) -> CareHour:

@@ -11,7 +11,7 @@ from typing import Any, Final
 
 from sqlalchemy import and_, func, select
 
-from ..model.kinds.words import CANNOT_WAIT
+from ..model.needs import CANNOT_WAIT, NEEDS
 from ..people.actor import Actor
 from ..records.store import Ledger
 from ..records.tables import records
@@ -22,8 +22,6 @@ HOUR_MS: Final = 3_600_000
 CAN_WAIT_H: Final = 14
 """Common practice, no source: over night, from a round at 18:30 to the next one at 08:00."""
 LONGEST_DAYS: Final = 366
-_LOOKS: Final[Mapping[str, str]] = {"water": "water", "room": "move", "leftovers": "check"}
-"""The kind of event with which somebody looked after what cannot wait."""
 
 
 def put_off_refusal(
@@ -58,7 +56,7 @@ def _first_wish_ms(ledger: Ledger, record_id: str, whole: Mapping[str, Any], now
     here = and_(c.household_id == ledger.household_id, c.colony_id == whole["colony_id"])
     looked = ledger.connection.scalar(
         select(func.max(c.happened_ms)).where(
-            here, c.kind == _LOOKS[whole["need"]], c.gone.is_(False), c.happened_ms <= now_ms
+            here, c.kind == NEEDS[whole["need"]].answered_by, c.gone.is_(False), c.happened_ms <= now_ms
         )
     )
     ids = ledger.connection.scalars(

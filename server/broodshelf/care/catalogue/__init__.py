@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import tomllib
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import asdict, dataclass, field
 from functools import cache
 from importlib import resources
 from typing import Any
 
+from ...model.needs import FAULTS, NEEDS, Need
 from ...model.quantities import Estimate
+from ...model.tasks import AGAIN_DAYS, TASKS
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +94,7 @@ class Food:
     """
 
     code: str
-    need: str
+    need: Need
     unit: str
     form: str
     serves: frozenset[str]
@@ -260,4 +262,12 @@ def as_json() -> dict[str, Any]:
         "cautions": cautions(),
         "origins": origins(),
         "words": words(),
+        "needs": _rows(NEEDS),
+        "faults": _rows(FAULTS),
+        "tasks": _rows(TASKS),
+        "again_days": AGAIN_DAYS,
     }
+
+
+def _rows(table: Mapping[Any, Any]) -> dict[str, Any]:
+    return {code: asdict(row) for code, row in table.items()}

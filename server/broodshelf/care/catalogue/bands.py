@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from ...model.needs import Need
 from . import Species
 
 SLOW_FACTOR = 1.5
@@ -37,7 +38,7 @@ class Interval:
 
 
 def interval(
-    need: str,
+    need: Need,
     species: Species,
     workers: float,
     *,
@@ -58,7 +59,7 @@ def interval(
     return Interval(low, high, (low + high) / 2, tuple(codes))
 
 
-def _band(need: str, species: Species, workers: float, has_larvae: bool | None, queen_fed: bool) -> Band:
+def _band(need: Need, species: Species, workers: float, has_larvae: bool | None, queen_fed: bool) -> Band:
     if need == "leaves":
         return (1, 3)
     if need == "seeds":

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from typing import Any, Final, Literal
 
 from ...model.gauges import Gauge
+from ...model.needs import FAULTS, FaultCode
 from ...model.quantities import Estimate, within
 from ...model.tasks import reason
 from .growth import Growth
@@ -21,7 +22,6 @@ ROOM_LOW, ROOM_HIGH = 2 / 3, 4 / 3
 """50 to 100 about a middle of 75."""
 FULL_SHARE: Final = 0.1
 """The move is due when a tenth of the room is left: it takes 1 to 4 weeks."""
-FORCE_FAULTS: Final = frozenset({"flood"})
 
 MouldGrade = Literal["nothing", "watch", "offer"]
 
@@ -74,14 +74,14 @@ def move_advice(
     water_low: bool = False,
     seen_dry: bool = False,
     mould: MouldGrade = "nothing",
-    open_faults: frozenset[str] = frozenset(),
+    open_faults: frozenset[FaultCode] = frozenset(),
 ) -> MoveAdvice:
     """Return whether a move is due. ``water_low``: by the gauge of the water; ``seen_dry``: a person saw it dry.
 
     Only a nest that a person saw dry or flooded may be emptied by force: what nobody looked at is unknown, not dry.
     Low water means a move in a tube only: a nest is filled up.
     """
-    force = (in_tube and seen_dry) or bool(FORCE_FAULTS & open_faults)
+    force = (in_tube and seen_dry) or any(FAULTS[fault].drives_out for fault in open_faults)
     reasons = []
     if workers.best >= room.best * (1 - FULL_SHARE):
         reasons.append(reason("room_full", workers=round(workers.best), room=round(room.best)))

@@ -9,10 +9,9 @@ from typing import Any, Final
 
 from ...model.facts import Event
 from ...model.gauges import DAY_MS
+from ...model.needs import FAULTS
 
 EPOCH_DAY: Final = dt.date(1970, 1, 1).toordinal()
-NEST_FAULTS: Final = frozenset({"leak", "flood", "mould"})
-"""What stays behind with the nest that they left."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,7 +92,7 @@ def read_history(events: Iterable[Event]) -> History:
             looked_ms = event.happened_ms
             moves.append(looked_ms)
             offered = None
-            faults = [fault for fault in faults if fault.values.get("fault") not in NEST_FAULTS]
+            faults = [fault for fault in faults if not FAULTS[fault.values["fault"]].of_nest]
         elif kind == "move":
             looked_ms = event.happened_ms
             offered = event

@@ -8,7 +8,7 @@ from __future__ import annotations
 from typing import Final
 
 from ...model.gauges import DAY_MS
-from ...model.tasks import Task, reason
+from ...model.tasks import Task, TaskKey, check_of, reason
 from .history import History
 
 LOOK_DAYS: Final = 7
@@ -36,15 +36,12 @@ def offered_tasks(history: History, now_ms: int) -> list[Task]:
     if offered is None or not offer_stands(history, now_ms):
         return []
     first = not _looked(history, LOOK_DAYS)
-    days, prefix = (LOOK_DAYS, "move_look") if first else (LAST_DAYS, "move_end")
+    days = LOOK_DAYS if first else LAST_DAYS
+    key = TaskKey("move_look" if first else "move_end", offered.id)
     steps = ["offer_light", "move_wait", "move_no_shaking"] if first else ["offer_ends", "move_no_shaking"]
     why = (reason(f"offer_{'look' if first else 'last'}", at_ms=offered.happened_ms), *map(reason, steps))
-    log = {"kind": "check", "set": {"need": "room"}}
-    return [
-        Task(
-            f"{prefix}:{offered.id}", "room", offered.happened_ms + days * DAY_MS, suggested=log, reasons=why
-        )
-    ]
+    due_ms = offered.happened_ms + days * DAY_MS
+    return [Task(key, "room", due_ms, suggested=check_of("room"), reasons=why)]
 
 
 def _looked(history: History, days: int) -> bool:

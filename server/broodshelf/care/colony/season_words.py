@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from typing import Any, Final
 
 from ...model.facts import ColonyState
-from ...model.tasks import Task, reason
+from ...model.tasks import Task, TaskKey, reason
 from ..catalogue import Species
 from .climate import Climate
 from .history import midnight_ms
@@ -66,10 +66,10 @@ def season_tasks(
         why = reason("rest_too_warm", **args)
     elif coldest_c < limits_of(species).frost_c or coldest_c <= FREEZING_C:
         why = reason("rest_frost", coldest_c=_c(coldest_c), limit_c=_c(limits_of(species).frost_c))
-        return [Task("rest_fits:rest_frost", "rest", today_ms, urgent=True, reasons=(why,))]
+        return [Task(TaskKey("rest_fits", "rest_frost"), "rest", today_ms, urgent=True, reasons=(why,))]
     else:
         return []
-    return [Task(f"rest_fits:{season.misfit}", "rest", today_ms, reasons=(why,))]
+    return [Task(TaskKey("rest_fits", season.misfit), "rest", today_ms, reasons=(why,))]
 
 
 def usual_end(season: Season, species: Species) -> tuple[dt.date, dt.date] | None:

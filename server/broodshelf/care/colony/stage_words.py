@@ -6,7 +6,8 @@ import datetime as dt
 from collections.abc import Mapping
 from typing import Any
 
-from ...model.tasks import Task, reason
+from ...model.needs import Need
+from ...model.tasks import Task, TaskKey, reason
 from ..catalogue import Species
 from ..catalogue.bands import interval
 from .climate import Climate
@@ -35,7 +36,7 @@ def stage_notices(seen: Seen, window: tuple[dt.date, dt.date] | None) -> list[No
         given = seen.brood.pupae not in (None, "none")
         return [reason("parasitic_pupae" if given else "parasitic"), *_host(seen)]
     code = f"{stage}_{species.guild}" if species.guild in ("harvester", "fungus_grower") else stage
-    need = "leaves" if species.guild == "fungus_grower" else "protein"
+    need: Need = "leaves" if species.guild == "fungus_grower" else "protein"
     usual = interval(need, species, 0, has_larvae=None, queen_fed=True)
     return [reason(code, low=_whole(usual.low_days), high=_whole(usual.high_days))]
 
@@ -56,9 +57,9 @@ def asked(seen: Seen) -> list[Task]:
     """Return what the keeper is asked because nobody else can know it: today, until it is answered."""
     today_ms = midnight_ms(seen.day.isoformat(), seen.state.utc_offset_min)
     if seen.stage == "unknown":
-        return [Task("ask:stage", "glance", today_ms, reasons=(reason("ask_stage"),))]
+        return [Task(TaskKey("ask", "stage"), "glance", today_ms, reasons=(reason("ask_stage"),))]
     if seen.stage == "alone":
-        return [Task("ask:workers", "glance", today_ms, reasons=(reason("ask_workers"),))]
+        return [Task(TaskKey("ask", "workers"), "glance", today_ms, reasons=(reason("ask_workers"),))]
     return []
 
 

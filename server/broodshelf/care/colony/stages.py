@@ -15,6 +15,7 @@ from typing import Any, Final
 
 from ...model.facts import ColonyState
 from ...model.gauges import DAY_MS
+from ...model.needs import ALL_FOOD, Need
 from ...model.tasks import Task, reason
 from ..catalogue import Species
 from .arrival import Settling, quarantine_notices, settling_notice
@@ -29,7 +30,8 @@ from .season_words import season_notices, season_tasks
 from .seen import Seen, larvae_counted_lately, look
 from .stage_words import asked, cold_notice, queen_notices, stage_notices
 
-ALL_FOOD = frozenset({"sugar", "protein", "seeds", "leaves"})
+_QUIET: Final[frozenset[Need]] = frozenset({"room", "glance"})
+"""What is off where every look disturbs, or there is nothing to see."""
 COLD_C: Final = 12.0
 """Below this day temperature no protein is offered."""
 SETTLING_SLOWER: Final = 1.5
@@ -50,7 +52,7 @@ class Switches:
     reckoned with before. ``not_now``: states that keep a tasting waiting. ``tasks``: what the keeper is asked.
     """
 
-    off: frozenset[str] = frozenset()
+    off: frozenset[Need] = frozenset()
     nothing_at_all: bool = False
     notices: tuple[Notice, ...] = ()
     slower: float = 1.0
@@ -169,20 +171,20 @@ def _awake(seen: Seen, workers: float | None) -> Switches:
     )
 
 
-def _by_stage(stage: LifeStage, founds: str) -> frozenset[str]:
+def _by_stage(stage: LifeStage, founds: str) -> frozenset[Need]:
     """Return what a stage switches off. Where nobody knows it, only what harms neither a queen nor a colony is on."""
     if stage == "workers":
         return frozenset()
     if stage in NOT_FED:
         return ALL_FOOD | {"room", "barrier", "glance"}
     if stage == "unknown":
-        return frozenset({"room", "glance"} | ({"protein"} if founds == "claustral" else set()))
-    return frozenset({"room", "glance"} if stage == "alone" else {"room"}) | (
-        {"protein"} if stage == "parasitic" else frozenset()
-    )
+        return _QUIET | {"protein"} if founds == "claustral" else _QUIET
+    if stage == "alone":
+        return _QUIET
+    return frozenset({"room", "protein"}) if stage == "parasitic" else frozenset({"room"})
 
 
-def _by_guild(guild: str) -> frozenset[str]:
+def _by_guild(guild: str) -> frozenset[Need]:
     """Which foods a guild has no gauge for. Harvesters are never nagged about sugar."""
     if guild == "fungus_grower":
         return ALL_FOOD - {"leaves"}

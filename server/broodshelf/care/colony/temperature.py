@@ -13,7 +13,7 @@ from typing import Any, Final
 
 from ...model.facts import Event, Hour, Place
 from ...model.gauges import DAY_MS
-from ...model.tasks import Task, reason
+from ...model.tasks import Task, TaskKey, check_of, reason
 from ..catalogue import Species, temperatures
 from .climate import FRESH_DAYS
 
@@ -123,17 +123,17 @@ def _is_outside(limits: Limits, hour: Hour, *, resting: bool) -> bool:
     )
 
 
-def _alarm(limits: Limits, seen_c: list[float], key: str, at_ms: int, *, resting: bool) -> list[Task]:
+def _alarm(limits: Limits, seen_c: list[float], about: str, at_ms: int, *, resting: bool) -> list[Task]:
     if not seen_c:
         return []
     hottest_c, coldest_c = max(seen_c), min(seen_c)
-    log = {"kind": "check", "set": {"need": "glance"}}
+    log = check_of("glance")
     if hottest_c > limits.hot_c:
         why = _why("too_hot", hottest_c, limits.hot_c, limits.hot_source)
-        return [Task(f"too_hot:{key}", "glance", at_ms, urgent=True, suggested=log, reasons=(why,))]
+        return [Task(TaskKey("too_hot", about), "glance", at_ms, urgent=True, suggested=log, reasons=(why,))]
     if not resting and coldest_c < limits.cold_c:
         why = _why("too_cold", coldest_c, limits.cold_c, limits.cold_source)
-        return [Task(f"too_cold:{key}", "glance", at_ms, urgent=True, suggested=log, reasons=(why,))]
+        return [Task(TaskKey("too_cold", about), "glance", at_ms, urgent=True, suggested=log, reasons=(why,))]
     return []
 
 

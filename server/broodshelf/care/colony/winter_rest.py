@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from ...model.gauges import DAY_MS
-from ...model.tasks import Task, reason
+from ...model.tasks import AGAIN_DAYS, Task, TaskKey, check_of, reason
 from ..catalogue import Rest, Species
 from .day_length import day_length_hours, shortest_day_near
 from .history import History
@@ -19,8 +19,7 @@ from .history import History
 MONTH_DAYS: Final = 30.44
 RAMP_DAYS: Final = 15
 """Days to cool down and to warm up: the ramps of the laboratory rest in preprint 10.22541/au.157963861.14279623."""
-WATER_CHECK_DAYS: Final = (14, 28)
-AIRING_DAYS: Final = 7
+LATEST_WATER_DAYS: Final = 28
 """Water every 2 to 4 weeks, fresh air once a week in a fridge (common practice, no source)."""
 UNKNOWN_MONTHS: Final = (3.0, 5.0)
 """As Lasius and its neighbours rest (common practice, no source)."""
@@ -85,10 +84,10 @@ def rest_tasks(
     as a look at the water. A wake-up is due when the longest usual rest is over if no day was set.
     """
     looked = max(resting_since_ms, history.watered_ms or 0)
-    low, high = WATER_CHECK_DAYS
+    low, high = AGAIN_DAYS["rest_water"], LATEST_WATER_DAYS
     tasks = [
         Task(
-            f"rest_water:{looked}",
+            TaskKey("rest_water", str(looked)),
             "water",
             looked + low * DAY_MS,
             suggested={"kind": "water", "set": {"action": "read"}},
@@ -97,16 +96,14 @@ def rest_tasks(
     ]
     if in_fridge:
         aired = max(resting_since_ms, history.aired_ms or 0)
-        log = {"kind": "check", "set": {"need": "rest"}}
         why = reason("rest_airing", at_ms=aired)
-        tasks.append(
-            Task(f"rest_air:{aired}", "rest", aired + AIRING_DAYS * DAY_MS, suggested=log, reasons=(why,))
-        )
+        key, due_ms = TaskKey("rest_air", str(aired)), aired + AGAIN_DAYS["rest_air"] * DAY_MS
+        tasks.append(Task(key, "rest", due_ms, suggested=check_of("rest"), reasons=(why,)))
     if wake_on_ms is None:
         wake_on_ms = resting_since_ms + round(usual_months(rest)[1] * MONTH_DAYS * DAY_MS)
     summer = rest is not None and rest.summer
     why = reason("wake_up_summer") if summer else reason("wake_up", ramp_days=RAMP_DAYS)
-    tasks.append(Task(f"wake_up:{resting_since_ms}", "rest", wake_on_ms, reasons=(why,)))
+    tasks.append(Task(TaskKey("wake_up", str(resting_since_ms)), "rest", wake_on_ms, reasons=(why,)))
     return tasks
 
 

@@ -10,7 +10,8 @@ from typing import Any, Final
 
 from ...model.facts import Event
 from ...model.gauges import DAY_MS
-from ...model.tasks import Task, reason
+from ...model.needs import FAULTS, FaultCode
+from ...model.tasks import Task, TaskKey, check_of, reason
 from ..colony.crowding import MouldGrade, mould_grade
 
 ALARM_DAYS: Final = 14
@@ -20,15 +21,6 @@ ENDS_DAYS: Final = 28
 MOULD_LOOK_DAYS: Final = 7
 EARLY_DAYS: Final = 1
 """A look so much before its day counts as that look."""
-FAULT_NEED: Final[Mapping[str, str]] = {
-    "leak": "water",
-    "flood": "water",
-    "mould": "room",
-    "escape": "barrier",
-    "mites": "glance",
-    "many_dead": "glance",
-    "heater": "glance",
-}
 
 
 def standing_faults(faults: Iterable[Event], events: Sequence[Event], now_ms: int) -> tuple[Event, ...]:
@@ -58,17 +50,16 @@ def fault_tasks(
 
 
 def _task(fault: Event, events: Sequence[Event], now_ms: int) -> Task:
-    name = str(fault.values["fault"])
-    need, at_ms = FAULT_NEED[name], fault.happened_ms
+    name: FaultCode = fault.values["fault"]
+    key, need, at_ms = TaskKey("fault", fault.id), FAULTS[name].touches, fault.happened_ms
     if _is_spot(fault):
         return _spot(fault, events)
     if now_ms > at_ms + ALARM_DAYS * DAY_MS:
-        log = {"kind": "check", "set": {"need": need}}
         due_ms = at_ms + ALARM_DAYS * DAY_MS
         why = (reason("fault_over", fault=name, at_ms=at_ms),)
-        return Task(f"fault:{fault.id}", need, due_ms, suggested=log, reasons=why)
+        return Task(key, need, due_ms, suggested=check_of(need), reasons=why)
     code = "mould_near" if name == "mould" else name
-    return Task(f"fault:{fault.id}", need, at_ms, urgent=True, reasons=(reason(code, fault=name),))
+    return Task(key, need, at_ms, urgent=True, reasons=(reason(code, fault=name),))
 
 
 def _spot(fault: Event, events: Sequence[Event]) -> Task:
@@ -76,11 +67,11 @@ def _spot(fault: Event, events: Sequence[Event]) -> Task:
     kept = _last_look(fault, events, ("photo", "check")) is not None
     if not kept:
         why = (reason("mould_far", fault="mould"),)
-        return Task(f"fault:{fault.id}", "glance", fault.happened_ms, reasons=why)
-    log = {"kind": "check", "set": {"need": "glance"}}
+        return Task(TaskKey("fault", fault.id), "glance", fault.happened_ms, reasons=why)
+    key = TaskKey("mould_look", fault.id)
     due_ms = fault.happened_ms + MOULD_LOOK_DAYS * DAY_MS
     why = (reason("mould_look", at_ms=fault.happened_ms),)
-    return Task(f"mould_look:{fault.id}", "glance", due_ms, suggested=log, reasons=why)
+    return Task(key, "glance", due_ms, suggested=check_of("glance"), reasons=why)
 
 
 def _over(fault: Event, events: Sequence[Event], now_ms: int) -> bool:
@@ -93,7 +84,7 @@ def _over(fault: Event, events: Sequence[Event], now_ms: int) -> bool:
 
 def _last_look(fault: Event, events: Sequence[Event], kinds: Sequence[str]) -> int | None:
     """Return when the fault was last looked at: a photo of the colony, or a check of the fault's need or a glance."""
-    needs = (FAULT_NEED[str(fault.values["fault"])], "glance")
+    needs = (FAULTS[fault.values["fault"]].touches, "glance")
     for event in reversed(events):
         if event.happened_ms < fault.happened_ms:
             break

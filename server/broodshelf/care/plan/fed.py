@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from ...model.facts import Event
+from ...model.needs import Need
 from ..colony.arrival import Settling
 from ..feeding.content import content_mg
 from ..feeding.ramp import REMEMBERED_FEEDINGS
@@ -27,7 +28,7 @@ class Fed:
     outcome: str | None
 
 
-def recently_fed(need: str, known: Known) -> list[Fed]:
+def recently_fed(need: Need, known: Known) -> list[Fed]:
     """Return the latest feedings of a need in the order of happening: one pass from the end, ended early."""
     found: list[Event] = []
     outcomes: dict[object, str] = {}
@@ -57,7 +58,7 @@ def eaten_share(feeding: Event, events: tuple[Event, ...]) -> float:
 
 
 def last_counted_feeding(
-    need: str, events: tuple[Event, ...], excused: Sequence[Settling] = ()
+    need: Need, events: tuple[Event, ...], excused: Sequence[Settling] = ()
 ) -> tuple[Event | None, bool]:
     """Return the last feeding that was taken, and whether a later one was ignored.
 

@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from typing import Any
 
 from ...model.gauges import DAY_MS, Gauge, due_at_ms, not_before
-from ...model.tasks import Task, reason
+from ...model.needs import Need
+from ...model.tasks import Task, TaskKey, reason
 from ..catalogue.bands import interval
 from ..colony.history import midnight_ms
 from ..feeding.stores import FoodInterval
@@ -17,10 +18,8 @@ from .own import own_rhythm
 from .portions import is_prey, portion, serves, suggested
 from .ration import Ration, lasts, ration_of
 
-FOOD_NEEDS = ("sugar", "protein", "seeds", "leaves")
 
-
-def food_need(need: str, known: Known, tasting: Suggestion | None = None) -> tuple[Gauge, Task] | None:
+def food_need(need: Need, known: Known, tasting: Suggestion | None = None) -> tuple[Gauge, Task] | None:
     """Return the gauge and the task of a food need, or None where the keeper paused it.
 
     ``tasting``: what a running tasting would offer next.
@@ -65,12 +64,12 @@ def food_need(need: str, known: Known, tasting: Suggestion | None = None) -> tup
     )  # fmt: skip
     due = due_at_ms(gauge)
     return gauge, Task(
-        f"{need}:{last.id if last else 'start'}", need, start_ms if due is None else due, from_gauge=True,
+        TaskKey(need, last.id) if last else TaskKey(need), need, start_ms if due is None else due, from_gauge=True,
         portion=served, suggested=log, reasons=(*reasons, *why_served), cautions=_cautions(known, served),
     )  # fmt: skip
 
 
-def _earliest_ms(need: str, known: Known, last_ms: int, resumed_on: str | None) -> int | None:
+def _earliest_ms(need: Need, known: Known, last_ms: int, resumed_on: str | None) -> int | None:
     """Return the instant before which a food could not be given, or nobody knew that it was wanted so soon."""
     switched = known.switched
     found = [switched.food_from_ms, switched.awake_from_ms]

@@ -10,10 +10,10 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from ...model.gauges import DAY_MS, Gauge, level_at
+from ...model.needs import FOOD_NEEDS
 from ...model.quantities import OutOfRange
 from ...model.tasks import reason
 
-FOODS: Final = frozenset({"sugar", "protein", "seeds", "leaves"})
 ALONE_DAYS: Final = (7.0, 10.0)
 """Most small colonies need nobody for so long."""
 SMALL_UP_TO_WORKERS: Final = 100
@@ -86,13 +86,13 @@ def _colony(plan: Mapping[str, Any], workers: float | None, leave_ms: int, away_
     top_up: list[Mapping[str, Any]] = []
     every_days = away_days
     for gauge in map(_gauge, plan["gauges"]):
-        if gauge.need not in FOODS and gauge.need != "water":
+        if gauge.need not in FOOD_NEEDS and gauge.need != "water":
             continue
         if _untouched_days(gauge, level_at(gauge, leave_ms)) >= away_days:
             continue
         top_up.append({"need": gauge.need, "portion": portions.get(gauge.need)})
         lasts_days = _untouched_days(gauge, gauge.capacity)
-        if gauge.need in FOODS:
+        if gauge.need in FOOD_NEEDS:
             lasts_days = max(lasts_days * STRETCH, ALONE_DAYS[1] if small else 0.0)
         if lasts_days < away_days:
             every_days = min(every_days, lasts_days)

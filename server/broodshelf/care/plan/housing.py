@@ -13,7 +13,7 @@ from typing import Any, Final
 from ...model.facts import Event
 from ...model.gauges import DAY_MS, Gauge, due_at_ms, level_at
 from ...model.quantities import Estimate
-from ...model.tasks import Task, reason
+from ...model.tasks import AGAIN_DAYS, Task, TaskKey, check_of, reason
 from ..colony.crowding import MoveAdvice, move_advice, room_gauge
 from ..colony.growth import Growth
 from ..colony.offered_nest import offer_stands, offered_tasks
@@ -26,8 +26,7 @@ from .known import Known
 from .own import last_look
 
 FIRST_LOOK_DAYS: Final = 7.0
-NEXT_LOOK_DAYS: Final = 14.0
-"""Water whose level nobody logged is looked at within a week, then every two weeks (common practice, no source)."""
+"""Water whose level nobody logged is looked at within a week, then every two (common practice, no source)."""
 FORGOTTEN_DAYS: Final = 28
 """So long after it ran dry by the reckoning, or was seen dry, and no word since: somebody filled it and did not say so,
 or nobody looked. Either way its level is unknown again (common practice, no source)."""
@@ -56,7 +55,7 @@ def housing(known: Known, growth: Growth | None) -> Housing:
     advice = move_advice(
         workers=known.census.workers, room=room or Estimate.exactly(1e9), in_tube=known.in_tube,
         guild=known.species.guild, water_low=low, seen_dry=water.seen_dry and not unknown, mould=mould_of(faults),
-        open_faults=frozenset(str(fault.values.get("fault")) for fault in faults),
+        open_faults=frozenset(fault.values["fault"] for fault in faults),
     )  # fmt: skip
     waits = offer_stands(known.history, known.now_ms) and not advice.force
     if unknown:
@@ -121,11 +120,12 @@ def _look(water: Reservoir, gauge: Gauge, known: Known) -> Task:
     first_ms, why = known.since_ms + round(min(FIRST_LOOK_DAYS, soonest) * DAY_MS), reason("water_look")
     if water.latest_id is not None:
         first_ms, why = _forgotten_ms(gauge), reason("water_look_again", at_ms=gauge.as_of_ms)
-    again_ms = 0 if seen is None else seen.happened_ms + round(min(NEXT_LOOK_DAYS, soonest) * DAY_MS)
-    log = {"kind": "check", "set": {"need": "water"}}
+    again_ms = (
+        0 if seen is None else seen.happened_ms + round(min(AGAIN_DAYS["water_look"], soonest) * DAY_MS)
+    )
+    key = TaskKey("water_look", seen.id if seen else water.latest_id or "start")
     return Task(
-        f"water_look:{seen.id if seen else water.latest_id or 'start'}", "water", max(first_ms, again_ms),
-        suggested=log, reasons=(why, *gauge.reasons),
+        key, "water", max(first_ms, again_ms), suggested=check_of("water"), reasons=(why, *gauge.reasons),
     )  # fmt: skip
 
 
@@ -148,6 +148,6 @@ def gauge_task(
     begun = next((e.id for e in reversed(events) if e.happened_ms == gauge.as_of_ms), "start")
     due = due_at_ms(gauge)
     return Task(
-        f"{gauge.need}:{begun}", gauge.need, gauge.as_of_ms if due is None else due, urgent=urgent, from_gauge=True,
+        TaskKey(gauge.need, begun), gauge.need, gauge.as_of_ms if due is None else due, urgent=urgent, from_gauge=True,
         suggested=log, reasons=gauge.reasons,
     )  # fmt: skip

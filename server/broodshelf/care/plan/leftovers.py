@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ...model.facts import Event
 from ...model.gauges import DAY_MS
-from ...model.tasks import Task, reason
+from ...model.tasks import Task, TaskKey, reason
 from ..feeding.removal import remove_after_h
 
 HOUR_MS = 3_600_000
@@ -58,11 +58,10 @@ def leftovers_tasks(
             "kind": "check",
             "set": {"feeding_id": event.id, "need": "leftovers", "leftovers_removed": True},
         }
+        key = TaskKey("leftovers", event.id)
         why = reason("leftovers", at_ms=event.happened_ms, after=round(after_h))
         if risky:
             why = reason("risk_out", at_ms=event.happened_ms)
-        tasks.append(
-            Task(f"leftovers:{event.id}", "leftovers", due, urgent=risky, suggested=check, reasons=(why,))
-        )
+        tasks.append(Task(key, "leftovers", due, urgent=risky, suggested=check, reasons=(why,)))
     alarms = [task for task in tasks if task.urgent]
     return alarms + [task for task in tasks if not task.urgent][-MOST_LEFTOVERS:]

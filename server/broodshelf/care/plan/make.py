@@ -8,6 +8,7 @@ from typing import Any, Final
 
 from ...model.facts import ColonyState
 from ...model.gauges import DAY_MS, Gauge
+from ...model.needs import ALL_FOOD, FOOD_NEEDS
 from ...model.tasks import Task, reason
 from ..catalogue import cautions_of, species
 from ..colony.brood import brood_notice
@@ -15,13 +16,12 @@ from ..colony.brood_groups import brood_group
 from ..colony.growth import Growth
 from ..colony.life_stage import FOUNDING
 from ..colony.offered_nest import offer_stands
-from ..colony.stages import ALL_FOOD
 from ..colony.temperature import temperature_tasks
 from ..feeding.balance import balance_warning
 from ..feeding.tint import tint_cautions, tint_notices
 from .faults import fault_tasks
 from .fed import feeding_content
-from .food import FOOD_NEEDS, food_need
+from .food import food_need
 from .growing import full_notice, growth_ahead, growth_of
 from .known import Known, know
 from .leftovers import leftovers_tasks
@@ -96,7 +96,7 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     tasks += leftovers_tasks(state.events, now_ms, frozenset(feeding.id for feeding in risky))
     in_tube = known.in_tube
     tasks = [replace(task, stand_in=for_stand_in(task, in_tube=in_tube)) for task in tasks]
-    tasks.sort(key=lambda task: (not task.urgent, task.due_at_ms, task.key))
+    tasks.sort(key=lambda task: task.order)
     gauges = (*(gauge for gauge, _ in pairs), *kept)
     tinted = tint_notices(state.lots, state.events, now_ms)
     shown = (*(reason(code) for code in cautions_of(known.species)), *tint_cautions(tinted))

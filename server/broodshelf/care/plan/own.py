@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from typing import Any, NamedTuple
 
 from ...model.facts import Event
+from ...model.needs import Need
 from ...model.tasks import reason
 from .known import Known
 
@@ -24,7 +25,7 @@ class Own(NamedTuple):
     resumed_on: str | None = None
 
 
-def own_rhythm(need: str, known: Known) -> Own:
+def own_rhythm(need: Need, known: Known) -> Own:
     """Return the keeper's own rhythm: a rule first, else the interval that stands in the colony."""
     rule = next((rule for rule in known.state.rules if rule.need == need), None)
     days = (rule.every_days if rule else None) or known.state.interval_days.get(need)
@@ -36,7 +37,7 @@ def own_rhythm(need: str, known: Known) -> Own:
     return Own(days, paused, () if days is None else (reason("interval_keeper", days=days),), resumed_on)
 
 
-def last_look(need: str, events: Sequence[Event]) -> Event | None:
+def last_look(need: Need, events: Sequence[Event]) -> Event | None:
     """Return the event that last met a regular look: a check of that need; for a glance anything that was logged.
 
     ``events`` in the order in which they happened.

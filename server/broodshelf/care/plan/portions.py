@@ -10,6 +10,7 @@ from collections.abc import Mapping
 from typing import Any, Final
 
 from ...model.facts import Lot
+from ...model.needs import Need
 from ..catalogue import foods
 from ..feeding.content import DROP_UL, content_mg
 from ..feeding.food_origin import origin_verdict
@@ -61,12 +62,12 @@ def portion(ration: Ration, known: Known, only: str | None = None) -> tuple[Port
     return {"food_code": "leaves", "amount": leaves, "unit": "leaf", "form": "whole"}, ()
 
 
-def suggested(need: str, portion_: Mapping[str, Any]) -> dict[str, Any]:
+def suggested(need: Need, portion_: Mapping[str, Any]) -> dict[str, Any]:
     """Return the operation that 'log as suggested' makes, without colony and time."""
     return {"kind": "feeding", "set": {"need": need, **portion_, "suggested": True}}
 
 
-def serves(food_code: str | None, need: str) -> bool:
+def serves(food_code: str | None, need: Need) -> bool:
     """Say whether a food is one for this need."""
     return food_code is not None and foods()[food_code].need == need
 
@@ -119,7 +120,7 @@ def _majors(known: Known) -> bool:
     )
 
 
-def _liked(known: Known, need: str, options: tuple[str, ...]) -> tuple[str, ...]:
+def _liked(known: Known, need: Need, options: tuple[str, ...]) -> tuple[str, ...]:
     """Return what may be offered, first what is in the house; refused foods only when nothing else is left."""
     table, state = foods(), known.state
     fitting = tuple(o for o in options if table[o].need == need and known.species.guild in table[o].serves)

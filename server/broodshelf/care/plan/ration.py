@@ -14,6 +14,7 @@ from dataclasses import dataclass, replace
 from typing import Any, Final
 
 from ...model.facts import Event
+from ...model.needs import Need
 from ...model.quantities import Estimate
 from ...model.tasks import reason
 from ..catalogue.bands import Interval, interval
@@ -41,7 +42,7 @@ class Ration:
     their lives. ``reasons``: why the serving is as large as it is.
     """
 
-    need: str
+    need: Need
     usual: Interval
     taught: Learnt | None
     mg_per_day: Estimate | None
@@ -55,7 +56,7 @@ class Ration:
     reasons: Reasons
 
 
-def ration_of(need: str, known: Known, own_days: float | None) -> Ration:
+def ration_of(need: Need, known: Known, own_days: float | None) -> Ration:
     """Return the ration of a food need. ``own_days``: the keeper's own interval, where there is one."""
     usual = _usual(need, known)
     last, ignored = last_counted_feeding(need, known.state.events, known.switched.excused)
@@ -82,7 +83,7 @@ def ration_of(need: str, known: Known, own_days: float | None) -> Ration:
     return Ration(need, usual, taught, per_day, days, steps, aim_mg, most_mg, tiny, last, ignored, why)
 
 
-def _why_so_much(need: str, *, tiny: bool, steps: Ramp, until: float) -> Reasons:
+def _why_so_much(need: Need, *, tiny: bool, steps: Ramp, until: float) -> Reasons:
     if tiny:
         return (reason("portion_tiny"),)
     why = []
@@ -120,7 +121,7 @@ def lasts(ration: Ration, known: Known, values: Mapping[str, Any], share: float)
     )
 
 
-def _usual(need: str, known: Known) -> Interval:
+def _usual(need: Need, known: Known) -> Interval:
     larvae = _brood(known).larvae
     return interval(
         need,
@@ -141,7 +142,7 @@ def _brood(known: Known) -> Brood:
     )
 
 
-def _mg_per_day(need: str, known: Known) -> Estimate:
+def _mg_per_day(need: Need, known: Known) -> Estimate:
     """Return what a colony of this size uses a day before its own checks. Seeds are carbohydrate like sugar."""
     if need == "sugar":
         return sugar_mg_per_day(known.census.workers, known.worker_mg, known.temp_c)
@@ -151,7 +152,7 @@ def _mg_per_day(need: str, known: Known) -> Estimate:
     )
 
 
-def _served(need: str, fed: list[Fed]) -> list[Served]:
+def _served(need: Need, fed: list[Fed]) -> list[Served]:
     return [
         Served(
             each.protein_mg if need == "protein" else each.sugar_mg,

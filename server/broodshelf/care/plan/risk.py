@@ -12,7 +12,7 @@ from typing import Any, Final
 
 from ...model.facts import ColonyState, Event, Lot
 from ...model.gauges import DAY_MS
-from ...model.tasks import Task, reason
+from ...model.tasks import AGAIN_DAYS, Task, TaskKey, check_of, reason
 from ..catalogue import origins
 from ..colony.history import local_day
 from ..feeding.food_origin import origin_verdict
@@ -76,7 +76,7 @@ def watch_tasks(risky: Sequence[Event], events: Sequence[Event], now_ms: int) ->
     given = risky[-1]
     looks = [e for e in events if e.kind in ("check", "count", "photo") and e.happened_ms > given.happened_ms]
     last = looks[-1] if looks else given
-    due_ms = last.happened_ms + DAY_MS
+    due_ms = last.happened_ms + AGAIN_DAYS["risk_look"] * DAY_MS
     day = (due_ms - given.happened_ms) // DAY_MS
     if day > WATCH_DAYS:
         return []
@@ -85,8 +85,8 @@ def watch_tasks(risky: Sequence[Event], events: Sequence[Event], now_ms: int) ->
         reason("risk_times"),
         reason("risk_signs"),
     )
-    log = {"kind": "check", "set": {"need": "glance"}}
-    return [Task(f"risk_look:{last.id}", "glance", due_ms, suggested=log, reasons=why)]
+    key = TaskKey("risk_look", last.id)
+    return [Task(key, "glance", due_ms, suggested=check_of("glance"), reasons=why)]
 
 
 def _poison(origin: Any) -> bool:

@@ -9,46 +9,29 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any, Final
 
-from ...model.tasks import Task, reason
+from ...model.needs import FAULTS
+from ...model.tasks import FOR_STAND_IN, Task, What, check_of, reason
 
-OTHERS_TOO: Final = frozenset(
-    {
-        "sugar", "protein", "seeds", "leaves", "leftovers", "water", "water_look", "leak", "rest_water", "rest_air",
-        "barrier", "glance", "risk_look", "fault", "too_hot", "too_cold",
-    }
-)  # fmt: skip
-"""The beginnings of the keys of tasks that are not the keeper's alone."""
-WATER: Final = frozenset({"water", "water_look", "leak", "rest_water"})
+WATER: Final[frozenset[What]] = frozenset({"water", "water_look", "leak", "rest_water"})
 NOT_DEAD: Final = frozenset({"live", "stunned"})
 TUBE_STEPS: Final = ("tube_step_still", "tube_step_find", "tube_step_good", "tube_step_bad")
-FAULT_STEPS: Final[Mapping[str, str]] = {
-    "leak": "helper_wet",
-    "flood": "helper_wet",
-    "escape": "helper_escape",
-    "heater": "helper_heater",
-}
-
-
-def is_for_stand_in(task_key: str) -> bool:
-    """Say whether a task is not the keeper's alone, by its key without the colony."""
-    return task_key.split(":")[0] in OTHERS_TOO
 
 
 def for_stand_in(task: Task, *, in_tube: bool) -> Mapping[str, Any] | None:
     """Return what a stand-in sees instead of the keeper's own fields of a task; None: it is not asked for."""
-    if not is_for_stand_in(task.key):
+    what = task.key.what
+    if what not in FOR_STAND_IN:
         return None
-    begins = task.key.split(":")[0]
-    if begins in WATER:
+    if what in WATER:
         return _water(task, in_tube=in_tube)
-    if begins == "fault":
-        step = FAULT_STEPS.get(str(task.reasons[0]["args"].get("fault")))
+    if what == "fault":
+        step = FAULTS[task.reasons[0]["args"]["fault"]].first_step
         steps = [reason("helper_call"), *([reason(step)] if step is not None else [])]
         return {"suggested": None, "reasons": steps}
-    if begins in ("too_hot", "too_cold"):
-        steps = [reason("helper_heater")] if begins == "too_hot" else []
+    if what in ("too_hot", "too_cold"):
+        steps = [reason("helper_heater")] if what == "too_hot" else []
         return {"suggested": None, "reasons": [task.reasons[0], reason("helper_call"), *steps]}
-    if begins == "glance":
+    if what == "glance":
         return {"reasons": [reason("helper_glance")]}
     if task.portion is not None and task.portion.get("form") in NOT_DEAD:
         return _killed(task)
@@ -56,7 +39,7 @@ def for_stand_in(task: Task, *, in_tube: bool) -> Mapping[str, Any] | None:
 
 
 def _water(task: Task, *, in_tube: bool) -> Mapping[str, Any]:
-    looked = {"kind": "check", "set": {"need": "water"}}
+    looked = check_of("water")
     if in_tube:
         return {"suggested": looked, "reasons": [reason(step) for step in TUBE_STEPS]}
     suggested = task.suggested

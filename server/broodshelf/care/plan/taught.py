@@ -7,6 +7,7 @@ from typing import Final
 
 from ...model.facts import Event
 from ...model.gauges import DAY_MS
+from ...model.needs import Need
 from ...model.quantities import Estimate
 from ..feeding.intake import Filling, sugar_appetite
 from ..feeding.learning import Learnt, learnt, usual_intake
@@ -24,7 +25,7 @@ CARRIED_FEEDINGS: Final = 4
 """So many feedings back what the crops lacked does not matter any more."""
 
 
-def taught_by_checks(need: str, known: Known, fed: list[Fed], *, use_mg: float, usual_days: float) -> Learnt:
+def taught_by_checks(need: Need, known: Known, fed: list[Fed], *, use_mg: float, usual_days: float) -> Learnt:
     """Return what the checks of sugar or protein taught.
 
     ``use_mg``: the need a day of a colony of this size; ``usual_days``: between two feedings, where nobody knows.

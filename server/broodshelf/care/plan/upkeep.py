@@ -7,7 +7,8 @@ from dataclasses import replace
 from typing import Final
 
 from ...model.gauges import Gauge, not_before
-from ...model.tasks import Task, reason
+from ...model.needs import Need
+from ...model.tasks import Task, TaskKey, check_of, reason
 from ..colony.growth import Growth
 from ..colony.winter_rest import rest_tasks
 from .housing import gauge_task, housing
@@ -28,7 +29,7 @@ def upkeep(known: Known, growth: Growth | None) -> tuple[list[Gauge], list[Task]
     if known.switched.resting:
         tasks += _rest(known)
     off = known.switched.off
-    needs: list[tuple[str, float]] = []
+    needs: list[tuple[Need, float]] = []
     escapes = known.species.climbs or known.workers > CROWDED
     if known.state.vessel.has_outworld and escapes and "barrier" not in off:
         needs.append(("barrier", BARRIER_DAYS))
@@ -58,7 +59,7 @@ def _midnight_ms(day: str, known: Known) -> int:
     return round(midnight.timestamp() * 1000) - known.state.utc_offset_min * 60_000
 
 
-def _rhythm(need: str, usual_days: float, known: Known, now_ms: int) -> tuple[Gauge, Task] | None:
+def _rhythm(need: Need, usual_days: float, known: Known, now_ms: int) -> tuple[Gauge, Task] | None:
     """Return a need that comes back every so many days since it was last seen to; none where it is paused."""
     own, paused, why_own, resumed_on = own_rhythm(need, known)
     if paused:
@@ -72,6 +73,5 @@ def _rhythm(need: str, usual_days: float, known: Known, now_ms: int) -> tuple[Ga
     reasons = (*why_own, reason(need, at_ms=seen_ms))
     basis = "keeper" if own else "common_practice"
     gauge = Gauge(need, "days", level, days, 1.0, 1.0, 1.0, start_ms, 0.0, basis, None, reasons)
-    log = {"kind": "check", "set": {"need": need}}
-    task = gauge_task(gauge, (), log)
-    return gauge, replace(task, key=f"{need}:{seen.id if seen is not None else 'start'}")
+    task = gauge_task(gauge, (), check_of(need))
+    return gauge, replace(task, key=TaskKey(need, seen.id) if seen is not None else TaskKey(need))

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ...model.facts import Event
-from ...model.tasks import Task
+from ...model.needs import FAULTS
+from ...model.tasks import Task, TaskKey, check_of
 from .reservoir import Reservoir
 
 
@@ -19,8 +20,8 @@ def look_today_task(known: Reservoir, events: Sequence[Event]) -> Task | None:
     for event in reversed(events):
         if event.happened_ms < known.as_of_ms:
             break
-        if event.kind == "fault" and event.values.get("fault") in ("leak", "flood"):
+        if event.kind == "fault" and FAULTS[event.values["fault"]].loses_water:
             return None
     why = next(r for r in known.reasons if r["code"] == "leak_suspected")
-    log = {"kind": "check", "set": {"need": "water"}}
-    return Task(f"leak:{known.latest_id}", "water", known.as_of_ms, suggested=log, reasons=(why,))
+    key = TaskKey("leak", known.latest_id)
+    return Task(key, "water", known.as_of_ms, suggested=check_of("water"), reasons=(why,))

@@ -5,12 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated, Final
 
+from ..needs import NEEDS, Need
 from .forms import Choice, DayText, ListOf, Number, Ref, TableOf, Text, WallTimeText, WholeNumber
-from .words import CANNOT_WAIT, NEEDS, Condition, FoundingMode, Guild, Stage
+from .words import Condition, FoundingMode, Guild, Stage
 
 _SHORTEST_DAYS: Final = 0.25
 _LONGEST_DAYS: Final = 365
-_RULED: Final = tuple(need for need in NEEDS if need not in CANNOT_WAIT)
+_RULED: Final = tuple(need for need, row in NEEDS.items() if row.may_wait)
 _RULED_WHY: Final = (
     f"A rule is for {', '.join(_RULED)}; water, room and leftovers come when due, no rule puts them off."
 )
@@ -40,7 +41,9 @@ class Colony:
     vessel_id: Annotated[str, Ref("vessel")] | None = None
     place_id: Annotated[str, Ref("place")] | None = None
     interval_days: (
-        Annotated[dict[str, float], TableOf(Choice(NEEDS), Number(_SHORTEST_DAYS, _LONGEST_DAYS, "days"))]
+        Annotated[
+            dict[Need, float], TableOf(Choice(tuple(NEEDS)), Number(_SHORTEST_DAYS, _LONGEST_DAYS, "days"))
+        ]
         | None
     ) = None
     host_species_code: Annotated[str, Text(60)] | None = None
@@ -56,7 +59,7 @@ class Rule:
     """The keeper's own rhythm for a need of a colony. ``weekdays``: 0 is Monday, none means all."""
 
     colony_id: Annotated[str, Ref("colony")]
-    need: Annotated[str, Choice(_RULED, why=_RULED_WHY)]
+    need: Annotated[Need, Choice(_RULED, why=_RULED_WHY)]
     every_days: Annotated[float, Number(_SHORTEST_DAYS, _LONGEST_DAYS, "days")] | None = None
     weekdays: Annotated[list[int], ListOf(WholeNumber(0, 6), 7)] | None = None
     at: WallTimeText | None = None

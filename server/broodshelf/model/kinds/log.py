@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated
 
+from ..needs import FaultCode, FoodNeed, Need
 from .forms import (
     KEEPER,
     SERVER,
@@ -20,9 +21,6 @@ from .forms import (
 )
 from .words import (
     COLOUR_SEEN,
-    FAULTS,
-    FOOD_NEEDS,
-    NEEDS,
     Brood,
     Coarse,
     ColourSeen,
@@ -71,7 +69,7 @@ class Happened:
 class Feeding:
     """Food was given. ``despite``: the codes of the warnings about its origin that the keeper read and went past."""
 
-    need: Annotated[str, Choice(FOOD_NEEDS)]
+    need: FoodNeed
     food_code: Annotated[str, Text(60)] | None = None
     lot_id: Annotated[str, Ref("lot")] | None = None
     origin: Origin | None = None
@@ -88,7 +86,7 @@ class Check:
     """Somebody looked: after what a feeding left, or at what a need is about."""
 
     feeding_id: Annotated[str, Ref("feeding")] | None = None
-    need: Annotated[str, Choice(NEEDS)] | None = None
+    need: Need | None = None
     outcome: Outcome | None = None
     after_h: Annotated[float, Number(0, 2_000, "h")] | None = None
     leftovers_removed: bool | None = None
@@ -110,7 +108,7 @@ class Water:
 class Fault:
     """Something went wrong; open until it is resolved."""
 
-    fault: Annotated[str, Choice(FAULTS)]
+    fault: FaultCode
     resolved_at: InstantText | None = None
     resolution: Annotated[str, Text(500)] | None = None
     mould_near_brood: bool | None = None
@@ -178,6 +176,6 @@ class Photo:
 class Later:
     """A need was put off."""
 
-    need: Annotated[str, Choice(NEEDS)]
+    need: Need
     until: Annotated[str, Instant()]
     why: Annotated[str, Text(500)] | None = None

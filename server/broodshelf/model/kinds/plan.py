@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, Literal, NotRequired, TypedDict
 
+from ..needs import Need
+from ..tasks import What
 from .words import Origin, ServedAs, SizeClass, Unit
 
 
@@ -44,10 +46,12 @@ class ForStandIn(TypedDict, total=False):
 
 
 class PlannedTask(TypedDict):
-    """One thing to do. ``stand_in`` null: it is the keeper's alone."""
+    """One thing to do. ``key``: ``what`` and ``about`` as one text; ``stand_in`` null: it is the keeper's alone."""
 
     key: str
-    need: str
+    what: What
+    about: str
+    need: Need
     due_at_ms: int
     urgent: bool
     from_gauge: bool
@@ -61,7 +65,7 @@ class PlannedTask(TypedDict):
 class PlannedGauge(TypedDict):
     """A store that runs down; rates in ``unit`` per day. ``gain_per_portion`` null: a feeding fills it."""
 
-    need: str
+    need: Need
     unit: str
     level: float
     capacity: float

@@ -38,22 +38,6 @@ Brood = Literal["eggs", "larvae", "pupae"]
 MoveWay = Literal["offered", "on_its_own", "forced", "finished"]
 PersonRole = Literal["keeper", "stand_in"]
 
-NEEDS: Final = (
-    "sugar",
-    "protein",
-    "seeds",
-    "leaves",
-    "water",
-    "leftovers",
-    "room",
-    "barrier",
-    "rest",
-    "glance",
-)
-FOOD_NEEDS: Final = ("sugar", "protein", "seeds", "leaves")
-CANNOT_WAIT: Final = frozenset({"water", "room", "leftovers"})
-"""Needs that no rhythm and no pause of the keeper puts off: a leak may be behind the first, mould behind the last."""
-FAULTS: Final = ("leak", "flood", "mould", "escape", "mites", "many_dead", "heater")
 STAGES: Final[tuple[str, ...]] = get_args(Stage)
 FOUNDING_MODES: Final[tuple[str, ...]] = get_args(FoundingMode)
 GUILDS: Final[tuple[str, ...]] = get_args(Guild)

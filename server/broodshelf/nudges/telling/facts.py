@@ -10,7 +10,7 @@ from typing import Any, Final
 
 from sqlalchemy import Connection, and_, func, select
 
-from ...care.plan.stand_in import is_for_stand_in
+from ...model.tasks import FOR_STAND_IN
 from ...records.many_rows import are_among
 from ...records.tables import records
 from ...rounds.occurrence_states import Occurrence
@@ -43,7 +43,7 @@ class Facts:
             usual=self.usual.get((household_id, row.subject_id)),
             flagger=self.authors.get((household_id, fault_id)) if fault_id is not None else None,
             told=frozenset(self.told[household_id, row.id] if row.steps else ()),
-            keepers_only=not is_for_stand_in(row.task_key),
+            keepers_only=row.task_what not in FOR_STAND_IN,
         )
 
 
@@ -120,5 +120,4 @@ def _add_told(connection: Connection, facts: Facts, keys: Sequence[tuple[str, st
 
 def fault_id_of(row: Occurrence) -> str | None:
     """Return the id of the fault that an occurrence is about, or None."""
-    kind, _, fault_id = row.task_key.partition(":")
-    return fault_id if kind == "fault" else None
+    return row.task_about if row.task_what == "fault" else None

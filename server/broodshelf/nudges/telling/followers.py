@@ -30,7 +30,10 @@ def add_followers(connection: Connection, changed: Due, houses: Mapping[str, Hou
     made = []
     for household_id, row in begun:
         next_row = follower(row, houses[household_id].clock, now_ms)
-        place, task = (household_id, *next_row.place), (household_id, row.subject_id, row.task_key)
+        place, task = (
+            (household_id, *next_row.place),
+            (household_id, row.subject_id, row.task_what, row.task_about),
+        )
         if place not in taken and task not in waiting:
             taken.add(place)
             waiting.add(task)
@@ -48,7 +51,7 @@ def _places(
     taken: set[tuple[str, ...]] = set()
     waiting: set[tuple[str, ...]] = set()
     query = (
-        select(o.household_id, o.subject_id, o.need, o.local_date, o.slot, o.task_key, o.state)
+        select(o.household_id, o.subject_id, o.need, o.local_date, o.slot, o.task_what, o.task_about, o.state)
         .join(
             told,
             and_(
@@ -62,8 +65,8 @@ def _places(
             or_(o.state == "waiting", o.local_date >= since),
         )
     )
-    for household_id, subject_id, need, local_date, slot, task_key, state in connection.execute(query):
+    for household_id, subject_id, need, local_date, slot, what, about, state in connection.execute(query):
         taken.add((household_id, subject_id, need, local_date, slot))
         if state == "waiting":
-            waiting.add((household_id, subject_id, task_key))
+            waiting.add((household_id, subject_id, what, about))
     return taken, waiting

@@ -106,7 +106,7 @@ def _item(household_id: str, row: Occurrence, facts: Facts, *, stand_in: bool) -
     colony = facts.values.get((household_id, row.subject_id))
     plan = facts.values.get((household_id, plan_id(row.subject_id)), {})
     tasks: list[dict[str, Any]] = plan.get("tasks") or []
-    task = next((t for t in tasks if t["key"] == row.task_key), {})
+    task = next((t for t in tasks if t["key"] == str(row.task)), {})
     reasons = task.get("reasons") or [{}]
     seen = {**task, **(task.get("stand_in") or {})} if stand_in else task
     item = Item(
@@ -114,7 +114,8 @@ def _item(household_id: str, row: Occurrence, facts: Facts, *, stand_in: bool) -
         colony_id=row.subject_id,
         colony=str(colony.get("name")) if colony is not None else "",
         need=row.need,
-        task_key=row.task_key,
+        task_key=str(row.task),
+        what=row.task_what,
         fault=(reasons[0].get("args") or {}).get("fault") if fault_id_of(row) is not None else None,
         portion=seen.get("portion"),
         suggested=seen.get("suggested"),
