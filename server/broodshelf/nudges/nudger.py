@@ -19,14 +19,18 @@ from ..records.database import reading, writing
 from ..records.soundness import FILE, Soundness
 from ..records.store import Ledger
 from ..rounds.recompute import RETRY_MS, all_stale, stale, stale_households
+from ..rounds.sensed import LOOK_MS, mark_overtaken, overtaken_households
 from ..rounds.tables import occurrences, plan_times
 from ..rounds.zone_data import zones_mark
+from ..sensing.sensors import households_with_trouble
+from ..sensing.trouble import SILENT_MS
 from .channels.channel import Channels
 from .outcomes.measures import Measures
 from .sending.journal import Journal
 from .sending.lanes import Lanes
 from .tables import nudger_state, put_row
 from .telling.due import due_households
+from .telling.sensors import tell_troubles
 from .telling.tell import tell_due
 from .ticking import Ticking
 from .tidying import tidy_some
@@ -56,6 +60,7 @@ class Nudger:
         self._soundness = Soundness(data / FILE)
         self._lanes = Lanes(app, channels, public_url, self._journal, measures or Measures())
         self._zones_looked_at = False
+        self._sensors_looked_ms = -LOOK_MS
         self._beat: Callable[[], None] = lambda: None
 
     def start(self) -> Callable[[], None]:
@@ -81,12 +86,32 @@ class Nudger:
         with self._app.app_context():
             _remember_tick(now_ms)
             self._look_at_zones()
+            self._look_at_sensors(now_ms)
             self._each(stale_households, self._renew, now_ms)
             self._tell_all(now_ms)
             self._lanes.open(now_ms)
             self._look_whether_sound(now_ms)
             if tidy_some(now_ms):  # last: whatever is due goes before it
                 self._journal.tidy(now_ms)
+
+    def _look_at_sensors(self, now_ms: int) -> None:
+        """Every ten minutes: what a sensor measured may have begun or ended an alarm; those plans are made anew."""
+        if 0 <= now_ms - self._sensors_looked_ms < LOOK_MS:
+            return
+        self._sensors_looked_ms = now_ms
+        with reading() as connection:
+            heard = set(overtaken_households(connection, now_ms))
+            wrong = set(households_with_trouble(connection, now_ms - SILENT_MS))
+        for household_id in sorted(heard | wrong):
+            self._beat()
+            try:
+                with writing() as connection:
+                    if household_id in heard:
+                        mark_overtaken(connection, household_id, now_ms)
+                    if household_id in wrong:
+                        tell_troubles(connection, household_id, self._key_ids, now_ms)
+            except Exception as error:  # noqa: BLE001 - whatever it is, the other households come first
+                say_failure("looking at sensors failed", error, household_id=household_id)
 
     def _look_whether_sound(self, now_ms: int) -> None:
         """Once a day: look through the database; what is wrong is logged here and told on keepers' phones."""

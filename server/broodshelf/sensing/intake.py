@@ -124,7 +124,7 @@ def _mark(
         newest_ms = max(good)
         heard = func.coalesce(sensors.c.heard_ms, 0)
         values = {"heard_ms": case((heard < newest_ms, newest_ms), else_=heard), "away_ms": None}
-        values |= {"broken_ms": None, "broken_word": None}
+        values |= {"broken_ms": None, "broken_word": None, "told_word": None}
         connection.execute(update(sensors).where(*its).values(**values))
     elif broken is not None and sensor.broken_ms is None:
         connection.execute(update(sensors).where(*its).values(broken_ms=now_ms, broken_word=broken))

@@ -136,6 +136,26 @@ def listening(connection: Connection, broker: str) -> list[Sensor]:
     return [_sensor(row) for row in connection.execute(query)]
 
 
+def told_words(connection: Connection, household_id: str) -> dict[str, str | None]:
+    """Return what the keepers were told of each sensor's trouble, by its id."""
+    query = select(sensors.c.id, sensors.c.told_word).where(sensors.c.household_id == household_id)
+    return {row.id: row.told_word for row in connection.execute(query)}
+
+
+def households_with_trouble(connection: Connection, silent_since_ms: int) -> list[str]:
+    """Return the households of a sensor that is broken, or was heard last before then, and of which nobody was told."""
+    s = sensors.c
+    wrong = s.broken_ms.is_not(None) | (s.heard_ms <= silent_since_ms)
+    query = select(s.household_id).where(wrong, s.told_word.is_(None)).distinct()
+    return list(connection.scalars(query.order_by(s.household_id)))
+
+
+def heard_since(connection: Connection, since_ms: int) -> list[str]:
+    """Return the households of which a sensor was heard since then."""
+    query = select(sensors.c.household_id).where(sensors.c.heard_ms >= since_ms).distinct()
+    return list(connection.scalars(query.order_by(sensors.c.household_id)))
+
+
 def _row(connection: Connection, household_id: str, sensor_id: str) -> Row[Any]:
     its = (sensors.c.household_id == household_id, sensors.c.id == sensor_id)
     row = connection.execute(select(sensors).where(*its)).one_or_none()

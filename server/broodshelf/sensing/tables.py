@@ -36,11 +36,12 @@ sensors = Table(
     Column("away_ms", BigInteger),
     Column("broken_ms", BigInteger),
     Column("broken_word", String(40)),
+    Column("told_word", String(10)),
 )
 """A source of readings for one place: with a token (HTTP), or with a topic of one of the operator's brokers (MQTT).
 
 ``heard_ms``: the instant of its newest good reading; ``away_ms``: since when it is said to be offline; ``broken_ms``:
-since when it says nothing but nonsense, null while it is sound.
+since when it says nothing but nonsense, null while it is sound; ``told_word``: what of this the keepers were told.
 """
 
 readings = Table(

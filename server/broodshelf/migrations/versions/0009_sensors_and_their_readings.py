@@ -65,6 +65,7 @@ def upgrade() -> None:
         sa.Column("away_ms", sa.BigInteger(), nullable=True),
         sa.Column("broken_ms", sa.BigInteger(), nullable=True),
         sa.Column("broken_word", sa.String(length=40), nullable=True),
+        sa.Column("told_word", sa.String(length=10), nullable=True),
         sa.ForeignKeyConstraint(
             ["household_id"], ["households.id"], name=op.f("fk_sensors_household_id"), ondelete="CASCADE"
         ),

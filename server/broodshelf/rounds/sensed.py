@@ -1,0 +1,52 @@
+"""Plans that sensors have overtaken: an alarm that began or ended since the plan was made.
+
+Looked for every ten minutes where a sensor was heard lately. The plan itself says what is an alarm, so it is made and
+compared; only one that says something else is written, and phones hear of nothing else.
+"""
+
+from __future__ import annotations
+
+from contextlib import suppress
+from typing import Final
+
+from sqlalchemy import Connection, update
+
+from ..care.plan.make import make_plan
+from ..records.ids import plan_id
+from ..records.store import read_kind
+from ..sensing.sensors import heard_since
+from .colony_state import colony_states
+from .tables import plan_times
+
+LOOK_MS: Final = 10 * 60_000
+HEARD_MS: Final = 4 * 3_600_000
+"""A little longer than a sensor's word holds, so that an alarm ends also when its sensor falls silent."""
+
+
+def overtaken_households(connection: Connection, now_ms: int) -> list[str]:
+    """Return the households of which a sensor was heard in the last four hours."""
+    return heard_since(connection, now_ms - HEARD_MS)
+
+
+def mark_overtaken(connection: Connection, household_id: str, now_ms: int) -> set[str]:
+    """Count the plans of a household as stale whose looks at the colony are others by now; return those colonies."""
+    plans = {plan.id: plan for plan in read_kind(connection, household_id, "plan")}
+    colonies = {colony.id for colony in read_kind(connection, household_id, "colony")}
+    overtaken = set()
+    for state in colony_states(connection, household_id, colonies, now_ms):
+        if not state.hours:
+            continue
+        stored = plans.get(plan_id(state.id))
+        before = (
+            {task["key"] for task in stored.values.get("tasks") or () if task["need"] == "glance"}
+            if stored
+            else None
+        )
+        # one that cannot be made fails when its turn comes, and tells it then
+        with suppress(Exception):
+            if before != {task.key for task in make_plan(state, now_ms).tasks if task.need == "glance"}:
+                overtaken.add(state.id)
+    p = plan_times.c
+    its = (p.household_id == household_id, p.colony_id.in_(sorted(overtaken)), p.valid_until_ms > now_ms)
+    connection.execute(update(plan_times).where(*its).values(valid_until_ms=now_ms))
+    return overtaken
