@@ -6,8 +6,11 @@ from collections.abc import Iterator
 
 import pytest
 from flask import Flask
-from tests.support.households import make_household, make_tables
+from playwright.sync_api import Browser, Playwright, sync_playwright
+from tests.support.chromium import launched
+from tests.support.households import make_household
 from tests.support.postgresql import Cluster
+from tests.support.templates import Templates
 
 import broodshelf.records.tables
 from broodshelf.records import database
@@ -22,18 +25,35 @@ def postgresql_cluster(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Clu
         yield cluster
 
 
+@pytest.fixture(scope="session")
+def playwright() -> Iterator[Playwright]:
+    """Playwright, started when a test first wants a browser."""
+    with sync_playwright() as made:
+        yield made
+
+
+@pytest.fixture(scope="session")
+def chromium(playwright: Playwright) -> Iterator[Browser]:
+    """One Chromium for the whole test run; each test has contexts of its own, with their own storage."""
+    with launched(playwright) as browser:
+        yield browser
+
+
+@pytest.fixture(scope="session")
+def templates(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> Templates:
+    """Databases that are made once and copied for each test."""
+    return Templates(
+        tmp_path_factory.mktemp("templates"), lambda: request.getfixturevalue("postgresql_cluster")
+    )
+
+
 @pytest.fixture(params=["sqlite", "postgresql"])
-def bare_app(request: pytest.FixtureRequest, tmp_path) -> Iterator[Flask]:
+def bare_app(request: pytest.FixtureRequest, templates: Templates, tmp_path) -> Iterator[Flask]:
     """An app that has a database and nothing else, pushed as the current one."""
     app = Flask("bare")
-    if request.param == "sqlite":
-        app.config["SQLALCHEMY_DATABASE_URI"] = f"sqlite:///{tmp_path / 'shelf.sqlite3'}"
-    else:
-        cluster: Cluster = request.getfixturevalue("postgresql_cluster")
-        app.config["SQLALCHEMY_DATABASE_URI"] = cluster.new_database()
+    app.config["SQLALCHEMY_DATABASE_URI"] = templates.with_tables(request.param, tmp_path)
     database.prepare(app)
     with app.app_context():
-        make_tables(database.db.engine)
         yield app
         database.db.engine.dispose()
 

@@ -20,7 +20,8 @@ from typing import Any, Final
 
 from playwright.sync_api import BrowserContext, Page, expect, sync_playwright
 from tests.bench.phone_cost import TAP, fresh, slow
-from tests.phone.conftest import ARGUMENTS, CHROMIUM, claim, worker_ready
+from tests.phone.conftest import claim, worker_ready
+from tests.support.chromium import ARGUMENTS, CHROMIUM
 from tests.support.server import Server
 
 SHELF, YEARS, WATCH_TASKS, SCROLL, QUEUE, SEND = (

@@ -20,7 +20,8 @@ from typing import Final
 
 from playwright.sync_api import Page, expect, sync_playwright
 from tests.bench.phone_cost import SEED, slow
-from tests.phone.conftest import ARGUMENTS, CHROMIUM, claim, worker_ready
+from tests.phone.conftest import claim, worker_ready
+from tests.support.chromium import ARGUMENTS, CHROMIUM
 from tests.support.server import Server
 
 WATCH_TASKS, OPEN, NEXT_PAGE, SEARCH = (

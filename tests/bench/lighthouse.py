@@ -14,7 +14,7 @@ import sys
 import tempfile
 from pathlib import Path
 
-from tests.phone.conftest import CHROMIUM
+from tests.support.chromium import CHROMIUM
 from tests.support.server import Server
 
 RUNS = 5

@@ -13,7 +13,8 @@ import time
 from pathlib import Path
 
 from playwright.sync_api import sync_playwright
-from tests.faults.lab import ARGUMENTS, CHROMIUM, behind_proxy, kill_while_it_syncs, open_tab, state
+from tests.faults.lab import behind_proxy, kill_while_it_syncs, open_tab, state
+from tests.support.chromium import ARGUMENTS, CHROMIUM
 from tests.support.server import Server
 
 

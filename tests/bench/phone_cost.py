@@ -18,7 +18,8 @@ from typing import Any, Final
 
 from playwright.sync_api import CDPSession, Page, expect, sync_playwright
 from playwright.sync_api import TimeoutError as Late
-from tests.phone.conftest import ARGUMENTS, CHROMIUM, claim, worker_ready
+from tests.phone.conftest import claim, worker_ready
+from tests.support.chromium import ARGUMENTS, CHROMIUM
 from tests.support.phone_bytes import CODE, count, served, sum_of
 from tests.support.server import Server
 

@@ -15,7 +15,8 @@ import time
 from pathlib import Path
 
 from playwright.sync_api import sync_playwright
-from tests.faults.lab import ARGUMENTS, CHROMIUM, COLONY, LAB, behind_proxy, open_tab
+from tests.faults.lab import COLONY, LAB, behind_proxy, open_tab
+from tests.support.chromium import ARGUMENTS, CHROMIUM
 from tests.support.server import Server
 
 RUNS = 5

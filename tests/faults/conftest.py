@@ -6,8 +6,8 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
-from tests.faults.lab import ARGUMENTS, CHROMIUM, Shelf, behind_proxy, open_tab
+from playwright.sync_api import Browser, BrowserContext, Page
+from tests.faults.lab import Shelf, behind_proxy, open_tab
 from tests.support.server import Server
 
 
@@ -15,17 +15,6 @@ from tests.support.server import Server
 def shelf(tmp_path: Path) -> Iterator[Shelf]:
     with behind_proxy(Server(tmp_path / "data")) as made:
         yield made
-
-
-@pytest.fixture(scope="module")
-def chromium() -> Iterator[Browser]:
-    assert CHROMIUM.exists(), (
-        "Chromium is not installed; ./deploy/test installs it (Debian package chromium)."
-    )
-    with sync_playwright() as playwright:
-        browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
-        yield browser
-        browser.close()
 
 
 @pytest.fixture

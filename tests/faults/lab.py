@@ -11,7 +11,6 @@ from contextlib import contextmanager
 from typing import Any
 
 from playwright.sync_api import BrowserContext, Page
-from tests.phone.conftest import ARGUMENTS, CHROMIUM
 from tests.support.fault_proxy import FaultProxy
 from tests.support.server import Server
 
@@ -146,8 +145,6 @@ def kill_while_it_syncs(shelf: Shelf, page: Page, times: int) -> tuple[list[str]
 
 
 __all__ = [
-    "ARGUMENTS",
-    "CHROMIUM",
     "Shelf",
     "dice",
     "kill_while_it_syncs",

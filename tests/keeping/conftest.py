@@ -8,13 +8,15 @@ from pathlib import Path
 
 import pytest
 from tests.support.house import House
+from tests.support.templates import Templates
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])
-def house(request: pytest.FixtureRequest, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[House]:
+def house(
+    request: pytest.FixtureRequest, templates: Templates, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> Iterator[House]:
     """A house whose data folder, database and clock the commands of this test use, too."""
-    on_sqlite = request.param == "sqlite"
-    url = None if on_sqlite else request.getfixturevalue("postgresql_cluster").new_database()
+    url = templates.of_an_app(request.param, tmp_path / "data")
     logging.disable(logging.CRITICAL)
     with House(tmp_path / "data", url) as made:
         monkeypatch.setenv("BROODSHELF_DATA", str(made.settings.data))

@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 from flask import Flask
 from tests.nudges.support import LOOPBACK, Notebook
+from tests.support.templates import Templates
 from tests.web.conftest import Browser, Clock
 
 from broodshelf.app import create_app
@@ -26,10 +27,11 @@ def notebook() -> Notebook:
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])
-def app(request: pytest.FixtureRequest, tmp_path: Path, clock: Clock, notebook: Notebook) -> Iterator[Flask]:
-    settings = {"BROODSHELF_DATA": str(tmp_path)}
-    if request.param == "postgresql":
-        settings["BROODSHELF_DATABASE_URL"] = request.getfixturevalue("postgresql_cluster").new_database()
+def app(
+    request: pytest.FixtureRequest, templates: Templates, tmp_path: Path, clock: Clock, notebook: Notebook
+) -> Iterator[Flask]:
+    url = templates.of_an_app(request.param, tmp_path)
+    settings = {"BROODSHELF_DATA": str(tmp_path), "BROODSHELF_DATABASE_URL": url}
     made = create_app(from_environment(settings), clock, LOOPBACK, notebook)
     yield made
     with made.app_context():

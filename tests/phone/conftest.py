@@ -1,4 +1,4 @@
-"""Real Chromium at phone size, and a real server behind it. A missing browser is a failure, not a skip."""
+"""Real Chromium at phone size, and a real server behind it."""
 
 from __future__ import annotations
 
@@ -8,31 +8,10 @@ from pathlib import Path
 
 import pytest
 from PIL import Image
-from playwright.sync_api import Browser, BrowserContext, Page, Playwright, expect, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, expect
 from tests.support.server import Server
 
-CHROMIUM = Path("/usr/bin/chromium")
-ARGUMENTS = [
-    "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-    "--disable-component-update", "--disable-sync",
-]  # fmt: skip
 NO_BACKGROUND_SYNC = "delete ServiceWorkerRegistration.prototype.sync;"
-
-
-@pytest.fixture(scope="module")
-def playwright() -> Iterator[Playwright]:
-    with sync_playwright() as made:
-        yield made
-
-
-@pytest.fixture(scope="module")
-def chromium(playwright: Playwright) -> Iterator[Browser]:
-    assert CHROMIUM.exists(), (
-        "Chromium is not installed; ./deploy/test installs it (Debian package chromium)."
-    )
-    browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
-    yield browser
-    browser.close()
 
 
 @pytest.fixture

@@ -17,9 +17,10 @@ AXE: Final = (ROOT / "tests/support/node/node_modules/axe-core/axe.min.js").read
 LOOKS: Final = ("light", "dark", "red")
 WIDTHS: Final = (320, 390, 768)
 TEXT: Final = ("100%", "200%")
-SET_LOOK: Final = """([look, text]) => {
+SET_LOOK: Final = """async ([look, text]) => {
   document.documentElement.dataset.look = look;
   document.documentElement.style.fontSize = text;
+  for (let frame = 0; frame < 2; frame += 1) await new Promise(requestAnimationFrame);
 }"""
 
 
@@ -122,13 +123,9 @@ def house_with_mail(page: Page) -> None:
         "**/api/mail": {"available": True, "people": people},
         "**/api/push/health": {"devices": [], "silent_elsewhere": silent},
     }
-    look, text = page.evaluate(
-        "() => [document.documentElement.dataset.look, document.documentElement.style.fontSize]"
-    )
     for address, body in answers.items():
         page.context.route(address, lambda route, _request, body=body: route.fulfill(json=body))
     page.reload()
-    page.evaluate(SET_LOOK, [look, text])
     expect(page.get_by_role("button", name="Send another code")).to_be_visible()
     expect(page.get_by_text("Nudges do not reach Jo")).to_be_visible()
     for address in answers:
@@ -175,22 +172,27 @@ def states(colony_id: str) -> list[State]:
     ]
 
 
-def show(page: Page, url: str, state: State, width: int, look: str, text: str) -> None:
-    """Show a state at a width, in a look, at a text size, without motion."""
-    page.set_viewport_size({"width": width, "height": 900})
+def show(page: Page, url: str, state: State) -> None:
+    """Show a state, without motion."""
     page.emulate_media(reduced_motion="reduce")
     page.goto("about:blank")
     page.goto(f"{url}/{state.hash}")
-    page.evaluate(SET_LOOK, [look, text])
     # not the heading of the bare page, which stands there until the app does
     expect(page.locator("main:not(.plain) h1").first).to_be_visible()
     expect(page.locator("main .skeleton[aria-busy]")).to_have_count(1 if state.name == "every part" else 0)
     state.then(page)
 
 
+def dress(page: Page, width: int, look: str, text: str) -> None:
+    """Show what is there at another width, in another look, at another text size, laid out and drawn anew."""
+    page.set_viewport_size({"width": width, "height": 900})
+    page.evaluate(SET_LOOK, [look, text])
+
+
 def axe_findings(page: Page) -> list[Any]:
     """Run axe over the page and return each broken rule with its first element."""
-    page.evaluate(AXE)
+    if not page.evaluate("() => 'axe' in window"):
+        page.evaluate(AXE)
     return page.evaluate("() => axe.run().then((r) => r.violations.map((v) => [v.id, v.nodes[0].html]))")
 
 

@@ -7,8 +7,9 @@ from pathlib import Path
 import pytest
 import segno
 from playwright.sync_api import Page, Playwright, expect
-from tests.phone.conftest import ARGUMENTS, CHROMIUM, claim, worker_ready
+from tests.phone.conftest import claim, worker_ready
 from tests.phone.test_story import go
+from tests.support.chromium import ARGUMENTS, CHROMIUM
 
 pytestmark = pytest.mark.browser
 

@@ -16,11 +16,14 @@ from tests.phone.looks import (
     WIDTHS,
     axe_findings,
     contrast,
+    dress,
     show,
     states,
     tokens,
 )
 
+PARTS = 3
+"""The states are shared among so many tests, so that they may run side by side."""
 BODY_TEXT = 4.5  # WCAG 2.2, success criterion 1.4.3, level AA
 GRAPHICS = 3.0  # WCAG 2.2, success criterion 1.4.11
 TEXT_PAIRS = [
@@ -71,17 +74,19 @@ def test_dim_red_sends_out_hardly_any_green_or_blue():
 
 
 @pytest.mark.browser
-def test_every_screen_and_sheet_is_clean_for_axe_in_each_look_width_and_text_size(phone, server):
+@pytest.mark.parametrize("part", range(PARTS))
+def test_every_screen_and_sheet_is_clean_for_axe_in_each_look_width_and_text_size(phone, server, part):
     """Pairwise: each state meets each look, each width and each text size, and these meet each other."""
     page = phone()
     claim(page, server)
     colony_id = page.url.rpartition("/")[2]
     broken: dict[str, object] = {}
-    for i, state in enumerate(states(colony_id)):
+    for i, state in enumerate(states(colony_id)[part::PARTS]):
+        show(page, server.url, state)
         for j, look in enumerate(LOOKS):
             # steps of 1 through lists of 3 and 2 meet in all six ways (3 and 2 have no common factor)
             width, text = WIDTHS[(i + j) % 3], TEXT[(i + j) % 2]
-            show(page, server.url, state, width, look, text)
+            dress(page, width, look, text)
             if found := axe_findings(page):
                 broken[f"{state.name}, {look}, {width}, {text}"] = found
 
@@ -89,20 +94,21 @@ def test_every_screen_and_sheet_is_clean_for_axe_in_each_look_width_and_text_siz
 
 
 @pytest.mark.browser
-@pytest.mark.parametrize("width", WIDTHS)
+@pytest.mark.parametrize("part", range(PARTS))
 def test_every_target_is_at_least_48_px_and_8_px_from_the_next_and_nothing_runs_over_the_edge(
-    phone, server, width
+    phone, server, part
 ):
     page = phone()
     claim(page, server)
     colony_id = page.url.rpartition("/")[2]
     broken: dict[str, object] = {}
-    for state in states(colony_id):
-        for text in TEXT if width == 320 else TEXT[:1]:
-            show(page, server.url, state, width, "light", text)
+    for state in states(colony_id)[part::PARTS]:
+        show(page, server.url, state)
+        for width, text in (*((each, TEXT[0]) for each in WIDTHS), (min(WIDTHS), TEXT[1])):
+            dress(page, width, "light", text)
             found = page.evaluate(MEASURE)
             if found["small"] or found["close"] or found["over"] > 0:
-                broken[f"{state.name}, {text}"] = found
+                broken[f"{state.name}, {width}, {text}"] = found
 
     assert broken == {}
 

@@ -76,6 +76,7 @@ class Forker:
             stdout=subprocess.PIPE,
             text=True,
             bufsize=1,
+            start_new_session=True,
         )
         atexit.register(self._process.communicate)
 
@@ -140,3 +141,4 @@ def _fork_for_each_line() -> None:
 if __name__ == "__main__":
     _prepare()
     _fork_for_each_line()
+    os.killpg(0, signal.SIGKILL)  # the run is over, or was killed: no server outlives it

@@ -26,7 +26,7 @@ def _binaries() -> Path:
 
 
 class Cluster:
-    """Start with ``with``; ``new_database()`` gives the URL of an empty database."""
+    """Start with ``with``; ``new_database()`` gives the URL of an empty database, or of a copy."""
 
     def __init__(self, _unused: Path) -> None:
         # the socket's path must be short and readable by the server's own user
@@ -42,7 +42,10 @@ class Cluster:
     def __enter__(self) -> Cluster:
         binaries = _binaries()
         self._run(str(binaries / "initdb"), "-D", str(self.data), "-U", "tests", "--auth=trust", "-E", "UTF8")
-        options = f"-k {self.folder} -c listen_addresses='' -c fsync=off -c max_connections=50"
+        options = (
+            f"-k {self.folder} -c listen_addresses='' -c max_connections=50"
+            " -c fsync=off -c synchronous_commit=off -c full_page_writes=off -c autovacuum=off"
+        )
         self._run(
             str(binaries / "pg_ctl"),
             "-D",
@@ -66,13 +69,17 @@ class Cluster:
         self._run(str(_binaries() / "pg_ctl"), "-D", str(self.data), "-m", "immediate", "stop")
         shutil.rmtree(self.folder, ignore_errors=True)
 
-    def new_database(self) -> str:
-        """Create an empty database that an ordinary role owns and return its SQLAlchemy URL."""
+    def new_database(self, template_url: str | None = None) -> str:
+        """Create a database that an ordinary role owns and return its SQLAlchemy URL.
+
+        It is empty, or a copy of one that nobody is connected to.
+        """
         name = f"shelf{next(self._numbers)}"
         with psycopg.connect(
             host=str(self.folder), user="tests", dbname="postgres", autocommit=True
         ) as connection:
-            connection.execute(f"CREATE DATABASE {name} OWNER shelf")
+            template = template_url.partition("@/")[2].partition("?")[0] if template_url else "template1"
+            connection.execute(f"CREATE DATABASE {name} OWNER shelf TEMPLATE {template}")
         return f"postgresql+psycopg://shelf@/{name}?host={self.folder}"
 
     def _run(self, *command: str) -> None:

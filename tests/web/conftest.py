@@ -10,6 +10,7 @@ from typing import Any
 import pytest
 from flask import Flask
 from tests.support.households import NOON_MS
+from tests.support.templates import Templates
 
 from broodshelf.app import create_app
 from broodshelf.people.households import make_claim_code
@@ -34,7 +35,8 @@ def clock() -> Clock:
 
 
 @pytest.fixture
-def app(tmp_path: Path, clock: Clock):
+def app(tmp_path: Path, clock: Clock, templates: Templates):
+    templates.of_an_app("sqlite", tmp_path)
     made = create_app(from_environment({"BROODSHELF_DATA": str(tmp_path)}), clock)
     yield made
     with made.app_context():

@@ -61,10 +61,9 @@ def send(browser: Browser, method: str, path: str, body: bytes):
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])
-def app(request, tmp_path, clock: Clock):
-    settings = {"BROODSHELF_DATA": str(tmp_path)}
-    if request.param == "postgresql":
-        settings["BROODSHELF_DATABASE_URL"] = request.getfixturevalue("postgresql_cluster").new_database()
+def app(request, templates, tmp_path, clock: Clock):
+    url = templates.of_an_app(request.param, tmp_path)
+    settings = {"BROODSHELF_DATA": str(tmp_path), "BROODSHELF_DATABASE_URL": url}
     made = create_app(from_environment(settings), clock)
     yield made
     with made.app_context():

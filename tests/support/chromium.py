@@ -1,0 +1,27 @@
+"""Chromium as the tests start it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Final
+
+from playwright.sync_api import Browser, Playwright
+
+CHROMIUM: Final = Path("/usr/bin/chromium")
+ARGUMENTS: Final = [
+    "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+    "--disable-component-update", "--disable-sync",
+]  # fmt: skip
+
+
+@contextmanager
+def launched(playwright: Playwright) -> Iterator[Browser]:
+    """Start the browser and close it at the end. A missing browser is a failure, not a skip."""
+    assert CHROMIUM.exists(), (
+        "Chromium is not installed; ./deploy/test installs it (Debian package chromium)."
+    )
+    browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=ARGUMENTS)
+    yield browser
+    browser.close()
