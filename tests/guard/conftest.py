@@ -9,9 +9,15 @@ import pytest
 from tests.support.two_houses import TwoHouses
 
 
-@pytest.fixture(scope="package")
+@pytest.fixture(scope="session")
 def houses(tmp_path_factory: pytest.TempPathFactory) -> Iterator[TwoHouses]:
-    logging.disable(logging.CRITICAL)  # no log lines of thousands of requests
     with TwoHouses(tmp_path_factory.mktemp("houses") / "data") as made:
         yield made
+
+
+@pytest.fixture(autouse=True)
+def quiet() -> Iterator[None]:
+    """No log lines of thousands of requests."""
+    logging.disable(logging.CRITICAL)
+    yield
     logging.disable(logging.NOTSET)

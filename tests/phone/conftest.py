@@ -10,6 +10,7 @@ import pytest
 from PIL import Image
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 from tests.support.server import Server
+from tests.support.words import text
 
 NO_BACKGROUND_SYNC = "delete ServiceWorkerRegistration.prototype.sync;"
 
@@ -65,23 +66,23 @@ def picture(tmp_path: Path) -> Path:
 def claim(page: Page, server: Server) -> None:
     """Claim the server's household as Mira and add a colony in a test tube."""
     page.goto(f"{server.url}/#/claim/{server.claim_code()}")
-    page.get_by_label("Your name").fill("Mira")
-    page.get_by_role("button", name="Claim it").click()
+    page.get_by_label(text("start.your_name")).fill("Mira")
+    page.get_by_role("button", name=text("start.claim_it")).click()
     add_colony(page, "Amber")
 
 
 def add_colony(page: Page, name: str) -> None:
-    page.get_by_role("textbox", name="Name", exact=True).fill(name)
-    page.get_by_role("combobox", name="Species").fill("Lasius niger")
-    page.get_by_role("button", name="Add the colony").click()
-    expect(page.get_by_role("heading", name="The plan")).to_be_visible()
-    expect(page.get_by_text("All synced")).to_be_visible()
+    page.get_by_role("textbox", name=text("colony-form.name"), exact=True).fill(name)
+    page.get_by_role("combobox", name=text("colony-form.species")).fill("Lasius niger")
+    page.get_by_role("button", name=text("colony-form.add")).click()
+    expect(page.get_by_role("heading", name=text("welcome.plan"))).to_be_visible()
+    expect(page.get_by_text(text("saving.synced"))).to_be_visible()
 
 
 def open_colony(page: Page, server: Server, name: str = "Amber") -> None:
     page.goto(f"{server.url}/#/shelf")
     page.get_by_role("link", name=name).first.click()
-    expect(page.get_by_role("region", name="Diary")).to_be_visible()
+    expect(page.get_by_role("region", name=text("colony.diary"))).to_be_visible()
 
 
 def worker_ready(page: Page) -> None:
