@@ -8,17 +8,26 @@ import { logAsSuggested, resolve } from '../signals/actions.js';
 import { rows } from '../signals/rows.js';
 import { roundText } from '../text/en/round.js';
 
+/** @typedef {import('../care/round.js').Item} Item */
+
 /** How far a swipe goes, and what is only a slip of the finger. */
 const FAR_PX = 110;
 const SLIP_PX = 12;
 
-/** @param {{what: string, need: string, portion: any, fault: string | null}} item @returns {string} what to do */
+/**
+ * What to do.
+ * @param {Pick<Item, 'what' | 'need' | 'portion' | 'fault'>} item
+ * @returns {string}
+ */
 export function taskTitle(item) {
   if (item.fault) return capital(wordFor('fault', item.fault));
   return item.portion ? portionInWords(item.portion) : todoInWords(item);
 }
 
-/** What the first button says: what one does, where that is not simply 'done'. @param {any} suggested */
+/**
+ * What the first button says: what one does, where that is not simply 'done'.
+ * @param {NonNullable<Item['suggested']>} suggested
+ */
 function doneInWords(suggested) {
   if (suggested.kind === 'check' && suggested.set.need === 'room') return roundText.not_moved;
   if (suggested.kind !== 'move') return roundText.done_short;
@@ -92,8 +101,7 @@ function Head({ item, title }) {
 
 /**
  * `steps`: all that is to be done stands open, for whoever never saw a tube.
- * @param {{item: import('../care/round.js').Item, steps?: boolean, onOther: (item: any) => void,
- *   onLater?: (item: any) => void}} props
+ * @param {{item: Item, steps?: boolean, onOther: (item: Item) => void, onLater?: (item: Item) => void}} props
  */
 export function Task({ item, steps = false, onOther, onLater }) {
   const fault = isFault(item);

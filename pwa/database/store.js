@@ -8,6 +8,7 @@ import { takeVerdicts } from './verdicts.js';
 /** @typedef {import('../care/overlay.js').Row} Row */
 /** @typedef {{epoch: string | null, cursor: string | null}} Held */
 /** @typedef {import('../care/overlay.js').Entry} Entry */
+/** @typedef {import('../care/overlay.js').Met} Met */
 /** @typedef {import('../care/overlay.js').Operation} Operation */
 
 /** The store of one device. */
@@ -34,7 +35,7 @@ export class Store {
   /**
    * Everything a screen starts from, in one snapshot: things, faults and what happened since an instant. Without it all
    * rows.
-   * @param {number} [sinceMs] @returns {Promise<{rows: Row[], entries: Entry[], conflicts: any[],
+   * @param {number} [sinceMs] @returns {Promise<{rows: Row[], entries: Entry[], conflicts: Met[],
    *   meta: Record<string, any>}>}
    */
   snapshot(sinceMs) {
@@ -49,7 +50,7 @@ export class Store {
 
   /**
    * What waits, what met, and what is known, without the rows.
-   * @returns {Promise<{entries: Entry[], conflicts: any[], meta: Record<string, any>}>}
+   * @returns {Promise<{entries: Entry[], conflicts: Met[], meta: Record<string, any>}>}
    */
   pending() {
     return inTransaction(this.name, ['outbox', 'conflicts', 'meta'], 'readonly', pendingOf);

@@ -40,19 +40,19 @@ export function AttentionScreen() {
   `;
 }
 
-/** Who wrote, by name; whom this phone does not know is another phone. @param {string} id @returns {string} */
-const writerOf = (id) => rows.value.get(id)?.set.name ?? attentionText.other_phone;
+/** Who wrote, by name; whom this phone does not know is another phone. @param {string | null} id @returns {string} */
+const writerOf = (id) => rows.value.get(id ?? '')?.set.name ?? attentionText.other_phone;
 
-/** A change of this phone that met another one. @param {{met: any}} props */
+/** A change of this phone that met another one. @param {{met: import('../care/overlay.js').Met}} props */
 function Met({ met }) {
-  const lost = met.conflicts.some((/** @type {any} */ c) => c.winner === 'theirs');
+  const lost = met.conflicts.some((c) => c.winner === 'theirs');
   const name = rows.value.get(met.op.id)?.set.name ?? kindName(met.op.kind);
   return html`
     <article class="card">
       <h2>${attentionText.met(name)}</h2>
       <ul class="stack">
         ${met.conflicts.map(
-          (/** @type {any} */ c) => html`
+          (c) => html`
             <li>
               <strong>${fieldName(c.field)}</strong>
               ${': '}${attentionText.here(valueInWords(c.field, c.mine))},

@@ -14,15 +14,20 @@ import { chartsText } from '../text/en/charts.js';
 import { eventText } from '../text/en/events.js';
 import { frameText } from '../text/en/frame.js';
 
+/** @typedef {import('../care/overlay.js').EventRow} EventRow */
+
 const WEEK_MS = 7 * DAY_MS;
 const WEEKS = 26;
 const LONGEST_AHEAD_DAYS = 120;
+
+/** A point of a line. @param {EventRow} row @param {number} value @returns {[number, number]} */
+const at = (row, value) => [row.happened_ms ?? 0, value];
 
 /** Whether a chart draws it. @param {import('../care/overlay.js').ShownRow} row */
 const isCharted = ({ kind, happened_ms }) =>
   kind === 'count' || kind === 'water' || (kind === 'feeding' && (happened_ms ?? 0) > now.peek() - WEEKS * WEEK_MS);
 
-/** @param {{colony: import('../care/overlay.js').ShownRow}} props */
+/** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>}} props */
 export function Charts({ colony }) {
   const [which, setWhich] = useState('growth');
   const box = useRef(/** @type {any} */ (null));
@@ -71,17 +76,14 @@ export function Charts({ colony }) {
   `;
 }
 
-/** @param {{log: any[], colonyId: string, onShare: any}} props */
+/** @param {{log: EventRow[], colonyId: string, onShare: unknown}} props */
 function Growth({ log, colonyId, onShare }) {
   const counts = log.filter((row) => row.kind === 'count');
-  /** @type {Array<[number, number]>} */
-  const points = counts
-    .filter((row) => typeof row.set.workers === 'number')
-    .map((row) => [row.happened_ms, row.set.workers]);
+  const points = counts.flatMap((row) => (typeof row.set.workers === 'number' ? [at(row, row.set.workers)] : []));
   const rows = counts
     .map((row) => [
-      fullDay(row.happened_ms),
-      String(row.set.workers ?? /** @type {any} */ (eventText.coarse)[row.set.workers_coarse] ?? '–'),
+      fullDay(row.happened_ms ?? 0),
+      String(row.set.workers ?? /** @type {any} */ (eventText.coarse)[row.set.workers_coarse ?? ''] ?? '–'),
     ])
     .reverse();
   const first = points[0];
@@ -134,19 +136,18 @@ function growthAhead(colonyId) {
   };
 }
 
-/** The share of a full reservoir that an event says. @param {any} row @returns {number | null} */
+/** The share of a full reservoir that an event says. @param {EventRow} row @returns {number | null} */
 function shareOf(row) {
   if (row.set.action === 'refill' || row.set.action === 'new_tube') return 100;
-  const share = READINGS[row.set.reading];
+  const share = READINGS[row.set.reading ?? ''];
   return share === undefined ? null : share * 100;
 }
 
-/** @param {{log: any[], colonyId: string, onShare: any}} props */
+/** @param {{log: EventRow[], colonyId: string, onShare: unknown}} props */
 function Water({ log, colonyId, onShare }) {
-  /** @type {Array<[number, number]>} */
   const points = log
     .filter((row) => row.kind === 'water' && shareOf(row) !== null)
-    .map((row) => [row.happened_ms, shareOf(row) ?? 0]);
+    .map((row) => at(row, shareOf(row) ?? 0));
   const gauge = gaugesOf(colonyId).find((each) => each.need === 'water');
   if (!points.length && !gauge) {
     return html`
@@ -207,10 +208,10 @@ function forecast(gauge) {
   return { line: line(gauge.rate_per_day), band: { low: line(gauge.rate_low), high: line(gauge.rate_high) } };
 }
 
-/** @param {{log: any[], onShare: any}} props */
+/** @param {{log: EventRow[], onShare: unknown}} props */
 function Food({ log, onShare }) {
   const start = now.value - WEEKS * WEEK_MS;
-  const feedings = log.filter((row) => row.kind === 'feeding' && row.happened_ms > start);
+  const feedings = log.filter((row) => row.kind === 'feeding' && (row.happened_ms ?? 0) > start);
   if (!feedings.length) {
     return html`
       <p class="soft">${chartsText.few_food}</p>
@@ -218,7 +219,7 @@ function Food({ log, onShare }) {
   }
   const weeks = Array.from({ length: WEEKS }, (_, i) => ({ ms: start + i * WEEK_MS, sugar: 0, other: 0 }));
   for (const row of feedings) {
-    const week = weeks[Math.min(WEEKS - 1, Math.floor((row.happened_ms - start) / WEEK_MS))];
+    const week = weeks[Math.min(WEEKS - 1, Math.floor(((row.happened_ms ?? 0) - start) / WEEK_MS))];
     if (week) week[row.set.need === 'sugar' ? 'sugar' : 'other'] += 1;
   }
   const words = chartsText.food_words(feedings.length);

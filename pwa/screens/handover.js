@@ -20,6 +20,7 @@ import { StandInView } from './standin.js';
 import { Holiday } from './holiday.js';
 
 /** @typedef {import('./holiday.js').Trip} Trip */
+/** @typedef {import('../care/overlay.js').ShownRow<'colony'>} ColonyRow */
 
 export function HandOverScreen() {
   const [trip, setTrip] = useState(/** @type {Trip | null} */ (null));
@@ -202,9 +203,9 @@ function PassForm({ trip }) {
     if (trip) who.current?.focus();
   }, []);
   const form = useAttempt();
-  const stings = (/** @type {any} */ colony) =>
-    Boolean(catalogue.value?.species?.[colony?.set.species_code]?.stings ?? colony?.set.stings);
-  const named = (/** @type {any} */ colony) =>
+  const stings = (/** @type {ColonyRow | undefined} */ colony) =>
+    Boolean(catalogue.value?.species?.[colony?.set.species_code ?? '']?.stings ?? colony?.set.stings);
+  const named = (/** @type {ColonyRow} */ colony) =>
     stings(colony) ? `${colony.set.name} (${handoverText.stings})` : colony.set.name;
   const stinging = chosen.filter((id) => stings(colonies.find((each) => each.id === id)));
   /** @param {any} event */

@@ -26,6 +26,12 @@ const MOST = /** @type {Record<string, number>} */ ({
 const LEAST = /** @type {Record<string, number>} */ ({ ml: 0.1, mg: 5 });
 
 /**
+ * @typedef {<K extends import('../kinds.d.ts').EventKind>(what: K,
+ *   set: Partial<import('../kinds.d.ts').FieldsOf[K]>) => Promise<boolean>} Save logs it, and ends the sheet
+ * @typedef {{colonyId: string, need?: string, item?: import('../care/round.js').Item, save: Save}} FormProps
+ */
+
+/**
  * Foods in the order in which a thumb will want them: the plan's, this colony's last, what is in the house, the rest.
  * @param {string} colonyId
  * @param {string[]} planned
@@ -47,7 +53,7 @@ const lotName = ({ set }, food) => set.name || (set.got_on ? larderText.got(shor
 
 /**
  * Prefilled by the plan, last used foods first, and what an origin means at the moment of choosing.
- * @param {any} props
+ * @param {FormProps} props
  */
 export function FeedingForm({ colonyId, need, item, save }) {
   const foods = catalogue.value?.foods ?? {};
@@ -56,7 +62,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
   const plan = planOf(colonyId);
   const tasks = (plan?.set.tasks ?? []).filter((task) => task.portion);
   const task = item?.portion ? item : (tasks.find((each) => each.need === need) ?? tasks[0]);
-  const [order] = useState(() => foodsInOrder(colonyId, task ? [task.portion.food_code] : []));
+  const [order] = useState(() => foodsInOrder(colonyId, task?.portion ? [task.portion.food_code] : []));
   const [food, setFood] = useState(order[0] ?? 'sugar_water');
   const [amount, setAmount] = useState(task?.portion?.amount ?? 1);
   const [size, setSize] = useState(task?.portion?.size_class ?? '');
@@ -94,7 +100,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
     setForm(how);
     setAmount(how === planned?.form ? planned.amount : 1);
   }
-  const set = {
+  const set = /** @type {Partial<import('../kinds.d.ts').FieldsOf['feeding']>} */ ({
     need: kind.need ?? 'protein',
     food_code: food,
     amount,
@@ -105,7 +111,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
     ...(form || kind.form ? { form: form || kind.form } : {}),
     ...(is_prey && size ? { size_class: size } : {}),
     ...(item ? { task_key: item.task_key } : {}),
-  };
+  });
   const hours = kind.remove_after_h;
   return html`
     <${Choice}

@@ -24,12 +24,15 @@ const MOST_QUEENS = 1_000;
 const kindOfNeed = (need) => (need === 'rest' ? 'note' : need && catalogue.value.needs[need]?.answered_by);
 
 /** @typedef {import('../care/overlay.js').Change} Change */
+/** @typedef {import('../care/round.js').Item} Item */
+/** @typedef {import('./log-feeding.js').Save} Save */
+/** @typedef {import('./log-feeding.js').FormProps} FormProps */
 
-/** @param {{colonyId: string, kind?: string, need?: Need, item?: any, onClose: () => void}} props */
+/** @param {{colonyId: string, kind?: string, need?: Need, item?: Item, onClose: () => void}} props */
 export function LogSheet({ colonyId, kind, need, item, onClose }) {
   const chosen = kind ?? (asksForCount(item) ? 'count' : kindOfNeed(need)) ?? 'feeding';
   const { attempt, said } = useAttempt();
-  /** @param {Change['kind']} what @param {Change['set']} set */
+  /** @type {Save} */
   const save = (what, set) =>
     attempt(async () => {
       await logAll([/** @type {Change} */ ({ kind: what, set: { colony_id: colonyId, ...set } })]);
@@ -55,14 +58,14 @@ export function LogSheet({ colonyId, kind, need, item, onClose }) {
 
 const LAST_FEEDINGS = 4;
 
-/** @param {any} props */
+/** @param {FormProps} props */
 function CheckForm({ colonyId, need, save }) {
   const feedings = (events.value.get(colonyId) ?? [])
     .filter((row) => row.kind === 'feeding')
     .slice(-LAST_FEEDINGS)
     .reverse();
   const [about, setAbout] = useState(feedings[0]?.id ?? '');
-  const [seen, setSeen] = useState(/** @type {string[] | null} */ (null));
+  const [seen, setSeen] = useState(/** @type {import('../kinds.d.ts').ColourSeen[] | null} */ (null));
   const fed = /** @type {Partial<import('../kinds.d.ts').Feeding>} */ (
     feedings.find((row) => row.id === about)?.set ?? {}
   );
@@ -132,13 +135,21 @@ function CheckForm({ colonyId, need, save }) {
             <div role="group" aria-label=${logText.what_became} class="choice">
               <span aria-hidden="true">${logText.what_became}</span>
               <div class="wrap even">
-                ${Object.entries(eventText.outcomes).map(
-                  ([code, words]) => html`
-                    <button type="button" class="button main" onClick=${() => save('check', { ...set, outcome: code })}>
-                      ${words}
-                    </button>
-                  `,
-                )}
+                ${
+                  /** @type {Array<[import('../kinds.d.ts').Outcome, string]>} */ (
+                    Object.entries(eventText.outcomes)
+                  ).map(
+                    ([code, words]) => html`
+                      <button
+                        type="button"
+                        class="button main"
+                        onClick=${() => save('check', { ...set, outcome: code })}
+                      >
+                        ${words}
+                      </button>
+                    `,
+                  )
+                }
               </div>
             </div>
           `
@@ -158,10 +169,16 @@ function CheckForm({ colonyId, need, save }) {
   `;
 }
 
-/** A feeder that is not empty yet was drunk from, however little; a full one says nothing. @param {string} level */
-const outcomeAt = (level) => (level === 'empty' ? { outcome: 'all' } : level === 'full' ? {} : { outcome: 'some' });
+/**
+ * A feeder that is not empty yet was drunk from, however little; a full one says nothing.
+ * @param {import('../kinds.d.ts').WaterReading} level
+ */
+const outcomeAt = (level) =>
+  /** @type {{outcome?: import('../kinds.d.ts').Outcome}} */ (
+    level === 'empty' ? { outcome: 'all' } : level === 'full' ? {} : { outcome: 'some' }
+  );
 
-/** @type {Array<[string, number]>} */
+/** @type {Array<[import('../kinds.d.ts').WaterReading, number]>} */
 const LEVELS = [
   ['full', 1],
   ['three_quarters', 0.75],
@@ -170,7 +187,7 @@ const LEVELS = [
   ['empty', 0],
 ];
 
-/** @param {any} props */
+/** @param {FormProps} props */
 function WaterForm({ colonyId, save }) {
   const stand_in = session.value?.role === 'stand_in'; // who offers no nest
   const gauge = gaugesOf(colonyId).find((each) => each.need === 'water');
@@ -247,10 +264,10 @@ function WaterForm({ colonyId, save }) {
   `;
 }
 
-/** What is wrong, with its first steps. @param {any} props */
+/** What is wrong, with its first steps. @param {FormProps} props */
 function FaultForm({ save }) {
   const stand_in = session.value?.role === 'stand_in'; // first steps are the keeper's
-  const [fault, setFault] = useState('leak');
+  const [fault, setFault] = useState(/** @type {import('../kinds.d.ts').FieldsOf['fault']['fault']} */ ('leak'));
   const [near, setNear] = useState(false);
   const words = catalogue.value?.words ?? {};
   const mould = fault === 'mould' ? { mould_near_brood: near } : {};
@@ -279,10 +296,10 @@ function FaultForm({ save }) {
   `;
 }
 
-/** @param {any} props */
+/** @param {FormProps} props */
 function CountForm({ save }) {
   const [workers, setWorkers] = useState('');
-  const [brood, setBrood] = useState(/** @type {Record<string, string>} */ ({}));
+  const [brood, setBrood] = useState(/** @type {Record<string, import('../kinds.d.ts').Coarse>} */ ({}));
   const [more, setMore] = useState(false);
   const [males, setMales] = useState(false);
   const [queens, setQueens] = useState('');
@@ -295,7 +312,7 @@ function CountForm({ save }) {
     <${Choice}
       label=${/** @type {any} */ (logText)[name]}
       value=${brood[name] ?? ''}
-      onPick=${(/** @type {string} */ code) => setBrood({ ...brood, [name]: code })}
+      onPick=${(/** @type {import('../kinds.d.ts').Coarse} */ code) => setBrood({ ...brood, [name]: code })}
       options=${Object.entries(eventText.coarse)}
     />
   `;
@@ -350,17 +367,17 @@ function CountForm({ save }) {
 
 /**
  * Brood from another colony: of the same species, or of a host where the queen is parasitic.
- * @param {any} props
+ * @param {FormProps} props
  */
 function BoostForm({ colonyId, save }) {
   const mine = rows.value.get(colonyId)?.set ?? {};
   const founds = mine.founding_mode ?? catalogue.value?.species?.[mine.species_code ?? '']?.founding;
-  const same = (/** @type {any} */ other) =>
+  const same = (/** @type {import('../kinds.d.ts').Colony} */ other) =>
     founds === 'parasitic' ||
     (other.species_code ? other.species_code === mine.species_code : other.species_name === mine.species_name);
   const donors = rowsOf('colony').filter((row) => row.id !== colonyId && same(row.set));
   const [donor, setDonor] = useState('');
-  const [brood, setBrood] = useState('pupae');
+  const [brood, setBrood] = useState(/** @type {import('../kinds.d.ts').Brood} */ ('pupae'));
   const [number, setNumber] = useState('');
   const n = Number(number);
   const bad = number !== '' && !(Number.isInteger(n) && n >= 1 && n <= 10_000);
@@ -399,7 +416,7 @@ function BoostForm({ colonyId, save }) {
   `;
 }
 
-/** @param {any} props */
+/** @param {FormProps} props */
 const MoveForm = ({ save }) => html`
   <p class="soft">${logText.move_words}</p>
   <div class="wrap even">
@@ -410,7 +427,7 @@ const MoveForm = ({ save }) => html`
   </div>
 `;
 
-/** @param {any} props */
+/** @param {FormProps} props */
 function NoteForm({ save }) {
   const [text, setText] = useState('');
   return html`

@@ -12,14 +12,15 @@ import { paperText } from '../text/en/paper.js';
 import { standInText } from '../text/en/stand-in.js';
 
 /** @typedef {import('../care/sheet.js').SheetTask} SheetTask */
+/** @typedef {import('../care/overlay.js').ShownRow<'colony'>} ColonyRow */
 
 /** @param {string} day ISO */
 const longDay = (day) =>
   new Date(`${day}T12:00:00`).toLocaleDateString([], { weekday: 'long', day: 'numeric', month: 'long' });
 
-/** @param {{given: Record<string, any>}} props */
+/** @param {{given: import('../kinds.d.ts').Pass}} props */
 export function PassSheet({ given }) {
-  const colonies = given.colony_ids.map((/** @type {string} */ id) => rows.value.get(id)).filter(Boolean);
+  const colonies = given.colony_ids.map(colonyWith).filter((colony) => colony !== undefined);
   const known = {
     items: itemsAhead(),
     events: events.value,
@@ -27,7 +28,7 @@ export function PassSheet({ given }) {
     catalogue: catalogue.value,
   };
   const { starts_on, ends_on } = given;
-  const ids = colonies.map((/** @type {any} */ colony) => colony.id);
+  const ids = colonies.map((colony) => colony.id);
   const days = sheetOfDays(known, { colony_ids: ids, starts_on, ends_on }, now.value);
   return html`
     <h1>${paperText.sheet(given.name)}</h1>
@@ -79,12 +80,12 @@ export function PassSheet({ given }) {
     <section class="card stack" aria-label=${paperText.colonies}>
       <h2>${paperText.colonies}</h2>
       ${colonies.map(
-        (/** @type {any} */ colony) => html`
+        (colony) => html`
           <div key=${colony.id}>
             <h3>${calledOnPaper(colony)}</h3>
             <p class="soft"><em>${speciesOf(colony.set)}</em></p>
             ${(planOf(colony.id)?.set.cautions ?? []).map(
-              (/** @type {any} */ caution) => html`
+              (caution) => html`
                 <p class="caution">${inWords('caution', caution)}</p>
               `,
             )}
@@ -95,8 +96,11 @@ export function PassSheet({ given }) {
   `;
 }
 
-/** @param {any} colony */
-const calledOnPaper = (colony) => `${colony.set.number ? `${colony.set.number} · ` : ''}${colony.set.name}`;
+/** @param {string} id */
+const colonyWith = (id) => /** @type {ColonyRow | undefined} */ (rows.value.get(id));
+
+/** @param {ColonyRow | undefined} colony */
+const calledOnPaper = (colony) => `${colony?.set.number ? `${colony.set.number} · ` : ''}${colony?.set.name}`;
 
 /** @param {{tasks: SheetTask[]}} props */
 const DayTable = ({ tasks }) => html`
@@ -112,11 +116,11 @@ const DayTable = ({ tasks }) => html`
       ${tasks.map(
         (task) => html`
           <tr key=${task.key}>
-            <th scope="row">${calledOnPaper(rows.value.get(task.colony_id))}</th>
+            <th scope="row">${calledOnPaper(colonyWith(task.colony_id))}</th>
             <td>
               ${titleOnPaper(task)}
               ${(task.first ? (task.stand_in?.reasons ?? []) : []).map(
-                (/** @type {any} */ step) => html`
+                (step) => html`
                   <p class="soft">${inWords('reason', step)}</p>
                 `,
               )}

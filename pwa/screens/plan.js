@@ -216,9 +216,9 @@ const needName = (need) => wordFor('need', need);
 const rhythmOf = (colonyId, need) =>
   rowsOf('rule').find((rule) => rule.set.colony_id === colonyId && rule.set.need === need);
 
-/** What a rule says, in words. @param {{set: Record<string, any>}} rule */
+/** What a rule says, in words. @param {{set: import('../kinds.d.ts').Rule}} rule */
 function rhythmInWords({ set: { weekdays = [], at, paused_until } }) {
-  if (paused_until > today.value) return planText.rhythm.paused(weekDay(paused_until));
+  if (paused_until && paused_until > today.value) return planText.rhythm.paused(weekDay(paused_until));
   const days = weekdays?.length ? [...weekdays].sort().map(dayName).join(', ') : at ? planText.rhythm.daily : '';
   return [days, at ? planText.rhythm.at(at) : ''].filter(Boolean).join(' ');
 }

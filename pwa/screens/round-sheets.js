@@ -42,7 +42,7 @@ function at(days, wallTime) {
 
 /**
  * How long a skipped turn lasts: what a full gauge would have lasted, at most a week.
- * @param {any} gauge
+ * @param {import('../care/gauges.js').Gauge | null} gauge
  * @returns {number} ms
  */
 function turnMs(gauge) {

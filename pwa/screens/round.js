@@ -22,7 +22,9 @@ const ManySheet = lazy(() => import('./round-sheets.js'), 'ManySheet');
 const PART_OF_A_ROUND = ['feeding', 'check', 'water'];
 export function RoundScreen() {
   const { items, done } = round.value;
-  const [sheet, setSheet] = useState(/** @type {{what: string, item?: any} | null} */ (null));
+  const [sheet, setSheet] = useState(
+    /** @type {{what: string, item?: import('../care/round.js').Item} | null} */ (null),
+  );
   const { joining } = saving.value;
   if (joining !== null) {
     return html`
@@ -109,6 +111,7 @@ export function RoundScreen() {
     }
     ${
       sheet?.what === 'log' &&
+      sheet.item &&
       html`
         <${LogSheet} colonyId=${sheet.item.colony_id} need=${sheet.item.need} item=${sheet.item} onClose=${close} />
       `

@@ -18,7 +18,7 @@ import { Task } from '../components/task.js';
 export function StandInScreen() {
   const me = session.value;
   const [wrong, setWrong] = useState('');
-  const [other, setOther] = useState(/** @type {any} */ (null));
+  const [other, setOther] = useState(/** @type {import('../care/round.js').Item | null} */ (null));
   const { joining } = saving.value;
   if (joining !== null) {
     return html`
@@ -55,8 +55,9 @@ const nothing = () => undefined;
 
 /**
  * The same page for the stand-in and for the keeper's preview of it.
- * @param {{given: Record<string, any>, state: string, colonies: any[], onOther?: (item: any) => void,
- *   onWrong?: (id: string) => void}} props
+ * @param {{given: Partial<import('../kinds.d.ts').Pass>, state: string,
+ *   colonies: Array<import('../care/overlay.js').ShownRow<'colony'>>,
+ *   onOther?: (item: import('../care/round.js').Item) => void, onWrong?: (id: string) => void}} props
  */
 export function StandInView({ given, state, colonies, onOther = nothing, onWrong = nothing }) {
   const ids = new Set(colonies.map((colony) => colony.id));
@@ -65,7 +66,7 @@ export function StandInView({ given, state, colonies, onOther = nothing, onWrong
     .flatMap((item) => forStandIn([item], events.value.get(item.colony_id) ?? [], now.value));
   const today = due.length ? standInText.today(due.length) : standInText.nothing;
   return html`
-    <h1>${state === 'not_yet' ? standInText.from(weekDay(given.starts_on)) : today}</h1>
+    <h1>${state === 'not_yet' ? standInText.from(weekDay(given.starts_on ?? '')) : today}</h1>
     <p class="soft">${standInText.calm}</p>
     ${
       given.instructions &&

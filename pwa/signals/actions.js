@@ -169,10 +169,14 @@ export async function sendAgain(entry, mended = {}) {
   void syncNow();
 }
 
-/** Leave a conflict as it stands, or bring this phone's values back. @param {any} met @param {boolean} mine */
+/**
+ * Leave a conflict as it stands, or bring this phone's values back.
+ * @param {import('../care/overlay.js').Met} met
+ * @param {boolean} mine
+ */
 export async function settle(met, mine) {
   if (mine) {
-    const set = Object.fromEntries(met.conflicts.map((/** @type {any} */ c) => [c.field, c.mine]));
+    const set = Object.fromEntries(met.conflicts.map((c) => [c.field, c.mine]));
     await openStore().enqueue([changeOf(met.op.kind, met.op.id, set)]);
   }
   await openStore().settle(met.op_id);

@@ -7,10 +7,10 @@ import { openStore, session } from './session.js';
 
 /**
  * @typedef {import('../care/overlay.js').Row} Row
- * @typedef {import('../care/overlay.js').ShownRow} ShownRow
- * @typedef {{before_ms?: number, from_ms?: number, most?: number, fits?: (row: ShownRow) => boolean}} Piece of a log;
+ * @typedef {import('../care/overlay.js').EventRow} EventRow
+ * @typedef {{before_ms?: number, from_ms?: number, most?: number, fits?: (row: EventRow) => boolean}} Piece of a log;
  *   `most`: end where so many rows fit
- * @typedef {{log: ShownRow[], edge_ms: number}} Read newest first,
+ * @typedef {{log: EventRow[], edge_ms: number}} Read newest first,
  *   and the instant that it goes back to: 1 at the end of all
  */
 
@@ -18,7 +18,7 @@ import { openStore, session } from './session.js';
 const FIRST_ROWS = 40;
 const MOST_ROWS = 320;
 
-/** @param {ShownRow} a @param {ShownRow} b */
+/** @param {{id: string, happened_ms: number | null}} a @param {{id: string, happened_ms: number | null}} b */
 const newestFirst = (a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0) || (a.id < b.id ? 1 : -1);
 
 /**
@@ -37,7 +37,7 @@ export async function readBack(
   const waiting = [...overlayRows(under, entries, session.peek()?.person_id ?? null).values()].filter(
     (row) => row.set.colony_id === colonyId,
   );
-  /** @type {ShownRow[]} */
+  /** @type {EventRow[]} */
   const log = [];
   let edge_ms = before_ms;
   for (let size = FIRST_ROWS; edge_ms > from_ms; size = Math.min(MOST_ROWS, size * 2)) {
@@ -49,7 +49,8 @@ export async function readBack(
       null,
     );
     const here = waiting.filter((row) => (row.happened_ms ?? 0) >= slice.from_ms && (row.happened_ms ?? 0) < edge_ms);
-    for (const row of [...untouched.values(), ...here].sort(newestFirst)) {
+    const both = /** @type {EventRow[]} */ ([...untouched.values(), ...here]);
+    for (const row of both.sort(newestFirst)) {
       if (log.length >= most && row.happened_ms !== log.at(-1)?.happened_ms) {
         return { log, edge_ms: log.at(-1)?.happened_ms ?? 1 };
       }
@@ -62,10 +63,10 @@ export async function readBack(
 
 /**
  * Everything in a colony's log that fits, oldest first; null until it is read.
- * @param {string} colonyId @param {Piece} piece @returns {ShownRow[] | null}
+ * @param {string} colonyId @param {Piece} piece @returns {EventRow[] | null}
  */
 export function useHistory(colonyId, piece) {
-  const [log, setLog] = useState(/** @type {ShownRow[] | null} */ (null));
+  const [log, setLog] = useState(/** @type {EventRow[] | null} */ (null));
   useEffect(() => {
     let wanted = true;
     void readBack(colonyId, piece, () => wanted).then((read) => {
@@ -78,7 +79,12 @@ export function useHistory(colonyId, piece) {
   return log;
 }
 
-/** All rows of a kind, those that wait among them, newest first. @param {string} kind @returns {ShownRow[]} */
+/**
+ * All rows of a kind, those that wait among them, newest first.
+ * @template {import('../kinds.d.ts').Kind} K
+ * @param {K} kind
+ * @returns {Array<import('../care/overlay.js').ShownRow<K>>}
+ */
 export function useKind(kind) {
   const [found, setFound] = useState(/** @type {Row[]} */ ([]));
   useEffect(() => {
@@ -93,5 +99,6 @@ export function useKind(kind) {
     };
   }, [outbox.value, stored.value]);
   const waiting = outbox.value.filter((entry) => entry.op?.kind === kind);
-  return [...overlayRows(found, waiting, null).values()].sort(newestFirst);
+  const shown = overlayRows(found, waiting, null).values();
+  return /** @type {Array<import('../care/overlay.js').ShownRow<K>>} */ ([...shown]).sort(newestFirst);
 }

@@ -22,7 +22,7 @@ export const outbox = signal([]);
 export const stored = signal(0);
 /**
  * Where two phones met and what became of it, until somebody has seen it.
- * @type {import('@preact/signals').Signal<any[]>}
+ * @type {import('@preact/signals').Signal<import('../care/overlay.js').Met[]>}
  */
 export const conflicts = signal([]);
 /**
@@ -158,7 +158,7 @@ function overlaid(entries, me) {
   return all;
 }
 
-/** @param {{entries: Entry[], conflicts: any[], meta: Record<string, any>}} pending */
+/** @param {{entries: Entry[], conflicts: import('../care/overlay.js').Met[], meta: Record<string, any>}} pending */
 function show({ entries, conflicts: met, meta }) {
   facts = meta;
   batch(() => {
