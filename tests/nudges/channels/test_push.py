@@ -17,6 +17,7 @@ from hypothesis import strategies as st
 from py_vapid import Vapid02
 from tests.nudges.push_service import PushService
 from tests.nudges.support import LOOPBACK, BrowserKeys, ms
+from urllib3 import Timeout
 
 from broodshelf.nudges.channels.addresses import Phone
 from broodshelf.nudges.channels.channel import Delivery
@@ -147,7 +148,7 @@ def test_what_an_answer_means(channel, service, path, outcome):
 
 
 def test_a_push_service_that_does_not_answer_is_given_up_on(channel, service, monkeypatch):
-    monkeypatch.setattr(channel_module, "TIMEOUT_S", (0.2, 0.2))
+    monkeypatch.setattr(channel_module, "TIMEOUT", Timeout(0.2, 0.2))
 
     assert channel.send(phone(service.url("/slow")), DELIVERY, NOW_MS) == RetryLater("network", vendor=True)
 
@@ -239,7 +240,7 @@ def test_whatever_a_retry_after_says_the_wait_is_between_a_second_and_an_hour(he
 
 def test_every_status_has_a_meaning():
     for status in range(100, 600):
-        outcome = read_answer(status, None)
+        outcome = read_answer(status, {})
         kept = not isinstance(outcome, Gone)
         assert kept or status in (404, 410), "only these two say that a phone has left for good"
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Final
 
 from urllib3.exceptions import InvalidHeader
@@ -12,8 +13,8 @@ from ..outcome import LONGEST_WAIT_S, TOO_LARGE, Gone, Outcome, Refused, RetryLa
 DEFAULT_WAIT_S: Final = 60
 
 
-def read_answer(status: int, retry_after: str | None) -> Outcome:
-    """Return what an HTTP status (and ``Retry-After``) means for the message and its subscription."""
+def read_answer(status: int, headers: Mapping[str, str]) -> Outcome:
+    """Return what an HTTP status (and the header ``Retry-After``) means for the message and its subscription."""
     if 200 <= status <= 202 or status == 204:
         return Sent()
     if status in (404, 410):
@@ -21,7 +22,7 @@ def read_answer(status: int, retry_after: str | None) -> Outcome:
     if status == 413:
         return TOO_LARGE
     if status in (429, 503):
-        return RetryLater(f"status_{status}", wait_s(retry_after), vendor=True)
+        return RetryLater(f"status_{status}", wait_s(headers.get("Retry-After")), vendor=True)
     if status == 408 or status >= 500:
         return RetryLater(f"status_{status}")
     return Refused(f"status_{status}", suspect=True)

@@ -11,20 +11,21 @@ from functools import lru_cache
 from typing import Final
 
 from pywebpush import WebPusher
+from urllib3 import Timeout
 from urllib3.exceptions import HTTPError
 
 from ....logs import say
 from ..addresses import Phone
 from ..channel import Delivery
-from ..outcome import Outcome, Refused, RetryLater
+from ..outcome import Outcome, Refused, RetryLater, Sent
 from .answers import read_answer
 from .hosts import Blocked, Endpoint, PushHosts, wrong_key
 from .rendering import render
 from .session import PHONES_KEPT, Answer, PushSession
 from .vapid import VapidKey
 
-TIMEOUT_S: Final = (3.0, 10.0)
-"""To connect, and for each wait for an answer."""
+TIMEOUT: Final = Timeout(connect=3.0, read=10.0)
+"""In seconds: to connect, and for each wait for an answer."""
 TOKEN_KEPT_MS: Final = 6 * 3_600_000
 """Vendors ask that a token be used for at least an hour; half of its 12 hours leaves a margin."""
 CLOCK_OFF_S: Final = 60
@@ -56,14 +57,16 @@ class PushChannel:
             return _said(to, Refused("bad_keys", suspect=True), wrong)
         try:
             answer: Answer = self._pusher(to).send(
-                payload, self._headers(endpoint, delivery, now_ms), timeout=TIMEOUT_S
+                payload, self._headers(endpoint, delivery, now_ms), timeout=TIMEOUT
             )
         except Blocked as error:
             return _said(to, Refused("blocked_address", suspect=True), str(error))
         except (HTTPError, OSError) as error:  # their text holds the address
             return _said(to, RetryLater("network", vendor=True), type(error).__name__)
-        self._compare_clocks(answer.headers.get("Date"), now_ms)
-        outcome = read_answer(answer.status_code, answer.headers.get("Retry-After"))
+        self._compare_clocks(answer, now_ms)
+        outcome = read_answer(answer.status_code, answer.headers)
+        if isinstance(outcome, Sent):
+            return outcome
         return _said(to, outcome, answer.headers.get("X-WNS-Error-Description", "")[:200])
 
     def _make_pusher(self, to: Phone) -> WebPusher:
@@ -90,13 +93,13 @@ class PushChannel:
                 self._tokens[origin] = (token, now_ms)
             return token
 
-    def _compare_clocks(self, date: str | None, now_ms: int) -> None:
+    def _compare_clocks(self, answer: Answer, now_ms: int) -> None:
         """Warn, once a minute, when a push service's clock and ours differ: tokens and care hours would suffer."""
         if 0 <= now_ms - self._compared_ms < CLOCK_EVERY_MS:
             return
         self._compared_ms = now_ms
         try:
-            off_s = round(parsedate_to_datetime(date or "").timestamp() - now_ms / 1000)
+            off_s = round(parsedate_to_datetime(answer.headers.get("Date", "")).timestamp() - now_ms / 1000)
         except ValueError:
             return
         if abs(off_s) > CLOCK_OFF_S:

@@ -41,13 +41,8 @@ class PushSession:
         self._pools = _pools(hosts)
         self._pool_of: dict[str, HTTPConnectionPool] = {}
 
-    def post(
-        self, url: str, *, data: bytes, headers: Mapping[str, str], timeout: tuple[float, float]
-    ) -> Answer:
-        """Post once. Raises ``Blocked`` for an address outside the policy, urllib3's errors and ``OSError``.
-
-        ``timeout``: seconds to connect, and for each wait for an answer.
-        """
+    def post(self, url: str, *, data: bytes, headers: Mapping[str, str], timeout: Timeout) -> Answer:
+        """Post once. Raises ``Blocked`` for an address outside the policy, urllib3's errors and ``OSError``."""
         endpoint = self.read(url)
         answer = self._pool(endpoint.origin).urlopen(
             "POST",
@@ -56,7 +51,7 @@ class PushSession:
             headers=headers,
             redirect=False,
             retries=False,
-            timeout=Timeout(*timeout),
+            timeout=timeout,
             preload_content=False,
         )
         _let_go(answer)
@@ -97,7 +92,9 @@ def _pools(hosts: PushHosts) -> PoolManager:
 def _let_go(answer: BaseHTTPResponse) -> None:
     """Read a short answer so that its connection can be used again; hang up on a long or endless one."""
     length = answer.headers.get("Content-Length", "")
-    if answer.status == 204 or (length.isdigit() and int(length) <= LONGEST_ANSWER_BYTES):
+    if length == "0":  # as nearly all say; there is nothing to read
+        answer.release_conn()
+    elif answer.status == 204 or (length.isdigit() and int(length) <= LONGEST_ANSWER_BYTES):
         answer.drain_conn()
         answer.release_conn()
     else:
