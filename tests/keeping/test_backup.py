@@ -109,17 +109,15 @@ def test_a_database_file_that_was_copied_back_by_hand_is_noticed_at_start(settin
 
 def test_what_was_revoked_after_the_backup_stays_revoked(settings, tmp_path):
     from broodshelf.errors import SignedOut
-    from broodshelf.people.devices import actor_of, sign_in
+    from broodshelf.people.devices import Owner, Phone, actor_of, sign_in
 
     server, phone = household(settings)
     values = {"name": "G", "colony_ids": [], "starts_on": "2026-05-01", "ends_on": "2026-05-02"}
     given = phone.write("pass", values)["id"]
     sync(server, phone)
     with writing() as connection:
-        session = sign_in(
-            connection, device_id=phone.device_id, device_name="lost", household_id=phone.household_id,
-            person_id=phone.person_id, role="keeper", now_ms=NOON_MS,
-        )  # fmt: skip
+        owner = Owner(phone.household_id, phone.person_id)
+        session = sign_in(connection, Phone(phone.device_id, "lost"), owner, NOON_MS)
     backup(settings, tmp_path / "kept.tar.gz")
     revocations = server.app.extensions["broodshelf"].revocations
     revocations.add("device", phone.household_id, phone.device_id, NOON_MS)

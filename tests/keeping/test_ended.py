@@ -14,7 +14,7 @@ from broodshelf.feed.tokens import find_feed, make_feed, revoke_feed
 from broodshelf.keeping.backup import backup, restore
 from broodshelf.people import pairing, passes
 from broodshelf.people.actor import Actor
-from broodshelf.people.devices import actor_of, sign_in, sign_out
+from broodshelf.people.devices import Owner, Phone, actor_of, sign_in, sign_out
 from broodshelf.people.households import add_person, claim, make_claim_code
 from broodshelf.people.tables import mail_addresses
 from broodshelf.records.database import reading, writing
@@ -157,10 +157,8 @@ def second_keeper(house) -> tuple[str, str]:
         ledger = Ledger(connection, house.household_id)
         add_person(ledger, "Ada", "keeper", house.now_ms, person_id=person_id)
         ledger.flush()
-        return sign_in(
-            connection, device_id=device_id, device_name="b", household_id=house.household_id,
-            person_id=person_id, role="keeper", now_ms=house.now_ms,
-        )  # fmt: skip
+        owner = Owner(house.household_id, person_id)
+        return sign_in(connection, Phone(device_id, "b"), owner, house.now_ms)
 
     return person_id, in_household(house, let_in).token
 

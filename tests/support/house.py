@@ -9,7 +9,8 @@ from sqlalchemy import func, select
 from tests.support.households import NOON_MS, ModelPhone, make_household
 
 from broodshelf.app import create_app
-from broodshelf.people.devices import sign_in
+from broodshelf.people.actor import ActorRole
+from broodshelf.people.devices import Owner, Phone, sign_in
 from broodshelf.people.households import found_household
 from broodshelf.records.database import db, reading, writing
 from broodshelf.records.ended import Revocations
@@ -73,11 +74,9 @@ class House:
     def let_in(self, device_id: str, person_id: str = "", pass_id: str | None = None) -> None:
         """Give a device a session: of the household's keeper unless told of whom, of a stand-in with a pass."""
         with writing() as connection:
-            session = sign_in(
-                connection, device_id=device_id, device_name="a phone", household_id=self.household_id,
-                person_id=person_id or self.person_id, role="stand_in" if pass_id else "keeper",
-                now_ms=self.now_ms, pass_id=pass_id,
-            )  # fmt: skip
+            role: ActorRole = "stand_in" if pass_id else "keeper"
+            owner = Owner(self.household_id, person_id or self.person_id, role, pass_id)
+            session = sign_in(connection, Phone(device_id, "a phone"), owner, self.now_ms)
         self.tokens[device_id] = session.token
 
     def post(self, phone: ModelPhone, body: bytes, *, accept: str = "identity") -> bytes:

@@ -9,7 +9,7 @@ from typing import Any
 from sqlalchemy import Connection, insert
 
 from broodshelf.people.actor import Actor, PassWindow
-from broodshelf.people.devices import sign_in
+from broodshelf.people.devices import Owner, Phone, sign_in
 from broodshelf.records.database import metadata, writing
 from broodshelf.records.ids import uuid7
 from broodshelf.records.store import Ledger
@@ -147,7 +147,5 @@ def feeding(phone: ModelPhone, colony_id: str, **values: Any) -> dict[str, Any]:
 def sign_in_as(phone: ModelPhone) -> None:
     """Give the phone its row among the household's devices."""
     with writing() as connection:
-        sign_in(
-            connection, device_id=phone.device_id, device_name="a phone", household_id=phone.household_id,
-            person_id=phone.person_id, role="keeper", now_ms=NOON_MS,
-        )  # fmt: skip
+        owner = Owner(phone.household_id, phone.person_id)
+        sign_in(connection, Phone(phone.device_id, "a phone"), owner, NOON_MS)

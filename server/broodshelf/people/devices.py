@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 from itertools import chain, count
 from typing import Any
 
@@ -26,6 +26,24 @@ SEEN_EVERY_MS = 10 * 60_000
 
 
 @dataclass(frozen=True, slots=True)
+class Phone:
+    """A phone as it introduces itself."""
+
+    id: str
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class Owner:
+    """Whose a phone is: a keeper's, or a stand-in's by a pass."""
+
+    household_id: str
+    person_id: str
+    role: ActorRole = "keeper"
+    pass_id: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Session:
     """A new session: the token goes into the cookie and is not kept."""
 
@@ -33,58 +51,44 @@ class Session:
     device_id: str
 
 
-def sign_in(
-    connection: Connection,
-    *,
-    device_id: str,
-    device_name: str,
-    household_id: str,
-    person_id: str,
-    role: ActorRole,
-    now_ms: int,
-    pass_id: str | None = None,
-) -> Session:
+def sign_in(connection: Connection, phone: Phone, owner: Owner, now_ms: int) -> Session:
     """Make or renew a device's session. A device id in use belongs to its owner; to anybody else it is refused.
 
     Phones of a kind call themselves the same; the second of a household gets a number after its name.
     """
     token = new_token()
-    row = connection.execute(select(devices).where(devices.c.id == device_id)).one_or_none()
-    owner = (household_id, person_id, role, pass_id)
+    row = connection.execute(select(devices).where(devices.c.id == phone.id)).one_or_none()
     values: dict[str, Any] = {
-        "household_id": household_id,
-        "person_id": person_id,
-        "pass_id": pass_id,
-        "role": role,
-        "name": _free_name(connection, household_id, device_id, device_name),
+        **asdict(owner),
+        "name": _free_name(connection, owner.household_id, phone),
         "token_hash": hash_token(token),
         "created_ms": now_ms,
         "last_seen_ms": now_ms,
         "revoked_ms": None,
     }
     if row is None:
-        connection.execute(insert(devices).values(id=device_id, **values))
-    elif (row.household_id, row.person_id, row.role, row.pass_id) == owner and row.revoked_ms is None:
-        note_ended("session", household_id, [row.token_hash], now_ms)
-        connection.execute(update(devices).where(*_of(household_id, device_id)).values(**values))
+        connection.execute(insert(devices).values(id=phone.id, **values))
+    elif Owner(row.household_id, row.person_id, row.role, row.pass_id) == owner and row.revoked_ms is None:
+        note_ended("session", owner.household_id, [row.token_hash], now_ms)
+        connection.execute(update(devices).where(*_of(owner.household_id, phone.id)).values(**values))
     else:
         raise BadRequest(
             "This device id is taken; the phone should make a new one.",
             code="device_id_taken",
             fields={"device.id": "taken"},
         )
-    return Session(token, device_id)
+    return Session(token, phone.id)
 
 
-def _free_name(connection: Connection, household_id: str, device_id: str, wanted: str) -> str:
+def _free_name(connection: Connection, household_id: str, phone: Phone) -> str:
     c = devices.c
     taken = set(
         connection.scalars(
-            select(c.name).where(c.household_id == household_id, c.revoked_ms.is_(None), c.id != device_id)
+            select(c.name).where(c.household_id == household_id, c.revoked_ms.is_(None), c.id != phone.id)
         )
     )
-    numbered = (f"{wanted[: MOST_NAME - 4]} {n}" for n in count(2))
-    return next(name for name in chain([wanted], numbered) if name not in taken)
+    numbered = (f"{phone.name[: MOST_NAME - 4]} {n}" for n in count(2))
+    return next(name for name in chain([phone.name], numbered) if name not in taken)
 
 
 def actor_of(connection: Connection, token: str | None, now_ms: int) -> Actor:

@@ -26,6 +26,7 @@ from .batch import Batch, Outcome
 from .envelope import MOST_OPERATIONS, Operation
 from .guard import Refused
 from .operations import Deferred, apply
+from .quick_texts import answer_text
 
 PATIENCE_MS: Final = 30 * 86_400_000
 """How long an operation may wait for its parent: as long as phones keep what they could offer after a restore."""
@@ -100,18 +101,11 @@ def _remember(batch: Batch, fresh: Sequence[dict[str, Any]]) -> None:
                 "device_id": batch.actor.device_id,
                 "verdict": answer["verdict"],
                 "received_ms": batch.now_ms,
-                "answer": _answer_text(answer),
+                "answer": answer_text(answer),
             }
             for answer in fresh
         ],
     )
-
-
-def _answer_text(answer: dict[str, Any]) -> str:
-    """Return the JSON of an answer; most are plain and need no encoder."""
-    if answer["verdict"] == "applied" and not answer["conflicts"] and "made_ms" not in answer:
-        return f'{{"op_id":"{answer["op_id"]}","verdict":"applied","rev":{answer["rev"]},"conflicts":[]}}'
-    return json.dumps(answer, ensure_ascii=False, separators=(",", ":"))
 
 
 def _verdict(batch: Batch, op: Operation) -> dict[str, Any]:

@@ -1,22 +1,17 @@
 """The change feed: rows after a cursor, in the order of their revisions, in pages.
 
 Keepers' phones get what they need to give a record back after a restore, gone records included.
-
-Rows go out as JSON text put together from columns: their fields are stored as JSON already.
 """
 
 from __future__ import annotations
 
-import json
 from dataclasses import dataclass
-from typing import Any, Final
 
 from sqlalchemy import ColumnElement, Connection, func, select
 
 from ..records.tables import records
+from .quick_texts import ID_LENGTH, row_text, whole_row_text
 from .scope import Scope
-
-ID_LENGTH: Final = 36
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,11 +88,11 @@ def read_page(
     for row in found[:limit]:
         last = row.rev
         if scope.whole:
-            (gone if row.gone else rows).append(_whole(row))
+            (gone if row.gone else rows).append(whole_row_text(row))
         elif row.gone:
             gone.append(f'{{"id":"{row.id}","kind":"{row.kind}","rev":{row.rev}}}')
         else:
-            rows.append(_text(row, row.fields))
+            rows.append(row_text(row, row.fields))
     end = last if more else household_rev
     behind = Cursor(end, scope.version, purged_rev if more and reset else None)
     return Page(rows, gone, behind.text(), more, reset, first=not usable)
@@ -106,33 +101,3 @@ def read_page(
 def _addressable() -> ColumnElement[bool]:
     """Leave out what an older server took under an id that is none: no operation can name it, so no phone holds it."""
     return func.length(records.c.id) == ID_LENGTH
-
-
-def _quoted(written_by: str | None) -> str:
-    return (
-        f'"{written_by}"' if written_by and len(written_by) == ID_LENGTH else json.dumps(written_by or None)
-    )
-
-
-def _text(row: Any, shown: str, more: str = "") -> str:
-    by = _quoted(row.person_id)
-    head = f'{{"id":"{row.id}","kind":"{row.kind}","rev":{row.rev},"by":{by},"made_ms":{row.made_ms}'
-    return f'{head}{more},"set":{shown}}}'
-
-
-def _whole(row: Any) -> str:
-    """Return a row with all that a phone needs to offer it after a restore: its device and when each field was set.
-
-    ``stamps`` names the fields that were set again since the record was made; of most records none was.
-    """
-    device = _quoted(row.device_id)
-    first = f"{row.made_ms},{device}]"
-    more = f',"device":{device}'
-    if row.stamps.count(first) != row.stamps.count("["):
-        later = {
-            name: [at_ms, by]
-            for name, (_rev, at_ms, by) in json.loads(row.stamps, strict=False).items()
-            if (at_ms, by) != (row.made_ms, row.device_id)
-        }
-        more += f',"stamps":{json.dumps(later, separators=(",", ":"))}'
-    return _text(row, row.fields, more)

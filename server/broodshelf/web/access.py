@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from typing import Any
 
 import segno
@@ -13,7 +12,7 @@ from ..errors import BadRequest
 from ..nudges.channels.push.subscriptions import forget_device
 from ..people import devices, households, pairing
 from ..people.actor import Actor
-from ..people.devices import Session
+from ..people.devices import Owner, Phone, Session
 from ..records.apart import enter, every_household
 from ..records.database import reading, writing
 from ..records.store import read_record
@@ -46,16 +45,9 @@ def claim(body: Given) -> Response:
             zone=body.get("zone"),
             now_ms=now,
         )
-        session = devices.sign_in(
-            connection,
-            device_id=body["device"]["id"],
-            device_name=body["device"]["name"],
-            household_id=household_id,
-            person_id=person_id,
-            role="keeper",
-            now_ms=now,
-        )
-        _note_new_phone(connection, household_id, person_id, body["device"])
+        phone, owner = Phone(**body["device"]), Owner(household_id, person_id)
+        session = devices.sign_in(connection, phone, owner, now)
+        _note_new_phone(connection, owner, phone)
     return signed_in(session)
 
 
@@ -140,17 +132,9 @@ def collect_pairing(body: Given) -> Response:
         got = pairing.collect(connection, body["pairing_id"], body["collect_secret"], p.now_ms())
         if got is None:
             return jsonify(state="waiting")
-        session = devices.sign_in(
-            connection,
-            device_id=got.device_id,
-            device_name=got.device_name,
-            household_id=got.household_id,
-            person_id=got.person_id,
-            role="keeper",
-            now_ms=p.now_ms(),
-        )
-        device = {"id": got.device_id, "name": got.device_name}
-        _note_new_phone(connection, got.household_id, got.person_id, device)
+        phone, owner = Phone(got.device_id, got.device_name), Owner(got.household_id, got.person_id)
+        session = devices.sign_in(connection, phone, owner, p.now_ms())
+        _note_new_phone(connection, owner, phone)
     return signed_in(session)
 
 
@@ -214,10 +198,8 @@ def revoke_device(actor: Actor, device_id: str) -> Response:
     return jsonify({})
 
 
-def _note_new_phone(
-    connection: Connection, household_id: str, person_id: str, device: Mapping[str, str]
-) -> None:
-    note_and_tell(connection, household_id, "new_phone", person_id, device["id"], phone=device["name"])
+def _note_new_phone(connection: Connection, owner: Owner, phone: Phone) -> None:
+    note_and_tell(connection, owner.household_id, "new_phone", owner.person_id, phone.id, phone=phone.name)
 
 
 def describe(actor: Actor) -> dict[str, Any]:

@@ -7,6 +7,7 @@ from flask import Blueprint, Response, jsonify
 from ..errors import BadRequest, NotFound
 from ..people import devices, passes
 from ..people.actor import Actor
+from ..people.devices import Owner, Phone
 from ..records.apart import every_household
 from ..records.database import reading, writing
 from ..records.store import Ledger
@@ -92,16 +93,8 @@ def open_pass(body: Given) -> Response:
         if visitor is not None and visitor.role == "keeper":
             return jsonify(preview={"id": record.id, "state": window.state, **record.values})
         person_id = passes.admit(connection, household_id, record, p.now_ms())
-        session = devices.sign_in(
-            connection,
-            device_id=body["device"]["id"],
-            device_name=body["device"]["name"],
-            household_id=household_id,
-            person_id=person_id,
-            role="stand_in",
-            now_ms=p.now_ms(),
-            pass_id=record.id,
-        )
-        named = {"phone": body["device"]["name"], "pass": str(record.values["name"])}
-        note_and_tell(connection, household_id, "pass_opened", person_id, body["device"]["id"], **named)
+        phone, owner = Phone(**body["device"]), Owner(household_id, person_id, "stand_in", record.id)
+        session = devices.sign_in(connection, phone, owner, p.now_ms())
+        named = {"phone": phone.name, "pass": str(record.values["name"])}
+        note_and_tell(connection, household_id, "pass_opened", person_id, phone.id, **named)
     return signed_in(session)

@@ -45,7 +45,7 @@ def rows_of_the_other_household_sent(patch: pytest.MonkeyPatch) -> None:
 
 
 def a_field_is_hidden_from_stand_ins(patch: pytest.MonkeyPatch) -> None:
-    real = delivery._text
+    real = delivery.row_text
 
     def careless(row: Any, shown: str, more: str = "") -> str:
         if row.kind == "colony" and not more:
@@ -53,7 +53,7 @@ def a_field_is_hidden_from_stand_ins(patch: pytest.MonkeyPatch) -> None:
             return real(row, json.dumps(fields), more)
         return real(row, shown, more)
 
-    patch.setattr(delivery, "_text", careless)
+    patch.setattr(delivery, "row_text", careless)
 
 
 MUTANTS = (

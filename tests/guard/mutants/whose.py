@@ -93,14 +93,10 @@ def pass_of_any_household_taken_back(patch: pytest.MonkeyPatch) -> None:
 def phone_of_somebody_else_taken_over(patch: pytest.MonkeyPatch) -> None:
     real = devices.sign_in
 
-    def careless(connection: Any, *, device_id: str, **rest: Any) -> Any:
-        taken = {
-            name: rest[name] for name in ("household_id", "person_id", "role", "pass_id") if name in rest
-        }
-        connection.execute(
-            update(devices_table).where(devices_table.c.id == device_id).values(revoked_ms=None, **taken)
-        )
-        return real(connection, device_id=device_id, **rest)
+    def careless(connection: Any, phone: Any, owner: Any, now_ms: int) -> Any:
+        taken = {**dataclasses.asdict(owner), "revoked_ms": None}
+        connection.execute(update(devices_table).where(devices_table.c.id == phone.id).values(**taken))
+        return real(connection, phone, owner, now_ms)
 
     patch.setattr(devices, "sign_in", careless)
 
