@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { inDegrees, storedOf, temperature, typedOf } from '../components/degrees.js';
 import { html } from '../components/html.js';
 import { moment } from '../components/in-words.js';
+import { lazy } from '../components/lazy.js';
 import { Choice, numberOf, textsOf, useAttempt } from '../components/parts.js';
 import { Empty } from '../components/states.js';
 import { keep, log, say } from '../signals/actions.js';
@@ -11,6 +12,8 @@ import { rowsOf } from '../signals/rows.js';
 import { colonyFormText } from '../text/en/colony-form.js';
 import { placesText } from '../text/en/places.js';
 import { savingText } from '../text/en/saving.js';
+
+const Sensors = lazy(() => import('../components/sensors.js'), 'Sensors');
 
 export function PlacesScreen() {
   const [adding, setAdding] = useState(false);
@@ -93,6 +96,7 @@ function Place({ place, last }) {
           <div class="wrap even">
             <button type="button" class="button" onClick=${() => setOpen('reading')}>${placesText.reading}</button>
             <button type="button" class="button" onClick=${() => setOpen('change')}>${placesText.change}</button>
+            <button type="button" class="button" onClick=${() => setOpen('sensors')}>${placesText.sensors}</button>
           </div>
         `
       }
@@ -100,6 +104,13 @@ function Place({ place, last }) {
         open === 'change' &&
         html`
           <${PlaceForm} place=${place} onDone=${() => setOpen('')} />
+        `
+      }
+      ${
+        open === 'sensors' &&
+        html`
+          <${Sensors} placeId=${place.id} />
+          <button type="button" class="button" onClick=${() => setOpen('')}>${placesText.close}</button>
         `
       }
       ${

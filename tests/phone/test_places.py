@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import json
+import urllib.request
+
 import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim, open_colony
@@ -149,3 +152,41 @@ def test_a_colony_that_is_saved_again_sets_no_condition_that_did_not_change(phon
 
     assert '"condition"' not in (renamed.value.post_data or "")
     assert '"stage"' not in (renamed.value.post_data or "")
+
+
+def test_a_sensor_gets_its_token_once_and_what_it_sends_is_shown(phone, server):
+    page = phone()
+    claim(page, server)
+    add_place(page, server, "Cabinet", "24")
+    page.get_by_role("button", name="Sensors").click()
+    expect(page.get_by_text("No sensor here.")).to_be_visible()
+    page.get_by_role("button", name="Add a sensor").click()
+    page.get_by_label("Name of the sensor").fill("Board")
+    page.get_by_role("button", name="Make its token").click()
+    expect(page.get_by_text("Nothing has come from it yet")).to_be_visible()
+    token = page.locator(".address").inner_text()
+
+    sent = send(f"{server.url}/api/readings", {"temperature": 25.5, "humidity": 48}, token)
+    assert sent == {"stored": 1, "known": 0, "refused": []}
+
+    go(page, server, "#/shelf")
+    go(page, server, "#/places")
+    page.get_by_role("button", name="Sensors").click()
+    expect(page.get_by_text("In the last hour: 25.5 °C, 48 %")).to_be_visible()
+    expect(page.get_by_text("Last heard")).to_be_visible()
+    expect(page.get_by_text(token)).to_have_count(0)
+
+    page.get_by_role("button", name="End it").click()
+    page.get_by_role("button", name="End it").click()
+    expect(page.get_by_text("No sensor here.")).to_be_visible()
+
+
+def send(url, body, token):
+    """Post as a board would: no cookie, no origin."""
+    request = urllib.request.Request(
+        url,
+        data=json.dumps(body).encode(),
+        headers={"Authorization": f"Bearer {token}", "Content-Type": "application/json"},
+    )
+    with urllib.request.urlopen(request, timeout=30) as answer:
+        return json.load(answer)

@@ -8,6 +8,8 @@ export const placesText = {
   change: 'Change',
   reading: 'Log a reading',
   log: 'Log the reading',
+  sensors: 'Sensors',
+  close: 'Close',
   open: 'See the places',
   name: 'Name of the place',
   type: 'What it is',

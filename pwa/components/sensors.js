@@ -1,0 +1,189 @@
+// The sensors of a place: how they are, and a token for a new one. The server alone knows them.
+import { useEffect, useState } from 'preact/hooks';
+import { get, post } from '../signals/people.js';
+import { syncNow } from '../signals/sync.js';
+import { sensorsText } from '../text/en/sensors.js';
+import { fahrenheit, temperature } from './degrees.js';
+import { html } from './html.js';
+import { moment } from './in-words.js';
+import { Choice, textsOf, useAttempt } from './parts.js';
+
+const HOUR_MS = 3_600_000;
+
+/**
+ * A sensor as `GET /api/sensors` tells it.
+ * @typedef {{id: string, place_id: string, name: string, heard_ms: number | null, away_ms: number | null,
+ *   broken_ms: number | null}} SensorState
+ */
+
+/** @param {{placeId: string}} props */
+export function Sensors({ placeId }) {
+  const [sensors, setSensors] = useState(/** @type {SensorState[] | null} */ (null));
+  const [hour, setHour] = useState('');
+  const [adding, setAdding] = useState(false);
+  const [token, setToken] = useState('');
+  const [failed, setFailed] = useState(false);
+
+  async function load() {
+    await syncNow(); // the place may be on this phone only
+    const [known, measured] = await Promise.all([get('/api/sensors'), get(`/api/places/${placeId}/hours`)]);
+    setSensors(known.sensors.filter((/** @type {SensorState} */ sensor) => sensor.place_id === placeId));
+    setHour(lastHour(measured.hours));
+  }
+  useEffect(() => void load().catch(() => setFailed(true)), [placeId]);
+
+  if (failed) {
+    return html`
+      <p class="soft">${sensorsText.offline}</p>
+    `;
+  }
+  if (!sensors) return null;
+  return html`
+    <section class="stack">
+      <h3>${sensorsText.title}</h3>
+      <p class="soft">${sensorsText.about}</p>
+      ${
+        hour &&
+        html`
+          <p>${sensorsText.now(hour)}</p>
+        `
+      }
+      ${
+        !sensors.length &&
+        html`
+          <p>${sensorsText.none}</p>
+        `
+      }
+      ${sensors.map(
+        (sensor) => html`
+          <${SensorLine} key=${sensor.id} sensor=${sensor} onEnded=${load} />
+        `,
+      )}
+      ${
+        token &&
+        html`
+          <${Token} token=${token} />
+        `
+      }
+      ${
+        adding
+          ? html`
+              <${NewSensor}
+                placeId=${placeId}
+                onMade=${(/** @type {string} */ made) => {
+                  setToken(made);
+                  setAdding(false);
+                  void load();
+                }}
+              />
+            `
+          : html`
+              <button type="button" class="button" onClick=${() => setAdding(true)}>${sensorsText.add}</button>
+            `
+      }
+    </section>
+  `;
+}
+
+/**
+ * What was measured in the hour that runs, or in the one before it.
+ * @param {[number, number | null, number | null, number | null, number | null][]} hours
+ */
+function lastHour(hours) {
+  const [at_ms, mean_c, , , humidity_pct] = hours.at(-1) ?? [0, null, null, null, null];
+  if (Date.now() - at_ms > 2 * HOUR_MS) return '';
+  const parts = [
+    mean_c === null ? '' : temperature(mean_c),
+    humidity_pct === null ? '' : `${Math.round(humidity_pct)} %`,
+  ];
+  return parts.filter(Boolean).join(', ');
+}
+
+/** @param {{sensor: SensorState, onEnded: () => Promise<void>}} props */
+function SensorLine({ sensor, onEnded }) {
+  const [sure, setSure] = useState(false);
+  const { attempt, busy, said } = useAttempt();
+  const end = () =>
+    attempt(async () => {
+      await post(`/api/sensors/${sensor.id}/end`, {});
+      await onEnded();
+    });
+  return html`
+    <div class="stack">
+      <p>
+        <b>${sensor.name}</b>
+        <br />
+        <span class="soft">${howItIs(sensor)}</span>
+      </p>
+      ${said}
+      ${
+        sure
+          ? html`
+              <p>${sensorsText.end_sure}</p>
+              <div class="wrap even">
+                <button type="button" class="button" disabled=${busy} onClick=${end}>${sensorsText.end}</button>
+                <button type="button" class="button" onClick=${() => setSure(false)}>${sensorsText.keep}</button>
+              </div>
+            `
+          : html`
+              <button type="button" class="button" onClick=${() => setSure(true)}>${sensorsText.end}</button>
+            `
+      }
+    </div>
+  `;
+}
+
+/** @param {SensorState} sensor */
+function howItIs(sensor) {
+  if (sensor.broken_ms !== null) return sensorsText.broken(moment(sensor.broken_ms));
+  if (sensor.away_ms !== null) return sensorsText.away(moment(sensor.away_ms));
+  return sensor.heard_ms === null ? sensorsText.never : sensorsText.heard(moment(sensor.heard_ms));
+}
+
+/** @param {{token: string}} props */
+function Token({ token }) {
+  const { attempt, said } = useAttempt();
+  const copy = () =>
+    attempt(async () => {
+      await navigator.clipboard.writeText(token);
+      return sensorsText.copied;
+    });
+  return html`
+    <div class="stack">
+      <p>${sensorsText.once}</p>
+      <p class="address">${token}</p>
+      <p class="soft">${sensorsText.address(`${location.origin}/api/readings`)}</p>
+      <button type="button" class="button" onClick=${copy}>${sensorsText.copy}</button>
+      ${said}
+    </div>
+  `;
+}
+
+/** @param {{placeId: string, onMade: (token: string) => void}} props */
+function NewSensor({ placeId, onMade }) {
+  const [unit, setUnit] = useState(fahrenheit() ? 'F' : 'C');
+  const form = useAttempt();
+  /** @param {any} event */
+  function save(event) {
+    event.preventDefault();
+    const name = textsOf(event.target)('name');
+    return form.attempt(async () => {
+      onMade((await post('/api/sensors', { place_id: placeId, name, unit })).token);
+    });
+  }
+  const units = [
+    ['C', '°C'],
+    ['F', '°F'],
+  ];
+  return html`
+    <form class="stack" onSubmit=${save}>
+      <label>
+        ${sensorsText.name}
+        <input name="name" required maxlength="60" autocomplete="off" />
+      </label>
+      <${Choice} label=${sensorsText.unit} options=${units} value=${unit} onPick=${setUnit} />
+      ${form.said}
+      <button class="button main wide" disabled=${form.busy}>${sensorsText.make}</button>
+    </form>
+  `;
+}
