@@ -1,6 +1,7 @@
 // The round: what is due now, today and next, from the plans and this phone's own logs. Pure.
 import { keyOf } from './catalogue.js';
-import { DAY_MS, applyEvent, dueAtMs, levelAt } from './gauges.js';
+import { DAY_MS, applyEvent, dueAtMs } from './gauges.js';
+import { eventsByColony } from './lists.js';
 
 /**
  * @typedef {import('./overlay.js').ShownRow} ShownRow
@@ -12,7 +13,7 @@ import { DAY_MS, applyEvent, dueAtMs, levelAt } from './gauges.js';
  * @typedef {import('./catalogue.js').What} What
  * @typedef {import('../kinds.d.ts').PlannedTask} PlannedTask
  * @typedef {{key: string, task_key: string, what: What, about: string, colony_id: string, need: Need,
- *   due_at_ms: number, urgent: boolean, gauge: Gauge | null, share: number | null, portion: PlannedTask['portion'],
+ *   due_at_ms: number, urgent: boolean, gauge: Gauge | null, portion: PlannedTask['portion'],
  *   suggested: PlannedTask['suggested'], reasons: Reason[], cautions: Reason[], stand_in: PlannedTask['stand_in'],
  *   fault: string | null, group: 'now' | 'today' | 'next'}} Item
  * `key`: unique on the shelf; `task_key`: what a log carries that answers it, made of `what` and `about`
@@ -27,30 +28,58 @@ const NEXT_DAYS = 3;
  * @param {Map<string, ShownRow>} rows @param {number} nowMs @param {number} endOfTodayMs @param {Known} catalogue
  * @returns {Round}
  */
-export function buildRound(rows, nowMs, endOfTodayMs, catalogue) {
-  const kept = allItems(rows, nowMs, catalogue)
-    .map((item) => ({ ...item, group: groupOf(item, nowMs, endOfTodayMs) }))
-    .filter((item) => item.due_at_ms < nowMs + NEXT_DAYS * DAY_MS);
-  kept.sort((a, b) => Number(b.urgent) - Number(a.urgent) || a.due_at_ms - b.due_at_ms || (a.key < b.key ? -1 : 1));
-  return { items: kept, done: doneLately(rows, nowMs) };
+export const buildRound = (rows, nowMs, endOfTodayMs, catalogue) => ({
+  items: inOrder(allItems(rows, catalogue), nowMs, endOfTodayMs),
+  done: doneLately(rows.values(), nowMs),
+});
+
+/**
+ * What is due now, today and in the next days, the most urgent first. An item that stays in its group stays the same
+ * object, so whoever shows it sees at once that nothing has changed.
+ * @param {Item[]} items @param {number} nowMs @param {number} endOfTodayMs @returns {Item[]}
+ */
+export const inOrder = (items, nowMs, endOfTodayMs) =>
+  items
+    .filter((item) => item.due_at_ms < nowMs + NEXT_DAYS * DAY_MS)
+    .map((item) => inGroup(item, groupOf(item, nowMs, endOfTodayMs)))
+    .sort((a, b) => Number(b.urgent) - Number(a.urgent) || a.due_at_ms - b.due_at_ms || (a.key < b.key ? -1 : 1));
+
+/** @type {WeakMap<Item, Item>} */
+const grouped = new WeakMap();
+
+/** @param {Item} item @param {Item['group']} group @returns {Item} */
+function inGroup(item, group) {
+  const known = grouped.get(item);
+  if (known?.group === group) return known;
+  const made = { ...item, group };
+  grouped.set(item, made);
+  return made;
 }
 
 /**
  * All that is coming, however far away, in no order; `group` is not yet told.
- * @param {Map<string, ShownRow>} rows @param {number} nowMs @param {Known} catalogue @returns {Item[]}
+ * @param {Map<string, ShownRow>} rows @param {Known} catalogue @returns {Item[]}
  */
-export function allItems(rows, nowMs, catalogue) {
+export function allItems(rows, catalogue) {
   const byColony = eventsByColony(rows);
-  /** @type {Item[]} */
-  const items = [];
-  for (const plan of rows.values()) {
-    if (plan.kind !== 'plan' || !rows.has(plan.set.colony_id)) continue;
-    const events = byColony.get(plan.set.colony_id) ?? [];
-    const fresh = events.filter((e) => !e.rev || e.rev > plan.set.inputs_rev);
-    items.push(...planItems(plan, fresh, events, rows, nowMs, catalogue), ...freshItems(plan, fresh, catalogue));
-  }
-  return items;
+  return [...rows.values()]
+    .filter((row) => row.kind === 'plan')
+    .filter((plan) => rows.has(plan.set.colony_id))
+    .flatMap((plan) => itemsOfPlan(plan, byColony.get(plan.set.colony_id) ?? [], rows, catalogue));
 }
+
+/**
+ * What is coming at one colony.
+ * @param {PlanRow} plan @param {EventRow[]} events of its colony @param {Map<string, ShownRow>} rows its faults among
+ *   them @param {Known} catalogue @returns {Item[]}
+ */
+export function itemsOfPlan(plan, events, rows, catalogue) {
+  const fresh = unplanned(plan, events);
+  return [...planItems(plan, fresh, events, rows, catalogue), ...freshItems(plan, fresh, catalogue)];
+}
+
+/** The events that a plan does not know yet. @param {PlanRow} plan @param {EventRow[]} events */
+export const unplanned = (plan, events) => events.filter((e) => !e.rev || e.rev > plan.set.inputs_rev);
 
 /**
  * The gauges of a plan moved by what this phone knows and the plan does not.
@@ -62,27 +91,11 @@ export function movedGauges(plan, fresh) {
   return gauges.map((gauge) => fresh.reduce((g, e) => applyEvent(g, e.kind, e.happened_ms ?? 0, e.set), gauge));
 }
 
-/** @param {Map<string, ShownRow>} rows @returns {Map<string, EventRow[]>} */
-export function eventsByColony(rows) {
-  /** @type {Map<string, EventRow[]>} */
-  const found = new Map();
-  for (const row of rows.values()) {
-    if (row.happened_ms === null || (row.set.possible_repeat && !row.set.confirmed)) continue;
-    const event = /** @type {EventRow} */ (row);
-    const colonyId = event.set.colony_id ?? ''; // what happens at a place has none
-    const list = found.get(colonyId);
-    if (list) list.push(event);
-    else found.set(colonyId, [event]);
-  }
-  for (const list of found.values()) list.sort((a, b) => (a.happened_ms ?? 0) - (b.happened_ms ?? 0));
-  return found;
-}
-
 /**
  * @param {PlanRow} plan @param {EventRow[]} fresh @param {EventRow[]} events @param {Map<string, ShownRow>} rows
- * @param {number} nowMs @param {Known} catalogue @returns {Item[]}
+ * @param {Known} catalogue @returns {Item[]}
  */
-function planItems(plan, fresh, events, rows, nowMs, catalogue) {
+function planItems(plan, fresh, events, rows, catalogue) {
   const gauges = new Map(movedGauges(plan, fresh).map((gauge) => [gauge.need, gauge]));
   const planned = new Map((plan.set.gauges ?? []).map((gauge) => [gauge.need, gauge]));
   const cleared = new Set(
@@ -115,7 +128,6 @@ function planItems(plan, fresh, events, rows, nowMs, catalogue) {
       due_at_ms: task.urgent ? due : Math.max(due, later.get(task.need) ?? 0),
       urgent: task.urgent,
       gauge,
-      share: gauge ? levelAt(gauge, nowMs) / gauge.capacity : null,
       portion: task.portion,
       suggested: task.suggested,
       reasons: task.reasons,
@@ -168,7 +180,6 @@ function freshItems(plan, fresh, { foods, faults }) {
     const base = {
       colony_id: plan.set.colony_id,
       gauge: null,
-      share: null,
       portion: null,
       cautions: plan.set.cautions ?? [],
       stand_in: /** @type {PlannedTask['stand_in']} */ ({}),
@@ -268,9 +279,12 @@ export function forStandIn(tasks, events, nowMs) {
     .map((task) => ({ ...task, ...task.stand_in }));
 }
 
-/** What was done in the last twelve hours, newest first. @param {Map<string, ShownRow>} rows @param {number} nowMs */
-function doneLately(rows, nowMs) {
-  return /** @type {EventRow[]} */ ([...rows.values()])
+/**
+ * What was done in the last twelve hours, newest first.
+ * @param {Iterable<ShownRow>} rows @param {number} nowMs
+ */
+export function doneLately(rows, nowMs) {
+  return /** @type {EventRow[]} */ ([...rows])
     .filter((row) => row.happened_ms !== null && row.happened_ms > nowMs - DAY_MS / 2 && row.kind !== 'later')
     .sort((a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0));
 }

@@ -129,7 +129,6 @@ function leftovers(task, at, foods) {
     at_ms: at + hours * HOUR_MS,
     first: false,
     gauge: null,
-    share: null,
     portion: null,
     suggested: null,
     urgent: false,

@@ -1,7 +1,7 @@
 // In words: what the one word table says of codes, reasons and cautions; days and times.
 import { fill, say, sayPortion } from '../care/words.js';
-import { now } from '../signals/clock.js';
-import { catalogue, rows } from '../signals/rows.js';
+import { minute } from '../signals/clock.js';
+import { catalogue, rowOf } from '../signals/rows.js';
 import { eventText } from '../text/en/events.js';
 import { inDegrees } from './degrees.js';
 import { html } from './html.js';
@@ -30,7 +30,7 @@ export function inWords(section, item) {
   if (!template) return item.code.replaceAll('_', ' ');
   const args = { ...item.args };
   if (typeof args.at_ms === 'number') {
-    const hours = Math.max(0, (now.value - args.at_ms) / 3_600_000);
+    const hours = Math.max(0, (minute.value - args.at_ms) / 3_600_000);
     args.hours = Math.round(hours);
     args.days ??= Math.round(hours / 24);
     if (item.code === 'glance') args.days = Math.round(hours / 24);
@@ -149,4 +149,4 @@ export const dayAndTime = writer({
 export const weekDay = writer({ weekday: 'short', day: 'numeric', month: 'short' });
 
 /** @param {string | undefined} colonyId */
-export const nameOf = (colonyId) => rows.value.get(colonyId ?? '')?.set.name ?? eventText.colony;
+export const nameOf = (colonyId) => rowOf(colonyId ?? '')?.set.name ?? eventText.colony;

@@ -5,7 +5,7 @@ import { html, Icon } from './html.js';
 import { capital, Cautions, nameOf, portionInWords, Why, todoInWords, wordFor } from './in-words.js';
 import { dueInWords, Tube } from './tube.js';
 import { logAsSuggested, resolve } from '../signals/actions.js';
-import { rows } from '../signals/rows.js';
+import { rowOf } from '../signals/rows.js';
 import { roundText } from '../text/en/round.js';
 
 /** @typedef {import('../care/round.js').Item} Item */
@@ -83,7 +83,7 @@ const Side = ({ item }) => html`
 
 /** @param {{item: import('../care/round.js').Item, title: string}} props */
 function Head({ item, title }) {
-  const number = rows.value.get(item.colony_id)?.set.number;
+  const number = rowOf(item.colony_id)?.set.number;
   return html`
     <a class="open" href=${`#/colony/${item.colony_id}`}>
       <span class="eyebrow">

@@ -1,6 +1,6 @@
 // The glass tube: a gauge drawn as a small test tube whose level falls. Colour, pattern and words each tell the need.
 import { DAY_MS, dueAtMs, levelAt } from '../care/gauges.js';
-import { now } from '../signals/clock.js';
+import { minute } from '../signals/clock.js';
 import { catalogue } from '../signals/rows.js';
 import { roundText } from '../text/en/round.js';
 import { html } from './html.js';
@@ -19,7 +19,7 @@ export const needClass = (need) =>
 
 /** @param {{gauge: import('../care/gauges.js').Gauge, small?: boolean}} props */
 export function Tube({ gauge, small = false }) {
-  const share = levelAt(gauge, now.value) / gauge.capacity;
+  const share = levelAt(gauge, minute.value) / gauge.capacity;
   const due = gauge.due_level / gauge.capacity;
   return html`
     <svg
@@ -38,7 +38,8 @@ export function Tube({ gauge, small = false }) {
  * @param {{need: string, share: number, due: number | null}} props
  */
 export function TubeDrawing({ need, share, due }) {
-  const y = BOTTOM - Math.min(1, Math.max(0, share)) * (BOTTOM - TOP);
+  // in tenths: what cannot be seen to move is not drawn anew
+  const y = Math.round((BOTTOM - Math.min(1, Math.max(0, share)) * (BOTTOM - TOP)) * 10) / 10;
   const mark = due === null ? 0 : BOTTOM - due * (BOTTOM - TOP);
   const clip = `inside-${need}-${Math.round(y * 10)}`;
   return html`
@@ -97,12 +98,12 @@ export function levelInWords(gauge) {
 }
 
 /** @param {import('../care/gauges.js').Gauge} gauge */
-export const percentOf = (gauge) => Math.round((levelAt(gauge, now.value) / gauge.capacity) * 100);
+export const percentOf = (gauge) => Math.round((levelAt(gauge, minute.value) / gauge.capacity) * 100);
 
 /** @param {number | null} dueMs */
 export function dueInWords(dueMs) {
   if (dueMs === null) return roundText.due.never;
-  const days = (dueMs - now.value) / DAY_MS;
+  const days = (dueMs - minute.value) / DAY_MS;
   if (days <= -1) return roundText.due.since(Math.floor(-days));
   if (days <= 0) return roundText.due.now;
   return days < 1 ? roundText.due.hours(Math.max(1, Math.round(days * 24))) : roundText.due.days(Math.round(days));
@@ -114,6 +115,6 @@ export function dueInWords(dueMs) {
  */
 export const LyingTube = ({ part, whole, words }) => html`
   <div class="lying" role="img" aria-label=${words}>
-    <span style=${{ width: `${whole ? Math.min(100, (part / whole) * 100) : 0}%` }}></span>
+    <span style=${{ transform: `translateX(${whole ? Math.min(100, (part / whole) * 100) - 100 : -100}%)` }}></span>
   </div>
 `;

@@ -10,7 +10,7 @@ import { dueAtMs } from '../care/gauges.js';
 import { say, voidLog } from '../signals/actions.js';
 import { useKind } from '../signals/history.js';
 import { takePhoto } from '../signals/photos.js';
-import { gaugesOf, planOf, rows } from '../signals/rows.js';
+import { gaugesOf, planOf, rowOf } from '../signals/rows.js';
 import { runningTasting } from '../signals/tastings.js';
 import { colonyText } from '../text/en/colony.js';
 import { colonyFormText } from '../text/en/colony-form.js';
@@ -45,7 +45,7 @@ export function ColonyScreen({ id }) {
       <${ColonyForm} colony=${null} />
     `;
   }
-  const colony = /** @type {import('../care/overlay.js').ShownRow<'colony'> | undefined} */ (rows.value.get(id));
+  const colony = /** @type {import('../care/overlay.js').ShownRow<'colony'> | undefined} */ (rowOf(id));
   if (!colony) {
     return html`
       <h1>${colonyText.gone}</h1>

@@ -11,7 +11,7 @@ import { DAY_MS } from '../care/gauges.js';
 import { voidLog } from '../signals/actions.js';
 import { readBack } from '../signals/history.js';
 import { now, today } from '../signals/clock.js';
-import { outbox, rows, stored } from '../signals/rows.js';
+import { outbox, rowOf, stored } from '../signals/rows.js';
 import { colonyText } from '../text/en/colony.js';
 import { diaryText } from '../text/en/diary.js';
 import { eventText } from '../text/en/events.js';
@@ -267,8 +267,8 @@ function dayInWords(ms) {
 
 /** @param {{row: ShownRow, onOpen: (id: string) => void}} props */
 function Entry({ row, onOpen }) {
-  const who = row.by ? rows.value.get(row.by)?.set.name : null;
-  const tasting = row.set.tasting_id && rows.value.get(row.set.tasting_id)?.set.name;
+  const who = row.by ? rowOf(row.by)?.set.name : null;
+  const tasting = row.set.tasting_id && rowOf(row.set.tasting_id)?.set.name;
   return html`
     <li class="row">
       <span class=${`badge ${row.kind === 'fault' && !row.set.resolved_at ? 'warn' : ''}`}>

@@ -1,6 +1,6 @@
 // The round: what is due now, later today and next, how far it has come, and what was done. Each task has its tube,
 // what to do in real units, why, and one tap to log it as suggested.
-import { useState } from 'preact/hooks';
+import { useCallback, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { eventInWords } from '../components/event-in-words.js';
 import { nameOf, timeOfDay } from '../components/in-words.js';
@@ -9,10 +9,11 @@ import { LyingTube } from '../components/tube.js';
 import { logAsSuggested, voidLog } from '../signals/actions.js';
 import { nowMs } from '../signals/clock.js';
 import { route } from '../signals/route.js';
-import { round, rows, rowsOf } from '../signals/rows.js';
-import { saving } from '../signals/saving.js';
+import { round, rowOf, rowsOf } from '../signals/rows.js';
+import { joining } from '../signals/saving.js';
 import { roundText } from '../text/en/round.js';
 import { lazy } from '../components/lazy.js';
+import { useSlices } from '../components/slices.js';
 import { CompactTask, Task } from '../components/task.js';
 
 const LogSheet = lazy(() => import('./log.js'), 'LogSheet');
@@ -25,11 +26,14 @@ export function RoundScreen() {
   const [sheet, setSheet] = useState(
     /** @type {{what: string, item?: import('../care/round.js').Item} | null} */ (null),
   );
-  const { joining } = saving.value;
-  if (joining !== null) {
+  const made_so_far = useSlices(items.length + done.length);
+  // the same at each drawing, so a task is drawn again only when it is another
+  const onOther = useCallback((/** @type {any} */ item) => setSheet({ what: 'log', item }), []);
+  const onLater = useCallback((/** @type {any} */ item) => setSheet({ what: 'later', item }), []);
+  if (joining.value !== null) {
     return html`
       <h1>${roundText.title}</h1>
-      <${Joining} entries=${joining} />
+      <${Joining} entries=${joining.value} />
     `;
   }
   if (!rowsOf('colony').length) {
@@ -44,6 +48,7 @@ export function RoundScreen() {
     `;
   }
   const due = items.filter((item) => item.group === 'now');
+  const made = items.slice(0, made_so_far);
   const easy = due.filter((item) => item.suggested && !item.urgent);
   const all = html`
     <button type="button" class="button main wide" onClick=${() => logAsSuggested(easy)}>
@@ -64,7 +69,7 @@ export function RoundScreen() {
     />
     ${
       /** @type {const} */ (['now', 'today', 'next']).map((group) => {
-        const part = items.filter((item) => item.group === group);
+        const part = made.filter((item) => item.group === group);
         return (
           part.length > 0 &&
           html`
@@ -76,15 +81,10 @@ export function RoundScreen() {
                       <${CompactTask} key=${item.key} item=${item} />
                     `
                   : html`
-                      <${Task}
-                        key=${item.key}
-                        item=${item}
-                        onOther=${() => setSheet({ what: 'log', item })}
-                        onLater=${() => setSheet({ what: 'later', item })}
-                      />
+                      <${Task} key=${item.key} item=${item} onOther=${onOther} onLater=${onLater} />
                     `,
               )}
-              ${group === 'now' && !nudged && easy.length > 1 && all}
+              ${group === 'now' && part.length === due.length && !nudged && easy.length > 1 && all}
             </section>
           `
         );
@@ -95,12 +95,13 @@ export function RoundScreen() {
       ${roundText.many}
     </button>
     ${
+      made_so_far > items.length &&
       done.length > 0 &&
       html`
         <section class="stack" aria-label=${roundText.done}>
           <h2>${roundText.done}</h2>
           <ul class="done-list">
-            ${done.map(
+            ${done.slice(0, made_so_far - items.length).map(
               (row) => html`
                 <${Done} key=${row.id} row=${row} />
               `,
@@ -158,7 +159,7 @@ function dayInWords(ms) {
 
 /** @param {{row: import('../care/overlay.js').ShownRow}} props */
 function Done({ row }) {
-  const who = row.by ? rows.value.get(row.by)?.set.name : null;
+  const who = row.by ? rowOf(row.by)?.set.name : null;
   return html`
     <li>
       <${Icon} name="done" />

@@ -7,7 +7,7 @@ import { Empty, Joining } from '../components/states.js';
 import { dueInWords, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { gaugesOf, planOf } from '../signals/rows.js';
-import { saving } from '../signals/saving.js';
+import { joining } from '../signals/saving.js';
 import { colonyText } from '../text/en/colony.js';
 import { historyText } from '../text/en/history.js';
 import { roundText } from '../text/en/round.js';
@@ -21,11 +21,10 @@ export function ShelfScreen() {
   const shown = colonies.filter(({ set }) =>
     `${set.number ?? ''} ${set.name} ${speciesOf(set)}`.toLowerCase().includes(wanted.trim().toLowerCase()),
   );
-  const { joining } = saving.value;
-  if (joining !== null) {
+  if (joining.value !== null) {
     return html`
       <h1>${shelfText.title}</h1>
-      <${Joining} entries=${joining} />
+      <${Joining} entries=${joining.value} />
     `;
   }
   if (!colonies.length) {

@@ -3,7 +3,8 @@ import { batch, computed, signal } from '@preact/signals';
 import { NO_CATALOGUE } from '../care/catalogue.js';
 import { endOfDayMs } from '../care/instants.js';
 import { overlayRows } from '../care/overlay.js';
-import { allItems, buildRound, eventsByColony, movedGauges } from '../care/round.js';
+import { EVENTS, eventsByColony, REGISTERS, sortedAnew, sortedOut } from '../care/lists.js';
+import { doneLately, inOrder, itemsOfPlan, movedGauges, unplanned } from '../care/round.js';
 import { isInSnapshot } from '../database/store.js';
 import { now, nowMs, setSkew, tick } from './clock.js';
 import { patchSaving, saving } from './saving.js';
@@ -11,6 +12,7 @@ import { heldStore, session } from './session.js';
 
 /** @typedef {import('../care/overlay.js').Kind} Kind */
 /** @template {Kind} [K=Kind] @typedef {import('../care/overlay.js').ShownRow<K>} ShownRow */
+/** @typedef {import('../care/overlay.js').EventRow} EventRow */
 /** @typedef {import('../care/overlay.js').Entry} Entry */
 /** @typedef {import('../care/overlay.js').Row} Row */
 
@@ -31,69 +33,79 @@ export const conflicts = signal([]);
  */
 export const catalogue = signal(NO_CATALOGUE);
 
-export const events = computed(() => eventsByColony(rows.value));
-export const round = computed(() =>
-  buildRound(rows.value, now.value, endOfDayMs(new Date(now.value)), catalogue.value),
-);
+/** Events of each colony. @type {import('@preact/signals').Signal<Map<string, EventRow[]>>} */
+export const events = signal(new Map());
+/** Registers of each kind. @type {import('@preact/signals').Signal<import('../care/lists.js').Lists>} */
+const registers = signal(new Map());
+
+/**
+ * What `find` gives for a key, each followed by itself: whoever asks for one is not told of a change of another.
+ * @template T @param {(key: string) => T} find @returns {(key: string) => T}
+ */
+function eachAlone(find) {
+  /** @type {Map<string, import('@preact/signals').ReadonlySignal<T>>} */
+  const asked = new Map();
+  return (key) => {
+    const known = asked.get(key) ?? computed(() => find(key));
+    asked.set(key, known);
+    return known.value;
+  };
+}
+
+/** @type {EventRow[]} */
+const NONE = [];
+/** A row as it is shown. @type {(id: string) => ShownRow | undefined} */
+export const rowOf = eachAlone((id) => rows.value.get(id));
+/** What happened at a colony, in that order. @type {(colonyId: string) => EventRow[]} */
+export const eventsOf = eachAlone((colonyId) => events.value.get(colonyId) ?? NONE);
+/** @type {(kind: string) => ShownRow[]} */
+const registersOf = eachAlone((kind) => registers.value.get(kind) ?? NONE);
+const plans = computed(() => new Map(rowsOf('plan').map((plan) => [plan.set.colony_id, plan])));
+
+/**
+ * The registers of a kind, in the order of their making.
+ * @template {Kind} K @param {K} kind @returns {Array<ShownRow<K>>}
+ */
+export const rowsOf = (kind) => /** @type {Array<ShownRow<K>>} */ ([...registersOf(kind)]);
+
+/** The plan of a colony, once the server has made one. @type {(colonyId: string) => ShownRow<'plan'> | undefined} */
+export const planOf = eachAlone((colonyId) => plans.value.get(colonyId));
+
+const itemsOf = eachAlone((colonyId) => {
+  const plan = planOf(colonyId);
+  if (!plan || !rowOf(colonyId)) return [];
+  return itemsOfPlan(plan, eventsOf(colonyId), rows.peek(), catalogue.value);
+});
+
 /** All that is coming, however far away, as it stands now. */
-export const itemsAhead = () => allItems(rows.value, now.value, catalogue.value);
+export const itemsAhead = () => [...plans.value.keys()].flatMap(itemsOf);
+export const round = computed(() => ({
+  items: inOrder(itemsAhead(), now.value, endOfDayMs(new Date(now.value))),
+  done: doneLately(rows.value.values(), now.value),
+}));
+
+const NOT_DRAWN = ['glance', 'room'];
+
+/**
+ * A colony's gauges as this phone knows them: the plan's, moved by what was logged since.
+ * @type {(colonyId: string) => import('../care/gauges.js').Gauge[]}
+ */
+export const gaugesOf = eachAlone((colonyId) => {
+  const plan = planOf(colonyId);
+  if (!plan) return [];
+  return movedGauges(plan, unplanned(plan, eventsOf(colonyId))).filter((gauge) => !NOT_DRAWN.includes(gauge.need));
+});
+
 /** How many logs wait on this phone, and how many need a person. */
 export const unsent = computed(() => ({
   waiting: outbox.value.filter((e) => e.state === 'waiting').length,
   attention: outbox.value.filter((e) => e.state !== 'waiting').length + conflicts.value.length,
 }));
 
-/** Rows of each kind but events, in the order of their making. */
-const byKind = computed(() => {
-  /** @type {Map<string, ShownRow[]>} */
-  const found = new Map();
-  for (const row of rows.value.values()) {
-    if (row.happened_ms !== null) continue;
-    const list = found.get(row.kind);
-    if (list) list.push(row);
-    else found.set(row.kind, [row]);
-  }
-  for (const list of found.values()) list.sort((a, b) => (a.id < b.id ? -1 : 1));
-  return found;
-});
-const plans = computed(() => new Map(rowsOf('plan').map((plan) => [plan.set.colony_id, plan])));
-
-/**
- * The registers of a kind, in the order of their making.
- * @template {Kind} K
- * @param {K} kind
- * @returns {Array<ShownRow<K>>}
- */
-export const rowsOf = (kind) => /** @type {Array<ShownRow<K>>} */ ([...(byKind.value.get(kind) ?? [])]);
-
-/**
- * The plan of a colony, once the server has made one.
- * @param {string} colonyId
- * @returns {ShownRow<'plan'> | undefined}
- */
-export const planOf = (colonyId) => plans.value.get(colonyId);
-
-const NOT_DRAWN = ['glance', 'room'];
-
-/**
- * A colony's gauges as this phone knows them: the plan's, moved by what was logged since.
- * @param {string} colonyId
- * @returns {import('../care/gauges.js').Gauge[]}
- */
-export function gaugesOf(colonyId) {
-  const plan = planOf(colonyId);
-  if (!plan) return [];
-  const fresh = (events.value.get(colonyId) ?? []).filter((e) => !e.rev || e.rev > plan.set.inputs_rev);
-  return movedGauges(plan, fresh).filter((gauge) => !NOT_DRAWN.includes(gauge.need));
-}
-
 /** How far back every screen can see; the diary and the charts fetch what is older (signals/history.js). */
 const RECENT_MS = 30 * 86_400_000;
-/**
- * Rows since an instant as the server gave them, and the same as shown when nothing waits.
- * @type {{since_ms: number, rows: Map<string, Row>, shown: Map<string, ShownRow>}}
- */
-let base = { since_ms: 0, rows: new Map(), shown: new Map() };
+/** Rows since an instant as the server gave them. @type {{since_ms: number, rows: Map<string, Row>}} */
+let base = { since_ms: 0, rows: new Map() };
 
 /** Show what the store holds now. */
 export async function reload() {
@@ -101,9 +113,9 @@ export async function reload() {
   if (!store) return;
   const since_ms = nowMs() - RECENT_MS;
   const { rows: recent, ...pending } = await store.snapshot(since_ms);
-  base = { since_ms, rows: new Map(recent.map((row) => [row.id, row])), shown: overlayRows(recent, [], null) };
+  base = { since_ms, rows: new Map(recent.map((row) => [row.id, row])) };
   stored.value += 1;
-  show(pending);
+  show(pending, null);
 }
 
 /**
@@ -117,13 +129,10 @@ export async function showStored(news) {
   const pending = await store.pending();
   for (const [id, row] of news) {
     base.rows.delete(id);
-    base.shown.delete(id);
     if (row && isInSnapshot(row, base.since_ms)) base.rows.set(id, row);
   }
-  const fresh = [...news.values()].filter((row) => row !== null && base.rows.has(row.id));
-  for (const [id, row] of overlayRows(/** @type {Row[]} */ (fresh), [], null)) base.shown.set(id, row);
   if (news.size) stored.value += 1;
-  return show(pending);
+  return show(pending, new Set([...news.keys(), ...recordsThatDiffer(pending.entries, outbox.peek())]));
 }
 
 /**
@@ -138,33 +147,51 @@ export function showWritten(operations) {
     answer: null,
     n: op.n,
   }));
-  show({ entries: [...outbox.peek(), ...written], conflicts: conflicts.peek(), meta: facts });
+  const touched = new Set(operations.map((op) => op.id));
+  show({ entries: [...outbox.peek(), ...written], conflicts: conflicts.peek(), meta: facts }, touched);
 }
 
 /** What is known about this phone and its last sync. @type {Record<string, any>} */
 let facts = {};
 
 /**
- * The base with what waits laid over it; only rows that an entry touches are made anew.
- * @param {Entry[]} entries
- * @param {string | null} me
+ * Lay what waits over the base, in the rows that were touched; all others stay the objects that they are.
+ * @param {Entry[]} entries @param {string | null} me @param {Set<string> | null} touched ids; null: all
  */
-function overlaid(entries, me) {
-  const touched = entries.map((entry) => entry.op?.id).filter((id) => id !== undefined);
-  const under = touched.map((id) => base.rows.get(id)).filter((row) => row !== undefined);
-  const all = new Map(base.shown);
-  for (const id of touched) all.delete(id);
-  for (const [id, row] of overlayRows(under, entries, me)) all.set(id, row);
-  return all;
+function lay(entries, me, touched) {
+  if (!touched) {
+    rows.value = overlayRows(base.rows.values(), entries, me);
+    events.value = eventsByColony(rows.value);
+    registers.value = sortedOut(rows.value.values(), REGISTERS);
+    return;
+  }
+  const under = [...touched].map((id) => base.rows.get(id)).filter((row) => row !== undefined);
+  const over = entries.filter((entry) => touched.has(entry.op?.id));
+  const anew = overlayRows(under, over, me);
+  const all = new Map(rows.peek());
+  const changes = [...touched]
+    .map((id) => ({ id, was: all.get(id), is: anew.get(id) }))
+    .filter(({ was, is }) => was ?? is);
+  if (!changes.length) return;
+  for (const { id, is } of changes) {
+    if (is) all.set(id, is);
+    else all.delete(id);
+  }
+  rows.value = all;
+  events.value = /** @type {typeof events.value} */ (sortedAnew(events.peek(), changes, EVENTS));
+  registers.value = sortedAnew(registers.peek(), changes, REGISTERS);
 }
 
-/** @param {{entries: Entry[], conflicts: import('../care/overlay.js').Met[], meta: Record<string, any>}} pending */
-function show({ entries, conflicts: met, meta }) {
+/**
+ * @param {{entries: Entry[], conflicts: import('../care/overlay.js').Met[], meta: Record<string, any>}} pending
+ * @param {Set<string> | null} touched ids of the rows that may be others now; null: all
+ */
+function show({ entries, conflicts: met, meta }, touched) {
   facts = meta;
   batch(() => {
-    rows.value = overlaid(entries, meta.me?.person_id ?? null);
-    if (!sameEntries(entries, outbox.peek())) outbox.value = entries;
-    conflicts.value = met;
+    lay(entries, meta.me?.person_id ?? null, touched);
+    if (recordsThatDiffer(entries, outbox.peek()).length) outbox.value = entries;
+    if (met.length || conflicts.peek().length) conflicts.value = met;
     const me = meta.me ? { ...meta.me, ended: meta.ended ?? null } : null;
     if (JSON.stringify(me) !== JSON.stringify(session.peek())) session.value = me; // the whole frame hangs on it
     setSkew(meta.skew_ms ?? 0);
@@ -179,7 +206,16 @@ function show({ entries, conflicts: met, meta }) {
   });
 }
 
-/** @param {Entry[]} some @param {Entry[]} others */
-const sameEntries = (some, others) =>
-  some.length === others.length &&
-  some.every(({ op_id, state }, i) => op_id === others[i]?.op_id && state === others[i]?.state);
+/**
+ * The records of entries that only one outbox has, or that stand otherwise in it.
+ * @param {Entry[]} some @param {Entry[]} others @returns {string[]} ids
+ */
+function recordsThatDiffer(some, others) {
+  const left = new Map(others.map((entry) => [entry.op_id, entry]));
+  const differ = [];
+  for (const entry of some) {
+    if (left.get(entry.op_id)?.state !== entry.state) differ.push(entry);
+    left.delete(entry.op_id);
+  }
+  return [...differ, ...left.values()].map(({ op }) => op?.id).filter((id) => id !== undefined);
+}

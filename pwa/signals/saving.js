@@ -1,5 +1,5 @@
 // How saving stands: whether a sync is under way, when the last one was, and what is wrong.
-import { signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 
 export const saving = signal({
   syncing: false,
@@ -15,6 +15,9 @@ export const saving = signal({
   /** Before this phone has the whole shelf for the first time: how much of it has come. */
   joining: /** @type {null | number} */ (null),
 });
+
+/** How much has come of a first pull that is under way, followed by itself. */
+export const joining = computed(() => saving.value.joining);
 
 /** @param {Partial<typeof saving.value>} values */
 export function patchSaving(values) {

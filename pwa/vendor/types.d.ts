@@ -11,6 +11,7 @@ declare module 'preact/hooks' {
   export function useEffect(effect: () => void | (() => void), inputs?: any[]): void;
   export function useRef<T>(initial: T): { current: T };
   export function useMemo<T>(make: () => T, inputs: any[]): T;
+  export function useCallback<T extends (...given: any[]) => any>(call: T, inputs: any[]): T;
 }
 declare module 'htm' {
   const htm: { bind(h: any): (strings: TemplateStringsArray, ...values: any[]) => any };

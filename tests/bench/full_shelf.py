@@ -116,6 +116,7 @@ def _open_round(page: Page, server: Server) -> None:
     page.goto("about:blank")
     page.goto(f"{server.url}/#/round")
     page.wait_for_function("() => document.querySelector('main .task')")
+    page.wait_for_timeout(1000)  # a long list is made piece by piece, what was done at its end
 
 
 def main() -> None:

@@ -8,7 +8,8 @@ const load = (name) => import(new URL(`pwa/care/${name}.js`, root).href);
 const catalogue = JSON.parse(readFileSync(process.env.GIVEN));
 const { foods } = catalogue;
 const { sheetOfDays } = await load('sheet');
-const { allItems, eventsByColony } = await load('round');
+const { eventsByColony } = await load('lists');
+const { allItems } = await load('round');
 const { overlayRows } = await load('overlay');
 
 const DAY_MS = 86_400_000;
@@ -35,7 +36,7 @@ function sheet({ tasks, gauges = [], log = [], starts_on = '2026-05-01', ends_on
     { id: 'plan', kind: 'plan', rev: 9, by: null, made_ms: 0, set: { colony_id: 'c', inputs_rev: 8, tasks, gauges } },
     ...log.map((each) => ({ rev: 5, by: null, made_ms: 0, ...each, set: { colony_id: 'c', ...each.set } })),
   ], [], 'me');
-  const known = { items: allItems(rows, nowMs, catalogue), events: eventsByColony(rows), gauges: () => gauges, catalogue };
+  const known = { items: allItems(rows, catalogue), events: eventsByColony(rows), gauges: () => gauges, catalogue };
   return sheetOfDays(known, { colony_ids: ['c'], starts_on, ends_on }, nowMs);
 }
 const needs = (days) => Object.fromEntries(days.map(({ day, tasks }) => [Number(day.slice(8)), tasks.map((each) => each.need).join(' ')]));

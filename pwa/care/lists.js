@@ -1,0 +1,66 @@
+// Rows in lists by what they belong to: the events of each colony, the registers of each kind. A change makes only the
+// lists anew that it touches, so whoever shows the others has nothing to do. Pure.
+
+/**
+ * @typedef {import('./overlay.js').ShownRow} ShownRow
+ * @typedef {import('./overlay.js').EventRow} EventRow
+ * @typedef {Map<string, ShownRow[]>} Lists
+ * @typedef {{id: string, was: ShownRow | undefined, is: ShownRow | undefined}} Change of a row: what was shown, what is
+ * @typedef {{keyOf: (row: ShownRow) => string | null, counts: (row: ShownRow) => boolean,
+ *   order: (a: ShownRow, b: ShownRow) => number}} Sorting
+ *   `keyOf`: of the list that a row touches, null for none; `counts`: whether it stands in it
+ */
+
+/**
+ * Events by colony in the order of their happening, under '' what happens at a place; without repeats that nobody has
+ * confirmed.
+ * @type {Sorting}
+ */
+export const EVENTS = {
+  keyOf: (row) => (row.happened_ms === null ? null : (/** @type {EventRow} */ (row).set.colony_id ?? '')),
+  counts: ({ set }) => !set.possible_repeat || Boolean(set.confirmed),
+  order: (a, b) => (a.happened_ms ?? 0) - (b.happened_ms ?? 0),
+};
+
+/** All but events by kind, in the order of their making. @type {Sorting} */
+export const REGISTERS = {
+  keyOf: (row) => (row.happened_ms === null ? row.kind : null),
+  counts: () => true,
+  order: (a, b) => (a.id < b.id ? -1 : 1),
+};
+
+/** @param {Iterable<ShownRow>} rows @param {Sorting} sorting @returns {Lists} */
+export function sortedOut(rows, { keyOf, counts, order }) {
+  /** @type {Lists} */
+  const lists = new Map();
+  for (const row of rows) {
+    const key = keyOf(row);
+    if (key === null || !counts(row)) continue;
+    const list = lists.get(key);
+    if (list) list.push(row);
+    else lists.set(key, [row]);
+  }
+  for (const list of lists.values()) list.sort(order);
+  return lists;
+}
+
+/**
+ * The lists after some rows have changed; the same where the change touches none of them.
+ * @param {Lists} lists @param {Change[]} changes @param {Sorting} sorting @returns {Lists}
+ */
+export function sortedAnew(lists, changes, { keyOf, counts, order }) {
+  const rows = changes.flatMap(({ was, is }) => [was, is]).filter((row) => row !== undefined);
+  const touched = new Set(rows.map(keyOf).filter((key) => key !== null));
+  if (!touched.size) return lists;
+  const ids = new Set(changes.map(({ id }) => id));
+  const after = new Map(lists);
+  for (const key of touched) {
+    const stays = (lists.get(key) ?? []).filter((row) => !ids.has(row.id));
+    const comes = changes.map(({ is }) => is).filter((row) => row !== undefined && keyOf(row) === key && counts(row));
+    after.set(key, [...stays, .../** @type {ShownRow[]} */ (comes)].sort(order));
+  }
+  return after;
+}
+
+/** @param {Map<string, ShownRow>} rows @returns {Map<string, EventRow[]>} */
+export const eventsByColony = (rows) => /** @type {any} */ (sortedOut(rows.values(), EVENTS));
