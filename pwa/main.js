@@ -2,6 +2,7 @@
 import { effect } from '@preact/signals';
 import { h, render } from 'preact';
 import { followFocus } from './components/focus.js';
+import { followWriting, goOver } from './components/new-version.js';
 import { App } from './screens/app.js';
 import { say } from './signals/actions.js';
 import { catalogue } from './signals/rows.js';
@@ -36,7 +37,7 @@ async function registerWorker() {
     lookForUpdates(registration);
     let controlled = Boolean(navigator.serviceWorker.controller);
     navigator.serviceWorker.addEventListener('controllerchange', () => {
-      if (controlled) location.reload(); // a new build took over: never mix two
+      if (controlled) goOver(); // a new build took over: never mix two
       controlled = true;
     });
     navigator.serviceWorker.addEventListener('message', ({ data }) => meet(data.build));
@@ -56,7 +57,7 @@ function meet(workers_build) {
   // once: a copy that is gone could bring us here for ever
   if (sessionStorage.getItem('reloaded_for') === workers_build) return;
   sessionStorage.setItem('reloaded_for', workers_build);
-  location.reload();
+  goOver();
 }
 
 /**
@@ -93,6 +94,7 @@ else void import('./signals/people.js').then((people) => people.comeBack()).catc
 const place = document.getElementById('app');
 if (place) {
   followFocus(place);
+  followWriting(place);
   place.textContent = '';
   render(h(App, null), place);
 }

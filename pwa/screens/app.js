@@ -1,5 +1,6 @@
 // The frame: what is saved, where we are, and the screen itself.
 import { html, Icon } from '../components/html.js';
+import { goOver } from '../components/new-version.js';
 import { Toast } from '../components/states.js';
 import { route } from '../signals/route.js';
 import { reload, unsent } from '../signals/rows.js';
@@ -153,7 +154,7 @@ function Top() {
 }
 
 function Banners() {
-  const { problem, update_ready, clock_off_min, told, emptied } = saving.value;
+  const { problem, update_ready, update_waits, clock_off_min, told, emptied } = saving.value;
   const ended = session.value?.ended;
   return html`
     ${
@@ -194,6 +195,12 @@ function Banners() {
       `
     }
     ${
+      update_waits &&
+      html`
+        <div class="banner calm" role="status"><span>${frameText.banner.update_waits}</span></div>
+      `
+    }
+    ${
       update_ready &&
       html`
         <div class="banner calm">
@@ -218,7 +225,7 @@ const TAKES_OVER_MS = 2000;
 async function update() {
   const registration = await navigator.serviceWorker.getRegistration();
   registration?.waiting?.postMessage('skip-waiting');
-  setTimeout(() => location.reload(), TAKES_OVER_MS); // mostly it has taken over by then, which reloads too
+  setTimeout(goOver, TAKES_OVER_MS); // mostly it has taken over by then, which reloads too
 }
 
 /** @param {{here: string}} props */

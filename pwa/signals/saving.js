@@ -8,6 +8,8 @@ export const saving = signal({
   problem: /** @type {null | {code: string, detail: string}} */ (null),
   clock_off_min: 0,
   update_ready: false,
+  /** A new version comes when what is being written in this tab is saved or left. */
+  update_waits: false,
   /** The browser had emptied this phone's storage, and nobody has read that yet. */
   emptied: false,
   /** What a keeper should know of the server, as it says. */

@@ -12,7 +12,7 @@ from pathlib import Path
 
 import pytest
 from playwright.sync_api import Page, expect
-from tests.phone.conftest import claim, worker_ready
+from tests.phone.conftest import claim, open_colony, worker_ready
 from tests.phone.test_story import go
 from tests.support.server import Server
 
@@ -211,6 +211,32 @@ def test_a_page_taken_over_while_it_still_loads_comes_again_in_the_build_of_its_
 
     on_build(tab, last)
     expect(tab.get_by_text(READY)).to_be_hidden()
+
+
+def test_a_new_version_waits_in_a_tab_where_somebody_writes_and_comes_when_that_is_saved(phone, server):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    first = server.build()
+    tab = page.context.new_page()
+    open_colony(tab, server)
+    tab.get_by_role("button", name="Note", exact=True).click()
+    field = tab.get_by_role("dialog").get_by_role("textbox").first
+    field.fill("Two of them carry a lar")
+    last = server.become("B")
+    page.evaluate(LOOK)
+    page.get_by_role("button", name="Use it now").click()
+    on_build(page, last)
+    expect(tab.get_by_text("The new version comes when you have saved or left")).to_be_attached()
+    expect(field).to_have_value("Two of them carry a lar")
+    on_build(tab, first)
+    field.press_sequentially("va.")
+    tab.get_by_role("dialog").get_by_role("button", name="Keep the note").click()
+    on_build(tab, last)
+
+    expect(tab.get_by_text("Two of them carry a larva.")).to_be_visible()
+    expect(tab.get_by_text("All synced")).to_be_visible()
+    assert notes(server) == {"Two of them carry a larva.": 1}
 
 
 def test_use_it_now_loads_the_page_again_also_when_the_new_worker_is_left_waiting(phone, server):

@@ -11,6 +11,7 @@ export const frameText = {
   banner: {
     unsent: 'Unsent logs',
     update: 'A new version is ready.',
+    update_waits: 'The new version comes when you have saved or left what you are writing here.',
     use_it: 'Use it now',
     emptied:
       'The browser had emptied its storage on this phone, so the shelf was fetched from the server again. What was ' +
