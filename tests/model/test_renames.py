@@ -1,0 +1,69 @@
+"""A name of the ground floor that is changed in its own module alone is found by both type checkers.
+
+Tried on a copy: the types of the phone are written anew there, then mypy reads the model and care, tsc the phone.
+"""
+
+from __future__ import annotations
+
+import os
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+TOP = Path(__file__).parents[2]
+TSC = TOP / "tests/support/node/node_modules/.bin/tsc"
+MYPY = [sys.executable, "-m", "mypy", "--strict", "--explicit-package-bases", "--namespace-packages"]
+RENAMED = {
+    "a column of the faults": ("needs.py", "touches", "concerns", ("care/plan/faults.py", "care/round.js")),
+    "a need": ("needs.py", '"glance"', '"look"', ("care/plan/upkeep.py", "care/round.js")),
+    "a field of a planned task": (
+        "kinds/plan.py",
+        "due_at_ms",
+        "wanted_ms",
+        ("model/tasks.py", "care/round.js"),
+    ),
+}
+"""The module, the old and the new name, and where each checker has to find what is left of the old one."""
+
+
+@pytest.fixture(scope="module")
+def copy(tmp_path_factory):
+    made = tmp_path_factory.mktemp("renames")
+    for room in ("model", "care"):
+        shutil.copytree(TOP / f"server/broodshelf/{room}", made / f"server/broodshelf/{room}")
+    shutil.copy(TOP / "server/broodshelf/__init__.py", made / "server/broodshelf")
+    shutil.copytree(TOP / "pwa", made / "pwa")
+    (made / "tests/support").mkdir(parents=True)
+    shutil.copy(TOP / "tests/support/phone_types.py", made / "tests/support")
+    assert checked(made) == ("", "")
+    return made
+
+
+@pytest.mark.parametrize("renamed", RENAMED)
+def test_both_type_checkers_find_a_name_that_was_changed_in_its_own_module_alone(copy, renamed):
+    module, old, new, (server, phone) = RENAMED[renamed]
+    path = copy / "server/broodshelf/model" / module
+    before = path.read_text("utf-8")
+    path.write_text(before.replace(old, new), "utf-8")
+    try:
+        by_mypy, by_tsc = checked(copy)
+    finally:
+        path.write_text(before, "utf-8")
+
+    assert f"{server}:" in by_mypy
+    assert f"{phone}(" in by_tsc
+
+
+def checked(top: Path) -> tuple[str, str]:
+    """Return what mypy and tsc complain of, after the phone's types were written anew."""
+    env = {**os.environ, "PYTHONPATH": str(top / "server"), "MYPYPATH": "server"}
+    rooms = ["server/broodshelf/model", "server/broodshelf/care"]
+    subprocess.run([sys.executable, "tests/support/phone_types.py"], cwd=top, env=env, check=True)
+    types = subprocess.run([*MYPY, *rooms], cwd=top, env=env, capture_output=True, text=True, check=False)
+    phone = subprocess.run(
+        [TSC, "-p", "pwa/jsconfig.json"], cwd=top, capture_output=True, text=True, check=False
+    )
+    return ("" if types.returncode == 0 else types.stdout), phone.stdout
