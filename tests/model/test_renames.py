@@ -15,6 +15,7 @@ import pytest
 
 TOP = Path(__file__).parents[2]
 TSC = TOP / "tests/support/node/node_modules/.bin/tsc"
+pytestmark = pytest.mark.long
 MYPY = [sys.executable, "-m", "mypy", "--strict", "--explicit-package-bases", "--namespace-packages"]
 RENAMED = {
     "a column of the faults": ("needs.py", "touches", "concerns", ("care/plan/faults.py", "care/round.js")),

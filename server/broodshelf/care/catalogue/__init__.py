@@ -36,7 +36,7 @@ class Species:
     worker (None: estimated from length); ``temp_c``: kept well between; ``yearly_clock``: slows down from late
     summer even when kept warm; ``gamergates``: mated workers lay, so that a colony without a queen may be sound;
     ``cautions``: codes beside the one for stings; ``sources``: where single fields come from, as far as they have
-    a source (``source_of`` answers for all).
+    a source (``source_of`` answers for all); ``genus``: in lower case, for tables that go by it.
     """
 
     code: str | None
@@ -58,6 +58,7 @@ class Species:
     continents: frozenset[str] = frozenset()
     cautions: tuple[str, ...] = ()
     sources: Mapping[str, str] = field(default_factory=dict)
+    genus: str | None = None
 
 
 @dataclass(frozen=True, slots=True)

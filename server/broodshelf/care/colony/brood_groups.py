@@ -131,6 +131,5 @@ _BY_GENUS: Final[Mapping[str, str]] = {
 
 
 def brood_group(species: Species) -> BroodGroup:
-    """Return the group of a species by the genus that its code begins with; ``other`` for all the rest."""
-    genus = (species.code or "").split("_", 1)[0]
-    return GROUPS[_BY_GENUS.get(genus, "other")]
+    """Return the group of a species by its genus; ``other`` for all the rest."""
+    return GROUPS[_BY_GENUS.get(species.genus or "", "other")]

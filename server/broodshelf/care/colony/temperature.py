@@ -47,7 +47,7 @@ def limits_of(species: Species) -> Limits:
     cold = table["usual_tropical"] if tropical else {"cold_c": frost_c, "cold_source": usual["cold_source"]}
     rows: list[Mapping[str, Any]] = [
         table["species"].get(species.code or "", {}),
-        table["genus"].get((species.code or "").split("_")[0], {}),
+        table["genus"].get(species.genus or "", {}),
         table["guild"].get(species.guild, {}),
         {"hot_c": usual["hot_c"], "hot_source": usual["hot_source"], **cold},
     ]
