@@ -17,6 +17,7 @@ OPEN = {
     "/feed/<token>.ics",
     "/metrics",
     "/api/whoami",
+    "/api/readings",  # a sensor's, by its token: tests/web/test_sensors.py
 }
 FOR_ALL = {
     "/api/push/ack", "/api/claim", "/api/claim/look", "/api/pairings", "/api/pairings/collect",
@@ -38,7 +39,7 @@ def api_routes(app):
                 yield (
                     method,
                     rule.rule,
-                    re.sub(r"<(pass|device|record|person)_id>", ID, rule.rule).replace("<code>", "prey"),
+                    re.sub(r"<\w+_id>", ID, rule.rule).replace("<code>", "prey"),
                 )
 
 
