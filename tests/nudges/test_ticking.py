@@ -15,7 +15,7 @@ from types import SimpleNamespace
 from typing import Any
 
 import pytest
-from tests.support.server import ColdServer
+from tests.support.server import ColdServer, Server
 
 from broodshelf.nudges import ticking as ticking_module
 from broodshelf.nudges.ticking import Ticking
@@ -184,7 +184,7 @@ def test_a_long_tick_that_goes_on_does_not_hang(caplog):
 
 def test_the_service_manager_hears_when_the_server_listens_and_that_the_nudger_lives(tmp_path: Path):
     address = tmp_path / "manager"
-    server = ColdServer(tmp_path / "data")
+    server = Server(tmp_path / "data")
     server.settings["NOTIFY_SOCKET"] = str(address)
     with socket.socket(socket.AF_UNIX, socket.SOCK_DGRAM) as manager:
         manager.bind(str(address))

@@ -33,6 +33,15 @@ CHANGE = """async ([text, set]) => {
 LINES = """() => [...document.querySelectorAll('[aria-label=Diary] .words')].map((each) => each.textContent)
   .filter((words) => words !== 'Counted: Few workers, larvae: some')"""
 """Without what the colony was said to have when it was added."""
+ALL_READ = """() => [...document.querySelectorAll('[aria-label=Diary] > button, [aria-label=Diary] > [style*=height]')]
+  .map((each) => each.getBoundingClientRect())
+  .every((box) => box.top >= innerHeight || box.bottom < 0)"""
+"""Nothing in view waits to be read: neither the end of the last page nor the empty space of another."""
+SCROLL = """(step_px) => {
+  const before = scrollY;
+  scrollBy({ top: step_px, behavior: 'instant' });
+  return scrollY !== before;
+}"""
 HOUR_MS = 3_600_000
 NOW_MS = round(time.time() * 1000)
 WHEN = [NOW_MS + (i - 400) * 6 * HOUR_MS for i in range(NOTES)]
@@ -54,16 +63,14 @@ def long_log(page: Page, server: Server, when: list[int] = WHEN) -> str:
 def scrolled_through(page: Page, step_px: int = 500) -> list[str]:
     """Scroll to the end of the diary and return the lines in the order in which they came, each once."""
     seen: dict[str, None] = {}
-    quiet = 0
-    page.mouse.move(195, 400)
-    while quiet < 6:
+    moved = True
+    while moved:
+        page.wait_for_function(ALL_READ)
         lines = page.evaluate(LINES)
         assert len(lines) == len(set(lines)), "a line stands in two pages"
         assert len(lines) <= MOST_LINES
-        quiet = quiet + 1 if seen.keys() >= set(lines) else 0
         seen.update(dict.fromkeys(lines))
-        page.mouse.wheel(0, step_px)
-        page.wait_for_timeout(60)
+        moved = page.evaluate(SCROLL, step_px)
     return list(seen)
 
 
@@ -158,10 +165,9 @@ def test_a_void_takes_a_line_off_a_later_page_and_undo_brings_it_back(phone, ser
     page = phone()
     long_log(page, server)
     line = page.get_by_role("listitem").filter(has=page.get_by_text("note 110", exact=True))
-    page.mouse.move(195, 400)
     while not line.count():
-        page.mouse.wheel(0, 500)
-        page.wait_for_timeout(60)
+        assert page.evaluate(SCROLL, 500), "the end of the diary, and no such line"
+        page.wait_for_function(ALL_READ)
     line.get_by_role("button", name="Void").click()
     expect(line).to_have_count(0)
     expect(page.get_by_text("All synced")).to_be_visible()

@@ -6,12 +6,12 @@ import re
 
 import pytest
 from playwright.sync_api import expect
+from tests.phone.test_ahead import days_on
 from tests.phone.test_helping import crowded_tube
 from tests.phone.test_story import go
 
 pytestmark = pytest.mark.browser
 
-IN_DAYS = "(days) => new Date(Date.now() + days * 86_400_000).toLocaleDateString('en-CA')"
 LEAK = {"kind": "fault", "days": 1, "fault": "leak"}
 
 
@@ -21,8 +21,8 @@ def test_the_sheet_of_a_pass_tells_each_of_its_days_repeats_included_and_a_leak_
     go(page, server, "#/handover")
     page.get_by_role("textbox", name="Who", exact=True).fill("Grandpa")
     page.get_by_role("button", name="Amber", exact=True).click()
-    page.get_by_label("First day").fill(page.evaluate(IN_DAYS, 0))
-    page.get_by_label("Last day").fill(page.evaluate(IN_DAYS, 8))
+    page.get_by_label("First day").fill(days_on(page, 0))
+    page.get_by_label("Last day").fill(days_on(page, 8))
     page.get_by_role("button", name="Make the pass").click()
     expect(page.get_by_text("All synced")).to_be_visible()
     page.get_by_role("link", name="Print the sheet").click()
