@@ -1,15 +1,17 @@
-"""The phone's types of records follow from the registry, and a field that is renamed is missed by its modules."""
+"""The phone's types of records follow from the registry; a field that is renamed is missed by both type checkers."""
 
 from __future__ import annotations
 
 import re
 import shutil
 import subprocess
+import sys
 from pathlib import Path
 
 from tests.support import phone_types
 
 ROOT = Path(__file__).parents[2]
+MYPY = (sys.executable, "-m", "mypy", "--strict", "--follow-imports=silent", "--cache-dir=/dev/null")
 TSC = ROOT / "tests/support/node/node_modules/.bin/tsc"
 
 
@@ -27,6 +29,20 @@ def test_a_field_that_is_renamed_is_missed_by_the_phones_modules(tmp_path):
     missed = checked(TSC, "-p", tmp_path / "pwa/jsconfig.json")
     assert "screens/larder.js" in missed, missed
     assert "'finished_on' does not exist" in missed
+
+
+def test_a_field_that_is_renamed_is_missed_by_the_rooms_of_the_server(tmp_path):
+    server = shutil.copytree(
+        ROOT / "server", tmp_path / "server", ignore=shutil.ignore_patterns("__pycache__")
+    )
+    reader = server / "broodshelf/rounds/facts_of.py"
+    assert checked(*MYPY, reader, cwd=server).startswith("Success")
+
+    rename(server / "broodshelf/model/kinds/larder.py", "finished_on")
+
+    missed = checked(*MYPY, reader, cwd=server)
+    assert "facts_of.py:" in missed
+    assert '"Lot" has no attribute "finished_on"' in missed
 
 
 def rename(path: Path, field: str) -> None:

@@ -9,6 +9,7 @@ import pytest
 from sqlalchemy import select
 from tests.support.households import NOON_MS
 
+from broodshelf.model.kinds import Rule
 from broodshelf.records.database import writing
 from broodshelf.records.ids import plan_id, uuid7
 from broodshelf.records.store import Ledger, read_kind
@@ -29,7 +30,7 @@ def test_care_hours_come_to_an_end():
 
 @pytest.mark.parametrize("weekdays", [[None], [7], ["1"], [[1]], [None, 7]])
 def test_weekdays_that_are_none_rule_nothing(weekdays):
-    rule = OwnRule.of({"need": "sugar", "weekdays": weekdays})
+    rule = OwnRule.of(Rule(colony_id="a", need="sugar", weekdays=weekdays))
 
     assert rule.weekdays == frozenset()
     assert next(rule.hours_from(CLOCK, NOON_MS)).local_date == dt.date(2026, 5, 1)
@@ -44,7 +45,7 @@ def test_a_rule_that_no_day_meets_ends_its_search():
 
 @pytest.mark.parametrize("day", ["9999-12-31", "2199-01-01"])
 def test_a_pause_of_an_older_server_ends_where_days_end(day):
-    rule = OwnRule.of({"need": "sugar", "paused_until": day})
+    rule = OwnRule.of(Rule(colony_id="a", need="sugar", paused_until=day))
 
     assert rule.paused_until == "2100-12-31"
     assert next(rule.hours_from(CLOCK, NOON_MS)).local_date == dt.date(2100, 12, 31)
@@ -55,7 +56,7 @@ def test_a_pause_of_an_older_server_ends_where_days_end(day):
     "values", [{"paused_until": "2026-02-31"}, {"at": "24:61"}, {"at": None, "paused_until": None}]
 )
 def test_what_no_clock_can_keep_says_nothing(values):
-    assert OwnRule.of({"need": "sugar", **values}) == OwnRule("sugar")
+    assert OwnRule.of(Rule(colony_id="a", need="sugar", **values)) == OwnRule("sugar")
 
 
 def test_a_household_whose_hours_or_zone_are_none_keeps_the_usual_ones():

@@ -15,7 +15,7 @@ from typing import Any
 from sqlalchemy import Connection, Row, and_, bindparam, select, update
 
 from ..errors import NotFound
-from ..model.kinds import KINDS
+from ..model.kinds import KINDS, Part, read
 from .ids import made_ms_of
 from .many_rows import insert_rows, is_among
 from .merge import Stamp
@@ -254,6 +254,11 @@ _UPDATE = (
 
 def _bound(row: Mapping[str, Any]) -> dict[str, Any]:
     return {f"b_{name}": row[name] for name in ("household_id", "id", *_MUTABLE)}
+
+
+def read_all(part: type[Part], records_: Iterable[Record]) -> dict[str, Part]:
+    """Return what these records hold by id, as one of the dataclasses that describe their kind."""
+    return {record.id: read(part, record.values) for record in records_}
 
 
 def read_kind(connection: Connection, household_id: str, kind: str, *, gone: bool = False) -> list[Record]:

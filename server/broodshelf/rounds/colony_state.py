@@ -7,17 +7,18 @@ from typing import Final
 
 from sqlalchemy import Connection
 
-from ..care.catalogue import foods
 from ..care.colony.census import census_of
 from ..care.colony.climate import FRESH_DAYS
 from ..care.colony.history import local_day
 from ..care.plan.risk import WATCH_DAYS, may_be_risky, risky_lots
-from ..model.facts import ColonyState, Event, Lot, Place, Rule, Tasting, Vessel
+from ..model import kinds
+from ..model.facts import ColonyState, Event, Place, Rule, Vessel
 from ..model.gauges import DAY_MS
 from ..records.recent import read_kind_since, read_recent
-from ..records.store import Record, read_kinds
+from ..records.store import Record, read_all, read_kinds
 from ..records.types import readable_day
 from ..sensing.intake import hours_by_place
+from .facts_of import lot_of, lots_left, place_of, running_tasting, vessel_of
 from .latitude import latitude_deg
 from .likes import with_likes
 from .own_rules import OwnRule, last_met_ms, rules_by_colony
@@ -78,42 +79,44 @@ class _House:
     """What the colonies of a household share: where they live, what is in the house, its rules, clock and latitude."""
 
     def __init__(self, connection: Connection, household_id: str, things: Things, now_ms: int) -> None:
-        self._vessels = {record.id: _vessel(record) for record in things["vessel"]}
-        self._places = {record.id: _place(record) for record in things["place"]}
-        self._lots = tuple(_lot(record) for record in things["lot"] if not record.values.get("finished_on"))
+        vessels, places = read_all(kinds.Vessel, things["vessel"]), read_all(kinds.Place, things["place"])
+        lots = read_all(kinds.Lot, things["lot"])
+        self._vessels = {vessel_id: vessel_of(vessel) for vessel_id, vessel in vessels.items()}
+        self._places = {place_id: place_of(place) for place_id, place in places.items()}
+        self._lots = lots_left(lots)
         self._rules = rules_by_colony(things["rule"])
-        self._tastings = things["tasting"]
+        self._tastings = read_all(kinds.Tasting, things["tasting"])
         values = things["household"][0].values if things["household"] else {}
         self._clock, self._latitude_deg = CareClock.of(values), latitude_deg(str(values.get("zone")))
         self._offset_min = _offset_min(self._clock, now_ms)
         self._climate = _climate(connection, household_id, now_ms)
         self._hours = hours_by_place(connection, household_id, now_ms - FRESH_DAYS * DAY_MS, now_ms + 1)
-        self._risky_lots = _risky_lots(connection, household_id, things["lot"], self._offset_min, now_ms)
+        self._risky_lots = _risky_lots(connection, household_id, lots, self._offset_min, now_ms)
 
-    def state_of(self, colony: Record, log: tuple[Event, ...]) -> ColonyState:
+    def state_of(self, record: Record, log: tuple[Event, ...]) -> ColonyState:
         """Return the state of a colony with what was logged of it."""
-        values = colony.values
-        place_id = values.get("place_id") or ""
-        rules = self._rules.get(colony.id, {}).values()
+        colony = kinds.read(kinds.Colony, record.values)
+        place_id = colony.place_id or ""
+        rules = self._rules.get(record.id, {}).values()
         return ColonyState(
-            id=colony.id,
-            species_code=values.get("species_code"),
-            worker_length_mm=values.get("worker_length_mm"),
-            founding_mode=values.get("founding_mode"),
-            host_species_code=values.get("host_species_code"),
-            guild=values.get("guild"),
-            stings=values.get("stings"),
-            stage=values.get("stage"),
-            condition=values.get("condition"),
-            condition_since=_set_on(colony, "condition", self._offset_min),
-            condition_until=readable_day(values.get("condition_until")),
-            resting_since=readable_day(values.get("resting_since")),
-            founded_on=readable_day(values.get("founded_on")),
-            acquired_on=readable_day(values.get("acquired_on")),
-            queens=values.get("queens"),
-            interval_days=values.get("interval_days") or {},
+            id=record.id,
+            species_code=colony.species_code,
+            worker_length_mm=colony.worker_length_mm,
+            founding_mode=colony.founding_mode,
+            host_species_code=colony.host_species_code,
+            guild=colony.guild,
+            stings=colony.stings,
+            stage=colony.stage,
+            condition=colony.condition,
+            condition_since=_set_on(record, "condition", self._offset_min),
+            condition_until=readable_day(colony.condition_until),
+            resting_since=readable_day(colony.resting_since),
+            founded_on=readable_day(colony.founded_on),
+            acquired_on=readable_day(colony.acquired_on),
+            queens=colony.queens,
+            interval_days=dict(colony.interval_days or {}),
             rules=tuple(_rule(rule, log, self._clock) for rule in rules),
-            vessel=self._vessels.get(values.get("vessel_id") or "", Vessel()),
+            vessel=self._vessels.get(colony.vessel_id or "", Vessel()),
             place=self._places.get(place_id, Place()),
             lots=self._lots,
             events=log,
@@ -122,27 +125,9 @@ class _House:
             latitude_deg=self._latitude_deg,
             climate_readings=self._climate.get(place_id, ()),
             hours=tuple(self._hours.get(place_id, ())),
-            tasting=_running(self._tastings, colony.id),
+            tasting=running_tasting(self._tastings, record.id),
             risky_lots=self._risky_lots,
         )
-
-
-def _vessel(record: Record) -> Vessel:
-    v = record.values
-    return Vessel(
-        v.get("vessel_code"),
-        v.get("bore_mm"),
-        v.get("length_mm"),
-        v.get("volume_ml"),
-        v.get("reservoir_ml"),
-        v.get("reservoir_length_mm"),
-        v.get("has_outworld"),
-    )
-
-
-def _place(record: Record) -> Place:
-    v = record.values
-    return Place(v.get("place_type"), v.get("day_temp_c"), v.get("night_temp_c"), v.get("humidity_pct"))
 
 
 def _set_on(record: Record, field: str, offset_min: int) -> str | None:
@@ -151,43 +136,19 @@ def _set_on(record: Record, field: str, offset_min: int) -> str | None:
     return None if stamp is None else local_day(stamp[1], offset_min).isoformat()
 
 
-def _lot(record: Record) -> Lot:
-    v = record.values
-    return Lot(
-        record.id,
-        v["food_code"],
-        (food.origin if (food := foods().get(v["food_code"])) is not None else None) or v["origin"],
-        readable_day(v.get("got_on")),
-        readable_day(v.get("hold_until")),
-        readable_day(v.get("use_by")),
-        v.get("percent_ww"),
-        v.get("size_class"),
-        v.get("tint"),
-    )
-
-
 def _risky_lots(
-    connection: Connection, household_id: str, records: Sequence[Record], offset_min: int, now_ms: int
+    connection: Connection, household_id: str, of_house: Mapping[str, kinds.Lot], offset_min: int, now_ms: int
 ) -> frozenset[str]:
     """Return the lots of which something was lately given despite a refusal, whatever colony got it.
 
     Most households have no lot that could be refused; then no log is read for it.
     """
-    lots = {record.id: _lot(record) for record in records}
+    lots = {lot_id: lot_of(lot_id, lot) for lot_id, lot in of_house.items()}
     if not any(may_be_risky({"origin": lot.origin}) for lot in lots.values()):
         return frozenset()
     since_ms = now_ms - (WATCH_DAYS + 1) * DAY_MS
     fed = read_kind_since(connection, household_id, "feeding", since_ms)
     return risky_lots((event for event in fed if event.counts), lots, offset_min)
-
-
-def _running(tastings: Sequence[Record], colony_id: str) -> Tasting | None:
-    """Return the colony's latest tasting that has not ended."""
-    mine = [r for r in tastings if colony_id in r.values["colony_ids"] and not r.values.get("ended_on")]
-    if not mine:
-        return None
-    latest = max(mine, key=lambda record: record.values["started_on"])
-    return Tasting(latest.id, tuple(latest.values["food_codes"]), latest.values["started_on"])
 
 
 def _rule(rule: OwnRule, events: Sequence[Event], clock: CareClock) -> Rule:

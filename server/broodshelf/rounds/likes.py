@@ -12,9 +12,10 @@ from ..care.colony.arrival import settlings_of
 from ..care.feeding.tasting import Tasted, likes_of
 from ..care.plan.known import species_of
 from ..care.plan.tastings import taken_in_tastings
+from ..model import kinds
 from ..model.facts import ColonyState, Event
 from ..records.recent import read_recent
-from ..records.store import Record
+from ..records.store import Record, read_all
 
 MOST: Final = 12
 """How many other colonies are asked, those of its species first: what a plan reads stays bounded."""
@@ -32,13 +33,8 @@ def with_likes(
     ``colonies``: all of the household; ``since_ms``: how far back their logs count.
     """
     others = [
-        ColonyState(
-            c.id,
-            c.values.get("species_code"),
-            guild=c.values.get("guild"),
-            acquired_on=c.values.get("acquired_on"),
-        )
-        for c in colonies
+        ColonyState(colony_id, colony.species_code, guild=colony.guild, acquired_on=colony.acquired_on)
+        for colony_id, colony in read_all(kinds.Colony, colonies).items()
     ]
     logs: dict[str, Sequence[Event]] = {}
     found = []

@@ -9,11 +9,12 @@ from __future__ import annotations
 
 import datetime as dt
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from typing import Any, Final
+from typing import Final
 
 from ..care.plan.own import last_look
+from ..model import kinds
 from ..model.facts import Event
 from ..model.needs import NEEDS, Need
 from ..records.store import Record
@@ -35,14 +36,14 @@ class OwnRule:
     paused_until: str | None = None
 
     @classmethod
-    def of(cls, values: Mapping[str, Any]) -> OwnRule:
-        """Return the rule of a record's fields; what an older server stored and no clock can keep says nothing."""
+    def of(cls, rule: kinds.Rule) -> OwnRule:
+        """Return the rule that a record holds; what an older server stored and no clock can keep says nothing."""
         return cls(
-            values["need"],
-            values.get("every_days"),
-            frozenset(day for day in values.get("weekdays") or () if day in WEEKDAYS),
-            readable_time(values.get("at")),
-            readable_day(values.get("paused_until")),
+            rule.need,
+            rule.every_days,
+            frozenset(day for day in rule.weekdays or () if day in WEEKDAYS),
+            readable_time(rule.at),
+            readable_day(rule.paused_until),
         )
 
     @property
@@ -81,8 +82,8 @@ def rules_by_colony(records: Iterable[Record]) -> dict[str, dict[Need, OwnRule]]
     """Return the rules of each colony by need; of several for one need the first made counts."""
     found: dict[str, dict[Need, OwnRule]] = defaultdict(dict)
     for record in records:
-        rule = OwnRule.of(record.values)
-        found[record.values["colony_id"]].setdefault(rule.need, rule)
+        kept = kinds.read(kinds.Rule, record.values)
+        found[kept.colony_id].setdefault(kept.need, OwnRule.of(kept))
     return found
 
 

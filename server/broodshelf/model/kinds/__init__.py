@@ -40,7 +40,25 @@ from .log import (
 )
 from .plan import Plan
 
-__all__ = ["HOUSE", "KEEPER", "KINDS", "SERVER", "FieldSpec", "Kind", "forms", "read", "required_fields"]
+__all__ = [
+    "HOUSE",
+    "KEEPER",
+    "KINDS",
+    "SERVER",
+    "Colony",
+    "FieldSpec",
+    "Kind",
+    "Lot",
+    "Part",
+    "Pass",
+    "Place",
+    "Rule",
+    "Tasting",
+    "Vessel",
+    "forms",
+    "read",
+    "required_fields",
+]
 
 
 @dataclass(slots=True, kw_only=True)
@@ -98,6 +116,7 @@ _REQUIRED: Final = {
 }
 
 Part = TypeVar("Part")
+"""One of the dataclasses that describe a kind."""
 
 
 def read(part: type[Part], values: Mapping[str, Any]) -> Part:
