@@ -19,6 +19,7 @@ const HOUR_MS = 3_600_000;
 /** @param {{placeId: string}} props */
 export function Sensors({ placeId }) {
   const [sensors, setSensors] = useState(/** @type {SensorState[] | null} */ (null));
+  const [ways, setWays] = useState({ brokers: /** @type {string[]} */ ([]), topics: '' });
   const [hour, setHour] = useState('');
   const [adding, setAdding] = useState(false);
   const [token, setToken] = useState('');
@@ -28,6 +29,7 @@ export function Sensors({ placeId }) {
     await syncNow(); // the place may be on this phone only
     const [known, measured] = await Promise.all([get('/api/sensors'), get(`/api/places/${placeId}/hours`)]);
     setSensors(known.sensors.filter((/** @type {SensorState} */ sensor) => sensor.place_id === placeId));
+    setWays({ brokers: known.brokers, topics: known.topics });
     setHour(lastHour(measured.hours));
   }
   useEffect(() => void load().catch(() => setFailed(true)), [placeId]);
@@ -70,6 +72,7 @@ export function Sensors({ placeId }) {
           ? html`
               <${NewSensor}
                 placeId=${placeId}
+                ways=${ways}
                 onMade=${(/** @type {string} */ made) => {
                   setToken(made);
                   setAdding(false);
@@ -159,16 +162,23 @@ function Token({ token }) {
   `;
 }
 
-/** @param {{placeId: string, onMade: (token: string) => void}} props */
-function NewSensor({ placeId, onMade }) {
+/**
+ * @param {{placeId: string, ways: {brokers: string[], topics: string}, onMade: (token: string) => void}} props
+ * `ways`: the brokers that the server listens to, and which topics are this household's
+ */
+function NewSensor({ placeId, ways, onMade }) {
+  const [broker, setBroker] = useState('');
   const [unit, setUnit] = useState(fahrenheit() ? 'F' : 'C');
   const form = useAttempt();
   /** @param {any} event */
   function save(event) {
     event.preventDefault();
-    const name = textsOf(event.target)('name');
+    const text = textsOf(event.target);
+    const said = ['topic', 'temperature_path', 'humidity_path'].filter((name) => broker && text(name));
+    const topic = Object.fromEntries(said.map((name) => [name, text(name)]));
     return form.attempt(async () => {
-      onMade((await post('/api/sensors', { place_id: placeId, name, unit })).token);
+      const wish = { place_id: placeId, name: text('name'), unit, ...(broker ? { broker, ...topic } : {}) };
+      onMade((await post('/api/sensors', wish)).token ?? '');
     });
   }
   const units = [
@@ -181,9 +191,39 @@ function NewSensor({ placeId, onMade }) {
         ${sensorsText.name}
         <input name="name" required maxlength="60" autocomplete="off" />
       </label>
+      ${
+        ways.brokers.length > 0 &&
+        html`
+          <${Choice}
+            label=${sensorsText.way}
+            options=${[['', sensorsText.here], ...ways.brokers.map((name) => [name, sensorsText.through(name)])]}
+            value=${broker}
+            onPick=${setBroker}
+          />
+        `
+      }
+      ${
+        broker &&
+        html`
+          <label>
+            ${sensorsText.topic}${' '}
+            <small>${sensorsText.topic_hint(ways.topics)}</small>
+            <input name="topic" required maxlength="250" autocomplete="off" autocapitalize="off" />
+          </label>
+          <label>
+            ${sensorsText.temperature_path}${' '}
+            <small>${sensorsText.path_hint}</small>
+            <input name="temperature_path" maxlength="120" autocomplete="off" autocapitalize="off" />
+          </label>
+          <label>
+            ${sensorsText.humidity_path}
+            <input name="humidity_path" maxlength="120" autocomplete="off" autocapitalize="off" />
+          </label>
+        `
+      }
       <${Choice} label=${sensorsText.unit} options=${units} value=${unit} onPick=${setUnit} />
       ${form.said}
-      <button class="button main wide" disabled=${form.busy}>${sensorsText.make}</button>
+      <button class="button main wide" disabled=${form.busy}>${broker ? sensorsText.listen : sensorsText.make}</button>
     </form>
   `;
 }

@@ -35,6 +35,7 @@ from .records.photo_files import PhotoFiles
 from .records.store import read_kind
 from .records.tables import households
 from .records.trouble import trouble_of
+from .sensing.mqtt import Listener
 from .settings import Settings, from_environment
 from .supervision import READY, tell_manager
 from .web.listening import listen
@@ -120,6 +121,7 @@ def serve(settings: Settings) -> int:
         _print_claim(settings)
     say("serving", url=settings.public_url, host=settings.host, port=settings.port, data=str(settings.data))
     stop = create_nudger(app).start()
+    hang_up = Listener(app, settings.brokers, system_clock).start() if settings.brokers else None
     _settle()
     try:
         server = listen(app, settings.host, settings.port)
@@ -127,6 +129,8 @@ def serve(settings: Settings) -> int:
         server.run()
     finally:
         stop()
+        if hang_up is not None:
+            hang_up()
     return 0
 
 

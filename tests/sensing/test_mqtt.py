@@ -16,8 +16,9 @@ from tests.support.households import NOON_MS, make_household, make_tables
 from broodshelf.records import database
 from broodshelf.sensing import mqtt
 from broodshelf.sensing.intake import hours_of
-from broodshelf.sensing.mqtt import Broker, Listener
+from broodshelf.sensing.mqtt import Listener, may_listen
 from broodshelf.sensing.sensors import Sensor, make_sensor, sensors_of
+from broodshelf.settings import BrokerSettings
 
 
 class House:
@@ -86,7 +87,7 @@ def listen(house: House, broker: MqttBroker, monkeypatch: pytest.MonkeyPatch):
     stops = []
 
     def start(password: str = READER[1]) -> None:
-        line = Broker("home", "127.0.0.1", broker.port, True, READER[0], password, str(broker.ca))
+        line = BrokerSettings("home", "127.0.0.1", broker.port, True, READER[0], password, str(broker.ca))
         stops.append(Listener(house.app, (line,), lambda: NOON_MS + next(ticks)).start())
 
     yield start
@@ -191,3 +192,21 @@ def test_a_topic_that_nobody_wants_any_more_is_let_go(house: House, broker: Mqtt
 
     repeat_until(sensor, "shelf/two", "25.0", lambda: house.hour()["temperature_high_c"] == 25.0)
     sensor.hang_up()
+
+
+@pytest.mark.parametrize(
+    ("topics", "topic", "may"),
+    [
+        ("broodshelf/{household}/#", "broodshelf/h1/cabinet", True),
+        ("broodshelf/{household}/#", "broodshelf/h2/cabinet", False),
+        ("broodshelf/{household}/#", "broodshelf/+/cabinet", False),
+        ("broodshelf/{household}/#", "broodshelf/h1/#", False),
+        ("shelf/+/climate", "shelf/cabinet/climate", True),
+        ("shelf/+/climate", "shelf/cabinet/door/climate", False),
+        ("#", "anything/at/all", True),
+        ("#", "", False),
+    ],
+)
+def test_a_sensor_has_one_whole_topic_that_its_household_may_hear(topics: str, topic: str, may: bool):
+    """Filters as in MQTT 3.1.1, 4.7 (OASIS)."""
+    assert may_listen(topics, "h1", topic) is may

@@ -8,6 +8,10 @@ from typing import Any
 import pytest
 from tests.web.conftest import Browser
 
+from broodshelf.app import create_app
+from broodshelf.records.database import db
+from broodshelf.settings import from_environment
+
 HOUR_MS = 3_600_000
 
 
@@ -196,3 +200,36 @@ def test_what_sensors_measured_is_in_the_plan_of_who_lives_there(keeper, place_i
 
 def _now(clock) -> str:
     return dt.datetime.fromtimestamp(clock.now_ms / 1000, dt.UTC).isoformat(timespec="milliseconds")
+
+
+@pytest.fixture
+def listening(tmp_path, clock):
+    """A server that knows a broker called ``home``."""
+    environment = {"BROODSHELF_DATA": str(tmp_path), "BROODSHELF_MQTT_BROKERS": "home=mqtt://127.0.0.1:1"}
+    made = create_app(from_environment(environment), clock)
+    yield made
+    with made.app_context():
+        db.engine.dispose()
+
+
+def test_a_sensor_behind_a_broker_has_a_topic_of_its_own_household_and_no_token(listening, clock):
+    keeper, other = Browser(listening, clock).claim(), Browser(listening, clock).claim("Anton")
+    place_id = place_of(keeper)
+    told = keeper.get("/api/sensors").get_json()
+    wish = {"place_id": place_id, "name": "By radio", "broker": "home", "temperature_path": "t"}
+    own = f"broodshelf/{keeper.me['household_id']}/cabinet"
+    assert (told["brokers"], told["topics"]) == (["home"], f"broodshelf/{keeper.me['household_id']}/#")
+
+    for body in (
+        wish,
+        {**wish, "topic": f"broodshelf/{other.me['household_id']}/cabinet"},
+        {**wish, "topic": f"broodshelf/{keeper.me['household_id']}/#"},
+        {**wish, "topic": own, "broker": "elsewhere"},
+        {"place_id": place_id, "name": "By radio", "topic": own},
+    ):
+        assert keeper.post("/api/sensors", body).status_code == 400, body
+
+    made = keeper.post("/api/sensors", {**wish, "topic": own}).get_json()
+    assert made["token"] is None
+    assert keeper.get("/api/sensors").get_json()["sensors"][0]["topic"] == own
+    assert keeper.post("/api/sensors", {**wish, "topic": own}).get_json()["code"] == "topic_taken"

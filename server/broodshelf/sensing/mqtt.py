@@ -20,6 +20,7 @@ from paho.mqtt.enums import CallbackAPIVersion
 
 from ..logs import say, say_failure
 from ..records.database import reading, writing
+from ..settings import BrokerSettings
 from .intake import note_away, take
 from .payload import LONGEST_BYTES, SaidAway, number_of
 from .sensors import Sensor, listening
@@ -28,21 +29,9 @@ MOST_WAITING: Final = 5_000
 AT_ONCE: Final = 500
 LOOK_S: Final = 10.0
 """So long a new sensor waits until its topic is listened to, at most."""
+LONGEST_TOPIC: Final = 250
 KEEPALIVE_S: Final = 60
 LONGEST_PAUSE_S: Final = 120
-
-
-@dataclass(frozen=True, slots=True)
-class Broker:
-    """A broker by the operator's settings. ``ca``: a file of certificates to trust besides the system's."""
-
-    name: str
-    host: str
-    port: int
-    tls: bool
-    user: str | None
-    password: str | None
-    ca: str | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,10 +44,16 @@ class Message:
     at_ms: int
 
 
+def may_listen(topics: str, household_id: str, topic: str) -> bool:
+    """Say whether a household's sensor may have this topic: a whole one, inside the operator's filter ``topics``."""
+    whole = bool(topic) and not {"+", "#", "\0"} & set(topic) and len(topic) <= LONGEST_TOPIC
+    return whole and paho.topic_matches_sub(topics.replace("{household}", household_id), topic)
+
+
 class Listener:
     """Listens for one process. ``start`` and ``stop`` are called once each."""
 
-    def __init__(self, app: Flask, brokers: tuple[Broker, ...], clock: Callable[[], int]) -> None:
+    def __init__(self, app: Flask, brokers: tuple[BrokerSettings, ...], clock: Callable[[], int]) -> None:
         self._app, self._clock = app, clock
         self._waiting: queue.Queue[Message | None] = queue.Queue(MOST_WAITING)
         self._lines = [_Line(broker, self._arrive) for broker in brokers]
@@ -159,7 +154,7 @@ def _store_one(connection: Any, sensor: Sensor, message: Message) -> None:
 class _Line:
     """The line to one broker and the topics that are listened to on it."""
 
-    def __init__(self, broker: Broker, arrive: Callable[[str, str, bytes], None]) -> None:
+    def __init__(self, broker: BrokerSettings, arrive: Callable[[str, str, bytes], None]) -> None:
         self.name = broker.name
         self._broker, self._arrive = broker, arrive
         self._topics: set[str] = set()

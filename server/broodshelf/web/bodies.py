@@ -68,6 +68,10 @@ SENSOR: Final = _fields(
     place_id=Id(required=True),
     name=_text(60),
     unit=fields.String(validate=validate.OneOf(("C", "F")), load_default="C"),
+    broker=_text(30, required=False),
+    topic=_text(250, required=False),
+    temperature_path=_text(120, required=False),
+    humidity_path=_text(120, required=False),
 )
 SENSOR_CHANGE: Final = _fields(place_id=Id(required=True), name=_text(60))
 

@@ -6,13 +6,14 @@ from typing import Any, Final
 
 from flask import Blueprint, Response, jsonify, request
 
-from ..errors import NotFound, SignedOut
+from ..errors import BadRequest, NotFound, SignedOut
 from ..people.actor import Actor
 from ..people.limits import count_try, refuse_beyond
 from ..records.apart import enter, every_household
 from ..records.database import reading, writing
 from ..records.store import read_record
 from ..sensing.intake import HOUR_MS, hours_by_place, take
+from ..sensing.mqtt import may_listen
 from ..sensing.sensors import Sensor, change_sensor, end_sensor, make_sensor, sensor_with, sensors_of
 from . import bodies
 from . import parts as p
@@ -31,20 +32,27 @@ def show(actor: Actor) -> Response:
     """Return the household's sensors.
 
     → `{sensors: [{id, place_id, name, unit, broker, topic, temperature_path, humidity_path, heard_ms, away_ms,
-    broken_ms, broken_word}], brokers}`, oldest first; `brokers`: the names of those that the server listens to
+    broken_ms, broken_word}], brokers, topics}`, oldest first; `brokers`: the names of those that the server listens to,
+    `topics`: the MQTT filter that this household's topics must match
     """
     with reading() as connection:
         found = sensors_of(connection, actor.household_id)
-    return jsonify(sensors=[_shown(sensor) for sensor in found], brokers=[])
+    settings = p.parts().settings
+    return jsonify(
+        sensors=[_shown(sensor) for sensor in found],
+        brokers=[broker.name for broker in settings.brokers],
+        topics=settings.broker_topics.replace("{household}", actor.household_id),
+    )
 
 
 @blueprint.post("/sensors")
 @open_to("keeper", body=bodies.SENSOR)
 def make(actor: Actor, body: Given) -> Response:
-    """Make a sensor for a place.
+    """Make a sensor for a place: one that sends here itself, or with `broker` and `topic` one that speaks to a broker.
 
-    → `{id, token}`; the token is shown once
+    → `{id, token}`; the token is shown once, and null for one with a topic
     """
+    _check_topic(actor.household_id, body)
     with writing() as connection:
         sensor_id, token = make_sensor(connection, actor.household_id, body, p.now_ms())
     return jsonify(id=sensor_id, token=token)
@@ -107,6 +115,22 @@ def receive(body: Given) -> Response:
         taken = take(connection, sensor, [_as_measured(one) for one in sent], now_ms)
     refused = [{"place": place, "why": why} for place, why in taken.refused]
     return jsonify(stored=taken.stored, known=taken.known, refused=refused)
+
+
+def _check_topic(household_id: str, body: Given) -> None:
+    """Raise for a topic without a broker that we listen to, or outside of what this household may hear."""
+    if ("broker" in body) != ("topic" in body):
+        raise BadRequest("Give both a broker and a topic, or neither.", fields={"topic": "needs a broker"})
+    if "broker" not in body:
+        return
+    settings = p.parts().settings
+    if body["broker"] not in {broker.name for broker in settings.brokers}:
+        raise BadRequest("The server listens to no broker of this name.", fields={"broker": "not known"})
+    if not may_listen(settings.broker_topics, household_id, body["topic"]):
+        wanted = settings.broker_topics.replace("{household}", household_id)
+        raise BadRequest(
+            f"Give one whole topic that matches {wanted}.", fields={"topic": "not yours to hear"}
+        )
 
 
 def _asking() -> Sensor:
