@@ -9,6 +9,8 @@ from broodshelf.care.catalogue import species
 from broodshelf.care.wording import say
 from broodshelf.model.facts import Place, Rule, Vessel
 
+pytestmark = pytest.mark.long
+
 # the first food, and what could not be done before
 
 

@@ -12,6 +12,8 @@ from broodshelf.care.wording import say
 from broodshelf.model.facts import Event
 from broodshelf.model.gauges import DAY_MS
 
+pytestmark = pytest.mark.long
+
 RUNS = 40
 
 

@@ -10,6 +10,7 @@ import re
 from collections import Counter
 from dataclasses import replace
 
+import pytest
 from hypothesis import HealthCheck, given, settings
 from tests.care.any_colony import colonies, day_of
 
@@ -19,6 +20,8 @@ from broodshelf.care.wording import say, say_portion
 from broodshelf.model.facts import Event
 from broodshelf.model.gauges import DAY_MS
 from broodshelf.model.tasks import Task
+
+pytestmark = pytest.mark.long
 
 FOOD = ("sugar", "protein", "seeds", "leaves")
 ANY_COLONY = settings(max_examples=400, deadline=None, suppress_health_check=[HealthCheck.too_slow])

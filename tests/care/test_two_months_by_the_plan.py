@@ -16,6 +16,8 @@ from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel
 from broodshelf.model.gauges import DAY_MS
 
+pytestmark = pytest.mark.long
+
 SPRING_MS = YEAR_START_MS + 121 * DAY_MS  # the first of May, when every species of the north is awake
 DAYS = 60
 BY_SIZE = ((20, (3, 7), (3, 5)), (100, (3, 5), (2, 4)), (1_000, (2, 4), (2, 3)), (10**9, (2, 3), (1, 2)))

@@ -11,6 +11,8 @@ from tests.support.fuzz import MOST_GROWTH_MIB, Ask, Fuzz
 from tests.support.odd import Raw, Thing
 from tests.support.two_houses import TwoHouses
 
+pytestmark = pytest.mark.long
+
 REQUESTS = 1_000
 """On each of the two databases."""
 DEVICE = {"id": Thing("new_id"), "name": "a phone"}

@@ -12,6 +12,8 @@ from tests.guard.mutants import MUTANTS
 
 from broodshelf.model.kinds import KINDS
 
+pytestmark = pytest.mark.long
+
 
 @pytest.mark.parametrize("mutant", MUTANTS, ids=lambda mutant: mutant.name)
 def test_the_matrix_finds(mutant, houses, monkeypatch):

@@ -71,6 +71,7 @@ def states() -> Counter[str]:
         return Counter(connection.scalars(select(deliveries.c.state)).all())
 
 
+@pytest.mark.long
 def test_nudgers_killed_in_the_middle_lose_nothing_and_repeat_only_what_was_in_their_hands(
     shelf: Shelf, service: PushService, real_nudger, tmp_path: Path
 ):

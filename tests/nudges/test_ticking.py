@@ -50,6 +50,7 @@ def health(server: ColdServer) -> dict[str, Any]:
         return json.load(error)
 
 
+@pytest.mark.long
 def test_a_clock_that_is_set_back_by_two_hours_does_not_stop_the_nudger(tmp_path: Path, fake_clock: Path):
     moved = tmp_path / "moved"
     moved.write_text("+0")

@@ -7,6 +7,8 @@ from tests.support.random_run import draw
 from tests.support.world import World
 from tests.sync.mutants import MUTANTS
 
+pytestmark = pytest.mark.long
+
 RUNS, STEPS, PHONES = 25, 60, 3
 
 

@@ -16,6 +16,8 @@ from hypothesis.stateful import RuleBasedStateMachine, initialize, rule, run_sta
 from tests.support.house import House
 from tests.support.world import LONG_AWAY_DAYS, World, play
 
+pytestmark = pytest.mark.long
+
 CASES = sorted((Path(__file__).parents[2] / "fixtures/sync_cases").glob("*.json"))
 
 who = st.integers(0, 3)

@@ -9,6 +9,8 @@ from __future__ import annotations
 import pytest
 from tests.care.census.calibration import GROUPS, Told, many, share_held
 
+pytestmark = pytest.mark.long
+
 COLONIES = {"founding": 12, "growing": 10, "resting": 8}
 
 

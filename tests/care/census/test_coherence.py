@@ -14,6 +14,8 @@ from broodshelf.care.colony.census import outlook, reckoning
 from broodshelf.care.colony.census.facts import Facts, Seen, Warmth
 from broodshelf.care.colony.census.groups import LIFE_GROUPS
 
+pytestmark = pytest.mark.long
+
 DAY = 20_600
 WORDS = ("none", "few", "some", "many")
 SERIES = ("eggs", "small_larvae", "large_larvae", "pupae", "workers")

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from pathlib import Path
 
+import pytest
 from tests.nudges.killing import Killing, wait_for
 from tests.nudges.push_service import PushService
 from tests.nudges.support import Shelf
+
+pytestmark = pytest.mark.long
 
 
 def test_nudgers_killed_at_random_lose_nothing_and_repeat_at_most_one_a_kill(shelf: Shelf, tmp_path: Path):
