@@ -18,6 +18,7 @@ import { eventText } from '../text/en/events.js';
 import { roundText } from '../text/en/round.js';
 import { tastingText } from '../text/en/tasting.js';
 import { lazy } from '../components/lazy.js';
+import { useSlices } from '../components/slices.js';
 
 const Past = lazy(() => import('./past.js'), 'Past');
 
@@ -176,33 +177,15 @@ function Page({ colonyId, fits, stays, before, end, onRead }) {
       wanted = false;
     };
   }, [near, before?.edge_ms, outbox.value, stored.value]);
-  const days = useMemo(
-    () =>
-      byDay(log ?? []).map(
-        ([day, entries]) => html`
-          <div key=${day}>
-            ${
-              day !== before?.day &&
-              html`
-                <h3 class="day">${dayInWords(entries[0]?.happened_ms ?? 0)}</h3>
-              `
-            }
-            <ul class="diary">
-              ${entries.map(
-                (row) => html`
-                  <${Entry} key=${row.id} row=${row} onOpen=${setOpened} />
-                `,
-              )}
-            </ul>
-          </div>
-        `,
-      ),
-    [log, before?.day, today.value],
-  );
   const open = log?.find((row) => row.id === opened);
   return html`
     <div class="stack" ref=${box} style=${log ? '' : `height: ${height_px.current}px`}>
-      ${days}
+      ${
+        log &&
+        html`
+          <${Lines} log=${log} day=${before?.day} height_px=${height_px.current} onOpen=${setOpened} />
+        `
+      }
       ${
         back_ms > 0 &&
         html`
@@ -218,6 +201,41 @@ function Page({ colonyId, fits, stays, before, end, onRead }) {
         `
       }
     </div>
+  `;
+}
+
+/**
+ * The lines of a page, drawn a few at a time; meanwhile it keeps the height that it had before.
+ * @param {{log: ShownRow[], day?: string, height_px: number, onOpen: (id: string) => void}} props
+ *   `day`: of the last line above
+ */
+function Lines({ log, day: above, height_px, onOpen }) {
+  const made = useSlices(log.length);
+  const days = useMemo(
+    () =>
+      byDay(log.slice(0, made)).map(
+        ([day, entries]) => html`
+          <div key=${day}>
+            ${
+              day !== above &&
+              html`
+                <h3 class="day">${dayInWords(entries[0]?.happened_ms ?? 0)}</h3>
+              `
+            }
+            <ul class="diary">
+              ${entries.map(
+                (row) => html`
+                  <${Entry} key=${row.id} row=${row} onOpen=${onOpen} />
+                `,
+              )}
+            </ul>
+          </div>
+        `,
+      ),
+    [log, made, above, today.value],
+  );
+  return html`
+    <div class="stack" style=${made < log.length ? `min-height: ${height_px}px` : ''}>${days}</div>
   `;
 }
 
