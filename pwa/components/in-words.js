@@ -11,6 +11,11 @@ import { html } from './html.js';
 /** The one word table's words for a code. @param {string} section @param {string} code */
 export const wordFor = (section, code) => say(catalogue.value?.words ?? {}, section, code);
 
+/** A section's own word for a code; what the phone does not know says nothing.
+ * @param {Record<string, string>} section @param {string | null | undefined} code
+ */
+export const wordOf = (section, code) => section[code ?? ''] ?? '';
+
 /**
  * What a task asks for in words: its own, else those of its need.
  * @param {{what: string, need: string}} task

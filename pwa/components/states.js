@@ -14,7 +14,8 @@ const STANDING = [
 
 /**
  * A calm state with a drawing: full tubes on their board.
- * @param {{title: string, children?: any, bare?: boolean}} props `bare`: tubes without anything in them
+ * @param {{title: string, children?: import('preact').ComponentChildren, bare?: boolean}} props
+ *   `bare`: tubes without anything in them
  */
 export const Empty = ({ title, children, bare = false }) => html`
   <div class="empty">

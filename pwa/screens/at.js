@@ -1,7 +1,8 @@
 // At a tube: a label scanned or typed inside the app opens that colony's log, without a connection too.
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { useAttempt } from '../components/attempt.js';
+import { textsOf } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
-import { textsOf, useAttempt } from '../components/parts.js';
 import { readCode, shortCode } from '../care/short-code.js';
 import { watchForCodes } from '../signals/camera.js';
 import { go } from '../signals/route.js';
@@ -96,10 +97,10 @@ function Finder() {
 
 function Typed() {
   const { said, say } = useAttempt();
-  /** @param {any} event */
+  /** @param {Event} event */
   function open(event) {
     event.preventDefault();
-    const code = readCode(textsOf(event.target)('code'));
+    const code = readCode(textsOf(event)('code'));
     if (code) go(`#/at/${code}`);
     else say(labelsText.unknown);
   }

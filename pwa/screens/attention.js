@@ -1,5 +1,6 @@
 // What needs a person: logs that were refused, and changes that met another phone's. Nothing is dropped by itself.
 import { useState } from 'preact/hooks';
+import { typed } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { moment } from '../components/in-words.js';
 import { Empty } from '../components/states.js';
@@ -161,7 +162,7 @@ function Mend({ entry, field }) {
     >
       <label>
         ${fieldName(field)}
-        <input value=${value} onInput=${(/** @type {any} */ e) => setValue(e.target.value)} />
+        <input value=${value} onInput=${typed(setValue)} />
       </label>
       <button class="button main" disabled=${!usable}>${attentionText.mend}</button>
     </form>

@@ -1,11 +1,13 @@
 // A colony over the months: growth, the water with its days left, and the food. Fetched only when it is opened.
 import { useRef, useState } from 'preact/hooks';
+import { useAttempt } from '../components/attempt.js';
 import { LineChart, WeekBars } from '../components/chart.js';
+import { Choice } from '../components/choices.js';
+import { Figures } from '../components/figures.js';
 import { html, Icon } from '../components/html.js';
-import { fullDay } from '../components/in-words.js';
-import { Choice, Figures, useAttempt } from '../components/parts.js';
-import { Skeleton } from '../components/states.js';
+import { fullDay, wordOf } from '../components/in-words.js';
 import { sharePicture } from '../components/picture.js';
+import { Skeleton } from '../components/states.js';
 import { DAY_MS, READINGS, dueAtMs, levelAt } from '../care/gauges.js';
 import { useHistory } from '../signals/history.js';
 import { now } from '../signals/clock.js';
@@ -83,7 +85,7 @@ function Growth({ log, colonyId, onShare }) {
   const rows = counts
     .map((row) => [
       fullDay(row.happened_ms ?? 0),
-      String(row.set.workers ?? /** @type {any} */ (eventText.coarse)[row.set.workers_coarse ?? ''] ?? '–'),
+      String(row.set.workers ?? (wordOf(eventText.coarse, row.set.workers_coarse) || '–')),
     ])
     .reverse();
   const first = points[0];

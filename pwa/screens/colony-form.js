@@ -1,8 +1,10 @@
 // Add or change a colony: name, species, stage and roughly how many workers; the rest has good defaults.
 import { useState } from 'preact/hooks';
+import { useAttempt } from '../components/attempt.js';
+import { Choice } from '../components/choices.js';
+import { formOf, numberOf, textsOf, typed } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { capital, wordFor } from '../components/in-words.js';
-import { Choice, numberOf, textsOf, useAttempt } from '../components/parts.js';
 import { uuid7 } from '../database/ids.js';
 import { keep, log, say } from '../signals/actions.js';
 import { go } from '../signals/route.js';
@@ -27,21 +29,21 @@ export function ColonyForm({ colony, onDone }) {
   const [condition, setCondition] = useState(was.condition ?? 'well');
   const [workers, setWorkers] = useState(/** @type {import('../kinds.d.ts').Coarse} */ ('few'));
   const [larvae, setLarvae] = useState(/** @type {import('../kinds.d.ts').Coarse} */ ('some'));
-  const [typed, setTyped] = useState(species[was.species_code ?? '']?.name ?? was.species_name ?? '');
+  const [wanted, setWanted] = useState(species[was.species_code ?? '']?.name ?? was.species_name ?? '');
   const [guild, setGuild] = useState(was.guild ?? 'omnivore');
   const [founding, setFounding] = useState(was.founding_mode ?? 'claustral');
   const [lives, setLives] = useState(vessel.vessel_code ?? (colony ? '' : USUAL_VESSEL));
   const places = rowsOf('place');
   const form = useAttempt();
-  const known = names.find(([, name]) => name.toLowerCase() === typed.trim().toLowerCase());
+  const known = names.find(([, name]) => name.toLowerCase() === wanted.trim().toLowerCase());
   const founds = known ? species[known[0]]?.founding : founding;
 
-  /** @param {any} event */
+  /** @param {Event} event */
   function save(event) {
     event.preventDefault();
-    const text = textsOf(event.target);
+    const text = textsOf(event);
     const number = (/** @type {string} */ name) => numberOf(text(name)) || null;
-    const ticked = (/** @type {string} */ name) => new FormData(event.target).has(name);
+    const has = (/** @type {string} */ name) => new FormData(formOf(event)).has(name);
     if (!text('name')) return form.say(colonyFormText.needed);
     const vesselId = was.vessel_id ?? uuid7();
     const id = colony?.id ?? uuid7();
@@ -51,7 +53,7 @@ export function ColonyForm({ colony, onDone }) {
         'vessel',
         {
           vessel_code: lives || null,
-          has_outworld: ticked('outworld'),
+          has_outworld: has('outworld'),
           ...(lives ? {} : { bore_mm: number('bore'), length_mm: number('vessel_length') }),
         },
         vesselId,
@@ -66,7 +68,7 @@ export function ColonyForm({ colony, onDone }) {
           vessel_id: vesselId,
           ...(text('number') ? { number: Number(text('number')) } : {}),
           ...fateFields(text),
-          ...speciesFields(number('worker_length'), ticked('stings')),
+          ...speciesFields(number('worker_length'), has('stings')),
         },
         id,
       );
@@ -83,10 +85,10 @@ export function ColonyForm({ colony, onDone }) {
    * @param {boolean} stings
    */
   function speciesFields(lengthMm, stings) {
-    if (typed.trim() && !known) {
+    if (wanted.trim() && !known) {
       return {
         species_code: null,
-        species_name: typed.trim(),
+        species_name: wanted.trim(),
         worker_length_mm: lengthMm,
         guild,
         founding_mode: founding,
@@ -129,13 +131,7 @@ export function ColonyForm({ colony, onDone }) {
       <label>
         ${colonyFormText.species}${' '}
         <small>${colonyFormText.species_hint}</small>
-        <input
-          name="species"
-          list="species"
-          autocomplete="off"
-          value=${typed}
-          onInput=${(/** @type {any} */ e) => setTyped(e.target.value)}
-        />
+        <input name="species" list="species" autocomplete="off" value=${wanted} onInput=${typed(setWanted)} />
       </label>
       <datalist id="species">
         ${names.map(
@@ -152,7 +148,7 @@ export function ColonyForm({ colony, onDone }) {
         `
       }
       ${
-        typed.trim() &&
+        wanted.trim() &&
         !known &&
         html`
           <div role="group" aria-label=${colonyFormText.own.species} class="stack">
@@ -260,7 +256,7 @@ export function ColonyForm({ colony, onDone }) {
         <summary>${colonyFormText.more}</summary>
         <label>
           ${colonyFormText.lives}
-          <select name="vessel" onChange=${(/** @type {any} */ e) => setLives(e.target.value)}>
+          <select name="vessel" onChange=${typed(setLives)}>
             <option value="" selected=${!lives}>${colonyFormText.not_listed}</option>
             ${Object.keys(vessels).map(
               (code) => html`

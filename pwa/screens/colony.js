@@ -1,9 +1,10 @@
 // One colony: its gauges, logging, what the plan says, its charts, its pictures and its diary.
 import { useState } from 'preact/hooks';
+import { unfolded } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
-import { fullDay, wordFor } from '../components/in-words.js';
-import { Sheet } from '../components/parts.js';
+import { fullDay, wordFor, wordOf } from '../components/in-words.js';
 import { Photo } from '../components/photo.js';
+import { Sheet } from '../components/sheet.js';
 import { SaveState } from '../components/states.js';
 import { dueInWords, percentOf, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
@@ -59,7 +60,7 @@ export function ColonyScreen({ id }) {
       <${ColonyForm} colony=${colony} onDone=${() => setSheet('')} />
     `;
   }
-  const stage = /** @type {any} */ (colonyText.stages)[v.stage ?? ''] ?? '';
+  const stage = wordOf(colonyText.stages, v.stage);
   return html`
     <div class="title">
       ${
@@ -115,7 +116,7 @@ export function ColonyScreen({ id }) {
             <p class="soft">${colonyText.no_plan}</p>
           `
     }
-    <details onToggle=${(/** @type {any} */ e) => setCharts(e.target.open)}>
+    <details onToggle=${unfolded(setCharts)}>
       <summary><h2>${colonyText.charts}</h2></summary>
       ${
         charts &&
@@ -124,7 +125,7 @@ export function ColonyScreen({ id }) {
         `
       }
     </details>
-    <details open=${tasting} onToggle=${(/** @type {any} */ e) => setTasting(e.target.open)}>
+    <details open=${tasting} onToggle=${unfolded(setTasting)}>
       <summary><h2>${tastingText.title}</h2></summary>
       ${
         tasting &&
@@ -167,10 +168,11 @@ function Photos({ colonyId, name }) {
   const all = useKind('photo')
     .filter((row) => row.set.colony_id === colonyId)
     .slice(0, PICTURES_SHOWN);
-  /** @param {any} event */
+  /** @param {Event} event */
   const take = async (event) => {
-    const [file] = event.target.files;
-    event.target.value = '';
+    const field = /** @type {HTMLInputElement} */ (event.target);
+    const [file] = field.files ?? [];
+    field.value = '';
     if (!file) return;
     setBusy(true);
     try {

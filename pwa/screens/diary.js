@@ -1,11 +1,12 @@
 // The history as a diary: by day, newest first. Only the pages near the view are read and drawn, so that years of it
 // stay light.
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { html, Icon } from '../components/html.js';
 import { eventInWords } from '../components/event-in-words.js';
+import { typed } from '../components/forms.js';
+import { html, Icon } from '../components/html.js';
 import { timeOfDay } from '../components/in-words.js';
-import { Sheet } from '../components/parts.js';
 import { Photo } from '../components/photo.js';
+import { Sheet } from '../components/sheet.js';
 import { SaveState } from '../components/states.js';
 import { DAY_MS } from '../care/gauges.js';
 import { voidLog } from '../signals/actions.js';
@@ -49,11 +50,11 @@ export function Diary({ colonyId }) {
           <div class="pair screen-only">
             <label>
               ${diaryText.search}
-              <input type="search" value=${wanted} onInput=${(/** @type {any} */ e) => setWanted(e.target.value)} />
+              <input type="search" value=${wanted} onInput=${typed(setWanted)} />
             </label>
             <label>
               ${diaryText.kinds}
-              <select onChange=${(/** @type {any} */ e) => setKind(e.target.value)}>
+              <select onChange=${typed(setKind)}>
                 <option value="">${diaryText.all}</option>
                 ${KINDS.map(
                   ([each, words]) => html`

@@ -1,10 +1,13 @@
 // Handing the shelf over: passes for stand-ins, with their link, their dates and what they did; who needs one while you
 // are away; a new one; the calendar.
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { html, Icon } from '../components/html.js';
+import { useAttempt } from '../components/attempt.js';
+import { ManyChoice } from '../components/choices.js';
 import { eventInWords } from '../components/event-in-words.js';
+import { formOf, textsOf } from '../components/forms.js';
+import { html, Icon } from '../components/html.js';
 import { dayAndTime, nameOf, shortDay } from '../components/in-words.js';
-import { ManyChoice, Sheet, textsOf, useAttempt } from '../components/parts.js';
+import { Sheet } from '../components/sheet.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
 import { keep, say } from '../signals/actions.js';
@@ -208,10 +211,10 @@ function PassForm({ trip }) {
   const named = (/** @type {ColonyRow} */ colony) =>
     stings(colony) ? `${colony.set.name} (${handoverText.stings})` : colony.set.name;
   const stinging = chosen.filter((id) => stings(colonies.find((each) => each.id === id)));
-  /** @param {any} event */
+  /** @param {Event} event */
   function save(event) {
     event.preventDefault();
-    const text = textsOf(event.target);
+    const text = textsOf(event);
     if (!chosen.length) return form.say(handoverText.none);
     if (text('ends_on') < text('starts_on')) return form.say(handoverText.backwards);
     return form.attempt(async () => {
@@ -225,7 +228,7 @@ function PassForm({ trip }) {
         stinging_ok_ids: stinging,
       });
       say(savingText.saved);
-      event.target.reset();
+      formOf(event).reset();
       setChosen([]);
     });
   }

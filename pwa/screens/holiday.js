@@ -1,8 +1,10 @@
 // A journey: who needs nobody while you are away, what to top up before, and for whom a pass is made.
 import { useState } from 'preact/hooks';
+import { whyNot } from '../components/answer.js';
+import { useAttempt } from '../components/attempt.js';
+import { textsOf } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
 import { capital, inWords, nameOf, portionInWords, wordFor } from '../components/in-words.js';
-import { textsOf, useAttempt, whyNot } from '../components/parts.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
 import { post } from '../signals/people.js';
@@ -23,10 +25,10 @@ export function Holiday({ onPass }) {
     /** @type {null | {trip: Trip, colonies: ColonyHoliday[], travel: any[]}} */ (null),
   );
   const { attempt, busy, said } = useAttempt();
-  /** @param {any} event */
+  /** @param {Event} event */
   function look(event) {
     event.preventDefault();
-    const text = textsOf(event.target);
+    const text = textsOf(event);
     const [leave_on, return_on] = [text('leave_on'), text('return_on')];
     setFound(null);
     void attempt(async () => {

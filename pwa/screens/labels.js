@@ -1,7 +1,8 @@
 // Tube labels: a sheet of QR codes with short codes, drawn on this phone, to print, cut and tape on.
 import { useEffect, useState } from 'preact/hooks';
+import { useAttempt } from '../components/attempt.js';
+import { ManyChoice } from '../components/choices.js';
 import { html, Icon } from '../components/html.js';
-import { ManyChoice, useAttempt } from '../components/parts.js';
 import { shortCode } from '../care/short-code.js';
 import { labelsText } from '../text/en/labels.js';
 import { coloniesInOrder, speciesOf } from '../components/colonies.js';

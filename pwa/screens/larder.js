@@ -1,9 +1,9 @@
 // The larder: foods in the house with their origin and how long they keep or are held, what to get by when, and sugar
 // water mixed at home.
 import { useState } from 'preact/hooks';
+import { useAnswer } from '../components/answer.js';
 import { html, Icon } from '../components/html.js';
-import { capital, inWords, weekDay, wordFor } from '../components/in-words.js';
-import { useAnswer } from '../components/parts.js';
+import { capital, inWords, weekDay, wordFor, wordOf } from '../components/in-words.js';
 import { Empty } from '../components/states.js';
 import { DAY_MS } from '../care/gauges.js';
 import { originVerdict } from '../care/origin.js';
@@ -116,7 +116,7 @@ function Lot({ lot, left }) {
   const amount = `${v.amount} ${foodText.units[v.unit ?? '']?.(v.amount ?? 0) ?? ''}`;
   const facts = [
     v.size_class ? wordFor('size', v.size_class) : '',
-    v.tint ? /** @type {any} */ (foodText.tints)[v.tint] : '',
+    wordOf(foodText.tints, v.tint),
     v.amount == null ? '' : left?.given ? larderText.by_logs(Number(left.amount.toFixed(1)), amount) : amount,
     wordFor('origin', v.origin),
     v.got_on ? larderText.got(weekDay(v.got_on)) : '',

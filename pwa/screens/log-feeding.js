@@ -1,8 +1,10 @@
 // Logging a feeding: what the plan suggests, what is in the house, and what an origin means at the moment of choosing.
 import { useState } from 'preact/hooks';
+import { Choice } from '../components/choices.js';
+import { typed } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { capital, Cautions, shortDay, wordFor } from '../components/in-words.js';
-import { Choice, Stepper } from '../components/parts.js';
+import { Stepper } from '../components/stepper.js';
 import { originsOf, originVerdict, usualOrigin } from '../care/origin.js';
 import { today } from '../signals/clock.js';
 import { catalogue, events, planOf, rowsOf } from '../signals/rows.js';
@@ -173,7 +175,10 @@ export function FeedingForm({ colonyId, need, item, save }) {
       html`
         <label>
           ${logText.from}
-          <select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>
+          <select
+            value=${origin}
+            onChange=${typed((/** @type {import('../kinds.d.ts').Origin} */ code) => setOrigin(code))}
+          >
             ${originsOf(foods, origins, food).map(
               (code) => html`
                 <option value=${code} selected=${code === origin}>${wordFor('origin', code)}</option>

@@ -1,9 +1,13 @@
 // The log sheet: what happened at one colony, with a form for each kind of log.
 import { useState } from 'preact/hooks';
-import { html } from '../components/html.js';
+import { useAttempt } from '../components/attempt.js';
+import { Choice, ManyChoice } from '../components/choices.js';
 import { eventInWords } from '../components/event-in-words.js';
-import { capital, inWords, nameOf, nearDay } from '../components/in-words.js';
-import { Choice, ManyChoice, Sheet, TubeInput, useAttempt } from '../components/parts.js';
+import { ticked, typed } from '../components/forms.js';
+import { html } from '../components/html.js';
+import { capital, inWords, nameOf, nearDay, wordOf } from '../components/in-words.js';
+import { Sheet } from '../components/sheet.js';
+import { TubeInput } from '../components/tube-input.js';
 import { levelAt } from '../care/gauges.js';
 import { asksForCount } from '../care/round.js';
 import { logAll } from '../signals/actions.js';
@@ -49,7 +53,7 @@ export function LogSheet({ colonyId, kind, need, item, onClose }) {
     note: NoteForm,
   }[chosen];
   return html`
-    <${Sheet} title=${`${/** @type {any} */ (eventText.kinds)[chosen]}: ${nameOf(colonyId)}`} onClose=${onClose}>
+    <${Sheet} title=${`${wordOf(eventText.kinds, chosen)}: ${nameOf(colonyId)}`} onClose=${onClose}>
       ${said}
       <${form} colonyId=${colonyId} need=${need} item=${item} save=${save} />
     </${Sheet}>
@@ -121,7 +125,7 @@ function CheckForm({ colonyId, need, save }) {
                       class="button main"
                       onClick=${() => save('check', { ...set, need: 'sugar', level, ...outcomeAt(level) })}
                     >
-                      ${/** @type {any} */ (eventText.readings)[level]}
+                      ${wordOf(eventText.readings, level)}
                     </button>
                   `,
                 )}
@@ -196,10 +200,10 @@ function WaterForm({ colonyId, save }) {
   const vessel = rows.value.get(rows.value.get(colonyId)?.set.vessel_id ?? '')?.set ?? {};
   const is_tube = (catalogue.value?.vessels?.[vessel.vessel_code ?? '']?.kind ?? 'tube') === 'tube';
   const reading = LEVELS.find(([, level]) => level === share)?.[0] ?? 'half';
-  const words = /** @type {any} */ (eventText.readings)[reading];
+  const words = wordOf(eventText.readings, reading);
   const level_mm = Number(mm.replace(',', '.'));
-  const typed = mm.trim() !== '';
-  const bad = typed && !(level_mm >= 0 && level_mm <= 1000);
+  const by_ruler = mm.trim() !== '';
+  const bad = by_ruler && !(level_mm >= 0 && level_mm <= 1000);
   return html`
     <div class="drag">
       <${TubeInput}
@@ -213,11 +217,11 @@ function WaterForm({ colonyId, save }) {
         }}
       />
       <div class="stack">
-        <output>${typed ? `${mm} mm` : words}</output>
+        <output>${by_ruler ? `${mm} mm` : words}</output>
         <p class="soft">${logText.drag} ${logText.bubble}</p>
         <label>
           ${logText.mm}
-          <input inputmode="decimal" value=${mm} onInput=${(/** @type {any} */ e) => setMm(e.target.value)} />
+          <input inputmode="decimal" value=${mm} onInput=${typed(setMm)} />
         </label>
       </div>
     </div>
@@ -225,7 +229,7 @@ function WaterForm({ colonyId, save }) {
       type="button"
       class="button main wide"
       disabled=${bad}
-      onClick=${() => save('water', typed ? { action: 'read', level_mm } : { action: 'read', reading })}
+      onClick=${() => save('water', by_ruler ? { action: 'read', level_mm } : { action: 'read', reading })}
     >
       ${logText.read}
     </button>
@@ -304,8 +308,8 @@ function CountForm({ save }) {
   const [males, setMales] = useState(false);
   const [queens, setQueens] = useState('');
   const exact = Number(workers);
-  const whole = (/** @type {string} */ typed, /** @type {number} */ most) =>
-    typed === '' || (Number.isInteger(Number(typed)) && Number(typed) >= 0 && Number(typed) <= most);
+  const whole = (/** @type {string} */ text, /** @type {number} */ most) =>
+    text === '' || (Number.isInteger(Number(text)) && Number(text) >= 0 && Number(text) <= most);
   const nothing = workers === '' && queens === '' && !males && !Object.keys(brood).length;
   const bad = nothing || !whole(workers, MOST_WORKERS) || !whole(queens, MOST_QUEENS);
   const of = (/** @type {string} */ name) => html`
@@ -320,7 +324,7 @@ function CountForm({ save }) {
     <label>
       ${logText.workers}${' '}
       <small>${logText.guess}</small>
-      <input inputmode="numeric" value=${workers} onInput=${(/** @type {any} */ e) => setWorkers(e.target.value)} />
+      <input inputmode="numeric" value=${workers} onInput=${typed(setWorkers)} />
     </label>
     ${of('larvae')}${
       more
@@ -329,18 +333,10 @@ function CountForm({ save }) {
             <label>
               ${logText.queens}${' '}
               <small>${logText.queens_hint}</small>
-              <input
-                inputmode="numeric"
-                value=${queens}
-                onInput=${(/** @type {any} */ e) => setQueens(e.target.value)}
-              />
+              <input inputmode="numeric" value=${queens} onInput=${typed(setQueens)} />
             </label>
             <label class="chip">
-              <input
-                type="checkbox"
-                checked=${males}
-                onChange=${(/** @type {any} */ e) => setMales(e.target.checked)}
-              />
+              <input type="checkbox" checked=${males} onChange=${ticked(setMales)} />
               ${' '}${logText.males_only}
             </label>
           `
@@ -398,7 +394,7 @@ function BoostForm({ colonyId, save }) {
     <label>
       ${logText.how_many}${' '}
       <small>${colonyFormText.optional}</small>
-      <input inputmode="numeric" value=${number} onInput=${(/** @type {any} */ e) => setNumber(e.target.value)} />
+      <input inputmode="numeric" value=${number} onInput=${typed(setNumber)} />
     </label>
     <button
       type="button"
@@ -433,7 +429,7 @@ function NoteForm({ save }) {
   return html`
     <label>
       ${logText.note}
-      <textarea value=${text} maxlength="4000" onInput=${(/** @type {any} */ e) => setText(e.target.value)}></textarea>
+      <textarea value=${text} maxlength="4000" onInput=${typed(setText)}></textarea>
     </label>
     <button
       type="button"

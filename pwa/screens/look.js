@@ -1,9 +1,13 @@
 // How it looks: every token and part on one page, in the light that is chosen.
 import { useState } from 'preact/hooks';
+import { Choice, ManyChoice } from '../components/choices.js';
 import { html, Icon } from '../components/html.js';
 import { wordFor } from '../components/in-words.js';
-import { Choice, LookChoice, ManyChoice, Sheet, Stepper, TubeInput } from '../components/parts.js';
+import { LookChoice } from '../components/preferences.js';
+import { Sheet } from '../components/sheet.js';
 import { Empty, SaveState, Skeleton } from '../components/states.js';
+import { Stepper } from '../components/stepper.js';
+import { TubeInput } from '../components/tube-input.js';
 import { LyingTube, needClass, TubeDrawing } from '../components/tube.js';
 import { say } from '../signals/actions.js';
 import { eventText } from '../text/en/events.js';

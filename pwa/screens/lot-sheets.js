@@ -1,8 +1,12 @@
 // The sheets of the larder: a food that came in, how much of it is left, and a batch of sugar water with its recipe.
 import { useState } from 'preact/hooks';
+import { useAttempt } from '../components/attempt.js';
+import { Choice } from '../components/choices.js';
+import { numberOf, textsOf, typed } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { capital, wordFor } from '../components/in-words.js';
-import { Choice, numberOf, Sheet, Stepper, textsOf, useAttempt } from '../components/parts.js';
+import { Sheet } from '../components/sheet.js';
+import { Stepper } from '../components/stepper.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
 import { mixSugarWater } from '../care/mixing.js';
@@ -36,10 +40,10 @@ export const countedIn = (unit) =>
 export function LeftSheet({ lot, title, onClose }) {
   const unit = lot.set.unit ?? countedIn(catalogue.value?.foods?.[lot.set.food_code]?.unit ?? 'piece');
   const { attempt, busy, said, say: tell } = useAttempt();
-  /** @param {any} event */
+  /** @param {Event} event */
   function save(event) {
     event.preventDefault();
-    const amount = numberOf(textsOf(event.target)('amount'));
+    const amount = numberOf(textsOf(event)('amount'));
     if (!isAmount(amount)) return tell(larderText.no_amount);
     return attempt(async () => {
       await keep('lot', { amount, unit }, lot.id);
@@ -94,10 +98,10 @@ export function LotSheet({ onClose }) {
   const sweet = foods[food]?.need === 'sugar';
   const { attempt, busy, said, say: tell } = useAttempt();
   const verdict = originVerdict(origins, origin, { got_on: null, today: today.value });
-  /** @param {any} event */
+  /** @param {Event} event */
   function save(event) {
     event.preventDefault();
-    const text = textsOf(event.target);
+    const text = textsOf(event);
     const amount = numberOf(text('amount'));
     if (amount !== null && !isAmount(amount)) return tell(larderText.no_amount);
     return attempt(async () => {
@@ -161,7 +165,10 @@ export function LotSheet({ onClose }) {
         </label>
         <label>
           ${larderText.origin}
-          <select value=${origin} onChange=${(/** @type {any} */ e) => setOrigin(e.target.value)}>
+          <select
+            value=${origin}
+            onChange=${typed((/** @type {import('../kinds.d.ts').Origin} */ code) => setOrigin(code))}
+          >
             ${originsOf(foods, origins, food).map(
               (code) => html`
                 <option value=${code}>${capital(wordFor('origin', code))}</option>

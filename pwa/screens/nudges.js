@@ -1,8 +1,8 @@
 // Nudges on this phone, in words: will they come, when did one last come, and a test.
 import { useEffect } from 'preact/hooks';
+import { useAnswer } from '../components/answer.js';
 import { html } from '../components/html.js';
 import { moment } from '../components/in-words.js';
-import { useAnswer } from '../components/parts.js';
 import { askForNudges, pushState, refreshPush, sendTest, stopNudges } from '../signals/push.js';
 import { nudgesText } from '../text/en/nudges.js';
 

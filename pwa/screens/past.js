@@ -1,10 +1,10 @@
 // What was. A record's history: who changed what when, what stood there before, what lost; each value can be brought
 // back. And what went: records that were deleted or voided, newest first, each with its way back.
 import { useEffect, useState } from 'preact/hooks';
-import { html, Icon } from '../components/html.js';
+import { useAttempt } from '../components/attempt.js';
 import { eventInWords } from '../components/event-in-words.js';
+import { html, Icon } from '../components/html.js';
 import { capital, fullDay, moment } from '../components/in-words.js';
-import { useAttempt } from '../components/parts.js';
 import { Empty, Skeleton } from '../components/states.js';
 import { keep, say } from '../signals/actions.js';
 import { get } from '../signals/people.js';

@@ -1,10 +1,12 @@
 // Places: cabinet, room, cellar, fridge. Colonies share them; their warmth and dryness move every plan.
 import { useState } from 'preact/hooks';
+import { useAttempt } from '../components/attempt.js';
+import { Choice } from '../components/choices.js';
 import { inDegrees, storedOf, temperature, typedOf } from '../components/degrees.js';
+import { numberOf, textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { moment } from '../components/in-words.js';
 import { lazy } from '../components/lazy.js';
-import { Choice, numberOf, textsOf, useAttempt } from '../components/parts.js';
 import { Empty } from '../components/states.js';
 import { keep, log, say } from '../signals/actions.js';
 import { useKind } from '../signals/history.js';
@@ -131,10 +133,10 @@ function PlaceForm({ place, onDone }) {
   const was = /** @type {Partial<import('../kinds.d.ts').Place>} */ (place?.set ?? {});
   const [type, setType] = useState(was.place_type ?? 'room');
   const form = useAttempt();
-  /** @param {any} event */
+  /** @param {Event} event */
   function save(event) {
     event.preventDefault();
-    const text = textsOf(event.target);
+    const text = textsOf(event);
     const day_temp_c = storedOf(numberOf(text('day')), was.day_temp_c);
     const night_temp_c = storedOf(numberOf(text('night')), was.night_temp_c);
     const humidity_pct = numberOf(text('moist'));
@@ -177,10 +179,10 @@ function PlaceForm({ place, onDone }) {
 /** @param {{place: PlaceRow, onDone: () => void}} props */
 function ReadingForm({ place, onDone }) {
   const form = useAttempt();
-  /** @param {any} event */
+  /** @param {Event} event */
   function save(event) {
     event.preventDefault();
-    const text = textsOf(event.target);
+    const text = textsOf(event);
     const temperature_c = storedOf(numberOf(text('temperature')));
     const humidity_pct = numberOf(text('moist'));
     if (temperature_c === null && humidity_pct === null) return form.say(placesText.nothing);

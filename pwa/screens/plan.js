@@ -1,10 +1,14 @@
 // What the plan says of a colony: when workers come, each gauge with its reasons and its range, and over it the
 // keeper's own interval, days, hour or pause.
 import { useState } from 'preact/hooks';
+import { useAttempt } from '../components/attempt.js';
+import { ManyChoice } from '../components/choices.js';
 import { inDegrees } from '../components/degrees.js';
+import { textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { Cautions, Notices, Reasons, weekDay, wordFor } from '../components/in-words.js';
-import { ManyChoice, Sheet, Stepper, textsOf, useAttempt } from '../components/parts.js';
+import { Sheet } from '../components/sheet.js';
+import { Stepper } from '../components/stepper.js';
 import { levelInWords } from '../components/tube.js';
 import { DAY_MS, levelAt } from '../care/gauges.js';
 import { keep, remove, say } from '../signals/actions.js';
@@ -235,10 +239,10 @@ function RhythmSheet({ colony, need, onClose }) {
       say(planText.kept);
       onClose();
     });
-  /** @param {any} event */
+  /** @param {Event} event */
   function save(event) {
     event.preventDefault();
-    const text = textsOf(event.target);
+    const text = textsOf(event);
     const ruled = /** @type {import('../kinds.d.ts').Rule['need']} */ (need);
     const set = { weekdays: days.map(Number), at: text('at') || null, paused_until: text('until') || null };
     const empty = !set.weekdays.length && !set.at && !set.paused_until;

@@ -1,9 +1,11 @@
 // The calculators of the server: any of them is drawn from what it says of its inputs.
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { useAnswer, whyNot } from '../components/answer.js';
+import { useAttempt } from '../components/attempt.js';
 import { inDegrees, storedOf, typedOf } from '../components/degrees.js';
+import { formOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { capital } from '../components/in-words.js';
-import { useAnswer, useAttempt, whyNot } from '../components/parts.js';
 import { Skeleton } from '../components/states.js';
 import { post } from '../signals/people.js';
 import { catalogue } from '../signals/rows.js';
@@ -76,10 +78,10 @@ function Calculator({ about }) {
   useEffect(() => {
     if (lines.length) shown.current?.scrollIntoView({ block: 'nearest' });
   }, [lines]);
-  /** @param {any} event */
+  /** @param {Event} event */
   function work(event) {
     event.preventDefault();
-    const given = valuesOf(about.inputs, event.target);
+    const given = valuesOf(about.inputs, formOf(event));
     setLines([]);
     void attempt(async () => {
       const { lines: found } = await post(`/api/reckon/${about.code}`, given).catch((problem) => {

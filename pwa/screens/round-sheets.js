@@ -1,9 +1,12 @@
 // Two sheets of the round. Later, or not this time: put a task off by an hour, to the evening or to tomorrow, or skip
 // it with a reason. Several at once: all of these got sugar, each colony the portion that its own plan suggests.
 import { useState } from 'preact/hooks';
+import { useAttempt } from '../components/attempt.js';
+import { Choice, ManyChoice } from '../components/choices.js';
+import { typed } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { capital, nameOf, portionInWords, wordFor } from '../components/in-words.js';
-import { Choice, ManyChoice, Sheet, useAttempt } from '../components/parts.js';
+import { Sheet } from '../components/sheet.js';
 import { DAY_MS } from '../care/gauges.js';
 import { endOfDayMs } from '../care/instants.js';
 import { later, logAll } from '../signals/actions.js';
@@ -110,7 +113,7 @@ export function LaterSheet({ item, onClose }) {
         html`
           <label>
             ${laterText.own}
-            <input value=${own} maxlength="200" onInput=${(/** @type {any} */ e) => setOwn(e.target.value)} />
+            <input value=${own} maxlength="200" onInput=${typed(setOwn)} />
           </label>
         `
       }

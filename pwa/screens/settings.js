@@ -1,9 +1,12 @@
 // The house: its nudges and hours, the phones that are signed in, how this app looks, and what this phone has stored.
 import { useEffect, useState } from 'preact/hooks';
+import { useAnswer, whyNot } from '../components/answer.js';
+import { useAttempt } from '../components/attempt.js';
+import { textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { moment } from '../components/in-words.js';
 import { Install } from '../components/install.js';
-import { DegreesChoice, LookChoice, textsOf, useAnswer, useAttempt, whyNot } from '../components/parts.js';
+import { DegreesChoice, LookChoice } from '../components/preferences.js';
 import { exportUnsent, keep, say } from '../signals/actions.js';
 import { call, get, logout, post } from '../signals/people.js';
 import { today } from '../signals/clock.js';
@@ -51,10 +54,10 @@ function House() {
   const { attempt, busy, said } = useAttempt();
   if (!house) return null;
   const v = house.set;
-  /** @param {any} event */
+  /** @param {Event} event */
   function save(event) {
     event.preventDefault();
-    const text = textsOf(event.target);
+    const text = textsOf(event);
     void attempt(async () => {
       await keep(
         'household',
@@ -130,11 +133,11 @@ function Phones({ code }) {
     void load();
   }, []);
   const people = rowsOf('person').filter((person) => person.set.role === 'keeper');
-  /** @param {any} event */
+  /** @param {Event} event */
   function look(event) {
     event.preventDefault();
-    const typed = textsOf(event.target)('code');
-    void attempt(async () => setFound({ code: typed, ...(await post('/api/pairings/look', { code: typed })) }));
+    const shown = textsOf(event)('code');
+    void attempt(async () => setFound({ code: shown, ...(await post('/api/pairings/look', { code: shown })) }));
   }
   /** @param {Record<string, string>} who */
   const approve = (who) =>
@@ -348,10 +351,10 @@ function Mailbox({ id, name, had, onChange }) {
       const { outcome } = await call('PUT', path, { address });
       if (outcome !== 'sent') throw new Error(houseText.mail.not_sent(outcome));
     });
-  /** @param {any} event */
+  /** @param {Event} event */
   function submit(event) {
     event.preventDefault();
-    const text = textsOf(event.target);
+    const text = textsOf(event);
     if (!had) return void send(text('address'));
     return void change(async () => {
       await post(`${path}/confirm`, { code: text('code') });

@@ -1,8 +1,9 @@
 // The shelf: every colony as tubes standing on their board.
 import { useState } from 'preact/hooks';
 import { coloniesInOrder, speciesOf } from '../components/colonies.js';
+import { typed } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
-import { wordFor } from '../components/in-words.js';
+import { wordFor, wordOf } from '../components/in-words.js';
 import { Empty, Joining } from '../components/states.js';
 import { dueInWords, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
@@ -52,7 +53,7 @@ export function ShelfScreen() {
       html`
         <label>
           ${shelfText.search}
-          <input type="search" value=${wanted} onInput=${(/** @type {any} */ e) => setWanted(e.target.value)} />
+          <input type="search" value=${wanted} onInput=${typed(setWanted)} />
         </label>
       `
     }
@@ -127,7 +128,7 @@ function Board({ colony }) {
         }
         <p class="soft">
           <em>${speciesOf(v)}</em>
-          ${' · '}${/** @type {any} */ (colonyText.stages)[v.stage ?? ''] ?? ''}${condition}
+          ${' · '}${wordOf(colonyText.stages, v.stage)}${condition}
         </p>
       </div>
     </a>

@@ -1,8 +1,9 @@
 // What a signed-out phone shows: claim the shelf, join one, or open a pass.
 import { useEffect, useState } from 'preact/hooks';
+import { useAttempt } from '../components/attempt.js';
+import { textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { Install } from '../components/install.js';
-import { textsOf, useAttempt } from '../components/parts.js';
 import { Empty } from '../components/states.js';
 import { askToPair, claim, collectPairing, openPass, whoseCode } from '../signals/people.js';
 import { go, hideFragment, route } from '../signals/route.js';
@@ -72,14 +73,14 @@ export function StartScreen() {
 function Claim({ code }) {
   const { attempt, busy, said } = useAttempt();
   const [known, setKnown] = useState('');
-  const look = async (/** @type {string} */ typed) => setKnown(typed ? await whoseCode(typed) : '');
+  const look = async (/** @type {string} */ text) => setKnown(text ? await whoseCode(text) : '');
   useEffect(() => {
     void look(code);
   }, []);
-  /** @param {any} event */
+  /** @param {Event} event */
   function submit(event) {
     event.preventDefault();
-    const text = textsOf(event.target);
+    const text = textsOf(event);
     void attempt(async () => {
       await claim({
         code: text('code'),
@@ -174,10 +175,10 @@ function Pass({ secret }) {
       if (seen) setPreview(seen);
       else go('#/round');
     });
-  /** @param {any} event */
+  /** @param {Event} event */
   function submit(event) {
     event.preventDefault();
-    void open({ code: textsOf(event.target)('code') });
+    void open({ code: textsOf(event)('code') });
   }
   if (preview) {
     return html`

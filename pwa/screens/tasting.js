@@ -1,8 +1,10 @@
 // What a colony likes: start a tasting, see what it has told so far, end it, look back at earlier ones.
 import { useState } from 'preact/hooks';
+import { useAttempt } from '../components/attempt.js';
+import { Choice, ManyChoice } from '../components/choices.js';
+import { Figures } from '../components/figures.js';
 import { html } from '../components/html.js';
 import { capital, fullDay, inWords, wordFor } from '../components/in-words.js';
-import { Choice, Figures, ManyChoice, useAttempt } from '../components/parts.js';
 import { dueInWords, needClass } from '../components/tube.js';
 import { DAY_MS, dueAtMs } from '../care/gauges.js';
 import { say } from '../signals/actions.js';

@@ -1,20 +1,20 @@
 // What the type checker needs to know of the vendored libraries: only what we use.
 declare module 'preact' {
-  export type VNode = any;
-  export type ComponentChildren = any;
-  export function h(type: any, props?: any, ...children: any[]): VNode;
+  export interface VNode { type: unknown; props: object }
+  export type ComponentChildren = VNode | string | number | boolean | null | undefined | ComponentChildren[];
+  export function h(type: unknown, props?: object | null, ...children: ComponentChildren[]): VNode;
   export function render(node: VNode, parent: Element): void;
-  export const Fragment: any;
+  export const Fragment: unknown;
 }
 declare module 'preact/hooks' {
   export function useState<T>(initial: T | (() => T)): [T, (next: T | ((before: T) => T)) => void];
-  export function useEffect(effect: () => void | (() => void), inputs?: any[]): void;
+  export function useEffect(effect: () => void | (() => void), inputs?: unknown[]): void;
   export function useRef<T>(initial: T): { current: T };
-  export function useMemo<T>(make: () => T, inputs: any[]): T;
-  export function useCallback<T extends (...given: any[]) => any>(call: T, inputs: any[]): T;
+  export function useMemo<T>(make: () => T, inputs: unknown[]): T;
+  export function useCallback<T extends (...given: never[]) => unknown>(call: T, inputs: unknown[]): T;
 }
 declare module 'htm' {
-  const htm: { bind(h: any): (strings: TemplateStringsArray, ...values: any[]) => any };
+  const htm: { bind(h: unknown): (strings: TemplateStringsArray, ...values: unknown[]) => import('preact').VNode };
   export default htm;
 }
 declare module '@preact/signals' {

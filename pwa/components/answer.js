@@ -1,0 +1,30 @@
+// What the server is asked when a screen is shown.
+import { useEffect, useState } from 'preact/hooks';
+import { get } from '../signals/people.js';
+import { saving } from '../signals/saving.js';
+import { partsText } from '../text/en/parts.js';
+import { inDegrees } from './degrees.js';
+
+/** Why there is no answer. @param {any} problem @returns {string} */
+export const whyNot = (problem) => (problem.code === 'offline' ? partsText.needs_server : inDegrees(problem.message));
+
+/**
+ * Ask when first shown, when the connection comes back, and whenever `when` changes. An answer that is there stays
+ * when a later question fails, so that a form does not go from under the hand.
+ * @param {string} path @param {unknown} [when]
+ * @returns {{answer: any, problem: any, ask: () => Promise<void>}} both null while the first question is under way;
+ *   `problem` is that of the last question
+ */
+export function useAnswer(path, when = null) {
+  const [found, setFound] = useState(/** @type {{answer: any, problem: any}} */ ({ answer: null, problem: null }));
+  const { online } = saving.value;
+  const ask = async () =>
+    get(path).then(
+      (answer) => setFound({ answer, problem: null }),
+      (problem) => setFound(({ answer }) => ({ answer, problem })),
+    );
+  useEffect(() => {
+    void ask();
+  }, [path, when, online]);
+  return { ...found, ask };
+}
