@@ -3,10 +3,12 @@ import { useEffect, useState } from 'preact/hooks';
 import { get, post } from '../signals/people.js';
 import { syncNow } from '../signals/sync.js';
 import { sensorsText } from '../text/en/sensors.js';
+import { useAttempt } from './attempt.js';
+import { Choice } from './choices.js';
 import { fahrenheit, temperature } from './degrees.js';
+import { textsOf } from './forms.js';
 import { html } from './html.js';
 import { moment } from './in-words.js';
-import { Choice, textsOf, useAttempt } from './parts.js';
 
 const HOUR_MS = 3_600_000;
 
@@ -170,10 +172,10 @@ function NewSensor({ placeId, ways, onMade }) {
   const [broker, setBroker] = useState('');
   const [unit, setUnit] = useState(fahrenheit() ? 'F' : 'C');
   const form = useAttempt();
-  /** @param {any} event */
+  /** @param {Event} event */
   function save(event) {
     event.preventDefault();
-    const text = textsOf(event.target);
+    const text = textsOf(event);
     const said = ['topic', 'temperature_path', 'humidity_path'].filter((name) => broker && text(name));
     const topic = Object.fromEntries(said.map((name) => [name, text(name)]));
     return form.attempt(async () => {
