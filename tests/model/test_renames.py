@@ -1,6 +1,7 @@
 """A name of the ground floor that is changed in its own module alone is found by both type checkers.
 
-Tried on a copy: the types of the phone are written anew there, then mypy reads the model and care, tsc the phone.
+Tried on a copy: the types of the phone are written anew there, then mypy reads the model, care and what reads
+records for it, tsc the phone.
 """
 
 from __future__ import annotations
@@ -26,6 +27,12 @@ RENAMED = {
         "wanted_ms",
         ("model/tasks.py", "care/round.js"),
     ),
+    "a field of a record": (
+        "kinds/larder.py",
+        "finished_on",
+        "used_up_on",
+        ("rounds/facts_of.py", "screens/larder.js"),
+    ),
 }
 """The module, the old and the new name, and where each checker has to find what is left of the old one."""
 
@@ -35,6 +42,10 @@ def copy(tmp_path_factory):
     made = tmp_path_factory.mktemp("renames")
     for room in ("model", "care"):
         shutil.copytree(TOP / f"server/broodshelf/{room}", made / f"server/broodshelf/{room}")
+    for module in ("records/__init__", "records/types", "rounds/__init__", "rounds/facts_of"):
+        there = made / f"server/broodshelf/{module}.py"
+        there.parent.mkdir(exist_ok=True)
+        shutil.copy(TOP / f"server/broodshelf/{module}.py", there)
     shutil.copy(TOP / "server/broodshelf/__init__.py", made / "server/broodshelf")
     shutil.copytree(TOP / "pwa", made / "pwa")
     (made / "tests/support").mkdir(parents=True)
@@ -61,7 +72,7 @@ def test_both_type_checkers_find_a_name_that_was_changed_in_its_own_module_alone
 def checked(top: Path) -> tuple[str, str]:
     """Return what mypy and tsc complain of, after the phone's types were written anew."""
     env = {**os.environ, "PYTHONPATH": str(top / "server"), "MYPYPATH": "server"}
-    rooms = ["server/broodshelf/model", "server/broodshelf/care"]
+    rooms = [f"server/broodshelf/{name}" for name in ("model", "care", "rounds/facts_of.py")]
     subprocess.run([sys.executable, "tests/support/phone_types.py"], cwd=top, env=env, check=True)
     types = subprocess.run([*MYPY, *rooms], cwd=top, env=env, capture_output=True, text=True, check=False)
     phone = subprocess.run(
