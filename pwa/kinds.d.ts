@@ -116,6 +116,33 @@ export interface GrowthAhead {
   curve: Array<[number, number, number, number]>;
 }
 
+/** Between which days workers hatch, 80 of 100; null at an end beyond half a year. */
+export interface Hatching {
+  low_on: string;
+  best_on: string | null;
+  high_on: string | null;
+}
+
+/** The brood to look for next in a founding, and by when it should be there. */
+export interface AwaitedBrood {
+  brood: Brood;
+  by_on: string;
+}
+
+/**
+ * What is in the nest over time. `stages`: `[ms, eggs, small larvae, large larvae, pupae, workers]`, each of
+ * the five `[low, best, high]`; `hatching`: of the first workers while `founding`, else of the next.
+ */
+export interface LivingCensus {
+  founding: boolean;
+  measured: boolean;
+  source: string;
+  hatching: Hatching | null;
+  asks: AwaitedBrood | null;
+  stages: Array<Array<unknown>>;
+  why: Array<Reason>;
+}
+
 /**
  * One need.
  *
@@ -492,6 +519,7 @@ export interface Plan {
   tasting: Array<TastedFood>;
   tasting_waits?: Reason | null;
   growth?: GrowthAhead | null;
+  census?: LivingCensus | null;
   valid_until_ms: number;
   computed_at_ms: number;
   model_version: string;

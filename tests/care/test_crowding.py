@@ -9,8 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from broodshelf.care.catalogue import words
-from broodshelf.care.colony.crowding import mould_grade, move_advice, room_for, room_gauge
-from broodshelf.care.colony.growth import Growth
+from broodshelf.care.colony.crowding import Growth, mould_grade, move_advice, room_for, room_gauge
 from broodshelf.model.gauges import due_at_ms, level_at
 from broodshelf.model.quantities import Estimate, OutOfRange
 
@@ -43,7 +42,7 @@ def test_impossible_sizes_are_refused(room, mm):
 
 
 def test_free_room_shrinks_as_the_colony_grows_and_is_due_at_a_tenth():
-    growth = Growth("log_linear", Estimate(0.01, 0.02, 0.03), Estimate.exactly(45), NOW_MS, 4)
+    growth = Growth(Estimate(0.01, 0.02, 0.03), 4)
     gauge = room_gauge(Estimate.exactly(45), ROOM, NOW_MS, growth)
 
     assert level_at(gauge, NOW_MS) == pytest.approx(0.4)
@@ -61,9 +60,7 @@ def test_without_growth_the_room_gauge_stands_still():
 
 @given(st.floats(0, 1e6), st.floats(0.8, 1e5), st.floats(-1, 1))
 def test_the_room_gauge_is_sound_for_any_colony(workers, room, rate):
-    growth = Growth(
-        "log_linear", Estimate(rate - 0.1, rate, rate + 0.1), Estimate.exactly(workers), NOW_MS, 3
-    )
+    growth = Growth(Estimate(rate - 0.1, rate, rate + 0.1), 3)
     gauge = room_gauge(Estimate.exactly(workers), Estimate(room / 2, room, room * 2), NOW_MS, growth)
 
     assert 0 <= gauge.level <= 1
@@ -128,6 +125,6 @@ def test_every_code_has_words():
 
     assert {c for a in made for c in codes(a.reasons)} <= words()["reason"].keys()
     assert {c for a in made for c in codes(a.checklist)} <= words()["reason"].keys()
-    growth = Growth("log_linear", Estimate(0.01, 0.02, 0.03), Estimate.exactly(45), NOW_MS, 4)
+    growth = Growth(Estimate(0.01, 0.02, 0.03), 4)
     gauge = room_gauge(Estimate.exactly(45), ROOM, NOW_MS, growth)
     assert set(codes(gauge.reasons)) <= words()["reason"].keys()

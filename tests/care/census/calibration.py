@@ -20,18 +20,31 @@ FAR = 10_000.0
 
 
 class Told(NamedTuple):
-    """One interval and what came of it; ``rank``: where the truth lies between the ends of what was said."""
+    """One interval and what came of it; ``line``: how wide a line through the counts would have made it."""
 
     question: str
     low: float
     best: float
     high: float
     truth: float
-    rank: float
+    line: float | None = None
 
     @property
     def held(self) -> bool:
         return self.low <= self.truth <= self.high
+
+    @property
+    def width(self) -> float:
+        """How wide it is: of numbers, as a logarithm; of days, in days."""
+        if self.question.startswith("workers"):
+            return math.log((self.high + 0.5) / (self.low + 0.5))
+        return self.high - self.low
+
+    @property
+    def reach(self) -> float:
+        """How far off the truth is, in half-widths of the interval: up to 1 it was held."""
+        half = self.best - self.low if self.truth < self.best else self.high - self.best
+        return abs(self.truth - self.best) / max(0.5, half)
 
 
 def told(kind: str, code: str, seed: int) -> list[Told]:
@@ -53,16 +66,16 @@ def many(kind: str, code: str, colonies: int) -> dict[str, list[Told]]:
 def _span(question: str, said, truth: float | None) -> Iterator[Told]:
     truth = FAR if truth is None else truth
     if said is None:
-        yield Told(question, FAR, FAR, FAR, truth, 0.5)
+        yield Told(question, FAR, FAR, FAR, truth)
         return
     low = math.floor(said.low)
     best = FAR if said.best is None else said.best
     high = FAR if said.high is None else math.ceil(said.high)
-    yield Told(question, low, best, high, truth, 0.5)
+    yield Told(question, low, best, high, truth)
 
 
 def _number(question: str, said, truth: float) -> Told:
-    return Told(question, math.floor(said.low), said.best, math.ceil(said.high), truth, 0.5)
+    return Told(question, math.floor(said.low), said.best, math.ceil(said.high), truth)
 
 
 def _founding(code: str, dice: Random) -> list[Told]:
@@ -162,8 +175,29 @@ def _ahead(ants: Ants, facts, temp_c: float, dice: Random) -> list[Told]:
     ]
     for days in (30, 90):
         truth = ants.history[asked_at + days - 1]
-        found.append(_number(f"workers in {days} days", said.workers_on(START_DAY + asked_at + days), truth))
+        one = _number(f"workers in {days} days", said.workers_on(START_DAY + asked_at + days), truth)
+        found.append(one._replace(line=line_width(facts.seen, START_DAY + asked_at + days)))
     return found
+
+
+def line_width(seen, day: int) -> float | None:
+    """Return how wide a line through the logarithms of three counts or more makes a day's workers, 80 % of Student's t.
+
+    As plans reckoned before there was a census: both ends of rate and size together.
+    """
+    points = [(one.day, math.log(one.number)) for one in seen if one.what == "workers" and one.number]
+    if len(points) < 3 or points[-1][0] - points[0][0] < 7:
+        return None
+    last, n = points[-1][0], len(points)
+    days, logs = [at - last for at, _ in points], [log for _, log in points]
+    mean = sum(days) / n
+    squares = sum((at - mean) ** 2 for at in days)
+    rate = sum((at - mean) * log for at, log in zip(days, logs, strict=True)) / squares
+    now = sum(logs) / n - rate * mean
+    left = sum((log - now - rate * at) ** 2 for at, log in zip(days, logs, strict=True))
+    spread = max(0.05, math.sqrt(left / (n - 2)))
+    t = (3.078, 1.886, 1.638, 1.533, 1.476, 1.440)[min(n - 3, 5)]
+    return 2 * t * spread * (math.sqrt(1 / n + mean**2 / squares) + (day - last) / math.sqrt(squares))
 
 
 def share_held(said: list[Told]) -> float:

@@ -6,8 +6,8 @@ from collections.abc import Mapping
 from typing import Any, Final
 
 from ..catalogue import species
-from ..colony.brood import days_to_worker
-from ..colony.brood_groups import STAGES, brood_group
+from ..colony.brood import STAGES, days_to_worker
+from ..colony.census.groups import life_group
 from ..colony.founding import workers_from_eggs
 from .model import Calculator, Input, Line, spread
 
@@ -15,7 +15,7 @@ _SPECIES: Final = tuple(species())
 
 
 def _brood(given: Mapping[str, Any]) -> tuple[Line, ...]:
-    group = brood_group(species()[given["species"]])
+    group = life_group(given["species"])
     night_c = given["day_c"] if given["night_c"] is None else given["night_c"]
     lines = [Line("brood_whole", spread(days_to_worker(group, given["day_c"], night_c)))]
     for stage in STAGES:

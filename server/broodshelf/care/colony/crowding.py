@@ -5,6 +5,7 @@ All figures here are common practice, no source.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, Final, Literal
@@ -13,7 +14,6 @@ from ...model.gauges import Gauge
 from ...model.needs import FAULTS, FaultCode
 from ...model.quantities import Estimate, within
 from ...model.tasks import reason
-from .growth import Growth
 
 SMALL_MM: Final = 4.0
 SIZE_EXPONENT: Final = 1.2
@@ -22,8 +22,32 @@ ROOM_LOW, ROOM_HIGH = 2 / 3, 4 / 3
 """50 to 100 about a middle of 75."""
 FULL_SHARE: Final = 0.1
 """The move is due when a tenth of the room is left: it takes 1 to 4 weeks."""
+SLOWEST_RATE: Final = math.log(2) / 3650
 
 MouldGrade = Literal["nothing", "watch", "offer"]
+
+
+@dataclass(frozen=True, slots=True)
+class Growth:
+    """How fast the workers grow in the time to come [logarithm a day], and on how many counts that rests."""
+
+    rate_per_day: Estimate
+    counts: int
+
+    @classmethod
+    def between(cls, now: Estimate, later: Estimate, days: float, counts: int) -> Growth:
+        """Return the growth from a number to another so many days on. Both ends of now speak of one colony."""
+        low, best, high = (
+            math.log(max(1.0, then) / max(1.0, at)) / days
+            for then, at in ((later.low, now.low), (later.best, now.best), (later.high, now.high))
+        )
+        return cls(Estimate(min(low, best), best, max(best, high)), counts)
+
+    @property
+    def doubling_days(self) -> float | None:
+        """How long a doubling takes; None where it does not grow, or by less than once in ten years."""
+        rate = self.rate_per_day.best
+        return math.log(2) / rate if rate > SLOWEST_RATE else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,9 +81,8 @@ def room_gauge(workers: Estimate, room: Estimate, as_of_ms: int, growth: Growth 
     if growth is not None:
         low, best, high = _rates(workers, room, growth)
         basis = "learnt"
-        doubling = growth.doubling_days()
-        if doubling is not None:
-            reasons.append(reason("room_growth", doubling=round(doubling.best), counts=growth.counts))
+        if growth.doubling_days is not None:
+            reasons.append(reason("room_growth", doubling=round(growth.doubling_days), counts=growth.counts))
     return Gauge(
         "room", "share", level, 1.0, best, low, high, as_of_ms, FULL_SHARE, basis, None, tuple(reasons)
     )

@@ -42,15 +42,16 @@ class Season:
 
     ``resting``: it rests, and nothing is fed. ``marked``: the keeper set it to resting, believed or not.
     ``misfit``: the reason code for which a rest that was marked is not believed. ``over_days``: how long ago a rest
-    that goes on was to end. ``rested``: its last finished rest. ``slow``: by its clock few larvae are to be expected
-    and little is eaten. ``mean_c``: the temperature at which it is
-    kept; ``kept_warm``: too warm for a rest. ``still``: spells in which it may well pass without eggs.
+    that goes on was to end; ``ends_on``: when it is to. ``rested``: its last finished rest. ``slow``: by its clock few
+    larvae are to be expected and little is eaten. ``mean_c``: the temperature at which it is kept; ``kept_warm``: too
+    warm for a rest. ``still``: spells in which it may well pass without eggs.
     """
 
     resting: bool
     marked: bool
     misfit: str | None
     over_days: int | None
+    ends_on: dt.date | None
     began_on: dt.date | None
     rested: Span | None
     slow: bool
@@ -78,16 +79,17 @@ def season_of(state: ColonyState, species: Species, climate: Climate, day: dt.da
     misfit = _misfit(state, species, climate, began, day) if marked else None
     until = _date(state.condition_until)
     rested = None if marked else _finished_rest(state, day)
-    slow_spells = _slow_spells(species, day, state.latitude_sign, rested)
-    still = slow_spells if species.yearly_clock else rest_spells(species, day, state.latitude_sign)
+    slowed = slow_spells(species, day, state.latitude_sign, rested)
+    still = slowed if species.yearly_clock else rest_spells(species, day, state.latitude_sign)
     return Season(
         resting=marked and misfit is None,
         marked=marked,
         misfit=misfit,
         over_days=(day - until).days if marked and until is not None and until <= day else None,
+        ends_on=until if marked else None,
         began_on=began if marked else None,
         rested=rested,
-        slow=any(begin <= day < end for begin, end in slow_spells),
+        slow=any(begin <= day < end for begin, end in slowed),
         mean_c=climate.mean_c.best,
         kept_warm=climate.mean_c.best > warmest_rest_c(species),
         still=(*still, rested) if rested is not None else still,
@@ -134,11 +136,11 @@ def _finished_rest(state: ColonyState, day: dt.date) -> Span | None:
     return (began, end) if (end - began).days >= SHORTEST_REST_DAYS and end <= day else None
 
 
-def _slow_spells(species: Species, day: dt.date, latitude_sign: int, rested: Span | None) -> tuple[Span, ...]:
+def slow_spells(species: Species, day: dt.date, latitude_sign: int, rested: Span | None) -> tuple[Span, ...]:
     """Return the spells of the years around a day in which the clock slows the species."""
     if not species.yearly_clock:
         return ()
-    spells = tuple(_by_the_calendar(species, range(day.year - 2, day.year + 1), latitude_sign))
+    spells = tuple(_by_the_calendar(species, range(day.year - 2, day.year + 2), latitude_sign))
     return spells if rested is None else tuple(_own_year(spells, rested[1]))
 
 

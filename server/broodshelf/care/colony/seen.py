@@ -9,8 +9,7 @@ from typing import Final
 from ...model.facts import ColonyState
 from ..catalogue import Species
 from .arrival import Settling, settlings_of
-from .brood_groups import brood_group
-from .census import Brood, Census
+from .census import Brood, Census, life_group
 from .climate import Climate
 from .doubts import ActiveDays, Doubt, queen_doubt, queens_of
 from .history import History, local_day
@@ -80,4 +79,4 @@ def _active_days(season: Season, utc_offset_min: int) -> ActiveDays:
 
 def _hatches(species: Species, climate: Climate) -> bool:
     """Say whether it is warm enough for eggs to become larvae within weeks."""
-    return climate.mean_c.best > brood_group(species).eggs.threshold_c + 2
+    return climate.mean_c.best > life_group(species.code).eggs.threshold_c + 2

@@ -1,7 +1,11 @@
-"""How the colony grows by its counts: what a plan expects of the coming month, and when the vessel will be full."""
+"""What the living census says of the time to come: the curve, the next workers, the full nest, a founding that stalls.
+
+Nothing else in a plan foretells: whoever speaks of the future asks here, and here asks the census.
+"""
 
 from __future__ import annotations
 
+import datetime as dt
 from collections.abc import Mapping
 from typing import Any, Final
 
@@ -9,32 +13,33 @@ from ...model.gauges import DAY_MS
 from ...model.quantities import Estimate
 from ...model.tasks import reason
 from ..catalogue import vessels
-from ..colony.crowding import FULL_SHARE, room_for
-from ..colony.growth import Growth, fit_growth, season_points
-from ..colony.history import midnight_ms
+from ..colony.census.founding_course import awaited, stalled
+from ..colony.census.outlook import Census, Days
+from ..colony.census.spread import Column
+from ..colony.crowding import FULL_SHARE, Growth, room_for
+from ..colony.history import EPOCH_DAY
+from ..colony.life_stage import FOUNDING
 from .known import Known
 
 AHEAD_DAYS: Final = 30
 STEPS: Final = 6
 """The curve is drawn through so many points after the last count."""
-OLD_DAYS: Final = 90
-"""A last count that is older says nothing of the coming month (common practice, no source)."""
 WARN_DAYS: Final = 60
 """A vessel that fills within two months is announced: a move takes 1 to 4 weeks (common practice, no source)."""
+TIMELINE_BACK_DAYS, TIMELINE_STEP_DAYS = 56, 14
+"""How far back the drawing of the stages reaches, and how far its columns are apart."""
 
 
 def growth_of(known: Known) -> Growth | None:
-    """Return the fit to this season's counts; None with too few or a last one too old, or where nothing is forecast."""
-    if known.switched.forecasts_off or known.switched.resting:
+    """Return how fast the colony grows in the coming month; None where nothing is forecast, or nobody counted."""
+    living = known.living
+    counts = sum(1 for count in known.history.counts if count.any_workers)
+    if living is None or not counts:
         return None
-    rested = known.switched.season.rested if known.switched.season is not None else None
-    points = season_points(
-        known.history.counts, known.now_ms, rests=known.species.rest is not None,
-        latitude_sign=known.state.latitude_sign, 
-        woke_ms=None if rested is None else midnight_ms(rested[1].isoformat(), known.state.utc_offset_min),
-    )  # fmt: skip
-    growth = fit_growth(points)
-    return growth if growth is None or known.now_ms - growth.as_of_ms <= OLD_DAYS * DAY_MS else None
+    now, later = living.today.workers, living.workers_on(living.day + AHEAD_DAYS)
+    if now.best < 1:
+        return None
+    return Growth.between(now, later, AHEAD_DAYS, counts)
 
 
 def room_of(known: Known) -> Estimate | None:
@@ -43,34 +48,123 @@ def room_of(known: Known) -> Estimate | None:
     return room_for(vessel.room_workers, known.worker_mm) if vessel else None
 
 
-def growth_ahead(known: Known, growth: Growth | None) -> Mapping[str, Any] | None:
-    """Return the curve from the last count to a month from now, as [ms, low, best, high]; None without one."""
-    if growth is None:
+def growth_ahead(known: Known) -> Mapping[str, Any] | None:
+    """Return the curve from the last count to a month from now, as [ms, low, best, high]; None without a count."""
+    living, counts = known.living, [count for count in known.history.counts if count.any_workers]
+    if living is None or not counts:
         return None
-    end_ms = known.now_ms + AHEAD_DAYS * DAY_MS
+    begin_ms, end_ms = min(counts[-1].at_ms, known.now_ms), known.now_ms + AHEAD_DAYS * DAY_MS
     curve = []
     for step in range(STEPS + 1):
-        at_ms = growth.as_of_ms + (end_ms - growth.as_of_ms) * step // STEPS
-        workers = growth.workers_at(at_ms)
+        at_ms = begin_ms + (end_ms - begin_ms) * step // STEPS
+        workers = living.workers_on(_day_of(at_ms, known))
         curve.append([at_ms, round(workers.low, 1), round(workers.best, 1), round(workers.high, 1)])
-    return {"counts": growth.counts, "model": growth.model, "curve": curve}
+    return {"counts": len(counts), "model": "census", "curve": curve}
 
 
-def full_notice(known: Known, growth: Growth | None) -> Mapping[str, Any] | None:
+def coming_notice(known: Known) -> Mapping[str, Any] | None:
+    """Return when the first or the next workers hatch, or why nobody can say; None where there is no brood."""
+    living = known.living
+    if living is None:
+        return None
+    first = known.switched.stage in FOUNDING
+    days = living.first_workers if first else living.new_workers
+    mean_c = round(known.climate.mean_c.best, 1)
+    group = living.course.begin.ensemble.group
+    if days is None or days.high is None:
+        outside = not group.low_c <= mean_c <= group.high_c
+        if outside and any(count.eggs or count.larvae or count.pupae for count in known.history.brood_seen):
+            return reason("brood_no_forecast", value=mean_c, low_c=group.low_c, high_c=group.high_c)
+        return None
+    code = "first_workers_in" if first else "next_workers_in"
+    low, high = (round(at - living.day) for at in (days.low, days.high))
+    return reason(code, low=low, high=max(low, high), mean_c=mean_c, measured=living.measured)
+
+
+def full_notice(known: Known) -> Mapping[str, Any] | None:
     """Return in how many days the vessel will be full, where that is soon and not yet; None otherwise."""
-    room = room_of(known)
-    if growth is None or room is None or "room" in known.switched.off:
+    room, living = room_of(known), known.living
+    if living is None or room is None or "room" in known.switched.off or not known.history.counts:
         return None
     limit = room.best * (1 - FULL_SHARE)
-    full = growth.full_in_days(max(1.0, limit))
-    if full is None or growth.workers_now.best >= limit or known.workers >= limit:
+    counted = known.counted.workers.best
+    if counted >= limit:
         return None
-    gone = (known.now_ms - growth.as_of_ms) / DAY_MS
-    days = {"low": full.low - gone, "best": full.best - gone, "high": full.high - gone}
-    if days["best"] > WARN_DAYS:
+    gone = round((known.now_ms - (known.counted.counted_ms or known.now_ms)) / DAY_MS)
+    if known.workers >= limit:
+        return reason("room_full_by_now", days=gone, room=round(room.best))
+    days = living.nest_full(max(1.0, limit))
+    if days is None or days.best is None or days.best - living.day > WARN_DAYS:
         return None
-    if days["best"] <= 0:
-        return reason("room_full_by_now", days=round(gone), room=round(room.best))
-    shown = {name: max(0, round(value)) for name, value in days.items()}
-    code = "room_fills" if days["high"] <= 2 * WARN_DAYS else "room_fills_perhaps"
-    return reason(code, **shown, room=round(room.best))
+    high = living.day + living.horizon_days if days.high is None else days.high
+    shown = {"low": days.low, "best": days.best, "high": high}
+    code = (
+        "room_fills" if days.high is not None and high - living.day <= 2 * WARN_DAYS else "room_fills_perhaps"
+    )
+    told = {name: max(0, round(value - living.day)) for name, value in shown.items()}
+    return reason(code, **told, room=round(room.best))
+
+
+def stalled_notice(known: Known) -> Mapping[str, Any] | None:
+    """Return that a founding has stalled, with since when its workers are late; None while it may still go well."""
+    if known.living is None or known.facts is None or known.switched.stage not in FOUNDING:
+        return None
+    late_days = stalled(known.facts, known.living.day)
+    return None if late_days is None else reason("founding_stalled", days=late_days)
+
+
+def census_shown(known: Known) -> Mapping[str, Any] | None:
+    """Return the census as screens draw it, in the shape of docs/http-api.md; None where nothing is forecast."""
+    living = known.living
+    if living is None:
+        return None
+    first = known.switched.stage in FOUNDING
+    days = living.first_workers if first else living.new_workers
+    asked = awaited(living, known.history.counts) if first else None
+    return {
+        "founding": first,
+        "measured": living.measured,
+        "source": living.source,
+        "hatching": None if days is None else _span(days),
+        "asks": None if asked is None else {"brood": asked.brood, "by_on": _iso(asked.by_day)},
+        "stages": _timeline(living, known),
+        "why": [
+            reason(
+                f"census_{moved.direction}", event_id=moved.seen.event_id, seen=moved.seen.what,
+                on=_iso(moved.seen.day), word=moved.seen.word, number=moved.seen.number,
+            )
+            for moved in living.reasons
+        ],
+    }  # fmt: skip
+
+
+def _timeline(living: Census, known: Known) -> list[list[Any]]:
+    columns: list[Column] = []
+    for column in living.states:
+        recent = column[0] >= living.day - TIMELINE_BACK_DAYS
+        if recent and (not columns or column[0] - columns[-1][0] >= TIMELINE_STEP_DAYS):
+            columns.append(column)
+    offset_ms = known.state.utc_offset_min * 60_000
+    return [
+        [
+            day * DAY_MS - offset_ms,
+            *([round(each.low), round(each.best), round(each.high)] for each in numbers),
+        ]
+        for day, numbers in columns
+    ]
+
+
+def _span(days: Days) -> Mapping[str, str | None]:
+    return {
+        "low_on": _iso(days.low),
+        "best_on": None if days.best is None else _iso(days.best),
+        "high_on": None if days.high is None else _iso(days.high),
+    }
+
+
+def _iso(day: float) -> str:
+    return dt.date.fromordinal(EPOCH_DAY + round(day)).isoformat()
+
+
+def _day_of(at_ms: int, known: Known) -> int:
+    return (at_ms + known.state.utc_offset_min * 60_000) // DAY_MS

@@ -14,8 +14,7 @@ from ...model.facts import Event
 from ...model.gauges import DAY_MS, Gauge, due_at_ms, level_at
 from ...model.quantities import Estimate
 from ...model.tasks import AGAIN_DAYS, Task, TaskKey, check_of, reason
-from ..colony.crowding import MoveAdvice, move_advice, room_gauge
-from ..colony.growth import Growth
+from ..colony.crowding import Growth, MoveAdvice, move_advice, room_gauge
 from ..colony.offered_nest import offer_stands, offered_tasks
 from ..water.hydration import hydration_ml, hydration_reasons
 from ..water.look_today import look_today_task

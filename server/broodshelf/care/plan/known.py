@@ -13,13 +13,15 @@ from ...model.quantities import Estimate
 from ...model.tasks import reason
 from ..catalogue import Species, species, vessels
 from ..colony.body import limits_said, worker_fresh_mg
-from ..colony.census import Census, census_of
+from ..colony.census import Census, Facts, census_of
+from ..colony.census.outlook import Census as Living
 from ..colony.climate import Climate, climate_of
 from ..colony.history import History, local_day, read_history
 from ..colony.stages import Switches, switches
 from ..feeding.appetite import TEMP_C
 from ..feeding.refused import refused_foods
 from .faults import standing_faults
+from .today import by_now, foretold
 
 OTHER_LENGTH_MM = 4.0
 """Taken where neither species nor length is known (common practice, no source)."""
@@ -29,6 +31,8 @@ OTHER_LENGTH_MM = 4.0
 class Known:
     """A colony at an instant.
 
+    ``counted``: what was seen last; ``census``: the same as it is likely to be now; ``living``: the census of today and
+    of the time to come, from ``facts``, None where nothing is foretold.
     ``temp_c``: the mean temperature held inside what the rates are known for; ``worker_mg``, ``worker_mm``: of a
     worker as they are now; ``brood_mg``: what the brood will weigh; ``since_ms``: since when the colony is known;
     ``limits``: where something lies outside what the rates are known for, and the nearest value stands in.
@@ -38,7 +42,10 @@ class Known:
     now_ms: int
     today: str
     species: Species
+    counted: Census
     census: Census
+    facts: Facts | None
+    living: Living | None
     history: History
     climate: Climate
     switched: Switches
@@ -65,7 +72,7 @@ def know(state: ColonyState, now_ms: int) -> Known:
     """Return what is known. Raises ``OutOfRange`` for counts, lengths or places that cannot be."""
     today = local_day(now_ms, state.utc_offset_min).isoformat()
     kind = species_of(state)
-    census = census_of(state.events, state.stage)
+    counted = census_of(state.events, state.stage)
     history = read_history(state.events)
     climate = climate_of(
         state.place,
@@ -74,15 +81,17 @@ def know(state: ColonyState, now_ms: int) -> Known:
         now_ms=now_ms,
         utc_offset_min=state.utc_offset_min,
     )
-    workers = census.workers.best if census.basis != "unknown" else None
-    switched = switches(state, kind, workers, today, history=history, climate=climate, census=census)
+    workers = counted.workers.best if counted.basis != "unknown" else None
+    switched = switches(state, kind, workers, today, history=history, climate=climate, census=counted)
+    facts, living = foretold(state, kind, history, climate, switched, counted, now_ms)
+    census = counted if living is None else by_now(counted, living, state.utc_offset_min)
     refused = state.refused_foods | refused_foods(state.events, switched.excused, now_ms)
     if refused != state.refused_foods:
         state = replace(state, refused_foods=refused)
     shortest, longest = kind.worker_mm
     vessel = vessels().get(state.vessel.code or "")
     return Known(
-        state, now_ms, today, kind, census, history, climate, switched,
+        state, now_ms, today, kind, counted, census, facts, living, history, climate, switched,
         temp_c=min(TEMP_C[1], max(TEMP_C[0], climate.mean_c.best)),
         worker_mg=worker_fresh_mg(kind, nanitic=switched.nanitics),
         brood_mg=worker_fresh_mg(kind, nanitic=switched.nanitics),

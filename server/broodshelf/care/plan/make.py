@@ -11,10 +11,6 @@ from ...model.gauges import DAY_MS, Gauge
 from ...model.needs import ALL_FOOD, FOOD_NEEDS
 from ...model.tasks import Task, reason
 from ..catalogue import cautions_of, species
-from ..colony.brood import brood_notice
-from ..colony.brood_groups import brood_group
-from ..colony.growth import Growth
-from ..colony.life_stage import FOUNDING
 from ..colony.offered_nest import offer_stands
 from ..colony.temperature import temperature_tasks
 from ..feeding.balance import balance_warning
@@ -22,7 +18,7 @@ from ..feeding.tint import tint_cautions, tint_notices
 from .faults import fault_tasks
 from .fed import feeding_content
 from .food import food_need
-from .growing import full_notice, growth_ahead, growth_of
+from .growing import census_shown, coming_notice, full_notice, growth_ahead, growth_of, stalled_notice
 from .known import Known, know
 from .leftovers import leftovers_tasks
 from .risk import risky_feedings, watch_tasks
@@ -30,7 +26,7 @@ from .stand_in import for_stand_in
 from .tastings import next_in_tasting, told, trial_of, why_no_offer
 from .upkeep import upkeep
 
-MODEL_VERSION: Final = "2"
+MODEL_VERSION: Final = "3"
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +43,7 @@ class Plan:
     tasting: tuple[Mapping[str, Any], ...] = ()
     tasting_waits: Mapping[str, Any] | None = None
     growth: Mapping[str, Any] | None = None
+    census: Mapping[str, Any] | None = None
 
     def as_json(self) -> dict[str, Any]:
         """Return the shape of docs/http-api.md, "A plan"."""
@@ -62,6 +59,7 @@ class Plan:
             "tasting": list(self.tasting),
             "tasting_waits": self.tasting_waits,
             "growth": self.growth,
+            "census": self.census,
         }
 
 
@@ -101,12 +99,12 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     tinted = tint_notices(state.lots, state.events, now_ms)
     shown = (*(reason(code) for code in cautions_of(known.species)), *tint_cautions(tinted))
     return Plan(
-        state.id, now_ms, valid_until, gauges, tuple(tasks), (*_notices(known, growth), *tinted), shown,
-        tuple(told(trial)), why_no_offer(tasting, tasks), growth_ahead(known, growth),
+        state.id, now_ms, valid_until, gauges, tuple(tasks), (*_notices(known), *tinted), shown,
+        tuple(told(trial)), why_no_offer(tasting, tasks), growth_ahead(known), census_shown(known),
     )  # fmt: skip
 
 
-def _notices(known: Known, growth: Growth | None) -> list[Mapping[str, Any]]:
+def _notices(known: Known) -> list[Mapping[str, Any]]:
     """Return what the keeper should know besides what is to be done."""
     state, switched = known.state, known.switched
     resting = switched.resting
@@ -116,19 +114,14 @@ def _notices(known: Known, growth: Growth | None) -> list[Mapping[str, Any]]:
     if not switched.off >= ALL_FOOD:  # where nothing is fed, nothing is reckoned
         found += known.limits
     if not resting and not switched.forecasts_off:
-        coming = brood_notice(
-            brood_group(known.species), known.climate, known.history.brood_seen, known.now_ms,
-            founding=known.switched.stage in FOUNDING,
-        )  # fmt: skip
-        found += [coming] if coming is not None else []
-    filling = full_notice(known, growth)
-    found += [filling] if filling is not None else []
+        coming = (stalled_notice(known) or coming_notice(known), full_notice(known))
+        found += [notice for notice in coming if notice is not None]
     if not resting and known.species.guild == "harvester" and known.workers > 0:
         found.append(reason("granary"))
     if not resting and "sugar" not in switched.off:
         tilted = balance_warning(state.events, known.now_ms, lambda event: feeding_content(known, event))
         found += [tilted] if tilted is not None else []
-    if known.census.basis != "unknown" and not resting:
+    if known.counted.basis != "unknown" and not resting:
         told = {"alone": "workers_fell_to_zero", "empty": "workers_fell_to_zero"}.get(switched.stage)
-        found += [why for why in known.census.reasons(known.now_ms) if why["code"] != told]
+        found += [why for why in known.counted.reasons(known.now_ms) if why["code"] != told]
     return found

@@ -9,7 +9,7 @@ from typing import Final
 from ...model.gauges import Gauge, not_before
 from ...model.needs import Need
 from ...model.tasks import Task, TaskKey, check_of, reason
-from ..colony.growth import Growth
+from ..colony.crowding import Growth
 from ..colony.winter_rest import rest_tasks
 from .housing import gauge_task, housing
 from .known import Known

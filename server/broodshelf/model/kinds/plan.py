@@ -100,6 +100,35 @@ class GrowthAhead(TypedDict):
     curve: list[tuple[int, float, float, float]]
 
 
+class Hatching(TypedDict):
+    """Between which days workers hatch, 80 of 100; null at an end beyond half a year."""
+
+    low_on: str
+    best_on: str | None
+    high_on: str | None
+
+
+class AwaitedBrood(TypedDict):
+    """The brood to look for next in a founding, and by when it should be there."""
+
+    brood: Literal["eggs", "larvae", "pupae"]
+    by_on: str
+
+
+class LivingCensus(TypedDict):
+    """What is in the nest over time. ``stages``: ``[ms, eggs, small larvae, large larvae, pupae, workers]``, each of
+    the five ``[low, best, high]``; ``hatching``: of the first workers while ``founding``, else of the next.
+    """
+
+    founding: bool
+    measured: bool
+    source: str
+    hatching: Hatching | None
+    asks: AwaitedBrood | None
+    stages: list[list[Any]]
+    why: list[Reason]
+
+
 @dataclass(slots=True, kw_only=True)
 class Plan:
     """What a colony needs, with reasons; see docs/http-api.md, "A plan". ``inputs_rev``: what it was made from."""
@@ -112,6 +141,7 @@ class Plan:
     tasting: list[TastedFood]
     tasting_waits: Reason | None = None
     growth: GrowthAhead | None = None
+    census: LivingCensus | None = None
     valid_until_ms: int
     computed_at_ms: int
     model_version: str

@@ -81,6 +81,18 @@ class Moved:
     laying: float
     odds: float
 
+    @property
+    def strength(self) -> float:
+        """How much it moved what is believed."""
+        return max(abs(self.number), abs(self.speed), abs(self.laying))
+
+    @property
+    def direction(self) -> str:
+        """``more`` or ``fewer`` of what was seen, or ``sooner`` or ``later``, whichever it moved most."""
+        if abs(self.speed) > max(abs(self.number), abs(self.laying)):
+            return "sooner" if self.speed > 0 else "later"
+        return "more" if self.number > 0 else "fewer"
+
 
 def count_sd(number: float) -> float:
     """Return how far a count errs (deviation of its logarithm): 5 % below 30, 10 % to 200, 20 % above."""

@@ -151,10 +151,8 @@ class Census:
     @property
     def reasons(self) -> tuple[Moved, ...]:
         """The observations that moved what is believed, the strongest first, at most five."""
-        told = [
-            m for m in self.course.begin.moved if max(abs(m.number), abs(m.speed), abs(m.laying)) >= TELLS
-        ]
-        told.sort(key=lambda m: -max(abs(m.number), abs(m.speed), abs(m.laying)))
+        told = [moved for moved in self.course.begin.moved if moved.strength >= TELLS]
+        told.sort(key=lambda moved: -moved.strength)
         return tuple(told[:5])
 
     @property

@@ -1,0 +1,62 @@
+"""The colony as it is today: what was counted, carried on to now by the living census."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Final
+
+from ...model.facts import ColonyState
+from ...model.gauges import DAY_MS
+from ...model.quantities import Estimate
+from ..catalogue import Species
+from ..colony import census
+from ..colony.census.facts import Facts
+from ..colony.census.from_log import facts_of
+from ..colony.census.outlook import Census
+from ..colony.climate import Climate
+from ..colony.history import EPOCH_DAY, History, local_day
+from ..colony.life_stage import FOUNDING
+from ..colony.stages import Switches
+
+OLD_DAYS: Final = 90
+"""A last look that is older says nothing of the coming month (common practice, no source)."""
+
+
+def foretold(
+    state: ColonyState, species: Species, history: History, climate: Climate, switched: Switches,
+    counted: census.Census, now_ms: int,
+) -> tuple[Facts | None, Census | None]:  # fmt: skip
+    """Return the facts and the living census; None of both in a rest, without a queen, or where nobody looked lately.
+
+    A parasite's queen has no brood of her own before her hosts: nothing is foretold of her.
+    """
+    if switched.season is None or switched.resting or switched.forecasts_off or switched.stage == "parasitic":
+        return None, None
+    founds = switched.stage in FOUNDING
+    looked_ms = max((count.at_ms for count in history.brood_seen), default=None)
+    if looked_ms is None and not (founds and state.founded_on):
+        return None, None
+    if not founds and (looked_ms is None or now_ms - looked_ms > OLD_DAYS * DAY_MS):
+        return None, None
+    today = local_day(now_ms, state.utc_offset_min)
+    facts = facts_of(state, species, history, climate, switched.season, today)
+    return facts, census.of(facts, today.toordinal() - EPOCH_DAY)
+
+
+def by_now(counted: census.Census, living: Census, utc_offset_min: int) -> census.Census:
+    """Return what was counted as it is likely to be now: it grew as the living census did since then."""
+    workers = counted.workers
+    if counted.counted_ms is None or workers.best == 0:
+        return counted
+    on = local_day(counted.counted_ms, utc_offset_min).toordinal() - EPOCH_DAY
+    if on >= living.day:
+        return counted
+    then, now = living.workers_on(on), living.today.workers
+    if then.best < 1 or now.best < 1:
+        return counted
+    grown = now.best / then.best
+    best = workers.best * grown
+    low, high = best * now.low / now.best, best * now.high / now.best
+    return replace(
+        counted, workers=Estimate(min(workers.low * grown, low), best, max(workers.high * grown, high))
+    )
