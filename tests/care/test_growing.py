@@ -13,25 +13,25 @@ from broodshelf.model.facts import ColonyState, Event, Vessel
 
 DAY_MS = 86_400_000
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
-RATE = math.log(2) / 20
-"""Of the colony below: it doubles in twenty days."""
+RATE = math.log(2) / 30
+"""Of the colony below: it doubles in thirty days."""
 
 
-def plan_of(counts, *, code="tube_16x150", last_days_ago=0, **state):
+def plan_of(counts, *, code="tube_16x150", last_days_ago=0, larvae="some", now_ms=NOW_MS, **state):
     """The plan of a colony with these counts, ten days apart."""
     first = len(counts) - 1
     events = tuple(
-        Event(str(i), "count", NOW_MS - ((first - i) * 10 + last_days_ago) * DAY_MS, {"workers": n, "larvae": "some"})
+        Event(str(i), "count", now_ms - ((first - i) * 10 + last_days_ago) * DAY_MS, {"workers": n, "larvae": larvae})
         for i, n in enumerate(counts)
     )  # fmt: skip
     made = ColonyState(
         "c", "lasius_niger", vessel=Vessel(code), events=events, **{"stage": "growing", **state}
     )
-    return make_plan(made, NOW_MS)
+    return make_plan(made, now_ms)
 
 
 def doubling(last, number=5):
-    """Counts that double in twenty days and end with ``last``."""
+    """Counts that double in thirty days and end with ``last``."""
     return [last * math.exp(-RATE * 10 * (number - 1 - i)) for i in range(number)]
 
 
@@ -44,15 +44,15 @@ def test_the_curve_goes_from_the_last_count_to_a_month_from_now_near_what_the_do
     (first_ms, *_), (last_ms, low, best, high) = curve[0], curve[-1]
 
     assert (first_ms, last_ms) == (NOW_MS - 5 * DAY_MS, NOW_MS + AHEAD_DAYS * DAY_MS)
-    assert low < 30 * 2 ** (35 / 20) < high
+    assert low < 30 * 2 ** (35 / 30) < high
     assert low < best < high
     assert all(row[1] <= row[2] <= row[3] for row in curve)
 
 
-def test_a_shrinking_colony_is_forecast_to_shrink():
-    curve = plan_of([60, 50, 42, 35]).growth["curve"]
+def test_a_colony_without_larvae_that_shrinks_is_forecast_to_shrink():
+    curve = plan_of([60, 50, 42, 35], larvae="none").growth["curve"]
 
-    assert curve[-1][2] < curve[0][2] < 40
+    assert curve[-1][2] < curve[0][2] < 45
 
 
 @pytest.mark.parametrize(
@@ -85,19 +85,21 @@ def test_days_count_from_today_and_not_from_the_last_count():
 
 
 def test_a_wide_guess_says_that_it_may_take_much_longer():
-    assert notice(plan_of([28, 45, 33, 52]))["code"] == "room_fills_perhaps"
+    july_ms = NOW_MS + 70 * DAY_MS  # it may not be there by mid August, when its year slows it
+
+    assert notice(plan_of([50], now_ms=july_ms))["code"] == "room_fills_perhaps"
 
 
 @pytest.mark.parametrize(
     ("counts", "code"),
     [
-        (doubling(5), "tube_16x150"),  # 5 to 75 workers take 78 days, more than WARN_DAYS
+        (doubling(5), "tube_16x150"),  # 5 to 75 workers take 117 days, more than WARN_DAYS
         ([30, 30, 30, 30], "tube_16x150"),
         (doubling(30), None),
     ],
 )
 def test_nothing_is_announced_that_is_far_off_never_comes_or_is_unknown(counts, code):
-    assert WARN_DAYS < 78
+    assert WARN_DAYS < 117
     assert notice(plan_of(counts, code=code)) is None
 
 

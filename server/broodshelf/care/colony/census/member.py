@@ -10,6 +10,8 @@ from .pace import Pace
 
 NURSING_QUEEN: Final = 1.0
 """A queen who has workers nurses like one of them (common practice, no source)."""
+WANDERS: Final = 0.015**2
+"""What no model knows, as a variance of the logarithm of the workers a day: poor weeks, spills (careful default)."""
 FOUNDED: Final = 0.7
 """From so many expected workers on a founding is over: by then the first has hatched with even odds (ln 2)."""
 
@@ -78,7 +80,7 @@ class Member:
             self._fade(pace)
         died = workers * min(1.0, pace.ageing / self.life_days)
         self.hatched, self.workers = hatched, workers - died + hatched
-        self.shaken += hatched + died
+        self.shaken += hatched + died + WANDERS * days * workers * workers
 
     def _lay(self, pace: Pace, days: float) -> float:
         """Return the eggs of a step: by what the workers can nurse and the queen can lay, and from her reserve."""

@@ -23,8 +23,10 @@ ROW_OFFSET: Final = 0.05
 STAGES_OF: Final[Mapping[str, tuple[int, ...]]] = {"eggs": (0,), "larvae": (1, 2), "pupae": (3,)}
 FOUND_EACH: Final[Mapping[str, float]] = {"workers": 1.2, "eggs": 0.4, "larvae": 0.6, "pupae": 0.8}
 """One alone is overlooked with odds exp(-this) (common practice, no source)."""
-MISTAKEN: Final = 0.02
-"""So often a look is simply wrong."""
+LEAST_ODDS: Final = 1e-9
+UNLIKELY: Final = 0.03
+WIDER: Final = (1.0, 1.5, 2.25, 3.4)
+"""What has lower odds is believed all the same: then what was thought before is held less sure, step by step."""
 WORKER_WORDS: Final[Mapping[str, tuple[float, float]]] = {
     "few": (2, 20),
     "some": (15, 100),
@@ -140,7 +142,7 @@ def likelihood_of(seen: Seen, workers: float) -> Likelihood | None:
         return _around(math.sqrt((low + OFFSET) * (high + OFFSET)) - OFFSET, math.hypot(0.05, width))
     if seen.word == "none" or seen.number == 0:
         each = FOUND_EACH[seen.what]
-        return lambda h: MISTAKEN + (1 - MISTAKEN) * math.exp(-each * max(0.0, math.exp(h) - OFFSET))
+        return lambda h: LEAST_ODDS + math.exp(-each * max(0.0, math.exp(h) - OFFSET))
     if seen.word is None:
         return None
     if seen.what == "workers":
@@ -160,7 +162,7 @@ def _from_to(low: float, high: float) -> Shape:
 
     def likelihood(h: float) -> float:
         outside = max(first - h, h - last, 0.0) / WORD_EDGE_SD
-        return MISTAKEN + math.exp(-0.5 * outside * outside)
+        return LEAST_ODDS + math.exp(-0.5 * outside * outside)
 
     return likelihood
 
@@ -215,12 +217,16 @@ def _posterior(middle: float, deviation: float, likelihood: Likelihood) -> tuple
         wide = deviation * max(1.0, surprise)
         gain = wide**2 / (wide**2 + error**2)
         return middle + gain * off, wide * math.sqrt(1 - gain), 1.0
-    points = [middle + deviation * node for node in NODES]
-    weights = [weight * likelihood(point) for weight, point in zip(_NODE_WEIGHTS, points, strict=True)]
-    whole = sum(weights)
+    for wider in WIDER:
+        points = [middle + wider * deviation * node for node in NODES]
+        weights = [weight * likelihood(point) for weight, point in zip(_NODE_WEIGHTS, points, strict=True)]
+        whole = sum(weights)
+        odds = whole / sum(_NODE_WEIGHTS)
+        if odds >= UNLIKELY:
+            break
     after = sum(w * p for w, p in zip(weights, points, strict=True)) / whole
     left = math.sqrt(sum(w * (p - after) ** 2 for w, p in zip(weights, points, strict=True)) / whole)
-    return after, left, whole / sum(_NODE_WEIGHTS)
+    return after, left, odds
 
 
 def _regress(ensemble: Ensemble, apart: Sequence[float], spread: float, shift: float, shrink: float) -> None:
