@@ -4,13 +4,17 @@ from __future__ import annotations
 
 import statistics
 import time
+from collections.abc import Callable
+from dataclasses import replace
 
+from broodshelf.care.colony import census
+from broodshelf.care.plan.known import know
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel
 
 DAY_MS = 86_400_000
 NOW_MS = 1_777_636_800_000
-RUNS = 301
+RUNS, NEW_COUNTS = 301, 21
 
 
 def colony(events: int) -> ColonyState:
@@ -41,19 +45,37 @@ def colony(events: int) -> ColonyState:
 
 
 def main() -> None:
-    """Print the median of a plan in steady state, for 50 to 5,000 events."""
-    print("| events | plan, ms (median of 301) | plans per second | us per event |")
-    print("|---|---|---|---|")
+    """Print the median of a plan in steady state, for 50 to 5,000 events, and of the census in it."""
+    print(
+        "| events | plan, ms (median of 301) | plans per second | us per event | census: unchanged | with a new count |"
+    )
+    print("|---|---|---|---|---|---|")
     for events in (50, 500, 5_000):
         state = colony(events)
         make_plan(state, NOW_MS)
-        took = []
-        for run in range(RUNS):
-            begun = time.process_time_ns()
-            make_plan(state, NOW_MS + run)
-            took.append((time.process_time_ns() - begun) / 1e6)
+        took = [milliseconds(lambda run=run: make_plan(state, NOW_MS + run)) for run in range(RUNS)]
         median = statistics.median(took)
-        print(f"| {events} | {median:.2f} | {1000 / median:.0f} | {median * 1000 / events:.2f} |")
+        known = know(state, NOW_MS)
+        assert known.facts is not None
+        assert known.living is not None
+        day = known.living.day
+        again = [milliseconds(lambda: census.of(known.facts, day)) for _ in range(RUNS)]
+        fresh = []
+        for run in range(NEW_COUNTS):
+            seen = (*known.facts.seen, census.Seen(day, "workers", number=60.0 + run))
+            facts = replace(known.facts, seen=seen)
+            fresh.append(milliseconds(lambda facts=facts: census.of(facts, day)))
+        same, new = statistics.median(again), statistics.median(fresh)
+        print(
+            f"| {events} | {median:.2f} | {1000 / median:.0f} | {median * 1000 / events:.2f} | {same:.3f} | {new:.2f} |"
+        )
+
+
+def milliseconds(work: Callable[[], object]) -> float:
+    """Return the processor time of a piece of work."""
+    begun = time.process_time_ns()
+    work()
+    return (time.process_time_ns() - begun) / 1e6
 
 
 if __name__ == "__main__":

@@ -26,10 +26,13 @@ SIZES = (8, 20, 60, 100, 101, 300, 301, 1_000, 1_001, 5_000, 20_000)
 
 
 def colony(workers: int = 60, larvae: str = "many", *log: Event, **values) -> ColonyState:
-    seen = Event("n", "count", NOW_MS - 90 * DAY_MS, {"workers": workers, "larvae": larvae})
+    first = Event("f", "check", NOW_MS - 90 * DAY_MS, {"need": "glance"})
+    seen = Event("n", "count", NOW_MS - 1, {"workers": workers, "larvae": larvae})
     vessel = Vessel("tube_16x150" if workers < 100 else "nest_large")
     usual = {"id": "c", "species_code": "lasius_niger", "stage": "growing", "vessel": vessel}
-    return ColonyState(**{**usual, "place": Place("room", 25, 22, 50), "events": (seen, *log), **values})
+    return ColonyState(
+        **{**usual, "place": Place("room", 25, 22, 50), "events": (first, *log, seen), **values}
+    )
 
 
 def served(state: ColonyState, need: str = "protein", at_ms: int = NOW_MS):
@@ -132,7 +135,7 @@ def test_without_outcomes_a_serving_rises_slowly_to_the_need_and_no_further(work
 
     assert held[0] == pytest.approx(need_mg / 3, rel=0.5)
     assert held[-1] == pytest.approx(need_mg, rel=0.4)
-    assert max(held) <= 1.1 * need_mg
+    assert max(held) <= 1.3 * need_mg  # it grows meanwhile
 
 
 def test_that_a_serving_rises_is_said():

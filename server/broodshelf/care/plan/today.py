@@ -18,6 +18,8 @@ from ..colony.history import EPOCH_DAY, History, local_day
 from ..colony.life_stage import FOUNDING
 from ..colony.stages import Switches
 
+LOOKED_DAYS: Final = 14
+"""So long a word for the larvae stands for their number; by then they are others (common practice, no source)."""
 OLD_DAYS: Final = 90
 """A last look that is older says nothing of the coming month (common practice, no source)."""
 
@@ -44,8 +46,14 @@ def foretold(
 
 
 def by_now(counted: census.Census, living: Census, utc_offset_min: int) -> census.Census:
-    """Return what was counted as it is likely to be now: it grew as the living census did since then."""
-    workers = counted.workers
+    """Return what was counted as it is likely to be now: it grew as the living census did since then.
+
+    Larvae that nobody looked for lately are those that the living census believes in.
+    """
+    workers, brood = counted.workers, counted.brood
+    today_ms = living.day * DAY_MS
+    if brood.larvae_ms is None or today_ms - brood.larvae_ms > LOOKED_DAYS * DAY_MS:
+        counted = replace(counted, brood=replace(brood, larvae_n=living.today.larvae))
     if counted.counted_ms is None or workers.best == 0:
         return counted
     on = local_day(counted.counted_ms, utc_offset_min).toordinal() - EPOCH_DAY
