@@ -90,7 +90,7 @@ def test_in_the_cold_eggs_and_pupae_fade_within_weeks_and_larvae_live():
 
 def test_old_larvae_wait_through_the_slow_season_and_pupate_after_a_rest():
     # Myrmica rubra: development restarts after at least three weeks of cold (Pearson & Raybould 1997, abstract)
-    group = life_group("myrmica_rubra")
+    group = life_group("myrmica")
     counted = (
         Seen(DAY, "workers", number=40.0),
         Seen(DAY, "larvae", word="many"),

@@ -15,7 +15,7 @@ _SPECIES: Final = tuple(species())
 
 
 def _brood(given: Mapping[str, Any]) -> tuple[Line, ...]:
-    group = life_group(given["species"])
+    group = life_group(species()[given["species"]].genus)
     night_c = given["day_c"] if given["night_c"] is None else given["night_c"]
     lines = [Line("brood_whole", spread(days_to_worker(group, given["day_c"], night_c)))]
     for stage in STAGES:

@@ -79,4 +79,4 @@ def _active_days(season: Season, utc_offset_min: int) -> ActiveDays:
 
 def _hatches(species: Species, climate: Climate) -> bool:
     """Say whether it is warm enough for eggs to become larvae within weeks."""
-    return climate.mean_c.best > life_group(species.code).eggs.threshold_c + 2
+    return climate.mean_c.best > life_group(species.genus).eggs.threshold_c + 2

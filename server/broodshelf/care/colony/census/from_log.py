@@ -33,7 +33,7 @@ def facts_of(
     """Return the facts of a colony on a day of the household's zone."""
     day = today.toordinal() - EPOCH_DAY
     offset_ms = state.utc_offset_min * 60_000
-    group = life_group(species.code)
+    group = life_group(species.genus)
     seen = tuple(_seen(state.events, offset_ms))
     known_days = [seen[0].day] if seen else [day]
     known_days += [_day(state.acquired_on)] if state.acquired_on and not seen else []

@@ -178,7 +178,6 @@ _BY_GENUS: Final[Mapping[str, str]] = {
 """Genera without figures of their own stand with a relative of like pace: common practice, no source."""
 
 
-def life_group(species_code: str | None) -> LifeGroup:
-    """Return the group of a species by the genus that its code begins with; ``other`` for all the rest."""
-    genus = (species_code or "").split("_", 1)[0]
-    return LIFE_GROUPS[_BY_GENUS.get(genus, "other")]
+def life_group(genus: str | None) -> LifeGroup:
+    """Return the group of a genus; ``other`` for all the rest."""
+    return LIFE_GROUPS[_BY_GENUS.get(genus or "", "other")]
