@@ -12,9 +12,9 @@ from broodshelf.web.shell import Shell, find_folder
 
 pytestmark = pytest.mark.browser
 
-MOST_BODIES_B = 150_000
+MOST_BODIES_B = 155_000
 """All that is downloaded with brotli, with the modules of the first screen once more in their parcel."""
-MOST_HEADERS_B = 85_000
+MOST_HEADERS_B = 90_000
 """Some 80 answers with about 440 bytes each, and requests of about 500, over HTTP/1.1 (HTTP/2 packs them)."""
 
 
