@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from functools import cache
 from typing import Any, Final
 
 from sqlalchemy import Connection, case, func, select, update
@@ -51,7 +52,6 @@ def _store(connection: Connection, sensor: Sensor, good: Iterable[Reading]) -> l
     by_instant = {one.at_ms: one for one in good}
     if not by_instant:
         return []
-    made = postgresql if connection.dialect.name == "postgresql" else sqlite
     rows = [
         {
             "household_id": sensor.household_id,
@@ -63,8 +63,8 @@ def _store(connection: Connection, sensor: Sensor, good: Iterable[Reading]) -> l
         }
         for one in by_instant.values()
     ]
-    statement = made.insert(readings).values(rows).on_conflict_do_nothing().returning(readings.c.at_ms)
-    return [by_instant[at_ms] for at_ms in connection.scalars(statement)]
+    stored = connection.scalars(_insert_new(connection.dialect.name), rows)
+    return [by_instant[at_ms] for at_ms in stored]
 
 
 def _add_to_hours(connection: Connection, household_id: str, place_id: str, new: Iterable[Reading]) -> None:
@@ -98,8 +98,21 @@ def add_hours(connection: Connection, rows: Sequence[Mapping[str, Any]]) -> None
     """Add these hours to what their hours hold already."""
     if not rows:
         return
-    made = postgresql if connection.dialect.name == "postgresql" else sqlite
-    statement = made.insert(place_hours).values(list(rows))
+    connection.execute(_add_to_hour(connection.dialect.name), list(rows))
+
+
+@cache
+def _insert_new(dialect: str) -> Any:
+    """Return the statement that inserts what is not there yet; made once, as making it costs more than running it."""
+    made = postgresql if dialect == "postgresql" else sqlite
+    return made.insert(readings).on_conflict_do_nothing().returning(readings.c.at_ms)
+
+
+@cache
+def _add_to_hour(dialect: str) -> Any:
+    """Return the statement that adds an hour's measures to those that are there; made once, too."""
+    made = postgresql if dialect == "postgresql" else sqlite
+    statement = made.insert(place_hours)
     here, there = place_hours.c, statement.excluded
     sums = ("temperatures", "temperature_sum_c", "humidities", "humidity_sum_pct")
     changed: dict[str, Any] = {name: here[name] + there[name] for name in sums}
@@ -108,7 +121,7 @@ def add_hours(connection: Connection, rows: Sequence[Mapping[str, Any]]) -> None
     for name in ("temperature_high_c", "humidity_high_pct"):
         changed[name] = _end(here[name], there[name], here[name] > there[name])
     key = [here.household_id, here.place_id, here.hour_ms]
-    connection.execute(statement.on_conflict_do_update(index_elements=key, set_=changed))
+    return statement.on_conflict_do_update(index_elements=key, set_=changed)
 
 
 def _end(here: Any, there: Any, here_wins: Any) -> Any:
