@@ -6,8 +6,9 @@ compared; only one that says something else is written, and phones hear of nothi
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from contextlib import suppress
-from typing import Final
+from typing import Any, Final
 
 from sqlalchemy import Connection, update
 
@@ -37,16 +38,16 @@ def mark_overtaken(connection: Connection, household_id: str, now_ms: int) -> se
         if not state.hours:
             continue
         stored = plans.get(plan_id(state.id))
-        before = (
-            {task["key"] for task in stored.values.get("tasks") or () if task["need"] == "glance"}
-            if stored
-            else None
-        )
         # one that cannot be made fails when its turn comes, and tells it then
         with suppress(Exception):
-            if before != {task.key for task in make_plan(state, now_ms).tasks if task.need == "glance"}:
+            if stored is None or _looks(stored.values) != _looks(make_plan(state, now_ms).as_json()):
                 overtaken.add(state.id)
     p = plan_times.c
     its = (p.household_id == household_id, p.colony_id.in_(sorted(overtaken)), p.valid_until_ms > now_ms)
     connection.execute(update(plan_times).where(*its).values(valid_until_ms=now_ms))
     return overtaken
+
+
+def _looks(plan: Mapping[str, Any]) -> set[str]:
+    """Return the keys of the looks at the colony that a plan asks for; alarms of its place are among them."""
+    return {task["key"] for task in plan.get("tasks") or () if task["need"] == "glance"}
