@@ -10,6 +10,7 @@ from ...model.gauges import DAY_MS
 from ...model.quantities import Estimate
 from ..catalogue import Species
 from ..colony import census
+from ..colony.census.counted import MOST_WORKERS
 from ..colony.census.facts import Facts
 from ..colony.census.from_log import facts_of
 from ..colony.census.outlook import Census
@@ -20,6 +21,8 @@ from ..colony.stages import Switches
 
 LOOKED_DAYS: Final = 14
 """So long a word for the larvae stands for their number; by then they are others (common practice, no source)."""
+FAR_OFF, MOST_GROWN = 3.0, 6.0
+"""So far the census may lie from a count that it is to carry on, and so many times as many at most it makes of it."""
 OLD_DAYS: Final = 90
 """A last look that is older says nothing of the coming month (common practice, no source)."""
 
@@ -60,11 +63,11 @@ def by_now(counted: census.Census, living: Census, utc_offset_min: int) -> censu
     if on >= living.day:
         return counted
     then, now = living.workers_on(on), living.today.workers
-    if then.best < 1 or now.best < 1:
-        return counted
-    grown = now.best / then.best
+    if now.best < 1 or not workers.best / FAR_OFF <= then.best <= workers.best * FAR_OFF:
+        return counted  # the census does not go with this count
+    grown = min(MOST_GROWN, now.best / then.best, MOST_WORKERS / max(1.0, workers.high))
     best = workers.best * grown
-    low, high = best * now.low / now.best, best * now.high / now.best
+    low, high = best * now.low / now.best, min(MOST_WORKERS, best * now.high / now.best)
     return replace(
-        counted, workers=Estimate(min(workers.low * grown, low), best, max(workers.high * grown, high))
+        counted, workers=Estimate(min(workers.low * grown, low), best, max(workers.high * grown, best, high))
     )

@@ -18,6 +18,8 @@ from .spread import Column, column_of
 
 FOUNDED_LATELY_DAYS: Final = 400
 """A colony that was founded longer before its first look with workers is reckoned from that look."""
+MOST_FIRST: Final = 1.5
+"""So many times the usual most of a first brood is none (common practice, no source)."""
 STAGE_WORKERS: Final = {"nanitics": (8.0, 0.7), "growing": (60.0, 1.0), "mature": (500.0, 1.3)}
 UNKNOWN_WORKERS: Final = (20.0, 1.3)
 WORD_WORKERS: Final = {"few": (8.0, 0.7), "some": (35.0, 0.7), "many": (200.0, 1.0)}
@@ -79,10 +81,11 @@ def start_of(facts: Facts) -> Start:
     first = next((seen for seen in facts.seen if seen.what == "workers" and _any(seen)), None)
     until = first.day if first is not None else facts.known_day
     founded = facts.founded_day
-    if facts.founding is not None and founded is not None and until - founded <= FOUNDED_LATELY_DAYS:
+    founds = facts.founding is not None and _first_brood(facts, first)
+    if founds and founded is not None and until - founded <= FOUNDED_LATELY_DAYS:
         return Start(on_row(founded, days), "founded")
     empty = any(seen.what == "workers" and not _any(seen) for seen in facts.seen[:3])
-    if facts.founding is not None and (facts.stage == "founding" or (first is None and empty)):
+    if founds and (facts.stage == "founding" or (first is None and empty)):
         return Start(on_row(facts.known_day - round(UNKNOWN_FOUNDED_DAYS), days), "founding")
     if first is None:
         return Start(
@@ -117,6 +120,14 @@ def paces(facts: Facts, first_day: int, last_day: int) -> Iterator[tuple[int, Pa
 def on_row(day: int, step_days: int) -> int:
     """Return the day of the row that is nearest."""
     return (day + step_days // 2) // step_days * step_days
+
+
+def _first_brood(facts: Facts, first: Seen | None) -> bool:
+    """Say whether the first workers that were counted may be those of a first brood; more of them had others before."""
+    if first is None or first.word == "few":
+        return True
+    number = first.number if first.number is not None else first.high
+    return number is not None and number <= MOST_FIRST * facts.group.first_brood[1]
 
 
 def _any(seen: Seen) -> bool:
