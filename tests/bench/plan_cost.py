@@ -38,6 +38,8 @@ def colony(events: int) -> ColonyState:
             seen = {"workers": 40 + step, "larvae": "some", "eggs": "few", "pupae": "some"}
             made.append(Event(f"c{step}", "count", at_ms + 2, seen))
         step += 1
+    late_ms = NOW_MS - DAY_MS // 24 - max(event.happened_ms for event in made)
+    made = [replace(event, happened_ms=event.happened_ms + late_ms) for event in made]  # to this hour
     return ColonyState(
         "x", "lasius_niger", stage="growing", vessel=Vessel("tube_16x150"), place=Place("room", 25, 22, 50),
         events=tuple(sorted(made[:events], key=lambda event: event.happened_ms)),
