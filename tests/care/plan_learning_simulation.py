@@ -53,12 +53,16 @@ class Colony:
         self.in_crop_mg = self.crop_mg / 2
         self.left_after_h = 0.0
 
-    def state(self) -> ColonyState:
+    def _counted(self, now_ms: int) -> Event:
+        """It stays as large as it is: the keeper has just counted it."""
+        return Event("m", "count", now_ms - 1, {"workers": self.workers, "larvae": "some"})
+
+    def state(self, now_ms: int = START_MS) -> ColonyState:
         stage = "nanitics" if self.workers < 20 else "growing"
         vessel = Vessel("tube_16x150" if self.workers < 100 else "nest_large")
         return ColonyState(
             "c", "lasius_niger", stage=stage, vessel=vessel, place=Place("room", 25, 22, 50),
-            acquired_on="2025-09-01", events=tuple(self.log),
+            acquired_on="2025-09-01", events=(*self.log, self._counted(now_ms)),
         )  # fmt: skip
 
     def wants(self) -> float:
@@ -67,7 +71,7 @@ class Colony:
 
 def told(colony: Colony, need: str, now_ms: int) -> tuple[str, float]:
     """Return what the plan says of the appetite: the code of its reason and the figure, 1 where there is none."""
-    gauge = next(g for g in make_plan(colony.state(), now_ms).gauges if g.need == need)
+    gauge = next(g for g in make_plan(colony.state(now_ms), now_ms).gauges if g.need == need)
     found = next((r for r in gauge.reasons if r["code"] in BOUNDS), None)
     return ("nothing", 1.0) if found is None else (found["code"], found["args"].get("times", 1.0))
 
@@ -80,7 +84,7 @@ def run(
     at_ms = START_MS
     last_ms = START_MS - 3 * DAY_MS
     for n in range(checks):
-        task = next(t for t in make_plan(colony.state(), at_ms).tasks if t.need == need and t.portion)
+        task = next(t for t in make_plan(colony.state(at_ms), at_ms).tasks if t.need == need and t.portion)
         if n:
             at_ms = max(at_ms, task.due_at_ms) + round(dice.uniform(0, 12) * HOUR_MS)
         feeding = Event(f"f{n}", "feeding", at_ms, task.suggested["set"])
