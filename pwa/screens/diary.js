@@ -19,7 +19,6 @@ import { eventText } from '../text/en/events.js';
 import { roundText } from '../text/en/round.js';
 import { tastingText } from '../text/en/tasting.js';
 import { lazy } from '../components/lazy.js';
-import { useSlices } from '../components/slices.js';
 
 const Past = lazy(() => import('./past.js'), 'Past');
 
@@ -184,7 +183,7 @@ function Page({ colonyId, fits, stays, before, end, onRead }) {
       ${
         log &&
         html`
-          <${Lines} log=${log} day=${before?.day} height_px=${height_px.current} onOpen=${setOpened} />
+          <${Lines} log=${log} day=${before?.day} onOpen=${setOpened} />
         `
       }
       ${
@@ -206,15 +205,13 @@ function Page({ colonyId, fits, stays, before, end, onRead }) {
 }
 
 /**
- * The lines of a page, drawn a few at a time; meanwhile it keeps the height that it had before.
- * @param {{log: ShownRow[], day?: string, height_px: number, onOpen: (id: string) => void}} props
- *   `day`: of the last line above
+ * The lines of a page, all at once: a page that grew under the eyes of its watcher would come and go without end.
+ * @param {{log: ShownRow[], day?: string, onOpen: (id: string) => void}} props `day`: of the last line above
  */
-function Lines({ log, day: above, height_px, onOpen }) {
-  const made = useSlices(log.length);
+function Lines({ log, day: above, onOpen }) {
   const days = useMemo(
     () =>
-      byDay(log.slice(0, made)).map(
+      byDay(log).map(
         ([day, entries]) => html`
           <div key=${day}>
             ${
@@ -233,10 +230,10 @@ function Lines({ log, day: above, height_px, onOpen }) {
           </div>
         `,
       ),
-    [log, made, above, today.value],
+    [log, above, today.value],
   );
   return html`
-    <div class="stack" style=${made < log.length ? `min-height: ${height_px}px` : ''}>${days}</div>
+    <div class="stack">${days}</div>
   `;
 }
 

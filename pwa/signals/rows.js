@@ -132,7 +132,8 @@ export async function showStored(news) {
     if (row && isInSnapshot(row, base.since_ms)) base.rows.set(id, row);
   }
   if (news.size) stored.value += 1;
-  return show(pending, new Set([...news.keys(), ...recordsThatDiffer(pending.entries, outbox.peek())]));
+  const waiting = thatDiffer(pending.entries, outbox.peek()).map(({ op }) => op?.id);
+  return show(pending, new Set([...news.keys(), ...waiting.filter((id) => id !== undefined)]));
 }
 
 /**
@@ -190,7 +191,7 @@ function show({ entries, conflicts: met, meta }, touched) {
   facts = meta;
   batch(() => {
     lay(entries, meta.me?.person_id ?? null, touched);
-    if (recordsThatDiffer(entries, outbox.peek()).length) outbox.value = entries;
+    if (thatDiffer(entries, outbox.peek()).length) outbox.value = entries;
     if (met.length || conflicts.peek().length) conflicts.value = met;
     const me = meta.me ? { ...meta.me, ended: meta.ended ?? null } : null;
     if (JSON.stringify(me) !== JSON.stringify(session.peek())) session.value = me; // the whole frame hangs on it
@@ -207,15 +208,15 @@ function show({ entries, conflicts: met, meta }, touched) {
 }
 
 /**
- * The records of entries that only one outbox has, or that stand otherwise in it.
- * @param {Entry[]} some @param {Entry[]} others @returns {string[]} ids
+ * The entries that only one outbox has, or that stand otherwise in it; damaged ones are among them.
+ * @param {Entry[]} some @param {Entry[]} others
  */
-function recordsThatDiffer(some, others) {
+function thatDiffer(some, others) {
   const left = new Map(others.map((entry) => [entry.op_id, entry]));
   const differ = [];
   for (const entry of some) {
     if (left.get(entry.op_id)?.state !== entry.state) differ.push(entry);
     left.delete(entry.op_id);
   }
-  return [...differ, ...left.values()].map(({ op }) => op?.id).filter((id) => id !== undefined);
+  return [...differ, ...left.values()];
 }

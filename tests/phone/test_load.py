@@ -62,16 +62,3 @@ def test_a_long_round_begins_with_what_is_seen_and_then_makes_the_rest(phone, se
     expect(page.locator("main .task")).to_have_count(everything)
 
     assert page.evaluate("() => window.firstMade") <= 5 < everything
-
-
-def test_a_page_of_the_diary_is_drawn_a_few_lines_at_a_time(phone, server):
-    page = phone()
-    full_shelf(page, server)
-    page.goto(f"{server.url}/#/shelf")
-    page.get_by_role("link", name="Colony 2").first.click()
-    expect(page.locator(".diary > li").nth(19)).to_be_attached()
-    page.add_init_script(FIRST_MADE)
-    page.reload()
-    expect(page.locator(".diary > li").nth(19)).to_be_attached()
-
-    assert page.evaluate("() => window.firstMade") <= 5

@@ -65,8 +65,8 @@ FAULTS: dict[str, tuple[str, str, str, list[list[object]]]] = {
     ),
     "offers are stamped as of now": (
         "past.js",
-        r"    made_ms,\n    device,\n    stamps,\n",
-        "    made_ms: Date.now(),\n    device,\n    stamps: {},\n",
+        r"made_ms,\s+device,\s+stamps,\n",
+        "made_ms: Date.now(), device, stamps: {},\n",
         [
             *(["sync", 1], ["backup"], ["rename", 1, 0], ["sync", 1], ["sync", 0], ["rename", 0, 0]),
             *(["sync", 0], ["restore", 0, 0], ["sync", 1]),

@@ -82,14 +82,35 @@ def test_any_log_gives_numbers_in_order_for_every_day_of_half_a_year(known):
             assert days.high is None or days.best is not None
 
 
+def test_a_move_on_the_day_of_a_count_changes_nothing_of_what_was_reckoned_up_to_the_count():
+    """The step that ends with the count's day must not know of what is logged after it."""
+    last = Seen(DAY + 40, "larvae", word="some")
+    for day in range(DAY, DAY + 8):  # on each place of the row of steps
+        known = Facts(
+            LIFE_GROUPS["lasius"], DAY, (Warmth(DAY, 25.0, 22.0),), seen=(Seen(day, "workers", number=40.0),)
+        )
+        moved = replace(known, seen=(*known.seen, Seen(day, "moved"), last))
+        forget()
+        fresh = census.of(moved, DAY + 60).by_day
+        forget()
+        census.of(known, DAY + 60)
+
+        assert census.of(moved, DAY + 60).by_day == fresh
+
+
+def forget() -> None:
+    """As a process that has just begun."""
+    outlook._courses.clear()
+    reckoning._remembered.clear()
+
+
 @calm
 @given(facts())
 def test_the_same_facts_give_the_same_census_whatever_was_asked_before(known):
     for number in range(len(known.seen)):  # log by log, as a keeper writes
         census.of(replace(known, seen=known.seen[:number]), DAY + 300)
     step_by_step = census.of(known, DAY + 300).by_day
-    outlook._courses.clear()
-    reckoning._remembered.clear()
+    forget()
 
     assert census.of(known, DAY + 300).by_day == step_by_step
 

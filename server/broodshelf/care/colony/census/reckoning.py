@@ -7,7 +7,7 @@ one costs its own update and the way ahead, however long the log.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import Final, NamedTuple
 
 from .ensemble import UNKNOWN_FOUNDED_DAYS, Ensemble, founding, growing
@@ -67,7 +67,7 @@ def reckon(facts: Facts) -> Reckoned:
     if found is None:
         found, known = _begin(facts, start), 0
     for number_in in range(known, number):
-        found = _take_in(facts, found, facts.seen[number_in])
+        found = _take_in(facts, found, number_in)
         if number_in >= number - 2:
             _remember(_up_to(facts, start, number_in + 1), found)
     if number == 0:
@@ -98,13 +98,19 @@ def start_of(facts: Facts) -> Start:
     return Start(on_row(first.day, days), "workers", *WORD_WORKERS[str(first.word)])
 
 
-def paces(facts: Facts, first_day: int, last_day: int) -> Iterator[tuple[int, Pace]]:
-    """Yield each step from a day of the row on, until ``last_day`` is reached: the day after it, and its pace."""
+def paces(
+    facts: Facts, first_day: int, last_day: int, seen: Sequence[Seen] | None = None
+) -> Iterator[tuple[int, Pace]]:
+    """Yield each step from a day of the row on, until ``last_day`` is reached: the day after it, and its pace.
+
+    ``seen``: the observations that may unsettle the colony on this way, all unless said otherwise.
+    """
     days = facts.group.step_days
     later = [entry for entry in facts.warmth if entry.day > first_day]
     now = next((entry for entry in reversed(facts.warmth) if entry.day <= first_day), facts.warmth[0])
+    known = facts.seen if seen is None else seen
     moves = [
-        seen.day for seen in facts.seen if seen.what == "moved" and seen.day >= first_day - 2 * UNSETTLED_DAYS
+        each.day for each in known if each.what == "moved" and each.day >= first_day - 2 * UNSETTLED_DAYS
     ]
     unsettled = tuple((moved, moved + UNSETTLED_DAYS) for moved in moves)
     for day in range(first_day, last_day, days):
@@ -140,7 +146,13 @@ def _in(spells: tuple[Spell, ...], day: int) -> bool:
 
 def _up_to(facts: Facts, start: Start, number: int) -> tuple[object, ...]:
     """Return what the ensemble after so many observations rests on."""
-    last = facts.seen[number - 1].day if number else start.day
+    days = facts.group.step_days
+    # the row of steps may lead a day or two past the observation
+    last = (
+        max(facts.seen[number - 1].day, on_row(facts.seen[number - 1].day, days))
+        if number
+        else start.day + days
+    )
     return (
         facts.group, start, facts.queens, facts.warmth_sd_c, facts.seen[:number],
         tuple([entry for entry in facts.warmth if entry.day <= last]) or facts.warmth[:1],
@@ -160,16 +172,17 @@ def _begin(facts: Facts, start: Start) -> Reckoned:
     if start.kind != "workers":
         return Reckoned(start.day, founding(facts, known=start.kind == "founded"))
     days = facts.group.step_days
-    (_, here), *_ = paces(facts, start.day, start.day + days)
+    (_, here), *_ = paces(facts, start.day, start.day + days, ())
     return Reckoned(start.day, growing(facts, here, days, start.workers, start.deviation))
 
 
-def _take_in(facts: Facts, before: Reckoned, seen: Seen) -> Reckoned:
-    """Return the ensemble on the day of an observation, taught by it."""
+def _take_in(facts: Facts, before: Reckoned, number: int) -> Reckoned:
+    """Return the ensemble on the day of the observation with this number, taught by it; later ones say nothing yet."""
+    seen = facts.seen[number]
     ensemble = before.ensemble.copy()
     day, past = before.day, list(before.past)
     target = on_row(seen.day, facts.group.step_days)
-    for after, here in paces(facts, day, target):
+    for after, here in paces(facts, day, target, facts.seen[: number + 1]):
         ensemble.step(here)
         day = after
         if not past or day - past[-1][0] >= COLUMN_DAYS:
