@@ -136,8 +136,9 @@ def test_without_outcomes_a_serving_rises_slowly_to_the_need_and_no_further(work
     )
 
     assert held[0] == pytest.approx(first_mg / 3, rel=0.5)
-    assert held[-1] == pytest.approx(last_mg, rel=0.4)  # of the colony as it has grown meanwhile
-    assert max(held) <= 1.3 * last_mg
+    assert held == sorted(held)
+    # what it needed at first is reached; what it needs grows with the colony meanwhile
+    assert 0.6 * first_mg <= held[-1] <= 1.3 * max(first_mg, last_mg)
 
 
 def test_that_a_serving_rises_is_said():
