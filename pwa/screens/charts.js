@@ -11,7 +11,8 @@ import { Skeleton } from '../components/states.js';
 import { DAY_MS, READINGS, dueAtMs, levelAt } from '../care/gauges.js';
 import { useHistory } from '../signals/history.js';
 import { now } from '../signals/clock.js';
-import { gaugesOf, planOf } from '../signals/rows.js';
+import { unplanned } from '../care/round.js';
+import { eventsOf, gaugesOf, planOf } from '../signals/rows.js';
 import { chartsText } from '../text/en/charts.js';
 import { eventText } from '../text/en/events.js';
 import { frameText } from '../text/en/frame.js';
@@ -120,14 +121,16 @@ function Growth({ log, colonyId, onShare }) {
 }
 
 /**
- * Workers in the coming weeks as the plan reckons them from this season's counts; null where it says nothing.
+ * Workers in the coming weeks as the plan reckons them; null where it says nothing, or was made before the last count.
  * @param {string} colonyId
  */
 function growthAhead(colonyId) {
+  const plan = planOf(colonyId);
   /** @type {Array<[number, number, number, number]> | undefined} */
-  const curve = planOf(colonyId)?.set.growth?.curve;
+  const curve = plan?.set.growth?.curve;
   const end = curve?.at(-1);
-  if (!curve || !end) return null;
+  if (!plan || !curve || !end) return null;
+  if (unplanned(plan, eventsOf(colonyId)).some(({ kind }) => kind === 'count')) return null; // it does not know of it
   /** @param {1 | 2 | 3} column @returns {Array<[number, number]>} */
   const line = (column) => curve.map((row) => [row[0], row[column]]);
   const [low = 0, best = 0, high = 0] = end.slice(1).map(Math.round);
