@@ -12,6 +12,9 @@ import sys
 import time
 import urllib.error
 import urllib.request
+from collections.abc import Iterator
+from functools import cache
+from itertools import cycle, islice
 from pathlib import Path
 from typing import Any
 
@@ -20,11 +23,36 @@ from tests.support.forked_server import ROOT, ForkedProcess, forker
 START_S = 120  # as long as a start may take on a machine that is busy with much else
 
 
+PORTS_A_WORKER = 1_000
+FIRST_PORT = 11_000
+"""Above the last port that browsers refuse (10080; WHATWG Fetch, "bad port") and, for 21 workers, below those that a
+system gives to outgoing connections (32768 and up on Linux, 49152 and up by IANA)."""
+
+
+@cache
+def _ports() -> Iterator[int]:
+    """The ports of this process, one after the other and round again; each worker of a run has its own thousand."""
+    worker = os.environ.get("PYTEST_XDIST_WORKER", "")
+    place = int(worker.removeprefix("gw")) % 20 if worker else 20
+    first = FIRST_PORT + place * PORTS_A_WORKER
+    begin = os.getpid()  # another run beside this one begins elsewhere
+    return cycle([first + (begin + number) % PORTS_A_WORKER for number in range(PORTS_A_WORKER)])
+
+
 def free_port() -> int:
-    """A port of this machine that nobody listens on."""
-    with socket.socket() as probe:
-        probe.bind(("127.0.0.1", 0))
-        return int(probe.getsockname()[1])
+    """A port of this machine that nobody listens on, and that nobody is given until it is asked for again.
+
+    A port that the system picks is free only while it is held: an outgoing connection or another worker may have it
+    next.
+    """
+    for port in islice(_ports(), PORTS_A_WORKER):
+        with socket.socket() as probe:
+            try:
+                probe.bind(("127.0.0.1", port))
+            except OSError:
+                continue
+            return port
+    raise RuntimeError("none of this worker's ports is free")
 
 
 class Server:
