@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
-from sqlalchemy import Connection
+from sqlalchemy import Connection, select
 from tests.support.households import NOON_MS
 
 from broodshelf.records import database
 from broodshelf.records.ids import uuid7
 from broodshelf.records.store import Ledger
 from broodshelf.sensing.sensors import Sensor, make_sensor, sensors_of
+from broodshelf.sensing.tables import place_hours
 
 
 def make_place(connection: Connection, household_id: str, name: str = "Cabinet") -> str:
@@ -17,6 +20,17 @@ def make_place(connection: Connection, household_id: str, name: str = "Cabinet")
     place = ledger.put(uuid7(NOON_MS), "place", {"name": name}, now_ms=NOON_MS)
     ledger.flush()
     return place.id
+
+
+def hours_of(
+    connection: Connection, household_id: str, place_id: str, from_ms: int, until_ms: int
+) -> list[Any]:
+    """The hours of a place as they are stored, oldest first, as columns by name."""
+    h = place_hours.c
+    query = select(place_hours).where(
+        h.household_id == household_id, h.place_id == place_id, h.hour_ms >= from_ms, h.hour_ms < until_ms
+    )
+    return [dict(row) for row in connection.execute(query.order_by(h.hour_ms)).mappings()]
 
 
 @pytest.fixture

@@ -5,12 +5,15 @@ from __future__ import annotations
 import random
 
 import pytest
+from sqlalchemy import select
+from tests.sensing.conftest import hours_of
 from tests.support.households import NOON_MS, make_household
 
 from broodshelf.errors import BadRequest, NotFound, SignedOut
 from broodshelf.records import database
-from broodshelf.sensing.intake import HOUR_MS, hours_of, note_away, take
+from broodshelf.sensing.intake import HOUR_MS, KEPT_MS, forget_old_readings, note_away, take
 from broodshelf.sensing.sensors import MOST_SENSORS, Sensor, end_sensor, make_sensor, sensor_with, sensors_of
+from broodshelf.sensing.tables import readings
 
 MINUTE_MS = 60_000
 
@@ -143,3 +146,18 @@ def test_a_topic_has_one_sensor_and_a_household_a_bounded_number(household_id, p
             make_sensor(
                 connection, household_id, {"place_id": place_id, "name": "One more", "unit": "C"}, NOON_MS
             )
+
+
+def test_old_readings_are_forgotten_and_their_hours_stay(household_id, sensor):
+    later_ms = NOON_MS + KEPT_MS
+    with database.writing() as connection:
+        take(connection, sensor, [{"temperature": 22.0}], NOON_MS - 1)
+        take(connection, sensor, [{"temperature": 24.0}], later_ms)
+        forget_old_readings(connection, [household_id], later_ms)
+        left = connection.scalars(select(readings.c.at_ms)).all()
+        again = take(connection, sensor, [{"temperature": 22.0, "at_ms": NOON_MS - 1}], later_ms)
+
+    assert left == [later_ms]
+    assert again.refused == ((0, "too_old"),)  # so nothing counts twice in an hour
+    with database.reading() as connection:
+        assert len(hours_of(connection, household_id, sensor.place_id, 0, later_ms + 1)) == 2

@@ -9,13 +9,12 @@ from pathlib import Path
 
 import pytest
 from flask import Flask
-from tests.sensing.conftest import make_place
+from tests.sensing.conftest import hours_of, make_place
 from tests.support.broker import READER, MqttBroker, MqttSensor
 from tests.support.households import NOON_MS, make_household, make_tables
 
 from broodshelf.records import database
 from broodshelf.sensing import mqtt
-from broodshelf.sensing.intake import hours_of
 from broodshelf.sensing.mqtt import Listener, may_listen
 from broodshelf.sensing.sensors import Sensor, make_sensor, sensors_of
 from broodshelf.settings import BrokerSettings

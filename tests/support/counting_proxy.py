@@ -11,14 +11,14 @@ from collections import Counter
 from contextlib import suppress
 from typing import Final
 
-from tests.support.looping import Looping
+from tests.support.looping import LoopingServer
 
 CHUNK: Final = 65_536
 _REQUEST: Final = re.compile(rb"^(?:GET|HEAD|POST) (\S+) HTTP/1\.1\r$", re.M)
 _HEAD: Final = re.compile(rb"^HTTP/1\.1 [^\r]*\r\n(?:[^\r]+\r\n)*\r\n", re.M)
 
 
-class CountingProxy(Looping):
+class CountingProxy(LoopingServer):
     """``asked``: how often each address was asked for. ``sent`` and ``received`` are bytes as the phone sees them,
     ``heads`` those of the answers' headers among them.
     """
@@ -28,26 +28,6 @@ class CountingProxy(Looping):
         self.server_port = server_port
         self.asked: Counter[str] = Counter()
         self.sent = self.received = self.heads = 0
-        self._open: set[asyncio.StreamWriter] = set()
-
-    @property
-    def url(self) -> str:
-        return f"http://127.0.0.1:{self.port}"
-
-    def _run(self) -> None:
-        asyncio.set_event_loop(self._loop)
-        server = self._loop.run_until_complete(asyncio.start_server(self._serve, "127.0.0.1", 0))
-        self.port = server.sockets[0].getsockname()[1]
-        self._ready.set()
-        self._loop.run_forever()
-        server.close()
-        for writer in list(self._open):
-            writer.transport.abort()
-        tasks = asyncio.all_tasks(self._loop)
-        for task in tasks:
-            task.cancel()
-        self._loop.run_until_complete(asyncio.gather(*tasks, return_exceptions=True))
-        self._loop.close()
 
     async def _serve(self, phone_in: asyncio.StreamReader, phone_out: asyncio.StreamWriter) -> None:
         server_in, server_out = await asyncio.open_connection("127.0.0.1", self.server_port)

@@ -9,7 +9,7 @@ import asyncio
 from contextlib import suppress
 from dataclasses import dataclass
 
-from tests.support.looping import Looping
+from tests.support.looping import LoopingServer
 
 CHUNK = 65_536
 
@@ -30,7 +30,7 @@ class Fault:
 NONE = Fault()
 
 
-class FaultProxy(Looping):
+class FaultProxy(LoopingServer):
     """The proxy, in a thread with its own event loop. ``hits`` counts the requests that a fault met."""
 
     def __init__(self, server_port: int) -> None:
@@ -39,26 +39,6 @@ class FaultProxy(Looping):
         self.fault = NONE
         self.hits = 0
         self.requests = 0
-        self._open: set[asyncio.StreamWriter] = set()
-
-    @property
-    def url(self) -> str:
-        return f"http://127.0.0.1:{self.port}"
-
-    def _run(self) -> None:
-        asyncio.set_event_loop(self._loop)
-        server = self._loop.run_until_complete(asyncio.start_server(self._serve, "127.0.0.1", 0))
-        self.port = server.sockets[0].getsockname()[1]
-        self._ready.set()
-        self._loop.run_forever()
-        server.close()
-        for writer in list(self._open):
-            writer.transport.abort()
-        tasks = asyncio.all_tasks(self._loop)
-        for task in tasks:
-            task.cancel()
-        self._loop.run_until_complete(asyncio.gather(*tasks, return_exceptions=True))
-        self._loop.close()
 
     async def _serve(self, phone_in: asyncio.StreamReader, phone_out: asyncio.StreamWriter) -> None:
         self._open.add(phone_out)

@@ -32,3 +32,34 @@ class Looping(ABC):
     @abstractmethod
     def _run(self) -> None:
         """Set the loop, serve, set ``port`` and ``_ready``, run for ever, clean up and close the loop."""
+
+
+class LoopingServer(Looping):
+    """One that takes connections of TCP at a port of this machine; those in ``_open`` are broken when it ends."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._open: set[asyncio.StreamWriter] = set()
+
+    @property
+    def url(self) -> str:
+        return f"http://127.0.0.1:{self.port}"
+
+    def _run(self) -> None:
+        asyncio.set_event_loop(self._loop)
+        server = self._loop.run_until_complete(asyncio.start_server(self._serve, "127.0.0.1", 0))
+        self.port = server.sockets[0].getsockname()[1]
+        self._ready.set()
+        self._loop.run_forever()
+        server.close()
+        for writer in list(self._open):
+            writer.transport.abort()
+        tasks = asyncio.all_tasks(self._loop)
+        for task in tasks:
+            task.cancel()
+        self._loop.run_until_complete(asyncio.gather(*tasks, return_exceptions=True))
+        self._loop.close()
+
+    @abstractmethod
+    async def _serve(self, phone_in: asyncio.StreamReader, phone_out: asyncio.StreamWriter) -> None:
+        """Serve one connection."""

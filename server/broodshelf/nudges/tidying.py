@@ -16,6 +16,7 @@ from ..records.purge import forget_refused, purge_gone, to_purge
 from ..records.store import lock_idle
 from ..records.tables import households
 from ..rounds.tables import occurrences
+from ..sensing.intake import forget_old_readings
 from .channels.push.subscriptions import forget_guests
 from .tables import deliveries, nudger_state, nudges, put_row
 
@@ -61,12 +62,13 @@ def tidy_some(now_ms: int) -> bool:
 
 
 def _tidy_doors(household_ids: Sequence[str], now_ms: int) -> None:
-    """Forget answers to what was refused long ago, old counts, and where phones of ended passes listened."""
+    """Forget what was refused long ago, old counts and readings, and where phones of ended passes listened."""
     with reading() as connection:  # looking for them blocks nobody
         ended = ended_passes(connection, household_ids, now_ms)
     with writing() as connection:
         forget_refused(connection, household_ids, now_ms - KEPT_MS)
         quotas.forget_old(connection, household_ids, now_ms)
+        forget_old_readings(connection, household_ids, now_ms)
         for household_id, passes in ended.items():
             forget_guests(connection, household_id, passes)
 

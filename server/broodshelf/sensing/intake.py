@@ -10,15 +10,18 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any, Final
 
-from sqlalchemy import Connection, case, func, select, update
+from sqlalchemy import Connection, case, delete, func, select, update
 from sqlalchemy.dialects import postgresql, sqlite
 
 from ..model.facts import Hour
-from .reading import Reading, Why, read
+from ..records.many_rows import is_among
+from .reading import OLDEST_MS, Reading, Why, read
 from .sensors import Sensor
 from .tables import place_hours, readings, sensors
 
 HOUR_MS: Final = 3_600_000
+KEPT_MS: Final = OLDEST_MS + 24 * HOUR_MS
+"""Longer than a reading may come late, or one that comes again would count twice in its hour."""
 BROKEN: Final = ("broken_temperature", "broken_humidity", "not_a_number")
 """What says that the sensor is broken; the other refusals are about what was sent, not about who sent it."""
 
@@ -170,12 +173,8 @@ def hours_by_place(
     return found
 
 
-def hours_of(
-    connection: Connection, household_id: str, place_id: str, from_ms: int, until_ms: int
-) -> list[dict[str, Any]]:
-    """Return the hours of a place whose beginning lies in [from_ms, until_ms), oldest first, as columns by name."""
-    h = place_hours.c
-    query = select(place_hours).where(
-        h.household_id == household_id, h.place_id == place_id, h.hour_ms >= from_ms, h.hour_ms < until_ms
-    )
-    return [dict(row) for row in connection.execute(query.order_by(h.hour_ms)).mappings()]
+def forget_old_readings(connection: Connection, household_ids: Iterable[str], now_ms: int) -> None:
+    """Delete what these households' sensors sent longer ago than a repeat of it would still be taken; hours stay."""
+    r = readings.c
+    among = is_among(connection, r.household_id, household_ids)
+    connection.execute(delete(readings).where(among, r.at_ms < now_ms - KEPT_MS))

@@ -38,6 +38,7 @@ class Sensor:
     away_ms: int | None
     broken_ms: int | None
     broken_word: str | None
+    told_word: str | None
 
 
 def make_sensor(
@@ -136,12 +137,6 @@ def listening(connection: Connection, broker: str) -> list[Sensor]:
     return [_sensor(row) for row in connection.execute(query)]
 
 
-def told_words(connection: Connection, household_id: str) -> dict[str, str | None]:
-    """Return what the keepers were told of each sensor's trouble, by its id."""
-    query = select(sensors.c.id, sensors.c.told_word).where(sensors.c.household_id == household_id)
-    return {row.id: row.told_word for row in connection.execute(query)}
-
-
 def households_with_trouble(connection: Connection, silent_since_ms: int) -> list[str]:
     """Return the households of a sensor that is broken, or was heard last before then, and of which nobody was told."""
     s = sensors.c
@@ -179,4 +174,5 @@ def _sensor(row: Row[Any]) -> Sensor:
         row.away_ms,
         row.broken_ms,
         row.broken_word,
+        row.told_word,
     )

@@ -58,7 +58,7 @@ readings = Table(
     ),
     Index("ix_readings_household_id_at_ms", "household_id", "at_ms"),
 )
-"""What was sent, as it was sent, kept for ``hours.RAW_DAYS``. The same instant twice is the same reading."""
+"""What was sent, as it was sent, kept for ``intake.KEPT_MS``. The same instant twice is the same reading."""
 
 place_hours = Table(
     "place_hours",

@@ -7,7 +7,7 @@ from typing import Final, Literal
 
 from sqlalchemy import Connection, update
 
-from .sensors import Sensor, sensors_of, told_words
+from .sensors import Sensor, sensors_of
 from .tables import sensors
 
 SILENT_MS: Final = 6 * 3_600_000
@@ -35,12 +35,8 @@ def trouble_of(sensor: Sensor, now_ms: int) -> Trouble | None:
 
 def new_troubles(connection: Connection, household_id: str, now_ms: int) -> list[Trouble]:
     """Return the troubles that were not told yet, and count them as told. A good reading makes them new again."""
-    told = told_words(connection, household_id)
-    found = [
-        trouble
-        for sensor in sensors_of(connection, household_id)
-        if (trouble := trouble_of(sensor, now_ms)) is not None and told.get(sensor.id) is None
-    ]
+    untold = [sensor for sensor in sensors_of(connection, household_id) if sensor.told_word is None]
+    found = [trouble for sensor in untold if (trouble := trouble_of(sensor, now_ms)) is not None]
     for trouble in found:
         its = (sensors.c.household_id == household_id, sensors.c.id == trouble.sensor.id)
         connection.execute(update(sensors).where(*its).values(told_word=trouble.word))
