@@ -8,9 +8,9 @@ from dataclasses import replace
 import pytest
 
 from broodshelf.care.colony import census
+from broodshelf.care.colony.census.colonies import Colonies
 from broodshelf.care.colony.census.facts import Facts, Seen, Warmth
 from broodshelf.care.colony.census.groups import LIFE_GROUPS, LifeGroup, StageTime, life_group
-from broodshelf.care.colony.census.member import Member
 from broodshelf.care.colony.census.pace import pace
 
 DAY = 20_600
@@ -22,15 +22,16 @@ def founding_queen(
 ) -> list[tuple[float, float, float, float]]:
     """Eggs, larvae, pupae and workers of one usual queen by the day, reckoned in steps of a day."""
     daily = replace(group, step_days=1)
-    member = Member(daily)
-    member.set_rates(1.0, 0.5, daily.eggs_per_worker, 500, daily.most_eggs)
-    member.reserve, member.starts_in = 20.0, 3.0
-    member.reserve_rate = member.reserve / 13.5
+    colony = Colonies(daily, [0.0])
+    colony.set_rates([1.0], [0.5], [daily.eggs_per_worker], [500], [daily.most_eggs])
+    colony.reserve, colony.starts_in = [20.0], [3.0]
+    colony.reserve_rate = [20.0 / 13.5]
     here = pace(daily, temp_c, temp_c, 1)
     found = []
     for _ in range(days):
-        member.step(here, 1)
-        found.append((member.total(0), member.total(1) + member.total(2), member.total(3), member.workers))
+        colony.step(here, 1)
+        eggs, small, large, pupae = (colony.total(stage)[0] for stage in range(4))
+        found.append((eggs, small + large, pupae, colony.workers[0]))
     return found
 
 
@@ -77,15 +78,15 @@ def test_cooler_founders_take_as_long_as_degree_days_say(temp_c, low, high):
 
 def test_in_the_cold_eggs_and_pupae_fade_within_weeks_and_larvae_live():
     # Lasius niger put at about 5 °C in summer: eggs, prepupae, pupae dead in 1 to 3 weeks, larvae live (Lopatina 2018)
-    member = Member(LASIUS, 40.0)
-    member.rows = [2.0] * len(member.rows)
-    larvae = member.total(1) + member.total(2)
+    colony = Colonies(LASIUS, [40.0])
+    colony.rows = [*[2.0] * (colony.width - 1), 0.0]
+    larvae = colony.total(1)[0] + colony.total(2)[0]
     cold = pace(LASIUS, 5, 5, LASIUS.step_days)
     for _ in range(21 // LASIUS.step_days):
-        member.step(cold, LASIUS.step_days)
+        colony.step(cold, LASIUS.step_days)
 
-    assert member.total(0) + member.total(3) < 0.1 * 20
-    assert member.total(1) + member.total(2) == pytest.approx(larvae)
+    assert colony.total(0)[0] + colony.total(3)[0] < 0.1 * 20
+    assert colony.total(1)[0] + colony.total(2)[0] == pytest.approx(larvae)
 
 
 def test_old_larvae_wait_through_the_slow_season_and_pupate_after_a_rest():
@@ -130,13 +131,13 @@ def test_fire_ants_grow_by_0_04_a_day_in_their_first_summer():
     # 27 °C assumed)
     group = LIFE_GROUPS["solenopsis"]
     here = pace(group, 27, 27, group.step_days)
-    member = Member(group, 17.3)
+    colony = Colonies(group, [17.3])
     low, high = group.life_days
-    member.set_rates(1.0, 0.5, group.eggs_per_worker, math.sqrt(low * high), group.most_eggs)
+    colony.set_rates([1.0], [0.5], [group.eggs_per_worker], [math.sqrt(low * high)], [group.most_eggs])
     sizes = []
     for _ in range(110 // group.step_days):
-        member.step(here, group.step_days)
-        sizes.append(member.workers)
+        colony.step(here, group.step_days)
+        sizes.append(colony.workers[0])
 
     days = (len(sizes) - 30) * group.step_days
     assert math.log(sizes[-1] / sizes[29]) / (days - group.step_days) == pytest.approx(0.040, rel=0.12)
@@ -147,12 +148,12 @@ def test_a_whole_life_levels_off():
     # (Cassill & Asano 2011, told as laying x life)
     group = replace(LIFE_GROUPS["solenopsis"], most_eggs=100)
     here = pace(group, 25, 25, 2)
-    member = Member(group, 20.0)
-    member.set_rates(1.0, 0.5, group.eggs_per_worker, 85, 100)
+    colony = Colonies(group, [20.0])
+    colony.set_rates([1.0], [0.5], [group.eggs_per_worker], [85], [100])
     sizes = []
     for _ in range(600):
-        member.step(here, 2)
-        sizes.append(member.workers)
+        colony.step(here, 2)
+        sizes.append(colony.workers[0])
 
     assert sizes[-1] == pytest.approx(100 * 0.5 * 85, rel=0.01)
     assert sizes[100] - sizes[50] > sizes[50] - sizes[0] > 0
@@ -172,14 +173,14 @@ def straight(way_days: float) -> LifeGroup:
 def test_constant_laying_fills_a_colony_as_its_closed_form_says(day, workers):
     # N(t) = R s L (1 - exp(-(t - D) / L)), R 20/d, s 0.5, D 37 d, L 365 d (computed)
     group = straight(37)
-    member = Member(group)
-    member.set_rates(1.0, 0.5, 0.0, 365, 1.0)
-    member.reserve, member.reserve_rate = 1e9, 20.0
+    colony = Colonies(group, [0.0])
+    colony.set_rates([1.0], [0.5], [0.0], [365], [1.0])
+    colony.reserve, colony.reserve_rate = [1e9], [20.0]
     here = pace(group, 25, 25, 1)
     for _ in range(day):
-        member.step(here, 1)
+        colony.step(here, 1)
 
-    assert member.workers == pytest.approx(workers, rel=0.01)
+    assert colony.workers[0] == pytest.approx(workers, rel=0.01)
 
 
 @pytest.mark.parametrize(
@@ -189,13 +190,13 @@ def test_constant_laying_fills_a_colony_as_its_closed_form_says(day, workers):
 def test_early_growth_is_the_root_of_its_equation(born, way, life, rate):
     # r + m = b exp(-r D) (computed; the first row agrees with Markin et al. 1973)
     group = straight(way)
-    member = Member(group, 1000.0)
-    member.set_rates(1.0, 0.5, born / 0.5, life, 1e30)
+    colony = Colonies(group, [1000.0])
+    colony.set_rates([1.0], [0.5], [born / 0.5], [life], [1e30])
     here = pace(group, 25, 25, 1)
     sizes = []
     for _ in range(800):
-        member.step(here, 1)
-        sizes.append(member.workers)
+        colony.step(here, 1)
+        sizes.append(colony.workers[0])
 
     assert math.log(sizes[-1] / sizes[-201]) / 200 == pytest.approx(rate, rel=0.01)
 

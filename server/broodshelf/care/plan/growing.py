@@ -15,7 +15,6 @@ from ...model.tasks import reason
 from ..catalogue import vessels
 from ..colony.census.founding_course import awaited, stalled
 from ..colony.census.outlook import Census, Days
-from ..colony.census.spread import Column
 from ..colony.crowding import FULL_SHARE, Growth, room_for
 from ..colony.history import EPOCH_DAY
 from ..colony.life_stage import FOUNDING
@@ -139,11 +138,8 @@ def census_shown(known: Known) -> Mapping[str, Any] | None:
 
 
 def _timeline(living: Census, known: Known) -> list[list[Any]]:
-    columns: list[Column] = []
-    for column in living.states:
-        recent = column[0] >= living.day - TIMELINE_BACK_DAYS
-        if recent and (not columns or column[0] - columns[-1][0] >= TIMELINE_STEP_DAYS):
-            columns.append(column)
+    since = living.day - TIMELINE_BACK_DAYS
+    columns = [column for column in living.states(TIMELINE_STEP_DAYS) if column[0] >= since]
     offset_ms = known.state.utc_offset_min * 60_000
     return [
         [

@@ -11,9 +11,9 @@ from dataclasses import dataclass
 from statistics import NormalDist
 from typing import Final
 
+from .colonies import Colonies
 from .facts import Facts
 from .groups import REFERENCE_C, SURVIVAL, LifeGroup
-from .member import Member
 from .pace import Pace
 
 MEMBERS: Final = 16
@@ -58,7 +58,8 @@ def _grid() -> tuple[tuple[float, ...], ...]:
     for column in columns:
         deviation = math.sqrt(sum(x * x for x in column) / len(column))
         scaled.append([x / deviation for x in column])
-    return tuple(zip(*([*column, *(-x for x in column)] for column in scaled), strict=True))
+    places = zip(*([*column, *(-x for x in column)] for column in scaled), strict=True)
+    return tuple(sorted(places, reverse=True))  # the fastest first: they alone may need a second turn a step
 
 
 GRID: Final = _grid()
@@ -72,20 +73,18 @@ class Ensemble:
     speed_sd: float
     queens: int
     places: list[list[float]]
-    members: list[Member]
+    colonies: Colonies
 
     def copy(self) -> Ensemble:
         """Return the same ensemble to go on with."""
         return Ensemble(
             self.group, self.speed_sd, self.queens, [list(place) for place in self.places],
-            [member.copy() for member in self.members],
+            self.colonies.copy(),
         )  # fmt: skip
 
     def step(self, here: Pace) -> None:
         """Go on by one step of the row."""
-        days = self.group.step_days
-        for member in self.members:
-            member.step(here, days)
+        self.colonies.step(here, self.group.step_days)
 
     def settle(self) -> None:
         """Give each member the rates of its place."""
@@ -95,14 +94,18 @@ class Ensemble:
         most_eggs = (
             group.most_eggs * self.queens**0.7
         )  # each lays less beside others (Abril et al. 2008, abstract)
-        for place, member in zip(self.places, self.members, strict=True):
-            member.set_rates(
-                speed=math.exp(self.speed_sd * place[SPEED]),
-                survival=min(MOST_SURVIVAL, SURVIVAL * math.exp(SURVIVAL_SD * place[SURVIVING])),
-                eggs_per_worker=group.eggs_per_worker * math.exp(LAYING_SD * place[LAYING]),
-                life_days=life_days * math.exp(life_sd * place[LIFE]),
-                most_eggs=most_eggs * math.exp(LAYING_SD * place[LAYING]),
-            )
+        places = self.places
+        laying = [math.exp(LAYING_SD * place[LAYING]) for place in places]
+        survival = [
+            min(MOST_SURVIVAL, SURVIVAL * math.exp(SURVIVAL_SD * place[SURVIVING])) for place in places
+        ]
+        self.colonies.set_rates(
+            speed=[math.exp(self.speed_sd * place[SPEED]) for place in places],
+            survival=survival,
+            eggs_per_worker=[group.eggs_per_worker * each for each in laying],
+            life_days=[life_days * math.exp(life_sd * place[LIFE]) for place in places],
+            most_eggs=[most_eggs * each for each in laying],
+        )
 
 
 def speed_sd(facts: Facts) -> float:
@@ -120,18 +123,19 @@ def founding(facts: Facts, *, known: bool) -> Ensemble:
     The first brood is capped by one reserve: so many eggs as give the first workers of the group, laid until the first
     of them hatch.
     """
-    made = _bare(facts, [Member(facts.group) for _ in range(MEMBERS)])
-    group = facts.group
+    made = _made(facts, [0.0] * MEMBERS)
+    group, colonies, places = facts.group, made.colonies, made.places
     low, high = group.first_brood
     middle, deviation = math.sqrt(low * high), math.log(high / low) / 2 / TO_80
     laying_days = group.eggs.degree_days / (REFERENCE_C - group.eggs.threshold_c)
-    for place, member in zip(made.places, made.members, strict=True):
-        first = middle * math.exp(deviation * place[BROOD])
-        member.reserve = first / member.survival
-        member.reserve_rate = member.reserve / laying_days
-        member.starts_in = FIRST_EGGS_DAYS * math.exp(0.3 * place[START])
-        if not known:
-            member.starts_in += UNKNOWN_FOUNDED_DAYS * NormalDist().cdf(place[START])
+    first = [middle * math.exp(deviation * place[BROOD]) for place in places]
+    colonies.reserve = [workers / lives for workers, lives in zip(first, colonies.survival, strict=True)]
+    colonies.reserve_rate = [reserve / laying_days for reserve in colonies.reserve]
+    ago = 0.0 if known else UNKNOWN_FOUNDED_DAYS
+    colonies.starts_in = [
+        FIRST_EGGS_DAYS * math.exp(0.3 * place[START]) + ago * NormalDist().cdf(place[START])
+        for place in places
+    ]
     return made
 
 
@@ -140,37 +144,49 @@ def growing(facts: Facts, pace: Pace, days: float, workers: float, deviation: fl
 
     Brood stands as in steady laying; ``pace`` says whether there can be any at such warmth and season.
     """
-    made = _bare(facts, [])
-    made.members = [
-        Member(facts.group, workers * math.exp(deviation * place[COUNT])) for place in made.places
+    made = _made(facts, [workers * math.exp(deviation * place[COUNT]) for place in GRID])
+    made.colonies.rows = [
+        there
+        for number, place in enumerate(made.places)
+        for there in (*_standing_brood(made.colonies, number, place, pace, days), 0.0)
     ]
+    return made
+
+
+def _made(facts: Facts, workers: list[float]) -> Ensemble:
+    colonies = Colonies(facts.group, workers)
+    made = Ensemble(facts.group, speed_sd(facts), facts.queens, [list(place) for place in GRID], colonies)
     made.settle()
-    for place, member in zip(made.places, made.members, strict=True):
-        wanted = member.workers * member.eggs_per_worker
-        laid = pace.laying * days * min(member.most_eggs, wanted) * math.exp(BROOD_SD * place[BROOD])
-        moves = [min(1.0, share * member.speed) for share in pace.moves]
-        rate = 0.0 if wanted > member.most_eggs else _growth(member, pace, days, moves)
-        age, lives = 0.0, member.survival ** (1 / len(member.rows))
-        for (first, last), share, left in zip(facts.group.spans, moves, pace.left, strict=True):
-            for row in range(first, last):
-                stays = days / max(0.05, share)
-                there = laid / max(0.05, share) * lives**row * math.exp(-rate * (age + stays / 2))
-                member.rows[row] = there if left == 1 else 0.0
-                age += stays
     return made
 
 
-def _bare(facts: Facts, members: list[Member]) -> Ensemble:
-    made = Ensemble(facts.group, speed_sd(facts), facts.queens, [list(place) for place in GRID], members)
-    if members:
-        made.settle()
-    return made
+def _standing_brood(
+    colonies: Colonies, number: int, place: list[float], pace: Pace, days: float
+) -> list[float]:
+    """Return the chain of one colony that has been laying for long."""
+    group, survival, most = colonies.group, colonies.survival[number], colonies.most_eggs[number]
+    wanted = colonies.workers[number] * colonies.eggs_per_worker[number]
+    laid = pace.laying * days * min(most, wanted) * math.exp(BROOD_SD * place[BROOD])
+    moves = [min(1.0, share * colonies.speed[number]) for share in pace.moves]
+    rate = 0.0 if wanted > most else _growth(colonies, number, pace, days, moves)
+    rows: list[float] = []
+    age, lives = 0.0, survival ** (1 / sum(group.chain))
+    for steps, share, left in zip(group.chain, moves, pace.left, strict=True):
+        stays = days / max(0.05, share)
+        for _ in range(steps):
+            there = laid / max(0.05, share) * lives ** len(rows) * math.exp(-rate * (age + stays / 2))
+            rows.append(there if left == 1 else 0.0)
+            age += stays
+    return rows
 
 
-def _growth(member: Member, pace: Pace, days: float, moves: list[float]) -> float:
+def _growth(colonies: Colonies, number: int, pace: Pace, days: float, moves: list[float]) -> float:
     """Return r [1/day] of steady growth, from r + 1/life = laid x survival x exp(-r x way): the older, the fewer."""
-    way = sum(steps * days / max(0.05, share) for steps, share in zip(member.group.chain, moves, strict=True))
-    born, dies = pace.laying * member.eggs_per_worker * member.survival, pace.ageing / days / member.life_days
+    way = sum(
+        steps * days / max(0.05, share) for steps, share in zip(colonies.group.chain, moves, strict=True)
+    )
+    born = pace.laying * colonies.eggs_per_worker[number] * colonies.survival[number]
+    dies = pace.ageing / days / colonies.life_days[number]
     low, high = 0.0, born
     for _ in range(20):
         rate = (low + high) / 2

@@ -35,7 +35,7 @@ def awaited(census: Census, counts: Sequence[Count]) -> Awaited | None:
         return None
     brood = BROOD[latest + 1]
     places = [SERIES.index(name) for name in _SERIES_OF[brood]]
-    for day, numbers in census.states:
+    for day, numbers in census.states(1):
         if sum(numbers[place].best for place in places) >= SURE:
             return Awaited(brood, max(census.day, day))
     return None

@@ -10,12 +10,13 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+from operator import add, mul
 from statistics import NormalDist
 from typing import Final
 
+from .colonies import Colonies
 from .ensemble import LEARNT, Ensemble
 from .facts import Seen
-from .member import Member
 
 OFFSET: Final = 0.5
 """Numbers are weighed as ln(n + 0.5): nothing is a number, too."""
@@ -101,11 +102,12 @@ def count_sd(number: float) -> float:
     return 0.05 if number < 30 else 0.1 if number <= 200 else 0.2
 
 
-def number_of(member: Member, what: str) -> float:
-    """Return how many workers, eggs, larvae or pupae a member has."""
+def numbers_of(colonies: Colonies, what: str) -> list[float]:
+    """Return how many workers, eggs, larvae or pupae each colony has."""
     if what == "workers":
-        return member.workers
-    return sum(member.total(stage) for stage in STAGES_OF[what])
+        return colonies.workers
+    stages = [colonies.total(stage) for stage in STAGES_OF[what]]
+    return stages[0] if len(stages) == 1 else list(map(add, *stages))
 
 
 def learn(ensemble: Ensemble, seen: Seen) -> Moved | None:
@@ -115,13 +117,13 @@ def learn(ensemble: Ensemble, seen: Seen) -> Moved | None:
         _add(ensemble, seen)
         return None
     if what == "died":
-        for member in ensemble.members:
-            member.workers = max(0.0, member.workers - (seen.number or 0.0))
+        colonies = ensemble.colonies
+        colonies.workers = [max(0.0, number - (seen.number or 0.0)) for number in colonies.workers]
         return None
     if what == "moved":
         return None
     of = "larvae" if what == "protein" else what
-    workers = _mean([member.workers for member in ensemble.members])
+    workers = _mean(ensemble.colonies.workers)
     likelihood = likelihood_of(seen, workers)
     if likelihood is None:
         return None
@@ -173,14 +175,13 @@ def _eats(share: float, *, refused: bool) -> float:
 
 
 def _update(ensemble: Ensemble, seen: Seen, of: str, likelihood: Likelihood) -> Moved | None:
-    members = ensemble.members
-    numbers = [number_of(member, of) for member in members]
-    logs = [math.log(number + OFFSET) for number in numbers]
+    colonies = ensemble.colonies
+    logs = [math.log(number + OFFSET) for number in numbers_of(colonies, of)]
     middle = _mean(logs)
     apart = [h - middle for h in logs]
     own = _mean([a * a for a in apart])
     expected = math.exp(middle)
-    chance = _chance(members, of, expected)
+    chance = _chance(colonies, of, expected)
     spread = own + chance
     if spread < 1e-8:
         return None
@@ -195,17 +196,16 @@ def _update(ensemble: Ensemble, seen: Seen, of: str, likelihood: Likelihood) -> 
         widen = min(3.0, shrink * deviation / math.sqrt(own))
         wanted = [max(0.0, math.exp(after + widen * a) - OFFSET) for a in apart]
     else:
-        wanted = [max(0.0, math.exp(after) - OFFSET)] * len(members)
-    for member, number in zip(members, wanted, strict=True):
-        _set_number(member, of, number)
+        wanted = [max(0.0, math.exp(after) - OFFSET)] * colonies.size
+    _set_numbers(colonies, of, wanted)
     gained = [_mean([place[i] for place in ensemble.places]) - was for i, was in enumerate(before)]
     return Moved(seen, expected - OFFSET, after - middle, gained[0], gained[1], odds)
 
 
-def _chance(members: Sequence[Member], of: str, expected: float) -> float:
+def _chance(colonies: Colonies, of: str, expected: float) -> float:
     """Return what chance alone may do to the logarithm: single lives and deaths that no expectation knows of."""
     if of == "workers":
-        return _mean([member.shaken for member in members]) / expected**2
+        return _mean(colonies.shaken) / expected**2
     return 0.5 / expected
 
 
@@ -236,48 +236,56 @@ def _regress(ensemble: Ensemble, apart: Sequence[float], spread: float, shift: f
         slope = _mean([place[i] * a for place, a in zip(ensemble.places, apart, strict=True)]) / spread
         for place, by in zip(ensemble.places, per, strict=True):
             place[i] += slope * by
-    columns = zip(*(member.rows for member in ensemble.members), strict=True)
-    moved = []
-    for column in columns:
-        logs = [math.log(row + ROW_OFFSET) for row in column]
-        slope = _mean([log * a for log, a in zip(logs, apart, strict=True)]) / spread
-        logs = [log + slope * by for log, by in zip(logs, per, strict=True)]
-        moved.append([max(0.0, math.exp(min(log, 20.0)) - ROW_OFFSET) for log in logs])
-    logs = [math.log(member.workers + OFFSET) for member in ensemble.members]
-    slope = _mean([log * a for log, a in zip(logs, apart, strict=True)]) / spread
-    for member, rows, log, by in zip(ensemble.members, zip(*moved, strict=True), logs, per, strict=True):
-        member.rows = list(rows)
-        member.workers = max(0.0, math.exp(log + slope * by) - OFFSET)
+    colonies = ensemble.colonies
+    rows, width = list(colonies.rows), colonies.width
+    for column in range(width - 1):
+        logs = [math.log(row + ROW_OFFSET) for row in rows[column::width]]
+        rows[column::width] = _moved(logs, apart, per, spread, ROW_OFFSET)
+    colonies.rows = rows
+    logs = [math.log(number + OFFSET) for number in colonies.workers]
+    colonies.workers = _moved(logs, apart, per, spread, OFFSET)
 
 
-def _set_number(member: Member, of: str, number: float) -> None:
+def _moved(
+    logs: Sequence[float], apart: Sequence[float], per: Sequence[float], spread: float, offset: float
+) -> list[float]:
+    """Return the numbers of these logarithms, moved along with the number that was seen."""
+    slope = sum(map(mul, logs, apart)) / len(logs) / spread
+    return [
+        max(0.0, math.exp(min(log + slope * by, 20.0)) - offset) for log, by in zip(logs, per, strict=True)
+    ]
+
+
+def _set_numbers(colonies: Colonies, of: str, wanted: Sequence[float]) -> None:
     if of == "workers":
-        member.workers, member.shaken = number, 0.0
+        colonies.workers, colonies.shaken = list(wanted), [0.0] * colonies.size
         return
-    first, last = _span(member, of)
-    there = sum(member.rows[first:last])
-    if there > 1e-6:
-        scale = number / there
-        member.rows[first:last] = [row * scale for row in member.rows[first:last]]
-    else:
-        member.rows[first:last] = [number / (last - first)] * (last - first)
+    first, last = _span(colonies, of)
+    rows = list(colonies.rows)
+    there = colonies.between(first, last)
+    for number, (have, want) in enumerate(zip(there, wanted, strict=True)):
+        part = slice(number * colonies.width + first, number * colonies.width + last)
+        scale, alike = (want / have, 0.0) if have > 1e-6 else (0.0, want / (last - first))
+        rows[part] = [row * scale + alike for row in rows[part]]
+    colonies.rows = rows
 
 
-def _span(member: Member, of: str) -> tuple[int, int]:
+def _span(colonies: Colonies, of: str) -> tuple[int, int]:
     """Return where eggs, larvae or pupae begin and end among the steps of the chain."""
     stages = STAGES_OF[of]
-    return member.group.spans[stages[0]][0], member.group.spans[stages[-1]][1]
+    return colonies.group.spans[stages[0]][0], colonies.group.spans[stages[-1]][1]
 
 
 def _add(ensemble: Ensemble, seen: Seen) -> None:
     """Add brood of any age; a number that nobody wrote down is a usual one, give or take."""
-    known = seen.number is not None
-    for place, member in zip(ensemble.places, ensemble.members, strict=True):
-        number = seen.number if known else ADDED_UNKNOWN * math.exp(ADDED_SD * place[-1])
-        first, last = _span(member, str(seen.word))
-        rows = list(member.rows)
-        rows[first:last] = [row + (number or 0.0) / (last - first) for row in rows[first:last]]
-        member.rows = rows
+    colonies = ensemble.colonies
+    first, last = _span(colonies, str(seen.word))
+    rows = list(colonies.rows)
+    for number, place in enumerate(ensemble.places):
+        given = ADDED_UNKNOWN * math.exp(ADDED_SD * place[-1]) if seen.number is None else seen.number
+        part = slice(number * colonies.width + first, number * colonies.width + last)
+        rows[part] = [row + given / (last - first) for row in rows[part]]
+    colonies.rows = rows
 
 
 def _mean(values: Sequence[float]) -> float:

@@ -4,15 +4,16 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from operator import add
 from statistics import NormalDist
 from typing import Final
 
 from ....model.quantities import Estimate
+from .colonies import FOUNDED
 from .ensemble import TO_80
 from .facts import Facts
-from .groups import STAGES
-from .member import FOUNDED
 from .observing import OFFSET, Moved
 from .reckoning import Reckoned, paces, reckon
 from .spread import Column, column_of, first_days, workers_of
@@ -20,8 +21,6 @@ from .spread import Column, column_of, first_days, workers_of
 HORIZON_DAYS: Final = 183
 ROUND_UP_DAYS: Final = 16
 """The way ahead is reckoned to a multiple of these, so that a day later nothing is reckoned anew."""
-STAGE_COLUMNS: Final = 3
-"""Every so many steps the brood is written down, too; between them it goes in a straight line."""
 REMEMBERED: Final = 256
 TELLS: Final = 0.25
 """An observation that moved its number, speed or laying by less than this is not named among the reasons."""
@@ -54,17 +53,53 @@ class Inside:
         return self.small_larvae.plus(self.large_larvae)
 
 
-@dataclass(frozen=True, slots=True)
 class Course:
-    """The way ahead from the last observation: columns of all stages, workers by step, and the odds of new ones."""
+    """The way ahead from the last observation, step by step; what nobody asks for is not worked out.
 
-    begin: Reckoned
-    columns: tuple[Column, ...]
-    days: tuple[int, ...]
-    workers: tuple[Estimate, ...]
-    hatched: tuple[tuple[float, ...], ...]
-    """What each member has hatched by each of ``days``, since the first."""
-    founding: bool
+    ``days``: the last day of each step; ``hatched``: what each colony of the ensemble has hatched by each of them;
+    ``founding``: whether most of them still wait for their first workers.
+    """
+
+    __slots__ = ("_columns", "_steps", "_workers", "begin", "days", "founding", "hatched")
+
+    def __init__(self, begin: Reckoned, facts: Facts, until: int) -> None:
+        self.begin = begin
+        colonies = begin.ensemble.colonies.copy()
+        self.founding = sum(number < FOUNDED for number in colonies.workers) * 2 > colonies.size
+        self._steps, self.days, self.hatched = [colonies.copy()], [begin.day], [[0.0] * colonies.size]
+        step_days = facts.group.step_days
+        for day, here in paces(facts, begin.day, max(until, begin.day + step_days)):
+            colonies.step(here, step_days)
+            self.days.append(day)
+            self._steps.append(colonies.copy())
+            self.hatched.append(list(map(add, self.hatched[-1], colonies.hatched)))
+        self._columns: dict[int, Column] = {}
+        self._workers: dict[int, Estimate] = {}
+
+    def column(self, number: int) -> Column:
+        """Return all stages at the end of a step."""
+        if number not in self._columns:
+            self._columns[number] = column_of(self.days[number], self._steps[number])
+        return self._columns[number]
+
+    def workers(self, number: int) -> Estimate:
+        """Return the workers at the end of a step."""
+        if number not in self._workers:
+            self._workers[number] = workers_of(self._steps[number])
+        return self._workers[number]
+
+    def on(self, day: int) -> tuple[Estimate, ...]:
+        """Return all stages on a day, between the ends of two steps as a straight line."""
+        if day < self.days[0] and self.begin.past:
+            past = self.begin.past
+            return _along([at for at, _ in past], lambda number: past[number][1], day)
+        return _along(self.days, lambda number: self.column(number)[1], day)
+
+    def workers_on(self, day: int) -> Estimate:
+        """Return the workers on a day."""
+        if day < self.days[0] and self.begin.past:
+            return self.on(day)[-1]
+        return _along(self.days, lambda number: (self.workers(number),), day)[0]
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,16 +129,11 @@ class Census:
 
     def on(self, day: int) -> Inside:
         """Return what is in the nest on a day from the last observation on, or of the past as it was believed then."""
-        columns = (*self.course.begin.past, *self.course.columns)
-        eggs, small, large, pupae = (_between(columns, day, i) for i in range(len(STAGES)))
-        return Inside(day, eggs, small, large, pupae, self.workers_on(day))
+        return Inside(day, *self.course.on(day))
 
     def workers_on(self, day: int) -> Estimate:
         """Return the workers on a day."""
-        course = self.course
-        if day < course.days[0] and course.begin.past:
-            return _between(course.begin.past, day, len(STAGES))
-        return _along(course.days, course.workers, day)
+        return self.course.workers_on(day)
 
     @property
     def by_day(self) -> tuple[Inside, ...]:
@@ -124,8 +154,9 @@ class Census:
         """Return when so many workers are reached; None where that is less likely than not within the horizon."""
         limit = math.log(max(1.0, room) + OFFSET)
         odds = []
-        for day, workers in zip(self.course.days, self.course.workers, strict=True):
+        for number, day in enumerate(self.course.days):
             if day >= self.day:
+                workers = self.course.workers(number)
                 middle = math.log(workers.best + OFFSET)
                 deviation = max(1e-6, (math.log(workers.high + OFFSET) - middle) / TO_80)
                 odds.append((float(day), _NORMAL.cdf((middle - limit) / deviation)))
@@ -155,10 +186,19 @@ class Census:
         told.sort(key=lambda moved: -moved.strength)
         return tuple(told[:5])
 
-    @property
-    def states(self) -> tuple[Column, ...]:
-        """The stages on one line of time, past and to come: a day, and numbers in the order of ``spread.SERIES``."""
-        return (*self.course.begin.past, *self.course.columns)
+    def states(self, every_days: int) -> tuple[Column, ...]:
+        """Return the stages on one line of time, past and to come, about every so many days.
+
+        Each is a day, and numbers in the order of ``spread.SERIES``.
+        """
+        course, told = self.course, list[Column]()
+        for column in course.begin.past:
+            if not told or column[0] - told[-1][0] >= every_days:
+                told.append(column)
+        for number, day in enumerate(course.days):
+            if not told or day - told[-1][0] >= every_days:
+                told.append(course.column(number))
+        return tuple(told)
 
 
 _courses: dict[tuple[object, ...], Course] = {}
@@ -180,47 +220,25 @@ def of(facts: Facts, day: int, horizon_days: int = HORIZON_DAYS) -> Census:
     if course is None:
         if len(_courses) >= REMEMBERED:
             _courses.pop(next(iter(_courses)), None)
-        course = _courses[key] = _course(facts, until)
+        course = _courses[key] = Course(reckon(facts), facts, until)
     return Census(day, horizon_days, course, facts.group.code, facts.group.measured, facts.group.source)
 
 
-def _course(facts: Facts, until: int) -> Course:
-    begin = reckon(facts)
-    ensemble = begin.ensemble.copy()
-    founding = sum(member.workers < FOUNDED for member in ensemble.members) * 2 > len(ensemble.members)
-    columns = [column_of(begin.day, ensemble)]
-    days, workers = [begin.day], [workers_of(ensemble)]
-    sums = [0.0] * len(ensemble.members)
-    hatched = [tuple(sums)]
-    for number, (day, here) in enumerate(
-        paces(facts, begin.day, max(until, begin.day + facts.group.step_days)), 1
-    ):
-        ensemble.step(here)
-        sums = [have + member.hatched for have, member in zip(sums, ensemble.members, strict=True)]
-        days.append(day)
-        hatched.append(tuple(sums))
-        workers.append(workers_of(ensemble))
-        if number % STAGE_COLUMNS == 0 or day >= until:
-            columns.append(column_of(day, ensemble))
-    return Course(begin, tuple(columns), tuple(days), tuple(workers), tuple(hatched), founding)
-
-
-def _between(columns: tuple[Column, ...], day: int, series: int) -> Estimate:
-    return _along([at for at, _ in columns], [numbers[series] for _, numbers in columns], day)
-
-
 def _along(
-    days: list[int] | tuple[int, ...], numbers: list[Estimate] | tuple[Estimate, ...], day: int
-) -> Estimate:
-    """Return the number on a day, between two known ones as a straight line."""
+    days: Sequence[int], numbers_at: Callable[[int], tuple[Estimate, ...]], day: int
+) -> tuple[Estimate, ...]:
+    """Return the numbers on a day, between two known ones as a straight line."""
     after = bisect_right(days, day)
     if after == 0:
-        return numbers[0]
-    if after == len(days):
-        return numbers[-1]
+        return numbers_at(0)
+    if after == len(days) or days[after - 1] == day:
+        return numbers_at(after - 1)
     share = (day - days[after - 1]) / (days[after] - days[after - 1])
-    one, other = numbers[after - 1], numbers[after]
-    low, best, high = (
-        a + share * (b - a) for a, b in ((one.low, other.low), (one.best, other.best), (one.high, other.high))
+    return tuple(
+        Estimate(
+            one.low + share * (other.low - one.low),
+            one.best + share * (other.best - one.best),
+            one.high + share * (other.high - one.high),
+        )
+        for one, other in zip(numbers_at(after - 1), numbers_at(after), strict=True)
     )
-    return Estimate(low, best, high)

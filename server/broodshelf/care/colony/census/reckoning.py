@@ -186,7 +186,7 @@ def _take_in(facts: Facts, before: Reckoned, number: int) -> Reckoned:
         ensemble.step(here)
         day = after
         if not past or day - past[-1][0] >= COLUMN_DAYS:
-            past.append(column_of(day, ensemble))
+            past.append(column_of(day, ensemble.colonies))
     moved = learn(ensemble, seen)
     gone = before.moved if moved is None else (*before.moved[-(KEPT - 1) :], moved)
     return Reckoned(day, ensemble, gone, tuple(past[-KEPT:]))

@@ -7,7 +7,8 @@ from collections.abc import Sequence
 from typing import Final
 
 from ....model.quantities import Estimate
-from .ensemble import TO_80, Ensemble
+from .colonies import Colonies
+from .ensemble import TO_80
 from .groups import STAGES
 from .observing import OFFSET
 
@@ -20,18 +21,16 @@ Column = tuple[int, tuple[Estimate, ...]]
 """A day, and the numbers of each of ``SERIES``."""
 
 
-def column_of(day: int, ensemble: Ensemble) -> Column:
+def column_of(day: int, colonies: Colonies) -> Column:
     """Return what is there on a day."""
-    members = ensemble.members
-    brood = tuple(numbers([member.total(i) for member in members], poisson=True) for i in range(len(STAGES)))
-    return day, (*brood, workers_of(ensemble))
+    brood = tuple(numbers(colonies.total(stage), poisson=True) for stage in range(len(STAGES)))
+    return day, (*brood, workers_of(colonies))
 
 
-def workers_of(ensemble: Ensemble) -> Estimate:
+def workers_of(colonies: Colonies) -> Estimate:
     """Return the workers, with what chance did to them since they were counted."""
-    members = ensemble.members
-    middle, deviation = moments([member.workers for member in members])
-    chance = sum(member.shaken for member in members) / len(members)
+    middle, deviation = moments(colonies.workers)
+    chance = sum(colonies.shaken) / colonies.size
     return _bell(middle, math.hypot(deviation, math.sqrt(chance) / math.exp(middle)))
 
 
