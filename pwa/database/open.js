@@ -1,5 +1,5 @@
 // The only module that opens IndexedDB. One database per device id, and a tiny one that says which.
-import { openDB } from '../vendor/idb.js';
+import { openDB, unwrap } from '../vendor/idb.js';
 
 const WHICH = 'broodshelf';
 const VERSION = 3;
@@ -107,6 +107,13 @@ async function once(name, stores, mode, work) {
   if (error) throw error;
   return result;
 }
+
+/**
+ * A store to write much into: nobody waits for each write, for the transaction is complete only with all of them, and
+ * one that fails takes it back. A promise for each would cost as much as the write.
+ * @param {Transaction} tx @param {string} name
+ */
+export const inBulk = (tx, name) => unwrap(tx.objectStore(name));
 
 /** The device that this browser is, or null before the first sign-in. @returns {Promise<string | null>} */
 export async function currentDevice() {

@@ -6,9 +6,11 @@ import { uuid7 } from './ids.js';
 /** @typedef {import('../care/overlay.js').Entry} Entry */
 /** @typedef {import('../care/overlay.js').Operation} Operation */
 /** @typedef {import('../vendor/idb.js').Transaction} Transaction */
+/** @typedef {{op_id: string, at_ms: number, ops?: Operation[], op?: Operation}} JournalPage
+ *   `op_id`: a key of its own, made when it was stored */
 
 export const JOURNAL_MS = 30 * 86_400_000;
-const MOST_FORGOTTEN = 200; // of the journal, with one answer
+const MOST_FORGOTTEN = 50; // pages of the journal, with one answer
 /** What others name comes before what names it. */
 const FIRST = ['household', 'person', 'place', 'vessel', 'colony', 'lot', 'tasting', 'pass', 'rule', 'feeding'];
 
@@ -23,7 +25,7 @@ export async function giveBack(tx, epoch, refill) {
   const [mine, gone, journal, entries, me, skew_ms = 0, n = 0, last_sync_ms = Date.now()] = await Promise.all([
     tx.objectStore('rows').getAll(),
     tx.objectStore('gone').getAll(),
-    tx.objectStore('journal').getAll(),
+    /** @type {Promise<JournalPage[]>} */ (tx.objectStore('journal').getAll()),
     outbox.getAll(),
     meta.get('me'),
     meta.get('skew_ms'),
@@ -50,14 +52,25 @@ export async function giveBack(tx, epoch, refill) {
         stamps,
       }),
   );
-  const again = journal.filter((/** @type {any} */ e) => e.at_ms > last_sync_ms - JOURNAL_MS);
-  const made = Math.max(0, ...again.map((/** @type {any} */ e) => madeMs(e.op)));
+  const again = operationsOf(journal.filter((page) => page.at_ms > last_sync_ms - JOURNAL_MS));
+  const made = again.reduce((latest, op) => Math.max(latest, madeMs(op)), 0);
   await Promise.all([
     ...offers.map((op, i) => outbox.put(entryOf(op, i - offers.length))),
     meta.put(n + offers.length, 'n'),
-    ...again.map((/** @type {any} */ e) => outbox.put(entryOf(e.op, e.op.n))),
+    ...again.map((op) => outbox.put(entryOf(op, op.n))),
     ...laterThan(made, entries).map((entry) => outbox.put(entry)),
   ]);
+}
+
+/**
+ * What was acknowledged, each operation as it was last. A page holds what one answer did; phones that were set up
+ * earlier have pages of one.
+ * @param {JournalPage[]} pages
+ */
+function operationsOf(pages) {
+  const inTime = [...pages].sort((one, other) => one.at_ms - other.at_ms);
+  const all = inTime.flatMap(({ ops, op }) => ops ?? (op ? [op] : []));
+  return [...new Map(all.map((op) => [op.op_id, op])).values()];
 }
 
 /** @param {Operation} op @param {number} n its place in the outbox @returns {Entry} */

@@ -1,7 +1,7 @@
 // What the phone keeps: rows, gone rows, outbox, journal, conflicts, meta (docs/sync.md, "On the phone").
 // Longer than 300 lines because it is the one door to what the phone keeps, each method a transaction.
 import { uuid7 } from './ids.js';
-import { inTransaction, nameOf } from './open.js';
+import { inBulk, inTransaction, nameOf } from './open.js';
 import { forgetOldJournal, giveBack, JOURNAL_MS } from './past.js';
 import { takeVerdicts } from './verdicts.js';
 
@@ -125,15 +125,16 @@ export class Store {
     });
   }
 
-  /** What waits to be sent, oldest first. @param {number} most @returns {Promise<Operation[]>} */
-  waiting(most) {
-    return inTransaction(this.name, ['outbox'], 'readonly', async (tx) => {
-      const entries = await entriesInOrder(tx);
-      return entries
-        .filter((e) => e.state === 'waiting' && isWhole(e.op))
-        .slice(0, most)
-        .map((e) => e.op);
-    });
+  /**
+   * What waits to be sent, oldest first; what cannot be sent as it is gets marked.
+   * @param {number} most @returns {Promise<Operation[]>}
+   */
+  async waiting(most) {
+    const entries = await inTransaction(this.name, ['outbox'], 'readonly', entriesInOrder);
+    const waiting = entries.filter((e) => e.state === 'waiting');
+    const whole = waiting.filter((e) => isWhole(e.op));
+    if (whole.length < waiting.length) await this.markDamaged();
+    return whole.slice(0, most).map((e) => e.op);
   }
 
   /** Mark entries that cannot be sent as they are, so that they are shown and can be exported. */
@@ -163,40 +164,40 @@ export class Store {
   take(answer, refill, held, sentMs) {
     const stores = ['rows', 'gone', 'outbox', 'journal', 'conflicts', 'meta'];
     return inTransaction(this.name, stores, 'readwrite', async (tx) => {
-      const [rows, gone, meta] = [tx.objectStore('rows'), tx.objectStore('gone'), tx.objectStore('meta')];
+      const [rows, gone, meta] = [inBulk(tx, 'rows'), inBulk(tx, 'gone'), tx.objectStore('meta')];
       const now = await heldIn(tx);
       const next = now.epoch === held.epoch && now.cursor === held.cursor;
       const swap = next && answer.reset && refill && !answer.more;
       const moves = swap || (next && !answer.reset);
       if (next || answer.epoch === now.epoch) await takeVerdicts(tx, answer);
       if (moves && now.epoch && answer.epoch !== now.epoch) await giveBack(tx, now.epoch, swap ? refill : null);
-      /** @type {Array<Promise<unknown>>} */
-      const writes = [];
       if (moves || answer.epoch === now.epoch) {
         // else a restore is still to be answered with what was acknowledged before the last contact
-        writes.push(forgetOldJournal(tx, Math.min(Date.now(), answer.server_time) - JOURNAL_MS));
-        writes.push(meta.put(sentMs, 'last_sync_ms'));
+        await forgetOldJournal(tx, Math.min(Date.now(), answer.server_time) - JOURNAL_MS);
+        await meta.put(sentMs, 'last_sync_ms');
       }
-      if (swap) writes.push(rows.clear(), gone.clear());
+      if (swap) {
+        rows.clear();
+        gone.clear();
+      }
       if (moves) {
-        const back = !swap && (await gone.count());
+        const back = !swap && (await tx.objectStore('gone').count());
         for (const row of swap ? refill.values() : answer.rows) {
-          if (row && !row.set.gone) writes.push(rows.put(withHappened(row)));
-          if (row && back) writes.push(gone.delete(row.id));
+          if (row && !row.set.gone) rows.put(withHappened(row));
+          if (row && back) gone.delete(row.id);
         }
         for (const row of swap ? refill.values() : answer.gone) {
-          if (row?.set?.gone) writes.push(gone.put(row));
-          if (row && !swap) writes.push(rows.delete(row.id));
+          if (row?.set?.gone) gone.put(row);
+          if (row && !swap) rows.delete(row.id);
         }
-        writes.push(meta.put(answer.cursor, 'cursor'), meta.put(answer.epoch, 'epoch'));
+        await Promise.all([meta.put(answer.cursor, 'cursor'), meta.put(answer.epoch, 'epoch')]);
       }
       const skew_ms = skewOf(
         (await meta.get('skew_ms')) ?? 0,
         answer.server_time - Date.now(),
         answer.server_time - sentMs,
       );
-      writes.push(meta.put(skew_ms, 'skew_ms'));
-      await Promise.all(writes);
+      await meta.put(skew_ms, 'skew_ms');
       return next;
     });
   }

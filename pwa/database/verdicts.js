@@ -1,4 +1,6 @@
 // What becomes of each operation that the server has answered: it leaves the outbox for the journal, or stays refused.
+import { uuid7 } from './ids.js';
+import { inBulk } from './open.js';
 import { madeMs } from './past.js';
 
 /** @typedef {import('../vendor/idb.js').Transaction} Transaction */
@@ -8,37 +10,35 @@ import { madeMs } from './past.js';
  * @param {Transaction} tx @param {any} answer
  */
 export async function takeVerdicts(tx, answer) {
-  const [outbox, journal, meta] = [tx.objectStore('outbox'), tx.objectStore('journal'), tx.objectStore('meta')];
+  const [outbox, meta] = [tx.objectStore('outbox'), tx.objectStore('meta')];
+  const [writes, conflicts] = [inBulk(tx, 'outbox'), inBulk(tx, 'conflicts')];
   const verdicts = new Map(answer.answers.map((/** @type {any} */ each) => [each.op_id, each]));
   const [between, last_known_ms = 0] = await Promise.all([
     verdicts.size ? outbox.getAll(rangeOf([...verdicts.keys()])) : [],
     meta.get('last_made_ms'),
   ]);
   let last_made_ms = last_known_ms;
-  /** @type {Array<Promise<unknown>>} */
-  const writes = [];
-  /** @type {string[]} */
+  /** @type {import('../care/overlay.js').Operation[]} */
   const taken = [];
   for (const entry of between) {
     const verdict = verdicts.get(entry.op_id);
     if (!verdict || verdict.verdict === 'deferred') continue;
     if (verdict.verdict === 'rejected') {
-      writes.push(outbox.put({ ...entry, state: 'rejected', answer: verdict }));
+      writes.put({ ...entry, state: 'rejected', answer: verdict });
       continue;
     }
     // what is sent again after a restore is of the time for which the server took it
     const op = verdict.made_ms === undefined ? entry.op : { ...entry.op, made_at: verdict.made_ms, skew_ms: 0 };
-    writes.push(journal.put({ op_id: verdict.op_id, op, at_ms: Date.now() }));
+    taken.push(op);
     if (!op.adopt) last_made_ms = Math.max(last_made_ms, verdict.made_ms ?? 0);
     if (verdict.conflicts?.length) {
-      const met = { op_id: verdict.op_id, op: entry.op, conflicts: verdict.conflicts };
-      writes.push(tx.objectStore('conflicts').put(met));
+      conflicts.put({ op_id: verdict.op_id, op: entry.op, conflicts: verdict.conflicts });
     }
-    taken.push(verdict.op_id);
   }
-  if (taken.length && taken.length === between.length) writes.push(outbox.delete(rangeOf(taken)));
-  else writes.push(...taken.map((opId) => outbox.delete(opId)));
-  await Promise.all(writes);
+  const ids = taken.map((op) => op.op_id);
+  if (taken.length && taken.length === between.length) writes.delete(rangeOf(ids));
+  else for (const opId of ids) writes.delete(opId);
+  if (taken.length) inBulk(tx, 'journal').put({ op_id: uuid7(), ops: taken, at_ms: Date.now() });
   if (last_made_ms > answer.server_time) {
     // a clock that ran ahead: what was taken counts as of now at the latest
     const waits = (await outbox.getAll()).filter((e) => e.state === 'waiting' && !e.op?.adopt).map((e) => madeMs(e.op));

@@ -22,7 +22,6 @@ export function drain(store, onStored = () => undefined) {
 
 /** @param {Store} store @param {(answer: any) => void} onStored */
 async function roundTrips(store, onStored) {
-  await store.markDamaged();
   let held = await store.held();
   let epoch = held.epoch;
   let cursor = held.cursor;

@@ -35,4 +35,6 @@ export function openDB(
     terminated?(): void;
   },
 ): Promise<Database>;
+/** The browser's own store, for many writes that nobody waits for one by one. */
+export function unwrap(store: Store): IDBObjectStore;
 export function deleteDB(name: string): Promise<void>;

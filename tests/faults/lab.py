@@ -36,7 +36,8 @@ LAB = """async () => {
   lab.rows = async () => (await lab.store.snapshot()).rows
     .filter((row) => row.kind === 'note').map((row) => row.set.text).sort();
   lab.journal = () => open.inTransaction(open.nameOf(lab.store.deviceId), ['journal'], 'readonly',
-    async (tx) => (await tx.objectStore('journal').getAll()).map((entry) => entry.op.set.text).filter(Boolean));
+    async (tx) => (await tx.objectStore('journal').getAll()).flatMap((page) => page.ops ?? [page.op])
+      .map((op) => op.set.text).filter(Boolean));
   window.lab = lab;
   return Boolean(lab.store);
 }"""
