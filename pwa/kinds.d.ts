@@ -526,11 +526,41 @@ export interface Plan {
   inputs_rev: number;
 }
 
+/**
+ * What was measured in a place on a day of the household's zone: mean, least and most, of `hours` hours.
+ *
+ * `day_c` and `night_c`: means of the two halves of the day, null where too few hours of that half were measured.
+ */
+export interface PlaceDay {
+  /** of a place; written by the server */
+  place_id: string;
+  /** written by the server */
+  on: Day;
+  /** 0 to 25 h; written by the server */
+  hours: number;
+  /** -40 to 70 °C; written by the server */
+  mean_c?: number | null;
+  /** -40 to 70 °C; written by the server */
+  low_c?: number | null;
+  /** -40 to 70 °C; written by the server */
+  high_c?: number | null;
+  /** -40 to 70 °C; written by the server */
+  day_c?: number | null;
+  /** -40 to 70 °C; written by the server */
+  night_c?: number | null;
+  /** 0 to 100 %; written by the server */
+  humidity_pct?: number | null;
+  /** 0 to 100 %; written by the server */
+  humidity_low_pct?: number | null;
+  /** 0 to 100 %; written by the server */
+  humidity_high_pct?: number | null;
+}
+
 export type ThingKind = 'household' | 'person' | 'place' | 'vessel' | 'colony' | 'lot' | 'rule' | 'tasting' | 'pass';
 
 export type EventKind = 'feeding' | 'check' | 'water' | 'fault' | 'count' | 'boost' | 'climate' | 'move' | 'note' | 'photo' | 'later';
 
-export type DerivedKind = 'plan';
+export type DerivedKind = 'plan' | 'place_day';
 
 export type Kind = ThingKind | EventKind | DerivedKind;
 
@@ -557,6 +587,7 @@ export interface FieldsOf {
   photo: OfColony & Happened & Photo;
   later: OfColony & Happened & Later;
   plan: Plan & Kept;
+  place_day: PlaceDay & Kept;
 }
 
 /** A field of some kind. */

@@ -13,6 +13,8 @@ export const JOURNAL_MS = 30 * 86_400_000;
 const MOST_FORGOTTEN = 50; // pages of the journal, with one answer
 /** What others name comes before what names it. */
 const FIRST = ['household', 'person', 'place', 'vessel', 'colony', 'lot', 'tasting', 'pass', 'rule', 'feeding'];
+/** What the server makes of the rest by itself. */
+const DERIVED = ['plan', 'place_day'];
 
 /**
  * Queue, in front of what waits, all that the restored server lacks. To be called before the rows are replaced.
@@ -101,7 +103,9 @@ function laterThan(floor, entries) {
  */
 export function offersOf(mine, theirs) {
   const rank = (/** @type {Row} */ row) => (FIRST.indexOf(row.kind) + FIRST.length + 1) % (FIRST.length + 1);
-  return mine.filter((row) => row.kind !== 'plan' && isNews(row, theirs.get(row.id))).sort((a, b) => rank(a) - rank(b));
+  return mine
+    .filter((row) => !DERIVED.includes(row.kind) && isNews(row, theirs.get(row.id)))
+    .sort((a, b) => rank(a) - rank(b));
 }
 
 /** @param {Row} mine @param {Row | null | undefined} theirs */

@@ -102,7 +102,7 @@ def _expected(kind: str, name: str, writers: str, verb: str, place: str, role: s
         return None  # a new record is one's own
     if kind == "household" and (making or place != "own"):
         return None  # there is one, it is made by claiming, and it belongs to no person
-    if kind == "plan":
+    if kind in ("plan", "place_day"):
         return "not_allowed"
     if verb == "empty" and name in kinds()[kind]["needs"]:
         return "bad_value"

@@ -20,6 +20,7 @@ Held = tuple[str | None, str | None]
 Refill = dict[str, dict[str, Any] | None]
 """The pages of a reset: each row as it came last, None for one of which no more is known than that it is gone."""
 Row = dict[str, Any]
+DERIVED = ("plan", "place_day")
 FIRST = (
     "household", "person", "place", "vessel", "colony", "lot", "tasting", "pass", "rule", "feeding",
 )  # fmt: skip
@@ -153,7 +154,7 @@ class StoredPhone:
         """Offer the records that the server lacks, or has as they were before, with their past."""
         mine = [*self.rows.values(), *self.gone.values()]
         offered = [
-            row for row in mine if row["kind"] != "plan" and is_news(row, refill.get(row["id"], LACKS))
+            row for row in mine if row["kind"] not in DERIVED and is_news(row, refill.get(row["id"], LACKS))
         ]
         offered.sort(key=lambda row: FIRST.index(row["kind"]) if row["kind"] in FIRST else len(FIRST))
         n = self.meta.get("n", 0)

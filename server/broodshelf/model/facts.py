@@ -69,6 +69,28 @@ class Hour:
     low_c: float | None = None
     high_c: float | None = None
     humidity_pct: float | None = None
+    humidity_low_pct: float | None = None
+    humidity_high_pct: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class MeasuredDay:
+    """What the sensors of a place measured on a day of the household's zone, counted from 1970-01-01.
+
+    ``day_c``, ``night_c``: means of the two halves of the day, None where too few of its hours were measured;
+    ``hours``: of how many the temperature was.
+    """
+
+    day: int
+    hours: int = 0
+    mean_c: float | None = None
+    low_c: float | None = None
+    high_c: float | None = None
+    day_c: float | None = None
+    night_c: float | None = None
+    humidity_pct: float | None = None
+    humidity_low_pct: float | None = None
+    humidity_high_pct: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,7 +146,9 @@ class Tally:
 @dataclass(frozen=True, slots=True)
 class ColonyState:
     """Everything a plan may look at. ``events`` are in the order in which they happened, as are
-    ``climate_readings``, those of its place; ``hours`` are what its place's sensors measured in the last two weeks.
+    ``climate_readings``, those of its place; ``hours`` are what its place's sensors measured in the last two weeks,
+    ``measured_days`` what they did before, a day each. ``place_since``: the day on which the colony came to its place,
+    as far as that is known: what was measured there before says nothing of it.
 
     ``refused_foods``: what is not to be suggested, besides what its own checks tell.
     ``condition_since``: the day on which the condition was set, as far as that is known.
@@ -160,6 +184,8 @@ class ColonyState:
     latitude_deg: float | None = None
     climate_readings: tuple[Event, ...] = ()
     hours: tuple[Hour, ...] = ()
+    measured_days: tuple[MeasuredDay, ...] = ()
+    place_since: str | None = None
     tasting: Tasting | None = None
     likes: Mapping[str, Sequence[Tally]] = field(default_factory=dict)
     risky_lots: frozenset[str] = frozenset()

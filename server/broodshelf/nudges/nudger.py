@@ -18,6 +18,7 @@ from ..logs import say, say_failure
 from ..records.database import reading, writing
 from ..records.soundness import FILE, Soundness
 from ..records.store import Ledger
+from ..rounds.days_over import households_with_days_over, write_days_over
 from ..rounds.recompute import RETRY_MS, all_stale, stale, stale_households
 from ..rounds.sensed import LOOK_MS, mark_overtaken, overtaken_households
 from ..rounds.tables import occurrences, plan_times
@@ -95,17 +96,20 @@ class Nudger:
                 self._journal.tidy(now_ms)
 
     def _look_at_sensors(self, now_ms: int) -> None:
-        """Every ten minutes: what a sensor measured may have begun or ended an alarm; those plans are made anew."""
+        """Every ten minutes: days that are over are written, and plans whose alarm began or ended are made anew."""
         if 0 <= now_ms - self._sensors_looked_ms < LOOK_MS:
             return
         self._sensors_looked_ms = now_ms
         with reading() as connection:
             heard = set(overtaken_households(connection, now_ms))
             wrong = set(households_with_trouble(connection, now_ms - SILENT_MS))
-        for household_id in sorted(heard | wrong):
+            over = households_with_days_over(connection, now_ms)
+        for household_id in sorted(heard | wrong | over):
             self._beat()
             try:
                 with writing() as connection:
+                    if household_id in over:
+                        write_days_over(connection, household_id, now_ms)
                     if household_id in heard:
                         mark_overtaken(connection, household_id, now_ms)
                     if household_id in wrong:

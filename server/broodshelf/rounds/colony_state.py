@@ -9,7 +9,7 @@ from sqlalchemy import Connection
 
 from ..care.colony.census import census_of
 from ..care.colony.climate import FRESH_DAYS
-from ..care.colony.history import local_day
+from ..care.colony.history import EPOCH_DAY, local_day
 from ..care.plan.risk import WATCH_DAYS, may_be_risky, risky_lots
 from ..model import kinds
 from ..model.facts import ColonyState, Event, Place, Rule, Vessel
@@ -17,6 +17,7 @@ from ..model.gauges import DAY_MS
 from ..records.recent import read_kind_since, read_recent
 from ..records.store import Record, read_all, read_kinds
 from ..records.types import readable_day
+from ..sensing.days import days_by_place
 from ..sensing.intake import hours_by_place
 from .facts_of import lot_of, lots_left, place_of, running_tasting, vessel_of
 from .latitude import latitude_deg
@@ -51,9 +52,9 @@ def colony_states(
     failed = {} if failed is None else failed
     wanted = set(colony_ids)
     things = things or read_things(connection, household_id)
-    house = _House(connection, household_id, things, now_ms)
     since_ms = now_ms - KEPT_DAYS * DAY_MS
     colonies = [record for record in things["colony"] if record.id in wanted]
+    house = _House(connection, household_id, things, colonies, now_ms)
     log = read_recent(connection, household_id, [colony.id for colony in colonies], since_ms)
     states = []
     for colony in colonies:
@@ -78,7 +79,14 @@ def workers_by_colony(states: Iterable[ColonyState]) -> dict[str, float | None]:
 class _House:
     """What the colonies of a household share: where they live, what is in the house, its rules, clock and latitude."""
 
-    def __init__(self, connection: Connection, household_id: str, things: Things, now_ms: int) -> None:
+    def __init__(
+        self,
+        connection: Connection,
+        household_id: str,
+        things: Things,
+        colonies: Iterable[Record],
+        now_ms: int,
+    ) -> None:
         vessels, places = read_all(kinds.Vessel, things["vessel"]), read_all(kinds.Place, things["place"])
         lots = read_all(kinds.Lot, things["lot"])
         self._vessels = {vessel_id: vessel_of(vessel) for vessel_id, vessel in vessels.items()}
@@ -91,6 +99,9 @@ class _House:
         self._offset_min = _offset_min(self._clock, now_ms)
         self._climate = _climate(connection, household_id, now_ms)
         self._hours = hours_by_place(connection, household_id, now_ms - FRESH_DAYS * DAY_MS, now_ms + 1)
+        places_lived_in = {str(colony.values.get("place_id")) for colony in colonies}
+        first_day = local_day(now_ms, self._offset_min).toordinal() - EPOCH_DAY - KEPT_DAYS
+        self._days = days_by_place(connection, household_id, places_lived_in, first_day)
         self._risky_lots = _risky_lots(connection, household_id, lots, self._offset_min, now_ms)
 
     def state_of(self, record: Record, log: tuple[Event, ...]) -> ColonyState:
@@ -125,6 +136,8 @@ class _House:
             latitude_deg=self._latitude_deg,
             climate_readings=self._climate.get(place_id, ()),
             hours=tuple(self._hours.get(place_id, ())),
+            measured_days=self._days.get(place_id, ()),
+            place_since=_set_on(record, "place_id", self._offset_min),
             tasting=running_tasting(self._tastings, record.id),
             risky_lots=self._risky_lots,
         )
@@ -164,8 +177,8 @@ def _offset_min(clock: CareClock, now_ms: int) -> int:
 
 
 def _climate(connection: Connection, household_id: str, now_ms: int) -> dict[str, tuple[Event, ...]]:
-    """Return the readings of the last two weeks by place, in the order in which they were taken."""
+    """Return the readings of the kept days by place, in the order in which they were taken."""
     found: dict[str, list[Event]] = {}
-    for logged in read_kind_since(connection, household_id, "climate", now_ms - FRESH_DAYS * DAY_MS):
+    for logged in read_kind_since(connection, household_id, "climate", now_ms - KEPT_DAYS * DAY_MS):
         found.setdefault(logged.values.get("place_id") or "", []).append(logged)
     return {place_id: tuple(events) for place_id, events in found.items()}

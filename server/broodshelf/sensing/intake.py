@@ -94,6 +94,7 @@ def hour_of(household_id: str, place_id: str, hour_ms: int, ones: Iterable[Readi
         "humidity_sum_pct": sum(damp),
         "humidity_low_pct": min(damp, default=None),
         "humidity_high_pct": max(damp, default=None),
+        "day_due": True,
     }
 
 
@@ -119,6 +120,7 @@ def _add_to_hour(dialect: str) -> Any:
     here, there = place_hours.c, statement.excluded
     sums = ("temperatures", "temperature_sum_c", "humidities", "humidity_sum_pct")
     changed: dict[str, Any] = {name: here[name] + there[name] for name in sums}
+    changed["day_due"] = True
     for name in ("temperature_low_c", "humidity_low_pct"):
         changed[name] = _end(here[name], there[name], here[name] < there[name])
     for name in ("temperature_high_c", "humidity_high_pct"):
@@ -168,7 +170,10 @@ def hours_by_place(
     for row in connection.execute(query.order_by(h.place_id, h.hour_ms)):
         warm = row.temperature_sum_c / row.temperatures if row.temperatures else None
         damp = row.humidity_sum_pct / row.humidities if row.humidities else None
-        hour = Hour(row.hour_ms, warm, row.temperature_low_c, row.temperature_high_c, damp)
+        hour = Hour(
+            row.hour_ms, warm, row.temperature_low_c, row.temperature_high_c,
+            damp, row.humidity_low_pct, row.humidity_high_pct,
+        )  # fmt: skip
         found.setdefault(row.place_id, []).append(hour)
     return found
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from sqlalchemy import (
     BigInteger,
+    Boolean,
     Column,
     Float,
     ForeignKey,
@@ -15,6 +16,7 @@ from sqlalchemy import (
     Integer,
     String,
     Table,
+    text,
 )
 
 from ..records.database import metadata
@@ -74,5 +76,16 @@ place_hours = Table(
     Column("humidity_sum_pct", Float, nullable=False),
     Column("humidity_low_pct", Float),
     Column("humidity_high_pct", Float),
+    Column("day_due", Boolean, nullable=False, server_default=text("true")),
+    Index(
+        "ix_place_hours_due",
+        "household_id",
+        "hour_ms",
+        sqlite_where=text("day_due"),
+        postgresql_where=text("day_due"),
+    ),
 )
-"""An hour of a place, from its beginning (UTC): how many readings, their sum, least and most. Kept for years."""
+"""An hour of a place, from its beginning (UTC): how many readings, their sum, least and most. Kept for years.
+
+``day_due``: something was measured that the record of its day does not know yet.
+"""

@@ -45,7 +45,7 @@ class Housing:
 def housing(known: Known, growth: Growth | None) -> Housing:
     """Return what the colony's vessel asks for."""
     state = known.state
-    water = reservoir(state.events, state.vessel, state.place, known.since_ms)
+    water = reservoir(state.events, state.vessel, state.place, known.since_ms, known.dried)
     gauge = gauge_of(water)
     room = room_of(known) if known.workers > 0 and "room" not in known.switched.off else None
     unknown = water.latest_id is None or known.now_ms > _forgotten_ms(gauge)

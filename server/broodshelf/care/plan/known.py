@@ -16,10 +16,12 @@ from ..colony.body import limits_said, worker_fresh_mg
 from ..colony.census import Census, Facts, census_of
 from ..colony.census.outlook import Census as Living
 from ..colony.climate import Climate, climate_of
+from ..colony.day_climate import DayClimate, lately_by_day
 from ..colony.history import History, local_day, read_history
 from ..colony.stages import Switches, switches
 from ..feeding.appetite import TEMP_C
 from ..feeding.refused import refused_foods
+from ..water.drying_days import DryingDays, drying_days
 from .faults import standing_faults
 from .today import by_now, foretold
 
@@ -31,6 +33,7 @@ OTHER_LENGTH_MM = 4.0
 class Known:
     """A colony at an instant.
 
+    ``by_day``: how warm and moist its place was on the days up to today; ``dried``: how its water went on them.
     ``counted``: what was seen last; ``census``: the same as it is likely to be now; ``living``: the census of today and
     of the time to come, from ``facts``, None where nothing is foretold.
     ``temp_c``: the mean temperature held inside what the rates are known for; ``worker_mg``, ``worker_mm``: of a
@@ -48,6 +51,8 @@ class Known:
     living: Living | None
     history: History
     climate: Climate
+    by_day: tuple[DayClimate, ...]
+    dried: DryingDays
     switched: Switches
     temp_c: float
     worker_mg: Estimate
@@ -81,6 +86,7 @@ def know(state: ColonyState, now_ms: int) -> Known:
         now_ms=now_ms,
         utc_offset_min=state.utc_offset_min,
     )
+    by_day = lately_by_day(state, now_ms)
     workers = counted.workers.best if counted.basis != "unknown" else None
     switched = switches(state, kind, workers, today, history=history, climate=climate, census=counted)
     facts, living = foretold(state, kind, history, climate, switched, counted, now_ms)
@@ -91,7 +97,8 @@ def know(state: ColonyState, now_ms: int) -> Known:
     shortest, longest = kind.worker_mm
     vessel = vessels().get(state.vessel.code or "")
     return Known(
-        state, now_ms, today, kind, counted, census, facts, living, history, climate, switched,
+        state, now_ms, today, kind, counted, census, facts, living, history, climate, by_day,
+        drying_days(by_day, state.place, now_ms=now_ms, utc_offset_min=state.utc_offset_min), switched,
         temp_c=min(TEMP_C[1], max(TEMP_C[0], climate.mean_c.best)),
         worker_mg=worker_fresh_mg(kind, nanitic=switched.nanitics),
         brood_mg=worker_fresh_mg(kind, nanitic=switched.nanitics),

@@ -56,6 +56,7 @@ class Belief(NamedTuple):
     """Level at ``at_ms`` is normal around ``start - used x u`` with ``variance``; ``logs`` weigh u on the grid.
 
     ``learnt``: at least one reading has told something about the rate. ``filled``: nothing was read since a filling.
+    ``clock_ms``: the instant by which the loss is reckoned.
     """
 
     at_ms: int
@@ -65,6 +66,7 @@ class Belief(NamedTuple):
     logs: Sequence[float]
     learnt: bool = False
     filled: bool = False
+    clock_ms: float = 0.0
 
 
 UNREAD: Final = Belief(0, 1.0, 0.0, 1.0, (0.0,) * GRID)
@@ -84,14 +86,16 @@ def begins_anew(belief: Belief, reading: Reading, noise: float) -> bool:
 def anew(belief: Belief, reading: Reading, noise: float) -> Belief:
     """Return the belief at a step: the level is what was read or filled, the rate is what it was."""
     if belief.filled and reading.share == 1 and not reading.fill:
-        return belief._replace(at_ms=reading.at_ms)  # 'full' after a filling: nothing new
+        return belief._replace(
+            at_ms=reading.at_ms, clock_ms=reading.clock_ms
+        )  # 'full' after a filling: nothing new
     logs, learnt = belief.logs, belief.learnt
     if reading.fill == "new_tube":
         logs = [KEPT_BY_NEW_TUBE * log for log in logs]
     elif not reading.fill and not belief.filled:
         logs = [log + UNTOLD for log in logs]
     middle, variance = _as_normal(reading, noise)
-    return Belief(reading.at_ms, middle, 0.0, variance, logs, learnt, filled=bool(reading.fill))
+    return Belief(reading.at_ms, middle, 0.0, variance, logs, learnt, bool(reading.fill), reading.clock_ms)
 
 
 def after(belief: Belief, reading: Reading, usual_per_day: float, noise: float, haste: float = 1.0) -> Belief:
@@ -116,6 +120,7 @@ def after(belief: Belief, reading: Reading, usual_per_day: float, noise: float, 
         variance * (1 - gain),
         logs,
         learnt=True,
+        clock_ms=reading.clock_ms,
     )
 
 
@@ -169,7 +174,7 @@ def _tail(
 
 def _expected(belief: Belief, reading: Reading, usual_per_day: float, haste: float) -> tuple[float, float]:
     """Return what a tube of the usual rate loses until a reading, and the variance of the level by then."""
-    expected = usual_per_day * (reading.at_ms - belief.at_ms) / DAY_MS
+    expected = usual_per_day * (reading.clock_ms - belief.clock_ms) / DAY_MS
     return expected, (
         belief.variance + (WANDER * expected) ** 2 + (LEAK_WANDER * (haste - 1) * expected) ** 2
     )

@@ -44,6 +44,13 @@ class Reading(NamedTuple):
     high: float
     fill: Literal["", "refill", "new_tube"]
     event_id: str
+    dried_ms: float | None = None
+    """The instant on a clock that goes as fast as the air dries; None: as on every other clock."""
+
+    @property
+    def clock_ms(self) -> float:
+        """The instant by which the loss is reckoned."""
+        return self.at_ms if self.dried_ms is None else self.dried_ms
 
     @property
     def measured(self) -> bool:

@@ -8,8 +8,9 @@ from functools import lru_cache
 from typing import Any, Final, NamedTuple
 
 from ...model.facts import Event, Place, Vessel
-from ...model.gauges import Gauge, level_at
+from ...model.gauges import DAY_MS, Gauge, level_at
 from ...model.quantities import Estimate
+from .drying_days import BY_SETTINGS, DryingDays
 from .leak import LOOK_TODAY, explain, lost_per_day
 from .loss_rate import (
     EYE_SHARE,
@@ -43,7 +44,8 @@ class Reservoir:
     ``level_share`` and ``rate_per_day`` (80 % interval) in shares of the full reservoir, ``days_left`` until it is dry;
     ``leak_probability`` 0 to 1. ``learnt``: readings have told something about the rate. ``latest_id``: the reading.
     ``full_mm`` and ``full_ml``: length and content of the full reservoir, None where nobody knows them.
-    ``seen_dry``: a person saw it empty, and nothing was filled since.
+    ``seen_dry``: a person saw it empty, and nothing was filled since. ``line_share``: from where at
+    ``as_of_ms`` the gauge's line falls to be right today, where the days since were not like the days to come.
     """
 
     level_share: float
@@ -58,6 +60,7 @@ class Reservoir:
     full_ml: float | None
     reasons: tuple[dict[str, Any], ...]
     seen_dry: bool = False
+    line_share: float | None = None
 
     @property
     def look_today(self) -> bool:
@@ -65,24 +68,41 @@ class Reservoir:
         return self.leak_probability >= LOOK_TODAY
 
 
-def reservoir(events: Sequence[Event], vessel: Vessel, place: Place, start_ms: int) -> Reservoir:
-    """Return what the log says about the water. Odd readings follow the rules of ``readings``; nothing raises."""
+def reservoir(
+    events: Sequence[Event], vessel: Vessel, place: Place, start_ms: int, dried: DryingDays = BY_SETTINGS
+) -> Reservoir:
+    """Return what the log says about the water. Odd readings follow the rules of ``readings``; nothing raises.
+
+    ``dried``: how the days were between the looks; the rate is one of the days to come.
+    """
     sizes = lengthened(water_sizes(vessel, place), lengths_read(events))
     readings, left_out = readings_of(events, sizes)
+    if not dried.as_set:
+        readings = tuple(r._replace(dried_ms=dried.until_ms(r.at_ms)) for r in readings)
     learnt = _learn(readings[-MOST_READINGS:], sizes.usual_per_day, sizes.reservoir_mm)
     latest = readings[-1] if readings else None
     leak = 0.0 if latest is not None and _looked_since(events, latest.at_ms) else learnt.leak
-    per_day = learnt.u.times(sizes.usual_per_day)
+    by_settings = learnt.u.times(sizes.usual_per_day)
+    per_day = by_settings.times(dried.to_come)
     if leak > 0 and learnt.lately is not None:
         per_day = _suspected(per_day, learnt.lately, leak)
     level = latest.share if latest else 1.0
+    at_ms = latest.at_ms if latest else start_ms
     days_left = Estimate(*(level / rate for rate in (per_day.high, per_day.best, per_day.low)))
     reasons = [*_said(latest, level, per_day, learnt.any, sizes), *_suspicion(leak, days_left), *left_out]
     return Reservoir(
-        level, per_day, days_left, leak, latest.at_ms if latest else start_ms, learnt.any,
+        level, per_day, days_left, leak, at_ms, learnt.any,
         latest.event_id if latest else None, sizes.tube, sizes.reservoir_mm, sizes.reservoir_ml, tuple(reasons),
         seen_dry=latest is not None and level == 0,
+        line_share=_on_line(level, at_ms, by_settings.best, dried) if at_ms < dried.now_ms else level,
     )  # fmt: skip
+
+
+def _on_line(level: float, at_ms: int, by_settings_per_day: float, dried: DryingDays) -> float:
+    """Return where a line begins at a reading that falls as in the days to come and is today where the level is."""
+    days_as_set = (dried.until_ms(dried.now_ms) - dried.until_ms(at_ms)) / DAY_MS
+    as_to_come = dried.to_come * (dried.now_ms - at_ms) / DAY_MS
+    return max(0.0, level + by_settings_per_day * (as_to_come - days_as_set))
 
 
 def _looked_since(events: Sequence[Event], at_ms: int) -> bool:
@@ -138,9 +158,10 @@ def gauge_of(known: Reservoir) -> Gauge:
     """
     rate = known.rate_per_day
     due = min(HALF_SHARE, max(LOW_SHARE, LOW_DAYS * rate.best)) if known.tube else LOW_SHARE
+    level = known.level_share if known.line_share is None else known.line_share
     basis = "learnt" if known.learnt else "physics" if known.tube else "common_practice"
     return Gauge(
-        "water", "share", known.level_share, 1.0, rate.best, rate.low, rate.high, known.as_of_ms, due, basis,
+        "water", "share", level, 1.0, rate.best, rate.low, rate.high, known.as_of_ms, due, basis,
         None, known.reasons, known.full_mm,
     )  # fmt: skip
 

@@ -52,7 +52,7 @@ def water_sizes(vessel: Vessel, place: Place) -> WaterSizes:
         reservoir_mm = (own_ml or kind.reservoir_ml) * 1000 / (math.pi / 4 * bore_mm**2)
     if reservoir_mm is not None and length_mm is not None:
         reservoir_mm = min(reservoir_mm, length_mm)
-    temp_c, humidity_pct = _air(place)
+    temp_c, humidity_pct = air_of(place)
     if kind.tube and bore_mm is not None and reservoir_mm is not None:
         air_mm = (length_mm or 150.0) - reservoir_mm - INNER_COTTON_MM - OUTER_PLUG_MM
         way_mm = path_through_mm(max(SHORTEST_AIR_MM, air_mm), OUTER_PLUG_MM)
@@ -86,7 +86,7 @@ def lengthened(sizes: WaterSizes, seen_mm: Iterable[float]) -> WaterSizes:
     )
 
 
-def _air(place: Place) -> tuple[float, float]:
+def air_of(place: Place) -> tuple[float, float]:
     """Return temperature and humidity around the vessel, held inside what the formulas cover."""
     given = [t for t in (place.day_temp_c, place.night_temp_c) if t is not None and math.isfinite(t)]
     temp_c = sum(given) / len(given) if given else USUAL_TEMP_C.get(place.place_type or "", ROOM_TEMP_C)

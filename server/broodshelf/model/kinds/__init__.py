@@ -8,7 +8,7 @@ Three groups of kinds:
 * ``register``: a thing with a present state (a colony, a vessel, a pass). Merged field by field.
 * ``event``: something that happened (a feeding, a fault). Never conflicts; amended or voided by later
   operations on the same id.
-* ``derived``: written by the server only (a colony's plan).
+* ``derived``: written by the server only (a colony's plan, what was measured on a day).
 """
 
 from __future__ import annotations
@@ -18,6 +18,7 @@ from dataclasses import dataclass
 from typing import Any, Final, TypeVar
 
 from . import forms
+from .climate_days import PlaceDay
 from .colonies import Colony, Rule
 from .forms import HOUSE, KEEPER, SERVER, FieldSpec, Kind, Scope, Writers, kind_of
 from .house import Household, Pass, Person, Place, Vessel
@@ -52,6 +53,7 @@ __all__ = [
     "Part",
     "Pass",
     "Place",
+    "PlaceDay",
     "Rule",
     "Tasting",
     "Vessel",
@@ -100,6 +102,7 @@ KINDS: Final[Mapping[str, Kind]] = {
         _of_colony("photo", Photo),
         _of_colony("later", Later),
         kind_of("plan", "derived", Plan, Kept, writers=SERVER, scope="colony"),
+        kind_of("place_day", "derived", PlaceDay, Kept, writers=SERVER),
     )
 }
 """Every kind by its name."""
