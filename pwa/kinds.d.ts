@@ -143,6 +143,14 @@ export interface LivingCensus {
   why: Array<Reason>;
 }
 
+/** The degree-days above `threshold_c` since a day (ISO); `assumed`: the share of days that nobody measured. */
+export interface SeasonWarmth {
+  since_on: string;
+  degree_days: number;
+  threshold_c: number;
+  assumed: number;
+}
+
 /**
  * One need.
  *
@@ -520,6 +528,7 @@ export interface Plan {
   tasting_waits?: Reason | null;
   growth?: GrowthAhead | null;
   census?: LivingCensus | null;
+  warmth?: SeasonWarmth | null;
   valid_until_ms: number;
   computed_at_ms: number;
   model_version: string;

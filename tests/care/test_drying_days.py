@@ -1,4 +1,4 @@
-"""The water follows the days as they were: warm dry days take more of it, and a tube that lost more on them leaks not."""
+"""The water follows the days as they were: warm dry days take more of it, and what they took is no leak."""
 
 from __future__ import annotations
 
@@ -68,6 +68,16 @@ def test_a_warm_week_that_goes_on_makes_the_days_left_fewer():
     assert warm.rate_per_day.best / as_set.rate_per_day.best == pytest.approx(
         drying(30.0, 50.0) / drying(22.0, 50.0)
     )
+
+
+def test_days_to_come_that_are_warmer_change_nothing_of_what_is_left_today():
+    full = [read(0, action="refill")]
+    known = reservoir(full, TUBE, ROOM, 0, dried(dict.fromkeys(range(38, 41), 34.0)))
+    gauge, as_set = gauge_of(known), reservoir(full, TUBE, ROOM, 0)
+    pace = drying(34.0, 50.0) / drying(22.0, 50.0)
+
+    assert (gauge.level, known.as_of_ms) == (1.0, START * DAY_MS)
+    assert level_at(gauge, NOW_MS) == pytest.approx(1 - (38 + 2 * pace) * as_set.rate_per_day.best, abs=1e-6)
 
 
 def test_what_a_hot_spell_took_is_no_leak_where_the_sensor_saw_it():

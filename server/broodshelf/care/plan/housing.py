@@ -82,7 +82,7 @@ def _water_tasks(
     urgent = is_urgent(gauge, known.now_ms)
     if water.look_today:
         urgent = water.level_share <= URGENT_SHARE  # what was read is an alarm, a suspicion is not
-    task = gauge_task(gauge, known.state.events, None, urgent=urgent)
+    task = gauge_task(gauge, known.state.events, None, urgent=urgent, begun_ms=water.as_of_ms)
     if not water.tube:
         return [*suspected, _nest_water(task, water, level_at(gauge, known.now_ms), known)]
     cautions = known.switched.cautions
@@ -118,7 +118,7 @@ def _look(water: Reservoir, gauge: Gauge, known: Known) -> Task:
     soonest = max(1.0, (gauge.level - gauge.due_level) / gauge.rate_high)
     first_ms, why = known.since_ms + round(min(FIRST_LOOK_DAYS, soonest) * DAY_MS), reason("water_look")
     if water.latest_id is not None:
-        first_ms, why = _forgotten_ms(gauge), reason("water_look_again", at_ms=gauge.as_of_ms)
+        first_ms, why = _forgotten_ms(gauge), reason("water_look_again", at_ms=water.as_of_ms)
     again_ms = (
         0 if seen is None else seen.happened_ms + round(min(AGAIN_DAYS["water_look"], soonest) * DAY_MS)
     )
@@ -141,10 +141,16 @@ def _room_task(gauge: Gauge, advice: MoveAdvice, known: Known) -> Task:
 
 
 def gauge_task(
-    gauge: Gauge, events: tuple[Event, ...], log: Mapping[str, Any] | None, *, urgent: bool = False
+    gauge: Gauge,
+    events: tuple[Event, ...],
+    log: Mapping[str, Any] | None,
+    *,
+    urgent: bool = False,
+    begun_ms: int | None = None,
 ) -> Task:
-    """Return the task of a gauge; its key names the event with which the gauge began."""
-    begun = next((e.id for e in reversed(events) if e.happened_ms == gauge.as_of_ms), "start")
+    """Return the task of a gauge; its key names the event with which the gauge began (``begun_ms``, else as of)."""
+    began_ms = gauge.as_of_ms if begun_ms is None else begun_ms
+    begun = next((e.id for e in reversed(events) if e.happened_ms == began_ms), "start")
     due = due_at_ms(gauge)
     return Task(
         TaskKey(gauge.need, begun), gauge.need, gauge.as_of_ms if due is None else due, urgent=urgent, from_gauge=True,

@@ -25,6 +25,7 @@ from .risk import risky_feedings, watch_tasks
 from .stand_in import for_stand_in
 from .tastings import next_in_tasting, told, trial_of, why_no_offer
 from .upkeep import upkeep
+from .warmth import otherwise_than_set, season_warmth
 
 MODEL_VERSION: Final = "3"
 
@@ -44,6 +45,7 @@ class Plan:
     tasting_waits: Mapping[str, Any] | None = None
     growth: Mapping[str, Any] | None = None
     census: Mapping[str, Any] | None = None
+    warmth: Mapping[str, Any] | None = None
 
     def as_json(self) -> dict[str, Any]:
         """Return the shape of docs/http-api.md, "A plan"."""
@@ -60,6 +62,7 @@ class Plan:
             "tasting_waits": self.tasting_waits,
             "growth": self.growth,
             "census": self.census,
+            "warmth": self.warmth,
         }
 
 
@@ -101,6 +104,7 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     return Plan(
         state.id, now_ms, valid_until, gauges, tuple(tasks), (*_notices(known), *tinted), shown,
         tuple(told(trial)), why_no_offer(tasting, tasks), growth_ahead(known), census_shown(known),
+        season_warmth(known),
     )  # fmt: skip
 
 
@@ -113,6 +117,8 @@ def _notices(known: Known) -> list[Mapping[str, Any]]:
         found.append(reason("species_unknown"))
     if not switched.off >= ALL_FOOD:  # where nothing is fed, nothing is reckoned
         found += known.limits
+    otherwise = otherwise_than_set(known)
+    found += [] if otherwise is None else [otherwise]
     if not resting and not switched.forecasts_off:
         coming = (stalled_notice(known) or coming_notice(known), full_notice(known))
         found += [notice for notice in coming if notice is not None]

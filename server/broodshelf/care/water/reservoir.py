@@ -44,8 +44,8 @@ class Reservoir:
     ``level_share`` and ``rate_per_day`` (80 % interval) in shares of the full reservoir, ``days_left`` until it is dry;
     ``leak_probability`` 0 to 1. ``learnt``: readings have told something about the rate. ``latest_id``: the reading.
     ``full_mm`` and ``full_ml``: length and content of the full reservoir, None where nobody knows them.
-    ``seen_dry``: a person saw it empty, and nothing was filled since. ``line_share``: from where at
-    ``as_of_ms`` the gauge's line falls to be right today, where the days since were not like the days to come.
+    ``seen_dry``: a person saw it empty, and nothing was filled since. ``line``: the instant and
+    the level at which the gauge's line begins, to be right today where the days were not like the days to come.
     """
 
     level_share: float
@@ -60,7 +60,7 @@ class Reservoir:
     full_ml: float | None
     reasons: tuple[dict[str, Any], ...]
     seen_dry: bool = False
-    line_share: float | None = None
+    line: tuple[int, float] | None = None
 
     @property
     def look_today(self) -> bool:
@@ -94,15 +94,23 @@ def reservoir(
         level, per_day, days_left, leak, at_ms, learnt.any,
         latest.event_id if latest else None, sizes.tube, sizes.reservoir_mm, sizes.reservoir_ml, tuple(reasons),
         seen_dry=latest is not None and level == 0,
-        line_share=_on_line(level, at_ms, by_settings.best, dried) if at_ms < dried.now_ms else level,
+        line=_line(level, at_ms, by_settings.best, dried),
     )  # fmt: skip
 
 
-def _on_line(level: float, at_ms: int, by_settings_per_day: float, dried: DryingDays) -> float:
-    """Return where a line begins at a reading that falls as in the days to come and is today where the level is."""
+def _line(level: float, at_ms: int, by_settings_per_day: float, dried: DryingDays) -> tuple[int, float]:
+    """Return where the line begins that falls as in the days to come and is today where the level is by now.
+
+    At the reading, or later where it would begin above a full reservoir.
+    """
+    if dried.as_set or at_ms >= dried.now_ms:
+        return at_ms, level
     days_as_set = (dried.until_ms(dried.now_ms) - dried.until_ms(at_ms)) / DAY_MS
     as_to_come = dried.to_come * (dried.now_ms - at_ms) / DAY_MS
-    return max(0.0, level + by_settings_per_day * (as_to_come - days_as_set))
+    begin = max(0.0, level + by_settings_per_day * (as_to_come - days_as_set))
+    if begin <= 1:
+        return at_ms, begin
+    return at_ms + round((begin - 1) / (by_settings_per_day * dried.to_come) * DAY_MS), 1.0
 
 
 def _looked_since(events: Sequence[Event], at_ms: int) -> bool:
@@ -158,10 +166,10 @@ def gauge_of(known: Reservoir) -> Gauge:
     """
     rate = known.rate_per_day
     due = min(HALF_SHARE, max(LOW_SHARE, LOW_DAYS * rate.best)) if known.tube else LOW_SHARE
-    level = known.level_share if known.line_share is None else known.line_share
+    as_of_ms, level = known.line or (known.as_of_ms, known.level_share)
     basis = "learnt" if known.learnt else "physics" if known.tube else "common_practice"
     return Gauge(
-        "water", "share", level, 1.0, rate.best, rate.low, rate.high, known.as_of_ms, due, basis,
+        "water", "share", level, 1.0, rate.best, rate.low, rate.high, as_of_ms, due, basis,
         None, known.reasons, known.full_mm,
     )  # fmt: skip
 

@@ -129,6 +129,15 @@ class LivingCensus(TypedDict):
     why: list[Reason]
 
 
+class SeasonWarmth(TypedDict):
+    """The degree-days above ``threshold_c`` since a day (ISO); ``assumed``: the share of days that nobody measured."""
+
+    since_on: str
+    degree_days: int
+    threshold_c: float
+    assumed: float
+
+
 @dataclass(slots=True, kw_only=True)
 class Plan:
     """What a colony needs, with reasons; see docs/http-api.md, "A plan". ``inputs_rev``: what it was made from."""
@@ -142,6 +151,7 @@ class Plan:
     tasting_waits: Reason | None = None
     growth: GrowthAhead | None = None
     census: LivingCensus | None = None
+    warmth: SeasonWarmth | None = None
     valid_until_ms: int
     computed_at_ms: int
     model_version: str
