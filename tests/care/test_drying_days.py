@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from broodshelf.care.colony.day_climate import climate_by_day
-from broodshelf.care.water.drying_days import BY_SETTINGS, drying_days
+from broodshelf.care.plan.drying import drying_days
+from broodshelf.care.water.drying_days import BY_SETTINGS
 from broodshelf.care.water.evaporation import drying
 from broodshelf.care.water.reservoir import gauge_of, reservoir
 from broodshelf.model.facts import ColonyState, Event, MeasuredDay, Place, Vessel

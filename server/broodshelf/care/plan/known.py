@@ -21,7 +21,8 @@ from ..colony.history import History, local_day, read_history
 from ..colony.stages import Switches, switches
 from ..feeding.appetite import TEMP_C
 from ..feeding.refused import refused_foods
-from ..water.drying_days import DryingDays, drying_days
+from ..water.drying_days import DryingDays
+from .drying import drying_days
 from .faults import standing_faults
 from .today import by_now, foretold
 
