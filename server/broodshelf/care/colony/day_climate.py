@@ -125,26 +125,21 @@ def _seen(measured: MeasuredDay | None) -> dict[str, float]:
 
 
 class _Typed:
-    """What was typed of a place, in the order in which it was read: which of it speaks for a day.
-
-    Asked for days in their order.
-    """
+    """What was typed of a place: which of it speaks for a day."""
 
     def __init__(self, readings: Iterable[Event], offset_min: int) -> None:
-        self._waiting: Iterator[tuple[int, str, float]] = _typed(readings, offset_min)
-        self._next = next(self._waiting, None)
-        self._latest: dict[str, tuple[int, float]] = {}
+        self._by_day: dict[str, dict[int, float]] = {}
+        for day, what, value in _typed(readings, offset_min):  # the latest of a day stands
+            self._by_day.setdefault(what, {})[day] = value
 
     def on(self, day: int, since: int) -> dict[str, float]:
-        while self._next is not None and self._next[0] <= day:
-            read_on, what, value = self._next
-            self._latest[what] = read_on, value
-            self._next = next(self._waiting, None)
-        return {
-            what: value
-            for what, (read_on, value) in self._latest.items()
-            if read_on >= max(since, day - FRESH_DAYS)
+        """Return the latest of each in the two weeks before the end of a day, none of before ``since``."""
+        spoken_for = range(day, max(since, day - FRESH_DAYS) - 1, -1)
+        found = {
+            what: next((values[on] for on in spoken_for if on in values), None)
+            for what, values in self._by_day.items()
         }
+        return {what: value for what, value in found.items() if value is not None}
 
 
 def _typed(readings: Iterable[Event], offset_min: int) -> Iterator[tuple[int, str, float]]:
