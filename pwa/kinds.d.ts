@@ -35,8 +35,8 @@ export type FoodNeed = 'sugar' | 'protein' | 'seeds' | 'leaves';
 export type Need = 'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance';
 export type FaultCode = 'leak' | 'flood' | 'mould' | 'escape' | 'mites' | 'many_dead' | 'heater';
 export type Answer = 'feeding' | 'water' | 'check' | 'move';
-export type Look = 'ask' | 'fault' | 'leak' | 'mould_look' | 'move_end' | 'move_look' | 'rest_air' | 'rest_fits' | 'rest_water' | 'risk_look' | 'too_cold' | 'too_hot' | 'wake_up' | 'water_look';
-export type What = 'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance' | 'ask' | 'fault' | 'leak' | 'mould_look' | 'move_end' | 'move_look' | 'rest_air' | 'rest_fits' | 'rest_water' | 'risk_look' | 'too_cold' | 'too_hot' | 'wake_up' | 'water_look';
+export type Look = 'ask' | 'dry_air' | 'fault' | 'freezing' | 'fridge_open' | 'heater_off' | 'heater_on' | 'leak' | 'mould_look' | 'move_end' | 'move_look' | 'overheating' | 'rest_air' | 'rest_fits' | 'rest_water' | 'rising_fast' | 'risk_look' | 'too_cold' | 'too_hot' | 'wake_up' | 'water_look';
+export type What = 'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance' | 'ask' | 'dry_air' | 'fault' | 'freezing' | 'fridge_open' | 'heater_off' | 'heater_on' | 'leak' | 'mould_look' | 'move_end' | 'move_look' | 'overheating' | 'rest_air' | 'rest_fits' | 'rest_water' | 'rising_fast' | 'risk_look' | 'too_cold' | 'too_hot' | 'wake_up' | 'water_look';
 
 /** A reason, notice or caution: a code of the word table and what goes into its sentence. */
 export interface Reason {
@@ -186,10 +186,14 @@ export interface FaultRow {
  *
  * `stand_in`: a stand-in may do it.
  * `met_by`: the kind of event that does it, besides a check of its need; None: nothing does but what it suggests.
+ * `sensed`: sensors begin and end it, without anybody logging something.
+ * `wakes`: waiting for the end of the quiet hours could kill, so it is told in them, too.
  */
 export interface TaskRow {
   stand_in: boolean;
   met_by: 'water' | 'move' | null;
+  sensed: boolean;
+  wakes: boolean;
 }
 
 /**

@@ -137,7 +137,9 @@ def hourly(*temperatures_c: float, until_ago_h: int = 1) -> tuple[Hour, ...]:
 def sensed_alarm(hours: tuple[Hour, ...], now_ms: int = NOW_MS, *events: Event) -> list[str]:
     state = ColonyState("c", "lasius_niger", stage="growing", hours=hours, events=events)
     return [
-        str(task.key) for task in make_plan(state, now_ms).tasks if task.key.what in ("too_hot", "too_cold")
+        str(task.key)
+        for task in make_plan(state, now_ms).tasks
+        if task.key.what in ("overheating", "freezing", "too_hot", "too_cold")
     ]
 
 
@@ -145,8 +147,8 @@ def test_an_alarm_of_a_sensor_begins_with_the_first_hot_hour_and_stays_the_same_
     first = sensed_alarm(hourly(24, 24, 31))
     third = sensed_alarm(hourly(24, 24, 31, 32, 33), NOW_MS)
 
-    assert first == [f"too_hot:sensor-{NOW_MS - HOUR_MS}"]
-    assert third == [f"too_hot:sensor-{NOW_MS - 3 * HOUR_MS}"]
+    assert first == [f"overheating:sensor-{NOW_MS - HOUR_MS}"]
+    assert third == [f"overheating:sensor-{NOW_MS - 3 * HOUR_MS}"]
     assert sensed_alarm(hourly(24, 31, 33, 28)) == []
 
 
@@ -164,7 +166,7 @@ def test_a_sensor_that_fell_silent_is_no_alarm_of_heat():
 def test_heat_of_weeks_is_one_alarm_and_not_one_an_hour():
     long, later = hourly(*[33.0] * 336), hourly(*[33.0] * 336, until_ago_h=0)
 
-    assert sensed_alarm(long) == sensed_alarm(later) == ["too_hot:sensor-always"]
+    assert sensed_alarm(long) == sensed_alarm(later) == ["overheating:sensor-always"]
 
 
 def test_a_sensor_goes_before_a_reading_and_a_setting():

@@ -9,6 +9,7 @@ import pytest
 from tests.web.conftest import Browser
 
 from broodshelf.app import create_app
+from broodshelf.model.tasks import SENSED
 from broodshelf.records.database import db
 from broodshelf.settings import from_environment
 
@@ -190,12 +191,10 @@ def test_what_sensors_measured_is_in_the_plan_of_who_lives_there(keeper, place_i
 
     def alarms(answer: dict[str, Any]) -> list[str]:
         plans = [row["set"] for row in answer["rows"] if row["kind"] == "plan"]
-        return [
-            task["key"].partition(":")[0] for task in plans[-1]["tasks"] if task["key"].startswith("too_")
-        ]
+        return [task["what"] for task in plans[-1]["tasks"] if task["what"] in SENSED]
 
     assert alarms(calm) == []
-    assert alarms(hot.get_json()) == ["too_hot"]
+    assert alarms(hot.get_json()) == ["overheating"]
 
 
 def _now(clock) -> str:

@@ -13,8 +13,9 @@ if TYPE_CHECKING:
     from .kinds.plan import ForStandIn, PlannedTask, Portion, Reason, Suggested
 
 Look = Literal[
-    "ask", "fault", "leak", "mould_look", "move_end", "move_look", "rest_air", "rest_fits", "rest_water",
-    "risk_look", "too_cold", "too_hot", "wake_up", "water_look",
+    "ask", "dry_air", "fault", "freezing", "fridge_open", "heater_off", "heater_on", "leak", "mould_look", "move_end",
+    "move_look", "overheating", "rest_air", "rest_fits", "rest_water", "rising_fast", "risk_look", "too_cold",
+    "too_hot", "wake_up", "water_look",
 ]  # fmt: skip
 """What is asked for besides the needs themselves."""
 What = Literal[Need, Look]
@@ -26,33 +27,47 @@ class TaskRow:
 
     ``stand_in``: a stand-in may do it.
     ``met_by``: the kind of event that does it, besides a check of its need; None: nothing does but what it suggests.
+    ``sensed``: sensors begin and end it, without anybody logging something.
+    ``wakes``: waiting for the end of the quiet hours could kill, so it is told in them, too.
     """
 
     stand_in: bool = True
     met_by: Literal["water", "move"] | None = None
+    sensed: bool = False
+    wakes: bool = False
 
 
 _KEEPERS: Final = TaskRow(stand_in=False)
+_SENSED: Final = TaskRow(sensed=True)
+_DEADLY: Final = TaskRow(sensed=True, wakes=True)
 
 TASKS: Final[Mapping[What, TaskRow]] = {
     **{need: TaskRow(stand_in=row.stand_in) for need, row in NEEDS.items()},
     "ask": _KEEPERS,
+    "dry_air": TaskRow(met_by="water", sensed=True),
     "fault": TaskRow(),
+    "freezing": _DEADLY,
+    "fridge_open": _SENSED,
+    "heater_off": _SENSED,
+    "heater_on": _SENSED,
     "leak": TaskRow(met_by="water"),
     "mould_look": _KEEPERS,
     "move_end": TaskRow(stand_in=False, met_by="move"),
     "move_look": TaskRow(stand_in=False, met_by="move"),
+    "overheating": _DEADLY,
     "rest_air": TaskRow(),
     "rest_fits": _KEEPERS,
     "rest_water": TaskRow(met_by="water"),
+    "rising_fast": _SENSED,
     "risk_look": TaskRow(),
-    "too_cold": TaskRow(),
+    "too_cold": _SENSED,
     "too_hot": TaskRow(),
     "wake_up": _KEEPERS,
     "water_look": TaskRow(met_by="water"),
 }
 AGAIN_DAYS: Final[Mapping[Look, int]] = {"rest_air": 7, "rest_water": 14, "risk_look": 1, "water_look": 14}
 """How long after a look it comes again, where no gauge says when (common practice, no source)."""
+SENSED: Final = frozenset(what for what, row in TASKS.items() if row.sensed)
 FOR_STAND_IN: Final = frozenset(what for what, row in TASKS.items() if row.stand_in)
 
 

@@ -17,7 +17,7 @@ from dataclasses import dataclass, replace
 from typing import Final, Literal
 
 from ..model.needs import Need
-from ..model.tasks import Slot, TaskKey, What
+from ..model.tasks import TASKS, Slot, TaskKey, What
 from .wall_clock import CareClock
 
 State = Literal["waiting", "sent", "missed", "done"]
@@ -56,6 +56,11 @@ class Occurrence:
         return TaskKey(self.task_what, self.task_about)
 
     @property
+    def wakes(self) -> bool:
+        """It is told in the quiet hours, too: waiting could kill."""
+        return self.urgent and TASKS[self.task_what].wakes
+
+    @property
     def place(self) -> tuple[str, str, str, str]:
         """What is unique in a household, besides the kind of the subject."""
         return self.subject_id, self.need, self.local_date, self.slot
@@ -73,6 +78,8 @@ def verdict(row: Occurrence, clock: CareClock, now_ms: int) -> Verdict:
         return "leave" if late else "tell"
     if now_ms - row.at_ms > LATE_MS:
         return "miss"
+    if row.wakes:
+        return "tell"
     return "wait" if clock.is_quiet(now_ms) and now_ms - row.at_ms > ON_TIME_MS else "tell"
 
 

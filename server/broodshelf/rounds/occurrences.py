@@ -14,7 +14,7 @@ from typing import Final
 
 from ..model.facts import Event
 from ..model.needs import NEEDS, Need
-from ..model.tasks import Task, TaskKey, is_care_hour, later_slot, urgent_slot
+from ..model.tasks import TASKS, Task, TaskKey, is_care_hour, later_slot, urgent_slot
 from ..records.types import happened_ms
 from .occurrence_states import Occurrence, closed, not_again, opened_again
 from .own_rules import OwnRule
@@ -149,11 +149,15 @@ class _Slots:
         return None
 
     def _coming(self, task: Task, told: Occurrence | None) -> CareHour | None:
-        """Return the next care hour for a task; an urgent one that was never told waits for no more than the night."""
+        """Return the next care hour for a task; an urgent one that was never told waits for no more than the night.
+
+        One that could kill by then does not wait for that either.
+        """
         clock, now_ms = self._clock, self._now_ms
         after = told.date if told is not None else None
         if task.urgent and after is None:
-            at_ms = clock.after_quiet(max(task.due_at_ms, now_ms))
+            soonest_ms = max(task.due_at_ms, now_ms)
+            at_ms = soonest_ms if TASKS[task.key.what].wakes else clock.after_quiet(soonest_ms)
             return CareHour(clock.local_date(at_ms), urgent_slot(task.key), at_ms)
         if task.urgent:
             return replace(clock.next_care_hour(now_ms, after), slot=urgent_slot(task.key))

@@ -13,6 +13,7 @@ from typing import Any, Final
 from sqlalchemy import Connection, update
 
 from ..care.plan.make import make_plan
+from ..model.tasks import SENSED
 from ..records.ids import plan_id
 from ..records.store import read_kind
 from ..sensing.sensors import heard_since
@@ -30,7 +31,7 @@ def overtaken_households(connection: Connection, now_ms: int) -> list[str]:
 
 
 def mark_overtaken(connection: Connection, household_id: str, now_ms: int) -> set[str]:
-    """Count the plans of a household as stale whose looks at the colony are others by now; return those colonies."""
+    """Count the plans of a household as stale whose alarms by sensors are others by now; return those colonies."""
     plans = {plan.id: plan for plan in read_kind(connection, household_id, "plan")}
     colonies = {colony.id for colony in read_kind(connection, household_id, "colony")}
     overtaken = set()
@@ -40,7 +41,7 @@ def mark_overtaken(connection: Connection, household_id: str, now_ms: int) -> se
         stored = plans.get(plan_id(state.id))
         # one that cannot be made fails when its turn comes, and tells it then
         with suppress(Exception):
-            if stored is None or _looks(stored.values) != _looks(make_plan(state, now_ms).as_json()):
+            if stored is None or _alarms(stored.values) != _alarms(make_plan(state, now_ms).as_json()):
                 overtaken.add(state.id)
     p = plan_times.c
     its = (p.household_id == household_id, p.colony_id.in_(sorted(overtaken)), p.valid_until_ms > now_ms)
@@ -48,6 +49,6 @@ def mark_overtaken(connection: Connection, household_id: str, now_ms: int) -> se
     return overtaken
 
 
-def _looks(plan: Mapping[str, Any]) -> set[str]:
-    """Return the keys of the looks at the colony that a plan asks for; alarms of its place are among them."""
-    return {task["key"] for task in plan.get("tasks") or () if task["need"] == "glance"}
+def _alarms(plan: Mapping[str, Any]) -> set[str]:
+    """Return the keys of the tasks that sensors begin and end."""
+    return {task["key"] for task in plan.get("tasks") or () if task.get("what") in SENSED}

@@ -68,7 +68,9 @@ def temperature_tasks(
     """Return an urgent task if the place is outside the limits by its sensors, its latest reading or its setting.
 
     While a sensor speaks (an hour within the last three), its means of an hour decide: the alarm begins with the first
-    hour outside, ends with the first inside, and a look at the colony quiets it until it was inside once.
+    hour outside, ends with the first inside, and a look at the colony quiets it until it was inside once. Heat and
+    frost that a sensor measures are tasks of their own, which are told at night, too; of the others a setting, or an
+    old reading that ran out, must not wake anybody.
     A reading is an alarm for a day.
 
     A setting is an alarm only while no reading of the last two weeks speaks for the place and nobody has looked at the
@@ -113,28 +115,44 @@ def _sensed_alarm(
     began_ms = outside[-1].hour_ms
     # the oldest hour goes after two weeks: what has lasted for longer must not begin anew with each hour
     began = "always" if len(outside) == len(known) else str(began_ms)
-    seen_c = [] if latest.temperature_c is None else [latest.temperature_c]
-    return _alarm(limits, seen_c, f"sensor-{began}", began_ms, resting=resting)
+    return _measured(limits, latest.temperature_c, f"sensor-{began}", began_ms, resting=resting)
 
 
 def _is_outside(limits: Limits, hour: Hour, *, resting: bool) -> bool:
-    return hour.temperature_c is not None and bool(
-        _alarm(limits, [hour.temperature_c], "", hour.hour_ms, resting=resting)
-    )
+    return bool(_measured(limits, hour.temperature_c, "", hour.hour_ms, resting=resting))
+
+
+def _measured(
+    limits: Limits, temperature_c: float | None, about: str, at_ms: int, *, resting: bool
+) -> list[Task]:
+    """Return the alarm that an hour of a sensor is."""
+    if temperature_c is None:
+        return []
+    frost_c = limits.frost_c if resting else FREEZING_C
+    if temperature_c > limits.hot_c:
+        why = _why("overheating", temperature_c, limits.hot_c, limits.hot_source)
+        return [_look(TaskKey("overheating", about), at_ms, why)]
+    if temperature_c < frost_c:
+        why = reason("freezing", temperature_c=round(temperature_c, 1), limit_c=round(frost_c))
+        return [_look(TaskKey("freezing", about), at_ms, why)]
+    return _alarm(limits, [temperature_c], about, at_ms, resting=resting)
 
 
 def _alarm(limits: Limits, seen_c: list[float], about: str, at_ms: int, *, resting: bool) -> list[Task]:
     if not seen_c:
         return []
     hottest_c, coldest_c = max(seen_c), min(seen_c)
-    log = check_of("glance")
     if hottest_c > limits.hot_c:
         why = _why("too_hot", hottest_c, limits.hot_c, limits.hot_source)
-        return [Task(TaskKey("too_hot", about), "glance", at_ms, urgent=True, suggested=log, reasons=(why,))]
+        return [_look(TaskKey("too_hot", about), at_ms, why)]
     if not resting and coldest_c < limits.cold_c:
         why = _why("too_cold", coldest_c, limits.cold_c, limits.cold_source)
-        return [Task(TaskKey("too_cold", about), "glance", at_ms, urgent=True, suggested=log, reasons=(why,))]
+        return [_look(TaskKey("too_cold", about), at_ms, why)]
     return []
+
+
+def _look(key: TaskKey, at_ms: int, why: Mapping[str, Any]) -> Task:
+    return Task(key, "glance", at_ms, urgent=True, suggested=check_of("glance"), reasons=(why,))
 
 
 def _why(code: str, temperature_c: float, limit_c: float, source: str) -> Mapping[str, Any]:

@@ -12,7 +12,8 @@ from ...model.needs import ALL_FOOD, FOOD_NEEDS
 from ...model.tasks import Task, reason
 from ..catalogue import cautions_of, species
 from ..colony.offered_nest import offer_stands
-from ..colony.temperature import temperature_tasks
+from ..colony.place_alarms import Around, place_alarms
+from ..colony.temperature import limits_of, temperature_tasks
 from ..feeding.balance import balance_warning
 from ..feeding.tint import tint_cautions, tint_notices
 from .faults import fault_tasks
@@ -21,6 +22,7 @@ from .food import food_need
 from .growing import census_shown, coming_notice, full_notice, growth_ahead, growth_of, stalled_notice
 from .known import Known, know
 from .leftovers import leftovers_tasks
+from .own import last_look
 from .risk import risky_feedings, watch_tasks
 from .stand_in import for_stand_in
 from .tastings import next_in_tasting, told, trial_of, why_no_offer
@@ -87,10 +89,7 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
     tasks += fault_tasks(
         known.faults, state.events, now_ms, offered_ms=offered.happened_ms if offered is not None else None
     )
-    tasks += temperature_tasks(
-        known.species, state.place, state.climate_readings, state.hours,
-        resting=known.switched.resting, now_ms=now_ms, looked_ms=known.history.glanced_ms,
-    )  # fmt: skip
+    tasks += _place_tasks(known)
     risky = risky_feedings(state, now_ms)
     tasks += watch_tasks(risky, state.events, now_ms)
     tasks = [replace(task, cautions=cautions + task.cautions) for task in tasks]
@@ -106,6 +105,29 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
         tuple(told(trial)), why_no_offer(tasting, tasks), growth_ahead(known), census_shown(known),
         season_warmth(known),
     )  # fmt: skip
+
+
+def _place_tasks(known: Known) -> list[Task]:
+    """Return the alarms of the colony's place. One that is too hot or cold by now needs no word of how it got there."""
+    state, history, switched = known.state, known.history, known.switched
+    outside = temperature_tasks(
+        known.species, state.place, state.climate_readings, state.hours,
+        resting=switched.resting, now_ms=known.now_ms, looked_ms=history.glanced_ms,
+    )  # fmt: skip
+    look = last_look("water", state.events)
+    seen_ms = [
+        at for at in (history.watered_ms, look.happened_ms if look is not None else None) if at is not None
+    ]
+    around = Around(
+        limits_of(known.species).hot_c,
+        resting_fridge=switched.resting and state.place.place_type == "fridge",
+        nest_dries=not known.in_tube,
+        utc_offset_min=state.utc_offset_min,
+        looked_ms=history.glanced_ms,
+        water_seen_ms=max(seen_ms, default=None),
+    )
+    sensed = place_alarms(state.hours, around, known.now_ms)
+    return outside + [task for task in sensed if not outside or task.need != "glance"]
 
 
 def _notices(known: Known) -> list[Mapping[str, Any]]:

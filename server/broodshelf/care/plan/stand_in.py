@@ -12,7 +12,18 @@ from typing import Any, Final
 from ...model.needs import FAULTS
 from ...model.tasks import FOR_STAND_IN, Task, What, check_of, reason
 
-WATER: Final[frozenset[What]] = frozenset({"water", "water_look", "leak", "rest_water"})
+WATER: Final[frozenset[What]] = frozenset({"water", "water_look", "leak", "rest_water", "dry_air"})
+PLACE_STEPS: Final[Mapping[What, str | None]] = {
+    "too_hot": "helper_heater",
+    "overheating": "helper_heater",
+    "rising_fast": "helper_heater",
+    "heater_on": "helper_heater",
+    "heater_off": None,
+    "too_cold": None,
+    "freezing": None,
+    "fridge_open": "helper_fridge",
+}
+"""What a stand-in may do at once about the warmth of a place, besides calling."""
 NOT_DEAD: Final = frozenset({"live", "stunned"})
 TUBE_STEPS: Final = ("tube_step_still", "tube_step_find", "tube_step_good", "tube_step_bad")
 
@@ -28,9 +39,10 @@ def for_stand_in(task: Task, *, in_tube: bool) -> Mapping[str, Any] | None:
         step = FAULTS[task.reasons[0]["args"]["fault"]].first_step
         steps = [reason("helper_call"), *([reason(step)] if step is not None else [])]
         return {"suggested": None, "reasons": steps}
-    if what in ("too_hot", "too_cold"):
-        steps = [reason("helper_heater")] if what == "too_hot" else []
-        return {"suggested": None, "reasons": [task.reasons[0], reason("helper_call"), *steps]}
+    if what in PLACE_STEPS:
+        step = PLACE_STEPS[what]
+        steps = [reason("helper_call"), *([reason(step)] if step is not None else [])]
+        return {"suggested": None, "reasons": [task.reasons[0], *steps]}
     if what == "glance":
         return {"reasons": [reason("helper_glance")]}
     if task.portion is not None and task.portion.get("form") in NOT_DEAD:
