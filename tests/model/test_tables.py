@@ -47,7 +47,7 @@ def test_the_phone_gets_the_tables_with_the_catalogue():
 
     assert brought["needs"] == {need: asdict(row) for need, row in NEEDS.items()}
     assert brought["faults"]["leak"]["touches"] == "water"
-    assert brought["tasks"]["move_look"] == {"stand_in": False, "met_by": "move"}
+    assert brought["tasks"]["move_look"].items() >= {"stand_in": False, "met_by": "move"}.items()
     assert brought["again_days"] == AGAIN_DAYS
 
 
