@@ -18,6 +18,7 @@ from ..colony.census.outlook import Census as Living
 from ..colony.climate import Climate, climate_of
 from ..colony.day_climate import DayClimate, lately_by_day
 from ..colony.history import History, local_day, read_history
+from ..colony.rest_by_sensor import rest_by_sensor
 from ..colony.stages import Switches, switches
 from ..feeding.appetite import TEMP_C
 from ..feeding.refused import refused_foods
@@ -39,6 +40,7 @@ class Known:
     of the time to come, from ``facts``, None where nothing is foretold.
     ``temp_c``: the mean temperature held inside what the rates are known for; ``worker_mg``, ``worker_mm``: of a
     worker as they are now; ``brood_mg``: what the brood will weigh; ``since_ms``: since when the colony is known;
+    ``rest_sensed``: what is said of a rest that follows its thermometer.
     ``limits``: where something lies outside what the rates are known for, and the nearest value stands in.
     """
 
@@ -62,6 +64,7 @@ class Known:
     in_tube: bool
     since_ms: int
     limits: tuple[Mapping[str, Any], ...] = ()
+    rest_sensed: tuple[Mapping[str, Any], ...] = ()
 
     @property
     def workers(self) -> float:
@@ -88,6 +91,8 @@ def know(state: ColonyState, now_ms: int) -> Known:
         utc_offset_min=state.utc_offset_min,
     )
     by_day = lately_by_day(state, now_ms)
+    sensed = rest_by_sensor(state, kind, by_day, today)
+    state = sensed.state
     workers = counted.workers.best if counted.basis != "unknown" else None
     switched = switches(state, kind, workers, today, history=history, climate=climate, census=counted)
     facts, living = foretold(state, kind, history, climate, switched, counted, now_ms)
@@ -107,6 +112,7 @@ def know(state: ColonyState, now_ms: int) -> Known:
         in_tube=vessel.tube if vessel is not None else True,
         since_ms=_known_since_ms(state, now_ms),
         limits=(*limits_said(kind, nanitic=switched.nanitics), *_temperature_said(climate.mean_c.best)),
+        rest_sensed=sensed.notices,
     )  # fmt: skip
 
 

@@ -134,7 +134,7 @@ def _notices(known: Known) -> list[Mapping[str, Any]]:
     """Return what the keeper should know besides what is to be done."""
     state, switched = known.state, known.switched
     resting = switched.resting
-    found: list[Mapping[str, Any]] = list(switched.notices)
+    found: list[Mapping[str, Any]] = [*known.rest_sensed, *switched.notices]
     if state.species_code not in species():
         found.append(reason("species_unknown"))
     if not switched.off >= ALL_FOOD:  # where nothing is fed, nothing is reckoned
