@@ -105,7 +105,7 @@ def _eats(colony: Colony, feeding: Event, gap_days: float) -> tuple[float, dict[
     after_h = dice.uniform(10, 36)
     if dice.random() < 0.05:
         return after_h, {"outcome": "ignored"}
-    offered_mg = content_mg(feeding.values)[0] * dice.lognormvariate(0, 1 / 6)
+    offered_mg = content_mg(feeding.said)[0] * dice.lognormvariate(0, 1 / 6)
     wanted_mg = colony.wants() * colony.usual_mg["protein"] * min(4.0, max(0.5, gap_days))
     gone = wanted_mg * (1 - math.exp(-after_h / PACE_H)) >= offered_mg
     if dice.random() < 0.02:
@@ -119,7 +119,7 @@ def _drinks(colony: Colony, feeding: Event, gap_days: float) -> tuple[float, dic
     in_feeder = feeding.values["form"] == "feeder"
     dry_h = max(0.0, gap_days * 24 - colony.left_after_h) if gap_days else 0.0
     colony.in_crop_mg = max(0.0, colony.in_crop_mg - use_mg * dry_h)
-    offered_mg = left_mg = content_mg(feeding.values)[1]
+    offered_mg = left_mg = content_mg(feeding.said)[1]
     after_h = dice.uniform(24, 60)
     seen_mg = left_mg
     there_h = 24 * 6 if in_feeder else 60

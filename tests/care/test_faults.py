@@ -37,7 +37,9 @@ def test_a_distant_spot_of_mould_is_a_photo_now_and_no_alarm():
     assert [r["code"] for r in task.reasons] == ["mould_far"]
 
 
-@pytest.mark.parametrize("seen", [at(1, "photo"), at(1, "check", need="glance")], ids=["a photo", "a look"])
+@pytest.mark.parametrize(
+    "seen", [at(1, "photo", sha256="0" * 64), at(1, "check", need="glance")], ids=["a photo", "a look"]
+)
 def test_after_the_photo_it_is_looked_at_seven_days_after_it_was_reported(seen):
     (task,) = about(spot(2), seen)
 
@@ -46,8 +48,8 @@ def test_after_the_photo_it_is_looked_at_seven_days_after_it_was_reported(seen):
 
 
 def test_the_look_after_seven_days_ends_it_and_so_do_four_weeks_of_silence():
-    assert about(spot(7), at(6, "photo"))[0].due_at_ms == NOW_MS
-    assert about(spot(7), at(6, "photo"), at(0, "check", need="glance")) == []
+    assert about(spot(7), at(6, "photo", sha256="0" * 64))[0].due_at_ms == NOW_MS
+    assert about(spot(7), at(6, "photo", sha256="0" * 64), at(0, "check", need="glance")) == []
     assert about(spot(20)) != []
     assert about(spot(29)) == []
 

@@ -16,6 +16,8 @@ from broodshelf.care.feeding.content import content_mg
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Lot, Place, Rule, Vessel
 from broodshelf.model.gauges import Gauge
+from broodshelf.model.kinds import read
+from broodshelf.model.kinds.log import Feeding
 from broodshelf.model.kinds.words import ORIGINS
 from broodshelf.model.needs import FAULTS, NEEDS
 from broodshelf.model.quantities import OutOfRange
@@ -172,7 +174,7 @@ def test_what_was_learnt_from_checks_changes_the_next_plan():
 
     assert gauge.basis == "learnt"
     assert "appetite_learnt" in [r["code"] for r in gauge.reasons]
-    held = [content_mg(task(plan, "protein").portion)[0] for plan in (eager, dainty)]
+    held = [content_mg(read(Feeding, task(plan, "protein").suggested["set"]))[0] for plan in (eager, dainty)]
     assert held[0] > 1.5 * held[1]
 
 

@@ -19,6 +19,8 @@ from broodshelf.care.plan.ration import ration_of
 from broodshelf.care.wording import say, say_portion
 from broodshelf.model.facts import ColonyState, Event, Lot, Place, Rule, Vessel
 from broodshelf.model.gauges import DAY_MS
+from broodshelf.model.kinds import read
+from broodshelf.model.kinds.log import Feeding
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
 HOUR_MS = 3_600_000
@@ -47,8 +49,9 @@ def codes(task) -> list[str]:
     return [r["code"] for r in task.reasons]
 
 
-def protein_mg(portion) -> float:
-    return content_mg(portion)[0]
+def held_mg(portion, need: str = "protein") -> float:
+    protein_mg, sugar_mg = content_mg(read(Feeding, {"need": need, **portion}))
+    return protein_mg if need == "protein" else sugar_mg
 
 
 def fed(n: int, ago_days: float, portion, need: str = "protein") -> Event:
@@ -73,7 +76,7 @@ def test_no_serving_is_a_heap(code, larvae):
             task = served(state, need)
             if task is None:
                 continue
-            amount, held = task.portion["amount"], content_mg(task.portion)[0 if need == "protein" else 1]
+            amount, held = task.portion["amount"], held_mg(task.portion, need)
             assert amount <= (12 if task.portion["unit"] == "piece" else 30)
             most_mg = 4 * ration_of(need, known, 14.0).mg_per_day.best
             assert amount in (1, 0.1) or held <= most_mg * 1.001, (workers, task.portion)
@@ -103,7 +106,7 @@ def test_the_first_food_of_their_lives_is_the_smallest_serving(code):
         task = served(state, need)
         assert task.portion["amount"] == 1
         assert "portion_tiny" in codes(task)
-    assert protein_mg(served(state).portion) < 0.7  # a fruit fly 0.2 mg, an extra small cricket 0.57
+    assert held_mg(served(state).portion) < 0.7  # a fruit fly 0.2 mg, an extra small cricket 0.57
 
 
 def test_long_intervals_mean_less_food_and_say_so():
@@ -123,7 +126,7 @@ def grown(workers: int, outcome: str | None, feedings: int, every_days: float = 
         portion = served(colony(workers, "some", *log), at_ms=at_ms).portion
         feeding = Event(f"f{n}", "feeding", at_ms, {"need": "protein", **portion})
         log += [feeding, check(n, feeding, outcome)] if outcome else [feeding]
-        held.append(protein_mg(portion))
+        held.append(held_mg(portion))
     return held
 
 
@@ -405,4 +408,4 @@ def test_thick_sugar_is_served_by_what_it_holds(food):
     portion = served(state, "sugar").portion
 
     assert portion["food_code"] == food
-    assert content_mg(portion)[1] <= 4.001 * ration_of("sugar", know(state, NOW_MS), None).mg_per_day.best
+    assert held_mg(portion, "sugar") <= 4.001 * ration_of("sugar", know(state, NOW_MS), None).mg_per_day.best

@@ -25,13 +25,16 @@ from broodshelf.care.feeding.stores import (
 )
 from broodshelf.care.wording import say
 from broodshelf.model.facts import Event
+from broodshelf.model.kinds.log import Feeding
 from broodshelf.model.quantities import Estimate, OutOfRange
 
 DAY_MS = 86_400_000
 exactly = Estimate.exactly
 USUAL = exactly(1)
 LASIUS, CARPENTER = exactly(1.75), exactly(40.0)
-DROP, FEEDER = (fresh_days({"food_code": "sugar_water", "form": form}) for form in ("drop", "feeder"))
+DROP, FEEDER = (
+    fresh_days(Feeding(need="sugar", food_code="sugar_water", form=form)) for form in ("drop", "feeder")
+)
 
 
 def brood(larvae: str | None, workers: int = 50) -> Brood:
@@ -272,7 +275,7 @@ def diet(
     log: list[Event] = []
     for n in range(int(days / every_days)):
         at_ms = round(n * every_days * DAY_MS)
-        log.append(Event(f"f{n}", "feeding", at_ms, {"content": (protein_mg, sugar_mg_)}))
+        log.append(Event(f"f{n}", "feeding", at_ms, {"need": "protein", "content": (protein_mg, sugar_mg_)}))
         if outcome:
             log.append(Event(f"c{n}", "check", at_ms + 1, {"feeding_id": f"f{n}", "outcome": outcome}))
     return log, 30 * DAY_MS, lambda event: event.values["content"]

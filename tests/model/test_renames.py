@@ -33,6 +33,12 @@ RENAMED = {
         "used_up_on",
         ("rounds/facts_of.py", "screens/larder.js"),
     ),
+    "what an event says": (
+        "kinds/log.py",
+        "resolved_at",
+        "over_at",
+        ("care/colony/history.py", "care/round.js"),
+    ),
 }
 """The module, the old and the new name, and where each checker has to find what is left of the old one."""
 

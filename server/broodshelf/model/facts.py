@@ -6,22 +6,57 @@ ISO strings in the household's zone.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any
+from typing import Any, Final, Generic, TypeAlias, TypeGuard, TypeVar, cast
 
+from .kinds import KINDS, read
+from .kinds.log import (
+    Boost,
+    Check,
+    Climate,
+    Count,
+    Fault,
+    Feeding,
+    Later,
+    Move,
+    Note,
+    Photo,
+    Water,
+)
 from .needs import Need
 from .quantities import within
 
+Said = Feeding | Check | Water | Fault | Count | Boost | Climate | Move | Note | Photo | Later
+"""What an event says of its own kind."""
+Of = TypeVar("Of", bound=Said, covariant=True)
+Part = TypeVar("Part", bound=Said)
+_PART_OF: Final = {kind.name: kind.parts[-1] for kind in KINDS.values() if kind.group == "event"}
+_KIND_OF: Final = {part: kind for kind, part in _PART_OF.items()}
 
-@dataclass(frozen=True, slots=True)
-class Event:
-    """One un-voided event of the log. ``values`` are the record's fields by name."""
 
+class _Read(Generic[Of]):
+    """The fields of an event as the dataclass of its kind."""
+
+    __slots__ = ("said",)
+    said: Of
+
+
+@dataclass(frozen=True)
+class Logged(_Read[Of]):
+    """One un-voided event of the log. ``values``: the fields of its record by name, for whoever asks for any of them.
+
+    Care reads ``said``. Raises ``TypeError`` for fields of which no such record is made.
+    """
+
+    __slots__ = ("happened_ms", "id", "kind", "values")
     id: str
     kind: str
     happened_ms: int
     values: Mapping[str, Any]
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "said", read(_PART_OF[self.kind], self.values))
 
     @property
     def counts(self) -> bool:
@@ -29,9 +64,30 @@ class Event:
         return not self.values.get("possible_repeat") or bool(self.values.get("confirmed"))
 
     @property
+    def task_key(self) -> str | None:
+        """The task that it answers, as a text."""
+        key: str | None = self.values.get("task_key")
+        return key
+
+    @property
     def moved(self) -> bool:
         """The colony lives elsewhere since; a nest that was only offered is no move."""
-        return self.kind == "move" and self.values.get("how") != "offered"
+        return tells(self, Move) and self.said.how != "offered"
+
+
+Event: TypeAlias = Logged[Said]
+"""An event of any kind."""
+
+
+def tells(event: Event, part: type[Part]) -> TypeGuard[Logged[Part]]:
+    """Say whether an event is of the kind that this dataclass describes."""
+    return _PART_OF[event.kind] is part
+
+
+def only(part: type[Part], events: Iterable[Event]) -> list[Logged[Part]]:
+    """Return the events of one kind, in their order."""
+    kind = _KIND_OF[part]
+    return cast("list[Logged[Part]]", [event for event in events if event.kind == kind])
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,7 +238,7 @@ class ColonyState:
     utc_offset_min: int = 0
     latitude_sign: int = 1
     latitude_deg: float | None = None
-    climate_readings: tuple[Event, ...] = ()
+    climate_readings: tuple[Logged[Climate], ...] = ()
     hours: tuple[Hour, ...] = ()
     measured_days: tuple[MeasuredDay, ...] = ()
     place_since: str | None = None

@@ -11,7 +11,7 @@ import json
 from collections.abc import Iterable, Mapping
 from functools import cache
 from operator import itemgetter
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from sqlalchemy import (
     ColumnElement,
@@ -29,7 +29,7 @@ from sqlalchemy import (
     union_all,
 )
 
-from ..model.facts import Event
+from ..model.facts import Event, Logged
 from ..model.kinds import KINDS
 from ..model.needs import FOOD_NEEDS, NEEDS
 from .tables import records
@@ -37,6 +37,17 @@ from .tables import records
 MOST: Final = 40
 """How many events of a topic a plan looks at: four months of a feeding every third day."""
 OPEN: Final = "open"
+
+
+class Entry(NamedTuple):
+    """An event as it is stored: its fields by name, which nobody has read yet."""
+
+    id: str
+    kind: str
+    happened_ms: int
+    values: Mapping[str, Any]
+
+
 _IN_ORDER: Final = itemgetter(2, 0)
 _TOPICS: Final[Mapping[str, tuple[str, ...]]] = {
     "feeding": FOOD_NEEDS,
@@ -54,7 +65,7 @@ def topic_of(kind: str, values: Mapping[str, Any]) -> str:
 
 def read_recent(
     connection: Connection, household_id: str, colony_ids: Iterable[str], since_ms: int
-) -> dict[str, list[Event]]:
+) -> dict[str, list[Entry]]:
     """Return, by colony, the newest ``MOST`` events of each topic and the first event of all since ``since_ms``.
 
     In the order in which they happened. The first event says since when the colony is looked after.
@@ -66,14 +77,14 @@ def read_recent(
     return found
 
 
-def _ordered(newest: str | None, oldest: str | None) -> list[Event]:
+def _ordered(newest: str | None, oldest: str | None) -> list[Entry]:
     # not strictly: an older server took ids that end in a line break
     events = {row[0]: row for row in json.loads(f"[{newest or ''}]", strict=False)}
     firsts = json.loads(f"[{oldest or ''}]", strict=False)
     if firsts:
         first = min(firsts, key=_IN_ORDER)
         events[first[0]] = first
-    return [Event(*row) for row in sorted(events.values(), key=_IN_ORDER)]
+    return [Entry(*row) for row in sorted(events.values(), key=_IN_ORDER)]
 
 
 def read_kind_since(connection: Connection, household_id: str, kind: str, since_ms: int) -> list[Event]:
@@ -84,7 +95,7 @@ def read_kind_since(connection: Connection, household_id: str, kind: str, since_
         .where(c.household_id == household_id, c.kind == kind, c.gone.is_(False), c.happened_ms >= since_ms)
         .order_by(c.happened_ms, c.id)
     )
-    return [Event(row.id, row.kind, row.happened_ms, json.loads(row.fields)) for row in rows]
+    return [Logged(row.id, row.kind, row.happened_ms, json.loads(row.fields)) for row in rows]
 
 
 @cache

@@ -10,16 +10,17 @@ from sqlalchemy import Connection
 from ..care.colony.census import census_of
 from ..care.colony.climate import FRESH_DAYS
 from ..care.colony.history import EPOCH_DAY, local_day
-from ..care.plan.risk import WATCH_DAYS, may_be_risky, risky_lots
+from ..care.plan.risk import WATCH_DAYS, is_poison, risky_lots
 from ..model import kinds
-from ..model.facts import ColonyState, Event, Place, Rule, Vessel
+from ..model.facts import ColonyState, Event, Logged, Place, Rule, Vessel, only
 from ..model.gauges import DAY_MS
+from ..model.kinds.log import Climate, Feeding
 from ..records.recent import read_kind_since, read_recent
 from ..records.store import Record, read_all, read_kinds
 from ..records.types import readable_day
 from ..sensing.days import days_by_place
 from ..sensing.intake import hours_by_place
-from .facts_of import lot_of, lots_left, place_of, running_tasting, vessel_of
+from .facts_of import log_of, lot_of, lots_left, place_of, running_tasting, vessel_of
 from .latitude import latitude_deg
 from .likes import with_likes
 from .own_rules import OwnRule, last_met_ms, rules_by_colony
@@ -59,7 +60,7 @@ def colony_states(
     states = []
     for colony in colonies:
         try:
-            state = house.state_of(colony, tuple(event for event in log[colony.id] if event.counts))
+            state = house.state_of(colony, log_of(log[colony.id]))
         except Exception as error:  # noqa: BLE001 - one colony that cannot be told must not hide the others
             failed[colony.id] = error
         else:
@@ -157,11 +158,11 @@ def _risky_lots(
     Most households have no lot that could be refused; then no log is read for it.
     """
     lots = {lot_id: lot_of(lot_id, lot) for lot_id, lot in of_house.items()}
-    if not any(may_be_risky({"origin": lot.origin}) for lot in lots.values()):
+    if not any(is_poison(lot.origin) for lot in lots.values()):
         return frozenset()
     since_ms = now_ms - (WATCH_DAYS + 1) * DAY_MS
     fed = read_kind_since(connection, household_id, "feeding", since_ms)
-    return risky_lots((event for event in fed if event.counts), lots, offset_min)
+    return risky_lots((each for each in only(Feeding, fed) if each.counts), lots, offset_min)
 
 
 def _rule(rule: OwnRule, events: Sequence[Event], clock: CareClock) -> Rule:
@@ -176,9 +177,12 @@ def _offset_min(clock: CareClock, now_ms: int) -> int:
     return round(offset.total_seconds() / 60) if offset else 0
 
 
-def _climate(connection: Connection, household_id: str, now_ms: int) -> dict[str, tuple[Event, ...]]:
+def _climate(
+    connection: Connection, household_id: str, now_ms: int
+) -> dict[str, tuple[Logged[Climate], ...]]:
     """Return the readings of the kept days by place, in the order in which they were taken."""
-    found: dict[str, list[Event]] = {}
-    for logged in read_kind_since(connection, household_id, "climate", now_ms - KEPT_DAYS * DAY_MS):
+    found: dict[str, list[Logged[Climate]]] = {}
+    measured = read_kind_since(connection, household_id, "climate", now_ms - KEPT_DAYS * DAY_MS)
+    for logged in only(Climate, measured):
         found.setdefault(logged.values.get("place_id") or "", []).append(logged)
     return {place_id: tuple(events) for place_id, events in found.items()}

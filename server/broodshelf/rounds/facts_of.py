@@ -2,11 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Iterator, Mapping
+from typing import Any
 
 from ..care.catalogue import foods
 from ..model import facts, kinds
 from ..records.types import readable_day
+
+
+def log_of(entries: Iterable[tuple[str, str, int, Mapping[str, Any]]]) -> tuple[facts.Event, ...]:
+    """Return the events that count of a log. Raises ``TypeError`` where one lacks what its kind cannot do without."""
+    log: Iterator[facts.Event] = (facts.Logged(*entry) for entry in entries)
+    return tuple(event for event in log if event.counts)
 
 
 def vessel_of(vessel: kinds.Vessel) -> facts.Vessel:

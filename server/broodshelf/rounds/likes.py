@@ -13,9 +13,10 @@ from ..care.feeding.tasting import Tasted, likes_of
 from ..care.plan.known import species_of
 from ..care.plan.tastings import taken_in_tastings
 from ..model import kinds
-from ..model.facts import ColonyState, Event
-from ..records.recent import read_recent
+from ..model.facts import ColonyState
+from ..records.recent import Entry, read_recent
 from ..records.store import Record, read_all
+from .facts_of import log_of
 
 MOST: Final = 12
 """How many other colonies are asked, those of its species first: what a plan reads stays bounded."""
@@ -36,7 +37,7 @@ def with_likes(
         ColonyState(colony_id, colony.species_code, guild=colony.guild, acquired_on=colony.acquired_on)
         for colony_id, colony in read_all(kinds.Colony, colonies).items()
     ]
-    logs: dict[str, Sequence[Event]] = {}
+    logs: dict[str, Sequence[Entry]] = {}
     found = []
     for state in states:
         if state.tasting is None:
@@ -61,10 +62,10 @@ def _guild(state: ColonyState) -> str:
     return species_of(state).guild
 
 
-def _tasted(colonies: Iterable[ColonyState], logs: Mapping[str, Sequence[Event]]) -> list[Tasted]:
+def _tasted(colonies: Iterable[ColonyState], logs: Mapping[str, Sequence[Entry]]) -> list[Tasted]:
     found = []
     for colony in colonies:
-        events = tuple(event for event in logs[colony.id] if event.counts)
+        events = log_of(logs[colony.id])
         taken = taken_in_tastings(events, settlings_of(replace(colony, events=events)))
         found += [
             Tasted(colony.species_code, _guild(colony), food_code, tally)

@@ -12,7 +12,8 @@ from dataclasses import dataclass, field, replace
 from itertools import islice
 from typing import Final
 
-from ..model.facts import Event
+from ..model.facts import Event, only, tells
+from ..model.kinds import log
 from ..model.needs import NEEDS, Need
 from ..model.tasks import TASKS, Task, TaskKey, is_care_hour, later_slot, urgent_slot
 from ..records.types import happened_ms
@@ -88,7 +89,7 @@ def arrange(rows: Sequence[Occurrence], todo: ToDo, clock: CareClock, now_ms: in
 def laters(events: Sequence[Event]) -> dict[Need, Later]:
     """Return, for each need, the last wish to put it off. ``events`` are in the order in which they happened."""
     return {
-        e.values["need"]: Later(e.id, happened_ms(e.values["until"])) for e in events if e.kind == "later"
+        later.said.need: Later(later.id, happened_ms(later.said.until)) for later in only(log.Later, events)
     }
 
 
@@ -180,15 +181,18 @@ def _last_told(rows: Sequence[Occurrence], key: TaskKey, today: dt.date) -> Occu
 def _closing_ms(row: Occurrence, events: Sequence[Event], now_ms: int) -> int:
     """Return when the event happened that did what was due; the present if no event did."""
     for event in reversed(events):
-        if row.task == TaskKey("fault", event.id) and event.values.get("resolved_at"):
-            return happened_ms(event.values["resolved_at"])
+        mended_at = event.said.resolved_at if tells(event, log.Fault) else None
+        if mended_at and row.task == TaskKey("fault", event.id):
+            return happened_ms(mended_at)
         if row.task_about == event.id:
             break  # where the run began; what came before did not end it
-        if event.values.get("task_key") == str(row.task) or _answers(row.need, event):
+        if event.task_key == str(row.task) or _answers(row.need, event):
             return event.happened_ms
     return now_ms
 
 
 def _answers(need: Need, event: Event) -> bool:
     row = NEEDS[need]
-    return event.kind == row.answered_by and (not row.food or event.values.get("need") == need)
+    if tells(event, log.Feeding) and row.food:
+        return event.said.need == need
+    return event.kind == row.answered_by

@@ -6,16 +6,19 @@ import datetime as dt
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from sqlalchemy import Connection
 
 from ..care.feeding.food_origin import origin_verdict
 from ..care.plan.holiday import ColonyHoliday, plan_holiday
 from ..care.plan.larder import Outlook, Stock, Use, forecast
+from ..model import kinds
+from ..model.facts import only
+from ..model.kinds.log import Feeding
 from ..model.quantities import Estimate
 from ..records.recent import read_kind_since
-from ..records.store import Record, read_kind
+from ..records.store import Record, read_all, read_kind
 from ..records.types import readable_day
 from .colony_state import colony_states, workers_by_colony
 from .wall_clock import zone_of
@@ -37,33 +40,48 @@ class Left:
     given: float
 
 
+class _Written(NamedTuple):
+    """How much of a lot there was when somebody wrote it down, by the server's clock."""
+
+    amount: float
+    unit: str
+    at_ms: int
+
+
 def larder_left(connection: Connection, household_id: str) -> tuple[Left, ...]:
     """Return what is left of each lot in the house whose amount somebody wrote down.
 
     A feeding counts where it names the lot and happened after that; one in a unit that does not meet the lot's
     takes nothing from it.
     """
-    lots = {
-        lot.id: lot
-        for lot in read_kind(connection, household_id, "lot")
-        if not lot.values.get("finished_on") and lot.values.get("amount") is not None
-    }
+    lots = _written_down(read_kind(connection, household_id, "lot"))
     if not lots:
         return ()
     given: dict[str, float] = defaultdict(float)
-    first_ms = min(map(_written_ms, lots.values()))
-    for feeding in read_kind_since(connection, household_id, "feeding", first_ms):
-        lot, amount = lots.get(feeding.values.get("lot_id", "")), feeding.values.get("amount")
-        if lot is None or amount is None or feeding.happened_ms < _written_ms(lot):
+    first_ms = min(lot.at_ms for lot in lots.values())
+    for feeding in only(Feeding, read_kind_since(connection, household_id, "feeding", first_ms)):
+        said, lot = feeding.said, lots.get(feeding.said.lot_id or "")
+        if lot is None or said.amount is None or feeding.happened_ms < lot.at_ms:
             continue
-        unit, times = _in_lots(feeding.values.get("unit") or "")
-        own_unit, own_times = _in_lots(lot.values.get("unit") or "")
+        unit, times = _in_lots(said.unit or "")
+        own_unit, own_times = _in_lots(lot.unit)
         if unit == own_unit:
-            given[lot.id] += amount * times / own_times
+            given[said.lot_id or ""] += said.amount * times / own_times
     return tuple(
-        Left(lot.id, round(max(0.0, lot.values["amount"] - given[lot.id]), 3), round(given[lot.id], 3))
-        for lot in lots.values()
+        Left(lot_id, round(max(0.0, lot.amount - given[lot_id]), 3), round(given[lot_id], 3))
+        for lot_id, lot in lots.items()
     )
+
+
+def _written_down(records: Iterable[Record]) -> dict[str, _Written]:
+    """Return by lot the amounts of those that are not used up."""
+    found = {}
+    for record in records:
+        lot = kinds.read(kinds.Lot, record.values)
+        if not lot.finished_on and lot.amount is not None:
+            _rev, corrected_ms, _device = record.stamps.get("amount", (0, record.made_ms, None))
+            found[record.id] = _Written(lot.amount, lot.unit or "", corrected_ms)
+    return found
 
 
 def larder_outlook(
@@ -74,9 +92,9 @@ def larder_outlook(
     unit_of = {use.food_code: use.unit for use in uses}
     amounts = {each.lot_id: each.amount for each in left}
     stocks = [
-        _stock(lot, amounts.get(lot.id), unit_of[lot.values["food_code"]], today)
-        for lot in read_kind(connection, household_id, "lot")
-        if not lot.values.get("finished_on") and lot.values["food_code"] in unit_of
+        _stock(lot_id, lot, amounts.get(lot_id), unit_of[lot.food_code], today)
+        for lot_id, lot in read_all(kinds.Lot, read_kind(connection, household_id, "lot")).items()
+        if not lot.finished_on and lot.food_code in unit_of
     ]
     return forecast([stock for stock in stocks if stock is not None], uses, today=today)
 
@@ -119,22 +137,15 @@ def _in_lots(unit: str) -> tuple[str, float]:
     return _IN_LOTS.get(unit, (unit, 1.0))
 
 
-def _written_ms(lot: Record) -> int:
-    """Return when the amount of a lot was written down, by the server's clock."""
-    _rev, corrected_ms, _device = lot.stamps.get("amount", (0, lot.made_ms, None))
-    return corrected_ms
-
-
-def _stock(lot: Record, amount: float | None, unit: str, today: str) -> Stock | None:
+def _stock(lot_id: str, lot: kinds.Lot, amount: float | None, unit: str, today: str) -> Stock | None:
     """Return the lot in the unit of its use; its amount is unknown where the units do not meet."""
-    values = lot.values
-    verdict = origin_verdict(values["origin"], got_on=readable_day(values.get("got_on")), today=today)
+    verdict = origin_verdict(lot.origin, got_on=readable_day(lot.got_on), today=today)
     if verdict.verdict == "refuse":
         return None
-    own_unit, times = _in_lots(values.get("unit") or unit)
+    own_unit, times = _in_lots(lot.unit or unit)
     here = amount * times if amount is not None and own_unit == unit else None
-    offer_from = max(filter(None, (readable_day(values.get("hold_until")), verdict.until)), default=None)
-    return Stock(lot.id, values["food_code"], unit, here, offer_from, readable_day(values.get("use_by")))
+    offer_from = max(filter(None, (readable_day(lot.hold_until), verdict.until)), default=None)
+    return Stock(lot_id, lot.food_code, unit, here, offer_from, readable_day(lot.use_by))
 
 
 def _noon_ms(connection: Connection, household_id: str, day: str) -> int:

@@ -15,13 +15,14 @@ from typing import Final
 
 from ..care.plan.own import last_look
 from ..model import kinds
-from ..model.facts import Event
+from ..model.facts import Event, only
+from ..model.gauges import DAY_MS
+from ..model.kinds.log import Check, Feeding
 from ..model.needs import NEEDS, Need
 from ..records.store import Record
 from ..records.types import readable_day, readable_time
 from .wall_clock import DAY, CareClock, CareHour
 
-DAY_MS: Final = 86_400_000
 WEEKDAYS: Final = range(7)
 
 
@@ -93,13 +94,13 @@ def last_met_ms(need: Need, events: Sequence[Event]) -> int | None:
         look = last_look(need, events)
         return look.happened_ms if look is not None else None
     ignored = {
-        e.values.get("feeding_id")
-        for e in events
-        if e.kind == "check" and e.values.get("outcome") == "ignored" and need == "protein"
+        check.said.feeding_id
+        for check in only(Check, events)
+        if check.said.outcome == "ignored" and need == "protein"
     }
     taken = (
-        e.happened_ms
-        for e in events
-        if e.kind == "feeding" and e.values.get("need") == need and e.id not in ignored
+        feeding.happened_ms
+        for feeding in only(Feeding, events)
+        if feeding.said.need == need and feeding.id not in ignored
     )
     return max(taken, default=None)

@@ -9,7 +9,8 @@ import json
 from typing import Any, Final
 
 from ..care.plan.risk import may_be_risky
-from ..model.kinds import KINDS, required_fields
+from ..model.kinds import KINDS, read, required_fields
+from ..model.kinds.log import Feeding
 from ..records.merge import Merged, merge
 from ..records.schemas import check_fields
 from ..records.store import Record, Revision
@@ -196,7 +197,7 @@ def _note(outcome: Outcome, record: Record) -> None:
         outcome.back.add(record.id)
     outcome.touched |= _colonies(record)
     # what was given despite a refusal concerns all that got the same lot
-    refused = record.kind == "feeding" and may_be_risky(record.values)
+    refused = record.kind == "feeding" and may_be_risky(read(Feeding, record.values))
     outcome.touches_all = outcome.touches_all or record.kind in HOUSE_WIDE or refused
 
 

@@ -6,8 +6,9 @@ import datetime as dt
 from collections.abc import Iterable, Sequence
 from typing import Any, Final, NamedTuple
 
-from ...model.facts import ColonyState, Event
+from ...model.facts import ColonyState, Event, only
 from ...model.gauges import DAY_MS
+from ...model.kinds.log import Check, Move
 from ...model.tasks import reason
 from .history import local_day, midnight_ms
 
@@ -41,7 +42,7 @@ def settlings(
     Each ends by itself after 7 days, whatever the condition still says; a day that the keeper set goes before that. A
     condition of which nobody knows since when begins with the last move or arrival; without one its end is open.
     """
-    moves = [e.happened_ms for e in events if e.kind == "move" and e.values.get("how") != "offered"]
+    moves = [move.happened_ms for move in only(Move, events) if move.moved]
     begun = [*moves, *([] if acquired_on is None else [midnight_ms(acquired_on, utc_offset_min)])]
     spells = [Settling(at_ms, at_ms + SETTLING_DAYS[1] * DAY_MS) for at_ms in begun]
     if condition == "settling":
@@ -67,19 +68,15 @@ def settlings_of(state: ColonyState) -> tuple[Settling, ...]:
     )  # fmt: skip
 
 
-def excused_feedings(events: Iterable[Event], spells: Sequence[Settling]) -> frozenset[object]:
+def excused_feedings(events: Iterable[Event], spells: Sequence[Settling]) -> frozenset[str | None]:
     """Return the ids of the feedings whose last check found them ignored in a spell in which that says nothing."""
     if not spells:
         return frozenset()
-    last_check = {
-        event.values.get("feeding_id"): event
-        for event in events
-        if event.kind == "check" and event.values.get("outcome")
-    }
+    last_check = {check.said.feeding_id: check for check in only(Check, events) if check.said.outcome}
     return frozenset(
         feeding_id
         for feeding_id, check in last_check.items()
-        if check.values["outcome"] == "ignored" and any(spell.holds(check.happened_ms) for spell in spells)
+        if check.said.outcome == "ignored" and any(spell.holds(check.happened_ms) for spell in spells)
     )
 
 

@@ -10,8 +10,9 @@ from dataclasses import dataclass
 from statistics import fmean
 from typing import Final
 
-from ...model.facts import Event, Hour, Place
+from ...model.facts import Hour, Logged, Place
 from ...model.gauges import DAY_MS
+from ...model.kinds import log
 from ...model.quantities import Estimate, within
 
 LOWEST_C, HIGHEST_C = -10.0, 45.0
@@ -58,7 +59,7 @@ class Climate:
 
 def climate_of(
     place: Place,
-    readings: Iterable[Event] = (),
+    readings: Iterable[Logged[log.Climate]] = (),
     hours: Sequence[Hour] = (),
     *,
     now_ms: int,
@@ -130,13 +131,13 @@ def _mean(measured: Sequence[float]) -> float | None:
 
 
 def _latest(
-    readings: Iterable[Event], now_ms: int, offset_min: int
+    readings: Iterable[Logged[log.Climate]], now_ms: int, offset_min: int
 ) -> tuple[float | None, float | None, float | None]:
     day = night = humidity = None
     for event in readings:
         if not now_ms - FRESH_DAYS * DAY_MS <= event.happened_ms <= now_ms:
             continue
-        temperature_c, humidity_pct = event.values.get("temperature_c"), event.values.get("humidity_pct")
+        temperature_c, humidity_pct = event.said.temperature_c, event.said.humidity_pct
         if temperature_c is not None and LOWEST_C <= temperature_c <= HIGHEST_C:
             hour = (event.happened_ms // 60_000 + offset_min) // 60 % 24
             if hour in DAY_HOURS:

@@ -12,8 +12,9 @@ from dataclasses import dataclass
 from statistics import fmean
 from typing import Final, Literal
 
-from ...model.facts import ColonyState, Event, MeasuredDay, Place
+from ...model.facts import ColonyState, Logged, MeasuredDay, Place
 from ...model.gauges import DAY_MS
+from ...model.kinds import log
 from .climate import (
     DAY_HOURS,
     DROP_C,
@@ -127,7 +128,7 @@ def _seen(measured: MeasuredDay | None) -> dict[str, float]:
 class _Typed:
     """What was typed of a place: which of it speaks for a day."""
 
-    def __init__(self, readings: Iterable[Event], offset_min: int) -> None:
+    def __init__(self, readings: Iterable[Logged[log.Climate]], offset_min: int) -> None:
         self._by_day: dict[str, dict[int, float]] = {}
         for day, what, value in _typed(readings, offset_min):  # the latest of a day stands
             self._by_day.setdefault(what, {})[day] = value
@@ -142,10 +143,10 @@ class _Typed:
         return {what: value for what, value in found.items() if value is not None}
 
 
-def _typed(readings: Iterable[Event], offset_min: int) -> Iterator[tuple[int, str, float]]:
+def _typed(readings: Iterable[Logged[log.Climate]], offset_min: int) -> Iterator[tuple[int, str, float]]:
     for event in readings:
         day, minute = divmod(event.happened_ms // 60_000 + offset_min, 24 * 60)
-        temperature_c, humidity_pct = event.values.get("temperature_c"), event.values.get("humidity_pct")
+        temperature_c, humidity_pct = event.said.temperature_c, event.said.humidity_pct
         if temperature_c is not None and LOWEST_C <= temperature_c <= HIGHEST_C:
             yield day, "day_c" if minute // 60 in DAY_HOURS else "night_c", float(temperature_c)
         if humidity_pct is not None and 0 <= humidity_pct <= 100:

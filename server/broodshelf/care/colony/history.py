@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import Final
 
-from ...model.facts import Event
+from ...model.facts import Event, Logged, tells
 from ...model.gauges import DAY_MS
+from ...model.kinds import log
 from ...model.needs import FAULTS
 
 EPOCH_DAY: Final = dt.date(1970, 1, 1).toordinal()
+LOOKS: Final = frozenset({"check", "count", "photo", "move"})
+"""Kinds of events for which somebody looked into the nest."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,9 +50,9 @@ class History:
     moves_ms: tuple[int, ...] = ()
     watered_ms: int | None = None
     aired_ms: int | None = None
-    open_faults: tuple[Event, ...] = ()
+    open_faults: tuple[Logged[log.Fault], ...] = ()
     boosts: tuple[Count, ...] = ()
-    offered: Event | None = None
+    offered: Logged[log.Move] | None = None
     room_looked_ms: int | None = None
     glanced_ms: int | None = None
 
@@ -64,41 +67,37 @@ class History:
 def read_history(events: Iterable[Event]) -> History:
     """Return the history of a log whose events are in the order in which they happened. One pass."""
     counts: list[Count] = []
-    faults: list[Event] = []
+    faults: list[Logged[log.Fault]] = []
     moves: list[int] = []
     boosts: list[Count] = []
     looked_ms = watered_ms = aired_ms = room_looked_ms = glanced_ms = None
-    offered: Event | None = None
+    offered: Logged[log.Move] | None = None
     for event in events:
-        kind = event.kind
-        if kind == "feeding":
+        if event.kind == "feeding":
             continue
-        if kind == "check":
+        if event.kind in LOOKS:
             looked_ms = event.happened_ms
-            if event.values.get("need") == "rest":
-                aired_ms = looked_ms
-            elif event.values.get("need") == "room":
-                room_looked_ms = looked_ms
-            elif event.values.get("need") == "glance":
-                glanced_ms = looked_ms
-        elif kind == "water":
+        if tells(event, log.Check):
+            need = event.said.need
+            if need == "rest":
+                aired_ms = event.happened_ms
+            elif need == "room":
+                room_looked_ms = event.happened_ms
+            elif need == "glance":
+                glanced_ms = event.happened_ms
+        elif tells(event, log.Water):
             watered_ms = event.happened_ms
-        elif kind == "count":
-            looked_ms = event.happened_ms
-            counts.append(_count(looked_ms, event.values))
-        elif kind == "photo":
-            looked_ms = event.happened_ms
+        elif tells(event, log.Count):
+            counts.append(_count(event.happened_ms, event.said))
         elif event.moved:
-            looked_ms = event.happened_ms
-            moves.append(looked_ms)
+            moves.append(event.happened_ms)
             offered = None
-            faults = [fault for fault in faults if not FAULTS[fault.values["fault"]].of_nest]
-        elif kind == "move":
-            looked_ms = event.happened_ms
+            faults = [fault for fault in faults if not FAULTS[fault.said.fault].of_nest]
+        elif tells(event, log.Move):
             offered = event
-        elif kind == "boost":
-            boosts.append(_added(event))
-        elif kind == "fault" and not event.values.get("resolved_at"):
+        elif tells(event, log.Boost):
+            boosts.append(_added(event.happened_ms, event.said))
+        elif tells(event, log.Fault) and not event.said.resolved_at:
             faults.append(event)
     return History(
         tuple(counts), looked_ms, tuple(moves), watered_ms, aired_ms, tuple(faults), tuple(boosts), offered,
@@ -116,22 +115,19 @@ def midnight_ms(day: str, utc_offset_min: int) -> int:
     return (dt.date.fromisoformat(day).toordinal() - EPOCH_DAY) * DAY_MS - utc_offset_min * 60_000
 
 
-def _count(at_ms: int, values: Mapping[str, Any]) -> Count:
-    get = values.get
-    workers = get("workers")
-    low, high = get("workers_low"), get("workers_high")
+def _count(at_ms: int, said: log.Count) -> Count:
+    workers: float | None = said.workers
+    low, high = said.workers_low, said.workers_high
     if workers is None and low is not None and high is not None:
         workers = (low + high) / 2
-    coarse = get("workers_coarse")
+    coarse = said.workers_coarse
     seen = workers > 0 if workers is not None else None if coarse is None else coarse != "none"
     number = None if workers is None else float(workers)
-    return Count(
-        at_ms, number, seen, get("eggs"), get("larvae"), get("pupae"), bool(get("males_only")), get("queens")
-    )
+    return Count(at_ms, number, seen, said.eggs, said.larvae, said.pupae, bool(said.males_only), said.queens)
 
 
-def _added(event: Event) -> Count:
+def _added(at_ms: int, said: log.Boost) -> Count:
     """Return added brood as what is known of it: that its stage is there."""
-    stage = event.values.get("brood")
+    stage = said.brood
     eggs, larvae, pupae = ("some" if stage == name else None for name in ("eggs", "larvae", "pupae"))
-    return Count(event.happened_ms, None, None, eggs, larvae, pupae, added=True)
+    return Count(at_ms, None, None, eggs, larvae, pupae, added=True)

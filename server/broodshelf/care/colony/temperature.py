@@ -11,8 +11,9 @@ from dataclasses import dataclass
 from itertools import takewhile
 from typing import Any, Final
 
-from ...model.facts import Event, Hour, Place
+from ...model.facts import Hour, Logged, Place
 from ...model.gauges import DAY_MS
+from ...model.kinds import log
 from ...model.tasks import Task, TaskKey, check_of, reason
 from ..catalogue import Species, temperatures
 from .climate import FRESH_DAYS
@@ -58,7 +59,7 @@ def limits_of(species: Species) -> Limits:
 def temperature_tasks(
     species: Species,
     place: Place,
-    readings: Iterable[Event] = (),
+    readings: Iterable[Logged[log.Climate]] = (),
     hours: Sequence[Hour] = (),
     *,
     resting: bool,
@@ -82,14 +83,14 @@ def temperature_tasks(
     if sensed is not None and now_ms - sensed.hour_ms <= SENSED_ALARM_MS:
         return _sensed_alarm(limits, hours, sensed, resting=resting, now_ms=now_ms, looked_ms=looked_ms)
     latest = max(
-        (e for e in readings if e.values.get("temperature_c") is not None and e.happened_ms <= now_ms),
+        (e for e in readings if e.said.temperature_c is not None and e.happened_ms <= now_ms),
         key=lambda e: e.happened_ms,
         default=None,
     )
     if latest is not None and now_ms - latest.happened_ms <= FRESH_DAYS * DAY_MS:
         if now_ms - latest.happened_ms > ALARM_DAYS * DAY_MS:
             return []
-        temperature_c = float(latest.values["temperature_c"])
+        temperature_c = float(latest.said.temperature_c or 0)
         if looked_ms is not None and looked_ms > latest.happened_ms:
             return []
         return _alarm(limits, [temperature_c], latest.id, latest.happened_ms, resting=resting)

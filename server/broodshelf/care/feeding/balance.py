@@ -9,8 +9,9 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Final
 
-from ...model.facts import Event
+from ...model.facts import Event, Logged, tells
 from ...model.gauges import DAY_MS, Reason
+from ...model.kinds.log import Check, Feeding
 
 WATCHED_DAYS: Final = 21
 LONGEST_GAP_DAYS: Final = 7
@@ -20,7 +21,7 @@ SOME: Final = 0.5
 MOST_PROTEIN_PER_SUGAR: Final = 1.0
 """Ants that choose for themselves take about half as much protein as sugar (Cook et al. 2012)."""
 
-Content = Callable[[Event], tuple[float, float] | None]
+Content = Callable[[Logged[Feeding]], tuple[float, float] | None]
 """Returns the protein and the sugar [mg] of a feeding as offered; None where they are not known."""
 
 
@@ -35,15 +36,15 @@ def balance_warning(events: Sequence[Event], now_ms: int, content: Content) -> R
         return None
     protein_mg = sugar_mg = 0.0
     last_ms = now_ms
-    outcomes: dict[object, object] = {}
+    outcomes: dict[str | None, str | None] = {}
     for event in reversed(events):
         if event.happened_ms > now_ms:
             continue
         if event.happened_ms < start_ms:
             break
-        if event.kind == "check":
-            outcomes.setdefault(event.values.get("feeding_id"), event.values.get("outcome"))
-        elif event.kind == "feeding":
+        if tells(event, Check):
+            outcomes.setdefault(event.said.feeding_id, event.said.outcome)
+        elif tells(event, Feeding):
             if last_ms - event.happened_ms > LONGEST_GAP_DAYS * DAY_MS or (known := content(event)) is None:
                 return None
             last_ms = event.happened_ms

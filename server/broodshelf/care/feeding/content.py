@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from functools import lru_cache
-from typing import Any, Final
+from typing import Final
 
+from ...model.kinds.log import Feeding
 from ..catalogue import Food, foods
 from .servings import protein_mg_of
 from .stores import PERCENT_WW, USUAL_PERCENT_WW, sugar_mg
@@ -26,12 +27,9 @@ def strength_percent_ww(food_code: str, lot_percent_ww: float | None = None) -> 
     return made_of.sugars_g if made_of is not None and made_of.sugars_g is not None else USUAL_PERCENT_WW
 
 
-def content_mg(
-    values: Mapping[str, Any], lot_percent_ww: float | None = None
-) -> tuple[float | None, float | None]:
-    """Return protein and sugar [mg] of a feeding's fields ``food_code, amount, unit, size_class``; None: unknown."""
-    get = values.get
-    return _content_mg(get("food_code"), get("amount"), get("unit"), get("size_class"), lot_percent_ww)
+def content_mg(feeding: Feeding, lot_percent_ww: float | None = None) -> tuple[float | None, float | None]:
+    """Return protein and sugar [mg] of a feeding, by its food, amount, unit and size class; None: unknown."""
+    return _content_mg(feeding.food_code, feeding.amount, feeding.unit, feeding.size_class, lot_percent_ww)
 
 
 @lru_cache(maxsize=1024)

@@ -17,8 +17,9 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import Final, Protocol
 
-from ...model.facts import Event
+from ...model.facts import Event, Logged, only, tells
 from ...model.gauges import READINGS, Reason
+from ...model.kinds.log import Check, Count, Feeding
 from ...model.quantities import Estimate, within
 from .belief import Seen, believed, faded, quantile
 
@@ -28,6 +29,8 @@ REFUSALS_IN_A_ROW: Final = 3
 EATING_H: Final = 8.0
 """Of what a colony wants, 63 % is gone after so long."""
 USUAL_AFTER_H: Final = 24.0
+TEACHING: Final = frozenset({"feeding", "check", "count"})
+"""The kinds of events that say something about appetite."""
 HOUR_MS: Final = 3_600_000
 MOST_SHARE: Final = 1e6
 """A whole worm before one tiny ant is more than a million times the usual: what is beyond teaches no more than that."""
@@ -57,7 +60,7 @@ class Spell(Protocol):
         """Say whether an instant [ms since 1970 UTC] lies in it."""
 
 
-Share = Callable[[Event], float | None]
+Share = Callable[[Logged[Feeding]], float | None]
 """Returns what a feeding offered over what a usual colony of this size takes of it; None: not known."""
 
 
@@ -67,7 +70,7 @@ class Intake(Protocol):
     ``at_least``: the least such appetite where the model leaves a choice, else the most.
     """
 
-    def __call__(self, feeding: Event, gone: float, hours: float, *, at_least: bool) -> float:
+    def __call__(self, feeding: Logged[Feeding], gone: float, hours: float, *, at_least: bool) -> float:
         """Return that appetite."""
 
 
@@ -95,14 +98,14 @@ def learnt(
     """
     refusals = _Refusals(excused)
     seen: list[Seen] = []
-    feedings: dict[object, Event] = {}
+    feedings: dict[str | None, Logged[Feeding]] = {}
     for event in _latest(events, need, now_ms):
-        if event.kind == "feeding":
+        if tells(event, Feeding):
             feedings[event.id] = event
-        elif event.kind != "check":
-            refusals.note(event)
-        else:
-            feeding = feedings.get(event.values.get("feeding_id"))
+        elif tells(event, Count):
+            refusals.note(event.said)
+        elif tells(event, Check):
+            feeding = feedings.get(event.said.feeding_id)
             if not refusals.excuse(event, feeding):
                 told = _seen(event, feeding, share_of, intake)
                 seen += [] if told is None else [told]
@@ -141,22 +144,24 @@ def _bound(seen: Sequence[Seen], multiplier: float) -> str | None:
     return "at_least" if all(each.below is None for each in likely) else "about"
 
 
-def _seen(check: Event, feeding: Event | None, share_of: Share | None, intake: Intake | None) -> Seen | None:
+def _seen(
+    check: Logged[Check], feeding: Logged[Feeding] | None, share_of: Share | None, intake: Intake | None
+) -> Seen | None:
     """Return what a check shows, None: nothing. A feeder that is not empty yet is as it should be."""
-    values = check.values
-    level = READINGS.get(str(values.get("level")))
+    said = check.said
+    level = READINGS.get(said.level or "")
     if level is None:
-        if values["outcome"] != "all" and feeding is not None and feeding.values.get("form") == "feeder":
+        if said.outcome != "all" and feeding is not None and feeding.said.form == "feeder":
             return None
         most_left = 0.0
     else:
         most_left = min(1.0, level + LEVEL_ERROR)
-    above = 1 - most_left if values.get("outcome") == "all" or (level is not None and most_left < 1) else None
+    above = 1 - most_left if said.outcome == "all" or (level is not None and most_left < 1) else None
     below = None if level == 0 or (level is None and above) else 1 - max(0.0, (level or 0) - LEVEL_ERROR)
     share = share_of(feeding) if share_of is not None and feeding is not None else None
     if share is not None:
         share = min(MOST_SHARE, within("share offered", share, "of the usual", 0, sys.float_info.max))
-    hours = values.get("after_h")
+    hours = said.after_h
     if hours is None:
         since_ms = None if feeding is None else max(0, check.happened_ms - feeding.happened_ms)
         hours = USUAL_AFTER_H if since_ms is None else since_ms / HOUR_MS
@@ -180,34 +185,32 @@ def _seen(check: Event, feeding: Event | None, share_of: Share | None, intake: I
 def _latest(events: Sequence[Event], need: str, now_ms: int) -> list[Event]:
     """Return what matters for the latest checks, in the order of happening: one pass from the end."""
     found: list[Event] = []
-    unplaced: set[object] = set()  # feedings of checks that do not name their need
+    unplaced: set[str | None] = set()  # feedings of checks that do not name their need
     checks = 0
     for event in reversed(events):
-        if event.happened_ms > now_ms:
+        if event.happened_ms > now_ms or event.kind not in TEACHING:
             continue
-        kind, values = event.kind, event.values
-        if kind == "feeding":
-            if values.get("need") == need:
+        said = event.said
+        if isinstance(said, Feeding):
+            if said.need == need:
                 checks += event.id in unplaced
                 found.append(event)
-        elif kind == "check":
-            named = values.get("need")
-            if named not in (need, None) or (values.get("outcome") is None and values.get("level") is None):
+        elif isinstance(said, Check):
+            named = said.need
+            if named not in (need, None) or (said.outcome is None and said.level is None):
                 continue
             if checks >= REMEMBERED_CHECKS:
                 break
             if named is None:
-                unplaced.add(values.get("feeding_id"))
+                unplaced.add(said.feeding_id)
             else:
                 checks += 1
             found.append(event)
-        elif kind == "count":
+        else:
             found.append(event)
     found.reverse()
-    ids = {event.id for event in found if event.kind == "feeding"}
-    return [
-        e for e in found if e.kind != "check" or e.values.get("need") or e.values.get("feeding_id") in ids
-    ]
+    ids = {feeding.id for feeding in only(Feeding, found)}
+    return [e for e in found if not tells(e, Check) or e.said.need or e.said.feeding_id in ids]
 
 
 class _Refusals:
@@ -215,27 +218,27 @@ class _Refusals:
 
     def __init__(self, excused: Sequence[Spell]) -> None:
         self._excused = excused
-        self._larvae: object = None
-        self._pupae: object = None
-        self._foods: list[object] = []
+        self._larvae: str | None = None
+        self._pupae: str | None = None
+        self._foods: list[str | None] = []
         self.excused: str | None = None
 
-    def note(self, event: Event) -> None:
+    def note(self, count: Count) -> None:
         """Take in a count."""
-        self._larvae = event.values.get("larvae") or self._larvae
-        self._pupae = event.values.get("pupae") or self._pupae
+        self._larvae = count.larvae or self._larvae
+        self._pupae = count.pupae or self._pupae
 
-    def excuse(self, check: Event, feeding: Event | None) -> bool:
+    def excuse(self, check: Logged[Check], feeding: Logged[Feeding] | None) -> bool:
         """Say whether the check tells nothing about appetite; ``excused`` then names why."""
         self.excused = None
-        if check.values.get("outcome") != "ignored":
+        if check.said.outcome != "ignored":
             self._foods.clear()
             return False
         all_pupae = self._larvae == "none" and self._pupae not in (None, "none")
         if all_pupae or any(spell.holds(check.happened_ms) for spell in self._excused):
             self.excused = "refusal_state"
             return True
-        self._foods.append(feeding.values.get("food_code") if feeding is not None else None)
+        self._foods.append(feeding.said.food_code if feeding is not None else None)
         if len(self._foods) < REFUSALS_IN_A_ROW or len(set(self._foods)) == 1:
             self.excused = "refusal_food"
         return self.excused is not None

@@ -148,7 +148,7 @@ class _Aim:
 
     mg: float
     most_mg: float
-    last: tuple[str, str | None, str] | None
+    last: tuple[str | None, str | None, str | None] | None
 
 
 MAJORS_FROM_WORKERS: Final = 100
@@ -180,7 +180,7 @@ def prey_portion(
     aim_mg: float | None = None,
     most_mg: float = math.inf,
     at_home: frozenset[tuple[str, str | None]] = frozenset(),
-    last: tuple[str, str | None, str] | None = None,
+    last: tuple[str | None, str | None, str | None] | None = None,
     live_allowed: bool = False,
 ) -> Prey:
     """Return what to offer so that about this much protein arrives.

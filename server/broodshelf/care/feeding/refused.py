@@ -8,8 +8,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
-from ...model.facts import Event
+from ...model.facts import Event, tells
 from ...model.gauges import DAY_MS
+from ...model.kinds.log import Check, Feeding
 from ..colony.arrival import Settling
 
 BANNED_DAYS: Final = 60
@@ -23,18 +24,19 @@ def refused_foods(events: Sequence[Event], excused: Sequence[Settling], now_ms: 
     more as the checked feedings lie back.
     """
     since_ms = now_ms - BANNED_DAYS * DAY_MS
-    outcome_of: dict[object, str | None] = {}
+    outcome_of: dict[str, str | None] = {}
     verdict: dict[str, str] = {}
     for event in reversed(events):
         if event.happened_ms < since_ms and not outcome_of:
             break
-        checked = event.values.get("feeding_id") if event.kind == "check" else None
-        if checked and event.happened_ms >= since_ms and event.values.get("outcome"):
-            outcome = str(event.values["outcome"])
+        if tells(event, Check):
+            checked, outcome = event.said.feeding_id, event.said.outcome
+            if not checked or not outcome or event.happened_ms < since_ms:
+                continue
             explained = outcome == "ignored" and any(spell.holds(event.happened_ms) for spell in excused)
             outcome_of.setdefault(checked, None if explained else outcome)
-        elif event.kind == "feeding" and event.id in outcome_of:
-            found, food = outcome_of.pop(event.id), event.values.get("food_code")
+        elif tells(event, Feeding) and event.id in outcome_of:
+            found, food = outcome_of.pop(event.id), event.said.food_code
             if found is not None and food:
-                verdict.setdefault(str(food), found)
+                verdict.setdefault(food, found)
     return frozenset(food for food, outcome in verdict.items() if outcome == "ignored")

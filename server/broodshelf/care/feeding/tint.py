@@ -10,8 +10,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Final
 
-from ...model.facts import Event, Lot
+from ...model.facts import Event, Lot, tells
 from ...model.gauges import DAY_MS, Reason
+from ...model.kinds.log import Check, Feeding
 
 LOOK_DAYS: Final = 4
 """The last look is after 72 hours; a day more to make it up."""
@@ -30,11 +31,10 @@ def tint_notices(lots: Iterable[Lot], events: Sequence[Event], now_ms: int) -> t
             continue
         if event.happened_ms < now_ms - LOOK_DAYS * DAY_MS:
             break
-        where = event.values.get("colour_seen") if event.kind == "check" else None
-        if where is not None:
-            seen.update(where)
+        if tells(event, Check) and event.said.colour_seen is not None:
+            seen.update(event.said.colour_seen)
             looked = True
-        if event.kind == "feeding" and event.values.get("lot_id") in tints:
+        if tells(event, Feeding) and event.said.lot_id in tints:
             told = (_reason(_seen_code(seen)),) if looked else ()
             return (_reason("tint_offered"), *told)
     return ()

@@ -5,12 +5,13 @@ All days here are common practice, no source.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
-from typing import Any, Final
+from collections.abc import Iterable, Sequence
+from typing import Final
 
-from ...model.facts import Event
+from ...model.facts import Event, Logged, tells
 from ...model.gauges import DAY_MS
-from ...model.needs import FAULTS, FaultCode
+from ...model.kinds.log import Check, Fault
+from ...model.needs import FAULTS
 from ...model.tasks import Task, TaskKey, check_of, reason
 from ..colony.crowding import MouldGrade, mould_grade
 
@@ -23,19 +24,25 @@ EARLY_DAYS: Final = 1
 """A look so much before its day counts as that look."""
 
 
-def standing_faults(faults: Iterable[Event], events: Sequence[Event], now_ms: int) -> tuple[Event, ...]:
+def standing_faults(
+    faults: Iterable[Logged[Fault]], events: Sequence[Event], now_ms: int
+) -> tuple[Logged[Fault], ...]:
     """Return the faults that are neither resolved nor over by a look or by their days. ``faults``: not resolved."""
     return tuple(fault for fault in faults if not _over(fault, events, now_ms))
 
 
-def mould_of(standing: Iterable[Event]) -> MouldGrade:
+def mould_of(standing: Iterable[Logged[Fault]]) -> MouldGrade:
     """Return how bad the mould is that was reported; one of which nothing more is known is watched."""
-    grades = [_grade(fault) for fault in standing if fault.values.get("fault") == "mould"]
+    grades = [_grade(fault) for fault in standing if fault.said.fault == "mould"]
     return "offer" if "offer" in grades else "watch" if grades else "nothing"
 
 
 def fault_tasks(
-    standing: Iterable[Event], events: Sequence[Event], now_ms: int, *, offered_ms: int | None = None
+    standing: Iterable[Logged[Fault]],
+    events: Sequence[Event],
+    now_ms: int,
+    *,
+    offered_ms: int | None = None,
 ) -> list[Task]:
     """Return one task for each fault: an alarm with its first steps, a spot to watch, or whether it is over.
 
@@ -45,12 +52,12 @@ def fault_tasks(
     return [
         _task(fault, events, now_ms)
         for fault in standing
-        if offered_ms is None or fault.values["fault"] != "mould" or fault.happened_ms > offered_ms
+        if offered_ms is None or fault.said.fault != "mould" or fault.happened_ms > offered_ms
     ]
 
 
-def _task(fault: Event, events: Sequence[Event], now_ms: int) -> Task:
-    name: FaultCode = fault.values["fault"]
+def _task(fault: Logged[Fault], events: Sequence[Event], now_ms: int) -> Task:
+    name = fault.said.fault
     key, need, at_ms = TaskKey("fault", fault.id), FAULTS[name].touches, fault.happened_ms
     if _is_spot(fault):
         return _spot(fault, events)
@@ -62,7 +69,7 @@ def _task(fault: Event, events: Sequence[Event], now_ms: int) -> Task:
     return Task(key, need, at_ms, urgent=True, reasons=(reason(code, fault=name),))
 
 
-def _spot(fault: Event, events: Sequence[Event]) -> Task:
+def _spot(fault: Logged[Fault], events: Sequence[Event]) -> Task:
     """Return what a distant spot of mould asks for: a photo now, and a look after a week."""
     kept = _last_look(fault, events, ("photo", "check")) is not None
     if not kept:
@@ -74,7 +81,7 @@ def _spot(fault: Event, events: Sequence[Event]) -> Task:
     return Task(key, "glance", due_ms, suggested=check_of("glance"), reasons=why)
 
 
-def _over(fault: Event, events: Sequence[Event], now_ms: int) -> bool:
+def _over(fault: Logged[Fault], events: Sequence[Event], now_ms: int) -> bool:
     if now_ms > fault.happened_ms + ENDS_DAYS * DAY_MS:
         return True
     days = MOULD_LOOK_DAYS if _is_spot(fault) else ALARM_DAYS
@@ -82,25 +89,23 @@ def _over(fault: Event, events: Sequence[Event], now_ms: int) -> bool:
     return looked_ms is not None and looked_ms >= fault.happened_ms + (days - EARLY_DAYS) * DAY_MS
 
 
-def _last_look(fault: Event, events: Sequence[Event], kinds: Sequence[str]) -> int | None:
+def _last_look(fault: Logged[Fault], events: Sequence[Event], kinds: Sequence[str]) -> int | None:
     """Return when the fault was last looked at: a photo of the colony, or a check of the fault's need or a glance."""
-    needs = (FAULTS[fault.values["fault"]].touches, "glance")
+    needs = (FAULTS[fault.said.fault].touches, "glance")
     for event in reversed(events):
         if event.happened_ms < fault.happened_ms:
             break
-        if event.kind in kinds and (event.kind != "check" or event.values.get("need") in needs):
+        if event.kind in kinds and (not tells(event, Check) or event.said.need in needs):
             return event.happened_ms
     return None
 
 
-def _is_spot(fault: Event) -> bool:
-    return fault.values.get("fault") == "mould" and _grade(fault) == "watch"
+def _is_spot(fault: Logged[Fault]) -> bool:
+    return fault.said.fault == "mould" and _grade(fault) == "watch"
 
 
-def _grade(fault: Event) -> MouldGrade:
-    values: Mapping[str, Any] = fault.values
+def _grade(fault: Logged[Fault]) -> MouldGrade:
+    said = fault.said
     return mould_grade(
-        yellow_only=False,
-        near_brood=bool(values.get("mould_near_brood")),
-        plug_share=values.get("mould_share") or 0.1,
+        yellow_only=False, near_brood=bool(said.mould_near_brood), plug_share=said.mould_share or 0.1
     )

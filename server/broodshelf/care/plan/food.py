@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from typing import Any
 
 from ...model.gauges import DAY_MS, Gauge, due_at_ms, not_before
+from ...model.kinds import read
+from ...model.kinds.log import Feeding
 from ...model.needs import Need
 from ...model.tasks import Task, TaskKey, reason
 from ..catalogue.bands import interval
@@ -36,8 +38,8 @@ def food_need(need: Need, known: Known, tasting: Suggestion | None = None) -> tu
     if only is not None and tasting is not None and state.tasting is not None:
         why_served = (*tasting.reasons, *why_served)
         log["set"]["tasting_id"] = state.tasting.id
-    coming = lasts(ration, known, served, 1.0)
-    model = coming if last is None else lasts(ration, known, last.values, eaten_share(last, state.events))
+    coming = lasts(ration, known, read(Feeding, log["set"]), 1.0)
+    model = coming if last is None else lasts(ration, known, last.said, eaten_share(last, state.events))
     if own:
         days, low, high, next_days = own, own, own, own
     else:

@@ -54,7 +54,7 @@ def housing(known: Known, growth: Growth | None) -> Housing:
     advice = move_advice(
         workers=known.census.workers, room=room or Estimate.exactly(1e9), in_tube=known.in_tube,
         guild=known.species.guild, water_low=low, seen_dry=water.seen_dry and not unknown, mould=mould_of(faults),
-        open_faults=frozenset(fault.values["fault"] for fault in faults),
+        open_faults=frozenset(fault.said.fault for fault in faults),
     )  # fmt: skip
     waits = offer_stands(known.history, known.now_ms) and not advice.force
     if unknown:

@@ -7,8 +7,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
-from ...model.facts import ColonyState, Event
+from ...model.facts import ColonyState, Logged
 from ...model.gauges import DAY_MS
+from ...model.kinds.log import Fault
 from ...model.quantities import Estimate
 from ...model.tasks import reason
 from ..catalogue import Species, species, vessels
@@ -72,7 +73,7 @@ class Known:
         return self.census.workers.best
 
     @property
-    def faults(self) -> tuple[Event, ...]:
+    def faults(self) -> tuple[Logged[Fault], ...]:
         """The faults that are neither resolved nor over by themselves."""
         return standing_faults(self.history.open_faults, self.state.events, self.now_ms)
 

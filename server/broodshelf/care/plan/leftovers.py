@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from ...model.facts import Event
+from ...model.facts import Event, only
 from ...model.gauges import DAY_MS
+from ...model.kinds.log import Check, Feeding
 from ...model.tasks import Task, TaskKey, reason
 from ..feeding.removal import remove_after_h
 
@@ -25,43 +26,34 @@ def leftovers_tasks(
     Who fills a feeder takes the old one away: a later filling of the same need ends the task of the one before.
     """
     lately = events[-LATELY_EVENTS:]
-    cleared = {
-        e.values.get("feeding_id")
-        for e in lately
-        if e.kind == "check" and (e.values.get("leftovers_removed") or e.values.get("outcome") == "all")
-    }
-    last_clear_ms = max(
-        (e.happened_ms for e in lately if e.kind == "check" and e.values.get("leftovers_removed")), default=-1
-    )
+    checks, feedings = list(only(Check, lately)), list(only(Feeding, lately))
+    removals = [check for check in checks if check.said.leftovers_removed]
+    cleared = {check.said.feeding_id for check in checks if check.said.outcome == "all"}
+    cleared |= {check.said.feeding_id for check in removals}
+    last_clear_ms = max((check.happened_ms for check in removals), default=-1)
+    filled_ms = {fed.said.need: fed.happened_ms for fed in feedings if fed.said.form == "feeder"}
     tasks = []
-    filled_ms = {
-        e.values.get("need"): e.happened_ms
-        for e in lately
-        if e.kind == "feeding" and e.values.get("form") == "feeder"
-    }
-    for event in lately:
-        if event.kind != "feeding":
-            continue
-        risky = event.id in risky_ids
-        after_h = 0.0 if risky else remove_after_h(event.values)
+    for feeding in feedings:
+        risky = feeding.id in risky_ids
+        after_h = 0.0 if risky else remove_after_h(feeding.said)
         if after_h is None:
             continue
-        in_feeder = event.values.get("form") == "feeder"
-        if in_feeder and event.happened_ms < filled_ms.get(event.values.get("need"), 0):
+        in_feeder = feeding.said.form == "feeder"
+        if in_feeder and feeding.happened_ms < filled_ms.get(feeding.said.need, 0):
             continue
-        if event.id in cleared or event.happened_ms <= last_clear_ms:
+        if feeding.id in cleared or feeding.happened_ms <= last_clear_ms:
             continue
-        due = event.happened_ms + round(after_h * HOUR_MS)
+        due = feeding.happened_ms + round(after_h * HOUR_MS)
         if not risky and now_ms - due > GONE_DAYS * DAY_MS:
             continue
         check = {
             "kind": "check",
-            "set": {"feeding_id": event.id, "need": "leftovers", "leftovers_removed": True},
+            "set": {"feeding_id": feeding.id, "need": "leftovers", "leftovers_removed": True},
         }
-        key = TaskKey("leftovers", event.id)
-        why = reason("leftovers", at_ms=event.happened_ms, after=round(after_h))
+        key = TaskKey("leftovers", feeding.id)
+        why = reason("leftovers", at_ms=feeding.happened_ms, after=round(after_h))
         if risky:
-            why = reason("risk_out", at_ms=event.happened_ms)
+            why = reason("risk_out", at_ms=feeding.happened_ms)
         tasks.append(Task(key, "leftovers", due, urgent=risky, suggested=check, reasons=(why,)))
     alarms = [task for task in tasks if task.urgent]
     return alarms + [task for task in tasks if not task.urgent][-MOST_LEFTOVERS:]

@@ -147,7 +147,9 @@ def _notices(known: Known) -> list[Mapping[str, Any]]:
     if not resting and known.species.guild == "harvester" and known.workers > 0:
         found.append(reason("granary"))
     if not resting and "sugar" not in switched.off:
-        tilted = balance_warning(state.events, known.now_ms, lambda event: feeding_content(known, event))
+        tilted = balance_warning(
+            state.events, known.now_ms, lambda feeding: feeding_content(known, feeding.said)
+        )
         found += [tilted] if tilted is not None else []
     if known.counted.basis != "unknown" and not resting:
         told = {"alone": "workers_fell_to_zero", "empty": "workers_fell_to_zero"}.get(switched.stage)

@@ -8,7 +8,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any, NamedTuple
 
-from ...model.facts import Event
+from ...model.facts import Event, only
+from ...model.kinds.log import Check
 from ...model.needs import Need
 from ...model.tasks import reason
 from .known import Known
@@ -42,8 +43,6 @@ def last_look(need: Need, events: Sequence[Event]) -> Event | None:
 
     ``events`` in the order in which they happened.
     """
-    looks = (
-        e for e in reversed(events)
-        if need == "glance" or (e.kind == "check" and e.values.get("need") == need)
-    )  # fmt: skip
-    return next(looks, None)
+    if need == "glance":
+        return events[-1] if events else None
+    return next((check for check in reversed(only(Check, events)) if check.said.need == need), None)

@@ -10,6 +10,7 @@ from collections.abc import Mapping
 from typing import Any, Final
 
 from ...model.facts import Lot
+from ...model.kinds.log import Feeding
 from ...model.needs import Need
 from ..catalogue import foods
 from ..feeding.content import DROP_UL, content_mg
@@ -82,7 +83,8 @@ def _sugar(known: Known, ration: Ration, code: str) -> Portion:
         amount, form = (max(LEAST_DRY_MG, round(ration.aim_mg)), "whole") if unit == "mg" else (1, "piece")
         return {"food_code": code, "amount": amount, "unit": unit, "form": form}
     lot = lot_of(code, known)
-    in_a_ml = content_mg({"food_code": code, "amount": 1, "unit": "ml"}, lot.percent_ww if lot else None)[1]
+    a_ml = Feeding(need="sugar", food_code=code, amount=1, unit="ml")
+    in_a_ml = content_mg(a_ml, lot.percent_ww if lot else None)[1]
     wanted_ul = 1000 * min(ration.aim_mg, ration.most_mg) / max(LEAST_MG_A_ML, in_a_ml or 0.0)
     drops, ml = max(1, math.floor(wanted_ul / DROP_UL + 1e-9)), min(MOST_ML, _poured_ml(wanted_ul / 1000))
     if drops > MOST_DROPS or (known.workers > FEEDER_FROM_WORKERS and ml >= FEEDER_FROM_ML):
@@ -101,7 +103,7 @@ def _prey(known: Known, ration: Ration, only: str | None) -> tuple[Portion, Reas
     small = known.workers <= TINY_COLONY and known.worker_mm < TINY_WORKER_MM
     options = _liked(known, "protein", TINY_COLONY_PREY if small else PREY)
     per_day = ration.mg_per_day.best if ration.mg_per_day is not None else 0.0
-    last = ration.last.values if ration.last is not None else {}
+    last = ration.last.said if ration.last is not None else None
     served = prey_portion(
         min(MOST_PROTEIN_MG, per_day * ration.days),
         worker_length_mm=known.worker_mm, majors=_majors(known), workers=known.workers,
@@ -109,7 +111,7 @@ def _prey(known: Known, ration: Ration, only: str | None) -> tuple[Portion, Reas
         options=(only,) if only else options, for_days=ration.days,
         aim_mg=min(MOST_PROTEIN_MG, ration.aim_mg), most_mg=ration.most_mg,
         at_home=_at_home(state.lots, known.today),
-        last=(str(last.get("food_code")), last.get("size_class"), str(last.get("unit"))),
+        last=None if last is None else (last.food_code, last.size_class, last.unit),
     )  # fmt: skip
     return served.as_portion(), served.reasons
 

@@ -13,7 +13,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any, Final
 
-from ...model.facts import Event
+from ...model.facts import Logged
+from ...model.kinds.log import Feeding
 from ...model.needs import Need
 from ...model.quantities import Estimate
 from ...model.tasks import reason
@@ -28,7 +29,7 @@ from .fed import Fed, content_of, last_counted_feeding, recently_fed
 from .known import Known
 from .taught import AT_ONCE_DAYS, taught_by_checks
 
-OPEN_DROP: Final = {"food_code": "sugar_water", "form": "drop"}
+OPEN_DROP: Final = Feeding(need="sugar", food_code="sugar_water", form="drop")
 
 Reasons = tuple[Mapping[str, Any], ...]
 
@@ -51,7 +52,7 @@ class Ration:
     aim_mg: float
     most_mg: float
     tiny: bool
-    last: Event | None
+    last: Logged[Feeding] | None
     ignored: bool
     reasons: Reasons
 
@@ -94,20 +95,20 @@ def _why_so_much(need: Need, *, tiny: bool, steps: Ramp, until: float) -> Reason
     return tuple(why)
 
 
-def lasts(ration: Ration, known: Known, values: Mapping[str, Any], share: float) -> FoodInterval:
-    """Return how long a feeding with these fields lasts, of which ``share`` was or will be eaten."""
+def lasts(ration: Ration, known: Known, feeding: Feeding, share: float) -> FoodInterval:
+    """Return how long a feeding lasts, of which ``share`` was or will be eaten."""
     usual, taught, per_day = ration.usual, ration.taught, ration.mg_per_day
     band = (usual.low_days, usual.high_days)
     seeds_feed_the_brood = ration.need == "protein" and known.species.guild == "harvester"
     if taught is None or per_day is None or seeds_feed_the_brood or known.switched.queen_fed:
         why = reason("interval_band", low=usual.low_days, high=usual.high_days)
         return FoodInterval(usual.days, usual.low_days, usual.high_days, "interval_band", (why,))
-    protein, sugar = content_of(known, values)
+    protein, sugar = content_of(known, feeding)
     if ration.need == "sugar":
-        fresh = fresh_days(values) or fresh_days(OPEN_DROP) or Estimate.exactly(1)
+        fresh = fresh_days(feeding) or fresh_days(OPEN_DROP) or Estimate.exactly(1)
         return sugar_interval(
             workers=known.census.workers, worker_mg=known.worker_mg, temp_c=known.temp_c, band=band, fresh=fresh,
-            always_there=values.get("form") == "feeder", offered_mg=sugar, multiplier=taught.multiplier,
+            always_there=feeding.form == "feeder", offered_mg=sugar, multiplier=taught.multiplier,
         )  # fmt: skip
     # while servings are still growing towards the estimate, their size says little: the trade's band rules
     grown = ration.ramp is not None and not ration.ramp.rising and not ration.tiny
@@ -156,7 +157,7 @@ def _served(need: Need, fed: list[Fed]) -> list[Served]:
     return [
         Served(
             each.protein_mg if need == "protein" else each.sugar_mg,
-            each.feeding.values.get("amount"),
+            each.feeding.said.amount,
             each.outcome,
         )
         for each in fed

@@ -6,7 +6,8 @@ import random
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
-from ...model.facts import Event, Tally
+from ...model.facts import Event, Logged, Tally, only
+from ...model.kinds.log import Check, Feeding
 from ...model.tasks import Task, reason
 from ..catalogue import foods
 from ..colony.arrival import Settling, excused_feedings
@@ -69,11 +70,11 @@ def trial_of(known: Known) -> Trial | None:
     offers = [
         Offer(
             local_day(feeding.happened_ms, known.state.utc_offset_min).isoformat(),
-            str(feeding.values.get("food_code")),
+            str(feeding.said.food_code),
             outcome,
         )
         for feeding, outcome in _offers(known.state.events, known.switched.excused)
-        if feeding.values["tasting_id"] == tasting.id
+        if feeding.said.tasting_id == tasting.id
     ]
     candidates = []
     for code in tasting.food_codes:
@@ -93,21 +94,21 @@ def taken_in_tastings(events: Iterable[Event], excused: Sequence[Settling] = ())
     outcomes: dict[str, list[str]] = {}
     for feeding, outcome in _offers(events, excused):
         if outcome is not None:
-            outcomes.setdefault(str(feeding.values.get("food_code")), []).append(outcome)
+            outcomes.setdefault(str(feeding.said.food_code), []).append(outcome)
     return {food: tally_of(each) for food, each in outcomes.items()}
 
 
-def _offers(events: Iterable[Event], excused: Sequence[Settling] = ()) -> list[tuple[Event, str | None]]:
+def _offers(
+    events: Iterable[Event], excused: Sequence[Settling] = ()
+) -> list[tuple[Logged[Feeding], str | None]]:
     """Return the feedings that belong to a tasting, each with its last outcome (None: not checked yet)."""
     events = tuple(events)
     outcome_of = {
-        event.values.get("feeding_id"): event.values.get("outcome")
-        for event in events
-        if event.kind == "check" and event.values.get("outcome")
+        check.said.feeding_id: check.said.outcome for check in only(Check, events) if check.said.outcome
     }
     says_nothing = excused_feedings(events, excused)
     return [
-        (event, outcome_of.get(event.id))
-        for event in events
-        if event.kind == "feeding" and event.values.get("tasting_id") and event.id not in says_nothing
+        (feeding, outcome_of.get(feeding.id))
+        for feeding in only(Feeding, events)
+        if feeding.said.tasting_id and feeding.id not in says_nothing
     ]

@@ -5,8 +5,9 @@ from __future__ import annotations
 import math
 from typing import Final
 
-from ...model.facts import Event
+from ...model.facts import Logged
 from ...model.gauges import DAY_MS
+from ...model.kinds.log import Feeding
 from ...model.needs import Need
 from ...model.quantities import Estimate
 from ..feeding.intake import Filling, sugar_appetite
@@ -35,19 +36,19 @@ def taught_by_checks(need: Need, known: Known, fed: list[Fed], *, use_mg: float,
     full_days = crop_days(known.worker_mg, known.temp_c, Estimate.exactly(1)).best
     at = 0 if need == "protein" else 1
 
-    def days_offered(feeding: Event) -> float | None:
+    def days_offered(feeding: Logged[Feeding]) -> float | None:
         """How many days of the usual need a feeding held."""
-        offered = content_of(known, feeding.values)[at]
+        offered = content_of(known, feeding.said)[at]
         return None if offered is None or use_mg <= 0 else offered / use_mg
 
-    def protein(feeding: Event, gone: float, hours: float, *, at_least: bool) -> float:
+    def protein(feeding: Logged[Feeding], gone: float, hours: float, *, at_least: bool) -> float:
         """Brood banks what it missed, for four days at most."""
         n = place.get(feeding.id, 0)
         gap_days = (feeding.happened_ms - order[n - 1].happened_ms) / DAY_MS if n else usual_days
         hungry_days = min(AT_ONCE_DAYS, max(LEAST_GAP_DAYS, gap_days))
         return usual_intake((days_offered(feeding) or 0.0) / hungry_days, gone, hours, at_least=at_least)
 
-    def sugar(feeding: Event, gone: float, hours: float, *, at_least: bool) -> float:
+    def sugar(feeding: Logged[Feeding], gone: float, hours: float, *, at_least: bool) -> float:
         """What the crops lacked before all of these nobody knows: half at most."""
         n = place.get(feeding.id, 0)
         earlier = zip(
@@ -70,7 +71,7 @@ def taught_by_checks(need: Need, known: Known, fed: list[Fed], *, use_mg: float,
     )  # fmt: skip
 
 
-def _fresh(feeding: Event) -> float:
+def _fresh(feeding: Logged[Feeding]) -> float:
     """Return how many days a feeding stays; what nobody takes out is there to the next."""
-    fresh = fresh_days(feeding.values)
+    fresh = fresh_days(feeding.said)
     return math.inf if fresh is None else fresh.best

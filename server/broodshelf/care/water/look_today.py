@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from ...model.facts import Event
+from ...model.facts import Event, tells
+from ...model.kinds.log import Fault
 from ...model.needs import FAULTS
 from ...model.tasks import Task, TaskKey, check_of
 from .reservoir import Reservoir
@@ -20,7 +21,7 @@ def look_today_task(known: Reservoir, events: Sequence[Event]) -> Task | None:
     for event in reversed(events):
         if event.happened_ms < known.as_of_ms:
             break
-        if event.kind == "fault" and FAULTS[event.values["fault"]].loses_water:
+        if tells(event, Fault) and FAULTS[event.said.fault].loses_water:
             return None
     why = next(r for r in known.reasons if r["code"] == "leak_suspected")
     key = TaskKey("leak", known.latest_id)

@@ -20,14 +20,16 @@ from collections.abc import Iterable, Sequence
 from operator import attrgetter
 from typing import Any, Final, Literal, NamedTuple
 
-from ...model.facts import Event
+from ...model.facts import Event, only, tells
 from ...model.gauges import EMPTY_BELOW_MM, READINGS
+from ...model.kinds.log import Move, Water
+from ...model.kinds.words import WaterAction
 from .vessel_sizes import WaterSizes
 
 MOST_ENTRIES: Final = 16
 MINUTE_MS: Final = 60_000
 HALF_STEP: Final = 0.125
-FILLS: Final[dict[Any, Literal["refill", "new_tube"]]] = {
+FILLS: Final[dict[WaterAction, Literal["refill", "new_tube"]]] = {
     "refill": "refill",
     "hydrate": "refill",
     "new_tube": "new_tube",
@@ -62,7 +64,7 @@ def readings_of(
     events: Iterable[Event], sizes: WaterSizes
 ) -> tuple[tuple[Reading, ...], tuple[dict[str, Any], ...]]:
     """Return the readings in order, and why later entries than the last good one were left out. Never raises."""
-    entries = [e for e in events if e.kind == "water" or e.kind == "move"]
+    entries = [event for event in events if event.kind == "water" or event.kind == "move"]
     entries.sort(key=_HAPPENED)
     left_out: dict[str, dict[str, Any]] = {}
     found = []
@@ -76,25 +78,28 @@ def readings_of(
 
 def lengths_read(events: Iterable[Event]) -> tuple[float, ...]:
     """Return the mm of the latest entries, sound or not."""
-    entries = sorted((e for e in events if e.kind == "water"), key=_HAPPENED)
-    found = (e.values.get("level_mm") for e in entries[-MOST_ENTRIES:])
+    entries = sorted(only(Water, events), key=_HAPPENED)
+    found = (entry.said.level_mm for entry in entries[-MOST_ENTRIES:])
     return tuple(float(mm) for mm in found if mm is not None)
 
 
 def _reading(event: Event, sizes: WaterSizes, left_out: dict[str, dict[str, Any]]) -> Reading | None:
-    values, at_ms = event.values, event.happened_ms
-    if event.kind == "move":
-        fill = values.get("fresh_reservoir") and event.moved
+    at_ms = event.happened_ms
+    if tells(event, Move):
+        fill = event.said.fresh_reservoir and event.moved
         return Reading(at_ms, 1.0, 1.0, 1.0, "new_tube", event.id) if fill else None
-    filled = FILLS.get(values.get("action"))
+    if not tells(event, Water):
+        return None
+    said = event.said
+    filled = FILLS.get(said.action)
     if filled is not None:
         return Reading(at_ms, 1.0, 1.0, 1.0, filled, event.id)
-    mm = values.get("level_mm")
+    mm = said.level_mm
     if mm is not None:
         reading = _measured(float(mm), event, sizes, left_out)
         if reading is not None:
             return reading
-    share = READINGS.get(str(values.get("reading")))
+    share = READINGS.get(said.reading or "")
     return None if share is None else coarse(share, at_ms, event.id)
 
 

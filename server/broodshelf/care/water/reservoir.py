@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any, Final, NamedTuple
 
-from ...model.facts import Event, Place, Vessel
+from ...model.facts import Event, Place, Vessel, tells
 from ...model.gauges import DAY_MS, Gauge, level_at
+from ...model.kinds.log import Check
 from ...model.quantities import Estimate
 from .drying_days import BY_SETTINGS, DryingDays
 from .leak import LOOK_TODAY, explain, lost_per_day
@@ -118,7 +119,7 @@ def _looked_since(events: Sequence[Event], at_ms: int) -> bool:
     for event in reversed(events):
         if event.happened_ms < at_ms:
             return False
-        if event.kind == "check" and event.values.get("need") == "water":
+        if tells(event, Check) and event.said.need == "water":
             return True
     return False
 

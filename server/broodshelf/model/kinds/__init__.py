@@ -128,4 +128,5 @@ def read(part: type[Part], values: Mapping[str, Any]) -> Part:
     What the dataclass does not know is left out. Raises ``TypeError`` if a field is missing without which no such
     record is made.
     """
-    return part(**{name: values[name] for name in part.__annotations__ if name in values})
+    names = part.__annotations__
+    return part(**{name: value for name, value in values.items() if name in names})
