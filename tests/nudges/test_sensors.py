@@ -53,10 +53,26 @@ def cabinet(shelf: Shelf) -> Cabinet:
 
 def test_a_summer_day_of_34_degrees_is_told_once_and_is_over_by_itself(cabinet: Cabinet):
     """Lasius niger: too hot over 30 °C (catalogue/temperatures.toml; Sociobiology 2015)."""
-    assert cabinet.pass_hours(27, 29) == []
-    told = cabinet.pass_hours(32, 34, 34, 33, 31)
-    assert [at for at, _ in told] == ["15:00"]
+    assert cabinet.pass_hours(25, 26.5, 28, 29.5) == []
+    told = cabinet.pass_hours(31.4, 33, 34, 33, 31)
+    assert told == [("17:00", "Cool it down at once: Amber")]
     assert cabinet.pass_hours(28, 26, 24, 24, 24) == []
+
+
+def test_the_sun_on_the_cabinet_is_told_before_it_is_too_hot_in_it(cabinet: Cabinet):
+    assert cabinet.pass_hours(27, 30, 31) == [
+        ("13:00", "See why it warms up so fast: Amber"),
+        ("15:00", "Cool it down at once: Amber"),
+    ]
+
+
+def test_heat_is_told_at_night_and_a_heater_in_the_morning(cabinet: Cabinet):
+    """Quiet hours of this shelf are 21:30 to 07:30. It knows its own days after five of them."""
+    cabinet.pass_hours(*[24.0] * (24 * 6 + 11))  # 23:00
+    assert cabinet.pass_hours(31) == [("00:00", "Cool it down at once: Amber")]
+    cabinet.pass_hours(*[24.0] * 24)  # and a night later
+    told = cabinet.pass_hours(*[19.0] * 9)
+    assert told == [("08:00", "Look whether the heater has failed: Amber")]
 
 
 def test_a_sensor_that_dies_is_told_after_six_hours_and_not_again_until_it_spoke(cabinet: Cabinet):
