@@ -28,6 +28,7 @@ export type WaterAction = 'read' | 'refill' | 'new_tube' | 'hydrate';
 export type Outcome = 'all' | 'some' | 'ignored';
 export type ColourSeen = 'gasters' | 'brood';
 export type Coarse = 'none' | 'few' | 'some' | 'many';
+export type BroodSeen = 'none' | 'seen' | 'few' | 'some' | 'many';
 export type Brood = 'eggs' | 'larvae' | 'pupae';
 export type MoveWay = 'offered' | 'on_its_own' | 'forced' | 'finished';
 export type PersonRole = 'keeper' | 'stand_in';
@@ -458,9 +459,9 @@ export interface Count {
   /** 0 to 1000000 */
   workers_high?: number | null;
   workers_coarse?: Coarse | null;
-  eggs?: Coarse | null;
-  larvae?: Coarse | null;
-  pupae?: Coarse | null;
+  eggs?: BroodSeen | null;
+  larvae?: BroodSeen | null;
+  pupae?: BroodSeen | null;
   /** 0 to 1000 */
   queens?: number | null;
   males_only?: boolean | null;

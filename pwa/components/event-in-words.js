@@ -10,7 +10,7 @@ import { capital, portionInWords, wordFor } from './in-words.js';
  */
 /** @template {Kind} K @typedef {Partial<import('../kinds.d.ts').Fields<K>>} Said what a log of that kind says */
 
-const { outcomes, colour_seen, readings, coarse, water: actions } = eventText;
+const { outcomes, colour_seen, readings, coarse, brood_seen, water: actions } = eventText;
 /** @type {Record<string, string>} */
 const REASONS = Object.fromEntries(laterText.why);
 
@@ -54,12 +54,16 @@ function fault(said) {
   return said.resolved_at ? eventText.mended(name) : name;
 }
 
+const STAGES = /** @type {const} */ (['larvae', 'eggs', 'pupae']);
+
 /** @param {Said<'count'>} said */
 function count(said) {
   const workers = said.workers ?? (said.workers_coarse && coarse[said.workers_coarse]) ?? null;
-  const larvae = said.larvae && coarse[said.larvae];
-  if (workers === null) return larvae ? eventText.counted_brood_larvae(larvae) : eventText.counted_brood;
-  return larvae ? eventText.counted_larvae(workers, larvae) : eventText.counted(workers);
+  const brood = STAGES.flatMap((stage) => {
+    const word = said[stage];
+    return word ? [`${eventText.stages[stage]}: ${brood_seen[word]}`.toLowerCase()] : [];
+  });
+  return eventText.counted([...(workers === null ? [] : [eventText.workers(workers)]), ...brood]);
 }
 
 /** @param {Said<'boost'>} said */

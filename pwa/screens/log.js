@@ -312,9 +312,9 @@ function CountForm({ save }) {
     text === '' || (Number.isInteger(Number(text)) && Number(text) >= 0 && Number(text) <= most);
   const nothing = workers === '' && queens === '' && !males && !Object.keys(brood).length;
   const bad = nothing || !whole(workers, MOST_WORKERS) || !whole(queens, MOST_QUEENS);
-  const of = (/** @type {string} */ name) => html`
+  const of = (/** @type {'larvae' | 'eggs' | 'pupae'} */ name) => html`
     <${Choice}
-      label=${/** @type {any} */ (logText)[name]}
+      label=${eventText.stages[name]}
       value=${brood[name] ?? ''}
       onPick=${(/** @type {import('../kinds.d.ts').Coarse} */ code) => setBrood({ ...brood, [name]: code })}
       options=${Object.entries(eventText.coarse)}

@@ -1,24 +1,27 @@
-// What the plan says of a colony: when workers come, each gauge with its reasons and its range, and over it the
+// What the plan says of a colony: the brood, each gauge with its reasons and its range, and over it the
 // keeper's own interval, days, hour or pause.
 import { useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { ManyChoice } from '../components/choices.js';
-import { inDegrees } from '../components/degrees.js';
 import { textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { Cautions, Notices, Reasons, weekDay, wordFor } from '../components/in-words.js';
+import { lazy } from '../components/lazy.js';
 import { Sheet } from '../components/sheet.js';
 import { Stepper } from '../components/stepper.js';
 import { levelInWords } from '../components/tube.js';
-import { DAY_MS, levelAt } from '../care/gauges.js';
+import { levelAt } from '../care/gauges.js';
 import { keep, remove, say } from '../signals/actions.js';
 import { now, today } from '../signals/clock.js';
 import { catalogue, gaugesOf, planOf, rowsOf } from '../signals/rows.js';
 import { colonyText } from '../text/en/colony.js';
 import { colonyFormText } from '../text/en/colony-form.js';
-import { logText } from '../text/en/log.js';
 import { planText } from '../text/en/plan.js';
 
+const Brood = lazy(() => import('./brood.js'), 'Brood');
+
+/** What stands with the brood. */
+const OF_BROOD = ['first_workers_in', 'next_workers_in', 'founding_stalled'];
 const USUAL_DAYS = 4;
 const LONGEST_DAYS = 60;
 
@@ -29,7 +32,7 @@ const maySet = (need) => catalogue.value.needs[need]?.keeper_sets;
 
 /** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>}} props */
 export function Plan({ colony }) {
-  const { notices = [], cautions = [], computed_at_ms } = planOf(colony.id)?.set ?? {};
+  const { notices = [], cautions = [], census } = planOf(colony.id)?.set ?? {};
   const [rhythm, setRhythm] = useState('');
   const gauges = gaugesOf(colony.id);
   const needs = /** @type {Need[]} */ (Object.keys(catalogue.value.needs));
@@ -38,13 +41,14 @@ export function Plan({ colony }) {
   return html`
     <section class="stack" aria-label=${colonyText.plan}>
       <h2>${colonyText.plan}</h2>
-      ${notices.filter(countsDown).map(
-        (notice) => html`
-          <${Countdown} notice=${notice} fromMs=${computed_at_ms} />
-        `,
-      )}
+      ${
+        census &&
+        html`
+          <${Brood} colony=${colony} />
+        `
+      }
       <${Cautions} items=${cautions} />
-      <${Notices} items=${notices.filter((notice) => !countsDown(notice))} />
+      <${Notices} items=${notices.filter(({ code }) => !OF_BROOD.includes(code))} />
       ${gauges.map(
         (gauge) => html`
           <details class="card" key=${gauge.need}>
@@ -155,54 +159,6 @@ function OwnInterval({ colony, need }) {
         <button type="button" class="button" onClick=${() => set(null)}>${planText.clear}</button>
       `
     }
-  `;
-}
-
-const WIDE = 340;
-/** @type {Record<string, string>} */
-const TITLES = { first_workers_in: planText.countdown.first, next_workers_in: planText.countdown.next };
-/** @type {Record<string, string>} */
-const STAGES = { eggs: logText.eggs, larvae: logText.larvae, pupae: logText.pupae };
-
-/** @param {{code: string}} notice */
-const countsDown = (notice) => notice.code in TITLES;
-
-/** @param {number} ms */
-const day = (ms) => new Date(ms).toLocaleDateString([], { day: 'numeric', month: 'long' });
-
-/**
- * When workers come, as days that run down: the plan's range, moved on since it was made.
- * @param {{notice: {code: string, args: Record<string, any>}, fromMs: number}} props `fromMs`: when the plan was made
- */
-function Countdown({ notice: { code, args }, fromMs }) {
-  const [fromDay, toDay] = [fromMs + args.low * DAY_MS, fromMs + args.high * DAY_MS];
-  const left = (/** @type {number} */ ms) => Math.max(0, Math.round((ms - now.value) / DAY_MS));
-  const [low, high] = [left(fromDay), left(toDay)];
-  const words =
-    high === 0 ? planText.countdown.any : low === 0 ? planText.countdown.by(high) : planText.countdown.days(low, high);
-  const x = (/** @type {number} */ days) => 8 + (days / Math.max(1, high)) * (WIDE - 16);
-  const seen = STAGES[args.stage]?.toLowerCase();
-  const reckonedFrom = [
-    planText.countdown.between(day(fromDay), day(toDay)),
-    inDegrees(planText.countdown.warm(args.mean_c)),
-    seen && planText.countdown.seen(seen),
-  ];
-  return html`
-    <section class="card" aria-label=${TITLES[code]}>
-      <p class="eyebrow"><strong>${TITLES[code]}</strong></p>
-      <p class="lead">${words}</p>
-      ${
-        high > 0 &&
-        html`
-          <svg class="chart need-protein" viewBox=${`0 0 ${WIDE} 22`} aria-hidden="true">
-            <path class="axis" d=${`M8 11H${WIDE - 8}`} />
-            <path class="bar" d=${`M${x(low).toFixed(1)} 5H${x(high).toFixed(1)}v12H${x(low).toFixed(1)}z`} />
-            <circle class="dot" cx="8" cy="11" r="6" />
-          </svg>
-        `
-      }
-      <p class="soft">${reckonedFrom.filter(Boolean).join(', ')}.</p>
-    </section>
   `;
 }
 

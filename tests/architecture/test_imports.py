@@ -49,7 +49,7 @@ def test_phone_rooms_import_only_what_lies_below_them():
 
 
 def test_the_parcel_of_charts_and_labels_is_opened_by_their_screens_alone():
-    """Of all modules only these two reach into them, when one of their screens is opened."""
+    """Of all modules only these three reach into them, when one of their screens is opened."""
     left_out = CHARTS + LABELS
     reached = {
         (path.relative_to(PWA).as_posix(), there)
@@ -60,11 +60,13 @@ def test_the_parcel_of_charts_and_labels_is_opened_by_their_screens_alone():
 
     assert {(name, there) for name, there in reached if not name.startswith(left_out)} == {
         ("screens/colony.js", "screens/charts.js"),
+        ("screens/plan.js", "screens/brood.js"),
         ("screens/app.js", "screens/labels.js"),
         ("screens/app.js", "screens/at.js"),
     }
-    lazily = re.compile(r"lazy\(\(\) => import\('\./(?:charts|labels|at)\.js'\)")
+    lazily = re.compile(r"lazy\(\(\) => import\('\./(?:brood|charts|labels|at)\.js'\)")
     assert len(lazily.findall((PWA / "screens/colony.js").read_text())) == 1
+    assert len(lazily.findall((PWA / "screens/plan.js").read_text())) == 1
     assert len(lazily.findall((PWA / "screens/app.js").read_text())) == 2
     assert all(any(there.startswith(each) for _, there in reached) for each in left_out)
 

@@ -26,13 +26,12 @@ export const eventText = {
   colour: (/** @type {string} */ where) => `Colour looked for: ${where}`,
   colour_nowhere: 'Colour looked for: nowhere',
   water: { refill: 'Water filled up', new_tube: 'New tube offered', hydrate: 'Nest watered' },
-  counted: (/** @type {string | number} */ workers) => `Counted: ${workers} workers`,
-  counted_brood: 'Counted: brood',
-  counted_larvae: (/** @type {string | number} */ workers, /** @type {string} */ larvae) =>
-    `Counted: ${workers} workers, larvae: ${larvae.toLowerCase()}`,
-  counted_brood_larvae: (/** @type {string} */ larvae) => `Counted: brood, larvae: ${larvae.toLowerCase()}`,
+  counted: (/** @type {string[]} */ seen) => `Counted: ${seen.join(', ') || 'brood'}`,
+  workers: (/** @type {string | number} */ n) => `${n} workers`,
+  stages: { larvae: 'Larvae', eggs: 'Eggs', pupae: 'Pupae' },
   outcomes: { all: 'All taken', some: 'Some taken', ignored: 'Ignored' },
   readings: { full: 'Full', three_quarters: '¾', half: '½', quarter: '¼', empty: 'Empty' },
   colour_seen: { gasters: 'In gasters: workers drank', brood: 'In brood: it was passed on' },
   coarse: { none: 'None', few: 'Few', some: 'Some', many: 'Many' },
+  brood_seen: { none: 'None', seen: 'Seen', few: 'Few', some: 'Some', many: 'Many' },
 };

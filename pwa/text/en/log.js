@@ -42,9 +42,6 @@ export const logText = {
   report: 'Report it',
   workers: 'Workers seen',
   guess: '(a guess is fine)',
-  larvae: 'Larvae',
-  eggs: 'Eggs',
-  pupae: 'Pupae',
   count: 'Log the count',
   more_brood: 'Eggs, pupae, queens',
   move_words:

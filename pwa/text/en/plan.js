@@ -1,4 +1,4 @@
-// The plan of a colony, the keeper's own rhythm, and the days until workers come.
+// The plan of a colony and the keeper's own rhythm.
 import { count } from './counted.js';
 
 export const planText = {
@@ -21,16 +21,5 @@ export const planText = {
     at: (/** @type {string} */ hour) => `at ${hour}`,
     paused: (/** @type {string} */ day) => `Paused until ${day}.`,
     urgent: 'Without a choice the plan decides. What is urgent, like a leak, is told all the same.',
-  },
-  countdown: {
-    first: 'The first workers',
-    next: 'New workers',
-    days: (/** @type {number} */ low, /** @type {number} */ high) =>
-      low === high ? `in about ${count(high, 'day')}` : `in ${low} to ${count(high, 'day')}`,
-    by: (/** @type {number} */ d) => `any day now, at the latest in ${count(d, 'day')}`,
-    any: 'any day now',
-    between: (/** @type {string} */ from, /** @type {string} */ to) => `Between ${from} and ${to}`,
-    warm: (/** @type {number} */ c) => `at ${c} °C`,
-    seen: (/** @type {string} */ stage) => `oldest brood seen: ${stage}`,
   },
 };

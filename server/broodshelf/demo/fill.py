@@ -70,7 +70,6 @@ def _colony_ids(scenario: Mapping[str, Any], now_ms: int) -> dict[str, str]:
 
 
 def _changes(scenario: Mapping[str, Any], ids: Mapping[str, str], now_ms: int) -> Iterator[Change]:
-    start_ms = now_ms - scenario["days"] * DAY_MS
     places = {place["name"]: uuid7(now_ms) for place in scenario["place"]}
     for place in scenario["place"]:
         yield from _place(place, places[place["name"]], now_ms)
@@ -92,13 +91,19 @@ def _changes(scenario: Mapping[str, Any], ids: Mapping[str, str], now_ms: int) -
             "vessel_code": colony["vessel_code"], "has_outworld": colony.get("outworld", False),
         }  # fmt: skip
         own = {name: colony[name] for name in ("name", "number", "species_code", "stage")}
+        days = colony.get("since_days", scenario["days"])
+        start_ms = now_ms - days * DAY_MS
+        if colony["stage"] == "founding":
+            own["founded_on"] = _day(start_ms)
         yield "colony", colony_id, {
             **own, "vessel_id": vessel_id, "queens": 1, "acquired_on": _day(start_ms),
             "place_id": places[colony["place"]],
         }  # fmt: skip
         if colony["name"] == scenario["tasting"]["colony"]:
             yield "tasting", tasting_id, _tasting(scenario["tasting"], colony_id, now_ms)
-        for kind, at_ms, values in sorted(_log(colony, scenario, tasting_id), key=lambda event: event[1]):
+        for kind, at_ms, values in sorted(
+            _log(colony, scenario, days, tasting_id), key=lambda event: event[1]
+        ):
             happened = _instant(start_ms + at_ms)
             record_id = values.pop("id", None) or uuid7(now_ms)
             yield kind, record_id, {"colony_id": colony_id, "happened_at": happened, **values}
@@ -149,10 +154,10 @@ def _pictures(
 
 
 def _log(
-    colony: Mapping[str, Any], scenario: Mapping[str, Any], tasting_id: str
+    colony: Mapping[str, Any], scenario: Mapping[str, Any], days: int, tasting_id: str
 ) -> Iterator[tuple[str, int, dict[str, Any]]]:
     """Yield a colony's events as ``(kind, ms after the start, fields)``."""
-    days, tasting = scenario["days"], scenario["tasting"]
+    tasting = scenario["tasting"]
     yield from _counts(colony, days)
     for need, food in (("sugar", ["sugar_water", 1, "drop"]), ("seeds", ["seeds", 20, "seed"])):
         for day in _every(colony.get(f"{need}_days"), days):
@@ -175,6 +180,8 @@ def _log(
 
 
 def _counts(colony: Mapping[str, Any], days: int) -> Iterator[tuple[str, int, dict[str, Any]]]:
+    for look in colony.get("looks", ()):
+        yield "count", _at(days - look["days_ago"]), {name: look[name] for name in look if name != "days_ago"}
     if not colony["workers"]:
         return
     for day in range(0, days, COUNT_EVERY_DAYS):

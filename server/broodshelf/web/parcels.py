@@ -11,7 +11,20 @@ import json
 from collections.abc import Collection, Mapping
 from typing import Final
 
-CHARTS: Final = ("components/chart.js", "components/picture.js", "screens/charts.js", "text/en/charts.js")
+CHARTS: Final = (
+    "components/chart.js",
+    "components/picture.js",
+    "components/time-line.js",
+    "care/awaited.js",
+    "care/time-line.js",
+    "screens/brood.js",
+    "screens/brood-line.js",
+    "screens/charts.js",
+    "text/en/brood-line.js",
+    "text/en/brood.js",
+    "text/en/charts.js",
+    "text/en/stalled.js",
+)
 LABELS: Final = (
     "vendor/qr/",
     "screens/labels.js",

@@ -22,6 +22,7 @@ from .forms import (
 from .words import (
     COLOUR_SEEN,
     Brood,
+    BroodSeen,
     Coarse,
     ColourSeen,
     MoveWay,
@@ -123,9 +124,9 @@ class Count:
     workers_low: Annotated[int, WholeNumber(0, 1_000_000)] | None = None
     workers_high: Annotated[int, WholeNumber(0, 1_000_000)] | None = None
     workers_coarse: Coarse | None = None
-    eggs: Coarse | None = None
-    larvae: Coarse | None = None
-    pupae: Coarse | None = None
+    eggs: BroodSeen | None = None
+    larvae: BroodSeen | None = None
+    pupae: BroodSeen | None = None
     queens: Annotated[int, WholeNumber(0, 1_000)] | None = None
     males_only: bool | None = None
 

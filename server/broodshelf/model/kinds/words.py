@@ -34,6 +34,8 @@ WaterAction = Literal["read", "refill", "new_tube", "hydrate"]
 Outcome = Literal["all", "some", "ignored"]
 ColourSeen = Literal["gasters", "brood"]
 Coarse = Literal["none", "few", "some", "many"]
+BroodSeen = Literal["none", "seen", "few", "some", "many"]
+"""``seen``: some is there, and nobody said how much."""
 Brood = Literal["eggs", "larvae", "pupae"]
 MoveWay = Literal["offered", "on_its_own", "forced", "finished"]
 PersonRole = Literal["keeper", "stand_in"]

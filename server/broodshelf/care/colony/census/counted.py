@@ -33,12 +33,14 @@ _STAGE_WORKERS: Final[Mapping[str, Estimate]] = {
 _UNKNOWN_WORKERS: Final = Estimate(0, 0, 20)
 _BROOD_PER_WORKER: Final[Mapping[str, Estimate]] = {
     "none": Estimate.exactly(0),
+    "seen": Estimate(0.03, 0.2, 0.7),
     "few": Estimate(0.03, 0.1, 0.2),
     "some": Estimate(0.15, 0.3, 0.6),
     "many": Estimate(0.4, 0.7, 1.5),
 }
 _LEAST_BROOD: Final[Mapping[str, Estimate]] = {
     "none": Estimate.exactly(0),
+    "seen": Estimate(1, 5, 15),
     "few": Estimate(1, 3, 6),
     "some": Estimate(4, 8, 15),
     "many": Estimate(10, 18, 40),

@@ -24,9 +24,10 @@ class Seen(NamedTuple):
     """One thing that was seen or done on a day. ``event_id``: of the log, for the reasons.
 
     ``what``: ``workers``, ``eggs``, ``larvae``, ``pupae`` were counted (``number``, or ``low`` and ``high``) or put
-    into a word (``none``, ``few``, ``some``, ``many``); ``added``: brood of the stage ``word`` was given (``number``,
-    None: nobody wrote it down); ``died``: so many workers were found dead; ``protein``: what became of the insects
-    that were offered, ``word`` ``taken`` or ``refused``; ``moved``: they live elsewhere since.
+    into a word (``none``, ``few``, ``some``, ``many``, brood also ``seen``: one at least); ``added``: brood of the
+    stage ``word`` was given (``number``, None: nobody wrote it down); ``died``: so many workers were found dead;
+    ``protein``: what became of the insects that were offered, ``word`` ``taken`` or ``refused``; ``moved``: they live
+    elsewhere since.
     """
 
     day: int

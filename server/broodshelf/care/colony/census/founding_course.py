@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
@@ -28,17 +28,36 @@ class Awaited:
 
 
 def awaited(census: Census, counts: Sequence[Count]) -> Awaited | None:
-    """Return which brood is to be looked for next; None where all of it was seen, or does not come in half a year."""
+    """Return which brood is to be looked for: the oldest that should be there by now, else the next to come.
+
+    None where all of it was seen, or none comes in half a year.
+    """
     seen = {brood for count in counts for brood in BROOD if getattr(count, brood) not in (None, "none")}
     latest = max((BROOD.index(brood) for brood in seen), default=-1)
-    if latest + 1 >= len(BROOD):
-        return None
-    brood = BROOD[latest + 1]
-    places = [SERIES.index(name) for name in _SERIES_OF[brood]]
-    for day, numbers in census.states(1):
-        if sum(numbers[place].best for place in places) >= SURE:
-            return Awaited(brood, max(census.day, day))
-    return None
+    due = _due(census)
+    found: Awaited | None = None
+    for brood in BROOD[latest + 1 :]:
+        day = due[brood]
+        if day is None or (found is not None and day > census.day):
+            break
+        found = Awaited(brood, max(census.day, day))
+    return found
+
+
+def _due(census: Census) -> Mapping[str, int | None]:
+    """Return by when each brood should be there: so much of it that a look finds some; None in half a year.
+
+    What becomes of it does not come first: pupae are there before the first workers, and so on down to eggs.
+    """
+    states, workers = census.states(1), census.first_workers
+    days: dict[str, int | None] = {}
+    later = None if workers is None or workers.best is None else round(workers.best)
+    for brood in reversed(BROOD):
+        places = [SERIES.index(name) for name in _SERIES_OF[brood]]
+        sure = (day for day, numbers in states if sum(numbers[place].best for place in places) >= SURE)
+        known = [day for day in (next(sure, None), later) if day is not None]
+        days[brood] = later = min(known, default=None)
+    return days
 
 
 def stalled(facts: Facts, day: int) -> int | None:

@@ -147,6 +147,9 @@ def likelihood_of(seen: Seen, workers: float) -> Likelihood | None:
         return lambda h: LEAST_ODDS + math.exp(-each * max(0.0, math.exp(h) - OFFSET))
     if seen.word is None:
         return None
+    if seen.word == "seen":
+        each = FOUND_EACH[seen.what]
+        return lambda h: LEAST_ODDS - math.expm1(-each * max(0.0, math.exp(h) - OFFSET))
     if seen.what == "workers":
         return _from_to(*WORKER_WORDS[seen.word])
     pairs = zip(BROOD_WORDS[seen.word], LEAST_BROOD[seen.word], strict=True)

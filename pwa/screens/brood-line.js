@@ -1,0 +1,74 @@
+// The drawing of the brood on one line of time, with its summary, its marks and its table. Fetched when it is opened.
+import { useState } from 'preact/hooks';
+import { Choice } from '../components/choices.js';
+import { Figures } from '../components/figures.js';
+import { html } from '../components/html.js';
+import { fullDay } from '../components/in-words.js';
+import { TimeLine, told } from '../components/time-line.js';
+import { DAY_MS } from '../care/gauges.js';
+import { nestAt, SERIES } from '../care/time-line.js';
+import { now } from '../signals/clock.js';
+import { useHistory } from '../signals/history.js';
+import { lineText } from '../text/en/brood-line.js';
+
+/** @typedef {import('../care/time-line.js').Column} Column */
+
+/**
+ * @param {{colony: import('../care/overlay.js').ShownRow<'colony'>,
+ *   census: import('../kinds.d.ts').LivingCensus}} props
+ */
+export function BroodLine({ colony, census }) {
+  const [ahead, setAhead] = useState('56');
+  const columns = /** @type {Column[]} */ (census.stages);
+  const counts = useHistory(colony.id, { from_ms: Math.max(1, columns[0]?.[0] ?? 1), fits: isCount });
+  if (columns.length < 2) return null;
+  const toMs = now.value + Number(ahead) * DAY_MS;
+  const words = summary(columns, now.value, Math.min(toMs, columns.at(-1)?.[0] ?? toMs));
+  return html`
+    <div class="stack">
+      <p>${words}</p>
+      <${Choice}
+        label=${lineText.ahead}
+        hideLabel
+        value=${ahead}
+        onPick=${setAhead}
+        options=${Object.entries(lineText.reach)}
+      />
+      <${TimeLine} census=${census} counts=${counts ?? []} nowMs=${now.value} toMs=${toMs} words=${words} />
+      <ul class="wrap soft marks">
+        ${Object.entries(lineText.marks).map(
+          ([look, meaning]) => html`
+            <li class="need-protein">
+              <svg class="chart" viewBox="0 0 22 12" aria-hidden="true">
+                <path class=${`mark ${look}`} d=${look === 'dot' || look === 'hollow' ? DOT : DASH} />
+              </svg>
+              ${' '}${meaning}
+            </li>
+          `,
+        )}
+      </ul>
+      <p class="soft">${lineText.scale}</p>
+      <${Figures}
+        wide
+        heads=${[lineText.day, ...SERIES.map((stage) => lineText.stages[stage])]}
+        rows=${columns.map(([ms, ...ranges]) => [fullDay(ms), ...ranges.map(told)])}
+      />
+    </div>
+  `;
+}
+
+const DASH = 'M1 6H21';
+const DOT = 'M11 3a3 3 0 1 0 .01 0z';
+
+/** @param {import('../care/overlay.js').EventRow} row */
+const isCount = ({ kind }) => kind === 'count';
+
+/** The drawing in a sentence or two. @param {Column[]} columns @param {number} nowMs @param {number} toMs */
+function summary(columns, nowMs, toMs) {
+  const best = nestAt(columns, nowMs).map(([, each]) => Math.round(each));
+  const here = SERIES.map((stage, i) =>
+    lineText.some(best[i] ?? 0, lineText.one[stage], lineText.stages[stage].toLowerCase()),
+  );
+  const [low = 0, middle = 0, high = 0] = nestAt(columns, toMs).at(-1)?.map(Math.round) ?? [];
+  return lineText.summary(lineText.list(here), fullDay(toMs), lineText.likely(middle, low, high));
+}

@@ -1,0 +1,220 @@
+"""What a keeper sees of the nest: the days, one question with one tap, a founding that stalls, the line of time.
+
+The species has no yearly clock, so that its plan asks on any date.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+from typing import Any
+
+import pytest
+from playwright.sync_api import Locator, Page, expect
+from tests.phone.conftest import claim, worker_ready
+from tests.phone.looks import AXE, LOOKS, MEASURE, axe_findings, dress
+from tests.support.words import text
+
+pytestmark = pytest.mark.browser
+SPECIES = "camponotus_nicobarensis"
+"""Tropical, claustral; nobody measured its stages (census/groups.py)."""
+
+
+def day(days_ago: float) -> str:
+    return (dt.datetime.now(dt.UTC) - dt.timedelta(days=days_ago)).isoformat(timespec="milliseconds")
+
+
+def add(page: Page, name: str, colony: dict[str, Any], counts: dict[float, dict[str, Any]]) -> str:
+    """Make a colony with its counts by days ago, send all, and show it; return its id."""
+    made = page.evaluate(
+        """async ([colony, counts]) => {
+          const at = (name) => import(`/static/${document.body.dataset.build}/signals/${name}.js`);
+          const { keep, logAll } = await at('actions');
+          const id = await keep('colony', colony);
+          await logAll(counts.map((set) => ({ kind: 'count', set: { ...set, colony_id: id } })));
+          await (await at('sync')).syncNow();
+          return id;
+        }""",
+        [
+            {"name": name, "queens": 1, "species_code": SPECIES, **colony},
+            [{"happened_at": day(ago), **seen} for ago, seen in counts.items()],
+        ],
+    )
+    page.goto(f"{page.url.partition('#')[0]}#/colony/{made}")
+    expect(page.get_by_role("heading", name=name, exact=True)).to_be_visible()
+    return str(made)
+
+
+def found(page: Page) -> str:
+    """A queen whose pupae are due."""
+    seen = {"workers": 0, "eggs": "some", "larvae": "some", "pupae": "none"}
+    return add(page, "Cedar", {"stage": "founding", "founded_on": day(50)[:10]}, {12: seen})
+
+
+def card(page: Page) -> Locator:
+    return page.get_by_role("region", name=text("brood.first"))
+
+
+def answer(page: Page, words: str) -> None:
+    card(page).get_by_role("button", name=f"{text('events.stages.pupae')}: {words}", exact=True).click()
+
+
+def diary(page: Page) -> Locator:
+    return page.get_by_role("region", name=text("colony.diary"))
+
+
+def synced(page: Page) -> None:
+    expect(page.get_by_text(text("saving.synced"))).to_be_visible()
+
+
+def test_seen_is_one_tap_offline_and_the_plan_that_comes_asks_no_more(phone, server):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    found(page)
+    expect(card(page)).to_contain_text("Pupae should be there by")
+    expect(card(page)).to_contain_text("seen them?")
+    page.context.set_offline(True)
+    answer(page, text("brood.asks.yes"))
+
+    expect(card(page)).to_contain_text("Pupae were seen on")
+    expect(card(page)).to_contain_text(text("brood.asks.waits"))
+    expect(card(page).get_by_role("button")).to_have_count(0)
+    expect(diary(page)).to_contain_text("Counted: pupae: seen")
+    page.reload()
+    expect(card(page)).to_contain_text("Pupae were seen on")
+    page.context.set_offline(False)
+    synced(page)
+    expect(card(page)).not_to_contain_text("Pupae were seen on")
+    expect(card(page)).not_to_contain_text("seen them?")
+
+
+def test_not_yet_puts_the_days_off_names_itself_among_the_reasons_and_is_taken_back(phone, server):
+    page = phone()
+    claim(page, server)
+    found(page)
+    before = card(page).locator(".lead").inner_text()
+    answer(page, text("brood.asks.not_yet"))
+    expect(card(page)).to_contain_text("You are asked again from")
+    synced(page)
+    expect(card(page).locator(".lead")).not_to_have_text(before)
+    card(page).get_by_text(text("brood.why.title")).click()
+    today = page.evaluate("() => new Date().toLocaleDateString([], { day: 'numeric', month: 'long' })")
+    expect(card(page)).to_contain_text(f"{today}: no pupae, where some were expected.")
+    page.get_by_role("status").get_by_role("button", name="Undo").click()
+
+    expect(card(page)).to_contain_text("seen them?")
+    synced(page)
+    expect(card(page).locator(".lead")).to_have_text(before)
+
+
+def test_cannot_see_teaches_nothing_and_gives_a_week_of_peace(phone, server):
+    page = phone()
+    claim(page, server)
+    found(page)
+    before = card(page).locator(".lead").inner_text()
+    answer(page, text("brood.asks.cannot_see"))
+
+    expect(card(page)).to_contain_text("You are asked again from")
+    expect(diary(page)).to_contain_text("Looked for pupae, could not see")
+    synced(page)
+    expect(card(page).locator(".lead")).to_have_text(before)
+    expect(card(page)).not_to_contain_text("seen them?")
+    answer(page, text("brood.asks.early"))  # whoever sees them all the same says so with one tap
+    expect(diary(page)).to_contain_text("Counted: pupae: seen")
+
+
+def test_the_keyboard_answers_and_stays_at_the_card(phone, server):
+    page = phone()
+    claim(page, server)
+    found(page)
+    card(page).get_by_role("button", name="Not yet").focus()
+    page.keyboard.press("Enter")
+
+    expect(card(page)).to_contain_text("You are asked again from")
+    expect(card(page).locator(":focus")).to_have_count(1)
+
+
+def test_a_group_that_nobody_measured_is_told_so_in_plain_words(phone, server):
+    page = phone()
+    claim(page, server)
+    found(page)
+    expect(card(page)).to_contain_text(text("brood.why.unmeasured"))
+    add(
+        page,
+        "Birch",
+        {"species_code": "lasius_niger", "stage": "growing"},
+        {9: {"workers": 30, "larvae": "many"}},
+    )
+
+    grown = page.get_by_role("region", name=text("brood.next"))
+    expect(grown).to_be_visible()
+    expect(grown).not_to_contain_text(text("brood.why.unmeasured"))
+
+
+def test_a_founding_that_stalled_shows_what_keepers_do_in_place_of_the_days(phone, server):
+    page = phone()
+    claim(page, server)
+    add(
+        page,
+        "Cedar",
+        {"stage": "founding", "founded_on": day(300)[:10]},
+        {60: {"workers": 0, "eggs": "some"}},
+    )
+    steps = page.get_by_role("region", name=text("stalled.title"))
+
+    expect(steps.get_by_role("listitem")).to_have_count(6)
+    expect(steps).to_contain_text("Do not feed her in these weeks")
+    expect(page.get_by_text("Between")).to_have_count(0)
+
+
+def test_the_line_of_time_is_drawn_offline_with_its_summary_its_marks_and_its_table(phone, server):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    found(page)
+    page.context.set_offline(True)
+    page.reload()
+    card(page).get_by_text(text("brood.open")).click()
+    drawing = card(page).get_by_role("img", name="Today probably")
+
+    expect(drawing.locator("path.band")).to_have_count(5)
+    expect(drawing.locator("circle.hollow")).to_have_count(1)  # no pupae, twelve days ago
+    expect(drawing).to_contain_text("Small larvae")
+    expect(card(page)).to_contain_text(drawing.get_attribute("aria-label") or "?")
+    end = drawing.get_attribute("aria-label")
+    card(page).get_by_role("button", name="Half a year").click()
+    expect(drawing).not_to_have_attribute("aria-label", end or "")
+    card(page).get_by_text(text("parts.table")).click()
+    table = card(page).get_by_role("table")
+    expect(table.get_by_role("columnheader")).to_have_text(
+        ["Day", "Eggs", "Small larvae", "Large larvae", "Pupae", "Workers"]
+    )
+    stages = page.evaluate(
+        "async () => (await import(`/static/${document.body.dataset.build}/signals/rows.js`))"
+        ".planOf(location.hash.split('/').at(-1)).set.census.stages.length"
+    )
+    expect(table.locator("tbody tr")).to_have_count(stages)
+
+
+def test_the_card_the_steps_and_the_drawing_are_clean_for_axe_and_fit_in_every_look_and_width(phone, server):
+    page = phone()
+    claim(page, server)
+    found(page)
+    for part in (text("brood.why.title"), text("brood.open"), text("parts.table")):
+        card(page).get_by_text(part).click()
+    expect(card(page).locator("tbody tr").first).to_be_visible()
+    page.evaluate(AXE)
+    broken = {}
+    for look in LOOKS:
+        for width, size in ((390, "100%"), (320, "100%"), (320, "200%")):
+            dress(page, width, look, size)
+            measured = page.evaluate(MEASURE)
+            if (
+                (rules := axe_findings(page))
+                or measured["over"] > 0
+                or measured["small"]
+                or measured["close"]
+            ):
+                broken[f"{look}, {width}, {size}"] = (rules, measured)
+
+    assert broken == {}
