@@ -13,9 +13,11 @@ from tests.support.households import NOON_MS
 from broodshelf.demo.fill import fill
 from broodshelf.demo.pictures import HEIGHT_PX, WIDTH_PX, short_code, tube_picture
 from broodshelf.model.kinds import KINDS
+from broodshelf.model.tasks import SENSED
 from broodshelf.records.database import reading, writing
 from broodshelf.records.photo_files import PhotoFiles
 from broodshelf.records.store import read_kind, read_record
+from broodshelf.sensing.sensors import sensors_of
 
 PWA = Path(__file__).parents[2] / "pwa"
 
@@ -76,3 +78,22 @@ def test_the_code_on_a_drawn_label_is_that_of_the_phone():
     )
 
     assert json.loads(told.stdout) == [short_code(each) for each in ids]
+
+
+def test_a_place_has_a_sensor_with_a_fortnight_that_is_over_and_no_alarm_now(bare_app, tmp_path):
+    with writing() as connection:
+        household_id, _person = fill(
+            connection, PhotoFiles(tmp_path / "photos"), NOON_MS, "http://127.0.0.1:8080"
+        )
+    with reading() as connection:
+        days = [record.values for record in read_kind(connection, household_id, "place_day")]
+        plans = read_kind(connection, household_id, "plan")
+        (sensor,) = sensors_of(connection, household_id)
+
+    assert (
+        len(days) == 14
+    )  # 13 whole ones and the first, which began within it; the one that runs is not written
+    assert max(day["high_c"] for day in days) > 33
+    assert min(day["low_c"] for day in days) < 13
+    assert "invented" in sensor.name
+    assert not {task["what"] for plan in plans for task in plan.values["tasks"]} & SENSED

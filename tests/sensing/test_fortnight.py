@@ -106,10 +106,9 @@ def fortnight(bare_app: Flask, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) 
             shelf.nudger.close()
 
 
+# one database: what differs between the two is tested with single readings
 @pytest.mark.long
-@pytest.mark.parametrize(
-    "bare_app", ["sqlite"], indirect=True
-)  # what differs between databases is tested with single readings
+@pytest.mark.parametrize("bare_app", ["sqlite"], indirect=True)
 def test_each_alarm_of_a_fortnight_comes_once_at_its_hour_and_the_plans_know_what_was(fortnight: Fortnight):
     told = []
     for hour in range(14 * 24):

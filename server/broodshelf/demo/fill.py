@@ -21,6 +21,7 @@ from ..rounds.recompute import touched
 from ..sync.envelope import MOST_OPERATIONS, SCHEMA
 from ..sync.exchange import exchange
 from .pictures import HEIGHT_PX, WIDTH_PX, short_code, tube_picture
+from .sensor import sense
 
 DAY_MS: Final = 86_400_000
 HOUR_MS: Final = 3_600_000
@@ -48,6 +49,14 @@ def fill(connection: Connection, photos: PhotoFiles, now_ms: int, public_url: st
     changes = [*_changes(scenario, ids, now_ms), *(change for change, _ in pictures)]
     for start in range(0, len(changes), MOST_OPERATIONS):
         _send(connection, actor, changes[start : start + MOST_OPERATIONS], now_ms)
+    place_id = next(
+        record_id for kind, record_id, values in changes
+        if kind == "place" and values["name"] == scenario["sensor"]["place"]
+    )  # fmt: skip
+    sense(connection, household_id, place_id, scenario["sensor"], now_ms)
+    ledger = Ledger(connection, household_id)
+    touched(ledger, set(ids.values()), now_ms)
+    ledger.flush()
     return household_id, person_id
 
 
