@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 import pytest
 from flask import Flask
-from playwright.sync_api import Browser, Playwright, sync_playwright
+from playwright.sync_api import Browser, Playwright, expect, sync_playwright
 from tests.support.chromium import launched
 from tests.support.households import make_household
 from tests.support.postgresql import Cluster
@@ -28,6 +28,7 @@ def postgresql_cluster(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Clu
 @pytest.fixture(scope="session")
 def playwright() -> Iterator[Playwright]:
     """Playwright, started when a test first wants a browser."""
+    expect.set_options(timeout=15_000)
     with sync_playwright() as made:
         yield made
 

@@ -9,15 +9,40 @@ from pathlib import Path
 import pytest
 from PIL import Image
 from playwright.sync_api import Browser, BrowserContext, Page, expect
+from tests.support.kept_shelf import (
+    PHONE,
+    KeptShelf,
+    add_colony,
+    claim_by_hand,
+    kept_shelf,
+    move_in,
+    was_claimed,
+)
 from tests.support.server import Server
 from tests.support.words import text
 
+__all__ = ["add_colony"]
 NO_BACKGROUND_SYNC = "delete ServiceWorkerRegistration.prototype.sync;"
 
 
+@pytest.fixture(scope="session")
+def claimed_shelf(chromium: Browser, tmp_path_factory: pytest.TempPathFactory) -> KeptShelf:
+    """Mira's shelf with one colony, claimed by hand once a run."""
+    return kept_shelf(chromium, tmp_path_factory.mktemp("claimed"), claim_by_hand)
+
+
 @pytest.fixture
-def server(tmp_path: Path) -> Iterator[Server]:
-    made = Server(tmp_path / "data").start()
+def server(tmp_path: Path, claimed_shelf: KeptShelf) -> Iterator[Server]:
+    """A server with Mira's shelf."""
+    made = Server(claimed_shelf.copy_to(tmp_path / "data")).start()
+    yield made
+    made.stop()
+
+
+@pytest.fixture
+def new_server(tmp_path: Path) -> Iterator[Server]:
+    """A server that nobody has claimed yet."""
+    made = Server(tmp_path / "new").start()
     yield made
     made.stop()
 
@@ -32,12 +57,7 @@ def phone(chromium: Browser, server: Server) -> Iterator[Callable[..., Page]]:
     contexts: list[BrowserContext] = []
 
     def make(*, background_sync: bool = False) -> Page:
-        context = chromium.new_context(
-            viewport={"width": 390, "height": 844},
-            has_touch=True,
-            timezone_id="Europe/Vienna",
-            locale="en-GB",
-        )
+        context = chromium.new_context(**PHONE)
         contexts.append(context)
         if not background_sync:
             context.add_init_script(NO_BACKGROUND_SYNC)
@@ -45,7 +65,6 @@ def phone(chromium: Browser, server: Server) -> Iterator[Callable[..., Page]]:
         page.set_default_timeout(15_000)
         return page
 
-    expect.set_options(timeout=15_000)
     yield make
     for context in contexts:
         context.close()
@@ -64,19 +83,11 @@ def picture(tmp_path: Path) -> Path:
 
 
 def claim(page: Page, server: Server) -> None:
-    """Claim the server's household as Mira and add a colony in a test tube."""
-    page.goto(f"{server.url}/#/claim/{server.claim_code()}")
-    page.get_by_label(text("start.your_name")).fill("Mira")
-    page.get_by_role("button", name=text("start.claim_it")).click()
-    add_colony(page, "Amber")
-
-
-def add_colony(page: Page, name: str) -> None:
-    page.get_by_role("textbox", name=text("colony-form.name"), exact=True).fill(name)
-    page.get_by_role("combobox", name=text("colony-form.species")).fill("Lasius niger")
-    page.get_by_role("button", name=text("colony-form.add")).click()
-    expect(page.get_by_role("heading", name=text("welcome.plan"))).to_be_visible()
-    expect(page.get_by_text(text("saving.synced"))).to_be_visible()
+    """Make a new page the phone of Mira, who has claimed the household and added Amber; by hand if nobody has yet."""
+    if was_claimed(server):
+        move_in(page, server)
+    else:
+        claim_by_hand(page, server)
 
 
 def open_colony(page: Page, server: Server, name: str = "Amber") -> None:

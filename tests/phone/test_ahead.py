@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim, worker_ready
+from tests.support.kept_shelf import KeptShelf
 from tests.support.mail_server import MailServer
 from tests.support.server import Server
 
@@ -22,8 +23,8 @@ def mail():
 
 
 @pytest.fixture
-def server_with_mail(tmp_path: Path, mail: MailServer):
-    made = Server(tmp_path / "with-mail")
+def server_with_mail(tmp_path: Path, claimed_shelf: KeptShelf, mail: MailServer):
+    made = Server(claimed_shelf.copy_to(tmp_path / "with-mail"))
     made.settings = {
         "BROODSHELF_SMTP_HOST": "127.0.0.1", "BROODSHELF_SMTP_PORT": str(mail.port),
         "BROODSHELF_SMTP_SECURITY": "none", "BROODSHELF_SMTP_FROM": "shelf@example.org",

@@ -6,7 +6,7 @@ import re
 
 import pytest
 from playwright.sync_api import expect
-from tests.phone.conftest import claim
+from tests.phone.conftest import claim, worker_ready
 from tests.phone.test_story import go, online_again, pair
 
 pytestmark = pytest.mark.browser
@@ -48,6 +48,7 @@ def test_two_phones_that_renamed_one_colony_see_it_and_can_bring_theirs_back(pho
 def test_a_refused_log_is_shown_with_its_reason_mended_and_sent(phone, server):
     page = phone()
     claim(page, server)
+    worker_ready(page)
     page.context.set_offline(True)
     colony_id = page.url.rpartition("/")[2]
     page.evaluate(
@@ -72,6 +73,7 @@ def test_a_refused_log_is_shown_with_its_reason_mended_and_sent(phone, server):
 def test_mending_a_record_sends_again_what_was_refused_for_lack_of_it(phone, server):
     page = phone()
     claim(page, server)
+    worker_ready(page)
     page.context.set_offline(True)
     page.evaluate(
         """async () => {

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import time
+from collections.abc import Iterator
 from datetime import UTC, datetime
 
 import pytest
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Browser, Page, expect
 from tests.phone.conftest import add_colony, claim
 from tests.phone.test_story import go, online_again
+from tests.phone.test_told import wait_synced
+from tests.support.kept_shelf import KeptShelf, kept_shelf
 from tests.support.server import Server
 
 pytestmark = pytest.mark.browser
@@ -48,15 +51,39 @@ WHEN = [NOW_MS + (i - 400) * 6 * HOUR_MS for i in range(NOTES)]
 """From 100 days ago to 63 days ago: none of them is held in memory."""
 
 
-def long_log(page: Page, server: Server, when: list[int] = WHEN) -> str:
-    """Claim a colony, log and sync ``note 0`` to ``note n`` and open it again. Return its id."""
+def log_notes(page: Page, server: Server, when: list[int] = WHEN) -> None:
+    """Claim a shelf, log ``note 0`` to ``note n`` at its colony and sync them."""
     claim(page, server)
+    page.evaluate(LOG, [page.url.rpartition("/")[2], [[f"note {i}", ms] for i, ms in enumerate(when)]])
+    wait_synced(page)
+
+
+@pytest.fixture(scope="module")
+def long_shelf(chromium: Browser, claimed_shelf: KeptShelf, tmp_path_factory) -> KeptShelf:
+    """A shelf whose colony has the long log."""
+    return kept_shelf(chromium, tmp_path_factory.mktemp("long"), log_notes, claimed_shelf)
+
+
+@pytest.fixture
+def long_server(tmp_path, long_shelf: KeptShelf) -> Iterator[Server]:
+    """A server with that shelf."""
+    made = Server(long_shelf.copy_to(tmp_path / "long")).start()
+    yield made
+    made.stop()
+
+
+def long_log(page: Page, server: Server) -> str:
+    """Be the phone of the long log and open its colony. Return its id."""
+    claim(page, server)
+    return open_log(page, server, NOTES)
+
+
+def open_log(page: Page, server: Server, notes: int) -> str:
+    """Open the colony whose diary was just logged, or was when the shelf was made. Return its id."""
     colony_id = page.url.rpartition("/")[2]
-    page.evaluate(LOG, [colony_id, [[f"note {i}", ms] for i, ms in enumerate(when)]])
-    expect(page.get_by_text("All synced")).to_be_visible()
     page.goto("about:blank")
     go(page, server, f"#/colony/{colony_id}")
-    expect(page.get_by_text(f"note {len(when) - 1}", exact=True)).to_be_visible()
+    expect(page.get_by_text(f"note {notes - 1}", exact=True)).to_be_visible()
     return colony_id
 
 
@@ -82,9 +109,9 @@ def newest_first(numbers: range | list[int]) -> list[str]:
     return [f"note {i}" for i in sorted(numbers, reverse=True)]
 
 
-def test_scrolling_brings_every_line_once_and_in_order_and_the_page_stays_light(phone, server):
+def test_scrolling_brings_every_line_once_and_in_order_and_the_page_stays_light(phone, long_server):
     page = phone()
-    long_log(page, server)
+    long_log(page, long_server)
     down = scrolled_through(page)
     expect(page.get_by_text("note 0", exact=True)).to_be_in_viewport()
     middle = page.get_by_text("note 75", exact=True)
@@ -97,9 +124,9 @@ def test_scrolling_brings_every_line_once_and_in_order_and_the_page_stays_light(
     expect(page.get_by_text("note 0", exact=True)).to_have_count(0)
 
 
-def test_each_day_is_named_once_though_a_page_ends_within_it(phone, server):
+def test_each_day_is_named_once_though_a_page_ends_within_it(phone, long_server):
     page = phone()
-    long_log(page, server)
+    long_log(page, long_server)
     page.get_by_role("button", name="Earlier").focus()
     expect(page.get_by_text(f"note {NOTES - 30}", exact=True)).to_be_attached()
     days = page.get_by_role("region", name="Diary").get_by_role("heading", level=3).all_text_contents()
@@ -108,12 +135,12 @@ def test_each_day_is_named_once_though_a_page_ends_within_it(phone, server):
     assert len(days) == len(set(days))
 
 
-def test_the_next_page_also_comes_by_a_button_where_the_view_is_not_watched(phone, server):
+def test_the_next_page_also_comes_by_a_button_where_the_view_is_not_watched(phone, long_server):
     page = phone()
     page.add_init_script(
         "window.IntersectionObserver = class { observe() {} disconnect() {} unobserve() {} };"
     )
-    long_log(page, server)
+    long_log(page, long_server)
     expect(page.get_by_text("note 120", exact=True)).to_have_count(0)
     page.get_by_role("button", name="Earlier").press("Enter")
     expect(page.get_by_text("note 111", exact=True)).to_be_attached()
@@ -124,7 +151,8 @@ def test_the_next_page_also_comes_by_a_button_where_the_view_is_not_watched(phon
 
 def test_what_happened_in_one_instant_is_not_torn_apart_at_the_end_of_a_page(phone, server):
     page = phone()
-    long_log(page, server, [WHEN[0] + (i // 7) * HOUR_MS for i in range(70)])
+    log_notes(page, server, [WHEN[0] + (i // 7) * HOUR_MS for i in range(70)])
+    open_log(page, server, 70)
     lines = scrolled_through(page)
 
     assert sorted(lines) == sorted(newest_first(range(70)))
@@ -132,10 +160,10 @@ def test_what_happened_in_one_instant_is_not_torn_apart_at_the_end_of_a_page(pho
     assert hours == sorted(hours, reverse=True)
 
 
-def test_what_waits_on_the_phone_stands_where_it_belongs_on_every_page(phone, server):
+def test_what_waits_on_the_phone_stands_where_it_belongs_on_every_page(phone, long_server):
     """Offline: a log of long ago, one moved from the first page to the last, one moved the other way, one voided."""
     page = phone()
-    colony_id = long_log(page, server)
+    colony_id = long_log(page, long_server)
     page.context.set_offline(True)
     page.evaluate(LOG, [colony_id, [["found in a notebook", WHEN[60] + HOUR_MS]]])
     for text, change in (
@@ -161,9 +189,9 @@ def test_what_waits_on_the_phone_stands_where_it_belongs_on_every_page(phone, se
     assert scrolled_through(page) == expected
 
 
-def test_a_void_takes_a_line_off_a_later_page_and_undo_brings_it_back(phone, server):
+def test_a_void_takes_a_line_off_a_later_page_and_undo_brings_it_back(phone, long_server):
     page = phone()
-    long_log(page, server)
+    long_log(page, long_server)
     line = page.get_by_role("listitem").filter(has=page.get_by_text("note 110", exact=True))
     while not line.count():
         assert page.evaluate(SCROLL, 500), "the end of the diary, and no such line"
@@ -177,9 +205,9 @@ def test_a_void_takes_a_line_off_a_later_page_and_undo_brings_it_back(phone, ser
     expect(line).to_have_count(1)
 
 
-def test_a_search_finds_lines_of_all_pages_and_says_when_there_is_nothing(phone, server):
+def test_a_search_finds_lines_of_all_pages_and_says_when_there_is_nothing(phone, long_server):
     page = phone()
-    long_log(page, server)
+    long_log(page, long_server)
     search = page.get_by_label("Find in the diary")
     search.fill("note 1")
     found = [i for i in range(NOTES) if f"note {i}".startswith("note 1")]
@@ -195,9 +223,9 @@ def test_a_search_finds_lines_of_all_pages_and_says_when_there_is_nothing(phone,
     expect(page.get_by_text("note 149", exact=True)).to_be_attached()
 
 
-def test_a_kind_is_shown_alone(phone, server):
+def test_a_kind_is_shown_alone(phone, long_server):
     page = phone()
-    colony_id = long_log(page, server)
+    colony_id = long_log(page, long_server)
     page.evaluate(
         """async ([colony, when]) => {
           const { log } = await import(`/static/${document.body.dataset.build}/signals/actions.js`);
@@ -213,10 +241,10 @@ def test_a_kind_is_shown_alone(phone, server):
     expect(page.get_by_text("Nothing like this in the diary.")).to_be_visible()
 
 
-def test_a_diary_holds_one_colony_alone(phone, server):
+def test_a_diary_holds_one_colony_alone(phone, long_server):
     page = phone()
-    long_log(page, server)
-    go(page, server, "#/colony/new")
+    long_log(page, long_server)
+    go(page, long_server, "#/colony/new")
     add_colony(page, "Birch")
 
     expect(page.get_by_text("Counted: Few workers, larvae: some")).to_be_visible()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from playwright.sync_api import expect
-from tests.phone.conftest import claim
+from tests.phone.conftest import claim, worker_ready
 from tests.phone.test_story import go, pair
 
 pytestmark = pytest.mark.browser
@@ -30,6 +30,7 @@ def test_a_keeper_reads_under_house_what_happened_at_the_doors_and_a_wrong_code_
 def test_without_a_connection_it_says_where_the_journal_is_kept(phone, server):
     mine = phone()
     claim(mine, server)
+    worker_ready(mine)
     mine.context.set_offline(True)
     mine.get_by_role("link", name="House").first.click()
 

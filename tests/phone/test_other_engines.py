@@ -249,10 +249,10 @@ def the_stand_in(walk: Walk, link: str) -> None:
 
 
 @pytest.mark.parametrize("engine", [firefox_page, webkit_page], ids=["firefox", "webkit"])
-def test_every_screen_and_sheet_works_in(engine: Callable[[], Any], server: Server):
+def test_every_screen_and_sheet_works_in(engine: Callable[[], Any], new_server: Server):
     with ExitStack() as stack:
-        walk = Walk(stack.enter_context(engine()), server)
-        colony = begin(walk, server)
+        walk = Walk(stack.enter_context(engine()), new_server)
+        colony = begin(walk, new_server)
         for part in (the_round, the_colony, the_larder, the_house, paper_and_labels, handing_over):
             part(walk, colony)
         the_stand_in(walk, walk.page.js("document.querySelector('a.address').href"))

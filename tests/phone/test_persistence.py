@@ -27,11 +27,11 @@ ASKS = "() => Number(localStorage.getItem('asks'))"
     ids=["granted", "refused"],
 )
 def test_the_browser_is_asked_once_after_the_first_log_and_house_shows_the_answer(
-    phone, server, granted, words
+    phone, new_server, granted, words
 ):
     page = phone()
     page.add_init_script(f"({BROWSER})({granted})")
-    page.goto(f"{server.url}/#/claim/{server.claim_code()}")
+    page.goto(f"{new_server.url}/#/claim/{new_server.claim_code()}")
     page.get_by_label("Your name").fill("Mira")
     page.get_by_role("button", name="Claim it").click()
     expect(page.get_by_role("button", name="Add the colony")).to_be_visible()
@@ -39,7 +39,7 @@ def test_the_browser_is_asked_once_after_the_first_log_and_house_shows_the_answe
 
     add_colony(page, "Amber")  # with its first count
     assert page.evaluate(ASKS) == 1
-    go(page, server, "#/round")
+    go(page, new_server, "#/round")
     done = page.get_by_role("region", name="Done").get_by_role("listitem")
     page.get_by_role("button", name="Done as suggested").first.click()
     expect(done).to_have_count(2)  # the count and a feeding: it is on the disk before the page goes
@@ -48,7 +48,7 @@ def test_the_browser_is_asked_once_after_the_first_log_and_house_shows_the_answe
     expect(done).to_have_count(3)
     assert page.evaluate(ASKS) == 1
 
-    go(page, server, "#/settings")
+    go(page, new_server, "#/settings")
     expect(page.get_by_text(words)).to_be_visible()
     page.evaluate("() => window.dispatchEvent(new Event('appinstalled'))")
     assert page.evaluate(ASKS) == 2

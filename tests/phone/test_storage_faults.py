@@ -10,6 +10,7 @@ import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim, worker_ready
 from tests.phone.test_story import go, online_again
+from tests.support.kept_shelf import KeptShelf
 from tests.support.server import Server
 
 pytestmark = pytest.mark.browser
@@ -82,6 +83,7 @@ def test_a_full_disk_is_said_and_the_need_stays_until_it_is_saved(phone, server)
     page = phone()
     claim(page, server)
     go(page, server, "#/round")
+    worker_ready(page)
     page.context.set_offline(True)
     page.evaluate(FAIL, ["QuotaExceededError", 1])
     one_tap(page)
@@ -114,8 +116,8 @@ def test_an_app_that_is_too_old_says_so_and_keeps_its_logs(phone, server):
 
 
 @pytest.fixture
-def proxied(tmp_path: Path) -> Iterator[Server]:
-    made = Server(tmp_path / "proxied", "tests.support.serve_here").start()
+def proxied(tmp_path: Path, claimed_shelf: KeptShelf) -> Iterator[Server]:
+    made = Server(claimed_shelf.copy_to(tmp_path / "proxied"), "tests.support.serve_here").start()
     yield made
     made.stop()
 

@@ -14,6 +14,7 @@ import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim, open_colony, worker_ready
 from tests.phone.test_story import go
+from tests.support.kept_shelf import KeptShelf
 from tests.support.server import Server
 
 pytestmark = pytest.mark.browser
@@ -69,8 +70,8 @@ DEAF = """if (!sessionStorage.getItem('deaf')) {
 
 
 @pytest.fixture
-def server(tmp_path: Path) -> Iterator[Server]:
-    made = Server(tmp_path / "data", "tests.support.serve_here").start()
+def server(tmp_path: Path, claimed_shelf: KeptShelf) -> Iterator[Server]:
+    made = Server(claimed_shelf.copy_to(tmp_path / "data"), "tests.support.serve_here").start()
     yield made
     made.stop()
 

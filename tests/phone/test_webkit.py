@@ -14,7 +14,7 @@ pytestmark = [
 ]
 
 
-def test_webkit_logs_with_the_server_stopped_and_sends_it_when_it_is_back(server):
+def test_webkit_logs_with_the_server_stopped_and_sends_it_when_it_is_back(new_server):
     with webkit() as browser:
         wait = WebDriverWait(browser, 30)
 
@@ -25,7 +25,7 @@ def test_webkit_logs_with_the_server_stopped_and_sends_it_when_it_is_back(server
             path = f"//button[normalize-space()='{name}' or starts-with(@aria-label, '{name}')]"
             wait.until(lambda b: b.find_elements(By.XPATH, path))[0].click()
 
-        browser.get(f"{server.url}/#/claim/{server.claim_code()}")
+        browser.get(f"{new_server.url}/#/claim/{new_server.claim_code()}")
         wait.until(lambda b: b.find_elements(By.NAME, "person"))[0].send_keys("Mira")
         press("Claim it")
         wait.until(lambda b: b.find_elements(By.NAME, "name"))[0].send_keys("Amber")
@@ -37,15 +37,15 @@ def test_webkit_logs_with_the_server_stopped_and_sends_it_when_it_is_back(server
             " navigator.serviceWorker.controller ? done() :"
             " navigator.serviceWorker.addEventListener('controllerchange', () => done(), {once: true}))"
         )
-        server.kill()
-        browser.get(f"{server.url}/#/round")
+        new_server.kill()
+        browser.get(f"{new_server.url}/#/round")
         browser.refresh()
         assert shows("The round")
         press("Done as suggested")
         assert shows("1 saved on this phone")
         browser.refresh()
         assert shows("1 saved on this phone")
-        server.start()
+        new_server.start()
         browser.execute_script("window.dispatchEvent(new Event('online'))")
 
         assert shows("All synced")
