@@ -3,28 +3,22 @@
 from __future__ import annotations
 
 import re
-import subprocess
-import sys
 
 import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim
-from tests.support.server import ROOT
+
+from broodshelf.cli import main
 
 pytestmark = pytest.mark.browser
 
 
-def test_the_printed_link_knows_whom_it_lets_in_and_asks_for_no_name(phone, server):
+def test_the_printed_link_knows_whom_it_lets_in_and_asks_for_no_name(phone, server, monkeypatch, capsys):
     claim(phone(), server)
-    printed = subprocess.run(
-        [sys.executable, "-m", "broodshelf.cli", "pair"],
-        env=server.environment(),
-        cwd=ROOT,
-        capture_output=True,
-        text=True,
-        check=True,
-        timeout=60,
-    ).stdout
+    for name, value in server.environment().items():
+        monkeypatch.setenv(name, value)
+    assert main(["pair"]) == 0
+    printed = capsys.readouterr().out
     link = re.search(r"http\S+/#/claim/(\S+)", printed)
     assert link, printed
     new = phone()
