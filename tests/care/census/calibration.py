@@ -68,14 +68,13 @@ def _span(question: str, said, truth: float | None) -> Iterator[Told]:
     if said is None:
         yield Told(question, FAR, FAR, FAR, truth)
         return
-    low = math.floor(said.low)
     best = FAR if said.best is None else said.best
-    high = FAR if said.high is None else math.ceil(said.high)
-    yield Told(question, low, best, high, truth)
+    high = FAR if said.high is None else said.high
+    yield Told(question, said.low, best, high, truth)
 
 
 def _number(question: str, said, truth: float) -> Told:
-    return Told(question, math.floor(said.low), said.best, math.ceil(said.high), truth)
+    return Told(question, round(said.low), said.best, round(said.high), truth)
 
 
 def _founding(code: str, dice: Random) -> list[Told]:
@@ -94,7 +93,7 @@ def _founding(code: str, dice: Random) -> list[Told]:
         return []
     facts = facts_of(group, seen, founding="claustral", founded_day=START_DAY, stage="founding")
     said = census.of(facts, START_DAY + asked_at)
-    return list(_span("first workers", said.first_workers, START_DAY + ants.hatched[0] + 1))
+    return list(_span("first workers", said.first_workers, START_DAY + ants.hatched[0] + dice.random()))
 
 
 def _grown(code: str, dice: Random) -> Ants | None:
@@ -170,8 +169,8 @@ def _ahead(ants: Ants, facts, temp_c: float, dice: Random) -> list[Told]:
         (day for day, workers in enumerate(ants.history) if day >= asked_at and workers >= room), None
     )
     found = [
-        *_span("new workers", said.new_workers, None if new is None else START_DAY + new + 1),
-        *_span("nest full", said.nest_full(room), None if full is None else START_DAY + full),
+        *_span("new workers", said.new_workers, None if new is None else START_DAY + new + dice.random()),
+        *_span("nest full", said.nest_full(room), None if full is None else START_DAY + full + dice.random()),
     ]
     for days in (30, 90):
         truth = ants.history[asked_at + days - 1]

@@ -101,7 +101,7 @@ def test_a_move_on_the_day_of_a_count_changes_nothing_of_what_was_reckoned_up_to
 def forget() -> None:
     """As a process that has just begun."""
     outlook._courses.clear()
-    reckoning._remembered.clear()
+    reckoning._tracks.clear()
 
 
 @calm

@@ -8,7 +8,8 @@ colony; a numeric library would gain nothing at this size.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from array import array
+from collections.abc import MutableSequence, Sequence
 from itertools import chain
 from operator import add, mul
 from typing import Final, NamedTuple
@@ -18,7 +19,7 @@ from .pace import Pace
 
 NURSING_QUEEN: Final = 1.0
 """A queen who has workers nurses like one of them (common practice, no source)."""
-WANDERS: Final = 0.015**2
+WANDERS: Final = 0.01**2
 """What no model knows, as a variance of the logarithm of the workers a day: poor weeks, spills (careful default)."""
 FOUNDED: Final = 0.7
 """From so many expected workers on a founding is over: by then the first has hatched with even odds (ln 2)."""
@@ -57,7 +58,7 @@ class Colonies:
         self.group, self.workers, self.size = group, list(workers), len(workers)
         self.width = sum(group.chain) + 1
         nothing = [0.0] * self.size
-        self.rows = [0.0] * (self.size * self.width)
+        self.rows: MutableSequence[float] = [0.0] * (self.size * self.width)
         self.speed = self.survival = self.eggs_per_worker = self.life_days = self.most_eggs = [
             1.0
         ] * self.size
@@ -75,6 +76,10 @@ class Colonies:
         for name in Colonies.__slots__:
             setattr(made, name, getattr(self, name))
         return made
+
+    def pack(self) -> None:
+        """Hold the brood in a quarter of the space, to be kept."""
+        self.rows = array("d", self.rows)
 
     def set_rates(
         self,
@@ -98,7 +103,7 @@ class Colonies:
             self._pace = None
         if pace is not self._pace:
             self._settle(pace)
-        eggs, rows, width = self._lay(pace, days), self.rows, self.width
+        eggs, rows, width = self._lay(pace, days), list(self.rows), self.width
         for flow in self._flows:
             end = flow.many * width
             moved = list(map(add, map(mul, flow.stays, rows), chain((0.0,), map(mul, flow.goes, rows))))

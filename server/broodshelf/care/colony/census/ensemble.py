@@ -23,7 +23,7 @@ LEARNT: Final = 4
 """The first four go on telling; the others only place the beginning."""
 TO_80: Final = NormalDist().inv_cdf(0.9)
 """Deviations to either side that hold 80 of 100."""
-LAYING_SD, SURVIVAL_SD, BROOD_SD = 0.45, 0.25, 0.5
+LAYING_SD, SURVIVAL_SD, BROOD_SD = 0.45, 0.25, 0.4
 """Of logarithms between colonies (careful defaults; same-age colonies differed sevenfold, Waters et al. 2010)."""
 FIRST_EGGS_DAYS: Final = 3.0
 """From the flight to the first eggs: *Lasius niger*, Matte & Billen 2021."""

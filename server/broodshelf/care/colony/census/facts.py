@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from bisect import bisect_left
+from dataclasses import dataclass, replace
 from typing import Final, NamedTuple
 
 from .groups import LifeGroup
@@ -38,6 +39,11 @@ class Seen(NamedTuple):
     high: float | None = None
     event_id: str = ""
 
+    @property
+    def any(self) -> bool:
+        """Say whether it found any of what it looked for."""
+        return (self.number or self.high or 0) > 0 or self.word not in (None, "none")
+
 
 @dataclass(frozen=True, slots=True)
 class Facts:
@@ -60,3 +66,22 @@ class Facts:
     rests: tuple[Spell, ...] = ()
     slow: tuple[Spell, ...] = ()
     seen: tuple[Seen, ...] = ()
+
+
+LOOKS_BACK_DAYS: Final = 300
+BACK_ROUND_DAYS: Final = 64
+"""Looks of so many days are taken in, of up to these more: the first of them stays the same for weeks."""
+
+
+def looks_back_to(day: int) -> int:
+    """Return the first day whose looks still tell something of a day: older ones speak of workers long dead."""
+    return (day - LOOKS_BACK_DAYS) // BACK_ROUND_DAYS * BACK_ROUND_DAYS
+
+
+def lately(facts: Facts, day: int) -> Facts:
+    """Return the facts without what was seen before, where workers were counted since."""
+    first = bisect_left(facts.seen, looks_back_to(day), key=lambda seen: seen.day)
+    recent = facts.seen[first:]
+    if first == 0 or not any(seen.what == "workers" and seen.any for seen in recent):
+        return facts
+    return replace(facts, seen=recent, known_day=recent[0].day)

@@ -13,17 +13,20 @@ from typing import Final
 from ....model.quantities import Estimate
 from .colonies import FOUNDED
 from .ensemble import TO_80
-from .facts import Facts
+from .facts import Facts, lately
 from .observing import OFFSET, Moved
 from .reckoning import Reckoned, paces, reckon
+from .remembered import Lru
 from .spread import Column, column_of, first_days, workers_of
 
 HORIZON_DAYS: Final = 183
 ROUND_UP_DAYS: Final = 16
 """The way ahead is reckoned to a multiple of these, so that a day later nothing is reckoned anew."""
-REMEMBERED: Final = 256
+REMEMBERED: Final = 128
 TELLS: Final = 0.25
 """An observation that moved its number, speed or laying by less than this is not named among the reasons."""
+ENOUGH_ODDS: Final = 0.9
+"""Later than this nobody asks."""
 _NORMAL: Final = NormalDist()
 
 
@@ -71,6 +74,7 @@ class Course:
         for day, here in paces(facts, begin.day, max(until, begin.day + step_days)):
             colonies.step(here, step_days)
             self.days.append(day)
+            colonies.pack()
             self._steps.append(colonies.copy())
             self.hatched.append(list(map(add, self.hatched[-1], colonies.hatched)))
         self._columns: dict[int, Column] = {}
@@ -88,16 +92,31 @@ class Course:
             self._workers[number] = workers_of(self._steps[number])
         return self._workers[number]
 
+    def hatched_by(self, day: int) -> list[float]:
+        """Return what each colony has hatched by a day, since the first step."""
+        after = bisect_right(self.days, day)
+        if after in (0, len(self.days)):
+            return self.hatched[max(0, after - 1)]
+        share = (day - self.days[after - 1]) / (self.days[after] - self.days[after - 1])
+        return [
+            was + share * (is_ - was)
+            for was, is_ in zip(self.hatched[after - 1], self.hatched[after], strict=True)
+        ]
+
+    def _is_past(self, day: int) -> bool:
+        """Say whether a day lies before the last look, whose step of the row may end a day or two after it."""
+        return bool(self.begin.past) and day < min(self.days[0], self.begin.seen_day)
+
     def on(self, day: int) -> tuple[Estimate, ...]:
         """Return all stages on a day, between the ends of two steps as a straight line."""
-        if day < self.days[0] and self.begin.past:
+        if self._is_past(day):
             past = self.begin.past
             return _along([at for at, _ in past], lambda number: past[number][1], day)
         return _along(self.days, lambda number: self.column(number)[1], day)
 
     def workers_on(self, day: int) -> Estimate:
         """Return the workers on a day."""
-        if day < self.days[0] and self.begin.past:
+        if self._is_past(day):
             return self.on(day)[-1]
         return _along(self.days, lambda number: (self.workers(number),), day)[0]
 
@@ -164,12 +183,16 @@ class Census:
 
     def _hatching(self) -> Days | None:
         course = self.course
-        now = max(0, bisect_right(course.days, self.day) - 1)
-        base = course.hatched[now]
-        odds = []
-        for day, hatched in zip(course.days[now:], course.hatched[now:], strict=True):
-            none = [math.exp(was - is_) for is_, was in zip(hatched, base, strict=True)]
+        here = course.hatched_by(self.day)
+        after = bisect_right(course.days, self.day)
+        odds = [(float(self.day), 0.0)]
+        # day by day at first: with even odds of a worker today they rise by no straight line
+        soon = range(self.day + 1, self.day + 2 * course.begin.ensemble.group.step_days)
+        for day in (*soon, *(day for day in course.days[after:] if day > soon[-1])):
+            none = [math.exp(was - is_) for is_, was in zip(course.hatched_by(day), here, strict=True)]
             odds.append((float(day), 1 - sum(none) / len(none)))
+            if odds[-1][1] >= ENOUGH_ODDS:
+                break
         return self._days(odds)
 
     def _days(self, odds: list[tuple[float, float]]) -> Days | None:
@@ -201,27 +224,35 @@ class Census:
         return tuple(told)
 
 
-_courses: dict[tuple[object, ...], Course] = {}
+_courses: Lru[tuple[Facts, Course]] = Lru(REMEMBERED)
 
 
 def of(facts: Facts, day: int, horizon_days: int = HORIZON_DAYS) -> Census:
     """Return the census of a colony on a day (from 1970, in the household's zone), and for so many days to come.
 
-    The same facts give the same census, whatever was asked before. Raises ``ValueError`` without any warmth.
+    The same facts give the same census, whatever was asked before. What lies longer back than a year is left out where
+    workers were counted since. Raises ``ValueError`` without any warmth.
     """
     if not facts.warmth:
         raise ValueError(
             "the census needs one entry of warmth at least: give the usual temperature of the place"
         )
+    facts = lately(facts, day)
     until = -(-(day + horizon_days) // ROUND_UP_DAYS) * ROUND_UP_DAYS
-    key = (facts.group, facts.known_day, facts.founding, facts.founded_day, facts.stage, facts.queens, facts.warmth,
-           facts.warmth_sd_c, facts.rests, facts.slow, facts.seen, until)  # fmt: skip
-    course = _courses.get(key)
-    if course is None:
-        if len(_courses) >= REMEMBERED:
-            _courses.pop(next(iter(_courses)), None)
-        course = _courses[key] = Course(reckon(facts), facts, until)
-    return Census(day, horizon_days, course, facts.group.code, facts.group.measured, facts.group.source)
+    key = (
+        facts.group,
+        facts.known_day,
+        facts.founded_day,
+        len(facts.seen),
+        facts.seen[:1],
+        facts.seen[-1:],
+        until,
+    )
+    kept = _courses.get(key)
+    if kept is None or kept[0] != facts:
+        kept = facts, Course(reckon(facts), facts, until)
+        _courses.put(key, kept)
+    return Census(day, horizon_days, kept[1], facts.group.code, facts.group.measured, facts.group.source)
 
 
 def _along(

@@ -14,6 +14,7 @@ from .ensemble import UNKNOWN_FOUNDED_DAYS, Ensemble, founding, growing
 from .facts import Facts, Seen, Spell
 from .observing import Moved, learn
 from .pace import Pace, pace
+from .remembered import APART_DAYS, COLONIES, LATEST, Lru, Point, Track
 from .spread import Column, column_of
 
 FOUNDED_LATELY_DAYS: Final = 400
@@ -31,7 +32,6 @@ UNSETTLED_DAYS: Final = 5
 COLUMN_DAYS: Final = 7
 KEPT: Final = 40
 """Columns of the past that are kept for the drawing, and how far they are apart at least."""
-REMEMBERED: Final = 1024
 
 
 class Start(NamedTuple):
@@ -44,47 +44,58 @@ class Start(NamedTuple):
 
 
 class Reckoned(NamedTuple):
-    """The ensemble on a day of the row of steps, what moved it, and how it came there."""
+    """The ensemble on a day of the row of steps, what moved it, and how it came there.
+
+    ``seen_day``: of the last observation, which lies within half a step of ``day``.
+    """
 
     day: int
+    seen_day: int
     ensemble: Ensemble
     moved: tuple[Moved, ...] = ()
     past: tuple[Column, ...] = ()
 
 
-_remembered: dict[tuple[object, ...], Reckoned] = {}
+_tracks: Lru[Track[Reckoned]] = Lru(COLONIES)
 
 
 def reckon(facts: Facts) -> Reckoned:
-    """Return the ensemble after the last observation, from what is remembered of the earlier ones."""
+    """Return the ensemble after the last observation, from the latest day that is remembered and still holds."""
     start = start_of(facts)
-    number = len(facts.seen)
-    found, known = None, number
-    for known in range(number, -1, -1):
-        found = _remembered.get(_up_to(facts, start, known))
-        if found is not None or known < number - 2:
+    seen, number = facts.seen, len(facts.seen)
+    key = (facts.group, start, facts.queens, facts.warmth_sd_c, seen[:1])
+    track = _tracks.get(key)
+    if track is None:
+        track = Track()
+        _tracks.put(key, track)
+    for point in reversed(track.points):
+        known = len(point.seen)
+        if (
+            known <= number
+            and point.seen == seen[:known]
+            and point.rests_on == _rests_on(facts, start, known)
+        ):
+            found = point.reckoned
             break
-    if found is None:
+    else:
         found, known = _begin(facts, start), 0
-    for number_in in range(known, number):
-        found = _take_in(facts, found, number_in)
-        if number_in >= number - 2:
-            _remember(_up_to(facts, start, number_in + 1), found)
-    if number == 0:
-        _remember(_up_to(facts, start, 0), found)
+    for taken in range(known + 1, number + 1):
+        found = _take_in(facts, found, taken - 1)
+        if taken > number - LATEST or seen[taken - 1].day // APART_DAYS != seen[taken].day // APART_DAYS:
+            track.put(Point(seen[:taken], _rests_on(facts, start, taken), found))
     return found
 
 
 def start_of(facts: Facts) -> Start:
     """Return from where a colony is reckoned: its founding where that was lately, else its first count."""
     days = facts.group.step_days
-    first = next((seen for seen in facts.seen if seen.what == "workers" and _any(seen)), None)
+    first = next((seen for seen in facts.seen if seen.what == "workers" and seen.any), None)
     until = first.day if first is not None else facts.known_day
     founded = facts.founded_day
     founds = facts.founding is not None and _first_brood(facts, first)
     if founds and founded is not None and until - founded <= FOUNDED_LATELY_DAYS:
         return Start(on_row(founded, days), "founded")
-    empty = any(seen.what == "workers" and not _any(seen) for seen in facts.seen[:3])
+    empty = any(seen.what == "workers" and not seen.any for seen in facts.seen[:3])
     if founds and (facts.stage == "founding" or (first is None and empty)):
         return Start(on_row(facts.known_day - round(UNKNOWN_FOUNDED_DAYS), days), "founding")
     if first is None:
@@ -136,16 +147,12 @@ def _first_brood(facts: Facts, first: Seen | None) -> bool:
     return number is not None and number <= MOST_FIRST * facts.group.first_brood[1]
 
 
-def _any(seen: Seen) -> bool:
-    return (seen.number or seen.high or 0) > 0 or seen.word not in (None, "none")
-
-
 def _in(spells: tuple[Spell, ...], day: int) -> bool:
     return any(first <= day < end for first, end in spells)
 
 
-def _up_to(facts: Facts, start: Start, number: int) -> tuple[object, ...]:
-    """Return what the ensemble after so many observations rests on."""
+def _rests_on(facts: Facts, start: Start, number: int) -> tuple[object, ...]:
+    """Return what the ensemble after so many observations rests on besides them."""
     days = facts.group.step_days
     # the row of steps may lead a day or two past the observation
     last = (
@@ -154,26 +161,18 @@ def _up_to(facts: Facts, start: Start, number: int) -> tuple[object, ...]:
         else start.day + days
     )
     return (
-        facts.group, start, facts.queens, facts.warmth_sd_c, facts.seen[:number],
         tuple([entry for entry in facts.warmth if entry.day <= last]) or facts.warmth[:1],
-        tuple(spell for spell in facts.slow if spell[0] <= last),
-        tuple((first, min(end, last)) for first, end in facts.rests if first <= last),
-    )  # fmt: skip
-
-
-def _remember(key: tuple[object, ...], found: Reckoned) -> None:
-    """Keep what was reckoned; the oldest goes where there is too much. It changes no answer, only its cost."""
-    if len(_remembered) >= REMEMBERED:
-        _remembered.pop(next(iter(_remembered)), None)
-    _remembered[key] = found
+        tuple([spell for spell in facts.slow if spell[0] <= last]),
+        tuple([(first, min(end, last)) for first, end in facts.rests if first <= last]),
+    )
 
 
 def _begin(facts: Facts, start: Start) -> Reckoned:
     if start.kind != "workers":
-        return Reckoned(start.day, founding(facts, known=start.kind == "founded"))
+        return Reckoned(start.day, start.day, founding(facts, known=start.kind == "founded"))
     days = facts.group.step_days
     (_, here), *_ = paces(facts, start.day, start.day + days, ())
-    return Reckoned(start.day, growing(facts, here, days, start.workers, start.deviation))
+    return Reckoned(start.day, start.day, growing(facts, here, days, start.workers, start.deviation))
 
 
 def _take_in(facts: Facts, before: Reckoned, number: int) -> Reckoned:
@@ -189,4 +188,5 @@ def _take_in(facts: Facts, before: Reckoned, number: int) -> Reckoned:
             past.append(column_of(day, ensemble.colonies))
     moved = learn(ensemble, seen)
     gone = before.moved if moved is None else (*before.moved[-(KEPT - 1) :], moved)
-    return Reckoned(day, ensemble, gone, tuple(past[-KEPT:]))
+    ensemble.colonies.pack()
+    return Reckoned(day, seen.day, ensemble, gone, tuple(past[-KEPT:]))
