@@ -25,9 +25,6 @@ STEPS: Final = 6
 """The curve is drawn through so many points after the last count."""
 WARN_DAYS: Final = 60
 """A vessel that fills within two months is announced: a move takes 1 to 4 weeks (common practice, no source)."""
-TIMELINE_BACK_DAYS, TIMELINE_STEP_DAYS, FOUNDING_STEP_DAYS = 56, 14, 7
-"""How far back the drawing of the stages reaches, and how far its columns are apart: in a founding, where one brood
-goes from stage to stage, half as far."""
 
 
 def growth_of(known: Known) -> Growth | None:
@@ -139,17 +136,8 @@ def census_shown(known: Known) -> Mapping[str, Any] | None:
 
 
 def _timeline(living: Census, known: Known) -> list[list[Any]]:
-    since = living.day - TIMELINE_BACK_DAYS
-    step_days = FOUNDING_STEP_DAYS if known.switched.stage in FOUNDING else TIMELINE_STEP_DAYS
-    columns = [column for column in living.states(step_days) if column[0] >= since]
     offset_ms = known.state.utc_offset_min * 60_000
-    return [
-        [
-            day * DAY_MS - offset_ms,
-            *([round(each.low), round(each.best), round(each.high)] for each in numbers),
-        ]
-        for day, numbers in columns
-    ]
+    return [[day * DAY_MS - offset_ms, *map(list, numbers)] for day, numbers in living.drawing]
 
 
 def _span(days: Days) -> Mapping[str, str | None]:

@@ -23,7 +23,7 @@ LEARNT: Final = 4
 """The first four go on telling; the others only place the beginning."""
 TO_80: Final = NormalDist().inv_cdf(0.9)
 """Deviations to either side that hold 80 of 100."""
-LAYING_SD, SURVIVAL_SD, BROOD_SD = 0.45, 0.25, 0.4
+LAYING_SD, SURVIVAL_SD, BROOD_SD = 0.45, 0.25, 0.1
 """Of logarithms between colonies (careful defaults; same-age colonies differed sevenfold, Waters et al. 2010)."""
 FIRST_EGGS_DAYS: Final = 3.0
 """From the flight to the first eggs: *Lasius niger*, Matte & Billen 2021."""
@@ -67,19 +67,20 @@ GRID: Final = _grid()
 
 @dataclass(slots=True)
 class Ensemble:
-    """The colonies, and their places on the scales."""
+    """The colonies, and their places on the scales. ``last_off``: how many deviations the last count was off."""
 
     group: LifeGroup
     speed_sd: float
     queens: int
     places: list[list[float]]
     colonies: Colonies
+    last_off: float = 0.0
 
     def copy(self) -> Ensemble:
         """Return the same ensemble to go on with."""
         return Ensemble(
             self.group, self.speed_sd, self.queens, [list(place) for place in self.places],
-            self.colonies.copy(),
+            self.colonies.copy(), self.last_off,
         )  # fmt: skip
 
     def step(self, here: Pace) -> None:

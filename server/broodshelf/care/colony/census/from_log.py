@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Iterator, Sequence
+from bisect import bisect_left
+from collections.abc import Iterator, Mapping, Sequence
 from statistics import fmean
-from typing import Final
+from typing import Any, Final
 
 from ....model.facts import ColonyState, Event
 from ....model.gauges import DAY_MS
@@ -14,8 +15,9 @@ from ..climate import DAY_HOURS, DROP_C, HIGHEST_C, LOWEST_C, USUAL, Climate
 from ..history import EPOCH_DAY, History
 from ..life_stage import founding_mode
 from ..season import Season, slow_spells
-from .facts import BROOD, Facts, Seen, Spell, Warmth
+from .facts import BROOD, Facts, Seen, Spell, Warmth, looks_back_to
 from .groups import LifeGroup, life_group
+from .remembered import Lru
 
 EVER: Final = 100_000
 """A day that nobody lives to see: a rest without an end."""
@@ -23,6 +25,7 @@ WEEK: Final = 7
 REST_C: Final = 7.0
 """Where the species' own temperature of rest is not known (common practice, no source)."""
 TAKEN: Final = frozenset({"all", "some"})
+_counts: Lru[tuple[int, Mapping[str, Any], tuple[Seen, ...]]] = Lru(20_000)
 GRAIN_C: Final = 0.5
 """Warmth is told in such steps: less would change nothing but the cost."""
 
@@ -34,7 +37,7 @@ def facts_of(
     day = today.toordinal() - EPOCH_DAY
     offset_ms = state.utc_offset_min * 60_000
     group = life_group(species.genus)
-    seen = tuple(_seen(state.events, offset_ms))
+    seen = tuple(_seen(_told_lately(state.events, day, offset_ms), offset_ms))
     known_days = [seen[0].day] if seen else [day]
     known_days += [_day(state.acquired_on)] if state.acquired_on and not seen else []
     rests = tuple(_rests(season, day))
@@ -57,6 +60,17 @@ def facts_of(
     )
 
 
+def _told_lately(events: Sequence[Event], day: int, offset_ms: int) -> Sequence[Event]:
+    """Return the log as far back as it still tells something; all of it where nobody counted workers since."""
+    since_ms = looks_back_to(day) * DAY_MS - offset_ms
+    recent = events[bisect_left(events, since_ms, key=lambda event: event.happened_ms) :]
+    return recent if any(map(_some_workers, recent)) else events
+
+
+def _some_workers(event: Event) -> bool:
+    return event.kind == "count" and any(seen.what == "workers" and seen.any for seen in _counted(event, 0))
+
+
 def _seen(events: Sequence[Event], offset_ms: int) -> Iterator[Seen]:
     """Yield what was seen and done, insects that were offered once a week."""
     week, taken, refused, last = -1, 0, 0, ""
@@ -69,7 +83,7 @@ def _seen(events: Sequence[Event], offset_ms: int) -> Iterator[Seen]:
             yield from _offered(week, taken, refused, last)
             week, taken, refused = -1, 0, 0
         if kind == "count":
-            yield from _counted(event, day)
+            yield from _count(event, day)
         elif kind == "boost":
             if values.get("brood") in BROOD:
                 yield Seen(day, "added", number=values.get("number"), word=values["brood"], event_id=event.id)
@@ -87,6 +101,15 @@ def _offered(week: int, taken: int, refused: int, event_id: str) -> Iterator[See
     if taken or refused:
         word = "refused" if refused > taken else "taken"
         yield Seen(week * WEEK, "protein", word=word, event_id=event_id)
+
+
+def _count(event: Event, day: int) -> tuple[Seen, ...]:
+    """Return what a count says; the same count always as the same objects, which are compared at once."""
+    kept = _counts.get(event.id)
+    if kept is None or kept[0] != day or kept[1] != event.values:
+        kept = day, event.values, tuple(_counted(event, day))
+        _counts.put(event.id, kept)
+    return kept[2]
 
 
 def _counted(event: Event, day: int) -> Iterator[Seen]:

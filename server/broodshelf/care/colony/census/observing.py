@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
-from operator import add, mul
+from operator import add
 from statistics import NormalDist
 from typing import Final
 
@@ -48,6 +48,9 @@ WORD_EDGE_SD: Final = 0.35
 """How blurred the edges of a word are."""
 SURPRISE: Final = 2.5
 """A count that lies more deviations off is believed all the same, and what was thought before is held less sure."""
+AGAIN_WIDER: Final = 2.0
+"""Two counts one after the other that lie more than a deviation off to the same side are no chance: the second is
+believed as if so many times less had been known before (common practice, no source)."""
 NODES: Final = tuple(i / 4 for i in range(-14, 15))
 _NODE_WEIGHTS: Final = tuple(NormalDist().pdf(node) for node in NODES)
 MOST_SHRUNK: Final = 0.02
@@ -189,14 +192,25 @@ def _update(ensemble: Ensemble, seen: Seen, of: str, likelihood: Likelihood) -> 
     if spread < 1e-8:
         return None
     deviation = math.sqrt(spread)
+    if of == "workers" and isinstance(likelihood, Bell):
+        off = (likelihood.middle - middle) / math.hypot(deviation, likelihood.deviation)
+        if min(off * ensemble.last_off, abs(off), abs(ensemble.last_off)) > 1:
+            deviation *= AGAIN_WIDER
+        ensemble.last_off = off
     after, left, odds = _posterior(middle, deviation, likelihood)
-    shrink = max(MOST_SHRUNK, min(1.0, left / deviation))
+    shrink = max(MOST_SHRUNK, min(1.0, left / math.sqrt(spread)))
+    left = shrink * math.sqrt(spread)
     before = [_mean([place[i] for place in ensemble.places]) for i in range(2)]
     most = SURPRISE * deviation
     _regress(ensemble, apart, spread, max(-most, min(most, after - middle)), 1 - shrink)
     ensemble.settle()
+    if of != "workers":
+        # what was seen is one throw around what each colony expects; the throw itself teaches it nothing
+        share = own / spread
+        after = middle + share * (after - middle)
+        left = math.sqrt(own * chance / spread + (share * left) ** 2)
     if own > 1e-10:
-        widen = min(3.0, shrink * deviation / math.sqrt(own))
+        widen = min(3.0, left / math.sqrt(own))
         wanted = [max(0.0, math.exp(after + widen * a) - OFFSET) for a in apart]
     else:
         wanted = [max(0.0, math.exp(after) - OFFSET)] * colonies.size
@@ -235,28 +249,47 @@ def _posterior(middle: float, deviation: float, likelihood: Likelihood) -> tuple
 def _regress(ensemble: Ensemble, apart: Sequence[float], spread: float, shift: float, shrink: float) -> None:
     """Move places and brood along with the number that was seen."""
     per = [shift - shrink * a for a in apart]
-    for i in range(LEARNT):
-        slope = _mean([place[i] * a for place, a in zip(ensemble.places, apart, strict=True)]) / spread
+    for scale in range(LEARNT):
+        column = [place[scale] for place in ensemble.places]
+        slope = _slope(column, apart, spread)
         for place, by in zip(ensemble.places, per, strict=True):
-            place[i] += slope * by
+            place[scale] += slope * by
     colonies = ensemble.colonies
     rows, width = list(colonies.rows), colonies.width
-    for column in range(width - 1):
-        logs = [math.log(row + ROW_OFFSET) for row in rows[column::width]]
-        rows[column::width] = _moved(logs, apart, per, spread, ROW_OFFSET)
+    for step in range(width - 1):
+        rows[step::width] = _moved(rows[step::width], apart, per, spread, ROW_OFFSET)
     colonies.rows = rows
-    logs = [math.log(number + OFFSET) for number in colonies.workers]
-    colonies.workers = _moved(logs, apart, per, spread, OFFSET)
+    colonies.workers = _moved(colonies.workers, apart, per, spread, OFFSET)
 
 
 def _moved(
-    logs: Sequence[float], apart: Sequence[float], per: Sequence[float], spread: float, offset: float
+    numbers: Sequence[float], apart: Sequence[float], per: Sequence[float], spread: float, offset: float
 ) -> list[float]:
-    """Return the numbers of these logarithms, moved along with the number that was seen."""
-    slope = sum(map(mul, logs, apart)) / len(logs) / spread
+    """Return numbers that have moved along, as logarithms, with the number that was seen."""
+    logs = [math.log(number + offset) for number in numbers]
+    slope = _slope(logs, apart, spread)
+    if slope == 0:
+        return list(numbers)
     return [
         max(0.0, math.exp(min(log + slope * by, 20.0)) - offset) for log, by in zip(logs, per, strict=True)
     ]
+
+
+def _slope(values: Sequence[float], apart: Sequence[float], spread: float) -> float:
+    """Return by how much values move with the number that was seen.
+
+    Few colonies agree a little by chance alone; what the adjusted coefficient of determination (R²) leaves of the plain
+    one is believed.
+    """
+    many = len(values)
+    middle = sum(values) / many
+    together = sum((value - middle) * a for value, a in zip(values, apart, strict=True))
+    if together == 0:
+        return 0.0
+    both = sum((value - middle) ** 2 for value in values) * sum(a * a for a in apart)
+    plain = together * together / both
+    believed = max(0.0, 1 - (1 - plain) / (plain * (many - 2)))
+    return believed * together / many / spread
 
 
 def _set_numbers(colonies: Colonies, of: str, wanted: Sequence[float]) -> None:

@@ -13,9 +13,6 @@ from .groups import STAGES
 from .observing import OFFSET
 
 SERIES: Final = (*STAGES, "workers")
-UNKNOWN_WIDENS: Final = 1.05
-"""What the model itself does not know, as a factor on every deviation: so wide that 80 of 100 intervals held the truth
-of colonies simulated ant by ant (tests.bench.census_calibration)."""
 
 Column = tuple[int, tuple[Estimate, ...]]
 """A day, and the numbers of each of ``SERIES``."""
@@ -48,7 +45,7 @@ def numbers(values: Sequence[float], *, poisson: bool) -> Estimate:
 
 
 def _bell(middle: float, deviation: float) -> Estimate:
-    reach = UNKNOWN_WIDENS * TO_80 * deviation
+    reach = TO_80 * deviation
     low, best, high = (math.exp(min(16.0, middle + side)) - OFFSET for side in (-reach, 0.0, reach))
     return Estimate(max(0.0, low), max(0.0, best), max(0.0, high))
 
