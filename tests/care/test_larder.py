@@ -134,3 +134,12 @@ def test_nothing_appears_or_vanishes(rows, per_day):
     assert outlook.runs_out_early <= (outlook.runs_out or "9999")
     assert TODAY <= outlook.buy_by <= outlook.runs_out_early
     assert all(reason["code"] in words()["reason"] for reason in outlook.reasons)
+
+
+def test_a_use_that_grows_empties_the_larder_sooner():
+    # 1 a day today, 3 a day in ten days: 1 + 1.2 + 1.4 + 1.6 + 1.8 + 2.0 = 9, so that the seventh day has too little
+    growing = Use("cricket", "piece", Estimate.exactly(1), ((10, Estimate.exactly(3)),))
+
+    assert growing.on(5).best == 2
+    assert growing.on(100).best == 3
+    assert one([crickets()], growing).runs_out == "2026-05-07"

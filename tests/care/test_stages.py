@@ -169,6 +169,15 @@ def test_no_eggs_for_six_active_weeks_make_the_queen_doubtful_and_eight_stop_for
     assert "never dig" in words()["notice"]["queen_doubt"]
 
 
+def test_where_the_census_expects_next_to_no_eggs_looks_without_any_do_not_accuse_the_queen():
+    # a tiny colony that is kept at 14 °C, where black garden ants lay next to nothing: all of a few eggs are overlooked
+    cool = Place(day_temp_c=14, night_temp_c=13)
+    few = [count(ago, workers=2, eggs="none") for ago in (45, 3)]
+
+    assert "queen_doubt" not in codes(switched(*few, place=cool))
+    assert "queen_doubt" in codes(switched(*few, place=Place(day_temp_c=24, night_temp_c=22)))
+
+
 def test_one_egg_or_a_count_that_did_not_look_does_not_accuse_the_queen():
     laid = [*eggless(56), count(0, workers=30, eggs="few")]
     assert "queen_doubt" not in codes(switched(*laid))

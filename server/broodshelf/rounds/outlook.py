@@ -11,10 +11,12 @@ from typing import Any, Final, NamedTuple
 from sqlalchemy import Connection
 
 from ..care.feeding.food_origin import origin_verdict
+from ..care.plan.ahead import use_ratio
 from ..care.plan.holiday import ColonyHoliday, plan_holiday
-from ..care.plan.larder import Outlook, Stock, Use, forecast
+from ..care.plan.larder import HORIZON_DAYS, Outlook, Stock, Use, forecast
 from ..model import kinds
 from ..model.facts import only
+from ..model.gauges import DAY_MS
 from ..model.kinds.log import Feeding
 from ..model.quantities import Estimate
 from ..records.recent import read_kind_since
@@ -29,6 +31,10 @@ _IN_LOTS: Final[Mapping[str, tuple[str, float]]] = {
     "slice": ("piece", 1.0),
 }
 """A drop is 0.05 mL; for a leg or a slice a whole insect is killed (common practice, no source)."""
+
+
+_AHEAD_DAYS: Final = tuple(range(0, HORIZON_DAYS + 1, 15))
+"""For so many days ahead the use is asked of the census."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,8 +122,8 @@ def _plans(connection: Connection, household_id: str) -> list[Mapping[str, Any]]
 
 
 def _uses(plans: Iterable[Mapping[str, Any]]) -> list[Use]:
-    """Add up what the plans suggest: portion over the days that it lasts."""
-    total: dict[tuple[str, str], Estimate] = defaultdict(lambda: Estimate.exactly(0))
+    """Add up what the plans suggest, portion over the days that it lasts, as their censuses expect it to go on."""
+    total: dict[tuple[str, str], list[Estimate]] = {}
     for plan in plans:
         gauges = {gauge["need"]: gauge for gauge in plan["gauges"]}
         for task in plan["tasks"]:
@@ -125,11 +131,18 @@ def _uses(plans: Iterable[Mapping[str, Any]]) -> list[Use]:
             if not portion or gauge is None or not task["from_gauge"]:
                 continue
             unit, times = _in_lots(portion["unit"])
-            per_day = portion["amount"] * times / gauge["capacity"]
             rates = Estimate(gauge["rate_low"], gauge["rate_per_day"], gauge["rate_high"])
-            key = (portion["food_code"], unit)
-            total[key] = total[key].plus(rates.times(per_day))
-    return [Use(food, unit, per_day) for (food, unit), per_day in sorted(total.items())]
+            per_day = rates.times(portion["amount"] * times / gauge["capacity"])
+            row = total.setdefault((portion["food_code"], unit), [Estimate.exactly(0)] * len(_AHEAD_DAYS))
+            for number, ahead in enumerate(_AHEAD_DAYS):
+                ratio = use_ratio(plan, task["need"], plan["computed_at_ms"] + ahead * DAY_MS)
+                row[number] = row[number].plus(
+                    Estimate(per_day.low * ratio.low, per_day.best * ratio.best, per_day.high * ratio.high)
+                )
+    return [
+        Use(food, unit, row[0], tuple(zip(_AHEAD_DAYS[1:], row[1:], strict=True)))
+        for (food, unit), row in sorted(total.items())
+    ]
 
 
 def _in_lots(unit: str) -> tuple[str, float]:

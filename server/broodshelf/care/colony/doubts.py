@@ -1,6 +1,7 @@
 """When to doubt the queen: none was counted, males only, no eggs for weeks, or eggs that never become larvae.
 
-Common practice, no source. A word of the keeper that she is in doubt is the condition's, not for here.
+Where the census expects so few of them that each look may well have missed them, nothing is doubted. Common practice,
+no source. A word of the keeper that she is in doubt is the condition's, not for here.
 """
 
 from __future__ import annotations
@@ -18,6 +19,11 @@ DOUBT_DAYS: Final = (42, 56)
 """Active days without an egg, or without a larva from eggs, from which to suspect the queen, and to stop forecasts."""
 FEWEST_COUNTS: Final = 2
 
+MISSED_ODDS: Final = 0.1
+"""Above these odds that all looks missed what was there a run of them says nothing (common practice, no source)."""
+
+Missed = Callable[[Sequence[Count], str], float]
+"""The odds that looks found none of a brood (``eggs``, ``larvae``) though there was as much as the census expects."""
 ActiveDays = Callable[[int, int], int]
 """How many days between two instants [ms] the colony was neither at rest nor slowed by its clock."""
 
@@ -42,29 +48,30 @@ def queen_doubt(
     queens: int | None,
     active_days: ActiveDays,
     *,
+    missed: Missed = lambda looks, brood: 0.0,
     hatches: bool = True,
 ) -> Doubt | None:
     """Return a doubt about the queen, or None; the surest first.
 
-    A run of latest counts must hold two at least; a count that did not look neither ends nor lengthens it.
+    A run of latest counts must hold two at least; a count that did not look neither ends nor lengthens it. ``missed``:
+    what the census says of a run, asked only where there is one.
     ``hatches``: it is warm enough for eggs to become larvae; where it is not, nobody blames the queen for that.
     """
     if queens == 0 and not species.gamergates:
         return Doubt(reason("no_queen"), certain=True, queenless=True)
     if counts and counts[-1].males_only:
         return Doubt(reason("males_only"), certain=True, queenless=True)
-    without_eggs = _run(
+    looks, days = _run(
         counts, lambda count: None if count.eggs is None else count.eggs == "none", active_days
     )
-    if without_eggs >= DOUBT_DAYS[0]:
-        return Doubt(reason("queen_doubt", weeks=without_eggs // 7), certain=without_eggs >= DOUBT_DAYS[1])
-    never_hatched = _run(counts, _eggs_alone, active_days)
-    if never_hatched >= DOUBT_DAYS[0]:
+    if days >= DOUBT_DAYS[0] and missed(looks, "eggs") <= MISSED_ODDS:
+        return Doubt(reason("queen_doubt", weeks=days // 7), certain=days >= DOUBT_DAYS[1])
+    looks, days = _run(counts, _eggs_alone, active_days)
+    if days >= DOUBT_DAYS[0]:
         if not hatches:
-            return Doubt(reason("eggs_too_cold", weeks=never_hatched // 7), certain=True)
-        return Doubt(
-            reason("eggs_without_larvae", weeks=never_hatched // 7), certain=never_hatched >= DOUBT_DAYS[1]
-        )
+            return Doubt(reason("eggs_too_cold", weeks=days // 7), certain=True)
+        if missed(looks, "larvae") <= MISSED_ODDS:
+            return Doubt(reason("eggs_without_larvae", weeks=days // 7), certain=days >= DOUBT_DAYS[1])
     if queens == 0:
         return Doubt(reason("gamergates"), certain=False)
     return None
@@ -80,17 +87,18 @@ def _eggs_alone(count: Count) -> bool | None:
     return count.eggs != "none"
 
 
-def _run(counts: Sequence[Count], holds: Callable[[Count], bool | None], active_days: ActiveDays) -> int:
-    """Return over how many active days the latest counts agree; 0 with fewer than two of them."""
-    looked = first_ms = last_ms = 0
+def _run(
+    counts: Sequence[Count], holds: Callable[[Count], bool | None], active_days: ActiveDays
+) -> tuple[Sequence[Count], int]:
+    """Return the latest counts that agree and over how many active days; 0 with fewer than two of them."""
+    looked: list[Count] = []
     for count in reversed(counts):
         held = holds(count)
         if held is None:
             continue
         if not held:
             break
-        looked += 1
-        first_ms, last_ms = count.at_ms, last_ms or count.at_ms
-    if looked < FEWEST_COUNTS or last_ms - first_ms < DOUBT_DAYS[0] * DAY_MS:
-        return 0
-    return active_days(first_ms, last_ms)
+        looked.append(count)
+    if len(looked) < FEWEST_COUNTS or looked[0].at_ms - looked[-1].at_ms < DOUBT_DAYS[0] * DAY_MS:
+        return looked, 0
+    return looked, active_days(looked[-1].at_ms, looked[0].at_ms)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
@@ -10,9 +11,11 @@ from ...model.facts import ColonyState
 from ..catalogue import Species
 from .arrival import Settling, settlings_of
 from .census import Brood, Census, life_group
+from .census.founding_course import missed
+from .census.from_log import facts_of
 from .climate import Climate
-from .doubts import ActiveDays, Doubt, queen_doubt, queens_of
-from .history import History, local_day
+from .doubts import ActiveDays, Doubt, Missed, queen_doubt, queens_of
+from .history import EPOCH_DAY, Count, History, local_day
 from .life_stage import LifeStage, life_stage
 from .season import Season, season_of
 
@@ -55,6 +58,7 @@ def look(
         spells=settlings_of(state),
         doubt=queen_doubt(
             history.counts, species, queens, _active_days(season, state.utc_offset_min),
+            missed=_missed(state, species, history, climate, season, day),
             hatches=_hatches(species, climate),
         ),
     )  # fmt: skip
@@ -75,6 +79,17 @@ def _active_days(season: Season, utc_offset_min: int) -> ActiveDays:
         return (last - first).days - season.still_days(first, last)
 
     return active_days
+
+
+def _missed(
+    state: ColonyState, species: Species, history: History, climate: Climate, season: Season, day: dt.date
+) -> Missed:
+    def odds(looks: Sequence[Count], brood: str) -> float:
+        facts = facts_of(state, species, history, climate, season, day)
+        days = [local_day(look.at_ms, state.utc_offset_min).toordinal() - EPOCH_DAY for look in looks]
+        return missed(facts, day.toordinal() - EPOCH_DAY, days, brood)
+
+    return odds
 
 
 def _hatches(species: Species, climate: Climate) -> bool:

@@ -1,6 +1,7 @@
 """Holidays and journeys: what to top up before, which colonies need nobody, and how to carry a colony.
 
-How long a colony can do without is common practice, no source; the water is the gauge's own, at its faster rate.
+How long a colony can do without is common practice, no source; the water is the gauge's own, at its faster rate. A
+colony that grows meanwhile counts as large as its census expects it to be at the end.
 """
 
 from __future__ import annotations
@@ -13,6 +14,7 @@ from ...model.gauges import DAY_MS, Gauge, level_at
 from ...model.needs import FOOD_NEEDS
 from ...model.quantities import OutOfRange
 from ...model.tasks import reason
+from .ahead import use_ratio, workers_at
 
 ALONE_DAYS: Final = (7.0, 10.0)
 """Most small colonies need nobody for so long."""
@@ -54,7 +56,7 @@ def plan_holiday(
     away_days = (return_ms - leave_ms) / DAY_MS
     if not 0 < away_days <= LONGEST_DAYS:
         raise OutOfRange("days away", away_days, "days", 0, LONGEST_DAYS)
-    return tuple(_colony(plan, workers.get(plan["colony_id"]), leave_ms, away_days) for plan in plans)
+    return tuple(_colony(plan, workers.get(plan["colony_id"]), leave_ms, return_ms) for plan in plans)
 
 
 def travel_rules(*, honeypot: bool = False, stings: bool = False) -> tuple[Mapping[str, Any], ...]:
@@ -73,8 +75,11 @@ def travel_rules(*, honeypot: bool = False, stings: bool = False) -> tuple[Mappi
     return tuple(rules)
 
 
-def _colony(plan: Mapping[str, Any], workers: float | None, leave_ms: int, away_days: float) -> ColonyHoliday:
+def _colony(plan: Mapping[str, Any], workers: float | None, leave_ms: int, return_ms: int) -> ColonyHoliday:
     colony_id, tasks = plan["colony_id"], plan["tasks"]
+    away_days = (return_ms - leave_ms) / DAY_MS
+    grown = workers_at(plan, return_ms)
+    workers = workers if grown is None else max(workers or 0.0, grown.best)
     portions = {_field(task, "need"): _field(task, "portion") for task in tasks}
     small = workers is not None and workers <= SMALL_UP_TO_WORKERS
     reasons = [
@@ -88,10 +93,11 @@ def _colony(plan: Mapping[str, Any], workers: float | None, leave_ms: int, away_
     for gauge in map(_gauge, plan["gauges"]):
         if gauge.need not in FOOD_NEEDS and gauge.need != "water":
             continue
-        if _untouched_days(gauge, level_at(gauge, leave_ms)) >= away_days:
+        more = _most_use(plan, gauge.need, leave_ms, return_ms)
+        if _untouched_days(gauge, level_at(gauge, leave_ms)) >= away_days * more:
             continue
         top_up.append({"need": gauge.need, "portion": portions.get(gauge.need)})
-        lasts_days = _untouched_days(gauge, gauge.capacity)
+        lasts_days = _untouched_days(gauge, gauge.capacity) / more
         if gauge.need in FOOD_NEEDS:
             lasts_days = max(lasts_days * STRETCH, ALONE_DAYS[1] if small else 0.0)
         if lasts_days < away_days:
@@ -110,6 +116,16 @@ def _put_right(reasons: Sequence[Mapping[str, Any]]) -> Iterator[Mapping[str, An
     for why in reasons[:1]:
         fault = why["args"].get("fault")
         yield reason("mend_before", fault=fault) if fault else why
+
+
+def _most_use(plan: Mapping[str, Any], need: str, leave_ms: int, return_ms: int) -> float:
+    """Return how many times today's use a colony takes at most while nobody is there; less than today counts as today.
+
+    Water goes by its own gauge.
+    """
+    if need == "water":
+        return 1.0
+    return max(1.0, *(use_ratio(plan, need, at_ms).best for at_ms in (leave_ms, return_ms)))
 
 
 def _untouched_days(gauge: Gauge, level: float) -> float:

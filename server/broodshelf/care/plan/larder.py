@@ -1,13 +1,14 @@
 """What the larder lasts: which food runs out when, what to buy by when, and what spoils first.
 
 The forecast walks day by day: each day's need is met from the lots that may be offered, the one that spoils first
-first. The use is an estimate, so the last day is early, likely or late. Shelf lives and lead times are the
-keeper's or common practice, no source.
+first. The use is an estimate that goes with the census of each colony, so the last day is early, likely or late. Shelf
+lives and lead times are the keeper's or common practice, no source.
 """
 
 from __future__ import annotations
 
 import datetime as dt
+from bisect import bisect_right
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
@@ -37,11 +38,26 @@ class Stock:
 
 @dataclass(frozen=True, slots=True)
 class Use:
-    """How much of a food all colonies together use in a day, in the unit of its lots."""
+    """How much of a food all colonies together use in a day, in the unit of its lots.
+
+    ``later``: the same on days ahead of today, in order, as the census expects; between two of them it goes in a
+    straight line, and after the last it stays.
+    """
 
     food_code: str
     unit: str
     per_day: Estimate
+    later: tuple[tuple[int, Estimate], ...] = ()
+
+    def on(self, ahead: int) -> Estimate:
+        """Return the use so many days ahead of today."""
+        row = ((0, self.per_day), *self.later)
+        after = bisect_right(row, ahead, key=lambda step: step[0])
+        if after == len(row):
+            return row[-1][1]
+        (day, one), (next_day, other) = row[after - 1], row[after]
+        share = (ahead - day) / (next_day - day)
+        return one.times(1 - share).plus(other.times(share))
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,8 +115,9 @@ def _outlook(use: Use, lots: Sequence[Stock], today: str, lead_days: int) -> Out
             )
     if any(lot.amount is None for lot in lots):
         return Outlook(use.food_code, None, None, None, (), (_reason("larder_amount_unknown"),))
-    early, _ = _walk(use.per_day.high, lots, today)
-    usual, spoils = _walk(use.per_day.best, lots, today)
+    by_day = [use.on(ahead) for ahead in range(HORIZON_DAYS)]
+    early, _ = _walk([per_day.high for per_day in by_day], lots, today)
+    usual, spoils = _walk([per_day.best for per_day in by_day], lots, today)
     if early is None:
         reason = _reason("larder_lasts", days=HORIZON_DAYS)
         return Outlook(use.food_code, None, None, None, spoils, (reason,))
@@ -111,13 +128,15 @@ def _outlook(use: Use, lots: Sequence[Stock], today: str, lead_days: int) -> Out
     return Outlook(use.food_code, early, usual, buy_by, spoils, reasons)
 
 
-def _walk(per_day: float, lots: Sequence[Stock], today: str) -> tuple[str | None, tuple[Spoiling, ...]]:
+def _walk(
+    by_day: Sequence[float], lots: Sequence[Stock], today: str
+) -> tuple[str | None, tuple[Spoiling, ...]]:
     """Return the first day with too little, and what is left of lots on their last day."""
     left = {lot.lot_id: lot.amount or 0.0 for lot in lots}
     in_order = sorted(lots, key=lambda lot: (lot.use_by or "9999", lot.offer_from or "", lot.lot_id))
     short: str | None = None
     spoils: list[Spoiling] = []
-    for ahead in range(HORIZON_DAYS):
+    for ahead, per_day in enumerate(by_day):
         day = _plus(today, ahead)
         missing = per_day
         for lot in in_order:

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
 from ..history import Count
 from .facts import BROOD, Facts
+from .observing import FOUND_EACH
 from .outlook import Census, of
 from .reckoning import start_of
 from .spread import SERIES
@@ -73,3 +75,16 @@ def stalled(facts: Facts, day: int) -> int | None:
         return None
     late = day - plain.high
     return round(late) if late >= GRACE_DAYS else None
+
+
+def missed(facts: Facts, day: int, looks: Sequence[int], brood: str) -> float:
+    """Return the odds that looks on these days found no eggs or larvae though there were as many as would be usual.
+
+    As many as the census expects of a colony of its size and warmth of whose brood nobody ever said anything.
+    """
+    plain = of(replace(facts, seen=tuple(seen for seen in facts.seen if seen.what not in BROOD)), day)
+    there = 0.0
+    for look in looks:
+        numbers = plain.course.on(look)
+        there += sum(numbers[SERIES.index(name)].best for name in _SERIES_OF[brood])
+    return math.exp(-FOUND_EACH[brood] * there)

@@ -24,9 +24,11 @@ HORIZON_DAYS: Final = 183
 ROUND_UP_DAYS: Final = 16
 """The way ahead is reckoned to a multiple of these, so that a day later nothing is reckoned anew."""
 NEXT_WIDER: Final = 1.15
-"""The wait for the next workers is said so much wider than reckoned, as a logarithm: then 80 of 100 held what colonies simulated ant by
-ant did, of those that had rested, too (tests.bench.census_calibration)."""
-DRAWN_BACK_DAYS, DRAWN_EVERY_DAYS = 56, 14
+"""The wait for the next workers is said so much wider than reckoned, as a logarithm: then 80 of 100 held what colonies
+simulated ant by ant did, of those that had rested, too (tests.bench.census_calibration)."""
+DRAWN_BACK_DAYS, DRAWN_EVERY_DAYS, FOUNDING_EVERY_DAYS = 56, 14, 7
+"""How far back the drawing of the stages reaches, and how far its columns are apart: in a founding, where one brood
+goes from stage to stage, half as far."""
 REMEMBERED: Final = 128
 TELLS: Final = 0.25
 """An observation that moved its number, speed or laying by less than this is not named among the reasons."""
@@ -225,28 +227,31 @@ class Census:
         return tuple(told[:5])
 
     def states(self, every_days: int) -> tuple[Column, ...]:
-        """Return the stages on one line of time, past and to come, about every so many days.
+        """Return the stages on one line of time, past, today and to come, about every so many days.
 
         Each is a day, and numbers in the order of ``spread.SERIES``.
         """
         course, told = self.course, list[Column]()
         for column in course.begin.past:
-            if not told or column[0] - told[-1][0] >= every_days:
+            late = column[0] >= min(self.day, course.days[0])
+            if not late and (not told or column[0] - told[-1][0] >= every_days):
                 told.append(column)
+        told.append((self.day, course.on(self.day)))
         for number, day in enumerate(course.days):
-            if not told or day - told[-1][0] >= every_days:
+            if day - told[-1][0] >= every_days:
                 told.append(course.column(number))
         return tuple(told)
 
     @cached_property
     def drawing(self) -> tuple[tuple[int, tuple[tuple[int, int, int], ...]], ...]:
-        """The stages every two weeks from eight weeks back on: a day, and least, likely and most of each in whole ants.
+        """The stages from eight weeks back on: a day, and least, likely and most of each in whole ants.
 
-        In the order of ``spread.SERIES``.
+        In the order of ``spread.SERIES``; today is among them.
         """
+        every_days = FOUNDING_EVERY_DAYS if self.founding else DRAWN_EVERY_DAYS
         return tuple(
             (day, tuple((round(each.low), round(each.best), round(each.high)) for each in numbers))
-            for day, numbers in self.states(DRAWN_EVERY_DAYS)
+            for day, numbers in self.states(every_days)
             if day >= self.day - DRAWN_BACK_DAYS
         )
 
