@@ -36,6 +36,8 @@ from .tables import records
 
 MOST: Final = 40
 """How many events of a topic a plan looks at: four months of a feeding every third day."""
+MOST_OF: Final[Mapping[str, int]] = {"count": 400}
+"""Counts are few and small, and the census looks back over a year of them: a count a day, with some to spare."""
 OPEN: Final = "open"
 
 
@@ -66,9 +68,10 @@ def topic_of(kind: str, values: Mapping[str, Any]) -> str:
 def read_recent(
     connection: Connection, household_id: str, colony_ids: Iterable[str], since_ms: int
 ) -> dict[str, list[Entry]]:
-    """Return, by colony, the newest ``MOST`` events of each topic and the first event of all since ``since_ms``.
+    """Return, by colony, the newest events of each topic and the first event of all since ``since_ms``.
 
-    In the order in which they happened. The first event says since when the colony is looked after.
+    ``MOST`` of a topic, or as many as ``MOST_OF`` says for its kind, in the order in which they happened. The first
+    event says since when the colony is looked after.
     """
     found = {}
     for colony_id in colony_ids:
@@ -119,7 +122,10 @@ def _query() -> Select[Any]:
         c.happened_ms >= bindparam("since_ms"),
     )
     parts = [_part(of_colony, *topic) for topic in topics]
-    return select(_strung(parts, c.happened_ms.desc(), MOST), _strung(parts, c.happened_ms.asc(), 1))
+    newest = [MOST_OF.get(kind, MOST) for kind, _ in topics]
+    return select(
+        _strung(parts, c.happened_ms.desc(), newest), _strung(parts, c.happened_ms.asc(), [1] * len(parts))
+    )
 
 
 def _part(of_colony: ColumnElement[bool], kind: str, topic: str) -> Select[Any]:
@@ -131,9 +137,14 @@ def _part(of_colony: ColumnElement[bool], kind: str, topic: str) -> Select[Any]:
     return select(row.label("row")).where(of_colony, c.kind == _fixed(kind), c.topic == _fixed(topic))
 
 
-def _strung(parts: Iterable[Select[Any]], order: ColumnElement[Any], most: int) -> ScalarSelect[Any]:
-    """Return one text of the first ``most`` rows of each part."""
-    firsts = [part.order_by(order).limit(_number(most)).offset(_number(0)).subquery() for part in parts]
+def _strung(
+    parts: Iterable[Select[Any]], order: ColumnElement[Any], most: Iterable[int]
+) -> ScalarSelect[Any]:
+    """Return one text of the first rows of each part, at most so many of each."""
+    firsts = [
+        part.order_by(order).limit(_number(number)).offset(_number(0)).subquery()
+        for part, number in zip(parts, most, strict=True)
+    ]
     rows = union_all(*map(select, firsts)).subquery()
     return select(func.aggregate_strings(rows.c.row, ",")).scalar_subquery()
 

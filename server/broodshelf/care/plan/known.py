@@ -96,7 +96,7 @@ def know(state: ColonyState, now_ms: int) -> Known:
     state = sensed.state
     workers = counted.workers.best if counted.basis != "unknown" else None
     switched = switches(state, kind, workers, today, history=history, climate=climate, census=counted)
-    facts, living = foretold(state, kind, history, climate, switched, counted, now_ms)
+    facts, living = foretold(state, kind, history, climate, switched, counted, by_day, now_ms)
     census = counted if living is None else by_now(counted, living, state.utc_offset_min)
     refused = state.refused_foods | refused_foods(state.events, switched.excused, now_ms)
     if refused != state.refused_foods:

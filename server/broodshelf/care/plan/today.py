@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
@@ -15,6 +16,7 @@ from ..colony.census.facts import Facts
 from ..colony.census.from_log import facts_of
 from ..colony.census.outlook import Census
 from ..colony.climate import Climate
+from ..colony.day_climate import DayClimate
 from ..colony.history import EPOCH_DAY, History, local_day
 from ..colony.life_stage import FOUNDING
 from ..colony.stages import Switches
@@ -29,7 +31,7 @@ OLD_DAYS: Final = 90
 
 def foretold(
     state: ColonyState, species: Species, history: History, climate: Climate, switched: Switches,
-    counted: census.Census, now_ms: int,
+    counted: census.Census, by_day: Sequence[DayClimate], now_ms: int,
 ) -> tuple[Facts | None, Census | None]:  # fmt: skip
     """Return the facts and the living census; None of both in a rest, without a queen, or where nobody looked lately.
 
@@ -44,7 +46,7 @@ def foretold(
     if not founds and (looked_ms is None or now_ms - looked_ms > OLD_DAYS * DAY_MS):
         return None, None
     today = local_day(now_ms, state.utc_offset_min)
-    facts = facts_of(state, species, history, climate, switched.season, today)
+    facts = facts_of(state, species, history, climate, switched.season, today, by_day)
     return facts, census.of(facts, today.toordinal() - EPOCH_DAY)
 
 

@@ -9,6 +9,8 @@ from typing import Final, NamedTuple
 from .groups import LifeGroup
 
 BROOD: Final = ("eggs", "larvae", "pupae")
+EVER: Final = 100_000
+"""A day that nobody lives to see: a rest without an end."""
 Spell = tuple[int, int]
 """The first day, and the first day after it."""
 
