@@ -9,7 +9,7 @@ from typing import Final
 
 from ..history import Count
 from .facts import BROOD, Facts
-from .observing import FOUND_EACH
+from .likelihood import FOUND_EACH
 from .outlook import Census, of
 from .reckoning import start_of
 from .spread import SERIES

@@ -4,21 +4,20 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
-from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
-from operator import add
 from statistics import NormalDist
 from typing import Final
 
 from ....model.quantities import Estimate
-from .colonies import FOUNDED
+from .course import Course
 from .ensemble import TO_80
 from .facts import Facts, lately
-from .observing import OFFSET, Moved
-from .reckoning import Reckoned, paces, reckon
+from .likelihood import OFFSET
+from .observing import Moved
+from .reckoning import reckon
 from .remembered import Lru
-from .spread import Column, column_of, first_days, workers_of
+from .spread import Column, first_days
 
 HORIZON_DAYS: Final = 183
 ROUND_UP_DAYS: Final = 16
@@ -61,73 +60,6 @@ class Inside:
     def larvae(self) -> Estimate:
         """All larvae."""
         return self.small_larvae.plus(self.large_larvae)
-
-
-class Course:
-    """The way ahead from the last observation, step by step; what nobody asks for is not worked out.
-
-    ``days``: the last day of each step; ``hatched``: what each colony of the ensemble has hatched by each of them;
-    ``founding``: whether most of them still wait for their first workers; ``asked``: what was said of some days, by
-    the day and its horizon.
-    """
-
-    __slots__ = ("_columns", "_steps", "_workers", "asked", "begin", "days", "founding", "hatched")
-
-    def __init__(self, begin: Reckoned, facts: Facts, until: int) -> None:
-        self.begin = begin
-        colonies = begin.ensemble.colonies.copy()
-        self.founding = sum(number < FOUNDED for number in colonies.workers) * 2 > colonies.size
-        self._steps, self.days, self.hatched = [colonies.copy()], [begin.day], [[0.0] * colonies.size]
-        step_days = facts.group.step_days
-        for day, here in paces(facts, begin.day, max(until, begin.day + step_days)):
-            colonies.step(here, step_days)
-            self.days.append(day)
-            colonies.pack()
-            self._steps.append(colonies.copy())
-            self.hatched.append(list(map(add, self.hatched[-1], colonies.hatched)))
-        self._columns: dict[int, Column] = {}
-        self._workers: dict[int, Estimate] = {}
-        self.asked: dict[tuple[int, int], Census] = {}
-
-    def column(self, number: int) -> Column:
-        """Return all stages at the end of a step."""
-        if number not in self._columns:
-            self._columns[number] = column_of(self.days[number], self._steps[number])
-        return self._columns[number]
-
-    def workers(self, number: int) -> Estimate:
-        """Return the workers at the end of a step."""
-        if number not in self._workers:
-            self._workers[number] = workers_of(self._steps[number])
-        return self._workers[number]
-
-    def hatched_by(self, day: int) -> list[float]:
-        """Return what each colony has hatched by a day, since the first step."""
-        after = bisect_right(self.days, day)
-        if after in (0, len(self.days)):
-            return self.hatched[max(0, after - 1)]
-        share = (day - self.days[after - 1]) / (self.days[after] - self.days[after - 1])
-        return [
-            was + share * (is_ - was)
-            for was, is_ in zip(self.hatched[after - 1], self.hatched[after], strict=True)
-        ]
-
-    def _is_past(self, day: int) -> bool:
-        """Say whether a day lies before the last look, whose step of the row may end a day or two after it."""
-        return bool(self.begin.past) and day < min(self.days[0], self.begin.seen_day)
-
-    def on(self, day: int) -> tuple[Estimate, ...]:
-        """Return all stages on a day, between the ends of two steps as a straight line."""
-        if self._is_past(day):
-            past = self.begin.past
-            return _along([at for at, _ in past], lambda number: past[number][1], day)
-        return _along(self.days, lambda number: self.column(number)[1], day)
-
-    def workers_on(self, day: int) -> Estimate:
-        """Return the workers on a day."""
-        if self._is_past(day):
-            return self.on(day)[-1]
-        return _along(self.days, lambda number: (self.workers(number),), day)[0]
 
 
 @dataclass(frozen=True)
@@ -256,7 +188,8 @@ class Census:
         )
 
 
-_courses: Lru[tuple[Facts, Course]] = Lru(REMEMBERED)
+_courses: Lru[tuple[Facts, Course, dict[tuple[int, int], Census]]] = Lru(REMEMBERED)
+"""The way ahead by a short key, the facts that it goes by, and what was said of some days and horizons."""
 
 
 def of(facts: Facts, day: int, horizon_days: int = HORIZON_DAYS) -> Census:
@@ -282,32 +215,10 @@ def of(facts: Facts, day: int, horizon_days: int = HORIZON_DAYS) -> Census:
     )
     kept = _courses.get(key)
     if kept is None or kept[0] != facts:
-        kept = facts, Course(reckon(facts), facts, until)
+        kept = facts, Course(reckon(facts), facts, until), {}
         _courses.put(key, kept)
-    course = kept[1]
-    if (day, horizon_days) not in course.asked:
+    _, course, said = kept
+    if (day, horizon_days) not in said:
         group = facts.group
-        course.asked[day, horizon_days] = Census(
-            day, horizon_days, course, group.code, group.measured, group.source
-        )
-    return course.asked[day, horizon_days]
-
-
-def _along(
-    days: Sequence[int], numbers_at: Callable[[int], tuple[Estimate, ...]], day: int
-) -> tuple[Estimate, ...]:
-    """Return the numbers on a day, between two known ones as a straight line."""
-    after = bisect_right(days, day)
-    if after == 0:
-        return numbers_at(0)
-    if after == len(days) or days[after - 1] == day:
-        return numbers_at(after - 1)
-    share = (day - days[after - 1]) / (days[after] - days[after - 1])
-    return tuple(
-        Estimate(
-            one.low + share * (other.low - one.low),
-            one.best + share * (other.best - one.best),
-            one.high + share * (other.high - one.high),
-        )
-        for one, other in zip(numbers_at(after - 1), numbers_at(after), strict=True)
-    )
+        said[day, horizon_days] = Census(day, horizon_days, course, group.code, group.measured, group.source)
+    return said[day, horizon_days]

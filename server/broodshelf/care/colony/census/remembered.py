@@ -40,7 +40,7 @@ class Lru(Generic[Kept]):
         """Keep a value."""
         self._kept.pop(key, None)
         self._kept[key] = value
-        while len(self._kept) > self._most:
+        if len(self._kept) > self._most:
             self._kept.pop(next(iter(self._kept)), None)
 
     def clear(self) -> None:

@@ -10,7 +10,7 @@ from ....model.quantities import Estimate
 from .colonies import Colonies
 from .ensemble import TO_80
 from .groups import STAGES
-from .observing import OFFSET
+from .likelihood import OFFSET
 
 SERIES: Final = (*STAGES, "workers")
 
