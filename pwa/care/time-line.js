@@ -61,7 +61,7 @@ export function seenIn(counts, stage) {
     const ms = happened_ms ?? 0;
     const number = stage === 'workers' ? set.workers : null;
     const word = stage === 'large_larvae' ? set.larvae : stage === 'eggs' || stage === 'pupae' ? set[stage] : null;
-    if (typeof number === 'number') marks.push({ ms, number, found: true });
+    if (typeof number === 'number') marks.push({ ms, number, found: number > 0 });
     else if (word) marks.push({ ms, number: null, found: word !== 'none' });
   }
   return marks;

@@ -39,7 +39,8 @@ const GLYPHS = {
  */
 export function TimeLine({ census, counts, nowMs, toMs, words }) {
   const all = /** @type {Column[]} */ (census.stages);
-  const columns = cut(all, all[0]?.[0] ?? nowMs, toMs);
+  const past = cut(all, all[0]?.[0] ?? nowMs, nowMs);
+  const columns = [...past, ...cut(all, nowMs, toMs).slice(past.length ? 1 : 0)]; // with a column at this moment
   const [from, to] = [columns[0]?.[0] ?? 0, columns.at(-1)?.[0] ?? 1];
   const x = (/** @type {number} */ ms) => LEFT + ((ms - from) / (to - from)) * (WIDTH - LEFT - RIGHT);
   const foot = SERIES.length * ROW;

@@ -71,6 +71,7 @@ test('what was seen stands in the row of its stage, and a number only where work
   ];
   const marks = (stage) => seenIn(counts, stage).map(({ number, found }) => number ?? found);
   assert.deepEqual(SERIES.map(marks), [[true], [], [true], [false], [12]]);
+  assert.deepEqual(seenIn([ago(1, 'count', { workers: 0 })], 'workers').map(({ found }) => found), [false]);
 });
 test('months are marked on their first day', () => {
   const from = new Date(2026, 10, 20).getTime();

@@ -178,7 +178,7 @@ def test_the_line_of_time_is_drawn_offline_with_its_summary_its_marks_and_its_ta
     drawing = card(page).get_by_role("img", name="Today probably")
 
     expect(drawing.locator("path.band")).to_have_count(5)
-    expect(drawing.locator("circle.hollow")).to_have_count(1)  # no pupae, twelve days ago
+    expect(drawing.locator("circle.hollow")).to_have_count(2)  # no pupae and no workers, twelve days ago
     expect(drawing).to_contain_text("Small larvae")
     expect(card(page)).to_contain_text(drawing.get_attribute("aria-label") or "?")
     end = drawing.get_attribute("aria-label")
