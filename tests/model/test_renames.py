@@ -33,6 +33,18 @@ RENAMED = {
         "used_up_on",
         ("rounds/facts_of.py", "screens/larder.js"),
     ),
+    "a field of a planned gauge": (
+        "kinds/plan.py",
+        "due_level",
+        "least_level",
+        ("model/gauges.py", "care/gauges.js"),
+    ),
+    "a field of a plan": (
+        "kinds/plan.py",
+        "tasting_waits",
+        "tasting_held_up",
+        ("care/plan/make.py", "screens/tasting.js"),
+    ),
     "what an event says": (
         "kinds/log.py",
         "resolved_at",

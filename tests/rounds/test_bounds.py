@@ -9,7 +9,7 @@ import pytest
 from sqlalchemy import select
 from tests.support.households import NOON_MS
 
-from broodshelf.model.kinds import Rule
+from broodshelf.model.kinds import Household, Rule
 from broodshelf.records.database import writing
 from broodshelf.records.ids import plan_id, uuid7
 from broodshelf.records.store import Ledger, read_kind
@@ -60,7 +60,9 @@ def test_what_no_clock_can_keep_says_nothing(values):
 
 
 def test_a_household_whose_hours_or_zone_are_none_keeps_the_usual_ones():
-    odd = {"zone": "Mars/Base", "care_hours": [None, "25:00"], "quiet_from": "x", "quiet_to": "07:00"}
+    odd = Household(
+        name="Odd", zone="Mars/Base", care_hours=[None, "25:00"], quiet_from="x", quiet_to="07:00"
+    )
 
     assert CareClock.of(odd) == CareClock(zoneinfo.ZoneInfo("UTC"), ("18:30",), None, "07:00")
 

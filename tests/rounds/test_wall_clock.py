@@ -9,6 +9,7 @@ from itertools import islice, pairwise
 import pytest
 from tests.rounds.zone_oracle import Stretches, all_zones, wall_s
 
+from broodshelf.model.kinds import Household
 from broodshelf.rounds.wall_clock import CareClock
 
 MINUTE_MS = 60_000
@@ -166,6 +167,6 @@ def test_quiet_hours_that_end_inside_a_gap_end_with_the_gap():
 
 
 def test_a_household_without_care_hours_is_still_looked_after_once_a_day():
-    clock = CareClock.of({"zone": "UTC", "care_hours": []})
+    clock = CareClock.of(Household(name="Ours", zone="UTC", care_hours=[]))
 
     assert clock.next_care_hour(ms("2026-05-01T12:00:00+00:00")).slot == "18:30"

@@ -12,6 +12,7 @@ from typing import Any, Final
 
 from sqlalchemy import Connection
 
+from ..model.gauges import DAY_MS, HOUR_MS
 from ..people.actor import Actor
 from ..people.households import found_household
 from ..records.ids import uuid7
@@ -23,8 +24,6 @@ from ..sync.exchange import exchange
 from .pictures import HEIGHT_PX, WIDTH_PX, short_code, tube_picture
 from .sensor import sense
 
-DAY_MS: Final = 86_400_000
-HOUR_MS: Final = 3_600_000
 COUNT_EVERY_DAYS: Final = 14
 
 Change = tuple[str, str, dict[str, Any]]

@@ -8,6 +8,7 @@ from typing import Final
 from sqlalchemy import Connection, select
 
 from ..errors import NotFound, SignedOut
+from ..model.gauges import DAY_MS
 from ..model.tasks import FOR_STAND_IN
 from ..people.passes import window_of
 from ..records.store import read_kind, read_record
@@ -16,7 +17,6 @@ from ..rounds.tables import occurrences
 from .render import Part, Round
 from .tokens import Feed
 
-DAY_MS: Final = 24 * 3_600_000
 PAST_DAYS: Final = 7
 AHEAD_DAYS: Final = 60
 """Reach of a feed (RFC 5545 sets none): enough to see what was missed, short enough to stay small."""

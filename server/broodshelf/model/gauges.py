@@ -6,13 +6,17 @@ The same arithmetic stands in ``pwa/care/gauges.js``; ``fixtures/conformance/gau
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, fields, replace
-from typing import Any, Final
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING, Any, Final, cast
 
 from .needs import Need
 from .quantities import within
 
-DAY_MS: Final = 86_400_000
+if TYPE_CHECKING:
+    from .kinds import plan as planned
+
+HOUR_MS: Final = 3_600_000
+DAY_MS: Final = 24 * HOUR_MS
 READINGS: Final[Mapping[str, float]] = {
     "full": 1.0,
     "three_quarters": 0.75,
@@ -59,10 +63,22 @@ class Gauge:
         within("rate_high", self.rate_high, f"{self.unit}/day", self.rate_low, 1e9)
         within("rate_per_day", self.rate_per_day, f"{self.unit}/day", self.rate_low, self.rate_high)
 
-    def as_json(self) -> dict[str, Any]:
+    def as_json(self) -> planned.PlannedGauge:
         """Return the shape of docs/http-api.md, "A plan"."""
-        return {field.name: getattr(self, field.name) for field in fields(self)} | {
-            "reasons": list(self.reasons)
+        return {
+            "need": self.need,
+            "unit": self.unit,
+            "level": self.level,
+            "capacity": self.capacity,
+            "rate_per_day": self.rate_per_day,
+            "rate_low": self.rate_low,
+            "rate_high": self.rate_high,
+            "as_of_ms": self.as_of_ms,
+            "due_level": self.due_level,
+            "basis": self.basis,
+            "gain_per_portion": self.gain_per_portion,
+            "reasons": cast("list[planned.Reason]", list(self.reasons)),
+            "full_mm": self.full_mm,
         }
 
 

@@ -7,6 +7,7 @@ from typing import Final
 
 from sqlalchemy import ColumnElement, Table, and_, delete, select
 
+from ..model.gauges import DAY_MS
 from ..people import pairing, quotas
 from ..people.households import forget_old_codes
 from ..people.passes import ended_passes
@@ -20,7 +21,6 @@ from ..sensing.intake import forget_old_readings
 from .channels.push.subscriptions import forget_guests
 from .tables import deliveries, nudger_state, nudges, put_row
 
-DAY_MS: Final = 86_400_000
 KEPT_MS: Final = 90 * DAY_MS
 """How long nudges and closed occurrences are kept: three times as long as a late log can reach back."""
 HOUSEHOLDS_A_TICK: Final = 50

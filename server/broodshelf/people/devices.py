@@ -9,6 +9,7 @@ from typing import Any
 from sqlalchemy import Connection, insert, select, update
 
 from ..errors import BadRequest, NotFound, SignedOut
+from ..model.gauges import DAY_MS
 from ..records.ended import note_ended
 from ..records.store import read_record
 from .actor import Actor, ActorRole
@@ -16,7 +17,6 @@ from .passes import window_of
 from .secrets import hash_token, new_token
 from .tables import devices
 
-DAY_MS = 24 * 3600 * 1000
 IDLE_MS = 90 * DAY_MS
 """A phone that was not used for 90 days asks to be paired again: longer than a winter rest without looks."""
 ABSOLUTE_MS = 400 * DAY_MS

@@ -11,6 +11,7 @@ from typing import Any, Final, Literal, get_args
 
 from sqlalchemy import Connection, delete, insert, select, update
 
+from ..model.gauges import DAY_MS
 from ..records.ids import uuid7
 from ..records.tables import households
 from .tables import claim_codes, journal, pass_secrets
@@ -30,7 +31,6 @@ What = Literal[
 ]
 MOST: Final = 500
 """Entries that a household keeps; older ones go."""
-DAY_MS: Final = 86_400_000
 MOST_CONCERNED: Final = 50
 """A wrong code of a stranger is told to the households that such a code could open, on a small server."""
 

@@ -11,6 +11,7 @@ from typing import Any
 from sqlalchemy import Connection, delete, func, insert, select
 
 from ..errors import Gone, NotAllowed, NotFound, SignedOut
+from ..model import kinds
 from ..records.ended import note_ended
 from ..records.many_rows import is_among
 from ..records.store import Ledger, Record, read_record
@@ -41,7 +42,7 @@ class PassLink:
 def window_of(connection: Connection, household_id: str, pass_id: str, now_ms: int) -> PassWindow:
     """Return a pass's colonies and dates. Raises ``SignedOut`` when it was revoked or ended long ago."""
     record = read_record(connection, household_id, pass_id)
-    if record is None or record.gone or record.values.get("revoked_at_ms"):
+    if record is None or _taken_back(record):
         raise SignedOut(
             "The keeper has taken this pass back. What this phone has not sent can be exported.",
             code="pass_revoked",
@@ -65,27 +66,27 @@ def ended_passes(connection: Connection, household_ids: Iterable[str], now_ms: i
         record = read_record(connection, row.household_id, row.pass_id)
         if record is None or record.kind != "pass":
             continue
-        ended = record.gone or record.values.get("revoked_at_ms")
-        if ended or now_ms > _window(connection, row.household_id, record, now_ms).ends_ms + GRACE_MS:
+        if (
+            _taken_back(record)
+            or now_ms > _window(connection, row.household_id, record, now_ms).ends_ms + GRACE_MS
+        ):
             found.setdefault(row.household_id, []).append(record.id)
     return found
 
 
 def _window(connection: Connection, household_id: str, record: Record, now_ms: int) -> PassWindow:
     household = read_record(connection, household_id, household_id)
-    zone = zoneinfo.ZoneInfo(household.values["zone"] if household else "UTC")
-    starts_ms = _midnight_ms(record.values["starts_on"], zone)
-    ends_ms = _midnight_ms(record.values["ends_on"], zone, days=1)
+    zone = zoneinfo.ZoneInfo(kinds.read(kinds.Household, household.values).zone if household else "UTC")
+    its = kinds.read(kinds.Pass, record.values)
+    starts_ms, ends_ms = _midnight_ms(its.starts_on, zone), _midnight_ms(its.ends_on, zone, days=1)
     state: PassState = "not_yet" if now_ms < starts_ms else "active" if now_ms < ends_ms else "ended"
     return PassWindow(
-        record.id,
-        frozenset(record.values["colony_ids"] or ()),
-        record.values["starts_on"],
-        record.values["ends_on"],
-        starts_ms,
-        ends_ms,
-        state,
+        record.id, frozenset(its.colony_ids or ()), its.starts_on, its.ends_on, starts_ms, ends_ms, state
     )
+
+
+def _taken_back(record: Record) -> bool:
+    return record.gone or kinds.read(kinds.Pass, record.values).revoked_at_ms is not None
 
 
 def _midnight_ms(day: str, zone: zoneinfo.ZoneInfo, days: int = 0) -> int:
@@ -101,9 +102,9 @@ def make_link(connection: Connection, household_id: str, pass_id: str, now_ms: i
     record = read_record(connection, household_id, pass_id)
     if record is None or record.kind != "pass":
         raise NotFound("There is no such pass. Let this phone sync first, then try again.")
-    if record.gone or record.values.get("revoked_at_ms"):
+    if _taken_back(record):
         raise NotAllowed("This pass was taken back; make a new one.", code="pass_revoked")
-    link = PassLink(new_token(), new_code(), str(record.values["name"]))
+    link = PassLink(new_token(), new_code(), kinds.read(kinds.Pass, record.values).name)
     replaced = connection.scalars(select(pass_secrets.c.secret_hash).where(*_of(household_id, pass_id))).all()
     note_ended("link", household_id, replaced, now_ms)
     connection.execute(delete(pass_secrets).where(*_of(household_id, pass_id)))
@@ -130,7 +131,7 @@ def find_pass(
     )
     row = connection.execute(select(pass_secrets).where(hashed)).one_or_none()
     record = read_record(connection, row.household_id, row.pass_id) if row is not None else None
-    if row is None or record is None or record.gone or record.values.get("revoked_at_ms"):
+    if row is None or record is None or _taken_back(record):
         raise Gone(
             "This pass is not known or was taken back. Ask the keeper for a new link.", code="pass_revoked"
         )
@@ -157,7 +158,9 @@ def admit(connection: Connection, household_id: str, record: Record, now_ms: int
             f"{MOST_DEVICES} phones have opened this pass already. The keeper can remove one of them.",
             code="pass_full",
         )
-    person_id = add_person(ledger, str(record.values["name"]), "stand_in", now_ms, pass_id=record.id)
+    person_id = add_person(
+        ledger, kinds.read(kinds.Pass, record.values).name, "stand_in", now_ms, pass_id=record.id
+    )
     ledger.flush()
     return person_id
 
@@ -170,7 +173,7 @@ def end_pass(ledger: Ledger, pass_id: str, now_ms: int) -> set[str] | None:
     record = ledger.get(pass_id)
     if record is None or record.kind != "pass":
         return None
-    if not record.values.get("revoked_at_ms"):
+    if kinds.read(kinds.Pass, record.values).revoked_at_ms is None:
         ledger.put(pass_id, "pass", {"revoked_at_ms": now_ms}, now_ms=now_ms)
     for table in (pass_secrets, feed_tokens):
         ledger.connection.execute(
@@ -184,8 +187,11 @@ def hold_to_dates(ledger: Ledger, pass_id: str, now_ms: int) -> set[str]:
     record = ledger.get(pass_id)
     if record is None or record.kind != "pass":
         return set()
-    ended = record.gone or record.values.get("revoked_at_ms")
-    ends_ms = now_ms if ended else _window(ledger.connection, ledger.household_id, record, now_ms).ends_ms
+    ends_ms = (
+        now_ms
+        if _taken_back(record)
+        else _window(ledger.connection, ledger.household_id, record, now_ms).ends_ms
+    )
     return shorten_put_offs(ledger, pass_id, ends_ms, now_ms)
 
 
@@ -194,8 +200,7 @@ def pass_status(connection: Connection, household_id: str, pass_id: str, now_ms:
     record = read_record(connection, household_id, pass_id)
     if record is None or record.kind != "pass":
         raise NotFound("There is no such pass.")
-    revoked = record.gone or record.values.get("revoked_at_ms")
-    state = "revoked" if revoked else _window(connection, household_id, record, now_ms).state
+    state = "revoked" if _taken_back(record) else _window(connection, household_id, record, now_ms).state
     made = connection.execute(
         select(pass_secrets.c.made_ms).where(*_of(household_id, pass_id))
     ).scalar_one_or_none()

@@ -15,12 +15,12 @@ from sqlalchemy import Connection, delete
 from sqlalchemy.dialects import postgresql, sqlite
 
 from ..errors import TooMany
+from ..model.gauges import DAY_MS
 from ..records.many_rows import is_among
 from .actor import Actor
 from .limits import WINDOW_MS, add_amount
 from .tables import usage
 
-DAY_MS: Final = 86_400_000
 KEPT_DAYS: Final = 7
 LONGEST_WAIT_S: Final = 3_600
 """A phone that is told to wait asks again within the hour: its keeper may have made a new pass."""

@@ -7,7 +7,8 @@ import secrets
 import uuid
 from typing import Final
 
-DAY_MS: Final = 86_400_000
+from ..model.gauges import DAY_MS
+
 PLACE_AT: Final = 13
 PLAN_SPACE = uuid.UUID("6f1d4a52-53a3-5c1c-9d0e-0b8a6f1d7a11")
 

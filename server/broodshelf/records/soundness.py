@@ -14,13 +14,13 @@ from typing import Any, Final
 from sqlalchemy import func, select
 from sqlalchemy.exc import SQLAlchemyError
 
+from ..model.gauges import DAY_MS
 from .database import reading
 from .epochs import write_whole
 from .tables import records
 from .trouble import trouble_of
 
 FILE: Final = "kept.json"
-DAY_MS: Final = 86_400_000
 WEEK_MS: Final = 7 * DAY_MS
 PATIENCE_DAYS: Final = 30
 """After how many days a backup is old, unless the household says otherwise: phones give back what is younger."""

@@ -95,8 +95,9 @@ class _House:
         self._lots = lots_left(lots)
         self._rules = rules_by_colony(things["rule"])
         self._tastings = read_all(kinds.Tasting, things["tasting"])
-        values = things["household"][0].values if things["household"] else {}
-        self._clock, self._latitude_deg = CareClock.of(values), latitude_deg(str(values.get("zone")))
+        household = next(iter(read_all(kinds.Household, things["household"]).values()), None)
+        self._clock = CareClock.of(household)
+        self._latitude_deg = None if household is None else latitude_deg(household.zone)
         self._offset_min = _offset_min(self._clock, now_ms)
         self._climate = _climate(connection, household_id, now_ms)
         self._hours = hours_by_place(connection, household_id, now_ms - FRESH_DAYS * DAY_MS, now_ms + 1)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from sqlalchemy import Connection
 
+from ..model import kinds
 from ..records.store import Ledger, read_record
 from ..sensing.days import midnight_ms, oldest_due, write_days
 from .recompute import care_clock
@@ -15,7 +16,9 @@ def households_with_days_over(connection: Connection, now_ms: int) -> set[str]:
     found = set()
     for household_id, hour_ms in oldest_due(connection).items():
         household = read_record(connection, household_id, household_id)
-        if household is not None and hour_ms < midnight_ms(zone_of(household.values), now_ms):
+        if household is not None and hour_ms < midnight_ms(
+            zone_of(kinds.read(kinds.Household, household.values)), now_ms
+        ):
             found.add(household_id)
     return found
 

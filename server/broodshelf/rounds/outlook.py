@@ -23,7 +23,7 @@ from ..records.recent import read_kind_since
 from ..records.store import Record, read_all, read_kind
 from ..records.types import readable_day
 from .colony_state import colony_states, workers_by_colony
-from .wall_clock import zone_of
+from .wall_clock import household_in, zone_of
 
 _IN_LOTS: Final[Mapping[str, tuple[str, float]]] = {
     "drop": ("ml", 0.05),
@@ -162,6 +162,6 @@ def _stock(lot_id: str, lot: kinds.Lot, amount: float | None, unit: str, today: 
 
 
 def _noon_ms(connection: Connection, household_id: str, day: str) -> int:
-    household = read_kind(connection, household_id, "household")[0]
-    noon = dt.datetime.combine(dt.date.fromisoformat(day), dt.time(12), zone_of(household.values))
+    household = household_in(read_kind(connection, household_id, "household")[0])
+    noon = dt.datetime.combine(dt.date.fromisoformat(day), dt.time(12), zone_of(household))
     return round(noon.timestamp() * 1000)

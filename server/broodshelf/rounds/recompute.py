@@ -22,7 +22,7 @@ from .occurrence_states import Occurrence
 from .occurrences import ToDo, arrange, settle
 from .own_rules import rules_by_colony
 from .tables import plan_times
-from .wall_clock import CareClock
+from .wall_clock import CareClock, household_in
 
 RETRY_MS: Final = 3_600_000
 """When a plan that failed is tried again, so that a bad row costs a try an hour and not one a tick."""
@@ -86,8 +86,7 @@ def _make_anew(
         except Exception as error:  # noqa: BLE001 - see ``touched``
             failed[state.id] = error
             continue
-        values = {**plan.as_json(), "inputs_rev": inputs_rev}
-        ledger.put(plan_id(state.id), "plan", values, now_ms=now_ms)
+        ledger.put(plan_id(state.id), "plan", plan.as_json(inputs_rev), now_ms=now_ms)
         tasks[state.id] = plan.tasks
         pauses = [rule.pause_ends_ms(clock) for rule in rules.get(state.id, {}).values()]
         valid_until[state.id] = min([plan.valid_until_ms, *(end for end in pauses if end > now_ms)])
@@ -114,7 +113,9 @@ def tell_failure(ledger: Ledger, colony_id: str, now_ms: int) -> None:
     if record is None and ledger.get(colony_id) is None:
         return
     before = record.values if record is not None else {}
-    stood = before if before.get("notices") is not None else Plan(colony_id, now_ms, now_ms).as_json()
+    stood = (
+        before if before.get("notices") is not None else Plan(colony_id, now_ms, now_ms).as_json(ledger.rev)
+    )
     others = [notice for notice in stood["notices"] if notice.get("code") != FAILED]
     values = {"inputs_rev": ledger.rev, **stood, "notices": [reason(FAILED), *others]}
     ledger.put(plan_id(colony_id), "plan", values, now_ms=now_ms)
@@ -148,8 +149,7 @@ def all_stale(connection: Connection) -> None:
 
 def care_clock(ledger: Ledger) -> CareClock:
     """Return the household's zone, care hours and quiet hours."""
-    household = ledger.get(ledger.household_id)
-    return CareClock.of(household.values if household is not None else {})
+    return CareClock.of(household_in(ledger.get(ledger.household_id)))
 
 
 def _remember_validity(ledger: Ledger, colony_ids: Iterable[str], valid_until: Mapping[str, int]) -> None:

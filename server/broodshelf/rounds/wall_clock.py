@@ -9,11 +9,13 @@ from __future__ import annotations
 
 import datetime as dt
 import zoneinfo
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import Final
 
+from ..model import kinds
 from ..model.tasks import Slot
+from ..records.store import Record
 from ..records.types import readable_time
 
 DAY: Final = dt.timedelta(days=1)
@@ -23,10 +25,15 @@ SEARCHED_DAYS: Final = 400
 """How far a search for an hour looks: far past every weekday and every date that a zone leaves out."""
 
 
-def zone_of(household: Mapping[str, Any]) -> zoneinfo.ZoneInfo:
-    """Return the zone of a household record's fields; UTC for one that this machine no longer knows."""
+def household_in(record: Record | None) -> kinds.Household | None:
+    """Return what a household's record of itself says; None without one."""
+    return None if record is None else kinds.read(kinds.Household, record.values)
+
+
+def zone_of(household: kinds.Household | None) -> zoneinfo.ZoneInfo:
+    """Return a household's zone; UTC for one that this machine no longer knows, and without a household."""
     try:
-        return zoneinfo.ZoneInfo(household.get("zone") or "UTC")
+        return zoneinfo.ZoneInfo("UTC" if household is None else household.zone)
     except (zoneinfo.ZoneInfoNotFoundError, ValueError):
         return zoneinfo.ZoneInfo("UTC")
 
@@ -50,14 +57,17 @@ class CareClock:
     quiet_to: str | None = None
 
     @classmethod
-    def of(cls, household: Mapping[str, Any]) -> CareClock:
-        """Return the clock of a household record's fields."""
+    def of(cls, household: kinds.Household | None) -> CareClock:
+        """Return a household's clock; the usual one in UTC without a household."""
+        zone = zone_of(household)
+        if household is None:
+            return cls(zone)
         return cls(
-            zone_of(household),
-            tuple(sorted({at for at in household.get("care_hours") or () if readable_time(at)}))
+            zone,
+            tuple(sorted({at for at in household.care_hours or () if readable_time(at)}))
             or DEFAULT_CARE_HOURS,
-            readable_time(household.get("quiet_from")),
-            readable_time(household.get("quiet_to")),
+            readable_time(household.quiet_from),
+            readable_time(household.quiet_to),
         )
 
     def local(self, now_ms: int) -> dt.datetime:

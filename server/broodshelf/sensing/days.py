@@ -18,10 +18,11 @@ from ..care.colony.history import EPOCH_DAY
 from ..care.colony.measured_days import measured_day
 from ..model import kinds
 from ..model.facts import Hour, MeasuredDay
+from ..model.gauges import HOUR_MS
 from ..records.ids import PLACE_AT, first_id_of, place_day_id, place_end
 from ..records.store import Ledger
 from ..records.tables import records
-from .intake import HOUR_MS, hours_by_place
+from .intake import hours_by_place
 from .tables import place_hours
 
 KIND: Final = "place_day"

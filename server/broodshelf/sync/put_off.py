@@ -11,6 +11,7 @@ from typing import Any, Final
 
 from sqlalchemy import and_, func, select
 
+from ..model.gauges import HOUR_MS
 from ..model.needs import CANNOT_WAIT, NEEDS
 from ..people.actor import Actor
 from ..records.store import Ledger
@@ -18,7 +19,6 @@ from ..records.tables import records
 from ..records.types import happened_ms
 from .house_rules import Refusal
 
-HOUR_MS: Final = 3_600_000
 CAN_WAIT_H: Final = 14
 """Common practice, no source: over night, from a round at 18:30 to the next one at 08:00."""
 LONGEST_DAYS: Final = 366

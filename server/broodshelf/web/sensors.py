@@ -7,12 +7,13 @@ from typing import Any, Final
 from flask import Blueprint, Response, jsonify, request
 
 from ..errors import BadRequest, NotFound, SignedOut
+from ..model.gauges import HOUR_MS
 from ..people.actor import Actor
 from ..people.limits import count_try, refuse_beyond
 from ..records.apart import enter, every_household
 from ..records.database import reading, writing
 from ..records.store import read_record
-from ..sensing.intake import HOUR_MS, hours_by_place, take
+from ..sensing.intake import hours_by_place, take
 from ..sensing.mqtt import may_listen
 from ..sensing.sensors import Sensor, change_sensor, end_sensor, make_sensor, sensor_with, sensors_of
 from . import bodies

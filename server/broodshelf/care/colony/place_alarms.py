@@ -14,11 +14,10 @@ from statistics import median
 from typing import Any, Final
 
 from ...model.facts import Hour
-from ...model.gauges import DAY_MS
+from ...model.gauges import DAY_MS, HOUR_MS
 from ...model.tasks import Task, TaskKey, What, check_of, reason
 from .temperature import SENSED_ALARM_MS
 
-HOUR_MS: Final = 3_600_000
 OWN_DAYS: Final = 5
 """So many days must have known an hour of the clock before it counts as usual."""
 RUN_HOURS: Final = 4

@@ -18,7 +18,7 @@ from dataclasses import dataclass
 from typing import Final, Protocol
 
 from ...model.facts import Event, Logged, only, tells
-from ...model.gauges import READINGS, Reason
+from ...model.gauges import HOUR_MS, READINGS, Reason
 from ...model.kinds.log import Check, Count, Feeding
 from ...model.quantities import Estimate, within
 from .belief import Seen, believed, faded, quantile
@@ -31,7 +31,6 @@ EATING_H: Final = 8.0
 USUAL_AFTER_H: Final = 24.0
 TEACHING: Final = frozenset({"feeding", "check", "count"})
 """The kinds of events that say something about appetite."""
-HOUR_MS: Final = 3_600_000
 MOST_SHARE: Final = 1e6
 """A whole worm before one tiny ant is more than a million times the usual: what is beyond teaches no more than that."""
 LEVEL_ERROR: Final = 0.125

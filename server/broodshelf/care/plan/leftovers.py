@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from ...model.facts import Event, only
-from ...model.gauges import DAY_MS
+from ...model.gauges import DAY_MS, HOUR_MS
 from ...model.kinds.log import Check, Feeding
 from ...model.tasks import Task, TaskKey, reason
 from ..feeding.removal import remove_after_h
 
-HOUR_MS = 3_600_000
 LATELY_EVENTS = 60
 """Leftovers older than so many events are gone one way or another, logged or not."""
 GONE_DAYS = 14

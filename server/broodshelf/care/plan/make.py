@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
-from typing import Any, Final
+from dataclasses import dataclass, fields, replace
+from typing import Any, Final, cast
 
 from ...model.facts import ColonyState
 from ...model.gauges import DAY_MS, Gauge
+from ...model.kinds import plan as planned
 from ...model.needs import ALL_FOOD, FOOD_NEEDS
 from ...model.tasks import Task, reason
 from ..catalogue import cautions_of, species
@@ -49,23 +50,25 @@ class Plan:
     census: Mapping[str, Any] | None = None
     warmth: Mapping[str, Any] | None = None
 
-    def as_json(self) -> dict[str, Any]:
-        """Return the shape of docs/http-api.md, "A plan"."""
-        return {
-            "colony_id": self.colony_id,
-            "computed_at_ms": self.computed_at_ms,
-            "valid_until_ms": self.valid_until_ms,
-            "model_version": MODEL_VERSION,
-            "gauges": [gauge.as_json() for gauge in self.gauges],
-            "tasks": [task.as_json() for task in self.tasks],
-            "notices": list(self.notices),
-            "cautions": list(self.cautions),
-            "tasting": list(self.tasting),
-            "tasting_waits": self.tasting_waits,
-            "growth": self.growth,
-            "census": self.census,
-            "warmth": self.warmth,
-        }
+    def as_json(self, inputs_rev: int = 0) -> dict[str, Any]:
+        """Return the shape of docs/http-api.md, "A plan". ``inputs_rev``: of the household when it was made."""
+        row = planned.Plan(
+            colony_id=self.colony_id,
+            computed_at_ms=self.computed_at_ms,
+            valid_until_ms=self.valid_until_ms,
+            model_version=MODEL_VERSION,
+            gauges=[gauge.as_json() for gauge in self.gauges],
+            tasks=[task.as_json() for task in self.tasks],
+            notices=cast("list[planned.Reason]", list(self.notices)),
+            cautions=cast("list[planned.Reason]", list(self.cautions)),
+            tasting=cast("list[planned.TastedFood]", list(self.tasting)),
+            tasting_waits=cast("planned.Reason | None", self.tasting_waits),
+            growth=cast("planned.GrowthAhead | None", self.growth),
+            census=cast("planned.LivingCensus | None", self.census),
+            warmth=cast("planned.SeasonWarmth | None", self.warmth),
+            inputs_rev=inputs_rev,
+        )
+        return {field.name: getattr(row, field.name) for field in fields(row)}
 
 
 def make_plan(state: ColonyState, now_ms: int) -> Plan:

@@ -48,6 +48,7 @@ __all__ = [
     "SERVER",
     "Colony",
     "FieldSpec",
+    "Household",
     "Kind",
     "Lot",
     "Part",

@@ -13,13 +13,14 @@ from typing import Any, Final, get_args
 
 from sqlalchemy import Connection, and_, select
 
+from ...model import kinds
+from ...model.gauges import HOUR_MS
 from ...people.tables import devices
 from ...records.tables import records
 from ...rounds.wall_clock import CareClock
 from ..tables import subscriptions
 from .audience import PassDates, Person, PersonRole
 
-HOUR_MS: Final = 3_600_000
 PATIENCE_HOURS: Final = 6.0
 """For a household that has not said how long it waits before a nudge is repeated."""
 
@@ -76,12 +77,13 @@ def _house(
     phones: Mapping[str, list[tuple[str, str]]],
     now_ms: int,
 ) -> House:
-    household: dict[str, Any] = next((v for id_, v in found["household"] if id_ == household_id), {})
+    values = next((v for id_, v in found["household"] if id_ == household_id), None)
+    household = None if values is None else kinds.read(kinds.Household, values)
     clock = CareClock.of(household)
     return House(
         clock,
         clock.local_date(now_ms).isoformat(),
-        round((household.get("patience_hours") or PATIENCE_HOURS) * HOUR_MS),
+        round(((household and household.patience_hours) or PATIENCE_HOURS) * HOUR_MS),
         [
             Person(id_, v["role"], id_ in phones, v.get("pass_id"))
             for id_, v in found["person"]

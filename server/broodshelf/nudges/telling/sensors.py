@@ -3,16 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Collection
-from typing import Final
 
 from sqlalchemy import Connection
 
+from ...model.gauges import HOUR_MS
 from ...records.store import read_record
-from ...rounds.wall_clock import CareClock
+from ...rounds.wall_clock import CareClock, household_in
 from ...sensing.trouble import new_troubles
 from .notices import tell_keepers
-
-HOUR_MS: Final = 3_600_000
 
 
 def tell_troubles(connection: Connection, household_id: str, key_ids: Collection[str], now_ms: int) -> int:
@@ -20,8 +18,8 @@ def tell_troubles(connection: Connection, household_id: str, key_ids: Collection
 
     In quiet hours nothing is told, and it is found again when they are over.
     """
-    household = read_record(connection, household_id, household_id)
-    if CareClock.of(household.values if household is not None else {}).is_quiet(now_ms):
+    household = household_in(read_record(connection, household_id, household_id))
+    if CareClock.of(household).is_quiet(now_ms):
         return 0
     told = 0
     for trouble in new_troubles(connection, household_id, now_ms):
