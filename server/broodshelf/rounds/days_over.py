@@ -4,21 +4,18 @@ from __future__ import annotations
 
 from sqlalchemy import Connection
 
-from ..model import kinds
 from ..records.store import Ledger, read_record
 from ..sensing.days import midnight_ms, oldest_due, write_days
 from .recompute import care_clock
-from .wall_clock import zone_of
+from .wall_clock import household_in, zone_of
 
 
 def households_with_days_over(connection: Connection, now_ms: int) -> set[str]:
     """Return the households of which some hour of an earlier day is not in the record of its day."""
     found = set()
     for household_id, hour_ms in oldest_due(connection).items():
-        household = read_record(connection, household_id, household_id)
-        if household is not None and hour_ms < midnight_ms(
-            zone_of(kinds.read(kinds.Household, household.values)), now_ms
-        ):
+        household = household_in(read_record(connection, household_id, household_id))
+        if household is not None and hour_ms < midnight_ms(zone_of(household), now_ms):
             found.add(household_id)
     return found
 
