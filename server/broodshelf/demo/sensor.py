@@ -8,9 +8,9 @@ from typing import Any, Final
 
 from sqlalchemy import Connection
 
-from ..model.gauges import DAY_MS
+from ..model.gauges import DAY_MS, HOUR_MS
 from ..rounds.days_over import write_days_over
-from ..sensing.intake import HOUR_MS, take
+from ..sensing.intake import take
 from ..sensing.sensors import make_sensor, sensors_of
 
 HOURS: Final = 24 * 14 - 2
