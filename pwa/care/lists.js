@@ -6,36 +6,40 @@
  * @typedef {import('./overlay.js').EventRow} EventRow
  * @typedef {Map<string, ShownRow[]>} Lists
  * @typedef {{id: string, was: ShownRow | undefined, is: ShownRow | undefined}} Change of a row: what was shown, what is
- * @typedef {{keyOf: (row: ShownRow) => string | null, counts: (row: ShownRow) => boolean,
- *   order: (a: ShownRow, b: ShownRow) => number}} Sorting
- *   `keyOf`: of the list that a row touches, null for none; `counts`: whether it stands in it
+ * @typedef {{keyOf: (row: ShownRow) => string | null, order: (a: ShownRow, b: ShownRow) => number}} Sorting
+ *   `keyOf`: of the list that a row stands in, null for none
  */
 
+/** Where repeats stand among the events. */
+export const REPEATS = 'repeats';
+
 /**
- * Events by colony in the order of their happening, under '' what happens at a place; without repeats that nobody has
- * confirmed.
+ * Events by colony in the order of their happening, under '' what happens at a place. Repeats that nobody has
+ * confirmed are of no colony: they stand in a list of their own.
  * @type {Sorting}
  */
 export const EVENTS = {
-  keyOf: (row) => (row.happened_ms === null ? null : (/** @type {EventRow} */ (row).set.colony_id ?? '')),
-  counts: ({ set }) => !set.possible_repeat || Boolean(set.confirmed),
+  keyOf: (row) => {
+    if (row.happened_ms === null) return null;
+    const { set } = /** @type {EventRow} */ (row);
+    return set.possible_repeat && !set.confirmed ? REPEATS : (set.colony_id ?? '');
+  },
   order: (a, b) => (a.happened_ms ?? 0) - (b.happened_ms ?? 0),
 };
 
 /** All but events by kind, in the order of their making. @type {Sorting} */
 export const REGISTERS = {
   keyOf: (row) => (row.happened_ms === null ? row.kind : null),
-  counts: () => true,
   order: (a, b) => (a.id < b.id ? -1 : 1),
 };
 
 /** @param {Iterable<ShownRow>} rows @param {Sorting} sorting @returns {Lists} */
-export function sortedOut(rows, { keyOf, counts, order }) {
+export function sortedOut(rows, { keyOf, order }) {
   /** @type {Lists} */
   const lists = new Map();
   for (const row of rows) {
     const key = keyOf(row);
-    if (key === null || !counts(row)) continue;
+    if (key === null) continue;
     const list = lists.get(key);
     if (list) list.push(row);
     else lists.set(key, [row]);
@@ -48,7 +52,7 @@ export function sortedOut(rows, { keyOf, counts, order }) {
  * The lists after some rows have changed; the same where the change touches none of them.
  * @param {Lists} lists @param {Change[]} changes @param {Sorting} sorting @returns {Lists}
  */
-export function sortedAnew(lists, changes, { keyOf, counts, order }) {
+export function sortedAnew(lists, changes, { keyOf, order }) {
   const rows = changes.flatMap(({ was, is }) => [was, is]).filter((row) => row !== undefined);
   const touched = new Set(rows.map(keyOf).filter((key) => key !== null));
   if (!touched.size) return lists;
@@ -56,7 +60,7 @@ export function sortedAnew(lists, changes, { keyOf, counts, order }) {
   const after = new Map(lists);
   for (const key of touched) {
     const stays = (lists.get(key) ?? []).filter((row) => !ids.has(row.id));
-    const comes = changes.map(({ is }) => is).filter((row) => row !== undefined && keyOf(row) === key && counts(row));
+    const comes = changes.map(({ is }) => is).filter((row) => row !== undefined && keyOf(row) === key);
     after.set(key, [...stays, .../** @type {ShownRow[]} */ (comes)].sort(order));
   }
   return after;

@@ -30,7 +30,7 @@ const NEXT_DAYS = 3;
  */
 export const buildRound = (rows, nowMs, endOfTodayMs, catalogue) => ({
   items: inOrder(allItems(rows, catalogue), nowMs, endOfTodayMs),
-  done: doneLately(rows.values(), nowMs),
+  done: doneLately(eventsByColony(rows).values(), nowMs),
 });
 
 /**
@@ -70,8 +70,8 @@ export function allItems(rows, catalogue) {
 
 /**
  * What is coming at one colony.
- * @param {PlanRow} plan @param {EventRow[]} events of its colony @param {Map<string, ShownRow>} rows its faults among
- *   them @param {Known} catalogue @returns {Item[]}
+ * @param {PlanRow} plan @param {EventRow[]} events of its colony @param {Pick<Map<string, ShownRow>, 'get'>} rows its
+ *   faults among them @param {Known} catalogue @returns {Item[]}
  */
 export function itemsOfPlan(plan, events, rows, catalogue) {
   const fresh = unplanned(plan, events);
@@ -92,8 +92,8 @@ export function movedGauges(plan, fresh) {
 }
 
 /**
- * @param {PlanRow} plan @param {EventRow[]} fresh @param {EventRow[]} events @param {Map<string, ShownRow>} rows
- * @param {Known} catalogue @returns {Item[]}
+ * @param {PlanRow} plan @param {EventRow[]} fresh @param {EventRow[]} events
+ * @param {Pick<Map<string, ShownRow>, 'get'>} rows @param {Known} catalogue @returns {Item[]}
  */
 function planItems(plan, fresh, events, rows, catalogue) {
   const gauges = new Map(movedGauges(plan, fresh).map((gauge) => [gauge.need, gauge]));
@@ -280,13 +280,17 @@ export function forStandIn(tasks, events, nowMs) {
 }
 
 /**
- * What was done in the last twelve hours, newest first.
- * @param {Iterable<ShownRow>} rows @param {number} nowMs
+ * What was done in the last twelve hours, newest first. Each list is read from its end, only as far as that.
+ * @param {Iterable<EventRow[]>} lists of events in the order of their happening @param {number} nowMs
  */
-export function doneLately(rows, nowMs) {
-  return /** @type {EventRow[]} */ ([...rows])
-    .filter((row) => row.happened_ms !== null && row.happened_ms > nowMs - DAY_MS / 2 && row.kind !== 'later')
-    .sort((a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0));
+export function doneLately(lists, nowMs) {
+  const happened = (/** @type {EventRow | undefined} */ row) => row?.happened_ms ?? 0;
+  const lately = [...lists].flatMap((list) => {
+    let from = list.length;
+    while (from && happened(list[from - 1]) > nowMs - DAY_MS / 2) from -= 1;
+    return list.slice(from);
+  });
+  return lately.filter((row) => row.kind !== 'later').sort((a, b) => happened(b) - happened(a));
 }
 
 /** A task that asks who is there is answered by a count. @param {{what: string} | undefined} item */

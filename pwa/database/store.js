@@ -115,12 +115,10 @@ export class Store {
             adopt: false,
           }),
       );
-      const outbox = tx.objectStore('outbox');
-      await Promise.all([
-        ...operations.map((op) => outbox.put({ op_id: op.op_id, op, state: 'waiting', answer: null, n: op.n })),
-        meta.put(n + operations.length, 'n'),
-        meta.put(made_at + skew, 'last_made_ms'),
-      ]);
+      const [outbox, known] = [inBulk(tx, 'outbox'), inBulk(tx, 'meta')];
+      for (const op of operations) outbox.put({ op_id: op.op_id, op, state: 'waiting', answer: null, n: op.n });
+      known.put(n + operations.length, 'n');
+      known.put(made_at + skew, 'last_made_ms');
       return operations;
     });
   }

@@ -1,6 +1,6 @@
 // The round: what is due now, later today and next, how far it has come, and what was done. Each task has its tube,
 // what to do in real units, why, and one tap to log it as suggested.
-import { useCallback, useState } from 'preact/hooks';
+import { useCallback, useRef, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { eventInWords } from '../components/event-in-words.js';
 import { nameOf, timeOfDay } from '../components/in-words.js';
@@ -101,11 +101,7 @@ export function RoundScreen() {
         <section class="stack" aria-label=${roundText.done}>
           <h2>${roundText.done}</h2>
           <ul class="done-list">
-            ${done.slice(0, made_so_far - items.length).map(
-              (row) => html`
-                <${Done} key=${row.id} row=${row} />
-              `,
-            )}
+            <${DoneList} rows=${done.slice(0, made_so_far - items.length)} />
           </ul>
         </section>
       `
@@ -156,6 +152,44 @@ function dayInWords(ms) {
   const same = when.toDateString() === new Date(nowMs()).toDateString();
   return same ? timeOfDay(ms) : when.toLocaleDateString([], { weekday: 'long' });
 }
+
+/** @typedef {import('../care/overlay.js').EventRow} EventRow */
+
+const PART_MS = 900_000;
+
+/**
+ * What was done, in parts of a quarter of an hour: what is logged now draws its own part anew and leaves all others.
+ * @param {{rows: EventRow[]}} props
+ */
+function DoneList({ rows }) {
+  const before = useRef(/** @type {Map<number, EventRow[]>} */ (new Map()));
+  /** @type {Map<number, EventRow[]>} */
+  const parts = new Map();
+  for (const row of rows) {
+    const time = Math.floor((row.happened_ms ?? 0) / PART_MS);
+    const part = parts.get(time);
+    if (part) part.push(row);
+    else parts.set(time, [row]);
+  }
+  for (const [time, part] of parts) {
+    const was = before.current.get(time);
+    if (was?.length === part.length && part.every((row, i) => row === was[i])) parts.set(time, was);
+  }
+  before.current = parts;
+  return [...parts].map(
+    ([time, part]) => html`
+      <${DonePart} key=${time} rows=${part} />
+    `,
+  );
+}
+
+/** @param {{rows: EventRow[]}} props */
+const DonePart = ({ rows }) =>
+  rows.map(
+    (row) => html`
+      <${Done} key=${row.id} row=${row} />
+    `,
+  );
 
 /** @param {{row: import('../care/overlay.js').ShownRow}} props */
 function Done({ row }) {

@@ -25,7 +25,9 @@ export function platform() {
 }
 
 const phone = /** @type {any} */ (navigator);
-const AFTER_PAINT_MS = 60;
+const SETTLED_MS = 1000;
+/** @type {ReturnType<typeof setTimeout> | undefined} */
+let settled;
 
 if (phone.setAppBadge) {
   // what is due now, where the platform draws a number
@@ -35,9 +37,10 @@ if (phone.setAppBadge) {
       session.value && !session.value.ended ? round.value.items.filter((item) => item.group === 'now').length : 0;
     if (due === shown) return;
     shown = due;
-    setTimeout(
+    clearTimeout(settled); // the system takes its time over a number: once, after the taps
+    settled = setTimeout(
       () => void (shown ? phone.setAppBadge(shown) : phone.clearAppBadge()).catch(() => undefined),
-      AFTER_PAINT_MS,
+      SETTLED_MS,
     ); // not installed, or not allowed
   });
 }

@@ -16,8 +16,14 @@ import { heldStore, session } from './session.js';
 /** @typedef {import('../care/overlay.js').Entry} Entry */
 /** @typedef {import('../care/overlay.js').Row} Row */
 
-/** @type {import('@preact/signals').Signal<Map<string, ShownRow>>} */
-export const rows = signal(new Map());
+/** @typedef {Pick<Map<string, ShownRow>, 'get' | 'values'>} Shown */
+
+/** Every row as it is shown. Only `lay` writes here: a copy for each change would cost as much as there is. */
+let all = /** @type {Map<string, ShownRow>} */ (new Map());
+/** A look at them, another one after each change. @returns {Shown} */
+const look = () => ({ get: (id) => all.get(id), values: () => all.values() });
+/** All rows, for those who want to know of each change. @type {import('@preact/signals').Signal<Shown>} */
+export const rows = signal(look());
 /** @type {import('@preact/signals').Signal<Entry[]>} */
 export const outbox = signal([]);
 /** Grows with each change of the stored rows, for those who read them from the disk. */
@@ -54,8 +60,14 @@ function eachAlone(find) {
 
 /** @type {EventRow[]} */
 const NONE = [];
-/** A row as it is shown. @type {(id: string) => ShownRow | undefined} */
-export const rowOf = eachAlone((id) => rows.value.get(id));
+/** @type {Map<string, import('@preact/signals').Signal<ShownRow | undefined>>} */
+const followed = new Map();
+/** A row as it is shown, followed by itself. @param {string} id @returns {ShownRow | undefined} */
+export function rowOf(id) {
+  const known = followed.get(id) ?? signal(all.get(id));
+  followed.set(id, known);
+  return known.value;
+}
 /** What happened at a colony, in that order. @type {(colonyId: string) => EventRow[]} */
 export const eventsOf = eachAlone((colonyId) => events.value.get(colonyId) ?? NONE);
 /** @type {(kind: string) => ShownRow[]} */
@@ -81,7 +93,7 @@ const itemsOf = eachAlone((colonyId) => {
 export const itemsAhead = () => [...plans.value.keys()].flatMap(itemsOf);
 export const round = computed(() => ({
   items: inOrder(itemsAhead(), now.value, endOfDayMs(new Date(now.value))),
-  done: doneLately(rows.value.values(), now.value),
+  done: doneLately(events.value.values(), now.value),
 }));
 
 const NOT_DRAWN = ['glance', 'room'];
@@ -161,15 +173,16 @@ let facts = {};
  */
 function lay(entries, me, touched) {
   if (!touched) {
-    rows.value = overlayRows(base.rows.values(), entries, me);
-    events.value = eventsByColony(rows.value);
-    registers.value = sortedOut(rows.value.values(), REGISTERS);
+    all = overlayRows(base.rows.values(), entries, me);
+    rows.value = look();
+    for (const [id, row] of followed) row.value = all.get(id);
+    events.value = eventsByColony(all);
+    registers.value = sortedOut(all.values(), REGISTERS);
     return;
   }
   const under = [...touched].map((id) => base.rows.get(id)).filter((row) => row !== undefined);
   const over = entries.filter((entry) => touched.has(entry.op?.id));
   const anew = overlayRows(under, over, me);
-  const all = new Map(rows.peek());
   const changes = [...touched]
     .map((id) => ({ id, was: all.get(id), is: anew.get(id) }))
     .filter(({ was, is }) => was ?? is);
@@ -177,8 +190,10 @@ function lay(entries, me, touched) {
   for (const { id, is } of changes) {
     if (is) all.set(id, is);
     else all.delete(id);
+    const known = followed.get(id);
+    if (known) known.value = is;
   }
-  rows.value = all;
+  rows.value = look();
   events.value = /** @type {typeof events.value} */ (sortedAnew(events.peek(), changes, EVENTS));
   registers.value = sortedAnew(registers.peek(), changes, REGISTERS);
 }

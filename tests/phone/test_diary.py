@@ -17,8 +17,8 @@ from tests.support.server import Server
 pytestmark = pytest.mark.browser
 
 NOTES = 150
-MOST_LINES = 100
-"""Pages of 20 lines: the first, those in view and those a screen away, as every line is at least 48 px high."""
+MOST_LINES = 84
+"""Pages of 12 lines: the first, those in view and those a screen away, as every line is at least 48 px high."""
 
 LOG = """async ([colony, notes]) => {
   const { logAll } = await import(`/static/${document.body.dataset.build}/signals/actions.js`);

@@ -26,6 +26,25 @@ FIRST_MADE = """new MutationObserver((_, watcher) => {
 }).observe(document, { childList: true, subtree: true });"""
 """How many tasks or lines of the diary there were when there were the first."""
 
+NUMBER_LINES = "() => document.querySelectorAll('.done-list li').forEach((line, i) => { line.number = i; })"
+NUMBERS = "() => [...document.querySelectorAll('.done-list li')].map((line) => line.number ?? null)"
+DONE_LATELY = """async () => {
+  const { buildRound } = await import(`/static/${document.body.dataset.build}/care/round.js`);
+  const HOUR_MS = 3_600_000;
+  const now = 100 * HOUR_MS;
+  const row = (id, kind, hours, set) => [
+    id, { id, kind, rev: 1, set, state: 'synced', happened_ms: now - hours * HOUR_MS }];
+  const rows = new Map([
+    row('yesterday', 'feeding', 13, { colony_id: 'a' }),
+    row('older', 'feeding', 11, { colony_id: 'a' }),
+    row('new', 'check', 2, { colony_id: 'a' }),
+    row('repeat', 'feeding', 3, { colony_id: 'a', possible_repeat: true }),
+    row('put off', 'later', 1, { colony_id: 'b', need: 'sugar', until: '2026-05-01T12:00:00.000+00:00' }),
+    row('at a place', 'climate', 1, { place_id: 'p' }),
+  ]);
+  return buildRound(rows, now, now, { foods: {}, faults: {}, tasks: {} }).done.map(({ id }) => id);
+}"""
+
 
 def full_shelf(page: Page, server) -> None:
     claim(page, server)
@@ -62,3 +81,30 @@ def test_a_long_round_begins_with_what_is_seen_and_then_makes_the_rest(phone, se
     expect(page.locator("main .task")).to_have_count(everything)
 
     assert page.evaluate("() => window.firstMade") <= 5 < everything
+
+
+def test_what_is_done_stands_newest_first_and_another_log_leaves_its_lines_as_they_are(phone, server):
+    page = phone()
+    full_shelf(page, server)
+    lines = page.locator(".done-list li")
+    at_first = lines.count()
+    page.locator("main .task .actions .main").first.click()
+    expect(lines).to_have_count(at_first + 1)
+    before = at_first + 1
+    page.evaluate(NUMBER_LINES)
+    page.locator("main .task .actions .main").first.click()
+    expect(lines).to_have_count(before + 1)
+    after_a_log = page.evaluate(NUMBERS)
+    page.locator(".toast button").click()
+    expect(lines).to_have_count(before)
+
+    assert after_a_log == [None, *range(before)]
+    assert page.evaluate(NUMBERS) == [*range(before)]
+
+
+def test_what_was_done_lately_is_told_whatever_it_was_and_a_task_put_off_is_not(phone, server):
+    """Twelve hours back; what may be a repeat is among it, what happened at a place, too."""
+    page = phone()
+    page.goto(server.url)
+
+    assert page.evaluate(DONE_LATELY) == ["at a place", "new", "repeat", "older"]
