@@ -1,6 +1,6 @@
 // The service worker. This address never changes and is never cached by HTTP; the rest comes under one build id.
 // @ts-nocheck: the addresses below are filled in by the server; what it imports is checked.
-import { install, activate, answer } from '/static/{{build}}/worker/shell.js';
+import { install, activate, answer, routePastWorker } from '/static/{{build}}/worker/shell.js';
 import { onPush, onClick, onSync } from '/static/{{build}}/worker/events.js';
 
 const BUILD = '{{build}}';
@@ -8,7 +8,9 @@ const BUILD = '{{build}}';
 const AHEAD = /** @type {any} */ ('{{ahead}}');
 const worker = /** @type {any} */ (self);
 
-worker.addEventListener('install', (/** @type {any} */ event) => event.waitUntil(install(BUILD, AHEAD)));
+worker.addEventListener('install', (/** @type {any} */ event) => {
+  event.waitUntil(Promise.all([routePastWorker(event, BUILD), install(BUILD, AHEAD)]));
+});
 worker.addEventListener('activate', (/** @type {any} */ event) => event.waitUntil(activate(BUILD)));
 worker.addEventListener('fetch', (/** @type {any} */ event) => answer(event, BUILD));
 worker.addEventListener('push', (/** @type {any} */ event) => event.waitUntil(onPush(event)));

@@ -91,6 +91,23 @@ export async function activate(build) {
 }
 
 /**
+ * Let the browser take this build's files from the cache by itself, where it can: a start then asks the worker once and
+ * not for each module. What the cache lacks comes from the network, as in `answer`.
+ * https://w3c.github.io/ServiceWorker/#register-router-method
+ * @param {any} event of the installation @param {string} build
+ */
+export async function routePastWorker(event, build) {
+  try {
+    await event.addRoutes?.({
+      condition: { urlPattern: { pathname: addressOf('*', build) }, requestMethod: 'get' },
+      source: { cacheName: PREFIX + build },
+    });
+  } catch {
+    /* a browser with another idea of routes: the worker answers */
+  }
+}
+
+/**
  * Answer from the cache of this build; everything else goes to the network untouched.
  * @param {any} event @param {string} build
  */

@@ -143,10 +143,10 @@ def test_the_next_page_also_comes_by_a_button_where_the_view_is_not_watched(phon
     long_log(page, long_server)
     expect(page.get_by_text("note 120", exact=True)).to_have_count(0)
     page.get_by_role("button", name="Earlier").press("Enter")
-    expect(page.get_by_text("note 111", exact=True)).to_be_attached()
+    expect(page.get_by_text("note 127", exact=True)).to_be_attached()
     expect(page.get_by_role("button", name="Earlier")).to_be_focused()
 
-    assert page.evaluate(LINES) == newest_first(range(111, NOTES))
+    assert page.evaluate(LINES) == newest_first(range(127, NOTES))
 
 
 def test_what_happened_in_one_instant_is_not_torn_apart_at_the_end_of_a_page(phone, server):

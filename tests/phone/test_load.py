@@ -28,6 +28,8 @@ FIRST_MADE = """new MutationObserver((_, watcher) => {
 
 NUMBER_LINES = "() => document.querySelectorAll('.done-list li').forEach((line, i) => { line.number = i; })"
 NUMBERS = "() => [...document.querySelectorAll('.done-list li')].map((line) => line.number ?? null)"
+SOURCES = """() => performance.getEntriesByType('resource')
+  .filter(({ name }) => name.includes('/static/') && name.endsWith('.js')).map((each) => each.workerFinalSourceType)"""
 DONE_LATELY = """async () => {
   const { buildRound } = await import(`/static/${document.body.dataset.build}/care/round.js`);
   const HOUR_MS = 3_600_000;
@@ -108,3 +110,17 @@ def test_what_was_done_lately_is_told_whatever_it_was_and_a_task_put_off_is_not(
     page.goto(server.url)
 
     assert page.evaluate(DONE_LATELY) == ["at a place", "new", "repeat", "older"]
+
+
+def test_a_start_takes_its_modules_from_the_cache_without_asking_the_worker_for_each(phone, server):
+    """``workerFinalSourceType``: Resource Timing with the routes of Service Workers."""
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    page.context.set_offline(True)
+    page.reload()
+    expect(page.get_by_role("heading", name="Amber")).to_be_visible()
+    sources = page.evaluate(SOURCES)
+
+    assert len(sources) > 20
+    assert set(sources) == {"cache"}
