@@ -1,6 +1,6 @@
 // The round: what is due now, later today and next, how far it has come, and what was done. Each task has its tube,
 // what to do in real units, why, and one tap to log it as suggested.
-import { useCallback, useRef, useState } from 'preact/hooks';
+import { useCallback, useMemo, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { eventInWords } from '../components/event-in-words.js';
 import { nameOf, timeOfDay } from '../components/in-words.js';
@@ -162,20 +162,12 @@ const PART_MS = 900_000;
  * @param {{rows: EventRow[]}} props
  */
 function DoneList({ rows }) {
-  const before = useRef(/** @type {Map<number, EventRow[]>} */ (new Map()));
   /** @type {Map<number, EventRow[]>} */
   const parts = new Map();
   for (const row of rows) {
     const time = Math.floor((row.happened_ms ?? 0) / PART_MS);
-    const part = parts.get(time);
-    if (part) part.push(row);
-    else parts.set(time, [row]);
+    parts.set(time, [...(parts.get(time) ?? []), row]);
   }
-  for (const [time, part] of parts) {
-    const was = before.current.get(time);
-    if (was?.length === part.length && part.every((row, i) => row === was[i])) parts.set(time, was);
-  }
-  before.current = parts;
   return [...parts].map(
     ([time, part]) => html`
       <${DonePart} key=${time} rows=${part} />
@@ -185,10 +177,14 @@ function DoneList({ rows }) {
 
 /** @param {{rows: EventRow[]}} props */
 const DonePart = ({ rows }) =>
-  rows.map(
-    (row) => html`
-      <${Done} key=${row.id} row=${row} />
-    `,
+  useMemo(
+    () =>
+      rows.map(
+        (row) => html`
+          <${Done} key=${row.id} row=${row} />
+        `,
+      ),
+    rows,
   );
 
 /** @param {{row: import('../care/overlay.js').ShownRow}} props */
