@@ -168,9 +168,10 @@ class Census:
             late = column[0] >= min(self.day, course.days[0])
             if not late and (not told or column[0] - told[-1][0] >= every_days):
                 told.append(column)
-        told.append((self.day, course.on(self.day)))
         for number, day in enumerate(course.days):
-            if day - told[-1][0] >= every_days:
+            if day >= self.day and (not told or told[-1][0] < self.day):
+                told.append((self.day, course.on(self.day)))
+            if not told or day - told[-1][0] >= every_days:
                 told.append(course.column(number))
         return tuple(told)
 
