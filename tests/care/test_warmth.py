@@ -52,7 +52,7 @@ def test_nothing_is_told_of_a_place_that_nobody_set_or_measures():
 def test_a_season_begins_with_new_year_and_says_how_much_of_it_is_assumed():
     """What exceeds the threshold of the eggs of *Lasius* (census/groups.py): at 20 °C measured, 24 °C as set."""
     measured = tuple(MeasuredDay(day, 24, day_c=20.0, night_c=20.0) for day in range(TODAY - 100, TODAY))
-    first = Event("n", "note", (NEW_YEAR - 30) * DAY_MS, {})
+    first = Event("n", "note", (NEW_YEAR - 30) * DAY_MS, {"text": "They are here."})
     warmth = plan_of(measured_days=measured, events=(first,))["warmth"]
     days = TODAY - NEW_YEAR + 1
     threshold_c = warmth["threshold_c"]
