@@ -5,14 +5,24 @@ from __future__ import annotations
 import json
 import sqlite3
 import time
+from collections.abc import Iterator
 from contextlib import closing
 
 import pytest
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Browser, Page, Playwright, expect
 from tests.phone.conftest import claim, worker_ready
+from tests.support.chromium import CHROMIUM, launched
 from tests.support.server import Server
 
 pytestmark = pytest.mark.browser
+
+
+@pytest.fixture(scope="session")
+def chromium(playwright: Playwright) -> Iterator[Browser]:
+    """The whole browser: notifications and background sync are its own."""
+    with launched(playwright, CHROMIUM) as browser:
+        yield browser
+
 
 MALFORMED = [
     "", "not json", "null", "[]", "{}", '{"notification": null}', '{"notification": 7}', '{"broodshelf": {}}',

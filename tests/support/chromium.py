@@ -11,7 +11,8 @@ from playwright.sync_api import Browser, Playwright
 
 CHROMIUM: Final = Path("/usr/bin/chromium")
 SHELL: Final = Path("/usr/lib/chromium/chromium-headless-shell")
-"""The same Chromium without a window around its pages; they cost half."""
+"""The same Chromium without a window around its pages; they cost half. It shows no
+notifications and knows no background sync."""
 ARGUMENTS: Final = [
     "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
     "--disable-component-update", "--disable-sync",
@@ -19,11 +20,11 @@ ARGUMENTS: Final = [
 
 
 @contextmanager
-def launched(playwright: Playwright) -> Iterator[Browser]:
+def launched(playwright: Playwright, binary: Path = SHELL) -> Iterator[Browser]:
     """Start the browser and close it at the end. A missing browser is a failure, not a skip."""
-    assert SHELL.exists(), (
-        "Chromium is not installed; ./deploy/test installs it (Debian package chromium-headless-shell)."
+    assert binary.exists(), (
+        f"{binary} is not installed; ./deploy/test installs it (Debian: chromium, chromium-headless-shell)."
     )
-    browser = playwright.chromium.launch(executable_path=str(SHELL), args=ARGUMENTS)
+    browser = playwright.chromium.launch(executable_path=str(binary), args=ARGUMENTS)
     yield browser
     browser.close()
