@@ -4,10 +4,10 @@ import { shortDay } from './in-words.js';
 
 export const WIDTH = 340;
 export const HEIGHT = 190;
-const LEFT = 38;
-const RIGHT = 8;
-const TOP = 10;
-const BOTTOM = 26;
+export const LEFT = 38;
+export const RIGHT = 8;
+export const TOP = 10;
+export const BOTTOM = 26;
 const TICKS = 4;
 
 /** Round steps for an axis from 0 to at least `most`. @param {number} most @returns {number[]} */
@@ -115,7 +115,7 @@ export function WeekBars({ title, words, weeks }) {
 }
 
 /** @param {{ticks: number[], y: (value: number) => number, unit: string, from: number, to: number}} props */
-const Axes = ({ ticks, y, unit, from, to }) => html`
+export const Axes = ({ ticks, y, unit, from, to }) => html`
   ${ticks.map(
     (tick) => html`
       <path class="axis" d=${`M${LEFT} ${y(tick)}H${WIDTH - RIGHT}`} />

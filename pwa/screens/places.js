@@ -15,6 +15,7 @@ import { colonyFormText } from '../text/en/colony-form.js';
 import { placesText } from '../text/en/places.js';
 import { savingText } from '../text/en/saving.js';
 
+const PlaceChart = lazy(() => import('./place-chart.js'), 'PlaceChart');
 const Sensors = lazy(() => import('../components/sensors.js'), 'Sensors');
 
 export function PlacesScreen() {
@@ -99,6 +100,7 @@ function Place({ place, last }) {
             <button type="button" class="button" onClick=${() => setOpen('reading')}>${placesText.reading}</button>
             <button type="button" class="button" onClick=${() => setOpen('change')}>${placesText.change}</button>
             <button type="button" class="button" onClick=${() => setOpen('sensors')}>${placesText.sensors}</button>
+            <button type="button" class="button" onClick=${() => setOpen('chart')}>${placesText.chart}</button>
           </div>
         `
       }
@@ -109,9 +111,17 @@ function Place({ place, last }) {
         `
       }
       ${
-        open === 'sensors' &&
+        (open === 'sensors' || open === 'chart') &&
         html`
-          <${Sensors} placeId=${place.id} />
+          ${
+            open === 'chart'
+              ? html`
+                  <${PlaceChart} place=${place} />
+                `
+              : html`
+                  <${Sensors} placeId=${place.id} />
+                `
+          }
           <button type="button" class="button" onClick=${() => setOpen('')}>${placesText.close}</button>
         `
       }

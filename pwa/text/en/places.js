@@ -9,6 +9,7 @@ export const placesText = {
   reading: 'Log a reading',
   log: 'Log the reading',
   sensors: 'Sensors',
+  chart: 'Over time',
   close: 'Close',
   open: 'See the places',
   name: 'Name of the place',

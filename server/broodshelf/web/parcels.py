@@ -14,15 +14,19 @@ from typing import Final
 CHARTS: Final = (
     "components/chart.js",
     "components/picture.js",
-    "components/time-line.js",
     "care/awaited.js",
+    "care/place-climate.js",
     "care/time-line.js",
-    "screens/brood.js",
+    "components/climate-chart.js",
+    "components/time-line.js",
     "screens/brood-line.js",
+    "screens/brood.js",
     "screens/charts.js",
+    "screens/place-chart.js",
     "text/en/brood-line.js",
     "text/en/brood.js",
     "text/en/charts.js",
+    "text/en/climate.js",
     "text/en/stalled.js",
 )
 LABELS: Final = (

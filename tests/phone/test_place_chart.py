@@ -1,0 +1,99 @@
+"""How warm a place was: drawn from its days, with what suits its colony, and the same figures in a table."""
+
+from __future__ import annotations
+
+import datetime as dt
+import json
+import time
+import urllib.request
+
+import pytest
+from playwright.sync_api import Page, expect
+from tests.phone.conftest import claim, open_colony
+from tests.phone.test_places import add_place
+from tests.phone.test_story import go
+from tests.support.server import Server
+
+pytestmark = pytest.mark.browser
+
+HOUR_S = 3600
+
+
+def measure(page: Page, server: Server, days: int) -> None:
+    """Give the only place a sensor that measured the last days: by night 20 °C, by day 26 °C, one of them 31 °C."""
+    token = page.evaluate(
+        """async () => {
+          const at = (name) => import(`/static/${document.body.dataset.build}/${name}.js`);
+          const [{ post }, { rowsOf }] = [await at('signals/people'), await at('signals/rows')];
+          return (await post('/api/sensors', { place_id: rowsOf('place')[0].id, name: 'Board', unit: 'C' })).token;
+        }"""
+    )
+    now_s = int(time.time()) // HOUR_S * HOUR_S
+    readings = []
+    for ago in range(24 * days):
+        at = dt.datetime.fromtimestamp(now_s - ago * HOUR_S, dt.UTC)
+        warm = 6 <= at.hour < 18
+        hot = ago // 24 == 3
+        readings.append(
+            {"at_s": now_s - ago * HOUR_S, "temperature": (31 if hot else 26) if warm else 20, "humidity": 48}
+        )
+    body = json.dumps({"readings": readings}).encode()
+    heads = {"Authorization": f"Bearer {token}", "Content-Type": "application/json"}
+    urllib.request.urlopen(urllib.request.Request(f"{server.url}/api/readings", body, heads))
+    server.stop()
+    server.start()  # its first tick writes the days that are over
+    page.reload()
+
+
+def open_chart(page: Page, server: Server) -> None:
+    go(page, server, "#/places")
+    page.get_by_role("button", name="Over time").click()
+
+
+def test_a_place_is_drawn_from_its_days_with_what_suits_its_colony_and_a_table(phone, server):
+    page = phone()
+    claim(page, server)
+    add_place(page, server, "Cabinet", "25")
+    expect(page.get_by_text("All synced")).to_be_visible()
+    open_colony(page, server)
+    page.get_by_role("button", name="Change").click()
+    page.get_by_role("combobox", name="Stands in").select_option("Cabinet")
+    page.get_by_role("button", name="Save").click()
+    measure(page, server, days=10)
+    page.wait_for_function(
+        """async () => {
+          const at = (name) => import(`/static/${document.body.dataset.build}/${name}.js`);
+          const [{ openStore }, { syncNow }] = [await at('signals/session'), await at('signals/sync')];
+          await syncNow();
+          return (await openStore().ofKind('place_day')).length >= 9;
+        }""",
+        timeout=60_000,
+    )
+    open_chart(page, server)
+    chart = page.get_by_role("img", name="Temperature.")
+    expect(chart).to_be_visible()
+    page.get_by_text("The figures in a table").click()
+    rows = page.get_by_role("row").all_inner_texts()
+
+    assert "20 °C to 31 °C" in (chart.get_attribute("aria-label") or "")
+    expect(page.get_by_text("The strip behind: what suits all who live here")).to_be_visible()
+    assert any("measured" in row and "31 °C" in row for row in rows)
+    assert any("assumed" in row and "25 °C" in row for row in rows)
+    page.get_by_role("button", name="Humidity").click()
+    expect(page.get_by_role("img", name="Humidity. 48 % on average")).to_be_visible()
+    page.get_by_role("button", name="A year").click()
+    expect(page.get_by_role("columnheader", name="Week of")).to_be_visible()
+
+
+def test_without_a_sensor_a_place_shows_what_is_set_as_assumed(phone, server):
+    page = phone()
+    claim(page, server)
+    add_place(page, server, "Cabinet", "25")
+    open_chart(page, server)
+
+    chart = page.get_by_role("img", name="Temperature. 25 °C on average")
+    expect(chart).to_be_visible()
+    expect(chart.locator("path.guess")).to_have_count(1)
+    expect(chart.locator("path.band")).to_have_count(0)
+    page.get_by_role("button", name="Humidity").click()
+    expect(page.get_by_text("Nothing was measured or logged here")).to_be_visible()
