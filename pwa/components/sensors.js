@@ -9,6 +9,9 @@ import { fahrenheit, temperature } from './degrees.js';
 import { textsOf } from './forms.js';
 import { html } from './html.js';
 import { moment } from './in-words.js';
+import { lazy } from './lazy.js';
+
+const PlaceFile = lazy(() => import('./place-file.js'), 'PlaceFile');
 
 const HOUR_MS = 3_600_000;
 
@@ -24,6 +27,7 @@ export function Sensors({ placeId }) {
   const [ways, setWays] = useState({ brokers: /** @type {string[]} */ ([]), topics: '' });
   const [hour, setHour] = useState('');
   const [adding, setAdding] = useState(false);
+  const [filing, setFiling] = useState(false);
   const [token, setToken] = useState('');
   const [failed, setFailed] = useState(false);
 
@@ -84,6 +88,15 @@ export function Sensors({ placeId }) {
             `
           : html`
               <button type="button" class="button" onClick=${() => setAdding(true)}>${sensorsText.add}</button>
+            `
+      }
+      ${
+        filing
+          ? html`
+              <${PlaceFile} placeId=${placeId} />
+            `
+          : html`
+              <button type="button" class="button" onClick=${() => setFiling(true)}>${sensorsText.file}</button>
             `
       }
     </section>

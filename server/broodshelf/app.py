@@ -41,6 +41,7 @@ from .web import (
     metrics,
     outlooks,
     passes,
+    place_files,
     problem,
     push,
     request_log,
@@ -124,8 +125,8 @@ def create_app(
     problem.install(app)
     headers.install(app)
     for room in (
-        shell_routes, access, passes, sync_routes, photo_routes, outlooks, push, mail, feed, sensors, journal,
-        health, metrics,
+        shell_routes, access, passes, sync_routes, photo_routes, outlooks, push, mail, feed, sensors, place_files,
+        journal, health, metrics,
     ):  # fmt: skip
         app.register_blueprint(room.blueprint)
     guard.guarded_views(app)

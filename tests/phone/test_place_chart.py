@@ -97,3 +97,33 @@ def test_without_a_sensor_a_place_shows_what_is_set_as_assumed(phone, server):
     expect(chart.locator("path.band")).to_have_count(0)
     page.get_by_role("button", name="Humidity").click()
     expect(page.get_by_text("Nothing was measured or logged here")).to_be_visible()
+
+
+def test_a_file_of_a_sensor_is_looked_at_and_taken_in_and_saved_again(phone, server, tmp_path):
+    page = phone()
+    claim(page, server)
+    add_place(page, server, "Cabinet", "25")
+    expect(page.get_by_text("All synced")).to_be_visible()
+    table = tmp_path / "log.csv"
+    table.write_text(
+        "Taken at;Degrees;Damp\n05.01.2026 12:00;21,5;40\n05.01.2026 12:30;22,5;42\nsoon;20;40\n"
+    )
+    page.get_by_role("button", name="Sensors").click()
+    page.get_by_role("button", name="Files: bring in, save").click()
+    page.get_by_label("A file of a sensor").set_input_files(table)
+    page.get_by_label("Column of the humidity").select_option("Damp")
+    page.get_by_role("button", name="31.12.2026 18:30").click()
+    page.get_by_role("button", name="Look at it first").click()
+    seen = page.get_by_role("status").filter(has_text="2 readings")
+    expect(seen).to_contain_text("From 21.5 °C to 22.5 °C.")
+    expect(seen).to_contain_text("1 hour, all of them new.")
+    expect(seen).to_contain_text("Line 4: 'soon' is no time as chosen")
+    page.get_by_role("button", name="Take it in").click()
+    expect(page.get_by_text("Taken in: 1 hour.")).to_be_visible()
+    with page.expect_download() as download:
+        page.get_by_role("link", name="Save all hours as a file").click()
+    saved = download.value.path().read_text().splitlines()
+
+    assert saved[0] == "time,temperature_c,least_c,most_c,humidity_pct"
+    assert saved[1].endswith(",22.0,21.5,22.5,41.0")
+    assert len(saved) == 2

@@ -232,3 +232,35 @@ def test_a_sensor_behind_a_broker_has_a_topic_of_its_own_household_and_no_token(
     assert made["token"] is None
     assert keeper.get("/api/sensors").get_json()["sensors"][0]["topic"] == own
     assert keeper.post("/api/sensors", {**wish, "topic": own}).get_json()["code"] == "topic_taken"
+
+
+def test_a_file_is_looked_at_first_and_then_taken_in_once_and_given_out_again(keeper, place_id):
+    text = "when,warm\n2026-01-05 12:00,20.5\n2026-01-05 12:30,21.5\n2026-01-05 13:00,no\n"
+    wish = {"text": text, "time": "when", "temperature": "warm", "utc": True}
+
+    seen = keeper.post(f"/api/places/{place_id}/file", {**wish, "preview": True}).get_json()
+    before = keeper.get(f"/api/places/{place_id}/hours.csv").get_data(as_text=True)
+    taken = keeper.post(f"/api/places/{place_id}/file", {**wish, "preview": False}).get_json()
+    again = keeper.post(f"/api/places/{place_id}/file", {**wish, "preview": False}).get_json()
+    lines = keeper.get(f"/api/places/{place_id}/hours.csv").get_data(as_text=True).splitlines()
+
+    assert (seen["rows"], seen["hours"], seen["new_hours"], seen["low_c"], seen["high_c"]) == (
+        2,
+        1,
+        1,
+        20.5,
+        21.5,
+    )
+    assert seen["bad"] == [{"line": 4, "why": "'no' is no number"}]
+    assert len(before.splitlines()) == 1
+    assert (taken["new_hours"], again["new_hours"]) == (1, 0)
+    assert lines[1].endswith(",21.0,20.5,21.5,")
+
+
+def test_a_file_without_a_measure_or_a_column_is_refused_in_words(keeper, place_id):
+    wish = {"text": "when,warm\n2026-01-05 12:00,20.5\n", "time": "when"}
+    nothing = keeper.post(f"/api/places/{place_id}/file", wish)
+    other = keeper.post(f"/api/places/{place_id}/file", {**wish, "temperature": "cold"})
+
+    assert nothing.status_code == other.status_code == 400
+    assert "'cold'" in other.get_json()["detail"]

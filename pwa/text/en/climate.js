@@ -31,4 +31,35 @@ export const climateText = {
   high: 'Most',
   basis: 'How it is known',
   bases: { measured: 'measured', typed: 'read', assumed: 'assumed' },
+  file: 'A file of a sensor',
+  file_hint: 'a table in CSV, its headings in the first line',
+  too_large: 'This file is larger than 4 MB: bring it in parts, the headings in the first line of each.',
+  time_column: 'Column of the time',
+  temperature_column: 'Column of the temperature',
+  humidity_column: 'Column of the humidity',
+  no_column: 'none',
+  unit: 'Measured in',
+  dates: 'Times are written',
+  date_forms: {
+    iso: '2026-12-31 18:30',
+    dmy: '31.12.2026 18:30',
+    mdy: '12/31/2026 6:30 PM',
+    unix: 'seconds since 1970',
+  },
+  zone: 'Times are of',
+  zones: { '': 'the household', utc: 'UTC' },
+  look: 'Look at it first',
+  take: 'Take it in',
+  taken: (/** @type {number} */ n) => `Taken in: ${count(n, 'hour')}. The days are drawn within ten minutes.`,
+  found: (/** @type {number} */ rows, /** @type {string} */ from, /** @type {string} */ until) =>
+    `${count(rows, 'reading')} from ${from} to ${until}.`,
+  found_nothing: 'No row can be read.',
+  range: (/** @type {string} */ low, /** @type {string} */ high) => `From ${low} to ${high}.`,
+  new_hours: (/** @type {number} */ fresh, /** @type {number} */ all) =>
+    fresh === all
+      ? `${count(all, 'hour')}, all of them new.`
+      : `${count(all, 'hour')}, ${fresh} of them new: the others were measured already and stay as they are.`,
+  bad_rows: (/** @type {number} */ n) => `${count(n, 'row')} cannot be read and will be left out:`,
+  bad_line: (/** @type {number} */ line, /** @type {string} */ why) => `Line ${line}: ${why}`,
+  give_out: 'Save all hours as a file',
 };

@@ -5,6 +5,7 @@ export const sensorsText = {
   about: 'A sensor that sends over the network tells warmth and humidity by itself, with a token of its own.',
   none: 'No sensor here.',
   add: 'Add a sensor',
+  file: 'Files: bring in, save',
   name: 'Name of the sensor',
   unit: 'It measures in',
   way: 'It sends',

@@ -159,13 +159,18 @@ def note_away(connection: Connection, sensor: Sensor, now_ms: int) -> None:
 
 
 def hours_by_place(
-    connection: Connection, household_id: str, from_ms: int, until_ms: int
+    connection: Connection, household_id: str, from_ms: int, until_ms: int, place_id: str | None = None
 ) -> dict[str, list[Hour]]:
-    """Return what each place's sensors measured in the hours that begin in [from_ms, until_ms), oldest first."""
+    """Return what each place's sensors measured in the hours that begin in [from_ms, until_ms), oldest first.
+
+    ``place_id``: of this one only.
+    """
     h = place_hours.c
     query = select(place_hours).where(
         h.household_id == household_id, h.hour_ms >= from_ms, h.hour_ms < until_ms
     )
+    if place_id is not None:
+        query = query.where(h.place_id == place_id)
     found: dict[str, list[Hour]] = {}
     for row in connection.execute(query.order_by(h.place_id, h.hour_ms)):
         warm = row.temperature_sum_c / row.temperatures if row.temperatures else None

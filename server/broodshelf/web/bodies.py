@@ -9,6 +9,7 @@ from marshmallow import Schema, ValidationError, fields, validate
 from ..nudges.channels.push.subscriptions import BODY as SUBSCRIPTION_FIELDS
 from ..records.photo_files import MOST_BYTES
 from ..records.types import Day, check_zone, is_uuid
+from ..sensing.sheet import MOST_BYTES as SHEET_BYTES
 from .request_body import JsonBody, PictureBody
 
 LONGEST_SECRET: Final = 100
@@ -91,6 +92,23 @@ class Readings(Measured):
 
 
 READINGS: Final = JsonBody(Readings)
+
+
+class PlaceFile(Schema):
+    """A sensor's table in CSV and what its columns are called."""
+
+    text = _text(SHEET_BYTES)
+    time = _text(120)
+    temperature = _text(120, required=False)
+    humidity = _text(120, required=False)
+    unit = fields.String(validate=validate.OneOf(("C", "F")), load_default="C")
+    dates = fields.String(validate=validate.OneOf(("iso", "dmy", "mdy", "unix")), load_default="iso")
+    utc = fields.Boolean(load_default=False)
+    preview = fields.Boolean(load_default=True)
+
+
+PLACE_FILE: Final = JsonBody(PlaceFile, most_bytes=2 * SHEET_BYTES)
+"""Twice as many bytes: a line break is two in JSON."""
 
 SYNC: Final = JsonBody(says="docs/sync.md", most_bytes=SYNC_BODY_BYTES, whole_texts=False)
 """Parsed, and half characters in it mended, by sync/envelope.py."""

@@ -12,12 +12,13 @@ from collections.abc import Collection, Mapping
 from typing import Final
 
 CHARTS: Final = (
-    "components/chart.js",
-    "components/picture.js",
     "care/awaited.js",
     "care/place-climate.js",
     "care/time-line.js",
+    "components/chart.js",
     "components/climate-chart.js",
+    "components/picture.js",
+    "components/place-file.js",
     "components/time-line.js",
     "screens/brood-line.js",
     "screens/brood.js",
