@@ -29,7 +29,7 @@ def dried(temperatures_c: dict[int, float], humidity_pct: float = 50.0, now_ms: 
 
 
 def read(day: int, **values) -> Event:
-    return Event(f"w{day}", "water", (START + day) * DAY_MS, values)
+    return Event(f"w{day}", "water", (START + day) * DAY_MS, {"action": "read", **values})
 
 
 def test_without_a_sensor_every_day_counts_for_one():
