@@ -10,8 +10,9 @@ from tests.sensing.conftest import hours_of
 from tests.support.households import NOON_MS
 
 from broodshelf.errors import BadRequest
+from broodshelf.model.gauges import HOUR_MS
 from broodshelf.records import database
-from broodshelf.sensing.intake import HOUR_MS, hours_by_place, take
+from broodshelf.sensing.intake import hours_by_place, take
 from broodshelf.sensing.sheet import Columns, hours_that_are_new, read_sheet, take_in, write_sheet
 
 VIENNA = zoneinfo.ZoneInfo("Europe/Vienna")

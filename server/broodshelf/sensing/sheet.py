@@ -18,7 +18,8 @@ from sqlalchemy import Connection, select
 
 from ..errors import BadRequest
 from ..model.facts import Hour
-from .intake import HOUR_MS, add_hours, hour_of
+from ..model.gauges import HOUR_MS
+from .intake import add_hours, hour_of
 from .reading import OLDEST_MS, Reading, Unit, read
 from .tables import place_hours
 

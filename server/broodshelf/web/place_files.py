@@ -9,6 +9,7 @@ from flask import Blueprint, Response, jsonify
 from sqlalchemy import Connection
 
 from ..errors import BadRequest, NotFound
+from ..model import kinds
 from ..people.actor import Actor
 from ..records.database import reading, writing
 from ..records.store import read_record
@@ -70,7 +71,7 @@ def _zone_at(connection: Connection, household_id: str, place_id: str) -> dt.tzi
     if place is None or place.kind != "place" or place.gone:
         raise NotFound("There is no such place.")
     household = read_record(connection, household_id, household_id)
-    return zone_of(household.values if household is not None else {})
+    return zone_of(None if household is None else kinds.read(kinds.Household, household.values))
 
 
 def _told(readings: Any, new_hours: int, bad_rows: int, bad: Any) -> dict[str, Any]:
