@@ -122,3 +122,17 @@ def test_a_full_nest_has_a_task_and_no_announcement():
 
     assert notice(plan) is None
     assert [task for task in plan.tasks if task.need == "room"]
+
+
+def test_a_countdown_with_far_ends_says_why_and_what_brings_them_closer():
+    """A wait of 2 to 78 days is of no use without it."""
+    look = Event("look", "count", NOW_MS - 20 * DAY_MS, {"workers": 0, "eggs": "some"})
+    unknown = ColonyState("c", "camponotus_ligniperda", stage="founding", events=(look,))
+    known = ColonyState(
+        "c", "camponotus_ligniperda", stage="founding", events=(look,), founded_on="2026-04-05"
+    )
+
+    (said, of_known) = ([n["code"] for n in make_plan(state, NOW_MS).notices] for state in (unknown, known))
+    assert "first_workers_in" in said
+    assert said[said.index("first_workers_in") + 1] == "coming_wide_flight"
+    assert "coming_wide_flight" not in of_known

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 import math
+import os
+import subprocess
+import sys
 from dataclasses import replace
 
 import pytest
@@ -221,3 +224,21 @@ def test_a_colony_that_fills_its_nest_does_so_when_its_curve_gets_there():
 def test_without_any_warmth_it_says_what_is_missing():
     with pytest.raises(ValueError, match="needs one entry of warmth"):
         census.of(Facts(LIFE_GROUPS["lasius"], DAY, ()), DAY)
+
+
+def test_another_process_with_another_hash_seed_gives_the_same_plan():
+    program = (
+        "from tests.care.test_ahead import NOW_MS, growing\n"
+        "from broodshelf.care.plan.make import make_plan\n"
+        "import json; print(json.dumps(make_plan(growing(), NOW_MS).as_json()['census'], sort_keys=True))"
+    )
+    said = {
+        subprocess.run(
+            [sys.executable, "-c", program], capture_output=True, text=True, check=True,
+            env={**os.environ, "PYTHONHASHSEED": seed, "PYTHONPATH": os.pathsep.join(sys.path)},
+        ).stdout
+        for seed in ("1", "4711")
+    }  # fmt: skip
+
+    assert len(said) == 1
+    assert '"stages"' in said.pop()

@@ -19,10 +19,13 @@ from ..colony.crowding import FULL_SHARE, Growth, room_for
 from ..colony.history import EPOCH_DAY
 from ..colony.life_stage import FOUNDING
 from .known import Known
+from .today import LOOKED_DAYS
 
 AHEAD_DAYS: Final = 30
 STEPS: Final = 6
 """The curve is drawn through so many points after the last count."""
+WIDE_DAYS: Final = 28
+"""A countdown whose ends lie further apart than this, and than its first end lies ahead, says why (common practice)."""
 WARN_DAYS: Final = 60
 """A vessel that fills within two months is announced: a move takes 1 to 4 weeks (common practice, no source)."""
 
@@ -76,6 +79,19 @@ def coming_notice(known: Known) -> Mapping[str, Any] | None:
     code = "first_workers_in" if first else "next_workers_in"
     low, high = (round(at - living.day) for at in (days.low, days.high))
     return reason(code, low=low, high=max(low, high), mean_c=mean_c, measured=living.measured)
+
+
+def wide_notice(known: Known, coming: Mapping[str, Any] | None) -> Mapping[str, Any] | None:
+    """Return why the days of a countdown lie so far apart, and what brings them closer; None where they do not."""
+    living, args = known.living, {} if coming is None else coming["args"]
+    if living is None or "high" not in args or args["high"] - args["low"] <= max(WIDE_DAYS, args["low"]):
+        return None
+    looks = [count.at_ms for count in known.history.brood_seen if count.larvae or count.pupae]
+    if known.switched.stage in FOUNDING and known.state.founded_on is None:
+        return reason("coming_wide_flight")
+    if not looks or known.now_ms - max(looks) > LOOKED_DAYS * DAY_MS:
+        return reason("coming_wide_look")
+    return None if living.measured else reason("coming_wide_kind")
 
 
 def full_notice(known: Known) -> Mapping[str, Any] | None:

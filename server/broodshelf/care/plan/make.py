@@ -20,7 +20,15 @@ from ..feeding.tint import tint_cautions, tint_notices
 from .faults import fault_tasks
 from .fed import feeding_content
 from .food import food_need
-from .growing import census_shown, coming_notice, full_notice, growth_ahead, growth_of, stalled_notice
+from .growing import (
+    census_shown,
+    coming_notice,
+    full_notice,
+    growth_ahead,
+    growth_of,
+    stalled_notice,
+    wide_notice,
+)
 from .known import Known, know
 from .leftovers import leftovers_tasks
 from .own import last_look
@@ -145,8 +153,9 @@ def _notices(known: Known) -> list[Mapping[str, Any]]:
     otherwise = otherwise_than_set(known)
     found += [] if otherwise is None else [otherwise]
     if not resting and not switched.forecasts_off:
-        coming = (stalled_notice(known) or coming_notice(known), full_notice(known))
-        found += [notice for notice in coming if notice is not None]
+        coming = stalled_notice(known) or coming_notice(known)
+        ahead = (coming, wide_notice(known, coming), full_notice(known))
+        found += [notice for notice in ahead if notice is not None]
     if not resting and known.species.guild == "harvester" and known.workers > 0:
         found.append(reason("granary"))
     if not resting and "sugar" not in switched.off:
