@@ -1,6 +1,6 @@
 """The long search for a log that is lost: ``python -m tests.bench.long_sync --operations 1000000``.
 
-Random runs of phones, faults and restores (tests/support/world.py) against the whole app, until so many operations
+Random runs of phones, faults and restores (tests/support/world) against the whole app, until so many operations
 were made. A run that breaks what must hold is cut down and saved under ``fixtures/sync_cases``; then the command
 fails. Figures of a run are in docs/sync.md.
 """
@@ -23,15 +23,12 @@ from typing import Any
 from tests.support.house import House
 from tests.support.postgresql import Cluster
 from tests.support.random_run import RESTORING, WEIGHTS, draw
-from tests.support.shipped_phone import Phones
-from tests.support.stored_phone import StoredPhone
-from tests.support.world import MakePhone, World, play
+from tests.support.world import World, play
 
 from broodshelf.sync import envelope
 
 CASES = Path(__file__).parents[2] / "fixtures/sync_cases"
 RUNS_A_HOUSE = 25
-MOST_TRIES = 40
 
 
 def main() -> int:
@@ -43,9 +40,9 @@ def main() -> int:
     wanted.add_argument("--minutes", type=float, default=24 * 60, help="stop after so long")
     wanted.add_argument("--engine", choices=("sqlite", "postgresql"), default="sqlite")
     wanted.add_argument(
-        "--restores", action="store_true", help="many restores, and a stand-in in every other run"
+        "--restores", action="store_true", help="many restores, and changes of what was there before"
     )
-    wanted.add_argument("--shipped", action="store_true", help="the app's own code in Node, not its model")
+    wanted.add_argument("--tries", type=int, default=40, help="runs to cut one down that broke")
     chosen = wanted.parse_args()
     logging.disable(logging.CRITICAL)
     envelope.SCHEMA += 1  # type: ignore[misc] # a server that speaks the next schema and still the present one
@@ -56,17 +53,13 @@ def main() -> int:
     while seen["operations"] < chosen.operations and time.monotonic() - started < chosen.minutes * 60:
         with ExitStack() as stack:
             house = stack.enter_context(_house(stack, chosen.engine))
-            search = Search(
-                house,
-                stack.enter_context(Phones()) if chosen.shipped else StoredPhone,
-                RESTORING if chosen.restores else WEIGHTS,
-            )
+            search = Search(house, RESTORING if chosen.restores else WEIGHTS, chosen.tries)
             for _ in range(RUNS_A_HOUSE):
                 found += _run(search, seed, chosen.steps, seen)
                 seed += 1
                 if seen["operations"] >= chosen.operations:
                     break
-        _say(seen, seed - chosen.seed, found, time.monotonic() - started)
+        _say(seen, range(chosen.seed, seed), found, time.monotonic() - started)
     return 1 if found else 0
 
 
@@ -79,16 +72,15 @@ def _house(stack: ExitStack, engine: str) -> House:
 
 @dataclass(frozen=True)
 class Search:
-    """Where runs are made, with which phones, and how often each step is drawn."""
+    """Where runs are made, how often each step is drawn, and how long one that broke is cut down."""
 
     house: House
-    make_phone: MakePhone
     weights: Mapping[str, int]
+    most_tries: int
 
     def world(self, seed: int) -> World:
         """Return the world of a seed."""
-        stand_in = self.weights is RESTORING and seed % 2 == 0
-        return World(self.house, 3 + seed % 3, self.make_phone, stand_in=stand_in)
+        return World(self.house, 3 + seed % 3, stand_in=seed % 2 == 0)
 
 
 def _run(search: Search, seed: int, steps: int, seen: Counter[str]) -> int:
@@ -103,20 +95,20 @@ def _run(search: Search, seed: int, steps: int, seen: Counter[str]) -> int:
         _save(seed, world, shorter(search, seed, world.steps), str(error))
         return 1
     finally:
-        world.close()
         seen["operations"] += sum(phone.meta.get("n", 0) for phone in world.phones)
         seen["acknowledged"] += len(world.acknowledged)
         seen["conflicts"] += sum(map(len, (phone.conflicts for phone in world.phones)))
         seen["restores"] += len(world.restores)
+        world.close()
     return 0
 
 
 def shorter(search: Search, seed: int, steps: list[list[Any]]) -> list[list[Any]]:
     """Leave out steps as long as the run still breaks."""
     size, tries = len(steps) // 2, 0
-    while size and tries < MOST_TRIES:
+    while size and tries < search.most_tries:
         start = 0
-        while start < len(steps) and tries < MOST_TRIES:
+        while start < len(steps) and tries < search.most_tries:
             tries += 1
             fewer = steps[:start] + steps[start + size :]
             if breaks(search, seed, fewer):
@@ -149,9 +141,10 @@ def _save(seed: int, world: World, steps: list[list[Any]], why: str) -> None:
     (CASES / f"run-{seed}.json").write_text(f'{head}, "steps": [\n  {lines}\n]}}\n', "utf-8")
 
 
-def _say(seen: Counter[str], runs: int, found: int, seconds: float) -> None:
+def _say(seen: Counter[str], seeds: range, found: int, seconds: float) -> None:
     print(
-        f"{seen['operations']:,} operations in {runs:,} runs and {seconds:,.0f} s: "
+        f"{seen['operations']:,} operations in {len(seeds):,} runs (seeds {seeds[0]} to {seeds[-1]}) "
+        f"and {seconds:,.0f} s: "
         f"{seen['acknowledged']:,} acknowledged, "
         f"{seen['conflicts']:,} that met another phone's, {seen['lose']:,} answers lost, "
         f"{seen['crash']:,} kills between storage steps, {seen['restores']:,} restores; {found} broke what must hold",

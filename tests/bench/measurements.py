@@ -129,14 +129,14 @@ MEASUREMENTS = (
     Measurement(
         "long-sync",
         "The search for a lost log, SQLite",
-        "python -m tests.bench.long_sync --shipped --restores --minutes 20",
+        "python -m tests.bench.long_sync --restores --minutes 20",
         "nothing breaks",
         quick=False,
     ),
     Measurement(
         "long-sync-postgresql",
         "The search for a lost log, PostgreSQL",
-        "python -m tests.bench.long_sync --shipped --restores --engine postgresql --minutes 20",
+        "python -m tests.bench.long_sync --restores --engine postgresql --minutes 20",
         "nothing breaks",
         quick=False,
     ),

@@ -5,8 +5,8 @@ from __future__ import annotations
 import logging
 
 from tests.support.house import House
-from tests.support.must_hold import Restored
 from tests.support.world import World
+from tests.support.world.state import Restored
 
 from broodshelf.cli import main
 from broodshelf.people.households import found_household

@@ -1,4 +1,7 @@
-"""A household on a throw-away database, and model phones that sync with it without HTTP."""
+"""A household on a throw-away database, and model phones that make load for it without HTTP.
+
+What a phone does is proven with the app itself (tests/support/world); a model phone only sends and listens.
+"""
 
 from __future__ import annotations
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from tests.support.random_run import draw
-from tests.support.world import World
+from tests.support.world import World, play
 from tests.sync.mutants import MUTANTS
 
 pytestmark = pytest.mark.long
@@ -12,15 +12,13 @@ pytestmark = pytest.mark.long
 RUNS, STEPS, PHONES = 25, 60, 3
 
 
-def first_red_run(house, mutant) -> str | None:
+def first_red_run(house, mutant, app) -> str | None:
     """Return what the first run that turns red says; None if all runs stay green."""
     for seed in range(1 if mutant.run else RUNS):
         world = None
         try:
-            world = World(house, PHONES, mutant.phone)
-            for step in mutant.run or draw(seed, STEPS, PHONES, mutant.steps):
-                world.step(*step)
-            world.check()
+            world = World(house, PHONES, app=app)
+            play(world, [*(mutant.run or draw(seed, STEPS, PHONES, mutant.steps))])
         except AssertionError as error:
             return f"run {seed}: {error}"
         finally:
@@ -30,7 +28,19 @@ def first_red_run(house, mutant) -> str | None:
 
 
 @pytest.mark.parametrize("mutant", MUTANTS, ids=lambda mutant: mutant.name)
-def test_the_proof_finds(mutant, sqlite_house, monkeypatch):
+def test_the_proof_finds(mutant, sqlite_house, monkeypatch, tmp_path):
+    if mutant.run:
+        play_without(sqlite_house, mutant.run)
     mutant.apply(monkeypatch)
 
-    assert first_red_run(sqlite_house, mutant), f"{RUNS} runs stayed green with the mutant {mutant.name!r}"
+    red = first_red_run(sqlite_house, mutant, mutant.app(tmp_path))
+    assert red, f"{RUNS} runs stayed green with the mutant {mutant.name!r}"
+
+
+def play_without(house, steps) -> None:
+    """A run that shows a mutant is green on the code that ships."""
+    world = World(house, PHONES)
+    try:
+        play(world, [*steps])
+    finally:
+        world.close()

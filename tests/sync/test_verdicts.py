@@ -20,6 +20,22 @@ def test_an_operation_sent_again_gets_its_original_verdict_and_is_stored_once(ph
     assert [row["id"] for row in other.rows.values() if row["kind"] == "feeding"] == [log["id"]]
 
 
+def test_what_asks_for_what_stands_with_a_clock_ahead_is_told_for_which_time_it_was_taken(phone):
+    """Else the journal kept the time ahead, and after a restore a year later it beat all that came since."""
+    colony_id = colony(phone)
+    phone.sync()
+    phone.clock_ahead_ms = DAY_MS
+    ahead = {"made_at": phone.now_ms + DAY_MS, "skew_ms": 0}
+    first = phone.write("colony", {"name": "Birch"}, colony_id, **ahead)
+    again = phone.write("colony", {"name": "Birch"}, colony_id, **ahead)
+    phone.sync()
+
+    assert (
+        phone.verdicts[first["op_id"]]["made_ms"] == phone.now_ms + 1
+    )  # after the name that it took the place of
+    assert phone.verdicts[again["op_id"]]["made_ms"] == phone.now_ms
+
+
 def test_a_rejected_operation_blocks_nothing_and_names_its_reason(phone):
     bad = phone.write("colony", {"name": "Amber", "queens": -1})
     good = colony(phone, "Birch")

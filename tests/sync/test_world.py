@@ -25,13 +25,13 @@ which = st.integers(0, 5)
 
 
 class Shelf(RuleBasedStateMachine):
-    """Every rule is a step of the world (tests/support/world.py); ``house`` is set by the test."""
+    """Every rule is a step of the world (tests/support/world); ``house`` is set by the test."""
 
     house: House
 
-    @initialize(phones=st.integers(3, 5))
-    def begin(self, phones: int) -> None:
-        self.world = World(self.house, phones)
+    @initialize(phones=st.integers(3, 5), stand_in=st.booleans())
+    def begin(self, phones: int, stand_in: bool) -> None:
+        self.world = World(self.house, phones, stand_in=stand_in)
         self.phones = phones
 
     @rule(

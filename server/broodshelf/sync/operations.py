@@ -146,17 +146,20 @@ def _store(batch: Batch, change: Change) -> dict[str, Any]:
     # the same again, but later: what else comes back after a restore is measured by it
     later = op.base_epoch != ledger.epoch and bool(merged.wins)
     if not changed and not conflicts and not merged.past and not later and record.rev:
-        return _applied(op, record.rev)
+        return _applied(op, record.rev) | _taken_for(op, change.made_ms(batch.now_ms))
     record.values.update(merged.wins)
     record.stamps.update(dict.fromkeys(merged.wins, (ledger.rev + 1, merged.made_ms, actor.device_id)))
     revision = Revision(
         op.id, op.op_id, actor.person_id, actor.device_id, batch.now_ms, change.values, before, beaten
     )
-    answer = {**_applied(op, ledger.write(record, revision)), "conflicts": conflicts}
-    if merged.made_ms != op.made_at + op.skew_ms:
-        answer["made_ms"] = merged.made_ms  # what the phone sends again after a restore is of this time
+    applied = _applied(op, ledger.write(record, revision))
     _note(batch.outcome, record)
-    return answer
+    return applied | {"conflicts": conflicts} | _taken_for(op, merged.made_ms)
+
+
+def _taken_for(op: Operation, made_ms: int) -> dict[str, Any]:
+    """Return what a verdict says of the time for which it was taken: what is sent again after a restore is of it."""
+    return {} if made_ms == op.made_at + op.skew_ms else {"made_ms": made_ms}
 
 
 def _merged(batch: Batch, change: Change) -> Merged:

@@ -1,6 +1,7 @@
 """Committed mutants: named faults of the server and of the phone, each of which the proof must find.
 
-A mutant is applied with ``monkeypatch``; ``steps`` leans the random run towards what it breaks.
+One of the server is applied with ``monkeypatch``, one of the phone is a change of the app's own modules, in a copy.
+``steps`` leans the random run towards what it breaks.
 """
 
 from __future__ import annotations

@@ -1,139 +1,159 @@
-"""Faults of the phone."""
+"""Faults of the app: of ``pwa/database`` and ``pwa/sync``, put into a copy of the modules."""
 
 from __future__ import annotations
 
-from collections.abc import Generator, Iterator
-from typing import Any
+from tests.sync.mutants.mutant import BUSY, RESTORING, Change, Mutant
 
-from tests.support.stored_phone import Answer, Held, Network, StoredPhone
-from tests.sync.mutants.mutant import BUSY, RESTORING, Mutant
-
-
-class CursorMovedFirst(StoredPhone):
-    def take(self, answer: Answer, refill: Any, held: Held, sent_ms: int) -> Generator[str, None, bool]:
-        self.take_cursor(answer)
-        yield "cursor stored"
-        self.take_verdicts(answer)
-        self.take_rows(answer, refill)
-        yield "stored"
-        return True
-
-
-class OutboxClearedOnSending(StoredPhone):
-    def drain(self, network: Network) -> Iterator[str]:
-        def forgetful(body: bytes) -> Answer:
-            for op in self.waiting():
-                self.journal[op["op_id"]] = {"op": op, "at_ms": self.now_ms()}
-            self.outbox = {k: e for k, e in self.outbox.items() if e["state"] != "waiting"}
-            return network(body)
-
-        return super().drain(forgetful)
-
-
-class NothingOfferedAfterARestore(StoredPhone):
-    def give_back(self, refill: Any) -> None:
-        pass
-
-
-class JournalQueuedAfterTheEpochIsStored(StoredPhone):
-    """What the app itself once did: killed in between, it never sent its journal."""
-
-    def give_back(self, refill: Any) -> None:
-        pass
-
-    def take(self, answer: Answer, refill: Any, held: Held, sent_ms: int) -> Generator[str, None, bool]:
-        before = self.meta.get("epoch")
-        following = yield from super().take(answer, refill, held, sent_ms)
-        if before and self.meta["epoch"] != before:
-            super().give_back(refill)
-        return following
-
-
-class LateAnswerTaken(StoredPhone):
-    """What the app itself once did: an answer that another tab had overtaken put its older rows back."""
-
-    def take(self, answer: Answer, refill: Any, held: Held, sent_ms: int) -> Generator[str, None, bool]:
-        return super().take(answer, refill, self.held(), sent_ms)
-
-
-class FrozenTabCountsAsContact(StoredPhone):
-    """What the app itself once did: an answer stored weeks after it was asked for counted as the last contact."""
-
-    def take(self, answer: Answer, refill: Any, held: Held, sent_ms: int) -> Generator[str, None, bool]:
-        return super().take(answer, refill, held, self.now_ms())
-
-
-class SecondResetKeepsTheFirst(StoredPhone):
-    """What the app itself once did: a second reset in one sync brought back rows of the first."""
-
-    def drain(self, network: Network) -> Iterator[str]:
-        return super().drain(lambda body: {**network(body), "first": False})
-
-
-class RefusedIsDropped(StoredPhone):
-    def take_verdicts(self, answer: Answer) -> None:
-        super().take_verdicts(answer)
-        self.outbox = {op_id: entry for op_id, entry in self.outbox.items() if entry["state"] != "rejected"}
-
-
-class ConflictsNotKept(StoredPhone):
-    def take_verdicts(self, answer: Answer) -> None:
-        super().take_verdicts(answer)
-        self.conflicts.clear()
+STORE, PAST, VERDICTS = "database/store.js", "database/past.js", "database/verdicts.js"
+DRAIN = "sync/drain.js"
+GIVE_BACK = r"if \(moves && now\.epoch && answer\.epoch !== now\.epoch\) await giveBack\([^;]*;"
+TAKE = r"const next = await store\.take\(answer, refill, held, sentMs\);"
 
 
 MUTANTS = (
-    Mutant("cursor moved first", phone=CursorMovedFirst, steps=BUSY),
-    Mutant("outbox cleared on sending", phone=OutboxClearedOnSending, steps=BUSY),
-    Mutant("nothing offered after a restore", phone=NothingOfferedAfterARestore, steps=RESTORING),
     Mutant(
-        "journal queued after the epoch is stored",
-        phone=JournalQueuedAfterTheEpochIsStored,
-        run=(["backup"], ["rename", 0, 0], ["sync", 0], ["restore", 0, 1], ["crash", 0, 3]),
+        "cursor moved first",
+        changes=(
+            Change(
+                DRAIN,
+                TAKE,
+                "if (!answer.reset || !answer.more) {"
+                " held = { epoch: answer.epoch, cursor: answer.cursor }; await store.setMeta(held); }"
+                " const next = await store.take(answer, refill, held, sentMs);",
+            ),
+        ),
+        steps=BUSY,
     ),
     Mutant(
-        "an overtaken answer is taken",
-        phone=LateAnswerTaken,
+        "outbox cleared on sending",
+        changes=(
+            Change(
+                DRAIN,
+                r"const answer = await post\(",
+                "for (const op of ops) await store.discard(op.op_id); const answer = await post(",
+            ),
+        ),
+        steps=BUSY,
+    ),
+    Mutant(
+        "nothing given back after a restore",
+        changes=(Change(STORE, GIVE_BACK, ""),),
+        steps=RESTORING,
+    ),
+    Mutant(
+        "journal queued after the epoch is stored",  # what the app once did: killed in between, it never sent it
+        changes=(
+            Change(STORE, GIVE_BACK, ""),
+            Change(
+                DRAIN,
+                r"import \{ post \}",
+                "import { giveBackLate } from '../database/late.js';\nimport { post }",
+            ),
+            Change(
+                DRAIN,
+                TAKE,
+                "const { epoch: before } = await store.held();"
+                " const next = await store.take(answer, refill, held, sentMs);"
+                " if (before && before !== answer.epoch) await giveBackLate(store, before);",
+            ),
+        ),
+        modules={
+            "database/late.js": "import { inTransaction } from './open.js';\n"
+            "import { giveBack } from './past.js';\n"
+            "const stores = ['rows', 'gone', 'outbox', 'journal', 'meta'];\n"
+            "export const giveBackLate = (store, epoch) =>\n"
+            "  inTransaction(store.name, stores, 'readwrite', (tx) => giveBack(tx, epoch, null));\n",
+        },
+        run=(["backup"], ["rename", 0, 0], ["sync", 0], ["restore", 0, 1], ["crash", 0, 4]),
+    ),
+    Mutant(
+        "an overtaken answer is taken",  # what the app once did: older rows came back for good
+        changes=(
+            Change(
+                STORE,
+                r"const next = now\.epoch === held\.epoch && now\.cursor === held\.cursor;",
+                "const next = true;",
+            ),
+        ),
         run=(
-            ["sync", 2],
-            ["rename", 2, 0],
-            ["begin", 2, 1],
-            ["advance", 2, 1, 2],
-            ["rename", 2, 1],
-            ["sync", 2],
-            ["begin", 2, 0],
-            ["advance", 2, 0, 2],
+            *(["sync", 2], ["rename", 2, 0], ["begin", 2, 1], ["advance", 2, 1, 2], ["rename", 2, 1]),
+            *(["sync", 2], ["begin", 2, 0], ["advance", 2, 0, 2]),
         ),
     ),
     Mutant(
-        "a frozen tab counts as contact",
-        phone=FrozenTabCountsAsContact,
+        "a frozen tab counts as contact",  # what the app once did: the journal was not given to a restored server
+        changes=(
+            Change(STORE, r"meta\.put\(sentMs, 'last_sync_ms'\)", "meta.put(Date.now(), 'last_sync_ms')"),
+        ),
         run=(
-            ["found", 2],
-            ["backup"],
-            ["sync", 2],
-            ["begin", 2, 1],
-            ["advance", 2, 1, 2],
-            ["restore", 0, 0],
+            *(
+                ["found", 2],
+                ["backup"],
+                ["sync", 2],
+                ["begin", 2, 1],
+                ["advance", 2, 1, 2],
+                ["restore", 0, 0],
+            ),
             ["days", 40],
         ),
     ),
     Mutant(
-        "a second reset keeps the first",
-        phone=SecondResetKeepsTheFirst,
+        "a second reset keeps the first",  # what the app once did: rows of the first came back
+        changes=(Change(DRAIN, r"if \(answer\.first \|\| !refill\)", "if (!refill)"),),
         run=(
-            ["backup"],
-            ["sync", 1],
-            ["sync", 2],
-            ["restore", 0, 0],
-            ["begin", 1, 0],
-            ["advance", 1, 0, 2],
-            ["void", 2, 3],
-            ["rename", 1, 2],
-            ["sync", 2],
-            ["days", 401],
+            *(["backup"], ["sync", 1], ["sync", 2], ["restore", 0, 0], ["begin", 1, 0], ["advance", 1, 0, 2]),
+            *(["void", 2, 3], ["rename", 1, 2], ["sync", 2], ["days", 401]),
         ),
     ),
-    Mutant("refused is dropped", phone=RefusedIsDropped, steps={**BUSY, "bad": 10}),
-    Mutant("conflicts not kept", phone=ConflictsNotKept, steps=BUSY),
+    Mutant(
+        "refused is dropped",
+        changes=(
+            Change(
+                VERDICTS,
+                r"writes\.put\(\{ \.\.\.entry, state: 'rejected', answer: verdict \}\);",
+                "writes.delete(entry.op_id);",
+            ),
+        ),
+        steps={**BUSY, "bad": 10},
+    ),
+    Mutant(
+        "conflicts not kept",
+        changes=(Change(VERDICTS, r"if \(verdict\.conflicts\?\.length\)", "if (false)"),),
+        steps=BUSY,
+    ),
+    Mutant(
+        "what was acknowledged is not sent again",
+        changes=(Change(PAST, r"const again = operationsOf\(.*?\);\n", "const again = [];\n"),),
+        run=(["backup"], ["rename", 0, 0], ["sync", 0], ["restore", 0, 1]),
+    ),
+    Mutant(
+        "nothing is offered",
+        changes=(Change(PAST, r"me\?\.role === 'keeper' && refill", "false"),),
+        run=(
+            *(["sync", 1], ["backup"], ["log", 1, 0], ["sync", 1], ["days", 40], ["sync", 1]),
+            ["restore", 0, 0],
+        ),
+    ),
+    Mutant(
+        "the app stamps its offers as of now",
+        changes=(
+            Change(
+                PAST,
+                r"made_ms,\s+device,\s+stamps,\n",
+                "made_ms: Date.now(), device, stamps: {},\n",
+            ),
+        ),
+        run=(
+            *(["sync", 1], ["backup"], ["rename", 1, 0], ["sync", 1], ["sync", 0], ["rename", 0, 0]),
+            *(["sync", 0], ["restore", 0, 0], ["sync", 1]),
+        ),
+    ),
+    Mutant(
+        "gone rows are forgotten",
+        changes=(Change(STORE, r"if \(row\?\.set\?\.gone\) gone\.put\(row\);", ""),),
+        run=(
+            *(["log", 0, 0], ["sync", 0], ["sync", 1], ["backup"], ["void", 0, 1], ["sync", 0], ["sync", 1]),
+            *(["days", 40], ["sync", 0], ["sync", 1], ["restore", 0, 0]),
+        ),
+    ),
 )

@@ -32,12 +32,12 @@ def epoch_ignored(patch: pytest.MonkeyPatch) -> None:
 
 
 def restore_unnoticed(patch: pytest.MonkeyPatch) -> None:
-    import tests.support.world
+    import tests.support.world.server
 
     import broodshelf.app
 
     patch.setattr(broodshelf.app, "notice_restores", lambda *_: [])
-    patch.setattr(tests.support.world, "start_epoch", lambda *_: "")
+    patch.setattr(tests.support.world.server, "start_epoch", lambda *_: "")
 
 
 def revisions_reused_after_a_restore(patch: pytest.MonkeyPatch) -> None:

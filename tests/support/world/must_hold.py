@@ -1,4 +1,4 @@
-"""What must hold in a household's world after everything has come to rest (tests/support/world.py).
+"""What must hold in a household's world after everything has come to rest.
 
 Read from the tables and the phones' disks; nothing here asks the code under test.
 """
@@ -8,11 +8,10 @@ from __future__ import annotations
 import json
 from abc import ABC, abstractmethod
 from collections import defaultdict
-from dataclasses import dataclass
 from typing import Any
 
 from sqlalchemy import select
-from tests.support.house import House
+from tests.support.world.state import Acknowledged, State
 
 from broodshelf.records.database import reading
 from broodshelf.records.tables import operations, records, revisions
@@ -20,44 +19,13 @@ from broodshelf.records.tables import operations, records, revisions
 JOURNAL_MS = 30 * 86_400_000
 CLOCKS_MS = 3 * 86_400_000
 """How much less a phone whose clock was set by a day and back may keep."""
+Setting = tuple[int, str | None, Any, int]
+"""How a field was set last: revision, device, value, and when that was made."""
+NEVER: Setting = (0, None, None, 0)
 
 
-@dataclass(frozen=True)
-class Acknowledged:
-    """An operation that a phone was told is applied: told when, under which epoch, with which revision."""
-
-    phone: int
-    op: dict[str, Any]
-    at_ms: int
-    epoch: str
-    rev: int
-
-
-@dataclass(frozen=True)
-class Restored:
-    """A restore: to the state of which instant, and when each phone had spoken to the server last."""
-
-    to_ms: int
-    contact_ms: dict[int, int]
-
-
-class MustHold(ABC):
-    """The checks of a world. What it remembers of its run is filled in by its steps."""
-
-    house: House
-    household_id: str
-    phones: list[Any]
-    persons: list[str]
-    makers: dict[str, int]
-    colony_id: str
-    stand_in: int | None
-    revoked: set[int]
-    acknowledged: dict[str, Acknowledged]
-    rejected: dict[str, tuple[int, dict[str, Any]]]
-    offered: dict[str, dict[str, Any]]
-    restores: list[Restored]
-    purged: set[str]
-    mended: set[str]
+class MustHold(State, ABC):
+    """The checks of a world."""
 
     @abstractmethod
     def settle(self) -> None:
@@ -95,11 +63,20 @@ class MustHold(ABC):
         for who in self.revoked:
             status, _ = self.house.send(self.phones[who].device_id, b"{}")
             assert status == 401, f"phone {who} was revoked and is let in"
+        self.check_nothing_forgotten()
         self.check_nothing_lost(rows, trail, stored)
         self.check_nothing_stale(rows)
         self.check_authors(rows)
         self.check_nothing_rises(rows, trail)
         self.check_conflicts_have_a_trace(trail, dict(live))
+
+    def check_nothing_forgotten(self) -> None:
+        """Every operation that a person wrote has been answered, or is mended under a new name."""
+        for who, phone in enumerate(self.phones):
+            if who not in self.revoked:
+                heard = self.acknowledged.keys() | self.rejected.keys() | self.replaced
+                lost = [op_id for op_id in phone.disk()["written"] if op_id not in heard]
+                assert not lost, f"phone {who} forgot {lost}, which the server never answered"
 
     def excused(self, told: Acknowledged) -> bool:
         """A revoked phone cannot give back what a restore took; the oldest restored backup says from when."""
@@ -155,11 +132,16 @@ class MustHold(ABC):
             said.setdefault(line.record_id, []).extend(map(json.loads, (line.asked, line.before, line.lost)))
             if line.op_id:
                 of_op.setdefault(line.op_id, []).append(line)
+        offers = [entry for box in outboxes for entry in box.values() if entry["op"]["adopt"]]
+        refused_whole = {entry["op"]["id"] for entry in offers if entry["state"] == "rejected"}
+        gone_for_good = (
+            self.purged | refused_whole
+        )  # a phone shows what it could not give back, as of a purged colony
         for op_id, told in self.acknowledged.items():
             assert len(of_op.get(op_id, ())) <= 1, f"{told.op} is in the history more than once"
             if self.excused(told):
                 continue
-            known = told.op["id"] in rows or told.op["id"] in self.purged
+            known = told.op["id"] in rows or told.op["id"] in gone_for_good
             assert known or told.phone == self.stand_in or op_id in outboxes[told.phone], (
                 f"the record of {told.op} is not there"
             )
@@ -170,7 +152,7 @@ class MustHold(ABC):
                 continue  # acknowledged before a restore, refused after it: the phone shows it with its values
             record = rows.get(told.op["id"])
             if record is None:
-                assert told.op["id"] in self.purged, f"the record of {told.op} is not there"
+                assert told.op["id"] in gone_for_good, f"the record of {told.op} is not there"
                 continue
             if record.id in self.purged or told.op["adopt"]:
                 continue  # its history went with it; a copy offered after a restore yields to what is there
@@ -233,7 +215,7 @@ class MustHold(ABC):
 
         An edit that met a deletion and a deletion that met an edit, unseen by each other, are conflicts too.
         """
-        last: dict[str, dict[str, tuple[int, str | None, Any]]] = defaultdict(dict)
+        last: dict[str, dict[str, Setting]] = defaultdict(dict)
         conflicts = {who: phone.conflicts for who, phone in live.items()}
         for line in trail:
             asked, lost = json.loads(line.asked), json.loads(line.lost)
@@ -242,7 +224,7 @@ class MustHold(ABC):
             if told is not None and told.op["base_epoch"] == told.epoch:
                 unseen = {
                     name: value
-                    for name, (rev, device, value) in fields.items()
+                    for name, (rev, device, value, _made_ms) in fields.items()
                     if rev > told.op["base_rev"] and device != line.device_id
                 }
                 for name in unseen.keys() & asked.keys():
@@ -251,21 +233,37 @@ class MustHold(ABC):
                     )
                 if "gone" not in asked and unseen.get("gone"):
                     assert "gone" in lost, f"{told.op} met a deletion without a trace"
-                stood = not fields.get("gone", (0, None, False))[2]
+                stood = not fields.get("gone", NEVER)[2]
                 if asked.get("gone") is True and stood and unseen:
                     assert "gone" in lost, f"deletion {told.op} met an edit without a trace"
             met = {name for name in lost if name not in fields or fields[name][1] != line.device_id}
             if met and told is not None and told.phone in live and not self.excused(told):
                 assert line.op_id in conflicts[told.phone], f"phone {told.phone} was not told of {lost}"
+            unaware = told is None or told.op["base_epoch"] != told.epoch
             for name, value in asked.items():
+                device, made_ms = self.set_by(line, name)
+                _, _, stood, stood_ms = fields.get(name, NEVER)
+                if unaware and stood == value and made_ms < stood_ms:
+                    continue  # sent again after a restore, it is older than the same value that stands
                 if name not in lost or lost[name] != value:  # else it did not win: what stood stands
-                    device = line.device_id
-                    if line.op_id in self.offered:  # by whom the field was set is told by its stamp
-                        offer = self.offered[line.op_id]
-                        device = offer["stamps"].get(name, (0, offer["device"]))[1]
-                    fields[name] = (line.rev, device, value)
+                    fields[name] = (line.rev, device, value, made_ms)
             if lost.get("gone") and "gone" not in asked:
-                fields["gone"] = (line.rev, line.device_id, False)  # the edit was later: the record lives
+                fields["gone"] = (
+                    line.rev,
+                    line.device_id,
+                    False,
+                    line.at_ms,
+                )  # the edit was later: the record lives
+
+    def set_by(self, line: Any, name: str) -> tuple[str | None, int]:
+        """Return by which device a line of the history sets a field, and when that was made."""
+        if line.op_id in self.offered:
+            offer = self.offered[line.op_id]
+            made_ms, device = offer["stamps"].get(name, (offer["made_ms"], offer["device"]))
+            return device, made_ms
+        told = self.acknowledged.get(line.op_id or "")
+        made_ms = told.op["made_at"] + told.op["skew_ms"] if told else line.at_ms
+        return line.device_id, min(made_ms, line.at_ms)
 
 
 def followed(earlier: Acknowledged, later: Acknowledged) -> bool:

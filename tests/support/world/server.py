@@ -1,0 +1,61 @@
+"""What happens to the server: backups, restores, years, phones that are revoked."""
+
+from __future__ import annotations
+
+from contextlib import suppress
+
+from sqlalchemy import select
+from tests.support.world.state import DAY_MS, Kept, Restored, State
+
+from broodshelf.errors import NotFound
+from broodshelf.keeping.backup import backup, restore
+from broodshelf.people.devices import revoke_device
+from broodshelf.records.database import writing
+from broodshelf.records.epochs import start_epoch
+from broodshelf.records.purge import purge_gone
+from broodshelf.records.store import Ledger
+from broodshelf.records.tables import records
+
+LONG_AWAY_DAYS = 401
+
+
+class Server(State):
+    """Steps of a world at its server."""
+
+    def do_backup(self) -> None:
+        path = self.house.settings.data.parent / f"{self.house.settings.data.name}-{len(self.backups)}.tar.gz"
+        backup(self.house.settings, path)
+        self.backups.append(Kept(path, self.house.now_ms))
+
+    def do_restore(self, which: int, by_hand: int) -> None:
+        """Put a backup back, however old, by the command or by copying the database file; phones pair again."""
+        if not self.backups:
+            return
+        kept = self.backups[which % len(self.backups)]
+        self.house.stop()
+        restore(self.house.settings, kept.path)
+        self.house.start()  # notices by itself if revisions were lost
+        if not by_hand:
+            with writing() as connection:
+                start_epoch(connection, self.house.marks, self.household_id, self.house.now_ms)
+        self.restores.append(Restored(kept.at_ms, dict(self.contact_ms)))
+        self.let_in()
+
+    def do_days(self, days: int) -> None:
+        """Days pass; what went more than 400 days ago is purged, old sessions have ended."""
+        self.house.now_ms += days * DAY_MS
+        ids = select(records.c.id).where(records.c.household_id == self.household_id)
+        with writing() as connection:
+            Ledger(connection, self.household_id)
+            before = set(connection.scalars(ids))
+            purge_gone(connection, self.household_id, self.house.now_ms)
+            self.purged |= before - set(connection.scalars(ids))
+        self.let_in()
+
+    def do_revoke(self, who: int) -> None:
+        if len(self.revoked) < len(self.phones) - 2:
+            self.revoked.add(who)
+            device = self.phones[who].device_id
+            self.house.revocations.add("device", self.household_id, device, self.house.now_ms)
+            with suppress(NotFound), writing() as connection:  # a restore may not know it
+                revoke_device(connection, self.household_id, device, self.house.now_ms)
