@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 import pytest
 from flask import Flask
+from hypothesis import settings
 from playwright.sync_api import Browser, Playwright, expect, sync_playwright
 from tests.support.chromium import launched
 from tests.support.households import make_household
@@ -16,6 +17,11 @@ import broodshelf.records.tables
 from broodshelf.records import database
 
 __all__ = ["broodshelf"]
+
+settings.register_profile(
+    "untimed", deadline=None
+)  # how long a busy machine takes is no matter of right or wrong
+settings.load_profile("untimed")
 
 
 @pytest.fixture(scope="session")
