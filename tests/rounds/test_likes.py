@@ -9,7 +9,7 @@ from tests.support.households import NOON_MS, ModelPhone
 
 from broodshelf.records.database import reading
 from broodshelf.rounds import likes
-from broodshelf.rounds.colony_state import colony_states
+from broodshelf.rounds.colony_state import colony_states, read_shelf
 from broodshelf.rounds.recompute import touched
 
 FOODS = ["cricket", "mealworm"]
@@ -55,7 +55,7 @@ def told(phone: ModelPhone, colony_id: str) -> dict[str, dict]:
 def likes_of_crickets(household_id: str, colony_id: str) -> list[float]:
     """Return how many offers each other colony brings in, weighed."""
     with reading() as connection:
-        (state,) = colony_states(connection, household_id, [colony_id], NOON_MS)
+        (state,) = colony_states(read_shelf(connection, household_id, NOON_MS), [colony_id]).told
     return [tally.offered for tally in state.likes["cricket"]]
 
 
@@ -142,6 +142,6 @@ def test_nobody_elses_log_is_read_where_no_tasting_runs(phone, household_id, mon
     read = []
     monkeypatch.setattr(likes, "read_recent", lambda *asked: read.append(asked))
     with reading() as connection:
-        (state,) = colony_states(connection, household_id, [quiet], NOON_MS)
+        (state,) = colony_states(read_shelf(connection, household_id, NOON_MS), [quiet]).told
 
     assert (read, state.likes) == ([], {})

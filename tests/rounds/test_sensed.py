@@ -29,7 +29,8 @@ class Shelf:
         self.household_id, self.colony_id, self.place_id = household_id, uuid7(NOON_MS), uuid7(NOON_MS + 1)
         with database.writing() as connection:
             ledger = Ledger(connection, household_id)
-            home = {"zone": "UTC", "care_hours": ["08:00"], "quiet_from": "22:00", "quiet_to": "07:00"}
+            quiet = {"quiet_from": "22:00", "quiet_to": "07:00"}
+            home = {"name": "Shelf", "zone": "UTC", "care_hours": ["08:00"], **quiet}
             ledger.put(household_id, "household", home, now_ms=NOON_MS)
             ledger.put(self.place_id, "place", {"name": "Cabinet", "place_type": "cabinet"}, now_ms=NOON_MS)
             colony = {

@@ -9,7 +9,7 @@ from tests.support.households import NOON_MS, ModelPhone
 
 from broodshelf.care.plan.known import know
 from broodshelf.records.database import reading
-from broodshelf.rounds.colony_state import colony_states
+from broodshelf.rounds.colony_state import colony_states, read_shelf
 from broodshelf.rounds.recompute import touched
 
 DAY_MS = 86_400_000
@@ -42,7 +42,7 @@ def state_of(phone: ModelPhone, colony_id: str, now_ms: int = NOON_MS):
     phone.sync(recompute=touched)
     assert {verdict["verdict"] for verdict in phone.verdicts.values()} == {"applied"}
     with reading() as connection:
-        (state,) = colony_states(connection, phone.household_id, [colony_id], now_ms)
+        (state,) = colony_states(read_shelf(connection, phone.household_id, now_ms), [colony_id]).told
     return state
 
 

@@ -167,7 +167,7 @@ def test_a_plan_that_fails_keeps_the_old_one_says_so_and_lets_the_others_be_made
 
 
 def test_a_first_plan_that_fails_is_an_empty_one_that_says_so(phone, monkeypatch):
-    monkeypatch.setattr(recompute, "read_things", lambda *_: {"colony": 1 / 0})
+    monkeypatch.setattr(recompute, "read_shelf", lambda *_: 1 / 0)
     colony_id = colony(phone)
     phone.sync(recompute=touched)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
 from typing import Final
 
 from sqlalchemy import Connection
@@ -28,44 +29,55 @@ from .wall_clock import CareClock
 
 KEPT_DAYS: Final = 400
 _THINGS: Final = ("household", "colony", "vessel", "place", "lot", "rule", "tasting")
-Things = Mapping[str, Sequence[Record]]
-"""Records by kind: colonies, where and how they live, what is in the house."""
 
 
-def read_things(connection: Connection, household_id: str) -> Things:
-    """Return what a household has besides its logs, in one read."""
-    return read_kinds(connection, household_id, _THINGS)
+@dataclass(frozen=True, slots=True)
+class Shelf:
+    """A household at an instant, as this transaction sees it.
 
-
-def colony_states(
-    connection: Connection,
-    household_id: str,
-    colony_ids: Iterable[str],
-    now_ms: int,
-    things: Things | None = None,
-    failed: dict[str, Exception] | None = None,
-) -> list[ColonyState]:
-    """Return the states of these colonies (gone ones are left out), in one bounded read a colony.
-
-    ``things``: what ``read_things`` gave in this transaction, where the caller has it already. ``failed``: gets
-    those whose state cannot be told, by id; without it they are left out.
+    ``things``: its records by kind, logs apart: colonies, where and how they live, what is in the house.
     """
-    failed = {} if failed is None else failed
+
+    connection: Connection
+    household_id: str
+    now_ms: int
+    things: Mapping[str, Sequence[Record]]
+
+    @property
+    def since_ms(self) -> int:
+        """Since when its logs are looked at."""
+        return self.now_ms - KEPT_DAYS * DAY_MS
+
+
+@dataclass(frozen=True, slots=True)
+class States:
+    """The states of colonies, and why that of some could not be told, by id."""
+
+    told: list[ColonyState]
+    failed: dict[str, Exception] = field(default_factory=dict)
+
+
+def read_shelf(connection: Connection, household_id: str, now_ms: int) -> Shelf:
+    """Return what a household has besides its logs, in one read."""
+    return Shelf(connection, household_id, now_ms, read_kinds(connection, household_id, _THINGS))
+
+
+def colony_states(shelf: Shelf, colony_ids: Iterable[str]) -> States:
+    """Return the states of these colonies (gone ones are left out), in one bounded read a colony."""
     wanted = set(colony_ids)
-    things = things or read_things(connection, household_id)
-    since_ms = now_ms - KEPT_DAYS * DAY_MS
-    colonies = [record for record in things["colony"] if record.id in wanted]
-    house = _House(connection, household_id, things, colonies, now_ms)
-    log = read_recent(connection, household_id, [colony.id for colony in colonies], since_ms)
-    states = []
+    colonies = [record for record in shelf.things["colony"] if record.id in wanted]
+    shared = _Shared(shelf, colonies)
+    ids = [colony.id for colony in colonies]
+    log = read_recent(shelf.connection, shelf.household_id, ids, shelf.since_ms)
+    states: list[ColonyState] = []
+    failed: dict[str, Exception] = {}
     for colony in colonies:
         try:
-            state = house.state_of(colony, log_of(log[colony.id]))
+            states.append(shared.state_of(colony, log_of(log[colony.id])))
         except Exception as error:  # noqa: BLE001 - one colony that cannot be told must not hide the others
             failed[colony.id] = error
-        else:
-            states.append(state)
-    return with_likes(connection, household_id, states, things["colony"], since_ms)
+    of_all = shelf.things["colony"]
+    return States(with_likes(shelf.connection, shelf.household_id, states, of_all, shelf.since_ms), failed)
 
 
 def workers_by_colony(states: Iterable[ColonyState]) -> dict[str, float | None]:
@@ -77,17 +89,12 @@ def workers_by_colony(states: Iterable[ColonyState]) -> dict[str, float | None]:
     }
 
 
-class _House:
+class _Shared:
     """What the colonies of a household share: where they live, what is in the house, its rules, clock and latitude."""
 
-    def __init__(
-        self,
-        connection: Connection,
-        household_id: str,
-        things: Things,
-        colonies: Iterable[Record],
-        now_ms: int,
-    ) -> None:
+    def __init__(self, shelf: Shelf, colonies: Iterable[Record]) -> None:
+        connection, household_id = shelf.connection, shelf.household_id
+        now_ms, things = shelf.now_ms, shelf.things
         vessels, places = read_all(kinds.Vessel, things["vessel"]), read_all(kinds.Place, things["place"])
         lots = read_all(kinds.Lot, things["lot"])
         self._vessels = {vessel_id: vessel_of(vessel) for vessel_id, vessel in vessels.items()}
@@ -99,12 +106,12 @@ class _House:
         self._clock = CareClock.of(household)
         self._latitude_deg = None if household is None else latitude_deg(household.zone)
         self._offset_min = _offset_min(self._clock, now_ms)
-        self._climate = _climate(connection, household_id, now_ms)
+        self._climate = _climate(shelf)
         self._hours = hours_by_place(connection, household_id, now_ms - FRESH_DAYS * DAY_MS, now_ms + 1)
         places_lived_in = {str(colony.values.get("place_id")) for colony in colonies}
         first_day = local_day(now_ms, self._offset_min).toordinal() - EPOCH_DAY - KEPT_DAYS
         self._days = days_by_place(connection, household_id, places_lived_in, first_day)
-        self._risky_lots = _risky_lots(connection, household_id, lots, self._offset_min, now_ms)
+        self._risky_lots = _risky_lots(shelf, lots, self._offset_min)
 
     def state_of(self, record: Record, log: tuple[Event, ...]) -> ColonyState:
         """Return the state of a colony with what was logged of it."""
@@ -151,9 +158,7 @@ def _set_on(record: Record, field: str, offset_min: int) -> str | None:
     return None if stamp is None else local_day(stamp[1], offset_min).isoformat()
 
 
-def _risky_lots(
-    connection: Connection, household_id: str, of_house: Mapping[str, kinds.Lot], offset_min: int, now_ms: int
-) -> frozenset[str]:
+def _risky_lots(shelf: Shelf, of_house: Mapping[str, kinds.Lot], offset_min: int) -> frozenset[str]:
     """Return the lots of which something was lately given despite a refusal, whatever colony got it.
 
     Most households have no lot that could be refused; then no log is read for it.
@@ -161,8 +166,8 @@ def _risky_lots(
     lots = {lot_id: lot_of(lot_id, lot) for lot_id, lot in of_house.items()}
     if not any(is_poison(lot.origin) for lot in lots.values()):
         return frozenset()
-    since_ms = now_ms - (WATCH_DAYS + 1) * DAY_MS
-    fed = read_kind_since(connection, household_id, "feeding", since_ms)
+    since_ms = shelf.now_ms - (WATCH_DAYS + 1) * DAY_MS
+    fed = read_kind_since(shelf.connection, shelf.household_id, "feeding", since_ms)
     return risky_lots((each for each in only(Feeding, fed) if each.counts), lots, offset_min)
 
 
@@ -178,12 +183,10 @@ def _offset_min(clock: CareClock, now_ms: int) -> int:
     return round(offset.total_seconds() / 60) if offset else 0
 
 
-def _climate(
-    connection: Connection, household_id: str, now_ms: int
-) -> dict[str, tuple[Logged[Climate], ...]]:
+def _climate(shelf: Shelf) -> dict[str, tuple[Logged[Climate], ...]]:
     """Return the readings of the kept days by place, in the order in which they were taken."""
     found: dict[str, list[Logged[Climate]]] = {}
-    measured = read_kind_since(connection, household_id, "climate", now_ms - KEPT_DAYS * DAY_MS)
+    measured = read_kind_since(shelf.connection, shelf.household_id, "climate", shelf.since_ms)
     for logged in only(Climate, measured):
         found.setdefault(logged.values.get("place_id") or "", []).append(logged)
     return {place_id: tuple(events) for place_id, events in found.items()}

@@ -22,7 +22,7 @@ from ..model.quantities import Estimate
 from ..records.recent import read_kind_since
 from ..records.store import Record, read_all, read_kind
 from ..records.types import readable_day
-from .colony_state import colony_states, workers_by_colony
+from .colony_state import colony_states, read_shelf, workers_by_colony
 from .wall_clock import household_in, zone_of
 
 _IN_LOTS: Final[Mapping[str, tuple[str, float]]] = {
@@ -110,7 +110,8 @@ def holiday_outlook(
 ) -> tuple[ColonyHoliday, ...]:
     """Return what each colony needs for the days away (ISO). Raises ``OutOfRange`` for impossible dates."""
     plans = _plans(connection, household_id)
-    states = colony_states(connection, household_id, [plan["colony_id"] for plan in plans], now_ms)
+    shelf = read_shelf(connection, household_id, now_ms)
+    states = colony_states(shelf, [plan["colony_id"] for plan in plans]).told
     leave_ms, return_ms = (_noon_ms(connection, household_id, day) for day in (leave_on, return_on))
     return plan_holiday(plans, workers_by_colony(states), leave_ms, return_ms)
 

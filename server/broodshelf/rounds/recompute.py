@@ -16,7 +16,7 @@ from ..model.tasks import Task, reason
 from ..records.database import is_about_one_row
 from ..records.ids import plan_id
 from ..records.store import Ledger
-from .colony_state import colony_states, read_things
+from .colony_state import colony_states, read_shelf
 from .occurrence_rows import change_occurrences, read_occurrences, replace_waiting
 from .occurrence_states import Occurrence
 from .occurrences import ToDo, arrange, settle
@@ -68,13 +68,13 @@ def _make_anew(
     ledger: Ledger, colony_ids: set[str], now_ms: int, deadline: float, monotonic: Callable[[], float]
 ) -> None:
     inputs_rev = ledger.rev
-    connection, household_id = ledger.connection, ledger.household_id
-    things = read_things(connection, household_id)
-    failed: dict[str, Exception] = {}
-    states = {s.id: s for s in colony_states(connection, household_id, colony_ids, now_ms, things, failed)}
+    household_id = ledger.household_id
+    shelf = read_shelf(ledger.connection, household_id, now_ms)
+    found = colony_states(shelf, colony_ids)
+    states, failed = {state.id: state for state in found.told}, found.failed
     ledger.load([household_id, *map(plan_id, {*states, *failed})])
     clock = care_clock(ledger)
-    rules = rules_by_colony(things["rule"])
+    rules = rules_by_colony(shelf.things["rule"])
     tasks: dict[str, tuple[Task, ...]] = dict.fromkeys(colony_ids - states.keys() - failed.keys(), ())
     valid_until: dict[str, int] = {}
     for state in states.values():

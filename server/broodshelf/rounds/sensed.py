@@ -17,7 +17,7 @@ from ..model.tasks import SENSED
 from ..records.ids import plan_id
 from ..records.store import read_kind
 from ..sensing.sensors import heard_since
-from .colony_state import colony_states
+from .colony_state import colony_states, read_shelf
 from .tables import plan_times
 
 LOOK_MS: Final = 10 * 60_000
@@ -35,7 +35,7 @@ def mark_overtaken(connection: Connection, household_id: str, now_ms: int) -> se
     plans = {plan.id: plan for plan in read_kind(connection, household_id, "plan")}
     colonies = {colony.id for colony in read_kind(connection, household_id, "colony")}
     overtaken = set()
-    for state in colony_states(connection, household_id, colonies, now_ms):
+    for state in colony_states(read_shelf(connection, household_id, now_ms), colonies).told:
         if not state.hours:
             continue
         stored = plans.get(plan_id(state.id))

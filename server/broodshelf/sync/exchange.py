@@ -17,7 +17,7 @@ from ..records.ended import note_ended
 from ..records.store import Ledger
 from . import envelope
 from .answering import answer_operations
-from .feed import Cursor, Page, read_page
+from .feed import Cursor, Page, Wanted, read_page
 from .scope import known_colonies, scope_of
 
 Recompute = Callable[[Ledger, set[str], int], None]
@@ -68,16 +68,8 @@ def exchange(
 def _page(connection: Connection, actor: Actor, request: envelope.SyncRequest, ledger: Ledger) -> Page:
     if actor.window is not None and actor.window.state == "ended":
         return Page([], [], request.cursor or "", more=False, reset=False, first=False)
-    return read_page(
-        connection,
-        actor.household_id,
-        scope_of(connection, actor),
-        Cursor.read(request.cursor),
-        household_rev=ledger.rev,
-        purged_rev=ledger.purged_rev,
-        limit=request.limit,
-        start_over=request.epoch != ledger.epoch,
-    )
+    wanted = Wanted(Cursor.read(request.cursor), request.limit, start_over=request.epoch != ledger.epoch)
+    return read_page(ledger, scope_of(connection, actor), wanted)
 
 
 def _text(ledger: Ledger, answers: list[dict[str, Any]], page: Page, actor: Actor, now_ms: int) -> str:

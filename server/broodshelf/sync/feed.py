@@ -7,8 +7,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from sqlalchemy import ColumnElement, Connection, func, select
+from sqlalchemy import ColumnElement, func, select
 
+from ..records.store import Ledger
 from ..records.tables import records
 from .quick_texts import ID_LENGTH, row_text, whole_row_text
 from .scope import Scope
@@ -52,35 +53,32 @@ class Cursor:
         return cls(int(parts[0]), parts[1], int(parts[2]) if len(parts) == 3 else None)
 
 
-def read_page(
-    connection: Connection,
-    household_id: str,
-    scope: Scope,
-    cursor: Cursor | None,
-    *,
-    household_rev: int,
-    purged_rev: int,
-    limit: int,
-    start_over: bool,
-) -> Page:
-    """Return the page after ``cursor``; from the start, marked ``reset``, when the cursor cannot be used."""
-    usable = (
-        cursor is not None
-        and not start_over
-        and cursor.scope == scope.version
-        and cursor.rev <= household_rev
-        and (cursor.rev >= purged_rev if cursor.refill is None else cursor.refill == purged_rev)
-    )
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """What a phone asks for: up to ``limit`` rows after its cursor, which is void where it has to ``start_over``."""
+
+    cursor: Cursor | None
+    limit: int
+    start_over: bool = False
+
+
+def read_page(ledger: Ledger, scope: Scope, wanted: Wanted) -> Page:
+    """Return the page after the cursor; from the start, marked ``reset``, when the cursor cannot be used.
+
+    What the ledger holds must be flushed: rows are read as they are stored.
+    """
+    cursor, limit = wanted.cursor, wanted.limit
+    usable = cursor is not None and not wanted.start_over and _leads_on(cursor, scope, ledger)
     after = cursor.rev if cursor is not None and usable else 0
     reset = not usable or (cursor is not None and cursor.refill is not None)
     c = records.c
     query = (
         select(c.id, c.kind, c.rev, c.gone, c.person_id, c.made_ms, c.fields, c.device_id, c.stamps)
-        .where(c.household_id == household_id, c.rev > after, scope.where, _addressable())
+        .where(c.household_id == ledger.household_id, c.rev > after, scope.where, _addressable())
         .order_by(c.rev)
         .limit(limit + 1)
     )
-    found = connection.execute(query).all()
+    found = ledger.connection.execute(query).all()
     more = len(found) > limit
     rows: list[str] = []
     gone: list[str] = []
@@ -93,9 +91,18 @@ def read_page(
             gone.append(f'{{"id":"{row.id}","kind":"{row.kind}","rev":{row.rev}}}')
         else:
             rows.append(row_text(row, row.fields))
-    end = last if more else household_rev
-    behind = Cursor(end, scope.version, purged_rev if more and reset else None)
+    end = last if more else ledger.rev
+    behind = Cursor(end, scope.version, ledger.purged_rev if more and reset else None)
     return Page(rows, gone, behind.text(), more, reset, first=not usable)
+
+
+def _leads_on(cursor: Cursor, scope: Scope, ledger: Ledger) -> bool:
+    """Say whether what comes after a cursor is all that its phone lacks."""
+    if cursor.scope != scope.version or cursor.rev > ledger.rev:
+        return False
+    if cursor.refill is not None:
+        return cursor.refill == ledger.purged_rev
+    return cursor.rev >= ledger.purged_rev
 
 
 def _addressable() -> ColumnElement[bool]:

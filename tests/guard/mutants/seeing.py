@@ -10,6 +10,7 @@ import pytest
 from sqlalchemy import select, true
 from tests.guard.mutants.mutant import Mutant, reads
 
+from broodshelf.records.store import Ledger
 from broodshelf.records.tables import households as households_table
 from broodshelf.sync import exchange
 from broodshelf.sync import feed as delivery
@@ -34,11 +35,11 @@ def ended_pass_still_shows_rows(patch: pytest.MonkeyPatch) -> None:
 def rows_of_the_other_household_sent(patch: pytest.MonkeyPatch) -> None:
     real = exchange.read_page
 
-    def careless(connection: Any, household_id: str, *rest: Any, **named: Any) -> Any:
-        page = real(connection, household_id, *rest, **named)
-        others = households_table.c.id != household_id
-        for other in connection.execute(select(households_table.c.id).where(others)).scalars():
-            page.rows.extend(real(connection, other, *rest, **named).rows)
+    def careless(ledger: Any, *rest: Any) -> Any:
+        page = real(ledger, *rest)
+        others = households_table.c.id != ledger.household_id
+        for other in ledger.connection.execute(select(households_table.c.id).where(others)).scalars():
+            page.rows.extend(real(Ledger(ledger.connection, other), *rest).rows)
         return page
 
     patch.setattr(exchange, "read_page", careless)

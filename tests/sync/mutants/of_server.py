@@ -28,7 +28,11 @@ def op_id_not_unique(patch: pytest.MonkeyPatch) -> None:
 
 def epoch_ignored(patch: pytest.MonkeyPatch) -> None:
     real = exchange.read_page
-    patch.setattr(exchange, "read_page", lambda *a, **k: real(*a, **{**k, "start_over": False}))
+
+    def careless(ledger: Any, scope: Any, wanted: Any) -> Any:
+        return real(ledger, scope, replace(wanted, start_over=False))
+
+    patch.setattr(exchange, "read_page", careless)
 
 
 def restore_unnoticed(patch: pytest.MonkeyPatch) -> None:
@@ -79,8 +83,8 @@ def history_not_written(patch: pytest.MonkeyPatch) -> None:
 def gone_rows_not_delivered(patch: pytest.MonkeyPatch) -> None:
     real = exchange.read_page
 
-    def without_gone(*arguments: Any, **named: Any) -> Any:
-        page = real(*arguments, **named)
+    def without_gone(*arguments: Any) -> Any:
+        page = real(*arguments)
         page.gone.clear() if hasattr(page.gone, "clear") else None
         return page
 
@@ -91,11 +95,11 @@ def cursor_ahead_of_its_page(patch: pytest.MonkeyPatch) -> None:
     """A page that is not the last gives out the cursor of the whole household."""
     real = exchange.read_page
 
-    def ahead(*arguments: Any, **named: Any) -> Any:
-        page = real(*arguments, **named)
+    def ahead(ledger: Any, scope: Any, wanted: Any) -> Any:
+        page = real(ledger, scope, wanted)
         if not page.more or page.reset:
             return page
-        cursor = f"{named['household_rev']}.{page.cursor.split('.')[1]}"
+        cursor = f"{ledger.rev}.{page.cursor.split('.')[1]}"
         return replace(page, cursor=cursor)
 
     patch.setattr(exchange, "read_page", ahead)
