@@ -28,7 +28,7 @@ from .keeping.backup import backup, restore
 from .keeping.verifying import verify
 from .logs import say, start_logging
 from .people.households import count_households, make_claim_code
-from .people.journal import note, note_for_all
+from .people.journal import Doer, note, note_for_all
 from .records.database import db, reading, writing
 from .records.epochs import Marks, start_epoch
 from .records.photo_files import PhotoFiles
@@ -170,7 +170,7 @@ def pair(settings: Settings) -> int:
                 print(f"The household {household.id} has no keeper; restore a backup from when it had one.")
                 continue
             code = make_claim_code(connection, system_clock(), household.id, keeper.id)
-            note(connection, household.id, "way_back", system_clock(), person_id=keeper.id)
+            note(connection, Doer(household.id, keeper.id), "way_back", system_clock())
             print(f"For {keeper.values['name']}:")
             _print_link(settings, code)
     return 0

@@ -15,7 +15,7 @@ from broodshelf.keeping.backup import backup, restore
 from broodshelf.people import pairing, passes
 from broodshelf.people.actor import Actor
 from broodshelf.people.devices import Owner, Phone, actor_of, sign_in, sign_out
-from broodshelf.people.households import add_person, claim, make_claim_code
+from broodshelf.people.households import Founding, add_person, claim, make_claim_code
 from broodshelf.people.tables import mail_addresses
 from broodshelf.records.database import reading, writing
 from broodshelf.records.store import Ledger, read_record
@@ -106,9 +106,7 @@ def test_a_pairing_that_was_collected_is_not_collected_again(house, tmp_path):
     asked = in_household(house, lambda c: pairing.ask(c, house.new_id(), "new", house.now_ms))
     in_household(
         house,
-        lambda c: pairing.approve(
-            c, keeper, asked.code, house.now_ms, person_id=house.person_id, person_name=None
-        ),
+        lambda c: pairing.approve(c, keeper, asked.code, pairing.KnownKeeper(house.person_id), house.now_ms),
     )
 
     def collect(connection):
@@ -125,7 +123,7 @@ def test_a_code_back_into_a_household_works_once_across_a_restore(house, tmp_pat
     )
 
     def use(connection):
-        return claim(connection, code, person_name=None, household_name=None, zone=None, now_ms=house.now_ms)
+        return claim(connection, code, Founding(), house.now_ms)
 
     back_up_then(house, tmp_path, lambda: in_household(house, use))
     with writing() as connection, pytest.raises(Gone):

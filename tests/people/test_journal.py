@@ -140,11 +140,12 @@ def test_a_wrong_claim_code_is_told_where_a_way_back_is_open_and_nowhere_else(ap
 
 def test_the_journal_keeps_the_newest_and_has_words_for_everything_in_it(app, keeper, monkeypatch):
     monkeypatch.setattr(journal, "MOST", 3)
+    doer = journal.Doer(keeper.me["household_id"])
     with app.app_context(), writing() as connection:
         for n in range(5):
-            journal.note(connection, keeper.me["household_id"], "export", NOON_MS + n)
+            journal.note(connection, doer, "export", NOON_MS + n)
         with pytest.raises(ValueError, match="no words"):
-            journal.note(connection, keeper.me["household_id"], "nonsense", NOON_MS)  # type: ignore[arg-type]
+            journal.note(connection, doer, "nonsense", NOON_MS)  # type: ignore[arg-type]
 
     entries = keeper.get("/api/journal").json["entries"]
     assert [(e["what"], e["at_ms"]) for e in entries] == [("export", NOON_MS + n) for n in (4, 3, 2)]

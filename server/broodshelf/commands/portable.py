@@ -16,7 +16,7 @@ from ..keeping.bringing_in import Report, bring_in, make_household
 from ..keeping.entries import BadRow, Entry, gather
 from ..keeping.sheet import SheetMapping, names_on_shelf, read_mapping, read_sheet
 from ..people.households import count_households
-from ..people.journal import note
+from ..people.journal import Doer, note
 from ..records.database import reading, writing
 from ..records.store import read_kind
 from ..records.tables import households
@@ -45,7 +45,7 @@ def hand_out(settings: Settings, chosen: argparse.Namespace) -> int:
         export = gather(connection, _household(connection, chosen.household))
     files.write(export, chosen.file, system_clock())
     with app.app_context(), writing() as connection:
-        note(connection, export.household_id, "export", system_clock())
+        note(connection, Doer(export.household_id), "export", system_clock())
     print(f"Wrote {len(export.entries)} records to {chosen.file}. Keys and signed-in phones are not in it.")
     return 0
 
@@ -59,7 +59,7 @@ def take_in(settings: Settings, chosen: argparse.Namespace) -> int:
         report.bad[:0] = bad
         doing = chosen.yes and (chosen.skip_bad or not report.bad)
         if doing:
-            note(connection, household_id, "import", system_clock())
+            note(connection, Doer(household_id), "import", system_clock())
         else:
             connection.rollback()
     _print_report(report, chosen)

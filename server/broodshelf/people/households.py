@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import asdict, dataclass
 from typing import Any
 
 from sqlalchemy import Connection, Row, delete, func, insert, select, update
@@ -57,19 +58,19 @@ def whose(connection: Connection, code: str, now_ms: int) -> str | None:
     return None if person is None else str(person.values["name"])
 
 
-def claim(
-    connection: Connection,
-    code: str,
-    *,
-    person_name: str | None,
-    household_name: str | None,
-    zone: str | None,
-    now_ms: int,
-) -> tuple[str, str]:
+@dataclass(frozen=True, slots=True)
+class Founding:
+    """What whoever claims says of a new household; all of it is needed for one, nothing for the way back."""
+
+    person_name: str | None = None
+    household_name: str | None = None
+    zone: str | None = None
+
+
+def claim(connection: Connection, code: str, founding: Founding, now_ms: int) -> tuple[str, str]:
     """Use a code up; return ``(household_id, person_id)``.
 
-    The names and the zone are for a new household only; ``BadRequest`` where it lacks one of them. Raises ``Gone``
-    for a code that is not good.
+    Raises ``BadRequest`` where a new household lacks something, ``Gone`` for a code that is not good.
     """
     row = _good(connection, code, now_ms)
     used = connection.execute(
@@ -82,11 +83,11 @@ def claim(
     if row.for_household is not None and row.person_id is not None:
         note_ended("claim", row.for_household, [row.code_hash], now_ms)
         return row.for_household, row.person_id
+    person_name, household_name, zone = founding.person_name, founding.household_name, founding.zone
     if person_name is None or household_name is None or zone is None:
-        lacking = {"person_name": person_name, "household_name": household_name, "zone": zone}
         raise BadRequest(
             "A new household needs your name, its own name and its time zone.",
-            fields={name: "missing" for name, value in lacking.items() if value is None},
+            fields={name: "missing" for name, value in asdict(founding).items() if value is None},
         )
     household_id, person_id = found_household(connection, person_name, household_name, zone, now_ms)
     note_ended("claim", household_id, [row.code_hash], now_ms)

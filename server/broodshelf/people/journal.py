@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable
+from dataclasses import dataclass
 from typing import Any, Final, Literal, get_args
 
 from sqlalchemy import Connection, delete, insert, select, update
@@ -14,6 +15,7 @@ from sqlalchemy import Connection, delete, insert, select, update
 from ..model.gauges import DAY_MS
 from ..records.ids import uuid7
 from ..records.tables import households
+from .actor import Actor
 from .tables import claim_codes, journal, pass_secrets
 
 What = Literal[
@@ -35,32 +37,37 @@ MOST_CONCERNED: Final = 50
 """A wrong code of a stranger is told to the households that such a code could open, on a small server."""
 
 
-def note(
-    connection: Connection,
-    household_id: str,
-    what: What,
-    now_ms: int,
-    *,
-    person_id: str | None = None,
-    device_id: str | None = None,
-    **args: str | int,
-) -> None:
-    """Write down what happened, who did it and on which phone; ``args`` are names and numbers as they then were."""
+@dataclass(frozen=True, slots=True)
+class Doer:
+    """At whose doors something happened, who did it and on which phone, as far as that is known."""
+
+    household_id: str
+    person_id: str | None = None
+    device_id: str | None = None
+
+    @classmethod
+    def of(cls, actor: Actor) -> Doer:
+        """Return somebody who is signed in."""
+        return cls(actor.household_id, actor.person_id, actor.device_id)
+
+
+def note(connection: Connection, doer: Doer, what: What, now_ms: int, **args: str | int) -> None:
+    """Write down what happened; ``args`` are names and numbers as they then were."""
     if what not in get_args(What):
         raise ValueError(f"The journal has no words for {what!r}.")
     connection.execute(
         insert(journal).values(
-            household_id=household_id,
+            household_id=doer.household_id,
             id=uuid7(now_ms),
             at_ms=now_ms,
             what=what,
-            person_id=person_id,
-            device_id=device_id,
+            person_id=doer.person_id,
+            device_id=doer.device_id,
             args=json.dumps(args, ensure_ascii=False),
         )
     )
     j = journal.c
-    mine = j.household_id == household_id
+    mine = j.household_id == doer.household_id
     last = connection.scalar(select(j.id).where(mine).order_by(j.id.desc()).offset(MOST - 1).limit(1))
     if last is not None:
         connection.execute(delete(journal).where(mine, j.id < last))
@@ -69,21 +76,19 @@ def note(
 def note_for_all(connection: Connection, what: What, now_ms: int) -> None:
     """Write down for every household what the operator did to the whole server."""
     for household_id in connection.scalars(select(households.c.id)).all():
-        note(connection, household_id, what, now_ms)
+        note(connection, Doer(household_id), what, now_ms)
 
 
-def note_wrong_code(
-    connection: Connection, household_id: str, where: str, now_ms: int, person_id: str | None = None
-) -> None:
+def note_wrong_code(connection: Connection, doer: Doer, where: str, now_ms: int) -> None:
     """Count a wrong code: one entry a day, place and person, so that guessing cannot push out the rest."""
     j = journal.c
     query = (
         select(j.id, j.args)
         .where(
-            j.household_id == household_id,
+            j.household_id == doer.household_id,
             j.what == "wrong_codes",
             j.at_ms > now_ms - DAY_MS,
-            j.person_id.is_not_distinct_from(person_id),
+            j.person_id.is_not_distinct_from(doer.person_id),
         )
         .order_by(j.id.desc())
     )
@@ -92,10 +97,10 @@ def note_wrong_code(
         if args["where"] == where:
             more = json.dumps({**args, "count": args["count"] + 1}, ensure_ascii=False)
             connection.execute(
-                update(journal).where(j.household_id == household_id, j.id == row.id).values(args=more)
+                update(journal).where(j.household_id == doer.household_id, j.id == row.id).values(args=more)
             )
             return
-    note(connection, household_id, "wrong_codes", now_ms, person_id=person_id, where=where, count=1)
+    note(connection, doer, "wrong_codes", now_ms, where=where, count=1)
 
 
 def concerned(connection: Connection, where: Literal["claim", "pass"], now_ms: int) -> list[str]:

@@ -43,6 +43,20 @@ class Collected:
     person_id: str
 
 
+@dataclass(frozen=True, slots=True)
+class KnownKeeper:
+    """Somebody of the household, who gets one more phone."""
+
+    person_id: str
+
+
+@dataclass(frozen=True, slots=True)
+class NewKeeper:
+    """Somebody whom the household does not know yet."""
+
+    name: str
+
+
 def ask(connection: Connection, device_id: str, device_name: str, now_ms: int) -> Asked:
     """Open a pairing for a new phone. Lasts ten minutes, works once."""
     waiting = select(func.count()).select_from(pairings).where(pairings.c.expires_ms >= now_ms)
@@ -70,21 +84,16 @@ def look(connection: Connection, code: str, now_ms: int) -> dict[str, Any]:
 
 
 def approve(
-    connection: Connection,
-    actor: Actor,
-    code: str,
-    now_ms: int,
-    *,
-    person_id: str | None,
-    person_name: str | None,
+    connection: Connection, actor: Actor, code: str, whom: KnownKeeper | NewKeeper, now_ms: int
 ) -> None:
-    """Let the phone with this code in, as a known person or a new keeper of that name."""
+    """Let the phone with this code in. Raises ``Gone`` where none shows it, ``NotFound`` for an unknown keeper."""
     row = _open(connection, code, now_ms)
-    if person_id is None:
+    if isinstance(whom, NewKeeper):
         ledger = Ledger(connection, actor.household_id)
-        person_id = add_person(ledger, person_name or "", "keeper", now_ms)
+        person_id = add_person(ledger, whom.name, "keeper", now_ms)
         ledger.flush()
     else:
+        person_id = whom.person_id
         person = read_record(connection, actor.household_id, person_id)
         if person is None or person.gone or person.kind != "person" or person.values.get("role") != "keeper":
             raise NotFound("There is no such keeper in this household.")

@@ -41,25 +41,45 @@ ADDRESS_KIB_AN_HOUR: Final = 1_000_000
 """Operations and pictures of everybody behind one address, in KiB."""
 
 
-def spend(connection: Connection, actor: Actor, address: str, sent: Share, arrived: int, now_ms: int) -> None:
+@dataclass(frozen=True, slots=True)
+class Arrival:
+    """A request with something to store: from which address it came, its bytes, and what is to be stored of it."""
+
+    address: str
+    size_bytes: int
+    sent: Share
+
+
+@dataclass(frozen=True, slots=True)
+class _Account:
+    """Of whom it is counted what was sent, the household itself or a pass in it, and how much that may be in a day."""
+
+    household_id: str
+    subject: str
+    most: Share
+
+
+def spend(connection: Connection, actor: Actor, arrival: Arrival, now_ms: int) -> None:
     """Count what is about to be stored; beyond a share raise ``TooMany`` (code ``quota``).
 
-    ``address``: where it comes from; ``arrived``: the bytes of the request. What is raised rolls the caller's
-    transaction back, so nothing is counted that was not taken.
+    What is raised rolls the caller's transaction back, so nothing is counted that was not taken.
     """
-    if not add_amount(connection, "sent", address, now_ms, -(-arrived // 1024), ADDRESS_KIB_AN_HOUR):
+    size_kib = -(-arrival.size_bytes // 1024)
+    if not add_amount(connection, "sent", arrival.address, now_ms, size_kib, ADDRESS_KIB_AN_HOUR):
         raise _refusal(
             "Very much has come from this address within the hour", "goes on by itself", WINDOW_MS // 1000
         )
     wait_s = min(LONGEST_WAIT_S, (DAY_MS - now_ms % DAY_MS) // 1000 + 1)
-    household_id = actor.household_id
-    if actor.window is not None and not _add(
-        connection, household_id, actor.window.pass_id, sent, PASS, now_ms
-    ):
-        raise _refusal(
-            "This pass has sent as much as a pass may in a day", "goes tomorrow, or with a new pass", wait_s
-        )
-    if not _add(connection, household_id, household_id, sent, HOUSEHOLD, now_ms):
+    household_id, window = actor.household_id, actor.window
+    if window is not None:
+        of_pass = _Account(household_id, window.pass_id, PASS)
+        if not _add(connection, of_pass, arrival.sent, now_ms):
+            raise _refusal(
+                "This pass has sent as much as a pass may in a day",
+                "goes tomorrow, or with a new pass",
+                wait_s,
+            )
+    if not _add(connection, _Account(household_id, household_id, HOUSEHOLD), arrival.sent, now_ms):
         raise _refusal("This household has sent as much as one may in a day", "goes tomorrow", wait_s)
 
 
@@ -76,15 +96,13 @@ def _refusal(why: str, what_next: str, wait_s: int) -> TooMany:
     )
 
 
-def _add(
-    connection: Connection, household_id: str, subject: str, sent: Share, share: Share, now_ms: int
-) -> bool:
-    """Add to what a subject sent today; say whether that is within its share."""
+def _add(connection: Connection, account: _Account, sent: Share, now_ms: int) -> bool:
+    """Add to what was sent today; say whether that is within the account's share."""
     made = postgresql if connection.dialect.name == "postgresql" else sqlite
     u = usage.c
     statement = made.insert(usage).values(
-        household_id=household_id,
-        subject=subject,
+        household_id=account.household_id,
+        subject=account.subject,
         day=now_ms // DAY_MS,
         operations=sent.operations,
         bytes=sent.size_bytes,
@@ -100,9 +118,9 @@ def _add(
             },
         ).returning(u.operations, u.bytes, u.pictures)
     ).one()
-    counted = Share(*so_far)
+    counted, most = Share(*so_far), account.most
     return (
-        counted.operations <= share.operations
-        and counted.size_bytes <= share.size_bytes
-        and counted.pictures <= share.pictures
+        counted.operations <= most.operations
+        and counted.size_bytes <= most.size_bytes
+        and counted.pictures <= most.pictures
     )

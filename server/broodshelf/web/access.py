@@ -13,6 +13,9 @@ from ..nudges.channels.push.subscriptions import forget_device
 from ..people import devices, households, pairing
 from ..people.actor import Actor
 from ..people.devices import Owner, Phone, Session
+from ..people.households import Founding
+from ..people.journal import Doer
+from ..people.pairing import KnownKeeper, NewKeeper
 from ..records.apart import enter, every_household
 from ..records.database import reading, writing
 from ..records.store import read_record
@@ -37,14 +40,8 @@ def claim(body: Given) -> Response:
     now = p.now_ms()
     p.count_try("claim")
     with counting_wrong_codes("claim"), every_household(), writing() as connection:
-        household_id, person_id = households.claim(
-            connection,
-            body["code"],
-            person_name=body.get("person_name"),
-            household_name=body.get("household_name"),
-            zone=body.get("zone"),
-            now_ms=now,
-        )
+        founding = Founding(body.get("person_name"), body.get("household_name"), body.get("zone"))
+        household_id, person_id = households.claim(connection, body["code"], founding, now)
         phone, owner = Phone(**body["device"]), Owner(household_id, person_id)
         session = devices.sign_in(connection, phone, owner, now)
         _note_new_phone(connection, owner, phone)
@@ -159,16 +156,10 @@ def approve_pairing(actor: Actor, body: Given) -> Response:
     """
     if ("person_id" in body) == ("person_name" in body):
         raise BadRequest("Give either person_id or person_name.", fields={"person_id": "one of the two"})
+    whom = KnownKeeper(body["person_id"]) if "person_id" in body else NewKeeper(body["person_name"])
     p.count_try("approve")
     with counting_wrong_codes("pairing"), writing() as connection:
-        pairing.approve(
-            connection,
-            actor,
-            body["code"],
-            p.now_ms(),
-            person_id=body.get("person_id"),
-            person_name=body.get("person_name"),
-        )
+        pairing.approve(connection, actor, body["code"], whom, p.now_ms())
     return jsonify({})
 
 
@@ -199,7 +190,8 @@ def revoke_device(actor: Actor, device_id: str) -> Response:
 
 
 def _note_new_phone(connection: Connection, owner: Owner, phone: Phone) -> None:
-    note_and_tell(connection, owner.household_id, "new_phone", owner.person_id, phone.id, phone=phone.name)
+    doer = Doer(owner.household_id, owner.person_id, phone.id)
+    note_and_tell(connection, doer, "new_phone", phone=phone.name)
 
 
 def describe(actor: Actor) -> dict[str, Any]:

@@ -13,7 +13,7 @@ from ..errors import BadRequest, Gone
 from ..nudges.telling.notices import tell_keepers
 from ..people import journal
 from ..people.actor import Actor
-from ..people.journal import What
+from ..people.journal import Doer, What
 from ..records.apart import every_household
 from ..records.database import reading, writing
 from ..records.store import read_record
@@ -40,24 +40,15 @@ def show(actor: Actor) -> Response:
 
 def note(connection: Connection, actor: Actor, what: What, **args: str | int) -> None:
     """Write down what somebody who is signed in did."""
-    journal.note(
-        connection,
-        actor.household_id,
-        what,
-        p.now_ms(),
-        person_id=actor.person_id,
-        device_id=actor.device_id,
-        **args,
-    )
+    journal.note(connection, Doer.of(actor), what, p.now_ms(), **args)
 
 
-def note_and_tell(
-    connection: Connection, household_id: str, what: What, person_id: str, device_id: str, **args: str | int
-) -> None:
+def note_and_tell(connection: Connection, doer: Doer, what: What, **args: str | int) -> None:
     """Write down what happened and tell the household's keepers but the one who did it."""
     now_ms, pusher = p.now_ms(), p.parts().pusher
-    journal.note(connection, household_id, what, now_ms, person_id=person_id, device_id=device_id, **args)
-    person = read_record(connection, household_id, person_id)
+    journal.note(connection, doer, what, now_ms, **args)
+    household_id, person_id = doer.household_id, doer.person_id
+    person = None if person_id is None else read_record(connection, household_id, person_id)
     named = {"person": str(person.values.get("name")) if person is not None else "", **args}
     tell_keepers(connection, household_id, what, named, pusher.channels.key_ids, now_ms, but=person_id)
 
@@ -77,10 +68,10 @@ def _note_wrong_code(where: Literal["claim", "pass", "pairing", "mail"]) -> None
     known, now_ms = p.actor_or_none(), p.now_ms()
     if known is not None:
         with writing() as connection:
-            journal.note_wrong_code(connection, known.household_id, where, now_ms, known.person_id)
+            journal.note_wrong_code(connection, Doer.of(known), where, now_ms)
         return
     if where not in ("claim", "pass"):
         return
     with every_household(), writing() as connection:
         for household_id in journal.concerned(connection, where, now_ms):
-            journal.note_wrong_code(connection, household_id, where, now_ms)
+            journal.note_wrong_code(connection, Doer(household_id), where, now_ms)

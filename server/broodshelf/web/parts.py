@@ -19,7 +19,7 @@ from ..people.actor import Actor
 from ..people.devices import actor_of, mark_seen, seen_lately
 from ..people.limits import MOST_A_MINUTE, refuse_beyond
 from ..people.limits import count_try as counted
-from ..people.quotas import Share
+from ..people.quotas import Arrival, Share
 from ..records.apart import enter, every_household
 from ..records.database import reading, writing
 from ..records.ended import Revocations
@@ -120,11 +120,10 @@ def count_try(purpose: str, most: int = MOST_A_MINUTE) -> None:
         counted(connection, purpose, caller, now_ms(), most)
 
 
-def spend(connection: Connection, sent: Share, arrived: int) -> None:
+def spend(connection: Connection, sent: Share, size_bytes: int) -> None:
     """Count what a signed-in phone is about to store against its pass, household and address."""
-    quotas.spend(
-        connection, actor(after_the_pass=True), network_of(request.remote_addr), sent, arrived, now_ms()
-    )
+    arrival = Arrival(network_of(request.remote_addr), size_bytes, sent)
+    quotas.spend(connection, actor(after_the_pass=True), arrival, now_ms())
 
 
 def keeper() -> Actor:

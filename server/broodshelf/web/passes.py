@@ -8,6 +8,7 @@ from ..errors import BadRequest, NotFound
 from ..people import devices, passes
 from ..people.actor import Actor
 from ..people.devices import Owner, Phone
+from ..people.journal import Doer
 from ..records.apart import every_household
 from ..records.database import reading, writing
 from ..records.store import Ledger
@@ -30,14 +31,7 @@ def make_link(actor: Actor, pass_id: str) -> Response:
     """
     with writing() as connection:
         made = passes.make_link(connection, actor.household_id, pass_id, p.now_ms())
-        note_and_tell(
-            connection,
-            actor.household_id,
-            "link_made",
-            actor.person_id,
-            actor.device_id,
-            **{"pass": made.name},
-        )
+        note_and_tell(connection, Doer.of(actor), "link_made", **{"pass": made.name})
     link = f"{p.parts().settings.public_url}/#/pass/{made.secret}"
     return jsonify(link=link, code=made.code, qr_svg=qr_svg(link))
 
@@ -96,5 +90,5 @@ def open_pass(body: Given) -> Response:
         phone, owner = Phone(**body["device"]), Owner(household_id, person_id, "stand_in", record.id)
         session = devices.sign_in(connection, phone, owner, p.now_ms())
         named = {"phone": phone.name, "pass": str(record.values["name"])}
-        note_and_tell(connection, household_id, "pass_opened", person_id, phone.id, **named)
+        note_and_tell(connection, Doer(household_id, person_id, phone.id), "pass_opened", **named)
     return signed_in(session)
