@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from tests.keeping.shelves import server
 from tests.support.house import House
 from tests.support.templates import Templates
 
@@ -24,3 +25,10 @@ def house(
         monkeypatch.setattr("broodshelf.cli.system_clock", lambda: made.now_ms)
         yield made
     logging.disable(logging.NOTSET)
+
+
+@pytest.fixture
+def here(tmp_path: Path) -> Iterator[Path]:
+    """The folder of a server of its own, on which nothing is."""
+    with server(tmp_path, "here"):
+        yield tmp_path

@@ -7,7 +7,6 @@ import socket
 from base64 import urlsafe_b64decode
 from collections.abc import Iterator
 from dataclasses import replace
-from types import SimpleNamespace
 
 import http_ece
 import pytest
@@ -23,13 +22,11 @@ from broodshelf.nudges.channels.addresses import Phone
 from broodshelf.nudges.channels.channel import Delivery
 from broodshelf.nudges.channels.outcome import Gone, Refused, RetryLater, Sent
 from broodshelf.nudges.channels.push import channel as channel_module
-from broodshelf.nudges.channels.push.answers import read_answer, wait_s
 from broodshelf.nudges.channels.push.channel import PushChannel
 from broodshelf.nudges.channels.push.hosts import PushHosts
 from broodshelf.nudges.channels.push.rendering import render
 from broodshelf.nudges.channels.push.vapid import load_or_make
 from broodshelf.nudges.messages import of_test
-from broodshelf.nudges.outcomes.waits import back_off_s
 
 NOW_MS = ms("2026-05-01T12:00")
 DELIVERY = Delivery("d", of_test("https://shelf.example.org"), 3600, True, "a round")
@@ -210,41 +207,6 @@ def test_the_time_to_live_stays_between_five_minutes_and_a_day(channel, service,
     assert service.taken[0].headers["Urgency"] == "normal"
 
 
-def test_failures_back_off_to_half_an_hour():
-    assert [back_off_s(n) for n in (1, 2, 3, 4, 9)] == [30, 120, 480, 1800, 1800]
-
-
-@pytest.mark.parametrize(
-    ("header", "seconds"),
-    [
-        (None, 60), ("", 60), ("soon", 60), ("-5", 60), ("1.5", 60), ("9" * 5000, 60),
-        (" 17 ", 17), ("0", 1), ("99999", 3600), ("Fri, 31 Dec 1999 23:59:59 GMT", 1),
-        ("Fri, 31 Dec 9999 23:59:59 GMT", 3600), ("Fri, 31 Dec 99999 23:59:59 GMT", 60),
-    ],
-)  # fmt: skip
-def test_a_retry_after_is_waited_for_an_hour_at_most_and_nonsense_a_minute(header, seconds):
-    assert wait_s(header) == seconds
-
-
-def test_a_retry_after_may_be_a_date(monkeypatch):
-    now_s = NOW_MS / 1000
-    monkeypatch.setattr("urllib3.util.retry.time", SimpleNamespace(time=lambda: now_s))
-
-    assert wait_s("Fri, 01 May 2026 12:02:00 GMT") == 120
-
-
-@given(st.text(max_size=40))
-def test_whatever_a_retry_after_says_the_wait_is_between_a_second_and_an_hour(header):
-    assert 1 <= wait_s(header) <= 3600
-
-
-def test_every_status_has_a_meaning():
-    for status in range(100, 600):
-        outcome = read_answer(status, {})
-        kept = not isinstance(outcome, Gone)
-        assert kept or status in (404, 410), "only these two say that a phone has left for good"
-
-
 HOST = st.sampled_from(
     [
         "fcm.googleapis.com", "web.push.apple.com", "updates.push.services.mozilla.com", "wns2-by3p.notify.windows.com",
@@ -255,6 +217,8 @@ HOST = st.sampled_from(
         "evil.example\\.push.apple.com", "evil.example#.push.apple.com", "evil.example?.push.apple.com",
     ]
 )  # fmt: skip
+
+
 ENDPOINT = st.one_of(
     st.text(max_size=80),
     st.builds(
@@ -266,6 +230,8 @@ ENDPOINT = st.one_of(
         st.one_of(st.just("/x"), st.text(max_size=30).map(lambda t: f"/{t}"), st.text(max_size=10)),
     ),
 )
+
+
 ALLOWED = (
     "fcm.googleapis.com",
     "push.apple.com",
