@@ -8,10 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import Final
 
-from ....model.facts import Event
+from ....model.facts import Event, tells
 from ....model.gauges import DAY_MS, Reason
+from ....model.kinds.log import Boost, Count
 from ....model.quantities import Estimate, within
 
 MOST_WORKERS: Final = 1_000_000.0
@@ -46,6 +47,7 @@ _LEAST_BROOD: Final[Mapping[str, Estimate]] = {
     "many": Estimate(10, 18, 40),
 }
 """What the words mean beside a queen alone or a handful of workers."""
+_COUNTED_IN: Final = frozenset({"count", "boost"})
 _IN_ORDER: Final = tuple(_LEAST_BROOD).index
 _BROOD: Final = ("eggs", "larvae", "pupae")
 USUAL_BOOST: Final = 10.0
@@ -119,29 +121,31 @@ def census_of(events: Sequence[Event], stage: str | None) -> Census:
     added: dict[str, float] = {}
     oldest_brood_ms: float | None = None
     for event in reversed(events):
-        if event.kind == "boost" and event.happened_ms >= events[-1].happened_ms - OLD_CENSUS_DAYS * DAY_MS:
-            stage_added, number = str(event.values.get("brood")), event.values.get("number")
+        if event.kind not in _COUNTED_IN:
+            continue
+        if tells(event, Boost) and event.happened_ms >= events[-1].happened_ms - OLD_CENSUS_DAYS * DAY_MS:
+            stage_added, number = event.said.brood, event.said.number
             if stage_added in _BROOD and stage_added not in seen:
                 added[stage_added] = added.get(stage_added, 0.0) + (USUAL_BOOST if number is None else number)
                 seen_ms.setdefault(stage_added, event.happened_ms)
-        if event.kind != "count":
+        if not tells(event, Count):
             continue
-        values = event.values
+        count = event.said
         if oldest_brood_ms is None:
             oldest_brood_ms = event.happened_ms - OLD_CENSUS_DAYS * DAY_MS
         brood_is_closed = len(seen) == len(_BROOD) or event.happened_ms < oldest_brood_ms
         if brood_is_closed and workers is not None and (workers.high > 0 or fell_to_zero):
             break
         if workers is None:
-            if (found := _workers_in(values)) is not None:
+            if (found := _workers_in(count)) is not None:
                 (workers, basis), counted_ms = found, event.happened_ms
         elif workers.high == 0 and not fell_to_zero:
-            earlier = _workers_in(values)
+            earlier = _workers_in(count)
             fell_to_zero = earlier is not None and earlier[0].best > 0
         if not brood_is_closed:
-            for field in _BROOD:
-                if field not in seen and values.get(field) in _LEAST_BROOD:
-                    seen[field] = values[field]
+            for field, word in zip(_BROOD, (count.eggs, count.larvae, count.pupae), strict=True):
+                if field not in seen and word is not None and word in _LEAST_BROOD:
+                    seen[field] = word
                     seen_ms.setdefault(field, event.happened_ms)
     if workers is None:
         workers = _STAGE_WORKERS.get(stage or "", _UNKNOWN_WORKERS)
@@ -150,16 +154,15 @@ def census_of(events: Sequence[Event], stage: str | None) -> Census:
     return Census(workers, brood, basis, counted_ms, fell_to_zero)
 
 
-def _workers_in(values: Mapping[str, Any]) -> tuple[Estimate, str] | None:
-    exact = values.get("workers")
-    if exact is not None:
-        return Estimate.exactly(within("workers", float(exact), "workers", 0, MOST_WORKERS)), "exact"
-    one_end, other_end = values.get("workers_low"), values.get("workers_high")
+def _workers_in(count: Count) -> tuple[Estimate, str] | None:
+    if count.workers is not None:
+        return Estimate.exactly(within("workers", float(count.workers), "workers", 0, MOST_WORKERS)), "exact"
+    one_end, other_end = count.workers_low, count.workers_high
     if one_end is not None and other_end is not None:
         ends = (within("workers", float(end), "workers", 0, MOST_WORKERS) for end in (one_end, other_end))
         low, high = sorted(ends)
         return Estimate(low, (low + high) / 2, high), "range"
-    coarse = _COARSE_WORKERS.get(str(values.get("workers_coarse")))
+    coarse = _COARSE_WORKERS.get(count.workers_coarse or "")
     return None if coarse is None else (coarse, "coarse")
 
 

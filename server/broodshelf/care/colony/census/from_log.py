@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import datetime as dt
 from bisect import bisect_left
-from collections.abc import Iterator, Mapping, Sequence
-from typing import Any, Final
+from collections.abc import Iterator, Sequence
+from typing import Final
 
-from ....model.facts import ColonyState, Event
+from ....model.facts import ColonyState, Event, Logged, tells
 from ....model.gauges import DAY_MS
+from ....model.kinds.log import Boost, Check, Count
 from ...catalogue import Species
 from ..climate import Climate
 from ..day_climate import DayClimate
@@ -22,7 +23,9 @@ from .warmth import warmth_of
 
 WEEK: Final = 7
 TAKEN: Final = frozenset({"all", "some"})
-_counts: Lru[tuple[int, Mapping[str, Any], tuple[Seen, ...]]] = Lru(20_000)
+_SEEN_IN: Final = frozenset({"count", "check", "boost", "move"})
+"""The kinds of logs that tell of brood and workers."""
+_counts: Lru[tuple[int, Count, tuple[Seen, ...]]] = Lru(20_000)
 OFFERS_DAYS: Final = 28
 """Insects that were offered longer ago say nothing of today's larvae (common practice, no source); taken by blocks of
 as many days, so that the first of them stays the same for weeks."""
@@ -73,31 +76,33 @@ def _told_lately(events: Sequence[Event], day: int, offset_ms: int) -> Sequence[
 
 
 def _some_workers(event: Event) -> bool:
-    return event.kind == "count" and any(seen.what == "workers" and seen.any for seen in _counted(event, 0))
+    return tells(event, Count) and any(seen.what == "workers" and seen.any for seen in _counted(event, 0))
 
 
 def _seen(events: Sequence[Event], offset_ms: int, offers_from: int) -> Iterator[Seen]:
     """Yield what was seen and done; insects that were offered from a day on once a week."""
     week, taken, refused, last = -1, 0, 0, ""
     for event in events:
-        kind, values = event.kind, event.values
-        if kind not in ("count", "check", "boost", "move"):
+        if event.kind not in _SEEN_IN:
             continue
         day = (event.happened_ms + offset_ms) // DAY_MS
         if week >= 0 and day // WEEK != week:
             yield from _offered(week, taken, refused, last)
             week, taken, refused = -1, 0, 0
-        if kind == "count":
+        if tells(event, Count):
             yield from _count(event, day)
-        elif kind == "boost":
-            if values.get("brood") in BROOD:
-                yield Seen(day, "added", number=values.get("number"), word=values["brood"], event_id=event.id)
+        elif tells(event, Boost):
+            if event.said.brood in BROOD:
+                added = event.said
+                yield Seen(day, "added", number=added.number, word=added.brood, event_id=event.id)
         elif event.moved:
             yield Seen(day, "moved", event_id=event.id)
-        elif values.get("need") == "protein" and values.get("outcome") and day >= offers_from:
+        elif (
+            tells(event, Check) and day >= offers_from and event.said.need == "protein" and event.said.outcome
+        ):
             week, last = day // WEEK, event.id
-            taken += values["outcome"] in TAKEN
-            refused += values["outcome"] == "ignored"
+            taken += event.said.outcome in TAKEN
+            refused += event.said.outcome == "ignored"
     if week >= 0:
         yield from _offered(week, taken, refused, last)
 
@@ -108,30 +113,29 @@ def _offered(week: int, taken: int, refused: int, event_id: str) -> Iterator[See
         yield Seen(week * WEEK, "protein", word=word, event_id=event_id)
 
 
-def _count(event: Event, day: int) -> tuple[Seen, ...]:
+def _count(event: Logged[Count], day: int) -> tuple[Seen, ...]:
     """Return what a count says; the same count always as the same objects, which are compared at once."""
     kept = _counts.get(event.id)
-    if kept is None or kept[0] != day or kept[1] != event.values:
-        kept = day, event.values, tuple(_counted(event, day))
+    if kept is None or kept[0] != day or kept[1] != event.said:
+        kept = day, event.said, tuple(_counted(event, day))
         _counts.put(event.id, kept)
     return kept[2]
 
 
-def _counted(event: Event, day: int) -> Iterator[Seen]:
-    values = event.values
-    number, low, high = values.get("workers"), values.get("workers_low"), values.get("workers_high")
-    word = values.get("workers_coarse")
+def _counted(event: Logged[Count], day: int) -> Iterator[Seen]:
+    count = event.said
+    number, low, high, word = count.workers, count.workers_low, count.workers_high, count.workers_coarse
     if number is not None:
         yield Seen(day, "workers", number=float(number), event_id=event.id)
     elif low is not None and high is not None:
         yield Seen(day, "workers", low=float(low), high=float(high), event_id=event.id)
     elif word is not None:
         yield Seen(day, "workers", word=word, event_id=event.id)
-    if values.get("males_only"):
+    if count.males_only:
         return  # what hatches of such brood are no workers
-    for stage in BROOD:
-        if values.get(stage) is not None:
-            yield Seen(day, stage, word=values[stage], event_id=event.id)
+    for stage, seen in zip(BROOD, (count.eggs, count.larvae, count.pupae), strict=True):
+        if seen is not None:
+            yield Seen(day, stage, word=seen, event_id=event.id)
 
 
 def _rests(season: Season, day: int) -> Iterator[Spell]:
