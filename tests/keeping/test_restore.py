@@ -59,8 +59,9 @@ def test_phones_give_back_what_the_backup_lacked_over_a_used_server(house, tmp_p
     ):
         world.step(*step)
     before = world.phones[0].meta["epoch"]
+    told = Restored(at_ms, dict(world.contact_ms), world.deletions(), world.copies())
     restore_by_command(house, tmp_path / "kept.tar.gz")
-    world.restores.append(Restored(at_ms, dict(world.contact_ms)))
+    world.restores.append(told)
     world.check()  # every acknowledged operation is stored once, all phones alike
 
     assert world.phones[0].meta["epoch"] != before

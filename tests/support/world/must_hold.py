@@ -8,23 +8,22 @@ from __future__ import annotations
 import json
 from abc import ABC, abstractmethod
 from collections import defaultdict
+from collections.abc import Sequence
 from typing import Any
 
 from sqlalchemy import select
-from tests.support.world.state import Acknowledged, State
+from tests.support.world.excuses import Excuses
+from tests.support.world.state import Acknowledged
 
 from broodshelf.records.database import reading
 from broodshelf.records.tables import operations, records, revisions
 
-JOURNAL_MS = 30 * 86_400_000
-CLOCKS_MS = 3 * 86_400_000
-"""How much less a phone whose clock was set by a day and back may keep."""
 Setting = tuple[int, str | None, Any, int]
 """How a field was set last: revision, device, value, and when that was made."""
 NEVER: Setting = (0, None, None, 0)
 
 
-class MustHold(State, ABC):
+class MustHold(Excuses, ABC):
     """The checks of a world."""
 
     @abstractmethod
@@ -77,17 +76,6 @@ class MustHold(State, ABC):
                 heard = self.acknowledged.keys() | self.rejected.keys() | self.replaced
                 lost = [op_id for op_id in phone.disk()["written"] if op_id not in heard]
                 assert not lost, f"phone {who} forgot {lost}, which the server never answered"
-
-    def excused(self, told: Acknowledged) -> bool:
-        """A revoked phone cannot give back what a restore took; the oldest restored backup says from when."""
-        return told.phone in self.revoked and any(told.at_ms >= back.to_ms for back in self.restores)
-
-    def too_old_to_send_again(self, told: Acknowledged) -> bool:
-        """A restore of an older backup takes the traces of what had left its phone's journal by the last contact."""
-        return any(
-            back.to_ms <= told.at_ms <= back.contact_ms.get(told.phone, 0) - JOURNAL_MS + CLOCKS_MS
-            for back in self.restores
-        )
 
     def check_nothing_stale(self, rows: Any) -> None:
         """No value stands that an acknowledged change had taken the place of, knowing it, whatever came back."""
@@ -152,7 +140,8 @@ class MustHold(State, ABC):
                 continue  # acknowledged before a restore, refused after it: the phone shows it with its values
             record = rows.get(told.op["id"])
             if record is None:
-                assert told.op["id"] in gone_for_good, f"the record of {told.op} is not there"
+                lost = told.op["id"] not in gone_for_good and not self.held_by_nobody(told)
+                assert not lost, f"the record of {told.op} is not there"
                 continue
             if record.id in self.purged or told.op["adopt"]:
                 continue  # its history went with it; a copy offered after a restore yields to what is there
@@ -193,13 +182,10 @@ class MustHold(State, ABC):
                 continue
             if record.id in self.mended:
                 continue
-            lines = [line for line in trail if line.record_id == record.id]
-            deletion = next((line.rev for line in lines if line.op_id == op_id), 0)
-            wanted = any(
-                line.rev >= deletion
-                and ("gone" in json.loads(line.lost) or json.loads(line.asked).get("gone") is False)
-                for line in lines
-            )
+            histories = [trail]
+            if self.too_old_to_send_again(told):  # neither it nor what brought the record back comes again
+                histories += [back.deletions for back in self.restores]
+            wanted = any(wanted_back(record.id, op_id, history) for history in histories)
             assert wanted, f"record {record.id} is back from the dead after {told.op}"
             unaware = record.id in unheard or any(
                 other.op["id"] == record.id
@@ -237,6 +223,10 @@ class MustHold(State, ABC):
                 if asked.get("gone") is True and stood and unseen:
                     assert "gone" in lost, f"deletion {told.op} met an edit without a trace"
             met = {name for name in lost if name not in fields or fields[name][1] != line.device_id}
+            if asked.get("gone") is True and self.changed_later(line, fields):
+                met.discard(
+                    "gone"
+                )  # a deletion sent again yields to the phone's own later change of any field
             if met and told is not None and told.phone in live and not self.excused(told):
                 assert line.op_id in conflicts[told.phone], f"phone {told.phone} was not told of {lost}"
             unaware = told is None or told.op["base_epoch"] != told.epoch
@@ -255,6 +245,13 @@ class MustHold(State, ABC):
                     line.at_ms,
                 )  # the edit was later: the record lives
 
+    def changed_later(self, line: Any, fields: dict[str, Setting]) -> bool:
+        """Say whether the phone of a deletion had itself changed the record after it."""
+        _, deleted_ms = self.set_by(line, "gone")
+        return any(
+            device == line.device_id and made_ms > deleted_ms for _, device, _, made_ms in fields.values()
+        )
+
     def set_by(self, line: Any, name: str) -> tuple[str | None, int]:
         """Return by which device a line of the history sets a field, and when that was made."""
         if line.op_id in self.offered:
@@ -264,6 +261,16 @@ class MustHold(State, ABC):
         told = self.acknowledged.get(line.op_id or "")
         made_ms = told.op["made_at"] + told.op["skew_ms"] if told else line.at_ms
         return line.device_id, min(made_ms, line.at_ms)
+
+
+def wanted_back(record_id: str, deletion: str, history: Sequence[Any]) -> bool:
+    """Say whether a history tells who wanted a record back that this operation had deleted."""
+    lines = [line for line in history if line.record_id == record_id]
+    since = next((line.rev for line in lines if line.op_id == deletion), 0)
+    return any(
+        line.rev >= since and ("gone" in json.loads(line.lost) or json.loads(line.asked).get("gone") is False)
+        for line in lines
+    )
 
 
 def followed(earlier: Acknowledged, later: Acknowledged) -> bool:

@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from contextlib import suppress
+from typing import Any
 
-from sqlalchemy import select
+from sqlalchemy import or_, select
 from tests.support.world.state import DAY_MS, Kept, Restored, State
 
 from broodshelf.errors import NotFound
 from broodshelf.keeping.backup import backup, restore
 from broodshelf.people.devices import revoke_device
-from broodshelf.records.database import writing
+from broodshelf.records.database import reading, writing
 from broodshelf.records.epochs import start_epoch
 from broodshelf.records.purge import purge_gone
 from broodshelf.records.store import Ledger
-from broodshelf.records.tables import records
+from broodshelf.records.tables import records, revisions
 
 LONG_AWAY_DAYS = 401
 
@@ -32,14 +34,27 @@ class Server(State):
         if not self.backups:
             return
         kept = self.backups[which % len(self.backups)]
+        deletions, copies = self.deletions(), self.copies()
         self.house.stop()
         restore(self.house.settings, kept.path)
         self.house.start()  # notices by itself if revisions were lost
         if not by_hand:
             with writing() as connection:
                 start_epoch(connection, self.house.marks, self.household_id, self.house.now_ms)
-        self.restores.append(Restored(kept.at_ms, dict(self.contact_ms)))
+        self.restores.append(Restored(kept.at_ms, dict(self.contact_ms), deletions, copies))
         self.let_in()
+
+    def deletions(self) -> Sequence[Any]:
+        """Return the lines of the history that tell of deletions."""
+        tells = or_(revisions.c.asked.contains('"gone"'), revisions.c.lost.contains('"gone"'))
+        mine = revisions.c.household_id == self.household_id
+        with reading() as connection:
+            return connection.execute(select(revisions).where(mine, tells).order_by(revisions.c.rev)).all()
+
+    def copies(self) -> dict[int, set[str]]:
+        """Return the ids of the records that each keeper's phone holds."""
+        disks = {who: phone.disk() for who, phone in enumerate(self.phones) if who != self.stand_in}
+        return {who: disk["rows"].keys() | disk["gone"].keys() for who, disk in disks.items()}
 
     def do_days(self, days: int) -> None:
         """Days pass; what went more than 400 days ago is purged, old sessions have ended."""

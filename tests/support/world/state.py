@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -42,10 +42,16 @@ class Acknowledged:
 
 @dataclass(frozen=True)
 class Restored:
-    """A restore: to the state of which instant, and when each phone had spoken to the server last."""
+    """A restore: to the state of which instant, and when each phone had spoken to the server last.
+
+    ``deletions`` are the lines of the history before it that tell of deletions and of what brought records back.
+    ``copies`` are the ids of the records that each keeper's phone held, gone ones too, and could offer.
+    """
 
     to_ms: int
     contact_ms: dict[int, int]
+    deletions: Sequence[Any]
+    copies: dict[int, set[str]]
 
 
 class State:
