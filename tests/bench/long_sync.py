@@ -2,7 +2,7 @@
 
 Random runs of phones, faults and restores (tests/support/world) against the whole app, until so many operations
 were made. A run that breaks what must hold is cut down and saved under ``fixtures/sync_cases``; then the command
-fails. Figures of a run are in docs/sync.md.
+fails. Figures of a run are in docs/measurements.md.
 """
 
 from __future__ import annotations
