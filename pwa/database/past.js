@@ -55,12 +55,11 @@ export async function giveBack(tx, epoch, refill) {
       }),
   );
   const again = operationsOf(journal.filter((page) => page.at_ms > last_sync_ms - JOURNAL_MS));
-  const made = again.reduce((latest, op) => Math.max(latest, madeMs(op)), 0);
   await Promise.all([
     ...offers.map((op, i) => outbox.put(entryOf(op, i - offers.length))),
     meta.put(n + offers.length, 'n'),
     ...again.map((op) => outbox.put(entryOf(op, op.n))),
-    ...laterThan(made, entries).map((entry) => outbox.put(entry)),
+    ...laterThan(again, entries).map((entry) => outbox.put(entry)),
   ]);
 }
 
@@ -82,20 +81,28 @@ const entryOf = (op, n) => ({ op_id: op.op_id, op, state: 'waiting', answer: nul
 export const madeMs = (op) => op.made_at + op.skew_ms;
 
 /**
- * What waits was made after what was acknowledged, whatever this phone's clock said: those entries that must say so.
- * @param {number} floor @param {Entry[]} entries
+ * What waits was made after what was acknowledged of lower `n`, whatever this phone's clock said: those entries that
+ * must say so. What was deferred may be older than what was acknowledged since, and keeps its time.
+ * @param {Operation[]} acknowledged @param {Entry[]} entries
  */
-function laterThan(floor, entries) {
+function laterThan(acknowledged, entries) {
   const moved = [];
   const waiting = entries.filter(({ op, state }) => state === 'waiting' && !op?.adopt);
-  for (const entry of waiting.sort((one, other) => one.n - other.n)) {
-    if (floor && madeMs(entry.op) <= floor) {
-      moved.push({ ...entry, op: { ...entry.op, made_at: floor + 1 - entry.op.skew_ms } });
+  const made = [...acknowledged.map((op) => ({ n: op.n, op, entry: null })), ...waiting.map(asMade)];
+  let floor = 0;
+  for (const { op, entry } of made.sort((one, other) => one.n - other.n)) {
+    if (!entry) {
+      floor = Math.max(floor, madeMs(op));
+      continue;
     }
-    floor = floor && Math.max(floor + 1, madeMs(entry.op));
+    if (floor && madeMs(op) <= floor) moved.push({ ...entry, op: { ...op, made_at: floor + 1 - op.skew_ms } });
+    floor = floor && Math.max(floor + 1, madeMs(op));
   }
   return moved;
 }
+
+/** @param {Entry} entry */
+const asMade = (entry) => ({ n: entry.n, op: entry.op, entry });
 
 /**
  * Which records a server that was restored lacks, or has as they were before.
