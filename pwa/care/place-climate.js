@@ -69,6 +69,30 @@ export function comfortOf(ranges) {
   return ranges.length && low < high ? [low, high] : null;
 }
 
+/**
+ * The measured warmth of a place between two instants, by the day or, from `WEEKLY` days on, by the week, as a shape of
+ * shares of a height, with its least and most in °C; null where too little was measured to be a shape.
+ * @param {DayFields[]} measured @param {number} fromMs @param {number} toMs
+ * @returns {{shape: Array<[number, number]>, low: number, high: number} | null}
+ */
+export function warmthBehind(measured, fromMs, toMs) {
+  const days = measured
+    .filter(({ on, mean_c }) => typeof mean_c === 'number' && Date.parse(on) >= fromMs && Date.parse(on) <= toMs)
+    .sort((a, b) => (a.on < b.on ? -1 : 1))
+    .map((row) => ({ on: row.on, ...numbersOf(row, 'temperature'), basis: /** @type {const} */ ('measured') }));
+  const told = days.length < WEEKLY ? days : byWeek(days);
+  const means = told.map(({ mean }) => mean ?? 0);
+  if (told.length < LEAST_SHAPE) return null;
+  const [low, high] = [Math.min(...means), Math.max(...means)];
+  const share = (/** @type {number} */ mean) =>
+    LOWEST_SHARE + (0.9 - LOWEST_SHARE) * ((mean - low) / (high - low || 1));
+  return { shape: told.map(({ on, mean }) => [Date.parse(on), share(mean ?? 0)]), low, high };
+}
+
+const WEEKLY = 60;
+const LEAST_SHAPE = 5;
+const LOWEST_SHARE = 0.15;
+
 /** @type {Array<PlaceDay['basis']>} */
 const ORDER = ['measured', 'typed', 'assumed'];
 

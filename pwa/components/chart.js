@@ -21,9 +21,10 @@ export function niceTicks(most) {
 /**
  * @typedef {[number, number]} Point instant in ms, value
  * @param {{title: string, words: string, unit: string, need: string, points: Point[], guess?: Point[],
- *   band?: {low: Point[], high: Point[]}, due?: number | null, steps?: boolean}} props
+ *   band?: {low: Point[], high: Point[]}, due?: number | null, behind?: Point[]}} props `behind`: a quiet shape behind
+ *   the lines, its values shares of the height
  */
-export function LineChart({ title, words, unit, need, points, guess = [], band, due = null }) {
+export function LineChart({ title, words, unit, need, points, guess = [], band, due = null, behind = [] }) {
   const all = [...points, ...guess, ...(band ? [...band.low, ...band.high] : [])];
   const from = Math.min(...all.map(([ms]) => ms));
   const to = Math.max(...all.map(([ms]) => ms), from + 1);
@@ -33,6 +34,10 @@ export function LineChart({ title, words, unit, need, points, guess = [], band, 
   const y = (/** @type {number} */ value) => HEIGHT - BOTTOM - (value / most) * (HEIGHT - TOP - BOTTOM);
   const path = (/** @type {Point[]} */ some) =>
     some.map(([ms, value], i) => `${i ? 'L' : 'M'}${x(ms).toFixed(1)} ${y(value).toFixed(1)}`).join('');
+  const shape = (/** @type {Point[]} */ some) => {
+    const [left, right] = [some[0]?.[0] ?? from, some.at(-1)?.[0] ?? to].map((ms) => x(ms).toFixed(1));
+    return `${path(some.map(([ms, share]) => [ms, share * most]))}L${right} ${y(0)}L${left} ${y(0)}Z`;
+  };
   return html`
     <svg
       class=${`chart need-${need}`}
@@ -40,6 +45,12 @@ export function LineChart({ title, words, unit, need, points, guess = [], band, 
       role="img"
       aria-label=${`${title}. ${words}`}
     >
+      ${
+        behind.length > 1 &&
+        html`
+          <path class="trough" d=${shape(behind)} />
+        `
+      }
       <${Axes} ticks=${ticks} y=${y} unit=${unit} from=${from} to=${to} />
       ${
         band &&

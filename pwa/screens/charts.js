@@ -3,13 +3,15 @@ import { useRef, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { LineChart, WeekBars } from '../components/chart.js';
 import { Choice } from '../components/choices.js';
+import { temperature } from '../components/degrees.js';
 import { Figures } from '../components/figures.js';
 import { html, Icon } from '../components/html.js';
 import { fullDay, wordOf } from '../components/in-words.js';
 import { sharePicture } from '../components/picture.js';
 import { Skeleton } from '../components/states.js';
 import { DAY_MS, READINGS, dueAtMs, levelAt } from '../care/gauges.js';
-import { useHistory } from '../signals/history.js';
+import { warmthBehind } from '../care/place-climate.js';
+import { useHistory, useKind } from '../signals/history.js';
 import { now } from '../signals/clock.js';
 import { unplanned } from '../care/round.js';
 import { eventsOf, gaugesOf, planOf } from '../signals/rows.js';
@@ -36,6 +38,7 @@ export function Charts({ colony }) {
   const box = useRef(/** @type {any} */ (null));
   const { attempt, said } = useAttempt();
   const log = useHistory(colony.id, { fits: isCharted });
+  const measured = useKind('place_day').filter((row) => row.set.place_id === colony.set.place_id);
   const Chart = { growth: Growth, water: Water, feeding: Food }[which] ?? Growth;
   const share = () =>
     attempt(() =>
@@ -63,6 +66,7 @@ export function Charts({ colony }) {
               <${Chart}
                 log=${log}
                 colonyId=${colony.id}
+                measured=${measured.map((row) => row.set)}
                 onShare=${html`
                   <button type="button" class="button screen-only" onClick=${share}>
                     <${Icon} name="share" />
@@ -79,8 +83,11 @@ export function Charts({ colony }) {
   `;
 }
 
-/** @param {{log: EventRow[], colonyId: string, onShare: unknown}} props */
-function Growth({ log, colonyId, onShare }) {
+/**
+ * @param {{log: EventRow[], colonyId: string, onShare: unknown,
+ *   measured: import('../care/place-climate.js').DayFields[]}} props
+ */
+function Growth({ log, colonyId, onShare, measured }) {
   const counts = log.filter((row) => row.kind === 'count');
   const points = counts.flatMap((row) => (typeof row.set.workers === 'number' ? [at(row, row.set.workers)] : []));
   const rows = counts
@@ -103,7 +110,9 @@ function Growth({ log, colonyId, onShare }) {
     `;
   }
   const ahead = growthAhead(colonyId);
-  const words = `${chartsText.growth_words(first[1], last[1])}${ahead ? ` ${ahead.words}` : ''}`;
+  const warmth = warmthBehind(measured, first[0], ahead ? now.value : last[0]);
+  const behind = warmth ? ` ${chartsText.behind(temperature(warmth.low), temperature(warmth.high))}` : '';
+  const words = `${chartsText.growth_words(first[1], last[1])}${ahead ? ` ${ahead.words}` : ''}${behind}`;
   return html`
     <p class="soft">${words}${ahead ? ` ${chartsText.estimate}` : ''}</p>
     <${LineChart}
@@ -114,6 +123,7 @@ function Growth({ log, colonyId, onShare }) {
       points=${points}
       guess=${ahead?.line}
       band=${ahead?.band}
+      behind=${warmth?.shape}
     />
     ${onShare}
     <${Figures} heads=${[chartsText.day, chartsText.workers]} rows=${rows} />

@@ -10,6 +10,7 @@ import urllib.request
 import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim, open_colony
+from tests.phone.test_charts import log_counts
 from tests.phone.test_places import add_place
 from tests.phone.test_story import go
 from tests.support.server import Server
@@ -45,6 +46,19 @@ def measure(page: Page, server: Server, days: int) -> None:
     page.reload()
 
 
+def wait_for_days(page: Page) -> None:
+    """Wait until the phone has the days that the server wrote."""
+    page.wait_for_function(
+        """async () => {
+          const at = (name) => import(`/static/${document.body.dataset.build}/${name}.js`);
+          const [{ openStore }, { syncNow }] = [await at('signals/session'), await at('signals/sync')];
+          await syncNow();
+          return (await openStore().ofKind('place_day')).length >= 9;
+        }""",
+        timeout=60_000,
+    )
+
+
 def open_chart(page: Page, server: Server) -> None:
     go(page, server, "#/places")
     page.get_by_role("button", name="Over time").click()
@@ -60,15 +74,7 @@ def test_a_place_is_drawn_from_its_days_with_what_suits_its_colony_and_a_table(p
     page.get_by_role("combobox", name="Stands in").select_option("Cabinet")
     page.get_by_role("button", name="Save").click()
     measure(page, server, days=10)
-    page.wait_for_function(
-        """async () => {
-          const at = (name) => import(`/static/${document.body.dataset.build}/${name}.js`);
-          const [{ openStore }, { syncNow }] = [await at('signals/session'), await at('signals/sync')];
-          await syncNow();
-          return (await openStore().ofKind('place_day')).length >= 9;
-        }""",
-        timeout=60_000,
-    )
+    wait_for_days(page)
     open_chart(page, server)
     chart = page.get_by_role("img", name="Temperature.")
     expect(chart).to_be_visible()
@@ -83,6 +89,32 @@ def test_a_place_is_drawn_from_its_days_with_what_suits_its_colony_and_a_table(p
     expect(page.get_by_role("img", name="Humidity. 48 % on average")).to_be_visible()
     page.get_by_role("button", name="A year").click()
     expect(page.get_by_role("columnheader", name="Week of")).to_be_visible()
+
+
+def test_the_growth_of_a_colony_has_the_warmth_of_its_place_behind_it(phone, server):
+    page = phone()
+    claim(page, server)
+    colony_id = page.url.rpartition("/")[2]
+    add_place(page, server, "Cabinet", "25")
+    expect(page.get_by_text("All synced")).to_be_visible()
+    open_colony(page, server)
+    page.get_by_role("button", name="Change").click()
+    page.get_by_role("combobox", name="Stands in").select_option("Cabinet")
+    page.get_by_role("button", name="Save").click()
+    now = dt.datetime.now(dt.UTC)
+    log_counts(
+        page, colony_id, {(now - dt.timedelta(days=ago)).isoformat(): n for ago, n in ((12, 20), (0, 24))}
+    )
+    measure(page, server, days=10)
+    wait_for_days(page)
+    go(page, server, f"#/colony/{colony_id}")
+    page.get_by_text("Over the months").click()
+
+    chart = page.get_by_role("img", name="Growth. Workers counted: from 20 to 24.")
+    expect(chart.locator("path.trough")).to_have_count(1)
+    assert "The shape behind: how warm its place was as measured, 23" in (
+        chart.get_attribute("aria-label") or ""
+    )
 
 
 def test_without_a_sensor_a_place_shows_what_is_set_as_assumed(phone, server):

@@ -29,5 +29,7 @@ export const chartsText = {
     /** @type {number} */ low,
     /** @type {number} */ high,
   ) => `At this pace about ${best} by ${day}, likely ${low} to ${high}.`,
+  behind: (/** @type {string} */ low, /** @type {string} */ high) =>
+    `The shape behind: how warm its place was as measured, ${low} to ${high}.`,
   days: (/** @type {number} */ d) => count(Math.max(0, Math.round(d)), 'day'),
 };
