@@ -207,6 +207,20 @@ def test_a_resting_colony_in_a_fridge_is_warned_of_an_open_door_and_of_frost():
     assert asked(state(*after(past, 2.0), **fridge), now_ms) == []
 
 
+def test_what_is_too_cold_for_a_rest_and_above_freezing_is_not_called_frost():
+    """10 to 18 °C is the usual rest of Messor barbarus, 6 its frost limit (common practice, no source)."""
+    fridge = {"place": Place("fridge"), "condition": "resting", "resting_since": "2025-12-01"}
+
+    def why(temperature_c: float) -> list[str]:
+        hours = after(days(10, value=lambda _: 12.0), temperature_c)
+        colony = ColonyState("c", "messor_barbarus", stage="growing", hours=tuple(hours), **fridge)
+        tasks = make_plan(colony, MIDNIGHT_MS + HOUR_MS).tasks
+        return [task.reasons[0]["code"] for task in tasks if task.key.what == "freezing"]
+
+    assert why(4.0) == ["rest_colder"]
+    assert why(-1.0) == ["freezing"]
+
+
 def test_a_nest_in_dry_air_is_looked_at_and_watered_ends_it():
     hours = damp(*[50.0] * 24 * 8, *[22.0] * 24)
     watered = Event("w", "water", MIDNIGHT_MS - HOUR_MS, {"action": "refill"})

@@ -45,12 +45,13 @@ class Usual:
 class Around:
     """What an alarm depends on besides the hours.
 
-    ``hot_c``: over it is too hot for who lives there. ``resting_fridge``: a colony rests there in a fridge.
-    ``nest_dries``: its nest is watered and no tube. ``looked_ms``, ``water_seen_ms``: when somebody last looked at the
-    colony, and at its water.
+    ``hot_c``: over it is too hot for who lives there, by ``hot_source``. ``resting_fridge``: a colony rests there in a
+    fridge. ``nest_dries``: its nest is watered and no tube. ``looked_ms``, ``water_seen_ms``: when somebody last looked
+    at the colony, and at its water.
     """
 
     hot_c: float
+    hot_source: str = "common practice"
     resting_fridge: bool = False
     nest_dries: bool = False
     utc_offset_min: int = 0
@@ -134,7 +135,9 @@ def _rising(warmth: Sequence[Hour], around: Around) -> Task | None:
     if not run:
         return None
     said = {"rise_c": _tenth(rises[run[-1].hour_ms] or 0.0), "temperature_c": _tenth(_degrees(run[-1]))}
-    return _look("rising_fast", run, around, urgent=True, limit_c=round(around.hot_c), **said)
+    return _look(
+        "rising_fast", run, around, urgent=True, limit_c=round(around.hot_c), source=around.hot_source, **said
+    )
 
 
 def _heater(warmth: Sequence[Hour], around: Around) -> Task | None:

@@ -134,7 +134,9 @@ def _measured(
         why = _why("overheating", temperature_c, limits.hot_c, limits.hot_source)
         return [_look(TaskKey("overheating", about), at_ms, why)]
     if temperature_c < frost_c:
-        why = reason("freezing", temperature_c=round(temperature_c, 1), limit_c=round(frost_c))
+        # above freezing it is only too cold for the rest of this kind: no water freezes then
+        code = "freezing" if temperature_c < FREEZING_C else "rest_colder"
+        why = reason(code, temperature_c=round(temperature_c, 1), limit_c=round(frost_c))
         return [_look(TaskKey("freezing", about), at_ms, why)]
     return _alarm(limits, [temperature_c], about, at_ms, resting=resting)
 

@@ -129,8 +129,10 @@ def _place_tasks(known: Known) -> list[Task]:
     seen_ms = [
         at for at in (history.watered_ms, look.happened_ms if look is not None else None) if at is not None
     ]
+    limits = limits_of(known.species)
     around = Around(
-        limits_of(known.species).hot_c,
+        limits.hot_c,
+        limits.hot_source,
         resting_fridge=switched.resting and state.place.place_type == "fridge",
         nest_dries=not known.in_tube,
         utc_offset_min=state.utc_offset_min,
