@@ -10,7 +10,7 @@ from sqlalchemy import Connection
 
 from ..care.colony.census import census_of
 from ..care.colony.climate import FRESH_DAYS
-from ..care.colony.history import EPOCH_DAY, local_day
+from ..care.colony.history import day_number, local_day
 from ..care.plan.risk import WATCH_DAYS, is_poison, risky_lots
 from ..model import kinds
 from ..model.facts import ColonyState, Event, Logged, Place, Rule, Vessel, only
@@ -109,7 +109,7 @@ class _Shared:
         self._climate = _climate(shelf)
         self._hours = hours_by_place(connection, household_id, now_ms - FRESH_DAYS * DAY_MS, now_ms + 1)
         places_lived_in = {str(colony.values.get("place_id")) for colony in colonies}
-        first_day = local_day(now_ms, self._offset_min).toordinal() - EPOCH_DAY - KEPT_DAYS
+        first_day = day_number(local_day(now_ms, self._offset_min)) - KEPT_DAYS
         self._days = days_by_place(connection, household_id, places_lived_in, first_day)
         self._risky_lots = _risky_lots(shelf, lots, self._offset_min)
 

@@ -14,7 +14,7 @@ from typing import Any, Final
 
 from sqlalchemy import Connection, func, select, update
 
-from ..care.colony.history import EPOCH_DAY
+from ..care.colony.history import day_number
 from ..care.colony.measured_days import measured_day
 from ..model import kinds
 from ..model.facts import Hour, MeasuredDay
@@ -60,7 +60,7 @@ def write_days(ledger: Ledger, zone: zoneinfo.ZoneInfo, now_ms: int) -> int:
             by_day.setdefault(begun.date(), []).append((begun.hour, hour))
         for on, its_hours in by_day.items():
             if (place_id, on) in wanted:
-                day = measured_day(on.toordinal() - EPOCH_DAY, its_hours)
+                day = measured_day(day_number(on), its_hours)
                 ledger.put(place_day_id(place_id, day.day), KIND, _values(place_id, on, day), now_ms=now_ms)
     return len(wanted)
 
@@ -114,5 +114,5 @@ def _values(place_id: str, on: dt.date, day: MeasuredDay) -> dict[str, Any]:
 
 def _measured(values: Mapping[str, Any]) -> MeasuredDay:
     told = kinds.read(kinds.PlaceDay, values)
-    day = dt.date.fromisoformat(told.on).toordinal() - EPOCH_DAY
+    day = day_number(dt.date.fromisoformat(told.on))
     return MeasuredDay(day, told.hours, **{name: getattr(told, name) for name in NUMBERS})

@@ -14,6 +14,7 @@ from ...model.facts import Hour, Logged, Place
 from ...model.gauges import DAY_MS
 from ...model.kinds import log
 from ...model.quantities import Estimate, within
+from .history import clock_hour
 
 LOWEST_C, HIGHEST_C = -10.0, 45.0
 """A place cannot be set outside this range; a reading outside it is a fault of the heater or the thermometer."""
@@ -119,7 +120,7 @@ def sensed_halves(hours: Sequence[Hour], now_ms: int, utc_offset_min: int = 0) -
         if not now_ms - SENSED_DAYS * DAY_MS <= hour.hour_ms <= now_ms:
             continue
         if hour.temperature_c is not None and LOWEST_C <= hour.temperature_c <= HIGHEST_C:
-            of_day = (hour.hour_ms // 60_000 + utc_offset_min) // 60 % 24 in DAY_HOURS
+            of_day = clock_hour(hour.hour_ms, utc_offset_min) in DAY_HOURS
             (day if of_day else night).append(hour.temperature_c)
         if hour.humidity_pct is not None:
             damp.append(hour.humidity_pct)
@@ -139,8 +140,7 @@ def _latest(
             continue
         temperature_c, humidity_pct = event.said.temperature_c, event.said.humidity_pct
         if temperature_c is not None and LOWEST_C <= temperature_c <= HIGHEST_C:
-            hour = (event.happened_ms // 60_000 + offset_min) // 60 % 24
-            if hour in DAY_HOURS:
+            if clock_hour(event.happened_ms, offset_min) in DAY_HOURS:
                 day = float(temperature_c)
             else:
                 night = float(temperature_c)

@@ -24,7 +24,7 @@ from .climate import (
     USUAL,
     USUAL_HUMIDITY_PCT,
 )
-from .history import EPOCH_DAY
+from .history import day_number
 from .measured_days import days_of
 
 Basis = Literal["measured", "typed", "assumed"]
@@ -165,4 +165,4 @@ def _settings(place: Place) -> dict[str, float]:
 
 
 def _day(iso: str) -> int:
-    return dt.date.fromisoformat(iso).toordinal() - EPOCH_DAY
+    return day_number(dt.date.fromisoformat(iso))

@@ -107,12 +107,27 @@ def read_history(events: Iterable[Event]) -> History:
 
 def local_day(at_ms: int, utc_offset_min: int) -> dt.date:
     """Return the calendar day of an instant in a zone that is so many minutes ahead of UTC."""
-    return dt.date.fromordinal(EPOCH_DAY + (at_ms + utc_offset_min * 60_000) // DAY_MS)
+    return day_of_number((at_ms + utc_offset_min * 60_000) // DAY_MS)
+
+
+def day_number(day: dt.date) -> int:
+    """Return a day counted from 1970-01-01."""
+    return day.toordinal() - EPOCH_DAY
+
+
+def day_of_number(number: int) -> dt.date:
+    """Return the day of a count from 1970-01-01."""
+    return dt.date.fromordinal(number + EPOCH_DAY)
+
+
+def clock_hour(at_ms: int, utc_offset_min: int) -> int:
+    """Return the hour (0 to 23) that a clock of the household shows at an instant."""
+    return (at_ms // 60_000 + utc_offset_min) // 60 % 24
 
 
 def midnight_ms(day: str, utc_offset_min: int) -> int:
     """Return when a day (ISO) begins in a zone that is so many minutes ahead of UTC, in ms since 1970 UTC."""
-    return (dt.date.fromisoformat(day).toordinal() - EPOCH_DAY) * DAY_MS - utc_offset_min * 60_000
+    return day_number(dt.date.fromisoformat(day)) * DAY_MS - utc_offset_min * 60_000
 
 
 def _count(at_ms: int, said: log.Count) -> Count:

@@ -16,6 +16,7 @@ from typing import Any, Final
 from ...model.facts import Hour
 from ...model.gauges import DAY_MS, HOUR_MS
 from ...model.tasks import Task, TaskKey, What, check_of, reason
+from .history import clock_hour
 from .temperature import SENSED_ALARM_MS
 
 OWN_DAYS: Final = 5
@@ -67,8 +68,9 @@ def place_alarms(hours: Sequence[Hour], around: Around, now_ms: int) -> list[Tas
     warmth = [hour for hour in hours if hour.temperature_c is not None and hour.hour_ms <= now_ms]
     found = []
     if warmth and now_ms - warmth[-1].hour_ms <= SENSED_ALARM_MS:
+        usual = _usual_warmth(warmth, around)
         for ask in (_fridge_open, _rising, _heater):
-            task = ask(warmth, around)
+            task = ask(warmth, usual, around)
             if task is not None:
                 found.append(task)
                 break
@@ -88,7 +90,7 @@ def usual_by_clock(
     for hour in hours:
         known = value(hour)
         if known is not None and hour.hour_ms < before_ms:
-            by_clock.setdefault(clock_of(hour, utc_offset_min), []).append(known)
+            by_clock.setdefault(clock_hour(hour.hour_ms, utc_offset_min), []).append(known)
     usual = {}
     for clock, measured in by_clock.items():
         if len(measured) >= OWN_DAYS:
@@ -97,15 +99,9 @@ def usual_by_clock(
     return usual
 
 
-def clock_of(hour: Hour, utc_offset_min: int) -> int:
-    """Return the hour of the household's clock (0 to 23) in which a measured hour begins."""
-    return (hour.hour_ms // 60_000 + utc_offset_min) // 60 % 24
-
-
-def _fridge_open(warmth: Sequence[Hour], around: Around) -> Task | None:
+def _fridge_open(warmth: Sequence[Hour], usual: Mapping[int, Usual], around: Around) -> Task | None:
     if not around.resting_fridge:
         return None
-    usual = _usual_warmth(warmth, around)
     run = _run_at_the_end(warmth, lambda hour: _beyond(hour, usual, around) > UNUSUAL_C)
     if not run:
         return None
@@ -115,8 +111,7 @@ def _fridge_open(warmth: Sequence[Hour], around: Around) -> Task | None:
     )
 
 
-def _rising(warmth: Sequence[Hour], around: Around) -> Task | None:
-    usual = _usual_warmth(warmth, around)
+def _rising(warmth: Sequence[Hour], usual: Mapping[int, Usual], around: Around) -> Task | None:
     rises = {hour.hour_ms: _rise(before, hour) for before, hour in pairwise(warmth)}
 
     def fast(hour: Hour) -> bool:
@@ -140,9 +135,8 @@ def _rising(warmth: Sequence[Hour], around: Around) -> Task | None:
     )
 
 
-def _heater(warmth: Sequence[Hour], around: Around) -> Task | None:
+def _heater(warmth: Sequence[Hour], usual: Mapping[int, Usual], around: Around) -> Task | None:
     """Return the look at a heater: for hours it has been warmer, or colder, than these hours ever are."""
-    usual = _usual_warmth(warmth, around)
     for what, sign in (("heater_on", 1), ("heater_off", -1)):
         run = _run_at_the_end(warmth, lambda hour, sign=sign: _is_unusual(hour, sign, usual, around))  # type: ignore[misc]
         if len(run) >= RUN_HOURS:
@@ -190,7 +184,7 @@ def _usual_warmth(warmth: Sequence[Hour], around: Around) -> Mapping[int, Usual]
 
 
 def _is_unusual(hour: Hour, sign: int, usual: Mapping[int, Usual], around: Around) -> bool:
-    its = usual.get(clock_of(hour, around.utc_offset_min))
+    its = usual.get(clock_hour(hour.hour_ms, around.utc_offset_min))
     return its is not None and sign * (_degrees(hour) - its.best) > max(UNUSUAL_C, SPREADS * its.spread)
 
 
@@ -200,7 +194,7 @@ def _beyond(hour: Hour, usual: Mapping[int, Usual], around: Around) -> float:
 
 
 def _usual_at(hour: Hour, usual: Mapping[int, Usual], around: Around) -> float:
-    its = usual.get(clock_of(hour, around.utc_offset_min))
+    its = usual.get(clock_hour(hour.hour_ms, around.utc_offset_min))
     return _degrees(hour) if its is None else its.best
 
 

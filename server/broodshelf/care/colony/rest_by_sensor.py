@@ -15,8 +15,8 @@ from ...model.facts import ColonyState
 from ...model.tasks import reason
 from ..catalogue import Rest, Species
 from .day_climate import DayClimate
-from .history import EPOCH_DAY
-from .season import SHORTEST_REST_DAYS, warmest_rest_c
+from .history import day_number, day_of_number
+from .season import SHORTEST_REST_DAYS, WARMER_C, warmest_rest_c
 from .winter_rest import MONTH_DAYS, RAMP_DAYS, rest_window
 
 COLD_DAYS: Final = 7
@@ -25,8 +25,6 @@ WARM_DAYS: Final = 5
 """So many warm days on end are its end; fewer are a fridge that was defrosted."""
 GAP_DAYS: Final = 3
 """Over so many days without a measurement a run of days goes on."""
-WARMER_C: Final = 2.0
-"""So much above its usual rest it is still cold enough to begin one: how sensors and shelves differ."""
 FREE: Final = frozenset({None, "well"})
 """Conditions that a rest may follow without anybody's word; of all others the keeper knows more."""
 
@@ -46,8 +44,8 @@ def rest_by_sensor(state: ColonyState, species: Species, by_day: Sequence[DayCli
     """
     rest = species.rest
     day = dt.date.fromisoformat(today)
-    measured = [one for one in by_day if one.basis == "measured" and one.day < _number(day)]
-    if rest is None or rest.summer or not measured or _number(day) - measured[-1].day > GAP_DAYS:
+    measured = [one for one in by_day if one.basis == "measured" and one.day < day_number(day)]
+    if rest is None or rest.summer or not measured or day_number(day) - measured[-1].day > GAP_DAYS:
         return Sensed(state)
     if state.condition == "resting":
         return _marked(state, species, rest, measured, day)
@@ -67,11 +65,11 @@ def _unmarked(
         return Sensed(state)
     if not dt.date.fromisoformat(window.begin_from) - early <= day <= dt.date.fromisoformat(window.end_until):
         return Sensed(state)
-    began = _date(run[0].day).isoformat()
+    began = day_of_number(run[0].day).isoformat()
     resting = replace(
         state, condition="resting", condition_since=began, resting_since=began, condition_until=None
     )
-    said = reason("rest_by_sensor", days=_number(day) - run[0].day, mean_c=_mean_c(run))
+    said = reason("rest_by_sensor", days=day_number(day) - run[0].day, mean_c=_mean_c(run))
     return Sensed(resting, (said,))
 
 
@@ -82,19 +80,19 @@ def _marked(
     began_on = state.resting_since or state.condition_since
     if began_on is None or began_on > day.isoformat():
         return Sensed(state)
-    began = _number(dt.date.fromisoformat(began_on))
+    began = day_number(dt.date.fromisoformat(began_on))
     since = [one for one in measured if one.day >= began]
     limit_c = warmest_rest_c(species)
     warm = _run(since, lambda one: one.mean_c > limit_c)
     cold = [one for one in since if one.mean_c <= limit_c]
     enough = max(SHORTEST_REST_DAYS, round(rest.low_months * MONTH_DAYS) - RAMP_DAYS)
     if len(warm) >= WARM_DAYS and len(cold) >= enough:
-        ended = _date(warm[0].day).isoformat()
+        ended = day_of_number(warm[0].day).isoformat()
         awake = replace(
             state, condition=None, condition_since=None, condition_until=ended, resting_since=began_on
         )
         said = reason(
-            "rest_over_by_sensor", days=_number(day) - warm[0].day, mean_c=_mean_c(warm), cold=len(cold)
+            "rest_over_by_sensor", days=day_number(day) - warm[0].day, mean_c=_mean_c(warm), cold=len(cold)
         )
         return Sensed(awake, (said,))
     return _put_off(state, species, len(since) - len(cold), day)
@@ -129,11 +127,3 @@ def _run(measured: Sequence[DayClimate], holds: Callable[[DayClimate], bool]) ->
 
 def _mean_c(days: Sequence[DayClimate]) -> float:
     return round(sum(one.mean_c for one in days) / len(days), 1)
-
-
-def _number(day: dt.date) -> int:
-    return day.toordinal() - EPOCH_DAY
-
-
-def _date(number: int) -> dt.date:
-    return dt.date.fromordinal(number + EPOCH_DAY)

@@ -15,7 +15,7 @@ from .census.founding_course import missed
 from .census.from_log import facts_of
 from .climate import Climate
 from .doubts import ActiveDays, Doubt, Missed, queen_doubt, queens_of
-from .history import EPOCH_DAY, Count, History, local_day
+from .history import Count, History, day_number, local_day
 from .life_stage import LifeStage, life_stage
 from .season import Season, season_of
 
@@ -86,8 +86,8 @@ def _missed(
 ) -> Missed:
     def odds(looks: Sequence[Count], brood: str) -> float:
         facts = facts_of(state, species, history, climate, season, day)
-        days = [local_day(look.at_ms, state.utc_offset_min).toordinal() - EPOCH_DAY for look in looks]
-        return missed(facts, day.toordinal() - EPOCH_DAY, days, brood)
+        days = [day_number(local_day(look.at_ms, state.utc_offset_min)) for look in looks]
+        return missed(facts, day_number(day), days, brood)
 
     return odds
 

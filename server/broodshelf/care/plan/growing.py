@@ -5,7 +5,6 @@ Nothing else in a plan foretells: whoever speaks of the future asks here, and he
 
 from __future__ import annotations
 
-import datetime as dt
 from collections.abc import Mapping
 from typing import Any, Final
 
@@ -16,7 +15,7 @@ from ..catalogue import vessels
 from ..colony.census.founding_course import awaited, stalled
 from ..colony.census.outlook import Census, Days
 from ..colony.crowding import FULL_SHARE, Growth, room_for
-from ..colony.history import EPOCH_DAY
+from ..colony.history import day_of_number
 from ..colony.life_stage import FOUNDING
 from .known import Known
 from .today import LOOKED_DAYS
@@ -165,7 +164,7 @@ def _span(days: Days) -> Mapping[str, str | None]:
 
 
 def _iso(day: float) -> str:
-    return dt.date.fromordinal(EPOCH_DAY + round(day)).isoformat()
+    return day_of_number(round(day)).isoformat()
 
 
 def _day_of(at_ms: int, known: Known) -> int:

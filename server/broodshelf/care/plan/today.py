@@ -17,7 +17,7 @@ from ..colony.census.from_log import facts_of
 from ..colony.census.outlook import Census
 from ..colony.climate import Climate
 from ..colony.day_climate import DayClimate
-from ..colony.history import EPOCH_DAY, History, local_day
+from ..colony.history import History, day_number, local_day
 from ..colony.life_stage import FOUNDING
 from ..colony.stages import Switches
 
@@ -47,7 +47,7 @@ def foretold(
         return None, None
     today = local_day(now_ms, state.utc_offset_min)
     facts = facts_of(state, species, history, climate, switched.season, today, by_day)
-    return facts, census.of(facts, today.toordinal() - EPOCH_DAY)
+    return facts, census.of(facts, day_number(today))
 
 
 def by_now(counted: census.Census, living: Census, utc_offset_min: int) -> census.Census:
@@ -61,7 +61,7 @@ def by_now(counted: census.Census, living: Census, utc_offset_min: int) -> censu
         counted = replace(counted, brood=replace(brood, larvae_n=living.today.larvae))
     if counted.counted_ms is None or workers.best == 0:
         return counted
-    on = local_day(counted.counted_ms, utc_offset_min).toordinal() - EPOCH_DAY
+    on = day_number(local_day(counted.counted_ms, utc_offset_min))
     if on >= living.day:
         return counted
     then, now = living.workers_on(on), living.today.workers

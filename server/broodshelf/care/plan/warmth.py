@@ -11,7 +11,7 @@ from ...model.tasks import reason
 from ..colony.census import life_group
 from ..colony.climate import sensed_halves
 from ..colony.day_climate import degree_days, share_assumed
-from ..colony.history import EPOCH_DAY
+from ..colony.history import day_number, day_of_number
 from .known import Known
 
 TOLD_C: Final = 2.0
@@ -46,14 +46,14 @@ def season_warmth(known: Known) -> Mapping[str, Any] | None:
         return None
     today = dt.date.fromisoformat(known.today)
     begin = season.rested[1] if season.rested is not None else _new_year(today, known.state.latitude_sign)
-    since = max(begin.toordinal() - EPOCH_DAY, known.by_day[0].day, known.since_ms // DAY_MS)
+    since = max(day_number(begin), known.by_day[0].day, known.since_ms // DAY_MS)
     days = [day for day in known.by_day if day.day >= since]
     assumed = share_assumed(days)
     if assumed == 1:
         return None
     threshold_c = life_group(known.species.genus).eggs.threshold_c
     return {
-        "since_on": dt.date.fromordinal(EPOCH_DAY + since).isoformat(),
+        "since_on": day_of_number(since).isoformat(),
         "degree_days": round(degree_days(days, threshold_c)),
         "threshold_c": threshold_c,
         "assumed": round(assumed, 2),

@@ -13,7 +13,7 @@ from ....model.kinds.log import Boost, Check, Count
 from ...catalogue import Species
 from ..climate import Climate
 from ..day_climate import DayClimate
-from ..history import EPOCH_DAY, History
+from ..history import History, day_number
 from ..life_stage import founding_mode
 from ..season import Season, slow_spells
 from .facts import BROOD, EVER, Facts, Seen, Spell, looks_back_to
@@ -36,7 +36,7 @@ def facts_of(
     by_day: Sequence[DayClimate] = (),
 ) -> Facts:  # fmt: skip
     """Return the facts of a colony on a day of the household's zone; ``by_day``: the climate of the days before."""
-    day = today.toordinal() - EPOCH_DAY
+    day = day_number(today)
     offset_ms = state.utc_offset_min * 60_000
     group = life_group(species.genus)
     seen = tuple(
@@ -61,7 +61,7 @@ def facts_of(
         queens=max(1, next((c.queens for c in reversed(history.counts) if c.queens), state.queens or 1)),
         rests=rests,
         slow=tuple(
-            (begin.toordinal() - EPOCH_DAY, end.toordinal() - EPOCH_DAY)
+            (day_number(begin), day_number(end))
             for begin, end in slow_spells(species, today, state.latitude_sign, season.rested)
         ),
         seen=seen,
@@ -141,11 +141,11 @@ def _counted(event: Logged[Count], day: int) -> Iterator[Seen]:
 def _rests(season: Season, day: int) -> Iterator[Spell]:
     if season.rested is not None:
         begin, end = season.rested
-        yield begin.toordinal() - EPOCH_DAY, end.toordinal() - EPOCH_DAY
+        yield day_number(begin), day_number(end)
     if season.resting and season.began_on is not None:
-        began = season.began_on.toordinal() - EPOCH_DAY
-        yield began, EVER if season.ends_on is None else max(day + 1, season.ends_on.toordinal() - EPOCH_DAY)
+        began = day_number(season.began_on)
+        yield began, EVER if season.ends_on is None else max(day + 1, day_number(season.ends_on))
 
 
 def _day(iso: str) -> int:
-    return dt.date.fromisoformat(iso).toordinal() - EPOCH_DAY
+    return day_number(dt.date.fromisoformat(iso))
