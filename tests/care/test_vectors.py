@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 import json
-import os
-import shutil
-import subprocess
 from dataclasses import asdict
 from pathlib import Path
 
 import pytest
+from tests.support.node_tests import run_node_tests
 
 from broodshelf.care import catalogue
 from broodshelf.care.calculators import CALCULATORS
@@ -119,21 +117,9 @@ def plan_cases() -> list[dict]:
 
 
 def test_the_phone_passes_the_same_vectors(tmp_path):
-    node = shutil.which("node")
-    assert node, "Node is not installed; ./deploy/test installs it (it is a tool for tests only)."
     (tmp_path / "catalogue.json").write_text(json.dumps(catalogue.as_json()))
     (tmp_path / "plans.json").write_text(json.dumps(plan_cases()))
     asked = [{"calculator": code, **asdict(one)} for code, each in CALCULATORS.items() for one in each.inputs]
     (tmp_path / "inputs.json").write_text(json.dumps(asked))
-    environment = {
-        **os.environ,
-        "INPUTS": str(tmp_path / "inputs.json"),
-        "CATALOGUE": str(tmp_path / "catalogue.json"),
-        "PLANS": str(tmp_path / "plans.json"),
-    }
-    script = str(Path(__file__).with_name("run_vectors.mjs"))
-    done = subprocess.run(
-        [node, "--test", script], env=environment, capture_output=True, text=True, timeout=60
-    )
-
-    assert done.returncode == 0, done.stdout[-6000:] + done.stderr[-2000:]
+    given = {name.upper(): str(tmp_path / f"{name}.json") for name in ("inputs", "catalogue", "plans")}
+    run_node_tests(Path(__file__).with_name("run_vectors.mjs"), **given)

@@ -46,6 +46,16 @@ def measure(page: Page, server: Server, days: int) -> None:
     page.reload()
 
 
+def move_into_cabinet(page: Page, server: Server) -> None:
+    """Add a place that is set to 25 °C, and let the only colony stand in it."""
+    add_place(page, server, "Cabinet", "25")
+    expect(page.get_by_text("All synced")).to_be_visible()
+    open_colony(page, server)
+    page.get_by_role("button", name="Change").click()
+    page.get_by_role("combobox", name="Stands in").select_option("Cabinet")
+    page.get_by_role("button", name="Save").click()
+
+
 def wait_for_days(page: Page) -> None:
     """Wait until the phone has the days that the server wrote."""
     page.wait_for_function(
@@ -67,12 +77,7 @@ def open_chart(page: Page, server: Server) -> None:
 def test_a_place_is_drawn_from_its_days_with_what_suits_its_colony_and_a_table(phone, server):
     page = phone()
     claim(page, server)
-    add_place(page, server, "Cabinet", "25")
-    expect(page.get_by_text("All synced")).to_be_visible()
-    open_colony(page, server)
-    page.get_by_role("button", name="Change").click()
-    page.get_by_role("combobox", name="Stands in").select_option("Cabinet")
-    page.get_by_role("button", name="Save").click()
+    move_into_cabinet(page, server)
     measure(page, server, days=10)
     wait_for_days(page)
     open_chart(page, server)
@@ -95,12 +100,7 @@ def test_the_growth_of_a_colony_has_the_warmth_of_its_place_behind_it(phone, ser
     page = phone()
     claim(page, server)
     colony_id = page.url.rpartition("/")[2]
-    add_place(page, server, "Cabinet", "25")
-    expect(page.get_by_text("All synced")).to_be_visible()
-    open_colony(page, server)
-    page.get_by_role("button", name="Change").click()
-    page.get_by_role("combobox", name="Stands in").select_option("Cabinet")
-    page.get_by_role("button", name="Save").click()
+    move_into_cabinet(page, server)
     now = dt.datetime.now(dt.UTC)
     log_counts(
         page, colony_id, {(now - dt.timedelta(days=ago)).isoformat(): n for ago, n in ((12, 20), (0, 24))}
