@@ -1,4 +1,5 @@
 // Add or change a colony: name, species, stage and roughly how many workers; the rest has good defaults.
+// Longer than 300 lines because adding and changing a colony are one form.
 import { useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { Choice } from '../components/choices.js';

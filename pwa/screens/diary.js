@@ -1,4 +1,5 @@
 // The history as a diary: by day, newest first. Only the pages near the view are read and drawn, so that years of it
+// Longer than 300 lines because pages, search and lines share how far back is read.
 // stay light.
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { eventInWords } from '../components/event-in-words.js';

@@ -1,4 +1,5 @@
 // Handing the shelf over: passes for stand-ins, with their link, their dates and what they did; who needs one while you
+// Longer than 300 lines because making, showing and ending a pass share its draft.
 // are away; a new one; the calendar.
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';

@@ -1,4 +1,5 @@
 // The log sheet: what happened at one colony, with a form for each kind of log.
+// Longer than 300 lines because every kind of log shares one form, its draft and its save.
 import { useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { Choice, ManyChoice } from '../components/choices.js';

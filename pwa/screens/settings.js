@@ -1,4 +1,5 @@
 // The house: its nudges and hours, the phones that are signed in, how this app looks, and what this phone has stored.
+// Longer than 300 lines because House is one page of short sections.
 import { useEffect, useState } from 'preact/hooks';
 import { useAnswer, whyNot } from '../components/answer.js';
 import { useAttempt } from '../components/attempt.js';

@@ -1,4 +1,7 @@
-"""The app shell: one build id, a complete precache list, a hash that matches, caching that cannot get stuck."""
+"""The app shell: one build id, a complete precache list, a hash that matches, caching that cannot get stuck.
+
+Longer than 300 lines because what is served, how it is packed and what it weighs are one promise.
+"""
 
 from __future__ import annotations
 
