@@ -1,5 +1,4 @@
 // What the phone keeps: rows, gone rows, outbox, journal, conflicts, meta (docs/sync.md, "On the phone").
-// Longer than 300 lines because what must be one transaction stands together.
 // Longer than 300 lines because it is the one door to what the phone keeps, each method a transaction.
 import { uuid7 } from './ids.js';
 import { inBulk, inTransaction, nameOf } from './open.js';

@@ -4,8 +4,6 @@ The tables whose keys change are made anew beside the old ones and filled from t
 keys on would empty the children of a table that is dropped, so the old ones go children first.
 
 Longer than 300 lines because it spells out nine tables as they then are.
-
-Longer than 300 lines because a step that has run is never cut: it makes all tables anew in one transaction.
 """
 
 from __future__ import annotations
