@@ -1,0 +1,156 @@
+## The house: people, phones, mail, and what happened at the doors.
+
+house-title = The house
+house-look = Look
+house-language = Language
+house-language-as-phone = As the phone
+house-good-to-know = Good to know
+
+# The number of this version.
+house-build = Build { $build }
+house-advice = Broodshelf gives general husbandry advice, not veterinary or medical advice.
+house-never = Never release ants or feeder insects. Keeping and moving species is a matter of local law: ask the authority.
+house-hours = Names and hours
+house-shelf-name = Name of the shelf
+house-zone = Time zone
+house-first = First care hour
+house-second = Second care hour
+house-quiet-from = Quiet from
+house-quiet-to = Quiet to
+house-backup-patience = Say when the last backup is older than so many days
+house-backup-patience-hint = 0: never. Nothing is said where none was ever made.
+house-save = Save
+house-phones = Phones
+house-this-one = { $phone } (this one)
+house-last-seen = last seen { $when }
+house-sign-out = Sign out
+house-sign-out-other = Sign out { $name }?
+house-new-phone = Let a new phone in
+house-new-phone-hint = type the code that it shows
+house-look-up = Find it
+
+# $phone is what a new phone calls itself.
+house-asks = { $phone } asks to join. Whose is it?
+house-somebody-new = Somebody new
+house-new-keeper = Name of the new keeper
+house-let-in = The phone is let in
+house-on-this-phone = On this phone
+house-this-phone = this phone
+house-last-synced = Last synced { $when }.
+house-not-synced = Not synced yet.
+house-not-sent = { $count } not sent.
+house-nothing-waits = Nothing waits.
+house-kept = The browser has promised to keep the data.
+house-not-kept = The browser may clear data of apps that are not used; the server copy is the safety. Installing the app on the home screen helps.
+house-sync-now = Sync now
+house-export = Export unsent logs
+house-leave = Sign { $who } out?
+house-leave-unsent = { $count ->
+    [one] { $count } log is not sent yet and stays on this phone. Sign out all the same?
+   *[other] { $count } logs are not sent yet and stay on this phone. Sign out all the same?
+  }
+
+house-mail-title = Nudges by mail
+house-mail-about = For whoever has no phone that takes nudges. An address counts once its code was typed in here.
+house-mail-address = Address
+house-mail-send = Send a code
+house-mail-asked = A code went there. It holds for an hour.
+house-mail-code = The code from the mail
+house-mail-confirm = Confirm
+house-mail-anew = Send another code
+house-mail-comes = Nudges come here.
+house-mail-remove = Take it away
+house-mail-on = Nudges go there from now on
+house-mail-removed = No more mail goes there
+
+# $why is a short word of the mail server, or of this one, as it came.
+house-mail-not-sent = The mail could not be sent: { $why }.
+
+house-doors-title = What happened at the doors
+house-doors-about = Phones, links and codes. The other keepers are told at once of a new phone, a link and an opened pass.
+house-doors-offline = This is kept on the server, so it needs a connection.
+house-doors-all = Show all { $count }
+
+# What happened at the doors. The messages that end in -by-nobody are for somebody whose name is not known.
+house-door-new-phone = New phone: { $phone }, for { $who }
+house-door-new-phone-by-nobody = New phone: { $phone }, for somebody
+house-door-phone-removed = { $who } signed out { $phone }
+house-door-phone-removed-by-nobody = Somebody signed out { $phone }
+house-door-person-removed = { $who } removed { $name }, with all phones
+house-door-person-removed-by-nobody = Somebody removed { $name }, with all phones
+house-door-way-back = Whoever runs the server made a link back in for { $who }
+house-door-way-back-by-nobody = Whoever runs the server made a link back in for a keeper
+house-door-link-made = { $who } made a link for { $pass }
+house-door-link-made-by-nobody = Somebody made a link for { $pass }
+house-door-pass-opened = { $pass }: the pass was opened on { $phone }
+house-door-pass-ended = { $who } took back the pass of { $pass }
+house-door-pass-ended-by-nobody = Somebody took back the pass of { $pass }
+
+# $where is a code: claim, pass, pairing or mail.
+house-door-wrong-codes = { $where ->
+    [claim] { $count ->
+        [one] { $count } wrong code for a way back in, typed by { $who }
+       *[other] { $count } wrong codes for a way back in, typed by { $who }
+      }
+    [pass] { $count ->
+        [one] { $count } wrong code for a pass, typed by { $who }
+       *[other] { $count } wrong codes for a pass, typed by { $who }
+      }
+    [pairing] { $count ->
+        [one] { $count } wrong code for a new phone, typed by { $who }
+       *[other] { $count } wrong codes for a new phone, typed by { $who }
+      }
+   *[mail] { $count ->
+        [one] { $count } wrong code for a mail address, typed by { $who }
+       *[other] { $count } wrong codes for a mail address, typed by { $who }
+      }
+  }
+house-door-wrong-codes-by-nobody = { $where ->
+    [claim] { $count ->
+        [one] { $count } wrong code for a way back in
+       *[other] { $count } wrong codes for a way back in
+      }
+    [pass] { $count ->
+        [one] { $count } wrong code for a pass
+       *[other] { $count } wrong codes for a pass
+      }
+    [pairing] { $count ->
+        [one] { $count } wrong code for a new phone
+       *[other] { $count } wrong codes for a new phone
+      }
+   *[mail] { $count ->
+        [one] { $count } wrong code for a mail address
+       *[other] { $count } wrong codes for a mail address
+      }
+  }
+house-door-export = Whoever runs the server wrote an export
+house-door-import = Whoever runs the server brought in an export
+house-door-restore = Whoever runs the server put a backup back
+
+## How the app looks.
+
+look-title = How it looks
+look-about = Every part that the screens are made of, in the light that you choose.
+look-gauge = The gauge
+look-colour = Colour
+look-type = Type
+look-buttons = Buttons
+look-chips = Chips
+look-stepper = Stepper
+look-states = Saved, synced, attention
+look-empty = A calm state
+look-skeleton = Before it is there
+look-sheet = Sheet
+look-toast = Toast
+look-icons = Icons
+look-open-sheet = Open a sheet
+look-show-toast = Show a toast
+look-light = Light
+look-degrees = Temperatures in
+look-volumes = Volumes in
+look-as-phone = As the phone
+look-day = Light
+look-dark = Dark
+look-red = Dim red
+look-red-why = Dim red is for looking into a dark nest: ants hardly see deep red (common practice).
+look-all-parts = See every part of the app
