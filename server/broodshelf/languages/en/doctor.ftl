@@ -1,0 +1,82 @@
+### 'broodshelf doctor': what was looked at, and how it stands. It reads as "about: what was found".
+### Names of settings (BROODSHELF_…), commands in quotes and paths are not translated.
+
+## How it stands: a mark before each line.
+
+doctor-good = good
+doctor-look = look
+doctor-bad = BAD
+
+## What was looked at.
+
+doctor-about-data-folder = data folder
+doctor-about-disk = disk
+doctor-about-revoked = revoked phones and passes
+doctor-about-marks = marks
+doctor-about-set-aside = set aside
+doctor-about-database = database
+doctor-about-database-role = database role
+doctor-about-households = households
+doctor-about-push-key = push key
+doctor-about-nudger = nudger
+doctor-about-mail = mail
+doctor-about-proxy = proxy
+doctor-about-public-address = public address
+doctor-about-server = server
+doctor-about-clock = clock
+
+## What was found.
+
+doctor-folder-missing = { $path } is not there yet; the first start makes it
+doctor-folder-good = { $path } can be written
+doctor-folder-locked = { $path } cannot be written by this user; change its owner
+# $mib (number): mebibytes.
+doctor-disk = { $mib } MiB are free; a full disk refuses logs
+# $n (number): lines.
+doctor-revoked-unreadable =
+    { $n ->
+        [one] { $n } line
+       *[other] { $n } lines
+    } of { $path } cannot be read; the next start keeps a copy and all that can be read. Before you restore an older backup, put the file back from the newest one
+doctor-mark-unreadable = { $path } cannot be read; at the next start its phones get everything anew
+doctor-was-set-aside = { $path } was damaged and set aside; look at it, keep it or take it away
+doctor-database-gone = it is missing, though a shelf was here; 'broodshelf restore FILE' puts a backup back
+doctor-database-none = there is none yet; the first start makes it
+doctor-database-silent = it does not answer: { $error }; is it running?
+doctor-database-damaged = it is damaged ({ $path }): keep the file, then restore a backup
+doctor-database-unsound = it is damaged: { $found }; restore a backup
+doctor-database-schema = its schema is { $at }, this version wants { $head }; 'broodshelf migrate' mends that
+doctor-database-empty = its schema is empty, this version wants { $head }; 'broodshelf migrate' mends that
+# $n (number): tables.
+doctor-database-good = it answers, { $n } tables at schema { $at }
+doctor-role-free = this role may pass row-level security; give the server one of its own (docs/self-hosting.md)
+doctor-role-good = row-level security holds it to one household at a time
+# $n (number): households.
+doctor-households = { $n } on this server
+doctor-key-none = there is none yet; the first start makes it
+doctor-key-wrong = { $file } does not hold a P-256 key in PEM; put the old one back from the backup, or the next start makes a new one, which no phone hears yet
+# $n (number): phones.
+doctor-key-changed =
+    it was changed: { $n ->
+        [one] { $n } phone hears nothing until the app is opened on it
+       *[other] { $n } phones hear nothing until the app is opened on them
+    }; better put the old { $file } back from the backup
+doctor-key-good = { $key }…, readable by its owner only
+doctor-nudger-never = it has never run here; 'broodshelf serve' runs one
+# $s (number): seconds.
+doctor-nudger-ahead = it last ran { $s } s in the future: this machine's clock was set back
+doctor-nudger-good = it ran { $s } s ago and nothing waits
+doctor-nudger-late = it last ran { $s } s ago, or nudges wait; is 'broodshelf serve' running?
+doctor-mail-refused = { $server } does not take us: { $error }; see BROODSHELF_SMTP_*
+doctor-mail-good = { $server } takes our mail
+# $n (number): how many proxies stand in front.
+doctor-proxy-good = the visitor's address is believed from { $n } in front
+doctor-proxy-none = BROODSHELF_TRUSTED_PROXY_HOPS is 0, so all visitors of the https address share one limit; set it to 1
+doctor-address-good = { $url } is https, as phones need
+doctor-address-local = { $url } works on this machine only; phones need https (docs/self-hosting.md)
+doctor-server-silent = { $url } does not answer as this server would from here ({ $error })
+doctor-server-other = { $url } is answered by something else (version { $version }, here { $here })
+doctor-server-good = version { $version } answers at { $url }
+doctor-server-unwell = it says itself that it is not well: { $told }
+# $s (number): seconds.
+doctor-clock = the server's clock and this one differ by { $s } s
