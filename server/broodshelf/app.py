@@ -12,6 +12,7 @@ from flask import Flask
 from . import migrations
 from .care import catalogue
 from .errors import DatabaseLost
+from .languages.phones_file import phones_files
 from .logs import say
 from .nudges.channels.addresses import Phone
 from .nudges.channels.channel import Channel, Channels
@@ -110,7 +111,7 @@ def create_app(
     )
     pusher = Pusher(key, hosts, channels, Measures())
     words = json.dumps(catalogue.as_json(), ensure_ascii=False, separators=(",", ":")).encode()
-    shell = Shell(find_folder(), {"catalogue.json": words}, worker_on=settings.worker_on)
+    shell = Shell(find_folder(), {"catalogue.json": words, **phones_files()}, worker_on=settings.worker_on)
     photos = PhotoFiles(settings.data / "photos")
     with app.app_context(), database.reading() as connection:
         photos.sweep(connection, clock())

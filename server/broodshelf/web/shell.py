@@ -19,6 +19,7 @@ from functools import cached_property
 from pathlib import Path
 from typing import Final
 
+from ..languages import languages
 from .compact import compact, ways
 from .parcels import DECODER, NOT_AHEAD, goes_in_a_parcel, make_parcels
 
@@ -30,6 +31,7 @@ TYPES: Final[Mapping[str, str]] = {
     ".svg": "image/svg+xml",
     ".png": "image/png",
     ".json": "application/json",
+    ".ftl": "text/plain; charset=utf-8",
     ".webmanifest": "application/manifest+json",
 }
 LIBRARIES: Final[Mapping[str, str]] = {
@@ -129,6 +131,7 @@ class Shell:
         )
         page = self._sources["index.html"].decode()
         page = page.replace("{{worker}}", "on" if self._worker_on else "off")
+        page = page.replace("{{languages}}", " ".join(languages()))
         page = page.replace("{{import_map}}", self.import_map).replace("{{preloads}}", preloads)
         return make_file("index.html", page.replace("{{build}}", self.build).encode())
 
@@ -143,13 +146,16 @@ class Shell:
 
     @cached_property
     def ahead(self) -> dict[str, list[str] | str]:
-        """The addresses of what the worker keeps: single files, parcels, and the decoder where it is needed."""
+        """The addresses of what the worker keeps: single files, parcels, and the decoder where it is needed.
+
+        Of the messages a phone keeps its own language, which only the phone knows.
+        """
         here = f"/static/{self.build}/"
         single = [
             here + name
             for name in sorted(self.files)
             if name in self.start_path
-            or not (goes_in_a_parcel(name) or name.startswith((*NOT_AHEAD, DECODER)))
+            or not (goes_in_a_parcel(name) or name.startswith((*NOT_AHEAD, DECODER)) or name.endswith(".ftl"))
         ]
         return {
             "files": ["/", "/manifest.webmanifest", *single],

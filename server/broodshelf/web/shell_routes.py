@@ -7,10 +7,12 @@ from collections.abc import Iterable
 from flask import Blueprint, Response, request
 
 from ..errors import NotFound
+from ..languages.phones_file import name_of, phones_file
+from ..languages.pseudo import PSEUDO
 from .compact import ways
 from .guard import open_to
 from .parts import parts
-from .shell import File
+from .shell import File, make_file
 
 blueprint = Blueprint("shell", __name__)
 FOR_EVER = "public, max-age=31536000, immutable"
@@ -61,6 +63,8 @@ def static_file(build: str, name: str) -> Response:
     present = shell.files.get(name) or shell.parcels.get(name) if build == shell.build else None
     if present is not None:
         return _send(present, FOR_EVER)
+    if build == shell.build and name == name_of(PSEUDO):
+        return _send(make_file(name, phones_file(PSEUDO)), FOR_EVER)
     kept = parts().past_builds.find(build, name)
     if kept is None:
         raise NotFound("This file is not part of a build that is kept here; reload the app.")

@@ -121,6 +121,7 @@ problem-no-csv = Line { $line } is no CSV: { $why }. Save the file as CSV again.
 problem-no-such-column =
     { $n ->
         [0] No column is called '{ $name }'; name one of those in the first line.
+        [one] { $n } column is called '{ $name }'; name one of those in the first line.
        *[other] { $n } columns are called '{ $name }'; name one of those in the first line.
     }
 problem-name-a-column = Name the column of the temperature or of the humidity.

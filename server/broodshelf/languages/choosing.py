@@ -1,0 +1,70 @@
+"""Which language: of a person, of a request, of a terminal. A tag such as ``en-US`` has the words of folder ``en``."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from functools import lru_cache
+from typing import Final
+
+from .entries import SOURCE, folders
+from .pseudo import PSEUDO
+
+ENGLISH: Final = SOURCE
+_TAG: Final = re.compile(r"([a-zA-Z]{2,3})(?:[-_][a-zA-Z]{4})?(?:[-_]([a-zA-Z]{2}))?(?:[.@-].*)?")
+"""Language, script and region (BCP 47), or as a terminal names them: what follows says nothing that matters here."""
+
+
+@lru_cache(maxsize=1)
+def languages() -> tuple[str, ...]:
+    """Return the tags of all languages that there are."""
+    return folders()
+
+
+def language_of(tag: str | None) -> str:
+    """Return the tag as ``language`` or ``language-REGION`` if there is a folder for it, else English.
+
+    The region decides on units only; what is no tag at all is English, too.
+    """
+    if tag == PSEUDO:
+        return PSEUDO
+    found = _TAG.fullmatch(tag or "")
+    if found is None or found[1].lower() not in languages():
+        return ENGLISH
+    return found[1].lower() + (f"-{found[2].upper()}" if found[2] else "")
+
+
+def folder_of(tag: str) -> str:
+    """Return the folder that has the words of a tag of ``language_of``."""
+    return tag if tag == PSEUDO else tag.partition("-")[0]
+
+
+def region_of(tag: str) -> str | None:
+    """Return the region of a tag of ``language_of``, if it names one."""
+    return None if tag == PSEUDO else tag.partition("-")[2] or None
+
+
+def of_accepted(wanted: str | None) -> str:
+    """Return the language for an ``Accept-Language`` header (RFC 9110, section 12.5.4): the best that there is."""
+    best, best_quality = ENGLISH, 0.0
+    for part in (wanted or "").split(","):
+        tag, _, quality = part.strip().partition(";q=")
+        found = _TAG.fullmatch(tag)
+        weight = _quality(quality)
+        known = tag == PSEUDO or (found is not None and found[1].lower() in languages())
+        if known and weight > best_quality:
+            best, best_quality = language_of(tag), weight
+    return best
+
+
+def of_environment(environment: Mapping[str, str]) -> str:
+    """Return the language of a terminal: the first set of LC_ALL, LC_MESSAGES and LANG (POSIX, section 8.2)."""
+    names = ("LC_ALL", "LC_MESSAGES", "LANG")
+    return language_of(next((environment[name] for name in names if environment.get(name)), None))
+
+
+def _quality(text: str) -> float:
+    try:
+        return float(text) if text else 1.0
+    except ValueError:
+        return 0.0

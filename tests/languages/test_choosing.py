@@ -1,0 +1,54 @@
+"""Which language: of a tag, of a request's header, of a terminal."""
+
+from __future__ import annotations
+
+import pytest
+
+from broodshelf.languages import language_of, of_accepted, of_environment
+from broodshelf.languages.choosing import folder_of, region_of
+from broodshelf.languages.pseudo import PSEUDO
+
+
+@pytest.mark.parametrize(
+    ("tag", "found"),
+    [
+        ("en", "en"),
+        ("en-US", "en-US"),
+        ("EN_us.UTF-8", "en-US"),
+        ("en-Latn-GB", "en-GB"),
+        ("tlh", "en"),
+        ("", "en"),
+        (None, "en"),
+        ("../../etc", "en"),
+        (PSEUDO, PSEUDO),
+    ],
+)
+def test_a_tag_has_the_words_of_its_folder_or_english(tag, found):
+    assert found == language_of(tag)
+
+
+def test_the_region_stays_and_decides_on_nothing_but_units():
+    assert (folder_of("en-US"), region_of("en-US")) == ("en", "US")
+    assert (folder_of("en"), region_of("en")) == ("en", None)
+
+
+@pytest.mark.parametrize(
+    ("header", "found"),
+    [
+        (None, "en"),
+        ("tlh, en-GB;q=0.8", "en-GB"),
+        ("en;q=0.1, en-US;q=0.9", "en-US"),
+        ("en-US;q=0", "en"),
+        ("nonsense;;q=x,*", "en"),
+    ],
+)
+def test_the_best_of_a_request_that_there_is(header, found):
+    """RFC 9110, section 12.5.4."""
+    assert found == of_accepted(header)
+
+
+def test_the_terminals_language_is_the_first_that_is_set():
+    """POSIX, section 8.2: LC_ALL before LC_MESSAGES before LANG."""
+    assert of_environment({"LC_ALL": "en_US.UTF-8", "LANG": "en_GB"}) == "en-US"
+    assert of_environment({"LC_ALL": "", "LANG": "en_GB.UTF-8"}) == "en-GB"
+    assert of_environment({"LANG": "C.UTF-8"}) == "en"
