@@ -14,22 +14,22 @@ export function fill(template, args) {
  * The words for a code of a section; the code itself if the table lacks it.
  * @param {Words} words @param {string} section @param {string} code @param {Record<string, unknown>} [args]
  */
-export function say(words, section, code, args = {}) {
+export function sayCode(words, section, code, args = {}) {
   const template = words[section]?.[code];
   return template === undefined ? code.replaceAll('_', ' ') : fill(template, args);
 }
 
 /** A portion in words. @param {Words} words @param {Portion} portion */
 export function sayPortion(words, portion) {
-  let food = say(words, 'food', portion.food_code);
+  let food = sayCode(words, 'food', portion.food_code);
   const crumb = portion.unit === 'piece' && portion.form === 'piece'; // of what is no animal
   if (portion.unit === 'piece' && !crumb && portion.amount !== 1) food = plural(food);
   else if (['seed', 'leaf'].includes(portion.unit) && portion.amount === 1) food = singular(food);
-  const size = portion.size_class ? say(words, 'size', portion.size_class) : '';
-  const form = portion.form ? say(words, 'form', portion.form) : '';
+  const size = portion.size_class ? sayCode(words, 'size', portion.size_class) : '';
+  const form = portion.form ? sayCode(words, 'form', portion.form) : '';
   const parts = [
     shown(portion.amount),
-    say(words, 'unit', crumb ? 'crumb' : portion.unit, { n: portion.amount }),
+    sayCode(words, 'unit', crumb ? 'crumb' : portion.unit, { n: portion.amount }),
     size,
     food,
   ];

@@ -1,5 +1,5 @@
 // In words: what the one word table says of codes, reasons and cautions; days and times.
-import { fill, say, sayPortion } from '../care/words.js';
+import { fill, sayCode, sayPortion } from '../care/words.js';
 import { minute } from '../signals/clock.js';
 import { catalogue, rowOf } from '../signals/rows.js';
 import { eventText } from '../text/en/events.js';
@@ -9,7 +9,7 @@ import { html } from './html.js';
 /** @typedef {import('../kinds.d.ts').Reason} Reason */
 
 /** The one word table's words for a code. @param {string} section @param {string} code */
-export const wordFor = (section, code) => say(catalogue.value?.words ?? {}, section, code);
+export const wordFor = (section, code) => sayCode(catalogue.value?.words ?? {}, section, code);
 
 /** A section's own word for a code; what the phone does not know says nothing.
  * @param {Record<string, string>} section @param {string | null | undefined} code

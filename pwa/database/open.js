@@ -126,7 +126,7 @@ export async function setCurrentDevice(deviceId) {
 }
 
 /** The database's name of a device. @param {string} deviceId */
-export const nameOf = (deviceId) => `broodshelf-${deviceId}`;
+export const databaseOf = (deviceId) => `broodshelf-${deviceId}`;
 
 const ASKED = 'asked_to_keep';
 

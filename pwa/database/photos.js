@@ -1,5 +1,5 @@
 // Pictures on this phone: those that wait to be sent, and the latest of those that were.
-import { inTransaction, nameOf } from './open.js';
+import { inTransaction, databaseOf } from './open.js';
 
 /** @typedef {{id: string, sha256: string, blob: Blob, sent: 0 | 1 | 2, made_ms: number}} Photo
  * `id` is that of its record; `sent`: 0 waits, 1 is on the server, 2 was refused and stays here */
@@ -8,17 +8,17 @@ const KEPT_HERE = 60;
 
 /** @param {string} deviceId @param {Photo} photo */
 export function keepPhoto(deviceId, photo) {
-  return inTransaction(nameOf(deviceId), ['photos'], 'readwrite', (tx) => tx.objectStore('photos').put(photo));
+  return inTransaction(databaseOf(deviceId), ['photos'], 'readwrite', (tx) => tx.objectStore('photos').put(photo));
 }
 
 /** @param {string} deviceId @param {string} id @returns {Promise<Photo | undefined>} */
 export function findPhoto(deviceId, id) {
-  return inTransaction(nameOf(deviceId), ['photos'], 'readonly', (tx) => tx.objectStore('photos').get(id));
+  return inTransaction(databaseOf(deviceId), ['photos'], 'readonly', (tx) => tx.objectStore('photos').get(id));
 }
 
 /** @param {string} deviceId @returns {Promise<Photo[]>} oldest first */
 export function unsentPhotos(deviceId) {
-  return inTransaction(nameOf(deviceId), ['photos'], 'readonly', async (tx) => {
+  return inTransaction(databaseOf(deviceId), ['photos'], 'readonly', async (tx) => {
     const waiting = /** @type {Photo[]} */ (await tx.objectStore('photos').index('by_sent').getAll(0));
     return waiting.sort((a, b) => a.made_ms - b.made_ms);
   });
@@ -30,7 +30,7 @@ export function unsentPhotos(deviceId) {
  * @param {string} id
  */
 export function photoWasSent(deviceId, id) {
-  return inTransaction(nameOf(deviceId), ['photos'], 'readwrite', async (tx) => {
+  return inTransaction(databaseOf(deviceId), ['photos'], 'readwrite', async (tx) => {
     const photos = tx.objectStore('photos');
     const all = /** @type {Photo[]} */ (await photos.getAll());
     const sent = all.filter((photo) => photo.sent === 1 || photo.id === id).sort((a, b) => b.made_ms - a.made_ms);
@@ -50,7 +50,7 @@ export function photoWasSent(deviceId, id) {
  * @param {string} id
  */
 export function photoWasRefused(deviceId, id) {
-  return inTransaction(nameOf(deviceId), ['photos'], 'readwrite', async (tx) => {
+  return inTransaction(databaseOf(deviceId), ['photos'], 'readwrite', async (tx) => {
     const photo = await tx.objectStore('photos').get(id);
     if (photo) await tx.objectStore('photos').put({ ...photo, sent: 2 });
   });

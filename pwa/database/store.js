@@ -1,7 +1,7 @@
 // What the phone keeps: rows, gone rows, outbox, journal, conflicts, meta (docs/sync.md, "On the phone").
 // Longer than 300 lines because it is the one door to what the phone keeps, each method a transaction.
 import { uuid7 } from './ids.js';
-import { inBulk, inTransaction, nameOf } from './open.js';
+import { inBulk, inTransaction, databaseOf } from './open.js';
 import { forgetOldJournal, giveBack, JOURNAL_MS } from './past.js';
 import { takeVerdicts } from './verdicts.js';
 
@@ -16,7 +16,7 @@ export class Store {
   /** @param {string} deviceId */
   constructor(deviceId) {
     this.deviceId = deviceId;
-    this.name = nameOf(deviceId);
+    this.name = databaseOf(deviceId);
   }
 
   /** @param {string} name @returns {Promise<any>} */

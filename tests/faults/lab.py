@@ -35,7 +35,7 @@ LAB = """async () => {
   lab.unsent = async () => (await lab.store.unsent()).map((entry) => entry.op.set.text);
   lab.rows = async () => (await lab.store.snapshot()).rows
     .filter((row) => row.kind === 'note').map((row) => row.set.text).sort();
-  lab.journal = () => open.inTransaction(open.nameOf(lab.store.deviceId), ['journal'], 'readonly',
+  lab.journal = () => open.inTransaction(open.databaseOf(lab.store.deviceId), ['journal'], 'readonly',
     async (tx) => (await tx.objectStore('journal').getAll()).flatMap((page) => page.ops ?? [page.op])
       .map((op) => op.set.text).filter(Boolean));
   window.lab = lab;

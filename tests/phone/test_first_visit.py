@@ -8,7 +8,7 @@ from tests.phone.conftest import worker_ready
 from tests.support.counting_proxy import CountingProxy
 from tests.support.server import Server
 
-from broodshelf.web.shell import Shell, find_folder
+from broodshelf.web.join import SHARED
 
 pytestmark = pytest.mark.browser
 
@@ -34,24 +34,10 @@ def test_a_first_visit_asks_for_each_file_once_and_for_most_of_them_in_parcels(p
             here = f"/static/{server.build()}/"
         finally:
             server.stop()
-    needed_by_the_worker = {here + name for name in WORKERS_MODULES}
 
-    assert {
-        address for address, times in asked.items() if times > 1
-    } <= needed_by_the_worker  # looked at anew: 304
+    # what the worker needs too is looked at anew: 304
+    assert {address for address, times in asked.items() if times > 1} <= {here + SHARED}
     assert {f"{here}parcels/screens.json", f"{here}parcels/charts-and-labels.json"} <= asked.keys()
     assert f"{here}screens/settings.js" not in asked
     assert proxy.received - proxy.heads <= MOST_BODIES_B
     assert proxy.heads + proxy.sent <= MOST_HEADERS_B
-
-
-def modules_of_the_worker() -> list[str]:
-    """The modules of the start path that the worker needs too: browsers ask the server whether they still stand."""
-    return [
-        name
-        for name in Shell(find_folder(), {}).start_path
-        if not name.startswith(("screens/", "components/"))
-    ]
-
-
-WORKERS_MODULES = modules_of_the_worker()

@@ -122,5 +122,5 @@ def test_a_start_takes_its_modules_from_the_cache_without_asking_the_worker_for_
     expect(page.get_by_role("heading", name="Amber")).to_be_visible()
     sources = page.evaluate(SOURCES)
 
-    assert len(sources) > 20
+    assert len(sources) > 8
     assert set(sources) == {"cache"}

@@ -11,7 +11,7 @@ import json
 from broodshelf.care import catalogue
 from broodshelf.web.compact import ways
 from broodshelf.web.parcels import CHARTS_AND_LABELS, DECODER, SCREENS
-from broodshelf.web.shell import File, Shell, find_folder
+from broodshelf.web.shell import START_PATH, File, Shell, find_folder
 
 CODE = ("page", "style sheet", "modules before the first control", "screens", "worker")
 """The app without charts and labels: what every phone needs to run it."""
@@ -31,9 +31,9 @@ def count(shell: Shell) -> dict[str, dict[str, int]]:
     parts: dict[str, list[File]] = {
         "page": [shell.index],
         "style sheet": [files["style.css"]],
-        "modules before the first control": [files[name] for name in shell.start_path],
+        "modules before the first control": [files[name] for name in START_PATH],
         "screens": [shell.parcels[SCREENS]],
-        "worker": [shell.worker, *(file for name, file in files.items() if name.startswith("worker/"))],
+        "worker": [shell.worker],
         "charts and labels": [shell.parcels[CHARTS_AND_LABELS]],
         "decoder of labels": [files[DECODER]],
         "catalogue": [files["catalogue.json"]],

@@ -1,6 +1,6 @@
 """What the phone's worker fetches ahead: many small scripts in one answer.
 
-The page asks for the modules of its start one by one, at once, over a connection that is open (decision 0004). The
+The page asks for the two files of its start at once, over a connection that is open (decisions 0004 and 0022). The
 rest comes for a day without a connection, and nobody waits for it: in one body what many files say alike is said once,
 and one answer has one head. The worker unpacks a parcel into its cache, so that each file is there at its own address.
 """

@@ -1,8 +1,8 @@
 """The app shell: the phone's files under one build id, with what the worker fetches ahead.
 
-No bundler: ``index.html`` gets an import map for the vendored libraries and a ``modulepreload`` link for each
-module of the start path, read from the import lines, so that the browser asks for all of them at once.
-The style sheets are served as one; each script goes out by itself, compact. For the worker those off the start path
+No bundler: the modules of the start are joined when the server starts (``join``), and ``index.html`` gets an import
+map that leads their addresses and the names of the libraries there, so every other script is served as it is written,
+compact, and imports what it names. The style sheets are served as one. For the worker the scripts off the start path
 also lie in parcels.
 """
 
@@ -21,6 +21,7 @@ from typing import Final
 
 from ..languages import languages
 from .compact import compact, ways
+from .join import PAGE, SHARED, WORKER, join_start
 from .parcels import DECODER, NOT_AHEAD, goes_in_a_parcel, make_parcels
 
 TYPES: Final[Mapping[str, str]] = {
@@ -43,14 +44,11 @@ LIBRARIES: Final[Mapping[str, str]] = {
     "qr": "vendor/qr/index.js",
     "qr/decode.js": "vendor/qr/decode.js",
 }
-AT_ROOT: Final = frozenset({"index.html", "worker.js", "manifest.webmanifest"})
+AT_ROOT: Final = frozenset({"index.html", WORKER, "manifest.webmanifest"})
+START_PATH: Final = (SHARED, PAGE)
+"""The scripts that the page asks for by itself."""
 NOT_SHIPPED: Final = (".d.ts", ".md", "jsconfig.json")
 STYLES: Final = ("style/tokens.css", "style/base.css", "style/parts.css", "style/screens.css")
-_IMPORT: Final = re.compile(
-    r"""(?:^|;)\s*(?:import|export)\b[^'"();]*?from\s*['"]([^'"]+)['"]|(?:^|;)\s*import\s*['"]([^'"]+)['"]""",
-    re.M,
-)
-"""An import line of ours, or one of several on the only line of a library."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +85,12 @@ class Shell:
         }
         files["style.css"] = b"".join(files.pop(name) for name in STYLES)
         self._sources = {**files, **extra}
-        self._served = compact(self._sources)
+        scripts = {name: body.decode() for name, body in files.items() if name.endswith((".js", ".mjs"))}
+        joined = join_start(scripts, LIBRARIES)
+        self.joined = {name: each.members for name, each in joined.items()}
+        self._served = compact(
+            {**self._sources, **{name: each.text().encode() for name, each in joined.items()}}
+        )
         digest = hashlib.sha256()
         for name, body in sorted(self._served.items()):
             digest.update(f"{name}\0{len(body)}\0".encode() + body)
@@ -99,7 +102,10 @@ class Shell:
     @cached_property
     def import_map(self) -> str:
         """The only inline script of the app; the content security policy allows it by its hash."""
-        imports = {name: f"/static/{self.build}/{path}" for name, path in LIBRARIES.items()}
+        here = f"/static/{self.build}/"
+        file_of = {module: file for file in START_PATH for module in self.joined[file]}
+        names = {**LIBRARIES, **{here + module: module for module in file_of if module != PAGE}}
+        imports = {name: here + file_of.get(module, module) for name, module in names.items()}
         return json.dumps({"imports": imports}, separators=(",", ":"))
 
     @property
@@ -108,26 +114,10 @@ class Shell:
         return "sha256-" + base64.b64encode(hashlib.sha256(self.import_map.encode()).digest()).decode()
 
     @cached_property
-    def start_path(self) -> list[str]:
-        """The modules that ``main.js`` needs before it can run, in the order found."""
-        found: list[str] = []
-        queue = ["main.js"]
-        while queue:
-            name = queue.pop(0)
-            if name in found or name not in self._sources:
-                continue
-            found.append(name)
-            for match in _IMPORT.finditer(self._sources[name].decode()):
-                target = match[1] or match[2]
-                relative = posixpath.normpath(posixpath.join(posixpath.dirname(name), target))
-                queue.append(LIBRARIES.get(target, relative))
-        return found
-
-    @cached_property
     def index(self) -> File:
         """The page."""
         preloads = "\n".join(
-            f'<link rel="modulepreload" href="/static/{self.build}/{name}">' for name in self.start_path
+            f'<link rel="modulepreload" href="/static/{self.build}/{name}">' for name in START_PATH
         )
         page = self._sources["index.html"].decode()
         page = page.replace("{{worker}}", "on" if self._worker_on else "off")
@@ -136,13 +126,17 @@ class Shell:
         return make_file("index.html", page.replace("{{build}}", self.build).encode())
 
     @cached_property
+    def _kept(self) -> list[str]:
+        """What a phone may need. A joined module also stands at its own address, for pages without the import map."""
+        members = {module for members in self.joined.values() for module in members}
+        return sorted(name for name in self.files if name in START_PATH or name not in members)
+
+    @cached_property
     def parcels(self) -> dict[str, File]:
         """The scripts off the start path once more, many in one file."""
-        types = {name: file.media_type for name, file in self.files.items()}
-        bodies = {name: file.body for name, file in self.files.items()}
-        return {
-            name: make_file(name, body) for name, body in make_parcels(bodies, types, self.start_path).items()
-        }
+        types = {name: self.files[name].media_type for name in self._kept}
+        bodies = {name: self.files[name].body for name in self._kept}
+        return {name: make_file(name, body) for name, body in make_parcels(bodies, types, START_PATH).items()}
 
     @cached_property
     def ahead(self) -> dict[str, list[str] | str]:
@@ -153,8 +147,8 @@ class Shell:
         here = f"/static/{self.build}/"
         single = [
             here + name
-            for name in sorted(self.files)
-            if name in self.start_path
+            for name in self._kept
+            if name in START_PATH
             or not (goes_in_a_parcel(name) or name.startswith((*NOT_AHEAD, DECODER)) or name.endswith(".ftl"))
         ]
         return {
