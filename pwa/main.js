@@ -84,29 +84,34 @@ addEventListener('unhandledrejection', (event) => {
   say(event.reason.message);
 });
 
-// a first visit: ask for its screen at once
-if (!localStorage.getItem('device')) void import('./screens/start.js').catch(() => undefined);
-const words = loadCatalogue();
-words.catch(() => undefined); // awaited below by those who need it
-await start();
-if (session.peek()) await words;
-else void import('./signals/people.js').then((people) => people.comeBack()).catch(() => undefined);
-const place = document.getElementById('app');
-if (place) {
-  followFocus(place);
-  followWriting(place);
-  place.textContent = '';
-  render(h(App, null), place);
-}
-// also keeps the browser's offer to install until a tap wants it
-void import('./signals/home-screen.js').catch(() => undefined);
-await registerWorker();
-effect(() => {
-  if (saving.value.problem?.code === 'upgrade_required') {
-    void navigator.serviceWorker
-      ?.getRegistration()
-      .then((found) => found?.update())
-      .catch(() => undefined);
+/** Not at the module's top: what is loaded later needs this file, and would wait until all of it is done. */
+async function begin() {
+  // a first visit: ask for its screen at once
+  if (!localStorage.getItem('device')) void import('./screens/start.js').catch(() => undefined);
+  const words = loadCatalogue();
+  words.catch(() => undefined); // awaited below by those who need it
+  await start();
+  if (session.peek()) await words;
+  else void import('./signals/people.js').then((people) => people.comeBack()).catch(() => undefined);
+  const place = document.getElementById('app');
+  if (place) {
+    followFocus(place);
+    followWriting(place);
+    place.textContent = '';
+    render(h(App, null), place);
   }
-});
-if (session.peek()) void import('./signals/push.js').then((push) => push.refreshPush()).catch(() => undefined);
+  // also keeps the browser's offer to install until a tap wants it
+  void import('./signals/home-screen.js').catch(() => undefined);
+  await registerWorker();
+  effect(() => {
+    if (saving.value.problem?.code === 'upgrade_required') {
+      void navigator.serviceWorker
+        ?.getRegistration()
+        .then((found) => found?.update())
+        .catch(() => undefined);
+    }
+  });
+  if (session.peek()) void import('./signals/push.js').then((push) => push.refreshPush()).catch(() => undefined);
+}
+
+void begin();

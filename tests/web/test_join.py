@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from broodshelf.web.compact import compact
-from broodshelf.web.join import PAGE, SHARED, JoinError, Joined, Modules, join_start
+from broodshelf.web.join import PAGE, SHARED, Joined, JoinError, Modules, join_start
 from broodshelf.web.shell import LIBRARIES, START_PATH, find_folder
 
 GLOBALS = Path(__file__).parents[1] / "support/node/node_modules/globals/globals.json"
@@ -30,15 +30,16 @@ WAYS = {
     "console.log('third', three, four, whole(), new Two().say());\n"
     "export const load = () => import('./late.js');\n",
     "main.js": "import { load } from './b/third.js';\nimport { counted } from './a/second.js';\n"
-    "const hidden = 'of main';\nfor await (const each of counted()) console.log(each);\n"
-    "console.log((await load()).late, hidden);\n",
+    "const hidden = 'of main';\nasync function open() {\n"
+    "  for await (const each of counted()) console.log(each);\n  console.log((await load()).late, hidden);\n}\n"
+    "void open();\n",
 }
 NAMES = {"lib": "library.mjs", "all": "whole.mjs"}
 
 
 def joined(sources: dict[str, str], entry: str = "main.js", libraries: dict[str, str] | None = None) -> str:
     modules = Modules(sources, libraries or {})
-    file = Joined(modules, entry)
+    file = Joined(modules)
     for module in modules.in_order(entry):
         file.add(module)
     return file.text()
@@ -88,11 +89,15 @@ def test_joined_modules_say_the_same_in_the_same_order_small_or_not(tmp_path):
         ),
         (
             {"main.js": "import { a } from './a.js';\n", "a.js": "export let a = 1;\n"},
-            "a.js: 'export let a = 1;' is a form of import or export that is not joined",
+            "a.js: 'export let a = 1;' at the top of a module cannot be joined",
         ),
         (
             {"main.js": "import * as all from './a.js';\n", "a.js": "export const a = 1;\n"},
-            "main.js: \"import * as all from './a.js';\" is a form of import or export that is not joined",
+            "main.js: \"import * as all from './a.js';\" at the top of a module cannot be joined",
+        ),
+        (
+            {"main.js": "const words = await fetch('/words');\n"},
+            "main.js: \"const words = await fetch('/words');\" at the top of a module cannot be joined",
         ),
         (
             {"main.js": "import { b } from './a.js';\n", "a.js": "export const a = 1;\n"},

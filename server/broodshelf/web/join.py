@@ -32,7 +32,10 @@ _DECLARED: Final = re.compile(r"^export (?=(?:async )?(?:function\*?|class|const
 _LISTED: Final = re.compile(rf"{_START}export\s*\{{([^}}]*)\}};?", re.M)
 _WHOLE: Final = re.compile(rf"{_START}export default ", re.M)
 _LATER: Final = re.compile(r"""\bimport\((['"])(\.[^'"]+)\1\)""")
-_UNKNOWN: Final = re.compile(r"^[ \t]*(?:import|export)\b(?!\()[^\n]*", re.M)
+_UNKNOWN: Final = re.compile(
+    r"^[ \t]*(?:import|export)\b(?!\()[^\n]*|^(?:for )?await\b[^\n]*|^const .*= await\b[^\n]*", re.M
+)
+"""What is left at the top of a module and would not do the same inside a function."""
 
 
 class JoinError(Exception):
@@ -87,8 +90,6 @@ class Joined:
     """A file made of modules."""
 
     modules: Modules
-    entry: str | None = None
-    """The module that the file is run for, the last one; it exports nothing."""
     others: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
     """What other files export, as ``exported``, by the address that this one imports them from."""
     members: list[str] = field(default_factory=list)
@@ -101,7 +102,7 @@ class Joined:
     def add(self, module: str) -> None:
         """Add a module after those that it imports.
 
-        Raises ``JoinError`` for a form of import or export that is not known here, and for a name that two export.
+        Raises ``JoinError`` for what is not known here at the top of a module, and for a name that two export.
         """
         text = self.modules.sources[module]
         renamed = list(self._imports(module, text))
@@ -115,7 +116,7 @@ class Joined:
             names[_whole(module)] = _whole(module)
         if unknown := _UNKNOWN.search(text):
             raise JoinError(
-                f"{module}: {unknown[0].strip()!r} is a form of import or export that is not joined."
+                f"{module}: {unknown[0].strip()!r} at the top of a module cannot be joined with others."
             )
         taken = [self.exported, *self.others.values()]
         for name in names:
@@ -124,7 +125,7 @@ class Joined:
                     raise JoinError(f"{held[name]} and {module} both export {name}; rename one.")
         self.exported |= dict.fromkeys(names, module)
         self.members.append(module)
-        self._parts.append(self._run(module, "\n".join([*renamed, text.strip()]), names))
+        self._parts.append(_run("\n".join([*renamed, text.strip()]), names))
 
     def text(self) -> str:
         """Return the file. Raises ``JoinError`` where a name is imported that nobody exports."""
@@ -152,14 +153,6 @@ class Joined:
                 if name != local:
                     yield f"const {local} = {name};"
 
-    def _run(self, module: str, body: str, names: Mapping[str, str]) -> str:
-        if module == self.entry:
-            return f"{{\n{body}\n}}"  # not a function: it may wait at its top
-        if not names:
-            return f"(() => {{\n{body}\n}})();"
-        given = ", ".join(name if name == local else f"{name}: {local}" for name, local in names.items())
-        return f"export const {{ {', '.join(names)} }} = (() => {{\n{body}\nreturn {{ {given} }};\n}})();"
-
 
 def join_start(sources: Mapping[str, str], libraries: Mapping[str, str]) -> dict[str, Joined]:
     """Return the files that page and worker start from, by name: what both need, and what each needs besides."""
@@ -171,11 +164,19 @@ def join_start(sources: Mapping[str, str], libraries: Mapping[str, str]) -> dict
             shared.add(module)
     found = {SHARED: shared}
     for entry, members, address in ((PAGE, page, f"./{SHARED}"), (WORKER, worker, f"{SERVED}{SHARED}")):
-        found[entry] = Joined(modules, entry, {address: shared.exported})
+        found[entry] = Joined(modules, {address: shared.exported})
         for module in members:
             if module not in shared.members:
                 found[entry].add(module)
     return found
+
+
+def _run(body: str, names: Mapping[str, str]) -> str:
+    """Return a module as a function that is run at once. It cannot wait: what is loaded later would wait for it."""
+    if not names:
+        return f"(() => {{\n{body}\n}})();"
+    given = ", ".join(name if name == local else f"{name}: {local}" for name, local in names.items())
+    return f"export const {{ {', '.join(names)} }} = (() => {{\n{body}\nreturn {{ {given} }};\n}})();"
 
 
 def _pairs(names: str) -> Iterator[tuple[str, str]]:
