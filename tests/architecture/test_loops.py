@@ -18,7 +18,6 @@ ENDS = {
     "records/draw_anew.py": "ends with its input",
     "rounds/wall_clock.py": "halves a stretch of time until it is a second",
     "sensing/mqtt.py": "end with the listener; wait for messages, or between two looks",
-    "web/shell.py": "each file is looked at once",
     "records/schemas.py": "goes down the messages of one field",
 }
 """Modules with a ``while`` or an endless iterator, and what ends it."""

@@ -36,6 +36,7 @@ MADE_BY_RUNNING = {
     "shelf.json",
     "revoked.jsonl",
     "colony.csv",
+    "shared.js",
 }
 
 
