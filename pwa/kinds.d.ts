@@ -222,7 +222,11 @@ export interface Kept {
   gone?: boolean | null;
 }
 
-/** Somebody of the household. `pass_id`: the pass that a stand-in came by. */
+/**
+ * Somebody of the household. `pass_id`: the pass that a stand-in came by.
+ *
+ * `language`: the one that they are told in, as `language` or `language-REGION` (BCP 47).
+ */
 export interface Person {
   /** at most 60 characters */
   name: string;
@@ -230,6 +234,8 @@ export interface Person {
   role?: PersonRole | null;
   /** of a pass; written by the server */
   pass_id?: string | null;
+  /** at most 12 characters */
+  language?: string | null;
 }
 
 /** Where vessels stand, and how warm and moist it is there. */
@@ -355,7 +361,7 @@ export interface Tasting {
   ended_on?: Day | null;
 }
 
-/** What lets a stand-in in: for these colonies, on these days. */
+/** What lets a stand-in in: for these colonies, on these days. `language`: the one that the stand-in reads. */
 export interface Pass {
   /** at most 60 characters */
   name: string;
@@ -369,6 +375,8 @@ export interface Pass {
   emergency_contact?: string | null;
   /** of a colony */
   stinging_ok_ids?: Array<string> | null;
+  /** at most 12 characters */
+  language?: string | null;
   /** 0 to 100000000000000 ms since 1970 UTC; written by the server */
   revoked_at_ms?: number | null;
 }

@@ -20,8 +20,8 @@ def item(colony: str = "Amber", need: str = "protein", n: int = 0, **more) -> It
         ([item(need="water")], "See to the water: Amber"),
         ([item(need="water", fault="leak")], "Leaking reservoir: Amber"),
         ([item(), item("Birch")], "Protein for 2 colonies"),
-        ([item(), item(need="water")], "Amber: protein, water"),
-        ([item(), item("Birch"), item("Cedar", "water")], "3 colonies: protein for 2, water for 1"),
+        ([item(), item(need="water")], "Amber: protein and water"),
+        ([item(), item("Birch"), item("Cedar", "water")], "3 colonies: protein for 2 and water for 1"),
     ],
 )
 def test_the_title_says_what_for_whom(items, expected):

@@ -15,7 +15,8 @@ from typing import Final
 
 from icalendar import Alarm, Calendar, Event
 
-from ..care import wording
+from ..languages import in_list, language_of, say, say_code
+from ..languages.saying import knows, message_id
 
 LASTS: Final = dt.timedelta(minutes=15)
 REFRESH: Final = dt.timedelta(hours=1)
@@ -48,21 +49,24 @@ class Round:
     moved_ms: int | None = None
 
 
-def render(feed_id: str, name: str, public_url: str, rounds: Iterable[Round]) -> bytes:
-    """Return the calendar as bytes. UIDs come from the feed's id and the round's key, so they stay."""
+def render(
+    feed_id: str, name: str, public_url: str, rounds: Iterable[Round], language: str | None = None
+) -> bytes:
+    """Return the calendar as bytes, in a language. UIDs come from the feed's id and the round's key, so they stay."""
+    tag = language_of(language)
     calendar = Calendar()
-    calendar.add("prodid", "-//Broodshelf//Rounds//EN")
+    calendar.add("prodid", f"-//Broodshelf//Rounds//{tag.upper()}")
     calendar.add("version", "2.0")
     calendar.add("name", _plain(name))
     calendar.add("x-wr-calname", _plain(name))
     calendar.add("refresh-interval", REFRESH, parameters={"VALUE": "DURATION"})
     calendar.add("x-published-ttl", "PT1H")
     for each in rounds:
-        calendar.add_component(_event(uuid.UUID(feed_id), public_url, each))
+        calendar.add_component(_event(uuid.UUID(feed_id), public_url, each, tag))
     return bytes(calendar.to_ical())
 
 
-def _event(namespace: uuid.UUID, public_url: str, each: Round) -> Event:
+def _event(namespace: uuid.UUID, public_url: str, each: Round, tag: str) -> Event:
     event = Event()
     open_parts = [part for part in each.parts if not part.done]
     starts = dt.datetime.fromtimestamp(each.at_ms // 1000, dt.UTC)
@@ -76,34 +80,50 @@ def _event(namespace: uuid.UUID, public_url: str, each: Round) -> Event:
     event.add("dtend", starts + LASTS)
     event.add("transp", "TRANSPARENT")
     event.add("status", "CONFIRMED" if open_parts else "CANCELLED")
-    event.add("summary", _summary(open_parts or each.parts))
-    event.add("description", _description(open_parts or each.parts))
+    event.add("summary", _summary(open_parts or each.parts, tag))
+    event.add("description", _description(open_parts or each.parts, tag))
     event.add("url", f"{public_url}/#/round")
     if open_parts:
         alarm = Alarm()
         alarm.add("uid", str(uuid.uuid5(namespace, f"{each.key}/alarm")))
         alarm.add("action", "DISPLAY")
-        alarm.add("description", _summary(open_parts))
+        alarm.add("description", _summary(open_parts, tag))
         alarm.add("trigger", dt.timedelta(0))
         event.add_component(alarm)
     return event
 
 
-def _summary(parts: Iterable[Part]) -> str:
+def _summary(parts: Iterable[Part], tag: str) -> str:
     parts = list(parts)
-    needs = list(dict.fromkeys(wording.say("need", part.need) for part in parts))
+    needs = _needs(parts, tag)
     colonies = list(dict.fromkeys(part.colony for part in parts))
-    who = colonies[0] if len(colonies) == 1 else f"{len(colonies)} colonies"
-    urgent = "Now: " if any(part.urgent for part in parts) else ""
-    words = ", ".join(needs)
-    return _plain(f"{urgent}{words[:1].upper()}{words[1:]} for {who}")
+    if len(colonies) == 1:
+        what = say(tag, "calendar-summary", {"needs": needs, "colony": colonies[0]})
+    else:
+        what = say(tag, "calendar-summary-many", {"needs": needs, "n": len(colonies)})
+    urgent = any(part.urgent for part in parts)
+    return _plain(say(tag, "calendar-now", {"what": what}) if urgent else what)
 
 
-def _description(parts: Iterable[Part]) -> str:
-    by_colony: dict[str, list[str]] = defaultdict(list)
+def _description(parts: Iterable[Part], tag: str) -> str:
+    by_colony: dict[str, list[Part]] = defaultdict(list)
     for part in parts:
-        by_colony[part.colony].append(wording.say("need", part.need))
-    return "\n".join(f"{_plain(colony)}: {', '.join(needs)}" for colony, needs in by_colony.items())
+        by_colony[_plain(part.colony)].append(part)
+    return "\n".join(
+        say(tag, "calendar-line", {"colony": colony, "needs": _needs(of_it, tag)})
+        for colony, of_it in by_colony.items()
+    )
+
+
+def _needs(parts: Iterable[Part], tag: str) -> str:
+    """Return what is needed as a list that begins a sentence."""
+    first, *others = dict.fromkeys(part.need for part in parts)
+    return in_list([say_code(tag, "need", first), *(_inside(need, tag) for need in others)], tag)
+
+
+def _inside(need: str, tag: str) -> str:
+    name = message_id("need", need)
+    return say(tag, f"{name}.inside") if knows(name) else say_code(tag, "need", need)
 
 
 def _plain(text: str) -> str:

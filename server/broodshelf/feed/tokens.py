@@ -19,14 +19,17 @@ LASTS_MS = 365 * 24 * 3600 * 1000
 
 @dataclass(frozen=True, slots=True)
 class Feed:
-    """A feed that may be read. ``pass_id`` is None for the whole household."""
+    """A feed that may be read. ``pass_id`` is None for the whole household; ``person_id``: whose it is, if known."""
 
     id: str
     household_id: str
     pass_id: str | None
+    person_id: str | None = None
 
 
-def make_feed(connection: Connection, household_id: str, pass_id: str | None, now_ms: int) -> str:
+def make_feed(
+    connection: Connection, household_id: str, pass_id: str | None, person_id: str, now_ms: int
+) -> str:
     """Make a feed's token and return it; the old one of the same feed ends. Raises for a pass taken back."""
     if pass_id is not None:
         record = read_record(connection, household_id, pass_id)
@@ -41,6 +44,7 @@ def make_feed(connection: Connection, household_id: str, pass_id: str | None, no
             id=uuid7(now_ms),
             household_id=household_id,
             pass_id=pass_id,
+            person_id=None if pass_id is not None else person_id,
             token_hash=hash_token(token),
             made_ms=now_ms,
             expires_ms=now_ms + LASTS_MS,
@@ -64,4 +68,4 @@ def find_feed(connection: Connection, token: str, now_ms: int) -> Feed:
     ).one_or_none()
     if row is None or row.expires_ms < now_ms:
         raise NotFound("This calendar address is not known or has ended. Make a new one in the app.")
-    return Feed(row.id, row.household_id, row.pass_id)
+    return Feed(row.id, row.household_id, row.pass_id, row.person_id)

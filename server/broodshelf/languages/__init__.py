@@ -5,13 +5,14 @@ its section; ``told`` carries a text that nobody has put into a language yet. Th
 (``phones_file``), so both say the same (fixtures/conformance/messages.json).
 """
 
-from .choosing import ENGLISH, language_of, languages, of_accepted, of_environment
+from .choosing import ENGLISH, best_of_accepted, language_of, languages, of_accepted, of_environment
 from .saying import in_list, say, say_code, say_portion
 from .told import Told, told
 
 __all__ = [
     "ENGLISH",
     "Told",
+    "best_of_accepted",
     "in_list",
     "language_of",
     "languages",

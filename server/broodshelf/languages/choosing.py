@@ -45,8 +45,13 @@ def region_of(tag: str) -> str | None:
 
 
 def of_accepted(wanted: str | None) -> str:
-    """Return the language for an ``Accept-Language`` header (RFC 9110, section 12.5.4): the best that there is."""
-    best, best_quality = ENGLISH, 0.0
+    """Return the language for an ``Accept-Language`` header: the best that there is, else English."""
+    return best_of_accepted(wanted) or ENGLISH
+
+
+def best_of_accepted(wanted: str | None) -> str | None:
+    """Return the best language that a header asks for (RFC 9110, section 12.5.4) and that there is."""
+    best, best_quality = None, 0.0
     for part in (wanted or "").split(","):
         tag, _, quality = part.strip().partition(";q=")
         found = _TAG.fullmatch(tag)

@@ -17,6 +17,8 @@ CODES: Final[Mapping[str, tuple[str, str | None]]] = {
     "food": ("food", None),
 }
 """Arguments that are codes themselves: the section of their words, and the attribute."""
+DAYS: Final = frozenset({"on", "early", "buy_by", "until"})
+"""Arguments that are ISO days; in others such a text is a name that somebody gave."""
 COUNTED: Final = frozenset({"piece", "seed", "leaf"})
 """Units in which the food itself is counted."""
 SIZED: Final = frozenset({"piece", "leg", "slice"})
@@ -30,11 +32,11 @@ def message_id(section: str, code: str) -> str:
 def say(tag: str | None, message: str, args: Mapping[str, Any] | None = None) -> str:
     """Return a message in a language; ``need-sugar.inside`` is its attribute. Raises ``KeyError`` for an unknown one.
 
-    Numbers are rounded as they are shown, ISO days are written in words, an argument that is missing shows as ``?``.
+    Numbers are rounded as they are shown, days are written in words, an argument that is missing shows as ``?``.
     """
     language = language_of(tag)
     name, _, attribute = message.partition(".")
-    shown = {key: _shown(value, language) for key, value in (args or {}).items()}
+    shown = {key: _shown(key, value, language) for key, value in (args or {}).items()}
     return speaker(language).say(name, shown, attribute or None)
 
 
@@ -72,13 +74,13 @@ def say_portion(tag: str | None, portion: Mapping[str, Any]) -> str:
     )
 
 
-def _shown(value: Any, language: str) -> Any:
+def _shown(name: str, value: Any, language: str) -> Any:
     if isinstance(value, bool) or value is None:
         return str(value).lower()
     if isinstance(value, (int, float)):
         return number(value, language)
     if isinstance(value, str):
-        return day(value, language) if ISO_DAY.fullmatch(value) else value
+        return day(value, language) if name in DAYS and ISO_DAY.fullmatch(value) else value
     in_language = getattr(value, "in_language", None)
     return str(value) if in_language is None else in_language(language)
 

@@ -12,7 +12,7 @@ from .messages import Item
 class Claimed:
     """A message that this process may send until its lease runs out. ``items`` are those still open.
 
-    ``notice``: what a message of the keepers' journal says, as JSON.
+    ``notice``: what a message of the keepers' journal says, as JSON. ``language``: of whom it is for, if they said.
     """
 
     household_id: str
@@ -29,6 +29,7 @@ class Claimed:
     items: tuple[Item, ...] = ()
     due_ms: int | None = None
     notice: str | None = None
+    language: str | None = None
 
     @property
     def key(self) -> tuple[str, str]:

@@ -60,11 +60,15 @@ def whose(connection: Connection, code: str, now_ms: int) -> str | None:
 
 @dataclass(frozen=True, slots=True)
 class Founding:
-    """What whoever claims says of a new household; all of it is needed for one, nothing for the way back."""
+    """What whoever claims says of a new household; all of it is needed for one, nothing for the way back.
+
+    ``language``: the phone's, if this server has it.
+    """
 
     person_name: str | None = None
     household_name: str | None = None
     zone: str | None = None
+    language: str | None = None
 
 
 def claim(connection: Connection, code: str, founding: Founding, now_ms: int) -> tuple[str, str]:
@@ -87,9 +91,15 @@ def claim(connection: Connection, code: str, founding: Founding, now_ms: int) ->
     if person_name is None or household_name is None or zone is None:
         raise BadRequest(
             "A new household needs your name, its own name and its time zone.",
-            fields={name: "missing" for name, value in asdict(founding).items() if value is None},
+            fields={
+                name: "missing"
+                for name, value in asdict(founding).items()
+                if value is None and name != "language"
+            },
         )
-    household_id, person_id = found_household(connection, person_name, household_name, zone, now_ms)
+    household_id, person_id = found_household(
+        connection, person_name, household_name, zone, now_ms, founding.language
+    )
     note_ended("claim", household_id, [row.code_hash], now_ms)
     return household_id, person_id
 
@@ -121,7 +131,12 @@ def forget_old_codes(connection: Connection, now_ms: int) -> None:
 
 
 def found_household(
-    connection: Connection, person_name: str, household_name: str, zone: str, now_ms: int
+    connection: Connection,
+    person_name: str,
+    household_name: str,
+    zone: str,
+    now_ms: int,
+    language: str | None = None,
 ) -> tuple[str, str]:
     """Make a household with its first keeper; return both ids."""
     household_id, person_id = uuid7(now_ms), uuid7(now_ms)
@@ -133,7 +148,7 @@ def found_household(
     ledger = Ledger(connection, household_id)
     values = {"name": household_name, "zone": zone, **STARTING_HOUSEHOLD}
     ledger.put(household_id, "household", values, now_ms=now_ms, person_id=person_id)
-    add_person(ledger, person_name, "keeper", now_ms, person_id=person_id)
+    add_person(ledger, person_name, "keeper", now_ms, person_id=person_id, language=language)
     ledger.flush()
     return household_id, person_id
 
@@ -146,9 +161,11 @@ def add_person(
     *,
     person_id: str | None = None,
     pass_id: str | None = None,
+    language: str | None = None,
 ) -> str:
     """Add a person to a household (the caller flushes) and return the id."""
     person_id = person_id or uuid7(now_ms)
-    values = {"name": name, "role": role, **({"pass_id": pass_id} if pass_id else {})}
+    more = {"pass_id": pass_id, "language": language}
+    values = {"name": name, "role": role, **{key: value for key, value in more.items() if value}}
     ledger.put(person_id, "person", values, now_ms=now_ms, person_id=person_id)
     return person_id

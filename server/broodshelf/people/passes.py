@@ -141,8 +141,13 @@ def find_pass(
     return row.household_id, record, window
 
 
-def admit(connection: Connection, household_id: str, record: Record, now_ms: int) -> str:
-    """Make the stand-in that a phone signs in as and return the person's id. Raises beyond the cap."""
+def admit(
+    connection: Connection, household_id: str, record: Record, now_ms: int, language: str | None = None
+) -> str:
+    """Make the stand-in that a phone signs in as and return the person's id. Raises beyond the cap.
+
+    ``language``: the phone's; it counts where the keeper chose none for the pass.
+    """
     ledger = Ledger(connection, household_id)
     admitted = connection.execute(
         select(func.count())
@@ -158,9 +163,9 @@ def admit(connection: Connection, household_id: str, record: Record, now_ms: int
             f"{MOST_DEVICES} phones have opened this pass already. The keeper can remove one of them.",
             code="pass_full",
         )
-    person_id = add_person(
-        ledger, kinds.read(kinds.Pass, record.values).name, "stand_in", now_ms, pass_id=record.id
-    )
+    its = kinds.read(kinds.Pass, record.values)
+    own = None if its.language else language
+    person_id = add_person(ledger, its.name, "stand_in", now_ms, pass_id=record.id, language=own)
     ledger.flush()
     return person_id
 

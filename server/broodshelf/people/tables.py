@@ -74,8 +74,10 @@ feed_tokens = Table(
     Column("token_hash", String(64), nullable=False, unique=True),
     Column("made_ms", BigInteger, nullable=False),
     Column("expires_ms", BigInteger, nullable=False),
+    Column("person_id", String(36)),
 )
-"""What opens a calendar feed: of the household (``pass_id`` null) or of a pass. At most one each."""
+"""What opens a calendar feed: of the household (``pass_id`` null) or of a pass. At most one each. ``person_id``: who
+made that of the household; it comes in their language. Null where an earlier version made it."""
 
 sensor_tokens = Table(
     "sensor_tokens",

@@ -40,7 +40,9 @@ def claim(body: Given) -> Response:
     now = p.now_ms()
     p.count_try("claim")
     with counting_wrong_codes("claim"), every_household(), writing() as connection:
-        founding = Founding(body.get("person_name"), body.get("household_name"), body.get("zone"))
+        founding = Founding(
+            body.get("person_name"), body.get("household_name"), body.get("zone"), p.asked_language()
+        )
         household_id, person_id = households.claim(connection, body["code"], founding, now)
         phone, owner = Phone(**body["device"]), Owner(household_id, person_id)
         session = devices.sign_in(connection, phone, owner, now)

@@ -9,7 +9,7 @@ from ..feed import tokens
 from ..feed.memory import read_known, remember
 from ..feed.moves import follow
 from ..feed.render import render
-from ..feed.rounds import rounds_of
+from ..feed.rounds import language_of_feed, rounds_of
 from ..people.actor import Actor
 from ..records.apart import enter, every_household
 from ..records.database import reading, writing
@@ -28,7 +28,7 @@ def make(actor: Actor, body: Given) -> Response:
     → `{url}`, shown once
     """
     with writing() as connection:
-        token = tokens.make_feed(connection, actor.household_id, body["pass_id"], p.now_ms())
+        token = tokens.make_feed(connection, actor.household_id, body["pass_id"], actor.person_id, p.now_ms())
     return jsonify(url=f"{p.parts().settings.public_url}/feed/{token}.ics")
 
 
@@ -58,6 +58,7 @@ def read(token: str) -> Response:
         with reading() as connection:
             name, found = rounds_of(connection, feed, p.now_ms())
             before = read_known(connection, feed)
+            language = language_of_feed(connection, feed)
     except NotFound:
         p.count_try("feed")
         raise
@@ -65,7 +66,7 @@ def read(token: str) -> Response:
     if known != before:
         with writing() as connection:
             rounds = remember(connection, feed, found, p.now_ms())
-    body = render(feed.id, name, p.parts().settings.public_url, rounds)
+    body = render(feed.id, name, p.parts().settings.public_url, rounds, language)
     response = Response(body, content_type="text/calendar; charset=utf-8")
     response.headers["Cache-Control"] = "private, no-cache"
     response.headers["X-Robots-Tag"] = "noindex"

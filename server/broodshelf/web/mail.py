@@ -10,6 +10,7 @@ from ..nudges.channels.mail.mailboxes import forget_mailbox, listen_by_mail
 from ..nudges.sending.at_once import send_code
 from ..people import limits, mail
 from ..people.actor import Actor
+from ..people.language import language_of_person
 from ..records.database import reading, writing
 from . import bodies
 from . import parts as p
@@ -46,8 +47,9 @@ def ask(actor: Actor, person_id: str, body: Given) -> Response:
     with writing() as connection:
         forget_mailbox(connection, actor.household_id, person_id)
         code = mail.ask(connection, actor.household_id, person_id, body["address"], now_ms)
+        language = language_of_person(connection, actor.household_id, person_id)
     public_url = p.parts().settings.public_url
-    return jsonify(outcome=send_code(channels, body["address"], code, public_url, now_ms))
+    return jsonify(outcome=send_code(channels, body["address"], code, public_url, now_ms, language))
 
 
 @blueprint.post("/<person_id>/confirm")

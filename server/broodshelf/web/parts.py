@@ -10,6 +10,7 @@ from flask import current_app, g, request
 from sqlalchemy import Connection
 
 from ..errors import NotAllowed, SignedOut
+from ..languages import best_of_accepted
 from ..nudges.channels.channel import Channels
 from ..nudges.channels.push.hosts import PushHosts
 from ..nudges.channels.push.vapid import VapidKey
@@ -67,6 +68,11 @@ def now_ms() -> int:
     if "now_ms" not in g:
         g.now_ms = parts().clock()
     return int(g.now_ms)
+
+
+def asked_language() -> str | None:
+    """Return the best language that the request asks for and that there is; None where it asks for none of them."""
+    return best_of_accepted(request.headers.get("Accept-Language"))
 
 
 def cookie_name() -> str:

@@ -86,7 +86,7 @@ def open_pass(body: Given) -> Response:
         )
         if visitor is not None and visitor.role == "keeper":
             return jsonify(preview={"id": record.id, "state": window.state, **record.values})
-        person_id = passes.admit(connection, household_id, record, p.now_ms())
+        person_id = passes.admit(connection, household_id, record, p.now_ms(), p.asked_language())
         phone, owner = Phone(**body["device"]), Owner(household_id, person_id, "stand_in", record.id)
         session = devices.sign_in(connection, phone, owner, p.now_ms())
         named = {"phone": phone.name, "pass": str(record.values["name"])}

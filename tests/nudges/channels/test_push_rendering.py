@@ -26,7 +26,7 @@ def test_the_message_has_the_agreed_shape():
         "web_push": 8030,
         "notification": {
             "title": "Protein for Amber", "body": "Amber: 1 fruit fly, killed",
-            "navigate": "https://shelf.example.org/#/round?nudge=n1", "tag": "round", "data": {},
+            "navigate": "https://shelf.example.org/#/round?nudge=n1", "tag": "round", "lang": "en", "data": {},
         },
         "app_badge": 1,
         "broodshelf": {"nudge_id": "n1", "delivery_id": "d1", "items": [{

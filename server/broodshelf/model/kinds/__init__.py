@@ -53,6 +53,7 @@ __all__ = [
     "Lot",
     "Part",
     "Pass",
+    "Person",
     "Place",
     "PlaceDay",
     "Rule",

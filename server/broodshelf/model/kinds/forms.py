@@ -134,6 +134,8 @@ NUMBERS: Final = (Number, WholeNumber)
 DayText = Annotated[str, Day()]
 InstantText = Annotated[str, Instant()]
 WallTimeText = Annotated[str, WallTime()]
+LanguageTag = Annotated[str, Text(12)]
+"""A language that this server does not have is English to it; a newer one may know more."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,6 +8,7 @@ from typing import Annotated
 from .forms import (
     SERVER,
     DayText,
+    LanguageTag,
     ListOf,
     Number,
     Ref,
@@ -39,11 +40,15 @@ class Household:
 
 @dataclass(slots=True, kw_only=True)
 class Person:
-    """Somebody of the household. ``pass_id``: the pass that a stand-in came by."""
+    """Somebody of the household. ``pass_id``: the pass that a stand-in came by.
+
+    ``language``: the one that they are told in, as ``language`` or ``language-REGION`` (BCP 47).
+    """
 
     name: Annotated[str, Text(60)]
     role: Annotated[PersonRole | None, SERVER] = None
     pass_id: Annotated[str | None, Ref("pass", awaited=False), SERVER] = None
+    language: LanguageTag | None = None
 
 
 @dataclass(slots=True, kw_only=True)
@@ -73,7 +78,7 @@ class Vessel:
 
 @dataclass(slots=True, kw_only=True)
 class Pass:
-    """What lets a stand-in in: for these colonies, on these days."""
+    """What lets a stand-in in: for these colonies, on these days. ``language``: the one that the stand-in reads."""
 
     name: Annotated[str, Text(60)]
     colony_ids: Annotated[list[str], ListOf(Ref("colony", awaited=False), 200)]
@@ -82,4 +87,5 @@ class Pass:
     instructions: Annotated[str, Text(4000)] | None = None
     emergency_contact: Annotated[str, Text(200)] | None = None
     stinging_ok_ids: Annotated[list[str], ListOf(Ref("colony", awaited=False), 200)] | None = None
+    language: LanguageTag | None = None
     revoked_at_ms: Annotated[int | None, WholeNumber(0, 10**14, "ms since 1970 UTC"), SERVER] = None

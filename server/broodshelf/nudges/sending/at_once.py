@@ -8,6 +8,7 @@ from sqlalchemy import insert, select
 
 from ...errors import NotFound
 from ...people.actor import Actor
+from ...people.language import language_of_person
 from ...records.database import writing
 from ...records.ids import uuid7
 from .. import messages
@@ -28,16 +29,19 @@ def send_test(actor: Actor, channels: Channels, public_url: str, now_ms: int) ->
     """
     owner = uuid7(now_ms)
     claimed = _claim_test(actor, owner, now_ms)
-    delivery = Delivery(claimed.id, messages.of_test(public_url), SHORTEST_TTL_S, True, claimed.topic)
+    message = messages.of_test(public_url, claimed.language)
+    delivery = Delivery(claimed.id, message, SHORTEST_TTL_S, True, claimed.topic)
     outcome = channels.send(claimed.to, delivery, now_ms)
     with writing() as connection:
         mark(connection, claimed, owner, outcome, now_ms)
     return {"delivery_id": claimed.id, "outcome": word(outcome)}
 
 
-def send_code(channels: Channels, address: str, code: str, public_url: str, now_ms: int) -> str:
+def send_code(
+    channels: Channels, address: str, code: str, public_url: str, now_ms: int, language: str | None
+) -> str:
     """Send a mailbox the code that proves it; return what came of it as one word."""
-    delivery = Delivery(code, messages.of_code(code, public_url), 0, True, MAIL)
+    delivery = Delivery(code, messages.of_code(code, public_url, language), 0, True, MAIL)
     return word(channels.send(Mailbox(address), delivery, now_ms))
 
 
@@ -63,6 +67,7 @@ def _claim_test(actor: Actor, owner: str, now_ms: int) -> Claimed:
             urgent=True,
             useless_ms=now_ms + 1000 * SHORTEST_TTL_S,
             topic=delivery_id,
+            language=language_of_person(connection, actor.household_id, actor.person_id),
         )
         connection.execute(
             insert(deliveries).values(

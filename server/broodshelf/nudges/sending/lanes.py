@@ -162,8 +162,8 @@ class Lanes:
 
     def _message(self, claimed: Claimed) -> Message:
         if claimed.notice is not None:
-            return messages.of_notice(claimed.notice, self._public_url)
+            return messages.of_notice(claimed.notice, self._public_url, claimed.language)
         if claimed.nudge_id is None:
-            return messages.of_test(self._public_url)
-        told = messages.of_round(claimed.items, claimed.nudge_id, self._public_url)
+            return messages.of_test(self._public_url, claimed.language)
+        told = messages.of_round(claimed.items, claimed.nudge_id, self._public_url, claimed.language)
         return messages.in_brief(told) if claimed.short else told

@@ -13,6 +13,7 @@ from typing import Final
 
 from sqlalchemy import ColumnElement, Connection, and_, exists, func, or_, select, tuple_, update
 
+from ...people.language import languages_of_people
 from ...people.tables import devices
 from ...records.many_rows import are_among
 from ...rounds.tables import occurrences
@@ -113,6 +114,7 @@ def _read(
         select(
             deliveries,
             subscriptions.c.host,
+            subscriptions.c.person_id.label("listener_id"),
             subscriptions.c.endpoint,
             subscriptions.c.p256dh,
             subscriptions.c.auth,
@@ -128,7 +130,9 @@ def _read(
         .where(are_among(connection, (d.household_id, d.id), keys))
         .order_by(deliveries.c.attempts, deliveries.c.made_ms, deliveries.c.id)
     )
-    for row in connection.execute(query):
+    rows = connection.execute(query).all()
+    languages = languages_of_people(connection, {(row.household_id, row.listener_id) for row in rows})
+    for row in rows:
         items = tuple(open_items.get((row.household_id, row.nudge_id), ()))
         message = Claimed(
             household_id=row.household_id,
@@ -145,6 +149,7 @@ def _read(
             items=items,
             due_ms=row.due_ms,
             notice=row.notice,
+            language=languages.get((row.household_id, row.listener_id)),
         )
         dropped = None
         if row.nudge_id is not None and not items:

@@ -8,7 +8,7 @@ from email.message import EmailMessage
 from email.utils import format_datetime
 from urllib.parse import urlsplit
 
-from ....care.wording import say
+from ....languages import say
 from ..channel import Delivery
 
 
@@ -23,5 +23,6 @@ def render(delivery: Delivery, sender: str, address: str, now_ms: int) -> EmailM
     name = hashlib.sha256(delivery.id.encode()).hexdigest()[:32]
     letter["Message-ID"] = f"<{name}@{urlsplit(message.url).hostname}>"
     letter["Auto-Submitted"] = "auto-generated"  # RFC 3834: no out-of-office answers
-    letter.set_content("\n".join([*message.lines, "", message.url, "", say("nudge", "mail_foot")]))
+    letter.set_content("\n".join([*message.lines, "", message.url, "", say(message.language, "mail-foot")]))
+    letter["Content-Language"] = message.language  # RFC 3282
     return letter

@@ -9,7 +9,7 @@ from __future__ import annotations
 import json
 from typing import Any, Final
 
-from ....care.wording import say
+from ....languages import say
 from ...messages import Item, Message, clip, in_brief
 
 MOST_BYTES: Final = 3000
@@ -39,6 +39,7 @@ def _payload(message: Message, delivery_id: str, kept: int) -> bytes:
             "body": _body(message, min(kept, MOST_LINES) or MOST_LINES),
             "navigate": message.url,
             "tag": message.tag,
+            "lang": message.language,
             "data": {},
         },
         "broodshelf": {
@@ -56,7 +57,7 @@ def _body(message: Message, shown: int) -> str:
     """Return the lines in one, e.g. ``Amber: 1 fruit fly · Birch: See to the water``, and how many more."""
     lines = list(message.lines[:shown])
     if len(message.lines) > shown:
-        lines.append(say("nudge", "more", {"n": len(message.lines) - shown}))
+        lines.append(say(message.language, "nudge-more", {"n": len(message.lines) - shown}))
     return clip(" · ".join(lines), LONGEST_BODY)
 
 
