@@ -1,0 +1,74 @@
+## Les calculs.
+
+calculator-title = Calculs
+calculator-about = Chaque calcul dit comment il compte, d’où cela vient et où il cesse d’être juste.
+calculator-without = L’eau sucrée peut se préparer dans les vivres, sans connexion.
+calculator-back = Tous les calculs
+calculator-back-larder = Retour aux vivres
+calculator-go = Calculer
+calculator-result = Le résultat
+calculator-how = Le calcul
+calculator-formula = Formule :
+calculator-source = Source :
+calculator-limits = Limites :
+calculator-open = Laisser ouvert
+calculator-in-unit = en { $unit }
+calculator-range = { $low } à { $high }
+calculator-up-to = jusqu’à { $high }
+calculator-left-out = si vide : { $usual }
+calculator-may-be-empty = peut rester vide
+
+calculator-input-percent = concentration
+calculator-input-ml = volume à préparer
+calculator-input-sugar-parts = parts de sucre, au lieu d’une concentration
+calculator-input-water-parts = parts d’eau
+calculator-input-parts-by = les parts se mesurent en
+calculator-input-mol-per-l = molarité, au lieu d’une concentration
+calculator-input-dilute-food = ce qu’il faut diluer
+calculator-input-from-c = température maintenant, ou à la première de deux mesures
+calculator-input-room-c = température de la pièce
+calculator-input-to-c = température pour servir
+calculator-input-vessel = récipient ouvert
+calculator-input-later-c = une mesure plus tardive de ton récipient
+calculator-input-later-min = minutes entre les deux mesures
+calculator-input-worker-mm = longueur d’une ouvrière ordinaire
+calculator-input-workers = ouvrières
+calculator-input-days = jours jusqu’à la prochaine portion
+calculator-input-protein-mg = besoin de protéines
+calculator-input-worker-mg = masse fraîche d’une ouvrière
+calculator-input-prey-food = seulement cet aliment
+calculator-input-majors = l’espèce a des majors
+calculator-input-hunts-by-sight = elle chasse à la vue
+calculator-input-slow = elle mange lentement
+calculator-input-in-tube = elles vivent dans un tube à essai
+calculator-input-first = premières portions d’une nouvelle colonie : un tiers
+calculator-input-bore-mm = diamètre intérieur du tube
+calculator-input-length-mm = longueur du tube
+calculator-input-reservoir-mm = longueur de la réserve d’eau pleine
+calculator-input-temp-c = température autour
+calculator-input-humidity-pct = humidité relative autour
+calculator-input-species = espèce
+calculator-input-day-c = température de jour
+calculator-input-night-c = température de nuit
+calculator-input-eggs = œufs d’une reine fondatrice
+
+calculator-usual-night-c = comme de jour
+calculator-usual-protein-mg = selon la masse
+calculator-usual-worker-mg = selon la longueur
+
+calculator-choice-mass = masse
+calculator-choice-volume = volume
+calculator-choice-drop = goutte
+calculator-choice-small-glass = petit verre
+calculator-choice-cup = tasse
+calculator-choice-jar = bocal
+calculator-choice-pan = casserole
+
+calculator-unit-d = jours
+calculator-unit-min = minutes
+calculator-unit-mg-d = mg par jour
+calculator-unit-by-mass = % en masse
+calculator-unit-parts = parts
+calculator-unit-workers = ouvrières
+calculator-unit-eggs = œufs
+calculator-unit-mol-l = mol/L

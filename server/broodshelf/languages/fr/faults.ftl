@@ -1,0 +1,14 @@
+fault-leak = Réservoir qui fuit
+    .inside = réservoir qui fuit
+fault-flood = Nid inondé
+    .inside = nid inondé
+fault-mould = Moisissure
+    .inside = moisissure
+fault-escape = Évasion
+    .inside = évasion
+fault-mites = Acariens
+    .inside = acariens
+fault-many-dead = Beaucoup de mortes
+    .inside = beaucoup de mortes
+fault-heater = Panne de chauffage
+    .inside = panne de chauffage

@@ -1,0 +1,94 @@
+## Confier l’étagère : les pass.
+
+handover-title = Confier l’étagère
+handover-about = Un pass permet à quelqu’un de ta famille ou de tes amis de s’occuper de quelques colonies pendant quelques jours, sans compte.
+
+handover-state-back = repris
+handover-state-ended = terminé
+handover-state-now = en cours
+handover-state-from = à partir du { $day }
+handover-days = { $from } – { $to }
+handover-done-by = Fait par { $who }
+handover-nothing = Rien n’a été noté.
+handover-link-once = Envoie ce lien, ou fais-le scanner. Il n’est montré qu’une fois.
+handover-by-code = Ou avec un code :
+handover-share = Partager
+handover-share-title = Pass pour { $who }
+handover-make-link = Créer le lien
+handover-new-link = Créer un nouveau lien
+handover-take-back = Le reprendre
+handover-sure = Reprendre ce pass ({ $who }) ? Son téléphone s’arrête aussitôt.
+handover-print = Imprimer la feuille
+handover-preview = Voir comme sur son téléphone
+handover-preview-title = Ce que voit { $who }
+handover-new = Un nouveau pass
+handover-who = Qui
+handover-colonies = Colonies
+handover-all = Toutes
+handover-stings = { $colony } (pique)
+handover-first = Premier jour
+handover-last = Dernier jour
+handover-know = Ce qu’il faut savoir
+handover-call = Qui appeler
+handover-none = Choisis au moins une colonie.
+handover-backwards = Le dernier jour est avant le premier.
+handover-go = Créer le pass
+handover-calendar = Calendrier de toute l’étagère
+handover-stings-words = Tu as choisi une colonie qui pique. Demande d’abord si quelqu’un là-bas est allergique ; ne la confie que si la réponse est sûre.
+
+## Ce qui s’imprime.
+
+paper-sheet = S’occuper de l’étagère : { $who }
+paper-record = Fiche : { $name }
+paper-print = Imprimer
+paper-colony = Colonie
+paper-what = À faire
+paper-done = Fait
+paper-nothing = Rien à faire.
+paper-over = Le dernier jour de ce pass est passé.
+paper-ahead = Les jours ont été calculés aujourd’hui. Ce que tu fais ou notes d’ici au début du pass les déplace : imprime à nouveau la feuille la veille au soir.
+paper-colonies = Les colonies
+paper-call = Appeler :
+paper-made = Imprimé le { $day }
+paper-gone = Il n’y a rien à imprimer ici.
+paper-species = Espèce
+paper-lives = Vit dans
+paper-count = Dernier comptage
+paper-when = Quand
+paper-event = Quoi
+paper-by = Par
+
+## Ce que voit la personne qui remplace.
+
+stand-in-from = À partir du { $day }
+stand-in-today = { $count ->
+    [one] Aujourd’hui : { $count } chose, environ { $minutes } minutes
+   *[other] Aujourd’hui : { $count } choses, environ { $minutes } minutes
+  }
+stand-in-nothing = Rien aujourd’hui
+stand-in-calm = Un jour oublié n’est pas grave. N’ouvre pas le nid, ne le secoue pas, ne donne rien de plus.
+stand-in-from-keeper = Le mot de l’éleveur
+stand-in-call = Appeler { $who }
+stand-in-yours = Tes colonies
+
+## Avant de partir.
+
+holiday-title = Avant de partir
+holiday-about = Deux dates disent quelles colonies n’ont besoin de personne, et quoi remplir le dernier jour.
+holiday-leave = Tu pars
+holiday-back = Tu reviens
+holiday-go = Regarder plus loin
+holiday-none = Aucune colonie n’a encore de plan.
+
+holiday-verdict-nobody = N’a besoin de personne.
+holiday-verdict-nobody-after-top-up = N’a besoin de personne, une fois remplie.
+
+holiday-visit = { $days ->
+    [1] Il faut passer tous les jours.
+    [one] Il faut passer tous les { $days } jours.
+   *[other] Il faut passer tous les { $days } jours.
+  }
+holiday-top-up = Ton dernier jour :
+holiday-full = bien remplir
+holiday-travel = Si une colonie voyage avec toi
+holiday-pass = Créer un pass pour les visites

@@ -1,0 +1,21 @@
+origin-bought-or-bred = acheté ou élevé pour nourrir
+origin-home-mixed = préparé à la maison
+origin-shop-fruit = fruit d’un magasin
+origin-garden-fruit = fruit d’un jardin
+origin-hot-syrup = sirop encore chaud
+origin-wild-web-spider = araignée prise dans sa toile
+origin-wild-insect = insecte attrapé dehors
+origin-wild-hunter = chasseur errant attrapé dehors
+origin-home-cockroach = cafard d’une habitation
+origin-unknown = origine inconnue
+
+origin-why-bought-or-bred = Élevé pour nourrir : c’est bon.
+origin-why-home-mixed = C’est bon une fois froid.
+origin-why-shop-fruit = Lave-le et épluche-le : la peau peut porter des produits de traitement.
+origin-why-garden-fruit = Seulement si rien n’a été pulvérisé à côté. Lave-le et épluche-le.
+origin-why-hot-syrup = Le sirop chaud tue. Laisse-le refroidir jusqu’à ce qu’il soit froid sur ton poignet, puis offre-le.
+origin-why-wild-web-spider = Garde-la à part au moins 2 jours et observe-la : si elle bouge mal ou meurt, ne l’offre pas (usage courant). Le congélateur tue les acariens, il n’enlève pas le poison. Une attente diminue le risque, elle ne prouve rien.
+origin-why-wild-insect = Il a pu toucher un appât ou un produit. Garde-le à part 7 jours (usage courant) ; le congélateur tue les acariens, pas le poison. Des insectes d’élevage achetés sont plus sûrs.
+origin-why-wild-hunter = Il rôde et mange ce qu’un appât a tué. Garde-le à part 7 jours au moins (usage courant). Le congélateur tue les acariens, il n’enlève pas le poison. Des insectes d’élevage achetés sont plus sûrs.
+origin-why-home-cockroach = Jamais : les cafards des habitations peuvent porter de l’appât, et un peu suffit à tuer une colonie en quelques semaines.
+origin-why-unknown = N’offre pas ce dont tu ne connais pas l’origine : appât et produits ne se voient pas.
