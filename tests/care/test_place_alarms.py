@@ -191,7 +191,7 @@ def test_the_plan_tells_the_worst_alone_and_each_has_words_and_a_first_step_for_
     assert asked(state(*failed), now_ms) == ["heater_off"]
     (task,) = (t for t in make_plan(state(*failed), now_ms).tasks if t.key.what == "heater_off")
     assert not task.urgent
-    assert [why["code"] for why in task.stand_in["reasons"]] == ["heater_off", "helper_call"]
+    assert [why["code"] for why in task.stand_in["reasons"]] == ["heater_off", "helper_call", "helper_tell"]
     assert words()["reason"].keys() >= SENSED
     assert words()["todo"].keys() >= SENSED
 

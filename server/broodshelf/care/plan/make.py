@@ -38,7 +38,7 @@ from .tastings import next_in_tasting, told, trial_of, why_no_offer
 from .upkeep import upkeep
 from .warmth import otherwise_than_set, season_warmth
 
-MODEL_VERSION: Final = "3"
+MODEL_VERSION: Final = "4"
 
 
 @dataclass(frozen=True, slots=True)

@@ -79,6 +79,37 @@ stand-in-from-keeper = From the keeper
 stand-in-call = Call { $who }
 stand-in-yours = Your colonies
 
+# The buttons of a task: what was done, in the first person.
+stand-in-gave = I gave it
+stand-in-looked = I looked
+stand-in-took = I took it out
+stand-in-watered = I gave the water
+stand-in-could-not = I could not
+stand-in-why = What was in the way?
+stand-in-why-none = There was nothing left to give
+stand-in-why-closed = I could not open it
+stand-in-why-unsure = I was not sure how
+stand-in-why-away = I was not there
+stand-in-why-other = Something else
+# Written into the diary. $why: one of the above; $task: what was asked for, as it stood on the task.
+stand-in-note = Could not: { $task }. { $why }
+stand-in-told = Written down for the keeper. It stays on the list.
+stand-in-read-aloud = Read it to me
+stand-in-quiet = Stop reading
+stand-in-how = How to do it
+
+# What the keeper adds to each colony for a stand-in: a sentence and a picture.
+stand-in-hint = For whoever stands in
+stand-in-hint-example = for example: the flies are in the freezer door
+stand-in-hint-picture = A picture for them
+stand-in-hint-about = Stands above the steps of each task of this colony.
+
+# On the printed sheet: how large a portion is, drawn at its true size beside a ruler.
+paper-true-size = True size
+paper-drop-of = A drop of about { $ul } µL
+paper-prey-of = A piece of about { NUMBER($mm) } mm
+paper-ruler = Ruler, in millimetres: check it against your own
+
 ## Before the keeper goes away.
 
 holiday-title = Before you go away
