@@ -85,6 +85,5 @@ species-rhytidoponera-metallica = Rhytidoponera metallica
     .common = green-head ant
 species-myrmecia-large = Myrmecia, large species
     .common = bulldog ant
-    .common = bulldog ant
 species-myrmecia-pilosula = Myrmecia pilosula group
     .common = jack jumper ant
