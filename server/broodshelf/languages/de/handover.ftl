@@ -75,6 +75,36 @@ stand-in-from-keeper = Vom Halter
 stand-in-call = { $who } anrufen
 stand-in-yours = Deine Kolonien
 
+# Die Knöpfe einer Aufgabe: was getan wurde, in der ersten Person.
+stand-in-gave = Hab ich gegeben
+stand-in-looked = Hab nachgesehen
+stand-in-took = Hab es entfernt
+stand-in-watered = Hab Wasser gegeben
+stand-in-could-not = Ging nicht
+stand-in-why = Woran lag es?
+stand-in-why-none = Es war nichts mehr zum Geben da
+stand-in-why-closed = Ich bekam es nicht auf
+stand-in-why-unsure = Ich war nicht sicher, wie
+stand-in-why-away = Ich war nicht da
+stand-in-why-other = Etwas anderes
+stand-in-note = Ging nicht: { $task }. { $why }
+stand-in-told = Für den Halter notiert. Es bleibt auf der Liste.
+stand-in-read-aloud = Vorlesen
+stand-in-quiet = Aufhören
+stand-in-how = So geht es
+
+# Was der Halter jeder Kolonie für eine Vertretung mitgibt: ein Satz und ein Bild.
+stand-in-hint = Für die Vertretung
+stand-in-hint-example = zum Beispiel: die Fliegen sind im Türfach vom Gefrierschrank
+stand-in-hint-picture = Ein Bild dazu
+stand-in-hint-about = Steht bei jeder Aufgabe dieser Kolonie über den Schritten.
+
+# Auf dem gedruckten Blatt: wie groß eine Portion ist.
+paper-true-size = Echte Größe
+paper-drop-of = Ein Tropfen von etwa { $ul } µL
+paper-prey-of = Ein Stück von etwa { NUMBER($mm) } mm
+paper-ruler = Lineal in Millimetern: Vergleich es mit deinem eigenen
+
 ## Bevor der Halter verreist.
 
 holiday-title = Bevor du verreist
