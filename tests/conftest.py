@@ -24,6 +24,14 @@ settings.register_profile(
 settings.load_profile("untimed")
 
 
+@pytest.hookimpl(tryfirst=True)  # before what is left out is
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Mark what runs once more, on the second database."""
+    for item in items:
+        if "postgresql" in item.name.rpartition("[")[2].rstrip("]").split("-"):
+            item.add_marker(pytest.mark.again)
+
+
 @pytest.fixture(scope="session")
 def postgresql_cluster(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Cluster]:
     """A private PostgreSQL server for the whole test run."""

@@ -17,6 +17,7 @@ import math
 import random
 import statistics
 from dataclasses import dataclass, field
+from functools import cache
 
 from broodshelf.care.feeding.content import content_mg
 from broodshelf.care.feeding.stores import store_mg
@@ -157,12 +158,21 @@ class Verdict:
         return self.said.get("appetite_learnt", 0)
 
 
+@cache
+def _begun(
+    need: str, workers: int, appetite: float, checks: int, seed: int
+) -> tuple[random.Random, list[tuple[str, float]]]:
+    """Return the dice of these colonies and what was said of those that lived so far: nobody lives twice."""
+    return random.Random(f"{seed} {need} {workers} {appetite}"), []
+
+
 def verdict(
-    need: str, workers: int, appetite: float, runs: int = 40, seed: int = 20260501, **values
+    need: str, workers: int, appetite: float, runs: int = 40, *, checks: int = CHECKS, seed: int = 20260501
 ) -> Verdict:
-    """Return what the plans of ``runs`` colonies of this size and appetite say after 8 checks."""
-    dice = random.Random(f"{seed} {need} {workers} {appetite}")
-    found = [run(need, workers, appetite, dice, **values) for _ in range(runs)]
+    """Return what the plans of ``runs`` colonies of this size and appetite say after so many checks."""
+    dice, lived = _begun(need, workers, appetite, checks, seed)
+    lived += [run(need, workers, appetite, dice, checks) for _ in range(runs - len(lived))]
+    found = lived[:runs]
     said = {code: sum(c == code for c, _ in found) for code in (*BOUNDS, "nothing")}
     figures = [figure for code, figure in found if code == "appetite_learnt"]
     return Verdict({c: n for c, n in said.items() if n}, statistics.median(figures) if figures else None)

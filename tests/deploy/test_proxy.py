@@ -118,6 +118,7 @@ def test_half_sent_requests_keep_nobody_out_directly_or_through_the_proxy(shelf,
             assert status_of(get(server.port)) == 200
 
 
+@pytest.mark.long
 def test_idle_browsers_keep_nobody_out_directly_or_through_the_proxy(shelf):
     server, caddy = shelf
     for port in (server.port, caddy.port):

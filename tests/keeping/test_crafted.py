@@ -14,8 +14,9 @@ from broodshelf.keeping.backup import backup, restore
 
 
 @pytest.fixture
-def kept(tmp_path):
+def kept(tmp_path, templates):
     """A stopped server, and a sound backup of it as the list of its members."""
+    templates.of_an_app("sqlite", tmp_path / "data")
     with House(tmp_path / "data") as house:
         backup(house.settings, tmp_path / "kept.tar.gz")
     with tarfile.open(tmp_path / "kept.tar.gz") as archive:

@@ -24,7 +24,8 @@ NOISE = b"\x00\xff\xfe{]" * 40
 
 
 @pytest.fixture
-def house(tmp_path):
+def house(tmp_path, templates):
+    templates.of_an_app("sqlite", tmp_path / "data")
     with House(tmp_path / "data") as made:
         yield made
 

@@ -24,7 +24,8 @@ DAY_MS = 86_400_000
 
 
 @pytest.fixture
-def house(tmp_path):
+def house(tmp_path, templates):
+    templates.of_an_app("sqlite", tmp_path / "data")
     logging.disable(logging.CRITICAL)
     with House(tmp_path / "data") as made:
         yield made

@@ -95,6 +95,7 @@ def test_an_export_is_private_and_a_used_folder_is_left_alone(here, shape):
         assert set(zipfile.ZipFile(target).namelist()) == {"manifest.json", *(f"{k}.csv" for k in EXPORTED)}
 
 
+@pytest.mark.long
 def test_the_commands_move_a_shelf_to_another_server(tmp_path, monkeypatch, capsys):
     monkeypatch.setenv("BROODSHELF_DATA", str(tmp_path / "one"))
     assert main(["export", str(tmp_path / "x.json")]) == 2  # nobody has claimed it yet

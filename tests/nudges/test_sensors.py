@@ -66,6 +66,7 @@ def test_the_sun_on_the_cabinet_is_told_before_it_is_too_hot_in_it(cabinet: Cabi
     ]
 
 
+@pytest.mark.long
 def test_heat_is_told_at_night_and_a_heater_in_the_morning(cabinet: Cabinet):
     """Quiet hours of this shelf are 21:30 to 07:30. It knows its own days after five of them."""
     cabinet.pass_hours(*[24.0] * (24 * 6 + 11))  # 23:00

@@ -99,6 +99,7 @@ def test_two_households_with_the_same_person_are_each_told_of_their_own(
     assert told == {("mira", "Protein for Amber"), ("twin", "Protein for Birch")}
 
 
+@pytest.mark.long
 def test_every_statement_of_a_whole_story_names_its_household(app, browser, keeper, clock, nudger, notebook):
     with app.app_context():
         engine = db.engine

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-import os
 import sqlite3
-import subprocess
-import sys
 
 import pytest
 from tests.people.support import apply, let_in, listen, make_pass, open_pass
 from tests.support.households import NOON_MS
 
 from broodshelf.app import create_nudger
+from broodshelf.cli import main
 from broodshelf.people import journal
 from broodshelf.people.households import make_claim_code
 from broodshelf.records.database import writing
@@ -151,17 +149,16 @@ def test_the_journal_keeps_the_newest_and_has_words_for_everything_in_it(app, ke
     assert [(e["what"], e["at_ms"]) for e in entries] == [("export", NOON_MS + n) for n in (4, 3, 2)]
 
 
-def test_an_export_and_a_restore_stand_in_it(tmp_path):
-    data, kept = tmp_path / "data", str(tmp_path / "kept.tar.gz")
-    ours = {k: v for k, v in os.environ.items() if not k.startswith("BROODSHELF_")}
-    for command in (["demo"], ["export", str(tmp_path / "out.json")], ["backup", kept], ["restore", kept]):
-        subprocess.run(
-            [sys.executable, "-m", "broodshelf.cli", *command],
-            env={**ours, "BROODSHELF_DATA": str(data)},
-            check=True,
-            capture_output=True,
-        )
+def test_an_export_and_a_restore_stand_in_it(tmp_path, monkeypatch):
+    kept = str(tmp_path / "kept.tar.gz")
+    monkeypatch.delenv("BROODSHELF_DATABASE_URL", raising=False)
+    monkeypatch.setenv("BROODSHELF_DATA", str(tmp_path / "data"))
+    assert [main(each) for each in (["demo"], ["export", str(tmp_path / "out.json")], ["backup", kept])] == [
+        0
+    ] * 3
+    monkeypatch.setenv("BROODSHELF_DATA", str(tmp_path / "anew"))
+    assert main(["restore", kept]) == 0
 
-    with sqlite3.connect(data / "broodshelf.sqlite3") as connection:
+    with sqlite3.connect(tmp_path / "anew/broodshelf.sqlite3") as connection:
         rows = connection.execute("SELECT what FROM journal ORDER BY at_ms").fetchall()
     assert [what for (what,) in rows] == ["way_back", "export", "restore"]

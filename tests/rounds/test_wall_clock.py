@@ -65,6 +65,7 @@ def distinct_changes() -> list[tuple[str, int]]:
     return found
 
 
+@pytest.mark.long
 def test_every_kind_of_clock_change_gives_each_care_hour_once_at_the_minute_that_a_scan_of_utc_finds():
     changes = distinct_changes()
     assert len(changes) > 100

@@ -49,11 +49,12 @@ def guess(browser, address: str, **headers: str) -> int:
 
 
 @pytest.fixture
-def behind_proxies(tmp_path, clock):
+def behind_proxies(tmp_path, clock, templates):
     """Make apps behind as many proxies as the test says."""
     made = []
 
     def make(hops: int):
+        templates.of_an_app("sqlite", tmp_path / f"behind-{hops}")
         environment = {
             "BROODSHELF_DATA": str(tmp_path / f"behind-{hops}"),
             "BROODSHELF_TRUSTED_PROXY_HOPS": str(hops),

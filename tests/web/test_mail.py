@@ -23,7 +23,8 @@ def server():
 
 
 @pytest.fixture
-def app(tmp_path, clock, server):
+def app(tmp_path, clock, server, templates):
+    templates.of_an_app("sqlite", tmp_path)
     environment = {
         "BROODSHELF_DATA": str(tmp_path), "BROODSHELF_SMTP_HOST": "127.0.0.1",
         "BROODSHELF_SMTP_PORT": str(server.port), "BROODSHELF_SMTP_SECURITY": "none",

@@ -202,8 +202,9 @@ def _now(clock) -> str:
 
 
 @pytest.fixture
-def listening(tmp_path, clock):
+def listening(tmp_path, clock, templates):
     """A server that knows a broker called ``home``."""
+    templates.of_an_app("sqlite", tmp_path)
     environment = {"BROODSHELF_DATA": str(tmp_path), "BROODSHELF_MQTT_BROKERS": "home=mqtt://127.0.0.1:1"}
     made = create_app(from_environment(environment), clock)
     yield made

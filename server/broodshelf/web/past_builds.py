@@ -20,6 +20,8 @@ from ..records.data_folder import make_folder, set_aside
 from .shell import File, Shell, make_file
 
 KEPT_DAYS: Final = 30
+QUICK: Final = 1
+"""The level of compression: rarely read, and the start waits until all is written."""
 _BUILD: Final = re.compile(r"[0-9a-f]{16}")
 
 
@@ -71,7 +73,7 @@ def _is_sound(path: Path) -> bool:
 
 def _write_whole(path: Path, shell: Shell) -> None:
     packed = io.BytesIO()
-    with zipfile.ZipFile(packed, "w", zipfile.ZIP_DEFLATED) as archive:
+    with zipfile.ZipFile(packed, "w", zipfile.ZIP_DEFLATED, compresslevel=QUICK) as archive:
         for name, file in shell.files.items():
             archive.writestr(name, file.body)
     with tempfile.NamedTemporaryFile(dir=path.parent, delete=False) as scratch:

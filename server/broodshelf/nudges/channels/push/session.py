@@ -9,7 +9,7 @@ from __future__ import annotations
 import ssl
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import Any, Final
 
 import certifi
@@ -83,10 +83,15 @@ def _pools(hosts: PushHosts) -> PoolManager:
     class Pool(HTTPSConnectionPool):
         ConnectionCls = Connection
 
-    trusted = ssl.create_default_context(cafile=certifi.where())
-    pools = PoolManager(maxsize=CONNECTIONS_PER_HOST, ssl_context=trusted)
+    pools = PoolManager(maxsize=CONNECTIONS_PER_HOST, ssl_context=_trusted())
     pools.pool_classes_by_scheme = {"https": Pool, **({"http": HTTPConnectionPool} if hosts.loopback else {})}
     return pools
+
+
+@cache
+def _trusted() -> ssl.SSLContext:
+    """Whose certificates are believed; reading them takes a seventh of a start, and one reading serves a process."""
+    return ssl.create_default_context(cafile=certifi.where())
 
 
 def _let_go(answer: BaseHTTPResponse) -> None:
