@@ -48,16 +48,20 @@ def new_server(tmp_path: Path) -> Iterator[Server]:
 
 
 @pytest.fixture
-def phone(chromium: Browser, server: Server) -> Iterator[Callable[..., Page]]:
+def phone(chromium: Browser, server: Server, request: pytest.FixtureRequest) -> Iterator[Callable[..., Page]]:
     """Make phones: each a context of its own, with its own storage.
+
+    A test ``without_worker`` is about what a screen shows and does: each context would fetch and keep the whole app
+    once more, which costs half of a phone. Whatever goes offline, is updated or is pushed to has its worker.
 
     A phone makes no promise of background sync unless asked: Chromium takes a test's cut for a network, fires at
     once, and a worker that starts anew then sends what the test wants to see waiting.
     """
     contexts: list[BrowserContext] = []
+    workers = "block" if request.node.get_closest_marker("without_worker") else "allow"
 
     def make(*, background_sync: bool = False) -> Page:
-        context = chromium.new_context(**PHONE)
+        context = chromium.new_context(**PHONE, service_workers=workers)
         contexts.append(context)
         if not background_sync:
             context.add_init_script(NO_BACKGROUND_SYNC)

@@ -56,6 +56,7 @@ def mix(page: Page, server: Server) -> None:
     expect(page.get_by_role("heading", name="sugar water 25 %")).to_be_visible()
 
 
+@pytest.mark.without_worker
 def test_a_calculator_is_found_from_the_larder_and_answers_with_its_lines_source_and_limits(phone, server):
     """By hand: 100 mL of 25 % at 1.1036 g/mL are 110.4 g, a quarter of it sugar: 27.6 g."""
     page = phone()
@@ -75,6 +76,7 @@ def test_a_calculator_is_found_from_the_larder_and_answers_with_its_lines_source
     expect(how).to_contain_text("0 to 67.09 % by mass")
 
 
+@pytest.mark.without_worker
 def test_every_calculator_of_the_server_can_be_drawn_and_answers_its_own_defaults(phone, server):
     page = phone()
     claim(page, server)
@@ -90,6 +92,7 @@ def test_every_calculator_of_the_server_can_be_drawn_and_answers_its_own_default
         expect(page.get_by_role("region", name="What comes out")).not_to_be_empty()
 
 
+@pytest.mark.without_worker
 def test_ticks_and_choices_reach_the_calculator(phone, server):
     page = phone()
     claim(page, server)
@@ -103,6 +106,7 @@ def test_ticks_and_choices_reach_the_calculator(phone, server):
     expect(found).to_contain_text("In a test tube only freshly killed prey")
 
 
+@pytest.mark.without_worker
 def test_what_a_calculator_refuses_is_said_in_its_own_words(phone, server):
     """A room that is warmer than the goal never cools the cup to it."""
     page = phone()
@@ -148,6 +152,7 @@ def test_a_connection_that_goes_while_a_calculator_is_filled_in_takes_nothing_aw
     expect(page.get_by_role("region", name="What comes out")).to_contain_text("Sugar: 55.2 g")
 
 
+@pytest.mark.without_worker
 def test_the_larder_tells_what_to_get_and_what_spoils_first_and_changes_with_the_lots(phone, server):
     """A new colony has nothing in the house; 30 mL of water with sugar is far more than it drinks in a week."""
     page = phone()
@@ -164,6 +169,7 @@ def test_the_larder_tells_what_to_get_and_what_spoils_first_and_changes_with_the
     expect(section).not_to_contain_text(re.compile(r"\d{4}-\d\d-\d\d"))
 
 
+@pytest.mark.without_worker
 def test_a_batch_shows_what_the_feedings_logged_have_left_of_it(phone, server):
     page = phone()
     claim(page, server)
@@ -196,6 +202,7 @@ def test_without_a_connection_the_larder_has_no_outlook_and_makes_no_noise_about
     page.context.set_offline(False)
 
 
+@pytest.mark.without_worker
 def test_before_a_journey_each_colony_says_what_to_top_up_and_a_pass_for_the_visits_is_filled_in(
     phone, server
 ):
@@ -225,6 +232,7 @@ def test_before_a_journey_each_colony_says_what_to_top_up_and_a_pass_for_the_vis
     expect(made).to_contain_text("Amber")
 
 
+@pytest.mark.without_worker
 def test_a_journey_that_ends_before_it_begins_is_refused_in_words(phone, server):
     page = phone()
     claim(page, server)
@@ -236,6 +244,7 @@ def test_a_journey_that_ends_before_it_begins_is_refused_in_words(phone, server)
     expect(page.get_by_role("alert")).to_contain_text("Choose a day of return after the day of leaving")
 
 
+@pytest.mark.without_worker
 def test_a_persons_address_gets_a_code_counts_once_it_is_typed_in_and_can_be_taken_away(
     phone, server_with_mail, mail
 ):
@@ -261,6 +270,7 @@ def test_a_persons_address_gets_a_code_counts_once_it_is_typed_in_and_can_be_tak
     expect(mine).not_to_contain_text(ADDRESS)
 
 
+@pytest.mark.without_worker
 def test_an_address_that_the_mail_server_refuses_is_said_beside_it(phone, server_with_mail, mail):
     page = phone()
     claim(page, server_with_mail)
@@ -273,6 +283,7 @@ def test_an_address_that_the_mail_server_refuses_is_said_beside_it(phone, server
     assert mail.taken == []
 
 
+@pytest.mark.without_worker
 def test_a_server_without_mail_shows_nothing_of_it(phone, server):
     page = phone()
     claim(page, server)
@@ -283,6 +294,7 @@ def test_a_server_without_mail_shows_nothing_of_it(phone, server):
     expect(page.get_by_role("region", name="Nudges by mail")).to_have_count(0)
 
 
+@pytest.mark.without_worker
 def test_keepers_see_which_phones_of_others_have_fallen_silent(phone, server):
     page = phone()
     claim(page, server)

@@ -7,7 +7,7 @@ from playwright.sync_api import expect
 from tests.phone.conftest import add_colony, claim, open_colony
 from tests.phone.test_story import go
 
-pytestmark = pytest.mark.browser
+pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
 
 def test_only_the_same_species_gives_brood_and_the_diary_says_what_was_added(phone, server):

@@ -88,6 +88,7 @@ def test_seen_is_one_tap_offline_and_the_plan_that_comes_asks_no_more(phone, ser
     expect(card(page)).not_to_contain_text("seen them?")
 
 
+@pytest.mark.without_worker
 def test_not_yet_puts_the_days_off_names_itself_among_the_reasons_and_is_taken_back(phone, server):
     page = phone()
     claim(page, server)
@@ -107,6 +108,7 @@ def test_not_yet_puts_the_days_off_names_itself_among_the_reasons_and_is_taken_b
     expect(card(page).locator(".lead")).to_have_text(before)
 
 
+@pytest.mark.without_worker
 def test_cannot_see_teaches_nothing_and_gives_a_week_of_peace(phone, server):
     page = phone()
     claim(page, server)
@@ -123,6 +125,7 @@ def test_cannot_see_teaches_nothing_and_gives_a_week_of_peace(phone, server):
     expect(diary(page)).to_contain_text("Counted: pupae: seen")
 
 
+@pytest.mark.without_worker
 def test_the_keyboard_answers_and_stays_at_the_card(phone, server):
     page = phone()
     claim(page, server)
@@ -134,6 +137,7 @@ def test_the_keyboard_answers_and_stays_at_the_card(phone, server):
     expect(card(page).locator(":focus")).to_have_count(1)
 
 
+@pytest.mark.without_worker
 def test_a_group_that_nobody_measured_is_told_so_in_plain_words(phone, server):
     page = phone()
     claim(page, server)
@@ -151,6 +155,7 @@ def test_a_group_that_nobody_measured_is_told_so_in_plain_words(phone, server):
     expect(grown).not_to_contain_text(text("brood.why.unmeasured"))
 
 
+@pytest.mark.without_worker
 def test_a_founding_that_stalled_shows_what_keepers_do_in_place_of_the_days(phone, server):
     page = phone()
     claim(page, server)
@@ -196,6 +201,7 @@ def test_the_line_of_time_is_drawn_offline_with_its_summary_its_marks_and_its_ta
     expect(table.locator("tbody tr")).to_have_count(stages)
 
 
+@pytest.mark.without_worker
 def test_the_card_the_steps_and_the_drawing_are_clean_for_axe_and_fit_in_every_look_and_width(phone, server):
     page = phone()
     claim(page, server)

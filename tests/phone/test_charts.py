@@ -11,7 +11,7 @@ from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim
 from tests.phone.test_story import go
 
-pytestmark = pytest.mark.browser
+pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
 PNG = b"\x89PNG\r\n\x1a\n"  # ISO/IEC 15948, 5.2
 

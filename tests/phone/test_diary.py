@@ -109,6 +109,7 @@ def newest_first(numbers: range | list[int]) -> list[str]:
     return [f"note {i}" for i in sorted(numbers, reverse=True)]
 
 
+@pytest.mark.without_worker
 def test_scrolling_brings_every_line_once_and_in_order_and_the_page_stays_light(phone, long_server):
     page = phone()
     long_log(page, long_server)
@@ -124,6 +125,7 @@ def test_scrolling_brings_every_line_once_and_in_order_and_the_page_stays_light(
     expect(page.get_by_text("note 0", exact=True)).to_have_count(0)
 
 
+@pytest.mark.without_worker
 def test_each_day_is_named_once_though_a_page_ends_within_it(phone, long_server):
     page = phone()
     long_log(page, long_server)
@@ -135,6 +137,7 @@ def test_each_day_is_named_once_though_a_page_ends_within_it(phone, long_server)
     assert len(days) == len(set(days))
 
 
+@pytest.mark.without_worker
 def test_the_next_page_also_comes_by_a_button_where_the_view_is_not_watched(phone, long_server):
     page = phone()
     page.add_init_script(
@@ -149,6 +152,7 @@ def test_the_next_page_also_comes_by_a_button_where_the_view_is_not_watched(phon
     assert page.evaluate(LINES) == newest_first(range(127, NOTES))
 
 
+@pytest.mark.without_worker
 def test_what_happened_in_one_instant_is_not_torn_apart_at_the_end_of_a_page(phone, server):
     page = phone()
     log_notes(page, server, [WHEN[0] + (i // 7) * HOUR_MS for i in range(70)])
@@ -190,6 +194,7 @@ def test_what_waits_on_the_phone_stands_where_it_belongs_on_every_page(phone, lo
     assert scrolled_through(page) == expected
 
 
+@pytest.mark.without_worker
 def test_a_void_takes_a_line_off_a_later_page_and_undo_brings_it_back(phone, long_server):
     page = phone()
     long_log(page, long_server)
@@ -206,6 +211,7 @@ def test_a_void_takes_a_line_off_a_later_page_and_undo_brings_it_back(phone, lon
     expect(line).to_have_count(1)
 
 
+@pytest.mark.without_worker
 def test_a_search_finds_lines_of_all_pages_and_says_when_there_is_nothing(phone, long_server):
     page = phone()
     long_log(page, long_server)
@@ -224,6 +230,7 @@ def test_a_search_finds_lines_of_all_pages_and_says_when_there_is_nothing(phone,
     expect(page.get_by_text("note 149", exact=True)).to_be_attached()
 
 
+@pytest.mark.without_worker
 def test_a_kind_is_shown_alone(phone, long_server):
     page = phone()
     colony_id = long_log(page, long_server)
@@ -242,6 +249,7 @@ def test_a_kind_is_shown_alone(phone, long_server):
     expect(page.get_by_text("Nothing like this in the diary.")).to_be_visible()
 
 
+@pytest.mark.without_worker
 def test_a_diary_holds_one_colony_alone(phone, long_server):
     page = phone()
     long_log(page, long_server)

@@ -10,6 +10,7 @@ from tests.phone.test_story import go, pair
 pytestmark = pytest.mark.browser
 
 
+@pytest.mark.without_worker
 def test_a_keeper_reads_under_house_what_happened_at_the_doors_and_a_wrong_code_is_among_it(phone, server):
     mine, other = phone(), phone()
     claim(mine, server)

@@ -6,7 +6,7 @@ import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim, open_colony
 
-pytestmark = pytest.mark.browser
+pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
 
 def test_a_feeder_is_checked_by_its_level_and_a_tinted_lot_asks_where_the_colour_shows(phone, server):

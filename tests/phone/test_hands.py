@@ -11,7 +11,7 @@ from tests.phone.conftest import claim
 from tests.phone.test_round import outbox_and_rows, two_colonies
 from tests.phone.test_story import go, pair
 
-pytestmark = pytest.mark.browser
+pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
 TWO_DAYS_S = 2 * 86_400
 

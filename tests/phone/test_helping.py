@@ -11,7 +11,7 @@ from tests.phone.conftest import claim
 from tests.phone.test_story import go
 from tests.support.server import Server
 
-pytestmark = pytest.mark.browser
+pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
 LOG = """async (logs) => {
   const { logAll } = await import(`/static/${document.body.dataset.build}/signals/actions.js`);

@@ -6,7 +6,7 @@ import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim
 
-pytestmark = pytest.mark.browser
+pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
 
 def test_a_species_of_ones_own_is_described_by_length_food_founding_and_sting(phone, server):

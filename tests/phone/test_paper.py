@@ -10,7 +10,7 @@ from tests.phone.test_ahead import days_on
 from tests.phone.test_helping import crowded_tube
 from tests.phone.test_story import go
 
-pytestmark = pytest.mark.browser
+pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
 LEAK = {"kind": "fault", "days": 1, "fault": "leak"}
 

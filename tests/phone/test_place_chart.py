@@ -74,6 +74,7 @@ def open_chart(page: Page, server: Server) -> None:
     page.get_by_role("button", name="Over time").click()
 
 
+@pytest.mark.without_worker
 def test_a_place_is_drawn_from_its_days_with_what_suits_its_colony_and_a_table(phone, server):
     page = phone()
     claim(page, server)
@@ -96,6 +97,7 @@ def test_a_place_is_drawn_from_its_days_with_what_suits_its_colony_and_a_table(p
     expect(page.get_by_role("columnheader", name="Week of")).to_be_visible()
 
 
+@pytest.mark.without_worker
 def test_the_growth_of_a_colony_has_the_warmth_of_its_place_behind_it(phone, server):
     page = phone()
     claim(page, server)
@@ -117,6 +119,7 @@ def test_the_growth_of_a_colony_has_the_warmth_of_its_place_behind_it(phone, ser
     )
 
 
+@pytest.mark.without_worker
 def test_without_a_sensor_a_place_shows_what_is_set_as_assumed(phone, server):
     page = phone()
     claim(page, server)
@@ -131,6 +134,7 @@ def test_without_a_sensor_a_place_shows_what_is_set_as_assumed(phone, server):
     expect(page.get_by_text("Nothing was measured or logged here")).to_be_visible()
 
 
+@pytest.mark.without_worker
 def test_a_file_of_a_sensor_is_looked_at_and_taken_in_and_saved_again(phone, server, tmp_path):
     page = phone()
     claim(page, server)

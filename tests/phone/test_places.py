@@ -10,7 +10,7 @@ from playwright.sync_api import expect
 from tests.phone.conftest import claim, open_colony
 from tests.phone.test_story import go
 
-pytestmark = pytest.mark.browser
+pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
 
 def add_place(page, server, name, by_day):

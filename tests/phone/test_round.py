@@ -8,7 +8,7 @@ from tests.phone.conftest import add_colony, claim, open_colony
 from tests.phone.test_story import go
 from tests.support.server import Server
 
-pytestmark = pytest.mark.browser
+pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
 
 def outbox_and_rows(page: Page, kind: str) -> list[dict[str, object]]:

@@ -50,6 +50,7 @@ def past_of(page: Page, what: str) -> None:
     expect(page.get_by_role("dialog")).to_be_visible()
 
 
+@pytest.mark.without_worker
 def test_a_tasting_needs_two_foods_and_is_not_offered_while_a_colony_settles(phone, server):
     page = phone()
     claim(page, server)
@@ -65,6 +66,7 @@ def test_a_tasting_needs_two_foods_and_is_not_offered_while_a_colony_settles(pho
     expect(page.get_by_role("button", name="Start the tasting")).to_have_count(0)
 
 
+@pytest.mark.without_worker
 def test_a_tasting_is_offered_by_the_round_and_tells_what_was_taken(phone, server):
     page = phone()
     claim(page, server)
@@ -98,6 +100,7 @@ def test_a_tasting_is_offered_by_the_round_and_tells_what_was_taken(phone, serve
     expect(page.get_by_role("button", name="End the tasting")).to_be_visible()
 
 
+@pytest.mark.without_worker
 def test_a_tasting_shows_what_another_colony_of_the_species_took(phone, server):
     page = phone()
     claim(page, server)
@@ -125,6 +128,7 @@ def test_a_tasting_shows_what_another_colony_of_the_species_took(phone, server):
     expect(page.get_by_text("Not offered yet")).to_have_count(2)
 
 
+@pytest.mark.without_worker
 def test_a_feeding_logged_by_hand_counts_for_the_tasting_if_its_food_is_tasted(phone, server):
     page = phone()
     claim(page, server)
@@ -166,6 +170,7 @@ def test_a_plan_made_before_the_tasting_counts_for_it_when_several_are_logged_at
     expect(page.get_by_role("region", name="Diary")).to_contain_text("Part of the tasting: Two")
 
 
+@pytest.mark.without_worker
 def test_a_colonys_history_says_who_changed_what_and_brings_a_value_back(phone, server):
     page = phone()
     claim(page, server)
@@ -236,6 +241,7 @@ def test_the_history_says_that_it_needs_a_connection_and_a_log_not_sent_has_none
     expect(page.get_by_text("Not sent yet. Its history begins with the next connection.")).to_be_visible()
 
 
+@pytest.mark.without_worker
 def test_what_went_is_listed_at_the_end_of_the_shelf_and_comes_back_whole(phone, server):
     page = phone()
     claim(page, server)
@@ -320,6 +326,7 @@ def test_the_days_until_the_next_workers_run_down(phone, server):
     expect(about).to_contain_text(re.compile(rf"\b{days - 3} day"))
 
 
+@pytest.mark.without_worker
 def test_a_picture_opens_large_and_stands_in_the_diary(phone, server, picture):
     page = phone()
     claim(page, server)
