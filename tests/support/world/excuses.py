@@ -13,13 +13,15 @@ class Excuses(State):
     """Says of an operation whether a restore may have taken its traces, or all that it made."""
 
     def excused(self, told: Acknowledged) -> bool:
-        """A revoked phone cannot give back what a restore took; the oldest restored backup says from when."""
-        return told.phone in self.revoked and any(told.at_ms >= back.to_ms for back in self.restores)
+        """A revoked phone cannot give back what a restore took."""
+        return told.phone in self.revoked and any(told.op["op_id"] in back.taken for back in self.restores)
 
     def too_old_to_send_again(self, told: Acknowledged) -> bool:
         """A restore of an older backup takes the traces of what had left its phone's journal by the last contact."""
+        op_id = told.op["op_id"]
         return any(
-            back.to_ms <= told.at_ms <= back.contact_ms.get(told.phone, 0) - JOURNAL_MS + CLOCKS_MS
+            op_id in back.taken
+            and back.taken[op_id] <= back.contact_ms.get(told.phone, 0) - JOURNAL_MS + CLOCKS_MS
             for back in self.restores
         )
 
@@ -28,7 +30,7 @@ class Excuses(State):
         holders = [
             {who for who, ids in back.copies.items() if told.op["id"] in ids}
             for back in self.restores
-            if back.to_ms <= told.at_ms
+            if told.op["op_id"] in back.taken
         ]
         alone = any(each <= self.revoked for each in holders)
         return told.phone == self.stand_in and alone and self.too_old_to_send_again(told)

@@ -12,18 +12,14 @@ from collections.abc import Sequence
 from typing import Any
 
 from sqlalchemy import select
-from tests.support.world.excuses import Excuses
+from tests.support.world.meetings import Meetings
 from tests.support.world.state import Acknowledged
 
 from broodshelf.records.database import reading
 from broodshelf.records.tables import operations, records, revisions
 
-Setting = tuple[int, str | None, Any, int]
-"""How a field was set last: revision, device, value, and when that was made."""
-NEVER: Setting = (0, None, None, 0)
 
-
-class MustHold(Excuses, ABC):
+class MustHold(Meetings, ABC):
     """The checks of a world."""
 
     @abstractmethod
@@ -67,7 +63,7 @@ class MustHold(Excuses, ABC):
         self.check_nothing_stale(rows)
         self.check_authors(rows)
         self.check_nothing_rises(rows, trail)
-        self.check_conflicts_have_a_trace(trail, dict(live))
+        self.check_conflicts_have_a_trace(trail)
 
     def check_nothing_forgotten(self) -> None:
         """Every operation that a person wrote has been answered, or is mended under a new name."""
@@ -84,15 +80,17 @@ class MustHold(Excuses, ABC):
             if not told.op["adopt"] and not self.excused(told):
                 for name in told.op["set"].keys() & {"name", "text", "gone"}:
                     changes[told.op["id"], name].append(told)
-        for (record_id, name), told in changes.items():
+        for (record_id, name), all_told in changes.items():
             record = rows.get(record_id)
             if record is None or record_id in self.mended:
                 continue
             value = json.loads(record.fields).get(name)
             if name == "gone" and value is not True:
                 continue  # brought back by a change of another field: looked at by check_nothing_rises
-            setters = [t for t in told if t.op["set"][name] == value]
-            beaten = [t for t in setters if any(followed(t, u) for u in told if u.op["set"][name] != value)]
+            setters = [t for t in all_told if t.op["set"][name] == value]
+            beaten = [
+                t for t in setters if any(followed(t, u) for u in all_told if u.op["set"][name] != value)
+            ]
             assert not setters or len(beaten) < len(setters), (
                 f"{name} of {record_id} is {value!r} again, which was changed after {beaten[0].op}"
             )
@@ -195,72 +193,6 @@ class MustHold(Excuses, ABC):
                 for other in self.acknowledged.values()
             )
             assert unaware, f"record {record.id} lives, though all its changes were known to {told.op}"
-
-    def check_conflicts_have_a_trace(self, trail: Any, live: dict[int, Any]) -> None:
-        """Walk through the history: who overwrote what without having seen it must have left it in ``lost``.
-
-        An edit that met a deletion and a deletion that met an edit, unseen by each other, are conflicts too.
-        """
-        last: dict[str, dict[str, Setting]] = defaultdict(dict)
-        conflicts = {who: phone.conflicts for who, phone in live.items()}
-        for line in trail:
-            asked, lost = json.loads(line.asked), json.loads(line.lost)
-            fields = last[line.record_id]
-            told = self.acknowledged.get(line.op_id or "")
-            if told is not None and told.op["base_epoch"] == told.epoch:
-                unseen = {
-                    name: value
-                    for name, (rev, device, value, _made_ms) in fields.items()
-                    if rev > told.op["base_rev"] and device != line.device_id
-                }
-                for name in unseen.keys() & asked.keys():
-                    assert unseen[name] == asked[name] or name in lost, (
-                        f"{told.op} met {unseen[name]!r} in {name} without a trace"
-                    )
-                if "gone" not in asked and unseen.get("gone"):
-                    assert "gone" in lost, f"{told.op} met a deletion without a trace"
-                stood = not fields.get("gone", NEVER)[2]
-                if asked.get("gone") is True and stood and unseen:
-                    assert "gone" in lost, f"deletion {told.op} met an edit without a trace"
-            met = {name for name in lost if name not in fields or fields[name][1] != line.device_id}
-            if asked.get("gone") is True and self.changed_later(line, fields):
-                met.discard(
-                    "gone"
-                )  # a deletion sent again yields to the phone's own later change of any field
-            if met and told is not None and told.phone in live and not self.excused(told):
-                assert line.op_id in conflicts[told.phone], f"phone {told.phone} was not told of {lost}"
-            unaware = told is None or told.op["base_epoch"] != told.epoch
-            for name, value in asked.items():
-                device, made_ms = self.set_by(line, name)
-                _, _, stood, stood_ms = fields.get(name, NEVER)
-                if unaware and stood == value and made_ms < stood_ms:
-                    continue  # sent again after a restore, it is older than the same value that stands
-                if name not in lost or lost[name] != value:  # else it did not win: what stood stands
-                    fields[name] = (line.rev, device, value, made_ms)
-            if lost.get("gone") and "gone" not in asked:
-                fields["gone"] = (
-                    line.rev,
-                    line.device_id,
-                    False,
-                    line.at_ms,
-                )  # the edit was later: the record lives
-
-    def changed_later(self, line: Any, fields: dict[str, Setting]) -> bool:
-        """Say whether the phone of a deletion had itself changed the record after it."""
-        _, deleted_ms = self.set_by(line, "gone")
-        return any(
-            device == line.device_id and made_ms > deleted_ms for _, device, _, made_ms in fields.values()
-        )
-
-    def set_by(self, line: Any, name: str) -> tuple[str | None, int]:
-        """Return by which device a line of the history sets a field, and when that was made."""
-        if line.op_id in self.offered:
-            offer = self.offered[line.op_id]
-            made_ms, device = offer["stamps"].get(name, (offer["made_ms"], offer["device"]))
-            return device, made_ms
-        told = self.acknowledged.get(line.op_id or "")
-        made_ms = told.op["made_at"] + told.op["skew_ms"] if told else line.at_ms
-        return line.device_id, min(made_ms, line.at_ms)
 
 
 def wanted_back(record_id: str, deletion: str, history: Sequence[Any]) -> bool:

@@ -84,7 +84,7 @@ class Wire(People):
         device = self.phones[who].device_id
         self.sent = [*self.sent[-7:], (who, body)]
         asked = {op["op_id"]: op for op in json.loads(body)["ops"]}
-        self.offered |= {op_id: op for op_id, op in asked.items() if op["adopt"]}
+        self.asked |= asked
         status, text = self.house.send(device, body)
         if status == 200 and self.double:
             status, text = self.house.send(device, body)
@@ -101,6 +101,8 @@ class Wire(People):
             if verdict["verdict"] == "applied":
                 told = Acknowledged(who, op, self.house.now_ms, answer["epoch"], verdict["rev"])
                 self.acknowledged.setdefault(op["op_id"], told)
+                self.told[op["op_id"], verdict["rev"]] = told
+                self.heard_ms[op["op_id"]] = self.house.now_ms
             elif verdict["verdict"] == "rejected":
                 self.rejected[op["op_id"]] = (who, op)
         return status, text

@@ -16,7 +16,7 @@ from broodshelf.records.database import reading, writing
 from broodshelf.records.epochs import start_epoch
 from broodshelf.records.purge import purge_gone
 from broodshelf.records.store import Ledger
-from broodshelf.records.tables import records, revisions
+from broodshelf.records.tables import operations, records, revisions
 
 LONG_AWAY_DAYS = 401
 
@@ -27,7 +27,7 @@ class Server(State):
     def do_backup(self) -> None:
         path = self.house.settings.data.parent / f"{self.house.settings.data.name}-{len(self.backups)}.tar.gz"
         backup(self.house.settings, path)
-        self.backups.append(Kept(path, self.house.now_ms))
+        self.backups.append(Kept(path))
 
     def do_restore(self, which: int, by_hand: int) -> None:
         """Put a backup back, however old, by the command or by copying the database file; phones pair again."""
@@ -41,8 +41,17 @@ class Server(State):
         if not by_hand:
             with writing() as connection:
                 start_epoch(connection, self.house.marks, self.household_id, self.house.now_ms)
-        self.restores.append(Restored(kept.at_ms, dict(self.contact_ms), deletions, copies))
+        self.note_epoch()
+        self.restores.append(Restored(self.taken(), dict(self.contact_ms), deletions, copies))
         self.let_in()
+
+    def taken(self) -> dict[str, int]:
+        """Return of each acknowledged operation that the server does not have when its phone last heard of it."""
+        o = operations.c
+        applied = select(o.op_id).where(o.household_id == self.household_id, o.verdict == "applied")
+        with reading() as connection:
+            stored = set(connection.scalars(applied))
+        return {op_id: self.heard_ms[op_id] for op_id in self.acknowledged.keys() - stored}
 
     def deletions(self) -> Sequence[Any]:
         """Return the lines of the history that tell of deletions."""

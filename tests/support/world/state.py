@@ -8,13 +8,15 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
+from sqlalchemy import select
 from tests.support.house import House
 from tests.support.households import HAPPENED
 from tests.support.world.phones import PWA, Phone, Phones, Tab, shared_phones
 
 from broodshelf.people.households import add_person, found_household
-from broodshelf.records.database import writing
+from broodshelf.records.database import reading, writing
 from broodshelf.records.store import Ledger
+from broodshelf.records.tables import households
 
 DAY_MS = 86_400_000
 PASS_DAYS = 4000
@@ -23,10 +25,9 @@ _worlds = iter(range(1, 2**31))
 
 @dataclass(frozen=True)
 class Kept:
-    """A backup: the archive (or the copied file), and when it was made."""
+    """A backup: the archive."""
 
     path: Path
-    at_ms: int
 
 
 @dataclass(frozen=True)
@@ -42,20 +43,27 @@ class Acknowledged:
 
 @dataclass(frozen=True)
 class Restored:
-    """A restore: to the state of which instant, and when each phone had spoken to the server last.
+    """A restore: which acknowledged operations it took, and when each phone had spoken to the server last.
 
-    ``deletions`` are the lines of the history before it that tell of deletions and of what brought records back.
-    ``copies`` are the ids of the records that each keeper's phone held, gone ones too, and could offer.
+    ``taken`` says of each operation when its phone had last heard that it is applied: what was sent again after an
+    earlier restore stands in the journal as of then. ``deletions`` are the lines of the history before it that tell of
+    deletions and of what brought records back. ``copies`` are the ids of the records that each keeper's phone held,
+    gone ones too, and could offer.
     """
 
-    to_ms: int
+    taken: dict[str, int]
     contact_ms: dict[int, int]
     deletions: Sequence[Any]
     copies: dict[int, set[str]]
 
 
 class State:
-    """``steps`` is what happened so far. Phones are numbered from 0; the app that runs on them is in ``app``."""
+    """``steps`` is what happened so far. Phones are numbered from 0; the app that runs on them is in ``app``.
+
+    Operations by ``op_id``: ``asked`` as sent last, ``acknowledged`` as a phone first heard that it is applied,
+    ``told`` each time it heard so, by revision too, as a restored server applies anew what it lacks. ``epochs`` are
+    those of the server, each with the revision above which it began.
+    """
 
     def __init__(
         self,
@@ -71,9 +79,12 @@ class State:
         self.ids: Iterator[int] = iter(range(1, 2**40))
         self.steps: list[list[Any]] = []
         self.acknowledged: dict[str, Acknowledged] = {}
+        self.told: dict[tuple[str, int], Acknowledged] = {}
+        self.heard_ms: dict[str, int] = {}
+        self.epochs: list[tuple[int, str]] = []
         self.rejected: dict[str, tuple[int, dict[str, Any]]] = {}
         self.replaced: set[str] = set()
-        self.offered: dict[str, dict[str, Any]] = {}
+        self.asked: dict[str, dict[str, Any]] = {}
         self.sent: list[tuple[int, bytes]] = []
         self.contact_ms: dict[int, int] = {}
         self.lose = self.double = False
@@ -100,6 +111,7 @@ class State:
             for who, device in enumerate(devices)
         ]
         self.settle_in()
+        self.note_epoch()
         self.write(0, "colony", {"name": "start"}, self.colony_id)
 
     def me(self, who: int) -> dict[str, str]:
@@ -121,6 +133,14 @@ class State:
                 ledger.put(self.pass_id, "pass", given, now_ms=now_ms, person_id=self.person_id)
             ledger.flush()
         self.let_in()
+
+    def note_epoch(self) -> None:
+        """Remember above which revision the present epoch begins."""
+        h = households.c
+        with reading() as connection:
+            rev, epoch = connection.execute(select(h.rev, h.epoch).where(h.id == self.household_id)).one()
+        if not self.epochs or self.epochs[-1][1] != epoch:
+            self.epochs.append((rev if self.epochs else 0, epoch))
 
     def let_in(self) -> None:
         """Pair again every phone that was not revoked: a restore or a long time may have ended its session."""
