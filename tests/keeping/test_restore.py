@@ -6,7 +6,6 @@ import logging
 
 from tests.support.house import House
 from tests.support.world import World
-from tests.support.world.state import Restored
 
 from broodshelf.cli import main
 from broodshelf.people.households import found_household
@@ -47,7 +46,6 @@ def test_phones_give_back_what_the_backup_lacked_over_a_used_server(house, tmp_p
     for step in (["sync", 1], ["log", 0, 0], ["sync", 0]):
         world.step(*step)
     assert main(["backup", str(tmp_path / "kept.tar.gz")]) == 0
-    at_ms = house.now_ms
     for step in (
         ["log", 0, 0],
         ["found", 1],
@@ -59,9 +57,8 @@ def test_phones_give_back_what_the_backup_lacked_over_a_used_server(house, tmp_p
     ):
         world.step(*step)
     before = world.phones[0].meta["epoch"]
-    told = Restored(at_ms, dict(world.contact_ms), world.deletions(), world.copies())
-    restore_by_command(house, tmp_path / "kept.tar.gz")
-    world.restores.append(told)
+    with world.being_restored():
+        restore_by_command(house, tmp_path / "kept.tar.gz")
     world.check()  # every acknowledged operation is stored once, all phones alike
 
     assert world.phones[0].meta["epoch"] != before
@@ -76,11 +73,12 @@ def test_phones_give_back_what_the_backup_lacked_to_a_new_server_that_knows_no_m
         assert main(["backup", str(tmp_path / "kept.tar.gz")]) == 0
         for step in (["log", 0, 0], ["sync", 0], ["rename", 1, 0], ["sync", 1]):
             world.step(*step)
-        house.stop()  # the old machine is gone
-        monkeypatch.setenv("BROODSHELF_DATA", str(tmp_path / "new"))
-        assert main(["restore", str(tmp_path / "kept.tar.gz")]) == 0
-        house.settings = from_environment({"BROODSHELF_DATA": str(tmp_path / "new")})
-        house.start()
+        with world.being_restored():
+            house.stop()  # the old machine is gone
+            monkeypatch.setenv("BROODSHELF_DATA", str(tmp_path / "new"))
+            assert main(["restore", str(tmp_path / "kept.tar.gz")]) == 0
+            house.settings = from_environment({"BROODSHELF_DATA": str(tmp_path / "new")})
+            house.start()
         world.check()
 
         assert len([row for row in world.phones[1].rows.values() if row["kind"] == "note"]) == 1

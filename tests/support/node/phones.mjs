@@ -103,6 +103,10 @@ const commands = {
     const kept = (name) => Object.fromEntries(recordsOf(store.name, name).map(({ key, value }) => [key, value]));
     return [{ ...Object.fromEntries(names.map((name) => [name, kept(name)])), written }];
   },
+  used() {
+    const { user, system } = process.cpuUsage();
+    return [(user + system) / 1e6];
+  },
   async forget({ device }) {
     await forget(phones.get(device).store.name);
     phones.delete(device);

@@ -72,6 +72,11 @@ class Phones:
         assert line, "the app's process ended"
         return line[:-1]
 
+    def processor_s(self) -> float:
+        """Return how many seconds of processor this process has used."""
+        used: float = self.ask("used", 0)
+        return used
+
     def new_tab(self) -> int:
         """Return a number for a tab."""
         return next(self._tabs)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from contextlib import suppress
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager, suppress
 from typing import Any
 
 from sqlalchemy import or_, select
@@ -34,16 +34,22 @@ class Server(State):
         if not self.backups:
             return
         kept = self.backups[which % len(self.backups)]
-        deletions, copies = self.deletions(), self.copies()
-        self.house.stop()
-        restore(self.house.settings, kept.path)
-        self.house.start()  # notices by itself if revisions were lost
-        if not by_hand:
-            with writing() as connection:
-                start_epoch(connection, self.house.marks, self.household_id, self.house.now_ms)
-        self.note_epoch()
-        self.restores.append(Restored(self.taken(), dict(self.contact_ms), deletions, copies))
+        with self.being_restored():
+            self.house.stop()
+            restore(self.house.settings, kept.path)
+            self.house.start()  # notices by itself if revisions were lost
+            if not by_hand:
+                with writing() as connection:
+                    start_epoch(connection, self.house.marks, self.household_id, self.house.now_ms)
         self.let_in()
+
+    @contextmanager
+    def being_restored(self) -> Iterator[None]:
+        """Remember of the restore that happens inside what it took, and what stood before it."""
+        contact_ms, deletions, copies = dict(self.contact_ms), self.deletions(), self.copies()
+        yield
+        self.note_epoch()
+        self.restores.append(Restored(self.taken(), contact_ms, deletions, copies))
 
     def taken(self) -> dict[str, int]:
         """Return of each acknowledged operation that the server does not have when its phone last heard of it."""
