@@ -1,0 +1,74 @@
+## Kalkulatory.
+
+calculator-title = Kalkulatory
+calculator-about = Każdy mówi, jak liczy, skąd to pochodzi i gdzie przestaje być prawdą.
+calculator-without = Wodę z cukrem można przygotować w spiżarni bez połączenia.
+calculator-back = Wszystkie kalkulatory
+calculator-back-larder = Wróć do spiżarni
+calculator-go = Policz
+calculator-result = Wynik
+calculator-how = Jak to się liczy
+calculator-formula = Wzór:
+calculator-source = Źródło:
+calculator-limits = Granice:
+calculator-open = Zostaw puste
+calculator-in-unit = w: { $unit }
+calculator-range = { $low } do { $high }
+calculator-up-to = do { $high }
+calculator-left-out = gdy puste: { $usual }
+calculator-may-be-empty = może zostać puste
+
+calculator-input-percent = stężenie
+calculator-input-ml = objętość do przygotowania
+calculator-input-sugar-parts = części cukru zamiast stężenia
+calculator-input-water-parts = części wody
+calculator-input-parts-by = części mierzone jako
+calculator-input-mol-per-l = stężenie molowe zamiast procentowego
+calculator-input-dilute-food = co rozcieńczyć
+calculator-input-from-c = temperatura teraz lub przy pierwszym z dwóch odczytów
+calculator-input-room-c = temperatura pokoju
+calculator-input-to-c = temperatura przy podaniu
+calculator-input-vessel = otwarte naczynie
+calculator-input-later-c = późniejszy odczyt z twojego naczynia
+calculator-input-later-min = minuty między dwoma odczytami
+calculator-input-worker-mm = długość zwykłej robotnicy
+calculator-input-workers = robotnice
+calculator-input-days = dni do następnej porcji
+calculator-input-protein-mg = zapotrzebowanie na białko
+calculator-input-worker-mg = świeża masa robotnicy
+calculator-input-prey-food = tylko ten pokarm
+calculator-input-majors = gatunek ma majory
+calculator-input-hunts-by-sight = poluje wzrokiem
+calculator-input-slow = je powoli
+calculator-input-in-tube = mieszkają w probówce
+calculator-input-first = pierwsze porcje nowej kolonii: jedna trzecia
+calculator-input-bore-mm = średnica wewnętrzna probówki
+calculator-input-length-mm = długość probówki
+calculator-input-reservoir-mm = długość pełnego zbiornika z wodą
+calculator-input-temp-c = temperatura wokół
+calculator-input-humidity-pct = wilgotność względna wokół
+calculator-input-species = gatunek
+calculator-input-day-c = temperatura w dzień
+calculator-input-night-c = temperatura w nocy
+calculator-input-eggs = jaja królowej zakładającej kolonię
+
+calculator-usual-night-c = jak w dzień
+calculator-usual-protein-mg = według masy
+calculator-usual-worker-mg = według długości
+
+calculator-choice-mass = masa
+calculator-choice-volume = objętość
+calculator-choice-drop = kropla
+calculator-choice-small-glass = mała szklanka
+calculator-choice-cup = kubek
+calculator-choice-jar = słoik
+calculator-choice-pan = garnek
+
+calculator-unit-d = dni
+calculator-unit-min = minuty
+calculator-unit-mg-d = mg na dzień
+calculator-unit-by-mass = % masy
+calculator-unit-parts = części
+calculator-unit-workers = robotnice
+calculator-unit-eggs = jaja
+calculator-unit-mol-l = mol/L

@@ -1,0 +1,69 @@
+doctor-good = dobrze
+doctor-look = spójrz
+doctor-bad = ŹLE
+
+doctor-about-data-folder = folder danych
+doctor-about-disk = dysk
+doctor-about-revoked = cofnięte telefony i przepustki
+doctor-about-marks = znaczniki
+doctor-about-set-aside = odłożone
+doctor-about-database = baza danych
+doctor-about-database-role = rola w bazie danych
+doctor-about-households = gospodarstwa
+doctor-about-push-key = klucz przypomnień
+doctor-about-nudger = wysyłanie przypomnień
+doctor-about-mail = poczta
+doctor-about-proxy = proxy
+doctor-about-public-address = adres publiczny
+doctor-about-server = serwer
+doctor-about-clock = zegar
+
+doctor-folder-missing = { $path } jeszcze nie istnieje; utworzy go pierwszy start
+doctor-folder-good = w { $path } można pisać
+doctor-folder-locked = ten użytkownik nie może pisać w { $path }; zmień właściciela
+doctor-disk = wolne { $mib } MiB; pełny dysk odrzuca wpisy
+doctor-revoked-unreadable =
+    { $n ->
+        [one] { $n } wiersz nie do odczytania
+        [few] { $n } wiersze nie do odczytania
+        [many] { $n } wierszy nie do odczytania
+       *[other] { $n } wiersza nie do odczytania
+    } w { $path }; następny start zachowa kopię i wszystko, co da się odczytać. Zanim przywrócisz starszą kopię zapasową, wstaw ten plik z najnowszej
+doctor-mark-unreadable = nie można odczytać { $path }; przy następnym starcie jego telefony dostaną wszystko od nowa
+doctor-was-set-aside = plik { $path } był uszkodzony i jest odłożony; obejrzyj go, zachowaj albo usuń
+doctor-database-gone = brakuje jej, choć była tu półka; 'broodshelf restore FILE' przywraca kopię zapasową
+doctor-database-none = jeszcze jej nie ma; utworzy ją pierwszy start
+doctor-database-silent = nie odpowiada: { $error }; czy działa?
+doctor-database-damaged = jest uszkodzona ({ $path }): zachowaj plik, potem przywróć kopię zapasową
+doctor-database-unsound = jest uszkodzona: { $found }; przywróć kopię zapasową
+doctor-database-schema = jej schemat to { $at }, ta wersja chce { $head }; naprawia to 'broodshelf migrate'
+doctor-database-empty = jej schemat jest pusty, ta wersja chce { $head }; naprawia to 'broodshelf migrate'
+doctor-database-good = odpowiada; tabele: { $n }, schemat { $at }
+doctor-role-free = ta rola może omijać zabezpieczenia wierszy; daj serwerowi jego własną (docs/self-hosting.md)
+doctor-role-good = zabezpieczenia wierszy trzymają ją przy jednym gospodarstwie naraz
+doctor-households = na tym serwerze: { $n }
+doctor-key-none = jeszcze go nie ma; utworzy go pierwszy start
+doctor-key-wrong = { $file } nie zawiera klucza P-256 w PEM; przywróć stary z kopii zapasowej, inaczej następny start utworzy nowy, którego żaden telefon jeszcze nie słyszy
+doctor-key-changed =
+    został zmieniony: { $n ->
+        [one] { $n } telefon nic nie słyszy
+        [few] { $n } telefony nic nie słyszą
+        [many] { $n } telefonów nic nie słyszy
+       *[other] { $n } telefonu nic nie słyszy
+    }, póki nie otworzy się tam aplikacji; lepiej przywróć stary { $file } z kopii zapasowej
+doctor-key-good = { $key }…, czytelny tylko dla właściciela
+doctor-nudger-never = nigdy tu nie działało; uruchamia je 'broodshelf serve'
+doctor-nudger-ahead = ostatnio działało { $s } s w przyszłości: zegar tej maszyny cofnięto
+doctor-nudger-good = działało { $s } s temu i nic nie czeka
+doctor-nudger-late = ostatnio działało { $s } s temu albo przypomnienia czekają; czy 'broodshelf serve' działa?
+doctor-mail-refused = { $server } nas nie przyjmuje: { $error }; zobacz BROODSHELF_SMTP_*
+doctor-mail-good = { $server } przyjmuje naszą pocztę
+doctor-proxy-good = adres gościa jest brany na wiarę; liczba proxy z przodu: { $n }
+doctor-proxy-none = BROODSHELF_TRUSTED_PROXY_HOPS wynosi 0, więc wszyscy goście adresu https mają wspólny limit; ustaw 1
+doctor-address-good = { $url } to https, czego potrzebują telefony
+doctor-address-local = { $url } działa tylko na tej maszynie; telefony potrzebują https (docs/self-hosting.md)
+doctor-server-silent = { $url } nie odpowiada stąd tak, jak ten serwer ({ $error })
+doctor-server-other = pod { $url } odpowiada coś innego (wersja { $version }, tutaj { $here })
+doctor-server-good = wersja { $version } odpowiada pod { $url }
+doctor-server-unwell = sam mówi, że coś jest z nim nie tak: { $told }
+doctor-clock = zegar serwera i ten różnią się o { $s } s

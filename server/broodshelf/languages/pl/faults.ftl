@@ -1,0 +1,14 @@
+fault-leak = Cieknący zbiornik
+    .inside = cieknący zbiornik
+fault-flood = Zalane gniazdo
+    .inside = zalane gniazdo
+fault-mould = Pleśń
+    .inside = pleśń
+fault-escape = Ucieczka
+    .inside = ucieczka
+fault-mites = Roztocza
+    .inside = roztocza
+fault-many-dead = Dużo martwych
+    .inside = dużo martwych
+fault-heater = Awaria grzania
+    .inside = awaria grzania

@@ -1,0 +1,97 @@
+## Przekazywanie: przepustki.
+
+handover-title = Przekaż opiekę
+handover-about = Z przepustką ktoś z rodziny lub znajomych może przez kilka dni opiekować się wybranymi koloniami, bez konta.
+
+handover-state-back = cofnięta
+handover-state-ended = zakończona
+handover-state-now = trwa
+handover-state-from = początek: { $day }
+handover-days = { $from } – { $to }
+handover-done-by = Kto zrobił: { $who }
+handover-nothing = Nic nie wpisano.
+handover-link-once = Wyślij ten link albo daj go zeskanować. Jest pokazany tylko raz.
+handover-by-code = Albo kodem:
+handover-share = Udostępnij
+handover-share-title = Przepustka: { $who }
+handover-make-link = Utwórz link
+handover-new-link = Utwórz nowy link
+handover-take-back = Cofnij
+handover-sure = Cofnąć tę przepustkę ({ $who })? Jej telefon zatrzyma się od razu.
+handover-print = Drukuj kartkę
+handover-preview = Zobacz ich widok
+handover-preview-title = Tak to widzi { $who }
+handover-new = Nowa przepustka
+handover-who = Kto
+handover-colonies = Kolonie
+handover-all = Wszystkie
+handover-stings = { $colony } (żądli)
+handover-first = Pierwszy dzień
+handover-last = Ostatni dzień
+handover-know = Co warto wiedzieć
+handover-call = Do kogo dzwonić
+handover-none = Wybierz co najmniej jedną kolonię.
+handover-backwards = Ostatni dzień jest przed pierwszym.
+handover-go = Utwórz przepustkę
+handover-calendar = Kalendarz całej półki
+handover-stings-words = Wybrana kolonia żądli. Najpierw zapytaj, czy ktoś tam jest uczulony; przekaż ją tylko wtedy, gdy mają pewność.
+
+## Co się drukuje.
+
+paper-sheet = Opieka nad półką: { $who }
+paper-record = Karta: { $name }
+paper-print = Drukuj
+paper-colony = Kolonia
+paper-what = Co zrobić
+paper-done = Zrobione
+paper-nothing = Nic do zrobienia.
+paper-over = Ostatni dzień tej przepustki minął.
+paper-ahead = Dni policzono dzisiaj. Wszystko, co zrobisz lub wpiszesz do początku przepustki, je przesunie: wydrukuj kartkę ponownie wieczorem dzień wcześniej.
+paper-colonies = Kolonie
+paper-call = Zadzwoń:
+paper-made = Wydrukowano { $day }
+paper-gone = Nie ma tu nic do druku.
+paper-species = Gatunek
+paper-lives = Pojemnik
+paper-count = Ostatnie liczenie
+paper-when = Kiedy
+paper-event = Co
+paper-by = Kto
+
+## Co widzi osoba na zastępstwie.
+
+stand-in-from = Początek: { $day }
+stand-in-today = { $count ->
+    [one] Dziś: { $count } rzecz, ok. { $minutes } min
+    [few] Dziś: { $count } rzeczy, ok. { $minutes } min
+    [many] Dziś: { $count } rzeczy, ok. { $minutes } min
+   *[other] Dziś: { $count } rzeczy, ok. { $minutes } min
+  }
+stand-in-nothing = Dziś nic
+stand-in-calm = Opuszczony dzień nie szkodzi. Nie otwieraj gniazda, nie potrząsaj i nie dawaj nic dodatkowo.
+stand-in-from-keeper = Od hodowcy
+stand-in-call = Zadzwoń: { $who }
+stand-in-yours = Twoje kolonie
+
+## Przed wyjazdem.
+
+holiday-title = Przed wyjazdem
+holiday-about = Dwie daty mówią, które kolonie nie potrzebują nikogo i co uzupełnić ostatniego dnia.
+holiday-leave = Wyjazd
+holiday-back = Powrót
+holiday-go = Spójrz naprzód
+holiday-none = Żadna kolonia nie ma jeszcze planu.
+
+holiday-verdict-nobody = Nie potrzebuje nikogo.
+holiday-verdict-nobody-after-top-up = Po uzupełnieniu nie potrzebuje nikogo.
+
+holiday-visit = { $days ->
+    [one] Potrzebuje wizyty codziennie.
+    [few] Potrzebuje wizyty co { $days } dni.
+    [many] Potrzebuje wizyty co { $days } dni.
+   *[other] Potrzebuje wizyty co { $days } dnia.
+  }
+holiday-top-up = W twoim ostatnim dniu:
+holiday-full = uzupełnij do pełna
+holiday-travel = Gdy kolonia jedzie z tobą
+holiday-pass = Utwórz przepustkę na wizyty

@@ -1,0 +1,21 @@
+origin-bought-or-bred = kupione lub hodowane na karmę
+origin-home-mixed = przygotowane w domu
+origin-shop-fruit = owoc ze sklepu
+origin-garden-fruit = owoc z ogrodu
+origin-hot-syrup = syrop jeszcze gorący
+origin-wild-web-spider = pająk ze swojej sieci
+origin-wild-insect = owad złapany na dworze
+origin-wild-hunter = wędrujący łowca złapany na dworze
+origin-home-cockroach = karaluch z mieszkania
+origin-unknown = pochodzenie nieznane
+
+origin-why-bought-or-bred = Hodowane na karmę: w porządku.
+origin-why-home-mixed = W porządku, gdy wystygnie.
+origin-why-shop-fruit = Umyj i obierz: na skórce może być oprysk.
+origin-why-garden-fruit = Tylko jeśli w pobliżu niczym nie pryskano. Umyj i obierz.
+origin-why-hot-syrup = Gorący syrop zabija. Ostudź, aż na nadgarstku będzie zimny, potem podaj.
+origin-why-wild-web-spider = Trzymaj go osobno co najmniej 2 dni i obserwuj: jeśli źle się rusza lub zdechnie, nie podawaj go (praktyka hodowców). Mrożenie zabija roztocza, nie usuwa trucizny. Przetrzymanie zmniejsza ryzyko, niczego nie dowodzi.
+origin-why-wild-insect = Mógł trafić na trutkę lub oprysk. Trzymaj go osobno 7 dni (praktyka hodowców); mrożenie zabija roztocza, nie truciznę. Kupione owady karmowe są bezpieczniejsze.
+origin-why-wild-hunter = Wędruje i zjada to, co zabiła trutka. Trzymaj go osobno co najmniej 7 dni (praktyka hodowców). Mrożenie zabija roztocza, nie usuwa trucizny. Kupione owady karmowe są bezpieczniejsze.
+origin-why-home-cockroach = Nigdy: karaluchy z mieszkań mogą nieść trutkę, a odrobina zabija kolonię w kilka tygodni.
+origin-why-unknown = Nie podawaj tego, czego pochodzenia nie znasz: trutki i oprysku nie widać.
