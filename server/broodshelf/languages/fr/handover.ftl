@@ -71,6 +71,33 @@ stand-in-from-keeper = Le mot de l’éleveur
 stand-in-call = Appeler { $who }
 stand-in-yours = Tes colonies
 
+stand-in-gave = Je l’ai donné
+stand-in-looked = J’ai regardé
+stand-in-took = J’ai tout retiré
+stand-in-watered = J’ai donné l’eau
+stand-in-could-not = Je n’ai pas pu
+stand-in-why = Qu’est-ce qui a gêné ?
+stand-in-why-none = Il ne restait rien à donner
+stand-in-why-closed = Je n’ai pas pu l’ouvrir
+stand-in-why-unsure = Je ne savais pas bien comment
+stand-in-why-away = Je n’étais pas là
+stand-in-why-other = Autre chose
+stand-in-note = Pas fait : { $task }. { $why }
+stand-in-told = C’est noté pour l’éleveur. La tâche reste sur la liste.
+stand-in-read-aloud = Lis-le-moi
+stand-in-quiet = Arrêter la lecture
+stand-in-how = Comment faire
+
+stand-in-hint = Pour la personne qui remplace
+stand-in-hint-example = par exemple : les mouches sont dans la porte du congélateur
+stand-in-hint-picture = Une photo pour elle
+stand-in-hint-about = Se lit au-dessus des étapes de chaque tâche de cette colonie.
+
+paper-true-size = Taille réelle
+paper-drop-of = Une goutte d’environ { $ul } µL
+paper-prey-of = Un morceau d’environ { NUMBER($mm) } mm
+paper-ruler = Règle en millimètres : compare-la avec la tienne
+
 ## Avant de partir.
 
 holiday-title = Avant de partir

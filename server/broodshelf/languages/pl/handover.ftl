@@ -73,6 +73,33 @@ stand-in-from-keeper = Od hodowcy
 stand-in-call = Zadzwoń: { $who }
 stand-in-yours = Twoje kolonie
 
+stand-in-gave = Podane
+stand-in-looked = Sprawdzone
+stand-in-took = Zabrane
+stand-in-watered = Woda podana
+stand-in-could-not = Nie dało się
+stand-in-why = Co przeszkodziło?
+stand-in-why-none = Nie było już czego podać
+stand-in-why-closed = Nie dało się otworzyć
+stand-in-why-unsure = Nie było jasne, jak
+stand-in-why-away = Nie było mnie na miejscu
+stand-in-why-other = Coś innego
+stand-in-note = Nie dało się: { $task }. { $why }
+stand-in-told = Zapisane dla hodowcy. Zostaje na liście.
+stand-in-read-aloud = Przeczytaj mi
+stand-in-quiet = Przestań czytać
+stand-in-how = Jak to zrobić
+
+stand-in-hint = Dla osoby na zastępstwie
+stand-in-hint-example = na przykład: muszki są w drzwiach zamrażarki
+stand-in-hint-picture = Zdjęcie dla tej osoby
+stand-in-hint-about = Stoi nad krokami każdego zadania tej kolonii.
+
+paper-true-size = Prawdziwa wielkość
+paper-drop-of = Kropla, ok. { $ul } µL
+paper-prey-of = Kawałek, ok. { NUMBER($mm) } mm
+paper-ruler = Linijka w milimetrach: porównaj ją ze swoją
+
 ## Przed wyjazdem.
 
 holiday-title = Przed wyjazdem
