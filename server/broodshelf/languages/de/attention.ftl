@@ -16,7 +16,7 @@ attention-drop = Verwerfen
 attention-sure = Endgültig verwerfen? Exportiere es vorher, wenn du nicht sicher bist.
 attention-mend = Erneut senden
 attention-again = Noch einmal senden
-attention-again-why = Wurde inzwischen zurückgenommen, wozu es gehört, kann es erneut gesendet werden.
+attention-again-why = Wurde inzwischen zurückgeholt, wozu es gehört, kann es erneut gesendet werden.
 
 attention-code-not-allowed = Dieses Handy darf das nicht.
 attention-code-outside-pass = Das liegt außerhalb des Passes: andere Kolonie oder anderer Tag.

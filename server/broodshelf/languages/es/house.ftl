@@ -1,0 +1,151 @@
+## La casa: personas, teléfonos, correo, y lo que pasó en las puertas.
+
+house-title = La casa
+house-look = Aspecto
+house-language = Idioma
+house-language-as-phone = Como el teléfono
+house-good-to-know = Conviene saber
+
+house-build = Versión { $build }
+house-advice = Broodshelf da consejos generales de cría, no consejo veterinario ni médico.
+house-never = No sueltes nunca hormigas ni insectos alimento. Tener y transportar especies depende de la ley de tu lugar: pregunta a la autoridad.
+house-hours = Nombres y horas
+house-shelf-name = Nombre del estante
+house-zone = Zona horaria
+house-first = Primera hora de cuidado
+house-second = Segunda hora de cuidado
+house-quiet-from = Silencio desde
+house-quiet-to = Silencio hasta
+house-backup-patience = Avisar si la última copia tiene más de estos días
+house-backup-patience-hint = 0: nunca. Donde nunca hubo copia no se dice nada.
+house-save = Guardar
+house-phones = Teléfonos
+house-this-one = { $phone } (este)
+house-last-seen = visto por última vez: { $when }
+house-sign-out = Cerrar sesión
+house-sign-out-other = ¿Cerrar la sesión de { $name }?
+house-new-phone = Dejar entrar un teléfono
+house-new-phone-hint = escribe el código que muestra
+house-look-up = Buscarlo
+
+house-asks = Pide entrar: { $phone }. ¿De quién es?
+house-somebody-new = Alguien nuevo
+house-new-keeper = Nombre del nuevo criador
+house-let-in = El teléfono ya está dentro
+house-on-this-phone = En este teléfono
+house-this-phone = este teléfono
+house-last-synced = Última sincronización: { $when }
+house-not-synced = Aún sin sincronizar.
+house-not-sent = Sin enviar: { $count }.
+house-nothing-waits = No espera nada.
+house-kept = El navegador ha prometido conservar los datos.
+house-not-kept = El navegador puede borrar datos de apps que no se usan; la copia del servidor es la garantía. Ayuda instalar la app en la pantalla de inicio.
+house-sync-now = Sincronizar ya
+house-export = Exportar lo no enviado
+house-leave = ¿Cerrar la sesión de { $who }?
+house-leave-unsent = { $count ->
+    [one] { $count } anotación no está enviada y se queda en este teléfono. ¿Cerrar la sesión de todos modos?
+   *[other] { $count } anotaciones no están enviadas y se quedan en este teléfono. ¿Cerrar la sesión de todos modos?
+  }
+
+house-mail-title = Avisos por correo
+house-mail-about = Para quien no tiene un teléfono que reciba avisos. Una dirección vale cuando su código se escribe aquí.
+house-mail-address = Dirección
+house-mail-send = Enviar un código
+house-mail-asked = Se envió un código. Vale una hora.
+house-mail-code = El código del correo
+house-mail-confirm = Confirmar
+house-mail-anew = Enviar otro código
+house-mail-comes = Los avisos llegan aquí.
+house-mail-remove = Quitarla
+house-mail-on = Los avisos llegarán allí desde ahora
+house-mail-removed = Allí ya no va más correo
+
+house-mail-not-sent = No se pudo enviar el correo: { $why }.
+
+house-doors-title = Lo que pasó en las puertas
+house-doors-about = Teléfonos, enlaces y códigos. De un teléfono nuevo, un enlace y un pase abierto se avisa enseguida a los demás criadores.
+house-doors-offline = Esto se guarda en el servidor, así que hace falta conexión.
+house-doors-all = Ver los { $count }
+
+house-door-new-phone = Teléfono nuevo: { $phone }, para { $who }
+house-door-new-phone-by-nobody = Teléfono nuevo: { $phone }, para alguien
+house-door-phone-removed = { $who } cerró la sesión de un teléfono: { $phone }
+house-door-phone-removed-by-nobody = Alguien cerró la sesión de un teléfono: { $phone }
+house-door-person-removed = { $who } quitó a { $name }, con todos sus teléfonos
+house-door-person-removed-by-nobody = Alguien quitó a { $name }, con todos sus teléfonos
+house-door-way-back = Quien lleva el servidor creó un enlace para volver a entrar, para { $who }
+house-door-way-back-by-nobody = Quien lleva el servidor creó un enlace para volver a entrar, para un criador
+house-door-link-made = { $who } creó un enlace: { $pass }
+house-door-link-made-by-nobody = Alguien creó un enlace: { $pass }
+house-door-pass-opened = { $pass }: el pase se abrió en: { $phone }
+house-door-pass-ended = { $who } retiró un pase: { $pass }
+house-door-pass-ended-by-nobody = Alguien retiró un pase: { $pass }
+
+house-door-wrong-codes = { $where ->
+    [claim] { $count ->
+        [one] { $count } código erróneo para volver a entrar, escrito por { $who }
+       *[other] { $count } códigos erróneos para volver a entrar, escritos por { $who }
+      }
+    [pass] { $count ->
+        [one] { $count } código erróneo para un pase, escrito por { $who }
+       *[other] { $count } códigos erróneos para un pase, escritos por { $who }
+      }
+    [pairing] { $count ->
+        [one] { $count } código erróneo para un teléfono nuevo, escrito por { $who }
+       *[other] { $count } códigos erróneos para un teléfono nuevo, escritos por { $who }
+      }
+   *[mail] { $count ->
+        [one] { $count } código erróneo para una dirección de correo, escrito por { $who }
+       *[other] { $count } códigos erróneos para una dirección de correo, escritos por { $who }
+      }
+  }
+house-door-wrong-codes-by-nobody = { $where ->
+    [claim] { $count ->
+        [one] { $count } código erróneo para volver a entrar
+       *[other] { $count } códigos erróneos para volver a entrar
+      }
+    [pass] { $count ->
+        [one] { $count } código erróneo para un pase
+       *[other] { $count } códigos erróneos para un pase
+      }
+    [pairing] { $count ->
+        [one] { $count } código erróneo para un teléfono nuevo
+       *[other] { $count } códigos erróneos para un teléfono nuevo
+      }
+   *[mail] { $count ->
+        [one] { $count } código erróneo para una dirección de correo
+       *[other] { $count } códigos erróneos para una dirección de correo
+      }
+  }
+house-door-export = Quien lleva el servidor escribió una exportación
+house-door-import = Quien lleva el servidor incorporó una exportación
+house-door-restore = Quien lleva el servidor recuperó una copia
+
+## El aspecto de la app.
+
+look-title = Qué aspecto tiene
+look-about = Cada parte de las páginas, con la luz que elijas.
+look-gauge = El indicador
+look-colour = Color
+look-type = Letra
+look-buttons = Botones
+look-chips = Etiquetas
+look-stepper = Contador
+look-states = Guardado, sincronizado, te necesita
+look-empty = Un estado tranquilo
+look-skeleton = Antes de que esté
+look-sheet = Hoja
+look-toast = Mensaje breve
+look-icons = Iconos
+look-open-sheet = Abrir una hoja
+look-show-toast = Mostrar un mensaje breve
+look-light = Luz
+look-degrees = Temperaturas en
+look-volumes = Volúmenes en
+look-as-phone = Como el teléfono
+look-day = Claro
+look-dark = Oscuro
+look-red = Rojo tenue
+look-red-why = El rojo tenue es para mirar dentro de un nido oscuro: las hormigas apenas ven el rojo profundo (práctica común).
+look-all-parts = Ver todas las partes de la app
