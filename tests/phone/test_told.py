@@ -1,7 +1,5 @@
 """What the shelf tells: tastings, the past of a record and its undo, what comes next, pictures in the diary.
 
-Longer than 300 lines because its screens are shown on one prepared shelf.
-
 Longer than 300 lines because each test is one thing that the same screens tell.
 """
 

@@ -47,33 +47,43 @@ def corrected_ms(made_at_ms: int, skew_ms: int, server_now_ms: int) -> int:
     return max(0, min(made_at_ms + skew_ms, server_now_ms))
 
 
-def merge(
-    present: Mapping[str, Any],
-    stamps: Mapping[str, Stamp],
-    asked: Mapping[str, Any],
-    *,
-    base_rev: int | None,
-    made_ms: int,
-    device_id: str | None,
-    said_ms: int | None = None,
-) -> Merged:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Asked:
+    """The fields that a phone asks for, and where and when it did.
+
+    ``base_rev``: the record's revision that the device had, or None when it is unknown (another epoch).
+    ``made_ms``: when it was made by the server's clock, never later than now. ``said_ms``: the time that the phone
+    said, also where that lies ahead of now: of several that do, ``made_ms`` no longer tells the order.
+    """
+
+    fields: Mapping[str, Any]
+    base_rev: int | None
+    made_ms: int
+    device_id: str | None
+    said_ms: int | None = None
+
+    @property
+    def own_ms(self) -> int:
+        """When it was made among what the same phone made."""
+        return self.made_ms if self.said_ms is None else max(self.made_ms, self.said_ms)
+
+
+def merge(present: Mapping[str, Any], stamps: Mapping[str, Stamp], asked: Asked) -> Merged:
     """Decide, field by field, what ``asked`` changes.
 
-    ``base_rev`` is the record's revision that the device had, or None when it is unknown (another epoch).
-    A field meets another phone's only if that was stamped after ``base_rev`` by another device with another
+    A field meets another phone's only if that was stamped after its ``base_rev`` by another device with another
     value; then the later corrected time wins, and on a tie the one that came to the server last (``asked``).
     A deletion meets unseen changes of any field, and a change meets an unseen deletion, so that neither
     silently takes the other away: whichever is later decides whether the record is gone.
     One phone never meets itself: what it sends comes in the order of its making. With an unknown base it may be
-    sending again what it set before; then its own later value stands. ``said_ms`` is the time that it said, also where
-    that lies ahead of now: of several that do, ``made_ms`` no longer tells the order.
+    sending again what it set before; then its own later value stands.
     """
-    own_ms = made_ms if said_ms is None else max(made_ms, said_ms)
+    base_rev, made_ms, device_id = asked.base_rev, asked.made_ms, asked.device_id
     merged = Merged(made_ms)
-    for name, value in asked.items():
+    for name, value in asked.fields.items():
         deletes = name == "gone" and value is True
         theirs = present.get(name)
-        if base_rev is None and _own_is_later(stamps, name, own_ms, device_id, deletes=deletes):
+        if base_rev is None and _own_is_later(stamps, name, asked.own_ms, device_id, deletes=deletes):
             if theirs != value:
                 merged.past[name] = value
             continue
@@ -90,7 +100,7 @@ def merge(
             Meeting(name, "mine" if mine_wins else "theirs", value, theirs, stamp[1], stamp[2])
         )
     deleted = stamps.get("gone")
-    if asked and "gone" not in asked and present.get("gone") is True and deleted is not None:
+    if asked.fields and "gone" not in asked.fields and present.get("gone") is True and deleted is not None:
         unseen = base_rev is None or deleted[0] > base_rev
         if unseen and deleted[2] != device_id:
             mine_wins = made_ms >= deleted[1]

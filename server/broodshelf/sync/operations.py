@@ -11,7 +11,7 @@ from typing import Any, Final
 from ..care.plan.risk import may_be_risky
 from ..model.kinds import KINDS, read, required_fields
 from ..model.kinds.log import Feeding
-from ..records.merge import Merged, merge
+from ..records.merge import Asked, Merged, merge
 from ..records.schemas import check_fields
 from ..records.store import Record, Revision
 from . import offers
@@ -166,15 +166,14 @@ def _merged(batch: Batch, change: Change) -> Merged:
     """Return what wins over what stands; of a new record everything."""
     op, record, made_ms = change.op, change.record, change.made_ms(batch.now_ms)
     if record is not None:
-        return merge(
-            record.values,
-            record.stamps,
-            change.values,
+        asked = Asked(
+            fields=change.values,
             base_rev=op.base_rev if op.base_epoch == batch.ledger.epoch else None,
             made_ms=made_ms,
             device_id=batch.actor.device_id,
             said_ms=op.made_at + op.skew_ms,
         )
+        return merge(record.values, record.stamps, asked)
     merged = Merged(made_ms, wins=dict(change.values))
     if change.kind.group == "event" and is_repeat(batch.ledger, op, change.values, batch.answered):
         merged.wins["possible_repeat"] = True

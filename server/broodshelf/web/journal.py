@@ -10,7 +10,7 @@ from flask import Blueprint, Response, jsonify
 from sqlalchemy import Connection
 
 from ..errors import BadRequest, Gone
-from ..nudges.telling.notices import tell_keepers
+from ..nudges.telling.notices import Notice, tell_keepers
 from ..people import journal
 from ..people.actor import Actor
 from ..people.journal import Doer, What
@@ -50,7 +50,8 @@ def note_and_tell(connection: Connection, doer: Doer, what: What, **args: str | 
     household_id, person_id = doer.household_id, doer.person_id
     person = None if person_id is None else read_record(connection, household_id, person_id)
     named = {"person": str(person.values.get("name")) if person is not None else "", **args}
-    tell_keepers(connection, household_id, what, named, pusher.channels.key_ids, now_ms, but=person_id)
+    notice = Notice(what, named, by=person_id)
+    tell_keepers(connection, household_id, notice, pusher.channels.key_ids, now_ms)
 
 
 @contextmanager

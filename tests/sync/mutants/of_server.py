@@ -72,7 +72,9 @@ def deletion_beats_an_edit_silently(patch: pytest.MonkeyPatch) -> None:
 
 
 def last_writer_wins_silently(patch: pytest.MonkeyPatch) -> None:
-    patch.setattr(operations, "merge", lambda *_a, **_k: Merged(_k["made_ms"], wins=dict(_a[2])))
+    patch.setattr(
+        operations, "merge", lambda _present, _stamps, asked: Merged(asked.made_ms, wins=dict(asked.fields))
+    )
 
 
 def history_not_written(patch: pytest.MonkeyPatch) -> None:
@@ -129,7 +131,11 @@ def own_later_value_gives_way(patch: pytest.MonkeyPatch) -> None:
 
 
 def what_lies_ahead_is_all_now(patch: pytest.MonkeyPatch) -> None:
-    patch.setattr(operations, "merge", lambda *a, said_ms=None, **k: merge(*a, **k))
+    patch.setattr(
+        operations,
+        "merge",
+        lambda present, stamps, asked: merge(present, stamps, replace(asked, said_ms=None)),
+    )
 
 
 def times_do_not_grow(patch: pytest.MonkeyPatch) -> None:

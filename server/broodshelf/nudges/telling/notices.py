@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import secrets
 from collections.abc import Collection, Mapping
+from dataclasses import dataclass
 from typing import Any, Final
 
 from sqlalchemy import Connection, and_, insert, select
@@ -16,22 +17,27 @@ from ..tables import deliveries, subscriptions
 USEFUL_MS: Final = 24 * 3_600_000
 
 
+@dataclass(frozen=True, slots=True)
+class Notice:
+    """What the keepers of a household are told: a code of the word table and what goes into its sentence.
+
+    ``by``: the person who did it and is not told.
+    """
+
+    what: str
+    args: Mapping[str, Any]
+    by: str | None = None
+
+
 def tell_keepers(
-    connection: Connection,
-    household_id: str,
-    what: str,
-    args: Mapping[str, Any],
-    key_ids: Collection[str],
-    now_ms: int,
-    *,
-    but: str | None = None,
+    connection: Connection, household_id: str, notice: Notice, key_ids: Collection[str], now_ms: int
 ) -> int:
-    """Queue a message to every phone and mailbox of the keepers but one; return how many.
+    """Queue a message to every phone and mailbox of the keepers; return how many.
 
     ``key_ids``: who listens with one of these can be reached (``channels.channel.Channels.key_ids``).
     """
     people = read_kind(connection, household_id, "person")
-    keepers = [p.id for p in people if p.values.get("role") == "keeper" and p.id != but]
+    keepers = [p.id for p in people if p.values.get("role") == "keeper" and p.id != notice.by]
     s, d = subscriptions.c, devices.c
     phones = connection.execute(
         select(s.id, s.host)
@@ -43,6 +49,7 @@ def tell_keepers(
             d.revoked_ms.is_(None),
         )
     ).all()
+    told = json.dumps({"what": notice.what, "args": dict(notice.args)}, ensure_ascii=False)
     rows = [
         {
             "household_id": household_id,
@@ -53,7 +60,7 @@ def tell_keepers(
             "wake_ms": now_ms,
             "made_ms": now_ms,
             "useless_ms": now_ms + USEFUL_MS,
-            "notice": json.dumps({"what": what, "args": dict(args)}, ensure_ascii=False),
+            "notice": told,
         }
         for phone in phones
     ]

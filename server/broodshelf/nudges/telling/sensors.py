@@ -10,7 +10,7 @@ from ...model.gauges import HOUR_MS
 from ...records.store import read_record
 from ...rounds.wall_clock import CareClock, household_in
 from ...sensing.trouble import new_troubles
-from .notices import tell_keepers
+from .notices import Notice, tell_keepers
 
 
 def tell_troubles(connection: Connection, household_id: str, key_ids: Collection[str], now_ms: int) -> int:
@@ -29,5 +29,6 @@ def tell_troubles(connection: Connection, household_id: str, key_ids: Collection
             "place": str(place.values.get("name", "")) if place is not None else "",
             "hours": (now_ms - trouble.since_ms) // HOUR_MS,
         }
-        told += tell_keepers(connection, household_id, f"sensor_{trouble.word}", args, key_ids, now_ms)
+        notice = Notice(f"sensor_{trouble.word}", args)
+        told += tell_keepers(connection, household_id, notice, key_ids, now_ms)
     return told
