@@ -73,7 +73,7 @@ stand-in-yours = Tes colonies
 
 stand-in-gave = Je l’ai donné
 stand-in-looked = J’ai regardé
-stand-in-took = J’ai tout retiré
+stand-in-took = Je les ai retirés
 stand-in-watered = J’ai donné l’eau
 stand-in-could-not = Je n’ai pas pu
 stand-in-why = Qu’est-ce qui a gêné ?
