@@ -3,6 +3,7 @@ import { effect } from '@preact/signals';
 import { h, render } from 'preact';
 import { followFocus } from './components/focus.js';
 import { followWriting, goOver } from './components/new-version.js';
+import { openAhead } from './database/open.js';
 import { App } from './screens/app.js';
 import { say } from './signals/actions.js';
 import { catalogue } from './signals/rows.js';
@@ -86,8 +87,9 @@ addEventListener('unhandledrejection', (event) => {
 
 /** Not at the module's top: what is loaded later needs this file, and would wait until all of it is done. */
 async function begin() {
-  // a first visit: ask for its screen at once
-  if (!localStorage.getItem('device')) void import('./screens/start.js').catch(() => undefined);
+  const device = localStorage.getItem('device'); // only a hint: which device this is stands in its database
+  if (device) openAhead(device);
+  else void import('./screens/start.js').catch(() => undefined); // a first visit: ask for its screen at once
   const words = loadCatalogue();
   words.catch(() => undefined); // awaited below by those who need it
   await start();

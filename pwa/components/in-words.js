@@ -153,5 +153,9 @@ export const dayAndTime = writer({
 /** The day with its weekday. */
 export const weekDay = writer({ weekday: 'short', day: 'numeric', month: 'short' });
 
+/** The day by its whole name, in this year. */
+export const namedDay = writer({ weekday: 'long', day: 'numeric', month: 'long' });
+export const namedDayOfYear = writer({ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' });
+
 /** @param {string | undefined} colonyId */
 export const nameOf = (colonyId) => rowOf(colonyId ?? '')?.set.name ?? eventText.colony;

@@ -128,6 +128,11 @@ export async function setCurrentDevice(deviceId) {
 /** The database's name of a device. @param {string} deviceId */
 export const databaseOf = (deviceId) => `broodshelf-${deviceId}`;
 
+/** Begin to open a device's database, so that it is open when it is asked for. @param {string} deviceId */
+export function openAhead(deviceId) {
+  open(databaseOf(deviceId)).catch(() => undefined); // whoever asks for it hears why
+}
+
 const ASKED = 'asked_to_keep';
 
 /**

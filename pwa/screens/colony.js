@@ -5,6 +5,7 @@ import { html, Icon } from '../components/html.js';
 import { fullDay, wordFor, wordOf } from '../components/in-words.js';
 import { Photo } from '../components/photo.js';
 import { Sheet } from '../components/sheet.js';
+import { useSlices } from '../components/slices.js';
 import { SaveState } from '../components/states.js';
 import { dueInWords, percentOf, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
@@ -33,13 +34,14 @@ const Tasting = lazy(() => import('./tasting.js'), 'Tasting');
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
 
 const PICTURES_SHOWN = 24;
+/** Its parts: what it is, its gauges and what to log are there at once; the plan, what unfolds and the diary follow. */
+const PARTS = 6;
 const KINDS = /** @type {const} */ (['feeding', 'water', 'check', 'count', 'note', 'move', 'boost', 'fault']);
 
 /** @param {{id: string}} props */
 export function ColonyScreen({ id }) {
   const [sheet, setSheet] = useState('');
-  const [charts, setCharts] = useState(false);
-  const [tasting, setTasting] = useState(Boolean(runningTasting(id)));
+  const made = useSlices(PARTS, 1);
   if (id === 'new') {
     return html`
       <h1>${colonyText.new}</h1>
@@ -108,14 +110,50 @@ export function ColonyScreen({ id }) {
       </div>
     </section>
     ${
-      planOf(id)
+      made > 3 &&
+      (planOf(id)
         ? html`
             <${Plan} colony=${colony} />
           `
         : html`
             <p class="soft">${colonyText.no_plan}</p>
+          `)
+    }
+    ${
+      made > 4 &&
+      html`
+        <${Unfolding} colony=${colony} onPast=${() => setSheet('past')} />
+      `
+    }
+    ${
+      made > 5 &&
+      html`
+        <${Diary} colonyId=${id} />
+      `
+    }
+    ${
+      sheet === 'past'
+        ? html`
+            <${Sheet} title=${`${historyText.title}: ${v.name}`} onClose=${() => setSheet('')}>
+              <${Past} row=${colony} />
+            </${Sheet}>
+          `
+        : sheet &&
+          html`
+            <${LogSheet} colonyId=${id} kind=${sheet} onClose=${() => setSheet('')} />
           `
     }
+  `;
+}
+
+/**
+ * What unfolds when it is wanted: charts and tasting; its pictures; what becomes of it on paper and over time.
+ * @param {{colony: import('../care/overlay.js').ShownRow<'colony'>, onPast: () => void}} props
+ */
+function Unfolding({ colony, onPast }) {
+  const [charts, setCharts] = useState(false);
+  const [tasting, setTasting] = useState(Boolean(runningTasting(colony.id)));
+  return html`
     <details onToggle=${unfolded(setCharts)}>
       <summary><h2>${colonyText.charts}</h2></summary>
       ${
@@ -134,27 +172,14 @@ export function ColonyScreen({ id }) {
         `
       }
     </details>
-    <${Photos} colonyId=${id} name=${v.name} />
+    <${Photos} colonyId=${colony.id} name=${colony.set.name} />
     <div class="wrap even">
-      <a class="button" href=${`#/paper/${id}`}>
+      <a class="button" href=${`#/paper/${colony.id}`}>
         <${Icon} name="print" />
         ${colonyText.paper}
       </a>
-      <button type="button" class="button" onClick=${() => setSheet('past')}>${colonyText.past}</button>
+      <button type="button" class="button" onClick=${onPast}>${colonyText.past}</button>
     </div>
-    <${Diary} colonyId=${id} />
-    ${
-      sheet === 'past'
-        ? html`
-            <${Sheet} title=${`${historyText.title}: ${v.name}`} onClose=${() => setSheet('')}>
-              <${Past} row=${colony} />
-            </${Sheet}>
-          `
-        : sheet &&
-          html`
-            <${LogSheet} colonyId=${id} kind=${sheet} onClose=${() => setSheet('')} />
-          `
-    }
   `;
 }
 

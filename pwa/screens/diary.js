@@ -1,11 +1,11 @@
 // The history as a diary: by day, newest first. Only the pages near the view are read and drawn, so that years of it
 // Longer than 300 lines because pages, search and lines share how far back is read.
 // stay light.
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { eventInWords } from '../components/event-in-words.js';
 import { typed } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
-import { timeOfDay } from '../components/in-words.js';
+import { namedDay, namedDayOfYear, timeOfDay } from '../components/in-words.js';
 import { Photo } from '../components/photo.js';
 import { Sheet } from '../components/sheet.js';
 import { SaveState } from '../components/states.js';
@@ -28,7 +28,7 @@ const Past = lazy(() => import('./past.js'), 'Past');
  * @typedef {{edge_ms: number, day: string}} End of a page: the instant it goes back to, and the day of its last line
  */
 
-const PAGE = 12; // as many lines as a slow phone makes in a moment
+const PAGE = 8; // as many lines as a slow phone makes in a moment
 const KINDS = Object.entries(eventText.kinds).filter(([kind]) => kind !== 'climate');
 
 /** @param {{colonyId: string}} props */
@@ -90,6 +90,11 @@ function Pages({ colonyId, fits, none, onLong }) {
   const next = () => {
     if (last) setAsked(asked + 1);
   };
+  // the same at each drawing, so a page that is read draws no other anew
+  const onRead = useCallback(
+    (/** @type {number} */ at, /** @type {End} */ end) => setEnds((known) => Object.assign([...known], { [at]: end })),
+    [],
+  );
   useEffect(() => {
     if (!last || !more) return undefined;
     onLong();
@@ -105,10 +110,10 @@ function Pages({ colonyId, fits, none, onLong }) {
           key=${i}
           colonyId=${colonyId}
           fits=${fits}
-          stays=${!i}
+          at=${i}
           before=${ends[i - 1]}
           end=${ends[i]}
-          onRead=${(/** @type {End} */ end) => setEnds((known) => Object.assign([...known], { [i]: end }))}
+          onRead=${onRead}
         />
       `,
     )}
@@ -131,10 +136,10 @@ function Pages({ colonyId, fits, none, onLong }) {
 
 /**
  * One page: read when it comes near the view, and an empty space of its height when it is far.
- * @param {{colonyId: string, fits: (row: ShownRow) => boolean, stays: boolean, before?: End, end?: End,
- *   onRead: (end: End) => void}} props
+ * @param {{colonyId: string, fits: (row: ShownRow) => boolean, at: number, before?: End, end?: End,
+ *   onRead: (at: number, end: End) => void}} props
  */
-function Page({ colonyId, fits, stays, before, end, onRead }) {
+function Page({ colonyId, fits, at, before, end, onRead }) {
   const [log, setLog] = useState(/** @type {ShownRow[] | null} */ (null));
   const [near, setNear] = useState(true);
   const [back_ms, setBack] = useState(0);
@@ -143,7 +148,7 @@ function Page({ colonyId, fits, stays, before, end, onRead }) {
   const height_px = useRef(0);
   useEffect(
     () =>
-      stays
+      at === 0
         ? undefined
         : watchNear(box.current, (comes, height) => {
             if (!comes && box.current.contains(document.activeElement)) return; // never take away where the keyboard is
@@ -172,7 +177,7 @@ function Page({ colonyId, fits, stays, before, end, onRead }) {
       if (!wanted || !read) return;
       setLog(read.log);
       setBack(0);
-      onRead({ edge_ms: read.edge_ms, day: read.log.length ? dayOf(read.log.at(-1)) : (before?.day ?? '') });
+      onRead(at, { edge_ms: read.edge_ms, day: read.log.length ? dayOf(read.log.at(-1)) : (before?.day ?? '') });
     });
     return () => {
       wanted = false;
@@ -274,12 +279,7 @@ function dayInWords(ms) {
   const day = new Date(ms);
   if (day.toDateString() === new Date(now.peek()).toDateString()) return diaryText.today;
   if (day.toDateString() === new Date(now.peek() - DAY_MS).toDateString()) return diaryText.yesterday;
-  return day.toLocaleDateString([], {
-    weekday: 'long',
-    day: 'numeric',
-    month: 'long',
-    ...(day.getFullYear() === new Date(now.peek()).getFullYear() ? {} : { year: 'numeric' }),
-  });
+  return day.getFullYear() === new Date(now.peek()).getFullYear() ? namedDay(ms) : namedDayOfYear(ms);
 }
 
 /** @param {{row: ShownRow, onOpen: (id: string) => void}} props */

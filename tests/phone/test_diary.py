@@ -17,8 +17,8 @@ from tests.support.server import Server
 pytestmark = pytest.mark.browser
 
 NOTES = 150
-MOST_LINES = 84
-"""Pages of 12 lines: the first, those in view and those a screen away, as every line is at least 48 px high."""
+MOST_LINES = 76
+"""Pages of 8 lines: the first, those in view and those a screen away, as every line is at least 48 px high."""
 
 LOG = """async ([colony, notes]) => {
   const { logAll } = await import(`/static/${document.body.dataset.build}/signals/actions.js`);
@@ -40,6 +40,14 @@ ALL_READ = """() => [...document.querySelectorAll('[aria-label=Diary] > button, 
   .map((each) => each.getBoundingClientRect())
   .every((box) => box.top >= innerHeight || box.bottom < 0)"""
 """Nothing in view waits to be read: neither the end of the last page nor the empty space of another."""
+COUNT_READS = """() => {
+  window.reads = 0;
+  const get = IDBObjectStore.prototype.get;
+  IDBObjectStore.prototype.get = function (...asked) {
+    if (this.name === 'rows') window.reads += 1;
+    return get.apply(this, asked);
+  };
+}"""
 SCROLL = """(step_px) => {
   const before = scrollY;
   scrollBy({ top: step_px, behavior: 'instant' });
@@ -192,6 +200,20 @@ def test_what_waits_on_the_phone_stands_where_it_belongs_on_every_page(phone, lo
     expect(page.get_by_text("note 3", exact=True)).to_be_attached()
     expect(page.get_by_text("note 149", exact=True)).to_have_count(0)  # its end is let go of first
     assert scrolled_through(page) == expected
+
+
+def test_what_waits_on_the_phone_is_read_once_and_not_for_each_page(phone, long_server):
+    page = phone()
+    colony = long_log(page, long_server)
+    page.context.set_offline(True)
+    waiting = [[f"waiting {i}", NOW_MS - i * HOUR_MS] for i in range(20)]
+    page.evaluate(LOG, [colony, waiting])
+    expect(page.get_by_text("waiting 0", exact=True)).to_be_visible()
+    page.evaluate(COUNT_READS)
+    down = scrolled_through(page)
+
+    assert len(down) == NOTES + len(waiting)
+    assert page.evaluate("() => window.reads") <= len(waiting)
 
 
 @pytest.mark.without_worker
