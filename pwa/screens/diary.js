@@ -28,7 +28,7 @@ const Past = lazy(() => import('./past.js'), 'Past');
  * @typedef {{edge_ms: number, day: string}} End of a page: the instant it goes back to, and the day of its last line
  */
 
-const PAGE = 8; // as many lines as a slow phone makes in a moment
+const PAGE = 9; // as many lines as a slow phone makes in a moment
 const KINDS = Object.entries(eventText.kinds).filter(([kind]) => kind !== 'climate');
 
 /** @param {{colonyId: string}} props */

@@ -142,8 +142,10 @@ def test_a_start_takes_its_modules_from_the_cache_without_asking_the_worker_for_
 def test_a_colony_begins_with_what_it_is_and_what_to_log_and_then_makes_the_rest(phone, server):
     page = phone()
     claim(page, server)
+    colony_id = page.url.rpartition("/")[2]
     page.add_init_script(FIRST_OF_A_COLONY)
-    page.reload()
+    page.goto("about:blank")
+    page.goto(f"{server.url}/#/colony/{colony_id}")
     expect(page.get_by_role("heading", name="Diary")).to_be_visible()
 
     assert page.evaluate("() => window.atFirst") == ["Log"]
