@@ -20,6 +20,7 @@ from sqlalchemy.exc import SQLAlchemyError
 
 from . import __version__, migrations
 from .errors import BadSetting
+from .languages import Told, told
 from .nudges.channels.mail.channel import MailChannel
 from .nudges.channels.push import vapid
 from .nudges.channels.push.subscriptions import anybody_listens, listen_with_other_key
@@ -41,11 +42,11 @@ Level = Literal["good", "look", "bad"]
 
 @dataclass(frozen=True, slots=True)
 class Finding:
-    """What was looked at and how it stands; ``bad`` keeps the shelf from working, ``look`` may."""
+    """What was looked at, as a code, and how it stands; ``bad`` keeps the shelf from working, ``look`` may."""
 
     level: Level
     about: str
-    words: str
+    words: Told
 
 
 def examine(settings: Settings, now_ms: int) -> list[Finding]:
@@ -62,15 +63,15 @@ def examine(settings: Settings, now_ms: int) -> list[Finding]:
 def _folder(settings: Settings) -> Iterator[Finding]:
     data = settings.data
     if not data.is_dir():
-        yield Finding("look", "data folder", f"{data} is not there yet; the first start makes it")
+        yield Finding("look", "data_folder", told("doctor-folder-missing", path=data))
         return
     if os.access(data, os.W_OK):
-        yield Finding("good", "data folder", f"{data} can be written")
+        yield Finding("good", "data_folder", told("doctor-folder-good", path=data))
     else:
-        yield Finding("bad", "data folder", f"{data} cannot be written by this user; change its owner")
+        yield Finding("bad", "data_folder", told("doctor-folder-locked", path=data))
     free = shutil.disk_usage(data).free
     level: Level = "good" if free >= LOW_DISK_BYTES else "bad"
-    yield Finding(level, "disk", f"{free // (1024 * 1024)} MiB are free; a full disk refuses logs")
+    yield Finding(level, "disk", told("doctor-disk", mib=free // (1024 * 1024)))
 
 
 def _damage(settings: Settings) -> Iterator[Finding]:
@@ -78,20 +79,15 @@ def _damage(settings: Settings) -> Iterator[Finding]:
     data = settings.data
     lines = Revocations(data / "revoked.jsonl").unreadable()
     if lines:
-        words = (
-            f"{lines} lines of {data / 'revoked.jsonl'} cannot be read; the next start keeps a copy and all that can "
-            "be read. Before you restore an older backup, put the file back from the newest one"
-        )
-        yield Finding("bad", "revoked phones and passes", words)
+        words = told("doctor-revoked-unreadable", n=lines, path=data / "revoked.jsonl")
+        yield Finding("bad", "revoked", words)
     marks = Marks(data / "marks")
     for path in sorted(marks.folder.glob("*.json")) if marks.folder.is_dir() else ():
         if marks.read(path.stem) is None:
-            yield Finding(
-                "look", "marks", f"{path} cannot be read; at the next start its phones get everything anew"
-            )
+            yield Finding("look", "marks", told("doctor-mark-unreadable", path=path))
     for path in set_aside_before(data) if data.is_dir() else ():
-        words = f"{path} was damaged and set aside; look at it, keep it or take it away"
-        yield Finding("look", "set aside", words)
+        words = told("doctor-was-set-aside", path=path)
+        yield Finding("look", "set_aside", words)
 
 
 def _database(settings: Settings, now_ms: int) -> Iterator[Finding]:
@@ -99,10 +95,10 @@ def _database(settings: Settings, now_ms: int) -> Iterator[Finding]:
         settings.data.is_dir() and _file_is_there(settings)
     ):
         if Marks(settings.data / "marks").households():
-            words = "it is missing, though a shelf was here; 'broodshelf restore FILE' puts a backup back"
+            words = told("doctor-database-gone")
             yield Finding("bad", "database", words)
         else:
-            yield Finding("look", "database", "there is none yet; the first start makes it")
+            yield Finding("look", "database", told("doctor-database-none"))
         return
     app = Flask("doctor")
     app.config["SQLALCHEMY_DATABASE_URI"] = settings.database_url
@@ -113,9 +109,9 @@ def _database(settings: Settings, now_ms: int) -> Iterator[Finding]:
             yield from _role()
         except SQLAlchemyError as error:
             trouble = trouble_of(error)
-            words = f"it does not answer: {type(error).__name__}; is it running?"
+            words = told("doctor-database-silent", error=type(error).__name__)
             if trouble is not None and trouble.problem_code == "database_damaged":
-                words = f"it is damaged ({settings.data}): keep the file, then restore a backup"
+                words = told("doctor-database-damaged", path=settings.data)
             yield Finding("bad", "database", words)
         finally:
             database.db.engine.dispose()
@@ -134,10 +130,10 @@ def _role() -> Iterator[Finding]:
             text("SELECT rolsuper OR rolbypassrls FROM pg_roles WHERE rolname = current_user")
         )
     if free:
-        words = "this role may pass row-level security; give the server one of its own (docs/self-hosting.md)"
-        yield Finding("look", "database role", words)
+        words = told("doctor-role-free")
+        yield Finding("look", "database_role", words)
     else:
-        yield Finding("good", "database role", "row-level security holds it to one household at a time")
+        yield Finding("good", "database_role", told("doctor-role-good"))
 
 
 def _tables(settings: Settings, now_ms: int) -> Iterator[Finding]:
@@ -145,9 +141,7 @@ def _tables(settings: Settings, now_ms: int) -> Iterator[Finding]:
         at = MigrationContext.configure(connection).get_current_revision()
         head = ScriptDirectory.from_config(migrations.config(database.db.engine)).get_current_head()
         if at != head:
-            words = (
-                f"its schema is {at or 'empty'}, this version wants {head}; 'broodshelf migrate' mends that"
-            )
+            words = told("doctor-database-schema" if at else "doctor-database-empty", at=at, head=head)
             yield Finding("look" if at is None else "bad", "database", words)
             return
         sound = connection.exec_driver_sql("PRAGMA quick_check").scalar() if _is_sqlite(settings) else "ok"
@@ -155,11 +149,11 @@ def _tables(settings: Settings, now_ms: int) -> Iterator[Finding]:
         yield Finding(
             "good" if sound == "ok" else "bad",
             "database",
-            f"it answers, {known} tables at schema {at}"
+            told("doctor-database-good", n=known, at=at)
             if sound == "ok"
-            else f"it is damaged: {sound}; restore a backup",
+            else told("doctor-database-unsound", found=sound),
         )
-        yield Finding("good", "households", f"{count_households(connection)} on this server")
+        yield Finding("good", "households", told("doctor-households", n=count_households(connection)))
         in_use = anybody_listens(connection)
         health = nudger_health(connection, now_ms)
         yield _key(settings, connection, in_use=in_use)
@@ -172,90 +166,81 @@ def _is_sqlite(settings: Settings) -> bool:
 
 def _key(settings: Settings, connection: Connection, *, in_use: bool) -> Finding:
     if not in_use and not (settings.data / vapid.FILE_NAME).exists():
-        return Finding("look", "push key", "there is none yet; the first start makes it")
+        return Finding("look", "push_key", told("doctor-key-none"))
     path = settings.data / vapid.FILE_NAME
     if path.exists() and vapid.read_key(path) is None:
-        words = f"{vapid.FILE_NAME} does not hold a P-256 key in PEM; put the old one back from the backup"
-        return Finding(
-            "bad", "push key", f"{words}, or the next start makes a new one, which no phone hears yet"
-        )
+        return Finding("bad", "push_key", told("doctor-key-wrong", file=vapid.FILE_NAME))
     try:
         key = vapid.load_or_make(settings.data, in_use=True)
     except BadSetting as error:
-        return Finding("bad", "push key", str(error))
+        return Finding("bad", "push_key", error.told)
     deaf = listen_with_other_key(connection, key.key_id)
     if deaf:
-        words = f"it was changed: {deaf} phones hear nothing until the app is opened on them"
-        return Finding(
-            "bad", "push key", f"{words}; better put the old {vapid.FILE_NAME} back from the backup"
-        )
-    return Finding("good", "push key", f"{key.key_id}…, readable by its owner only")
+        return Finding("bad", "push_key", told("doctor-key-changed", n=deaf, file=vapid.FILE_NAME))
+    return Finding("good", "push_key", told("doctor-key-good", key=key.key_id))
 
 
 def _nudger(health: dict[str, object], now_ms: int) -> Finding:
     last_ms = health["last_tick_ms"]
     if not isinstance(last_ms, int):
-        return Finding("look", "nudger", "it has never run here; 'broodshelf serve' runs one")
+        return Finding("look", "nudger", told("doctor-nudger-never"))
     ago_s = (now_ms - last_ms) // 1000
     if ago_s < -MOST_SKEW_S:
-        return Finding(
-            "bad", "nudger", f"it last ran {-ago_s} s in the future: this machine's clock was set back"
-        )
+        return Finding("bad", "nudger", told("doctor-nudger-ahead", s=-ago_s))
     if health["ok"]:
-        return Finding("good", "nudger", f"it ran {ago_s} s ago and nothing waits")
-    return Finding(
-        "bad", "nudger", f"it last ran {ago_s} s ago, or nudges wait; is 'broodshelf serve' running?"
-    )
+        return Finding("good", "nudger", told("doctor-nudger-good", s=ago_s))
+    return Finding("bad", "nudger", told("doctor-nudger-late", s=ago_s))
 
 
 def _mail(settings: Settings) -> Iterator[Finding]:
     """Log in to the mail server and leave; nothing is sent."""
     if settings.mail is None:
         return
+    server = f"{settings.mail.host}:{settings.mail.port}"
     try:
         MailChannel(settings.mail).connect().quit()
     except (smtplib.SMTPException, OSError) as error:
-        words = f"{settings.mail.host}:{settings.mail.port} does not take us: {error}; see BROODSHELF_SMTP_*"
+        words = told("doctor-mail-refused", server=server, error=str(error))
         yield Finding("bad", "mail", words)
     else:
-        yield Finding("good", "mail", f"{settings.mail.host}:{settings.mail.port} takes our mail")
+        yield Finding("good", "mail", told("doctor-mail-good", server=server))
 
 
 def _proxies(settings: Settings) -> Finding:
     """The server speaks no https itself: with a public https address something stands in front of it."""
     hops = settings.trusted_proxy_hops
     if hops:
-        return Finding("good", "proxy", f"the visitor's address is believed from {hops} in front")
-    words = "BROODSHELF_TRUSTED_PROXY_HOPS is 0, so all visitors of the https address share one limit; set it to 1"
+        return Finding("good", "proxy", told("doctor-proxy-good", n=hops))
+    words = told("doctor-proxy-none")
     return Finding("look", "proxy", words)
 
 
 def _address(settings: Settings, now_ms: int) -> Iterator[Finding]:
     url = settings.public_url
     if settings.secure:
-        yield Finding("good", "public address", f"{url} is https, as phones need")
+        yield Finding("good", "public_address", told("doctor-address-good", url=url))
         yield _proxies(settings)
     else:  # the settings refuse plain http to other machines
-        words = f"{url} works on this machine only; phones need https (docs/self-hosting.md)"
-        yield Finding("look", "public address", words)
+        words = told("doctor-address-local", url=url)
+        yield Finding("look", "public_address", words)
     try:
         answer = requests.get(f"{url}/healthz", timeout=5, allow_redirects=False)
-        told = answer.json()
+        answered = answer.json()
     except (requests.RequestException, ValueError) as error:
-        words = f"{url} does not answer as this server would from here ({type(error).__name__})"
+        words = told("doctor-server-silent", url=url, error=type(error).__name__)
         yield Finding("look", "server", words)
         return
-    version = told.get("version") if isinstance(told, dict) else None
+    version = answered.get("version") if isinstance(answered, dict) else None
     if version != __version__:
-        words = f"{url} is answered by something else (version {version}, here {__version__})"
+        words = told("doctor-server-other", url=url, version=version, here=__version__)
         yield Finding("bad", "server", words)
         return
     if answer.status_code == 200:
-        yield Finding("good", "server", f"version {version} answers at {url}")
+        yield Finding("good", "server", told("doctor-server-good", version=version, url=url))
     else:
-        yield Finding("bad", "server", f"it says itself that it is not well: {answer.text.strip()}")
+        yield Finding("bad", "server", told("doctor-server-unwell", told=answer.text.strip()))
     date = answer.headers.get("Date")
     if date:
         skew_s = round(parsedate_to_datetime(date).timestamp() - now_ms / 1000)
         level: Level = "good" if abs(skew_s) <= MOST_SKEW_S else "bad"
-        yield Finding(level, "clock", f"the server's clock and this one differ by {abs(skew_s)} s")
+        yield Finding(level, "clock", told("doctor-clock", s=abs(skew_s)))

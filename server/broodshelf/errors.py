@@ -17,7 +17,8 @@
         ├── Unavailable       503  busy, or the database is locked, away or damaged; ``code`` says which
         └── StoreFull         507  the disk or a household's share of it is full
 
-The class docstring is the default message, so message, class and documentation cannot drift apart.
+Each tells a person what was wrong and what to do, as a message that can be said in any language
+(``languages/en/problems.ftl``, ``command-line.ftl``); as text it is English, for logs.
 """
 
 from __future__ import annotations
@@ -25,19 +26,22 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any, ClassVar
 
+from .languages import ENGLISH, Told, told
+
 
 class BroodshelfError(Exception):
     """Something went wrong."""
 
-    def __init__(self, message: str | None = None) -> None:
-        super().__init__(message or (type(self).__doc__ or "").strip())
+    def __init__(self, why: Told) -> None:
+        super().__init__(str(why))
+        self.told = why
 
 
 class BadSetting(BroodshelfError):  # noqa: N818 - the tree above reads as plain words
     """A setting is wrong."""
 
-    def __init__(self, name: str, value: str, advice: str) -> None:
-        super().__init__(f"{name}={value!r}: {advice}")
+    def __init__(self, name: str, value: str, advice: Told) -> None:
+        super().__init__(told("setting-wrong", name=name, value=value, advice=advice))
         self.name = name
 
 
@@ -48,14 +52,6 @@ class CannotKeep(BroodshelfError):  # noqa: N818
 class DatabaseLost(BroodshelfError):  # noqa: N818
     """The database is not there any more, or holds nothing, while marks beside it know of households."""
 
-    def __init__(self, what: str, known: int) -> None:
-        shelves = "a shelf that was" if known == 1 else f"{known} shelves that were"
-        super().__init__(
-            f"{what}, and {shelves} here: see that the disk and BROODSHELF_DATA are the right ones, then "
-            "put a backup back with 'broodshelf restore FILE'; phones send what it lacks. "
-            "Only if nothing is to come back, start anew with 'broodshelf serve --anew'."
-        )
-
 
 class Problem(BroodshelfError):  # noqa: N818
     """The request could not be answered."""
@@ -65,24 +61,29 @@ class Problem(BroodshelfError):  # noqa: N818
 
     def __init__(
         self,
-        message: str | None = None,
+        why: Told | None = None,
         *,
         code: str | None = None,
         fields: Mapping[str, Any] | None = None,
         retry_after_s: int | None = None,
     ) -> None:
-        super().__init__(message)
+        super().__init__(why or told(self.title_id()))
         self.problem_code = code or self.code
         self.fields = dict(fields or {})
         self.retry_after_s = retry_after_s
 
-    def body(self) -> dict[str, Any]:
+    @classmethod
+    def title_id(cls) -> str:
+        """Return the id of the message that names problems of this kind."""
+        return f"problem-title-{cls.code}".replace("_", "-")
+
+    def body(self, language: str = ENGLISH) -> dict[str, Any]:
         """Return the problem+json body: type, title, status, detail, code and, if any, the fields."""
         body: dict[str, Any] = {
             "type": f"urn:broodshelf:problem:{self.problem_code}",
-            "title": (type(self).__doc__ or "").strip().splitlines()[0],
+            "title": told(self.title_id()).in_language(language),
             "status": self.status,
-            "detail": str(self),
+            "detail": self.told.in_language(language),
             "code": self.problem_code,
         }
         if self.fields:

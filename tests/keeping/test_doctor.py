@@ -36,7 +36,7 @@ def levels(settings, now_ms=NOW_MS):
 
 def test_on_an_empty_folder_it_says_what_the_first_start_will_make_and_makes_nothing(settings):
     assert levels(settings) == {
-        "data folder": "look", "database": "look", "public address": "look", "server": "look",
+        "data_folder": "look", "database": "look", "public_address": "look", "server": "look",
     }  # fmt: skip
     assert not settings.data.exists()
 
@@ -45,7 +45,7 @@ def test_a_started_server_is_well_but_for_what_does_not_run(settings):
     started(settings)
     found = levels(settings)
     assert {about for about, level in found.items() if level == "good"} == {
-        "data folder", "disk", "database", "households", "push key",
+        "data_folder", "disk", "database", "households", "push_key",
     }  # fmt: skip
     assert found["nudger"] == found["server"] == "look"
 
@@ -53,10 +53,10 @@ def test_a_started_server_is_well_but_for_what_does_not_run(settings):
 def test_a_key_that_others_can_read_and_one_that_is_no_key_are_bad(settings):
     started(settings)
     (settings.data / "vapid.pem").chmod(0o644)
-    assert levels(settings)["push key"] == "bad"
+    assert levels(settings)["push_key"] == "bad"
     (settings.data / "vapid.pem").chmod(0o600)
     (settings.data / "vapid.pem").write_text("nonsense")
-    assert levels(settings)["push key"] == "bad"
+    assert levels(settings)["push_key"] == "bad"
 
 
 def test_a_key_that_was_changed_while_phones_listen_is_bad_and_said_at_the_next_start(settings, caplog):
@@ -71,13 +71,13 @@ def test_a_key_that_was_changed_while_phones_listen_is_bad_and_said_at_the_next_
                 )
             )  # fmt: skip
         db.engine.dispose()
-    assert levels(settings)["push key"] == "bad"
+    assert levels(settings)["push_key"] == "bad"
     with caplog.at_level("ERROR", logger="broodshelf"):
         started(settings)
     assert "the push key was changed" in caplog.text
 
     (settings.data / "vapid.pem").unlink()
-    assert levels(settings)["push key"] == "bad"
+    assert levels(settings)["push_key"] == "bad"
     with pytest.raises(BadSetting, match="put it back from the backup"):
         create_app(settings, lambda: NOW_MS)
 
@@ -152,5 +152,5 @@ def test_a_role_that_passes_row_level_security_is_told(tmp_path, postgresql_clus
         {"BROODSHELF_DATA": str(tmp_path / "data"), "BROODSHELF_DATABASE_URL": free}
     )
 
-    assert levels(own)["database role"] == "good"
-    assert levels(as_superuser)["database role"] == "look"
+    assert levels(own)["database_role"] == "good"
+    assert levels(as_superuser)["database_role"] == "look"

@@ -23,8 +23,9 @@ from tests.support.http_table import comes_back
 
 from broodshelf import __version__
 from broodshelf.app import create_app
-from broodshelf.care.calculators import CALCULATORS
-from broodshelf.care.calculators.model import Input
+from broodshelf.care.calculators import CALCULATORS, Calculator
+from broodshelf.languages import say
+from broodshelf.languages.calculating import input_id
 from broodshelf.model.kinds import KINDS, required_fields
 from broodshelf.records.database import db
 from broodshelf.records.schemas import field_of
@@ -113,7 +114,7 @@ def _content(converter: OpenAPIConverter, body: Body) -> dict[str, Any]:
     if body is SYNC:
         return {"application/json": {"schema": _sync()}}
     if body is INPUTS:
-        each = [_inputs(made.inputs) for _, made in sorted(CALCULATORS.items())]
+        each = [_inputs(made) for _, made in sorted(CALCULATORS.items())]
         return {"application/json": {"schema": {"anyOf": each}}}
     assert body.schema is not None, f"nothing is known of what is sent as {body.says}"
     return {"application/json": {"schema": _closed(converter, body.schema)}}
@@ -183,10 +184,11 @@ def _operation(converter: OpenAPIConverter) -> dict[str, Any]:
     }
 
 
-def _inputs(inputs: tuple[Input, ...]) -> dict[str, Any]:
+def _inputs(calculator: Calculator) -> dict[str, Any]:
     found: dict[str, Any] = {}
-    for each in inputs:
-        schema: dict[str, Any] = {"description": f"{each.what} {each.unit}".strip()}
+    for each in calculator.inputs:
+        what = say(None, input_id(calculator.code, each.name))
+        schema: dict[str, Any] = {"description": f"{what} {each.unit}".strip()}
         if each.kind == "choice":
             schema["enum"] = list(each.choices)
         else:

@@ -15,6 +15,7 @@ from ..keeping import files
 from ..keeping.bringing_in import Report, bring_in, make_household
 from ..keeping.entries import BadRow, Entry, gather
 from ..keeping.sheet import SheetMapping, names_on_shelf, read_mapping, read_sheet
+from ..languages import say, told
 from ..people.households import count_households
 from ..people.journal import Doer, note
 from ..records.database import reading, writing
@@ -24,21 +25,21 @@ from ..rounds.recompute import touched
 from ..settings import Settings
 
 
-def add_parsers(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+def add_parsers(commands: argparse._SubParsersAction[argparse.ArgumentParser], tag: str) -> None:
     """Add the parsers of ``export`` and ``import``."""
-    export = commands.add_parser("export", help="write all records as JSON (x.json) or CSV (x.zip, a folder)")
-    import_ = commands.add_parser("import", help="add records from an export or from a table of your own")
+    export = commands.add_parser("export", help=say(tag, "command-export"))
+    import_ = commands.add_parser("import", help=say(tag, "command-import"))
     for parser in (export, import_):
         parser.add_argument("file", type=Path)
-        parser.add_argument("--household", metavar="ID", help="which one, where the server has several")
-    import_.add_argument("--yes", action="store_true", help="do it; without this nothing is changed")
-    import_.add_argument("--skip-bad", action="store_true", help="with --yes: leave bad rows out")
-    import_.add_argument("--mapping", type=Path, metavar="TOML", help="what a table's columns mean")
-    import_.add_argument("--kind", help="with --map: what each row is, e.g. feeding")
-    import_.add_argument("--map", action="append", metavar="FIELD=COLUMN", help="one column of a table")
+        parser.add_argument("--household", metavar="ID", help=say(tag, "command-household"))
+    import_.add_argument("--yes", action="store_true", help=say(tag, "command-yes"))
+    import_.add_argument("--skip-bad", action="store_true", help=say(tag, "command-skip-bad"))
+    import_.add_argument("--mapping", type=Path, metavar="TOML", help=say(tag, "command-mapping"))
+    import_.add_argument("--kind", help=say(tag, "command-kind"))
+    import_.add_argument("--map", action="append", metavar="FIELD=COLUMN", help=say(tag, "command-map"))
 
 
-def hand_out(settings: Settings, chosen: argparse.Namespace) -> int:
+def hand_out(settings: Settings, chosen: argparse.Namespace, tag: str) -> int:
     """Write everything that a household keeps as JSON or CSV, for reading or moving elsewhere."""
     app = create_app(settings)
     with app.app_context(), reading() as connection:
@@ -46,11 +47,11 @@ def hand_out(settings: Settings, chosen: argparse.Namespace) -> int:
     files.write(export, chosen.file, system_clock())
     with app.app_context(), writing() as connection:
         note(connection, Doer(export.household_id), "export", system_clock())
-    print(f"Wrote {len(export.entries)} records to {chosen.file}. Keys and signed-in phones are not in it.")
+    print(say(tag, "command-export-done", {"n": len(export.entries), "path": chosen.file}))
     return 0
 
 
-def take_in(settings: Settings, chosen: argparse.Namespace) -> int:
+def take_in(settings: Settings, chosen: argparse.Namespace, tag: str) -> int:
     """Say what an import would do, naming each bad row; do it with ``--yes``."""
     app = create_app(settings)
     with app.app_context(), writing() as connection:
@@ -62,7 +63,7 @@ def take_in(settings: Settings, chosen: argparse.Namespace) -> int:
             note(connection, Doer(household_id), "import", system_clock())
         else:
             connection.rollback()
-    _print_report(report, chosen)
+    _print_report(report, chosen, tag)
     return 1 if report.bad and not doing else 0
 
 
@@ -95,28 +96,26 @@ def _household(connection: Connection, wanted: str | None) -> str:
     if wanted in ids:
         return str(wanted)
     if not ids:
-        raise CannotKeep("There is no household yet; claim the shelf first.")
+        raise CannotKeep(told("command-claim-first"))
     if wanted or len(ids) > 1:
         named = {i: read_kind(connection, i, "household")[0].values["name"] for i in ids}
-        raise CannotKeep(
-            "Say which with --household: " + ", ".join(f"{i} ({name})" for i, name in named.items())
-        )
+        listed = ", ".join(f"{i} ({name})" for i, name in named.items())
+        raise CannotKeep(told("command-which-household", households=listed))
     return str(ids[0])
 
 
-def _print_report(report: Report, chosen: argparse.Namespace) -> None:
+def _print_report(report: Report, chosen: argparse.Namespace, tag: str) -> None:
     for row in report.bad:
-        print(f"  bad: {row.where}: {row.why}")
+        print(f"  {say(tag, 'command-import-bad', {'where': row.where, 'why': row.why})}")
     done = chosen.yes and (chosen.skip_bad or not report.bad)
+    added = "command-import-added" if done else "command-import-would-add"
     for kind, number in report.added.items():
-        print(f"  {'added' if done else 'would add'} {kind}: {number}")
+        print(f"  {say(tag, added, {'kind': kind, 'n': number})}")
     if report.present:
-        print(f"  {report.present.total()} are on this shelf already and stay as they are")
+        print(f"  {say(tag, 'command-import-present', {'n': report.present.total()})}")
     if done:
-        print("Imported. Phones get it when they next connect.")
+        print(say(tag, "command-import-done"))
     elif report.bad:
-        print(
-            f"Nothing was imported: {len(report.bad)} bad. Mend them, or leave them out with --yes --skip-bad."
-        )
+        print(say(tag, "command-import-not-bad", {"n": len(report.bad)}))
     else:
-        print("Nothing was imported yet. Do it with --yes.")
+        print(say(tag, "command-import-not-yet"))

@@ -8,6 +8,7 @@ from typing import Final
 from sqlalchemy import Connection, select
 
 from ..errors import NotFound, SignedOut
+from ..languages import told
 from ..model.gauges import DAY_MS
 from ..model.kinds import Pass, read
 from ..model.tasks import FOR_STAND_IN
@@ -34,7 +35,7 @@ def rounds_of(connection: Connection, feed: Feed, now_ms: int) -> tuple[str, lis
         try:
             window = window_of(connection, feed.household_id, feed.pass_id, now_ms)
         except SignedOut:
-            raise NotFound("This pass has ended or was taken back.") from None
+            raise NotFound(told("problem-pass-over")) from None
         colonies = {key: value for key, value in colonies.items() if key in window.colony_ids}
         from_ms, to_ms = max(from_ms, window.starts_ms), min(to_ms, window.ends_ms - 1)
     o = occurrences.c

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from sqlalchemy import Connection, delete, insert, select
 
 from ..errors import NotAllowed, NotFound
+from ..languages import told
 from ..people.secrets import hash_token, new_token
 from ..people.tables import feed_tokens
 from ..records.ended import note_ended
@@ -34,9 +35,9 @@ def make_feed(
     if pass_id is not None:
         record = read_record(connection, household_id, pass_id)
         if record is None or record.kind != "pass":
-            raise NotFound("There is no such pass. Let this phone sync first, then try again.")
+            raise NotFound(told("problem-no-pass-yet"))
         if record.gone or record.values.get("revoked_at_ms"):
-            raise NotAllowed("This pass was taken back; make a new one.", code="pass_revoked")
+            raise NotAllowed(told("problem-pass-taken-back"), code="pass_revoked")
     revoke_feed(connection, household_id, pass_id, now_ms)
     token = new_token()
     connection.execute(
@@ -67,5 +68,5 @@ def find_feed(connection: Connection, token: str, now_ms: int) -> Feed:
         select(feed_tokens).where(feed_tokens.c.token_hash == hash_token(token))
     ).one_or_none()
     if row is None or row.expires_ms < now_ms:
-        raise NotFound("This calendar address is not known or has ended. Make a new one in the app.")
+        raise NotFound(told("problem-no-feed"))
     return Feed(row.id, row.household_id, row.pass_id, row.person_id)

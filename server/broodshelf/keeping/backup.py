@@ -23,6 +23,7 @@ from sqlalchemy.engine import make_url
 
 from .. import __version__
 from ..errors import CannotKeep
+from ..languages import Unfit, told, why_of
 from ..records.json_text import read_json
 from ..records.soundness import FILE, Soundness
 from ..records.types import is_uuid
@@ -87,8 +88,13 @@ def restore(settings: Settings, source: Path) -> None:
         manifest = unpack(source, Path(scratch))
         if manifest.get("format") != FORMAT or manifest.get("engine") != _engine(settings):
             raise CannotKeep(
-                f"This backup is of the kind {manifest.get('engine')!r}, format {manifest.get('format')!r}; "
-                f"this server uses {_engine(settings)!r}, format {FORMAT}."
+                told(
+                    "backup-other-kind",
+                    engine=manifest.get("engine"),
+                    format=manifest.get("format"),
+                    here=_engine(settings),
+                    known=FORMAT,
+                )
             )
         require_households(check_database(Path(scratch) / "database", _engine(settings)))
         _load(settings, Path(scratch) / "database")
@@ -119,12 +125,16 @@ def _sqlite_path(settings: Settings) -> Path:
 def _dump(settings: Settings, target: Path) -> None:
     if _engine(settings) == "postgresql":
         run(
-            "pg_dump", "--format=custom", "--enable-row-security", f"--file={target}", f"--dbname={_libpq(settings)}",
-        )  # fmt: skip
+            "pg_dump",
+            "--format=custom",
+            "--enable-row-security",
+            f"--file={target}",
+            f"--dbname={_libpq(settings)}",
+        )
         return
     path = _sqlite_path(settings)
     if not path.is_file():
-        raise CannotKeep(f"There is no database at {path} yet; nothing to back up.")
+        raise CannotKeep(told("backup-nothing", path=path))
     source, copy = sqlite3.connect(path), sqlite3.connect(target)
     try:
         source.backup(copy)
@@ -137,9 +147,14 @@ def _dump(settings: Settings, target: Path) -> None:
 def _load(settings: Settings, dumped: Path) -> None:
     if _engine(settings) == "postgresql":
         run(
-            "pg_restore", "--clean", "--if-exists", "--no-owner", "--single-transaction",
-            f"--dbname={_libpq(settings)}", str(dumped),
-        )  # fmt: skip
+            "pg_restore",
+            "--clean",
+            "--if-exists",
+            "--no-owner",
+            "--single-transaction",
+            f"--dbname={_libpq(settings)}",
+            str(dumped),
+        )
         return
     path = _sqlite_path(settings)
     _refuse_running(path)
@@ -159,7 +174,7 @@ def _refuse_running(path: Path) -> None:
         present.execute("BEGIN EXCLUSIVE")
         present.execute("ROLLBACK")
     except sqlite3.OperationalError as error:
-        raise CannotKeep("The server is running; stop it first, then restore.") from error
+        raise CannotKeep(told("backup-running")) from error
     except sqlite3.DatabaseError:
         return  # a damaged database is what a restore is for
     finally:
@@ -170,11 +185,9 @@ def unpack(source: Path, folder: Path) -> dict[str, Any]:
     """Unpack an archive and return its manifest. Raises ``CannotKeep`` for anything else and for a damaged one."""
     _unpack(source, folder)
     manifest = _manifest(folder)
-    told = manifest.get("sha256")
-    if told is not None and told != sha256_of(folder / "database"):
-        raise CannotKeep(
-            f"{source} is damaged: its database is not the one that was written; nothing was changed."
-        )
+    written = manifest.get("sha256")
+    if written is not None and written != sha256_of(folder / "database"):
+        raise CannotKeep(told("backup-not-as-written", path=source))
     return manifest
 
 
@@ -185,12 +198,12 @@ def _unpack(source: Path, folder: Path) -> None:
             members = [member for member in archive if _ours(member)]
             needed = sum(member.size for member in members)
             if needed > shutil.disk_usage(folder).free:
-                raise CannotKeep(f"{source} unpacks to {needed // 2**20} MiB, more than the disk has free.")
+                raise CannotKeep(told("backup-too-large", path=source, mib=needed // 2**20))
             archive.extractall(folder, members, filter="data")
     except (OSError, tarfile.TarError, EOFError, zlib.error, ValueError) as error:
-        raise CannotKeep(f"{source} is not a backup of Broodshelf, or it is damaged: {error}") from error
+        raise CannotKeep(told("backup-unreadable", path=source, why=why_of(error))) from error
     if not (folder / "manifest.json").is_file() or not (folder / "database").is_file():
-        raise CannotKeep(f"{source} is not a backup of Broodshelf.")
+        raise CannotKeep(told("backup-none", path=source))
 
 
 def _ours(member: tarfile.TarInfo) -> bool:
@@ -200,7 +213,7 @@ def _ours(member: tarfile.TarInfo) -> bool:
     """
     parts = member.name.split("/")
     if member.issym() or member.islnk() or member.isdev() or ".." in parts or member.name.startswith("/"):
-        raise ValueError(f"{member.name!r} does not belong into one")
+        raise Unfit(told("backup-foreign-member", name=member.name))
     if member.name in ("manifest.json", "database"):
         return member.isreg()
     beside = len(parts) == 2 and parts[0] == "data" and parts[1] in BESIDE
@@ -216,7 +229,7 @@ def _manifest(folder: Path) -> dict[str, Any]:
     try:
         read = read_json((folder / "manifest.json").read_bytes())
     except ValueError as error:
-        raise CannotKeep(f"The manifest of this backup is damaged: {error}.") from error
+        raise CannotKeep(told("backup-manifest", why=str(error))) from error
     return read if isinstance(read, dict) else {}
 
 

@@ -15,6 +15,7 @@ from typing import Any, Final
 from sqlalchemy import Connection, insert
 
 from ..errors import CannotKeep
+from ..languages import Told, told
 from ..model.kinds import KINDS, required_fields
 from ..people.actor import Actor
 from ..records.ids import uuid7
@@ -77,9 +78,9 @@ def make_household(connection: Connection, export: Export, now_ms: int) -> str:
     Raises ``CannotKeep`` when the export lacks the household's own record or a keeper to sign in.
     """
     if not any(e.kind == "household" and e.id == export.household_id for e in export.entries):
-        raise CannotKeep("The export lacks its household's own record; claim the shelf first, then import.")
+        raise CannotKeep(told("import-no-household-row"))
     if not any(e.kind == "person" and e.values.get("role") == "keeper" for e in export.entries):
-        raise CannotKeep("The export names no keeper; claim the shelf first, then import.")
+        raise CannotKeep(told("import-no-keeper"))
     connection.execute(
         insert(households).values(
             id=export.household_id, rev=0, epoch=uuid7(now_ms), purged_rev=0, created_ms=now_ms
@@ -101,7 +102,7 @@ def _fitting(household_id: str, entries: Iterable[Entry], report: Report) -> lis
         if entry.kind == "household" and entry.id != household_id:
             report.present["household"] += 1  # this shelf has settings of its own
         elif entry.id in fitting:
-            report.bad.append(BadRow(entry.where, f"has the same id as {fitting[entry.id].where}"))
+            report.bad.append(BadRow(entry.where, told("import-same-id", where=fitting[entry.id].where)))
         else:
             fitting[entry.id] = entry
     return sorted(fitting.values(), key=lambda e: (EXPORTED.index(e.kind), e.by or ""))
@@ -122,16 +123,16 @@ def _operation(entry: Entry, number: int, now_ms: int) -> Operation:
     )  # fmt: skip
 
 
-def _why(entry: Entry, answer: dict[str, Any]) -> str:
+def _why(entry: Entry, answer: dict[str, Any]) -> Told:
     """Say in words what the operation was refused for."""
     args = answer["args"]
     missing = sorted(required_fields(KINDS[entry.kind]) - entry.values.keys())
     if missing and (args.get("missing") == "itself" or answer.get("code") == "missing_field"):
-        return f"lacks {' and '.join(missing)}"
+        return told("import-lacks", fields=missing)
     if answer["verdict"] == "deferred":
-        return f"names {args['missing']}, which is neither in the file nor on the shelf"
+        return told("import-names-missing", missing=args["missing"])
     if answer["code"] == "kind_differs":
-        return f"has the id of a {args['kind']} of this shelf"
+        return told("import-id-taken", kind=args["kind"])
     if answer["code"] == "too_large":
-        return f"is larger than {args['bytes']} bytes"
-    return f"{args.get('field', entry.kind)}: {args.get('why', answer['code'])}"
+        return told("import-too-large", bytes=args["bytes"])
+    return told("import-field", field=args.get("field", entry.kind), why=args.get("why", answer["code"]))

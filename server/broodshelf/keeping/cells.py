@@ -7,6 +7,7 @@ import re
 import unicodedata
 from typing import Any, Final
 
+from ..languages import Unfit, told
 from ..model.kinds import FieldSpec, forms
 from ..records.json_text import read_json
 
@@ -39,7 +40,7 @@ def read_cell(text: str, spec: FieldSpec) -> Any:
     try:
         return read_json(text.encode("utf-8", "replace"), whole_texts=False)
     except ValueError:
-        raise ValueError(f"{text!r} is not JSON, e.g. [1, 2]") from None
+        raise Unfit(told("import-not-json", text=text)) from None
 
 
 def _needs_apostrophe(text: str) -> bool:
@@ -57,7 +58,7 @@ def _needs_apostrophe(text: str) -> bool:
 def read_number(text: str) -> int | float:
     """Return a number written with a decimal point. Raises ``ValueError`` in words."""
     if not _NUMBER.fullmatch(text):
-        raise ValueError(f"{text!r} is not a number")
+        raise Unfit(told("import-not-a-number", text=text))
     return int(text) if text.lstrip("+-").isdigit() else float(text)
 
 
@@ -65,5 +66,5 @@ def read_flag(text: str) -> bool:
     """Return yes or no. Raises ``ValueError`` in words."""
     word = text.strip().casefold()
     if word not in YES | NO:
-        raise ValueError(f"{text!r} is neither yes nor no")
+        raise Unfit(told("import-not-yes-no", text=text))
     return word in YES

@@ -12,11 +12,8 @@ from pathlib import Path
 from typing import Final
 
 from ..errors import CannotKeep
+from ..languages import told
 from ..records.apart import EVERY, SETTING
-
-EMPTY: Final = (
-    "This backup holds no household: it would put an empty shelf in the place of yours; nothing was changed."
-)
 
 
 def check_database(dumped: Path, engine: str) -> dict[str, int]:
@@ -27,13 +24,13 @@ def check_database(dumped: Path, engine: str) -> dict[str, int]:
     try:
         return _count_dump(dumped) if engine == "postgresql" else _count_file(dumped)
     except sqlite3.DatabaseError as error:
-        raise CannotKeep(f"The database in this backup is damaged ({error}); nothing was changed.") from error
+        raise CannotKeep(told("backup-database", why=str(error))) from error
 
 
 def require_households(counts: Mapping[str, int]) -> None:
     """Raise ``CannotKeep`` for a dump without any household."""
     if not counts["households"]:
-        raise CannotKeep(EMPTY)
+        raise CannotKeep(told("backup-empty"))
 
 
 COUNTED: Final = ("households", "records")
@@ -85,8 +82,6 @@ def run(*command: str) -> None:
     try:
         done = subprocess.run(command, capture_output=True, text=True, env=_for_all_households())  # noqa: S603 - our own words
     except FileNotFoundError:
-        raise CannotKeep(
-            f"{command[0]} is not installed; it comes with PostgreSQL's client programs."
-        ) from None
+        raise CannotKeep(told("backup-no-program", program=command[0])) from None
     if done.returncode:
-        raise CannotKeep(f"{command[0]} failed: {done.stderr.strip()[-500:]}")
+        raise CannotKeep(told("backup-program-failed", program=command[0], why=done.stderr.strip()[-500:]))

@@ -13,6 +13,7 @@ from typing import Any, Final
 
 from sqlalchemy import Connection
 
+from ..languages import Told, Unfit, told
 from ..model.kinds import KINDS, required_fields
 from ..records.store import Record, read_kind
 
@@ -37,10 +38,10 @@ class Entry:
 
 @dataclass(frozen=True, slots=True)
 class BadRow:
-    """A row that cannot be brought in, and why, in words."""
+    """A row that cannot be brought in, and why."""
 
     where: str
-    why: str
+    why: Told
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,7 +87,7 @@ def instant_ms(text: str) -> int:
     try:
         instant = dt.datetime.fromisoformat(text)
     except ValueError:
-        raise ValueError(f"{text!r} is not an instant such as 2026-05-01T18:30:00+02:00") from None
+        raise Unfit(told("import-no-instant", text=text)) from None
     if instant.tzinfo is None:
-        raise ValueError(f"{text!r} lacks its UTC offset, e.g. +02:00")
+        raise Unfit(told("import-no-offset", text=text))
     return (instant - _EPOCH) // dt.timedelta(milliseconds=1)

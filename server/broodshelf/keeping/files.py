@@ -17,6 +17,7 @@ from typing import Any, Final
 
 from .. import __version__
 from ..errors import CannotKeep
+from ..languages import Unfit, told, why_of
 from ..model.kinds import KINDS
 from ..records.epochs import write_whole
 from ..records.json_text import mended, read_json
@@ -76,7 +77,7 @@ def read(source: Path) -> tuple[Export, list[BadRow]]:
         RuntimeError,
     ) as error:
         # RuntimeError: zipfile says so of what is encrypted or packed in a way that it does not know
-        raise CannotKeep(f"{source} is not an export of Broodshelf, or it is damaged: {error}") from error
+        raise CannotKeep(told("import-not-an-export", path=source, why=why_of(error))) from error
 
 
 def _rows(export: Export, kind: str) -> list[dict[str, Any]]:
@@ -111,7 +112,7 @@ def _write_zip(target: Path, tables: Mapping[str, str]) -> None:
 
 def _write_folder(target: Path, tables: Mapping[str, str]) -> None:
     if target.exists() and (not target.is_dir() or any(target.iterdir())):
-        raise CannotKeep(f"{target} is there already and not empty; name a new folder.")
+        raise CannotKeep(told("import-folder-full", path=target))
     with tempfile.TemporaryDirectory(dir=target.parent) as scratch:
         made = Path(scratch) / "export"
         made.mkdir(mode=0o700)
@@ -133,7 +134,7 @@ def _texts_of(folder: Path) -> dict[str, str]:
 
 def _refuse_huge(size: int) -> None:
     if size > MOST_BYTES:
-        raise ValueError("it is larger than any shelf")
+        raise Unfit(told("import-too-big"))
 
 
 def _unzip(source: Path) -> dict[str, str]:
@@ -145,7 +146,7 @@ def _unzip(source: Path) -> dict[str, str]:
 
 def _from_tables(source: Path, texts: Mapping[str, str]) -> tuple[Export, list[BadRow]]:
     if MANIFEST not in texts:
-        raise CannotKeep(f"{source} has no {MANIFEST}; for a table of your own name its columns (--map).")
+        raise CannotKeep(told("import-no-manifest", path=source, manifest=MANIFEST))
     household_id = _household_id(read_json(texts[MANIFEST].encode("utf-8")))
     tables = (_read_table(kind, texts[f"{kind}.csv"]) for kind in EXPORTED if f"{kind}.csv" in texts)
     return _sorted(household_id, chain.from_iterable(tables))
@@ -161,21 +162,20 @@ def _read_table(kind: str, text: str) -> Iterator[Entry | BadRow]:
             if any(row):
                 yield _read_row(kind, f"{name} row {number}", heading, row)
     except csv.Error as error:
-        raise CannotKeep(f"{name}, line {rows.line_num}: {error}; save it as CSV again.") from error
+        raise CannotKeep(told("import-no-csv", path=name, line=rows.line_num, why=str(error))) from error
 
 
 def _check_heading(kind: str, heading: list[str]) -> None:
     unknown = [h for h in heading if h not in OWN_COLUMNS and h not in KINDS[kind].fields]
     if unknown or "id" not in heading or len(set(heading)) != len(heading):
-        what = (
-            f"the column {unknown[0]!r} is not known" if unknown else "the columns must differ, one is 'id'"
-        )
-        raise CannotKeep(f"{kind}.csv: {what}.")
+        if unknown:
+            raise CannotKeep(told("import-unknown-column", path=f"{kind}.csv", column=unknown[0]))
+        raise CannotKeep(told("import-double-column", path=f"{kind}.csv"))
 
 
 def _read_row(kind: str, where: str, heading: list[str], row: list[str]) -> Entry | BadRow:
     if len(row) != len(heading):
-        return BadRow(where, f"has {len(row)} cells under {len(heading)} columns")
+        return BadRow(where, told("import-cells", cells=len(row), columns=len(heading)))
     own, values = {}, {}
     for name, cell in zip(heading, row, strict=True):
         if name in OWN_COLUMNS:
@@ -184,7 +184,7 @@ def _read_row(kind: str, where: str, heading: list[str], row: list[str]) -> Entr
             try:
                 values[name] = read_cell(cell, KINDS[kind].fields[name])
             except ValueError as error:
-                return BadRow(where, f"{name}: {error}")
+                return BadRow(where, told("import-field", field=name, why=why_of(error)))
     return _entry(where, kind, {**own, "by": own.get("by") or None, "set": values})
 
 
@@ -192,10 +192,10 @@ def _from_json(source: Path, whole: Any) -> tuple[Export, list[BadRow]]:
     household_id = _household_id(whole)
     records = whole.get("records")
     if not isinstance(records, dict):
-        raise CannotKeep(f"{source} has no 'records'.")
+        raise CannotKeep(told("import-no-records", path=source))
     unknown = sorted(records.keys() - set(EXPORTED))
     if unknown:
-        raise CannotKeep(f"{source} has records of an unknown kind: {unknown[0]!r}.")
+        raise CannotKeep(told("import-unknown-kind", path=source, kind=unknown[0]))
     return _sorted(
         household_id,
         (
@@ -219,30 +219,30 @@ def _sorted(household_id: str, rows: Iterable[Entry | BadRow]) -> tuple[Export, 
 
 def _list(rows: object, kind: str) -> Iterable[object]:
     if not isinstance(rows, list):
-        raise CannotKeep(f"The records of kind {kind!r} must be a list.")
+        raise CannotKeep(told("import-not-a-list", kind=kind))
     return rows
 
 
 def _entry(where: str, kind: str, row: object) -> Entry | BadRow:
     if not isinstance(row, dict) or not isinstance(row.get("set"), dict):
-        return BadRow(where, "is not a record with 'id' and 'set'")
+        return BadRow(where, told("import-no-record"))
     by, made_at = row.get("by"), row.get("made_at")
     if not is_uuid(row.get("id")) or not (by is None or is_uuid(by)):
-        return BadRow(where, "'id' and 'by' must be UUIDs in lower case")
+        return BadRow(where, told("import-no-uuid"))
     try:
         made_ms = instant_ms(str(made_at)) if made_at else None
     except ValueError as error:
-        return BadRow(where, f"made_at: {error}")
+        return BadRow(where, told("import-field", field="made_at", why=why_of(error)))
     if made_ms is not None and not 0 <= made_ms <= LAST_MS:
-        return BadRow(where, "made_at: the year must lie between 1970 and 2100")
+        return BadRow(where, told("import-field", field="made_at", why=told("import-year")))
     if len(row["set"]) > MOST_FIELDS:
-        return BadRow(where, f"has more than {MOST_FIELDS} fields")
+        return BadRow(where, told("import-many-fields", most=MOST_FIELDS))
     return Entry(where, kind, str(row["id"]), made_ms, by, mended(row["set"]))
 
 
 def _household_id(head: Any) -> str:
     if not isinstance(head, dict) or not is_uuid(head.get("household_id")):
-        raise ValueError("it does not name its household")
+        raise Unfit(told("import-nameless"))
     if head.get("format") != FORMAT:
-        raise ValueError(f"it has format {head.get('format')!r}; this server reads {FORMAT}")
+        raise Unfit(told("import-format", format=head.get("format"), known=FORMAT))
     return str(head["household_id"])

@@ -22,6 +22,7 @@ from typing import Any, Final
 from sqlalchemy import Connection
 
 from ..errors import CannotKeep
+from ..languages import Unfit, told, told_of, why_of
 from ..model.kinds import KINDS, FieldSpec, forms, required_fields
 from ..records.store import read_kind
 from ..records.types import is_uuid
@@ -53,15 +54,15 @@ class SheetMapping:
 
     def __post_init__(self) -> None:
         if self.kind not in MAPPABLE:
-            raise CannotKeep(f"kind = {self.kind!r}: choose one of {', '.join(MAPPABLE)}.")
+            raise CannotKeep(told("mapping-kind", kind=self.kind, kinds=", ".join(MAPPABLE)))
         given = {*self.columns, *self.constants, *self.values}
         known = {n for n, spec in KINDS[self.kind].fields.items() if "keeper" in spec.writers and n != "gone"}
         if unknown := sorted(given - known):
-            raise CannotKeep(f"A {self.kind} has no field {unknown[0]!r}; it has {', '.join(sorted(known))}.")
-        if missing := sorted(required_fields(KINDS[self.kind]) - {*self.columns, *self.constants}):
             raise CannotKeep(
-                f"A {self.kind} also needs {' and '.join(missing)}: name a column or a constant."
+                told("mapping-no-field", kind=self.kind, field=unknown[0], fields=", ".join(sorted(known)))
             )
+        if missing := sorted(required_fields(KINDS[self.kind]) - {*self.columns, *self.constants}):
+            raise CannotKeep(told("mapping-needs", kind=self.kind, fields=missing))
 
 
 def read_mapping(path: Path) -> SheetMapping:
@@ -69,18 +70,16 @@ def read_mapping(path: Path) -> SheetMapping:
     try:
         table = tomllib.loads(path.read_text("utf-8"))
     except (OSError, ValueError) as error:
-        raise CannotKeep(f"{path} is not a mapping: {error}") from error
+        raise CannotKeep(told("mapping-unreadable", path=path, why=why_of(error))) from error
     if unknown := sorted(table.keys() - _KEYS):
-        raise CannotKeep(f"{path}: {unknown[0]!r} is not known; use {', '.join(sorted(_KEYS))}.")
+        raise CannotKeep(told("mapping-unknown", path=path, name=unknown[0], names=", ".join(sorted(_KEYS))))
     inner = [table.get("columns", {}), table.get("constants", {}), table.get("values", {})]
     if not all(isinstance(part, dict) for part in [*inner, *_parts(inner[2])]):
-        raise CannotKeep(
-            f"{path}: columns, constants and values are tables, values one table for each field."
-        )
+        raise CannotKeep(told("mapping-tables", path=path))
     if not all(isinstance(value, (str, int, float)) for value in inner[1].values()):
-        raise CannotKeep(f"{path}: constants are texts (in quotes, dates too), numbers, true or false.")
+        raise CannotKeep(told("mapping-constants", path=path))
     if not isinstance(table.get("date_format", ""), str):
-        raise CannotKeep(f"{path}: date_format is a text such as '%d.%m.%Y %H:%M'.")
+        raise CannotKeep(told("mapping-date-format", path=path))
     return SheetMapping(**{"kind": "", "columns": {}, **table})
 
 
@@ -112,12 +111,14 @@ def read_sheet(
         delimiter = max(",;\t", key=first.count)
         rows = list(csv.reader(io.StringIO(text, newline=""), delimiter=delimiter, strict=True))
     except (OSError, UnicodeDecodeError, csv.Error) as error:
-        raise CannotKeep(f"{path} cannot be read: {error}; save it as CSV in UTF-8.") from error
+        raise CannotKeep(told("mapping-no-table", path=path, why=str(error))) from error
     heading = [cell.strip() for cell in rows[0]] if rows else []
     for name in mapping.columns.values():
         if heading.count(name) != 1:
             raise CannotKeep(
-                f"{path}: {heading.count(name)} columns are called {name!r}; there are {heading}."
+                told(
+                    "mapping-columns", path=path, n=heading.count(name), name=name, columns=", ".join(heading)
+                )
             )
     entries: list[Entry] = []
     bad: list[BadRow] = []
@@ -127,12 +128,12 @@ def read_sheet(
             continue
         cells = dict(zip(heading, (cell.strip() for cell in row), strict=False))
         if len(row) > len(heading):
-            bad.append(BadRow(f"row {number}", f"has {len(row)} cells under {len(heading)} columns"))
+            bad.append(BadRow(f"row {number}", told("import-cells", cells=len(row), columns=len(heading))))
             continue
         try:
             values = _values(cells, mapping, zone, names)
         except ValueError as error:
-            bad.append(BadRow(f"row {number}", str(error)))
+            bad.append(BadRow(f"row {number}", told_of(error)))
             continue
         content = json.dumps([household_id, mapping.kind, values], sort_keys=True)
         seen[content] += 1
@@ -153,7 +154,7 @@ def _values(
         try:
             values[name] = _value(cell, name, specs[name], mapping, zone, names)
         except ValueError as error:
-            raise ValueError(f"{column}: {error}") from None
+            raise Unfit(told("import-field", field=column, why=why_of(error))) from None
     return values
 
 
@@ -178,7 +179,7 @@ def _value(
         return _choice(cell, form.words)
     if isinstance(form, forms.TEXTS):
         return cell
-    raise ValueError("lists and tables cannot be mapped; set them on the phone")
+    raise Unfit(told("mapping-no-lists"))
 
 
 def _named(cell: str, kind: str, names: Names) -> str:
@@ -186,9 +187,9 @@ def _named(cell: str, kind: str, names: Names) -> str:
     if not found and is_uuid(cell):
         return cell
     if not found:
-        raise ValueError(f"no {kind} on this shelf is called {cell!r}")
+        raise Unfit(told("mapping-nobody", kind=kind, name=cell))
     if len(found) > 1:
-        raise ValueError(f"more than one {kind} on this shelf is called {cell!r}; write its number or id")
+        raise Unfit(told("mapping-several", kind=kind, name=cell))
     return found[0]
 
 
@@ -202,7 +203,7 @@ def _moment(cell: str, date_format: str | None, zone: zoneinfo.ZoneInfo) -> dt.d
             read = dt.datetime.strptime(cell, date_format)  # noqa: DTZ007 - the zone follows
             timed = any(code in date_format for code in ("%H", "%I", "%X", "%c"))
     except ValueError:
-        raise ValueError(f"{cell!r} is not written as {date_format or '2026-05-01 18:30'}") from None
+        raise Unfit(told("mapping-no-date", text=cell, format=date_format or "2026-05-01 18:30")) from None
     if not timed:
         read = read.replace(hour=12)
     return read if read.tzinfo is not None else read.replace(tzinfo=zone)
@@ -213,4 +214,4 @@ def _choice(cell: str, options: Sequence[str]) -> str:
     word = cell.casefold().replace(" ", "_").replace("-", "_")
     if word in options:
         return word
-    raise ValueError(f"{cell!r} is none of {', '.join(options)}; say under [values] what it means")
+    raise Unfit(told("mapping-none-of", text=cell, options=", ".join(options)))

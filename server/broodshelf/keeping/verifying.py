@@ -7,31 +7,31 @@ import tempfile
 from pathlib import Path
 
 from ..errors import CannotKeep
+from ..languages import Told, told
 from .backup import FORMAT, unpack
 from .dumps import check_database, require_households, sha256_of
 
 
-def verify(source: Path) -> str:
-    """Return in words what a backup holds. Raises ``CannotKeep`` saying what is wrong with it."""
+def verify(source: Path) -> Told:
+    """Return what a backup holds. Raises ``CannotKeep`` saying what is wrong with it."""
     with tempfile.TemporaryDirectory() as scratch:
         folder = Path(scratch)
         manifest = unpack(source, folder)
         if manifest.get("format") != FORMAT or manifest.get("engine") not in ("sqlite", "postgresql"):
-            raise CannotKeep(f"{source} is of a format that this version does not know.")
+            raise CannotKeep(told("backup-unknown-format", path=source))
         counts = check_database(folder / "database", manifest["engine"])
         require_households(counts)
         pictures = manifest.get("pictures", {})
         broken = [name for name, told in pictures.items() if not _is_as_it_was(folder / name, told)]
     if broken:
-        raise CannotKeep(
-            f"{source} is damaged: {len(broken)} pictures are not as they were, e.g. {broken[0]}."
-        )
+        raise CannotKeep(told("backup-pictures", path=source, n=len(broken), first=broken[0]))
     made_ms = manifest.get("made_ms")
-    made = f", made {dt.datetime.fromtimestamp(made_ms / 1000, dt.UTC):%Y-%m-%d %H:%M} UTC" if made_ms else ""
-    return (
-        f"{source} is whole{made} by version {manifest.get('version')} on {manifest['engine']}: "
-        f"{counts['households']} households, {counts['records']} records, {len(pictures)} pictures."
-    )
+    made = {"made": f"{dt.datetime.fromtimestamp(made_ms / 1000, dt.UTC):%Y-%m-%d %H:%M}"} if made_ms else {}
+    return told(
+        "command-verified" if made else "command-verified-undated",
+        path=source, version=manifest.get("version"), engine=manifest["engine"], **made,
+        households=counts["households"], records=counts["records"], pictures=len(pictures),
+    )  # fmt: skip
 
 
 def _is_as_it_was(picture: Path, told: str) -> bool:

@@ -7,11 +7,12 @@ its section; ``told`` carries a text that nobody has put into a language yet. Th
 
 from .choosing import ENGLISH, best_of_accepted, language_of, languages, of_accepted, of_environment
 from .saying import in_list, say, say_code, say_portion
-from .told import Told, told
+from .told import Told, Unfit, told, told_of, why_of
 
 __all__ = [
     "ENGLISH",
     "Told",
+    "Unfit",
     "best_of_accepted",
     "in_list",
     "language_of",
@@ -22,4 +23,6 @@ __all__ = [
     "say_code",
     "say_portion",
     "told",
+    "told_of",
+    "why_of",
 ]

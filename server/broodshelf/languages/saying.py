@@ -32,7 +32,8 @@ def message_id(section: str, code: str) -> str:
 def say(tag: str | None, message: str, args: Mapping[str, Any] | None = None) -> str:
     """Return a message in a language; ``need-sugar.inside`` is its attribute. Raises ``KeyError`` for an unknown one.
 
-    Numbers are rounded as they are shown, days are written in words, an argument that is missing shows as ``?``.
+    Numbers are rounded as they are shown, days and lists are written in words, an argument that is missing shows as
+    ``?``.
     """
     language = language_of(tag)
     name, _, attribute = message.partition(".")
@@ -81,11 +82,15 @@ def _shown(name: str, value: Any, language: str) -> Any:
         return number(value, language)
     if isinstance(value, str):
         return day(value, language) if name in DAYS and ISO_DAY.fullmatch(value) else value
+    if isinstance(value, (list, tuple)):
+        return in_list(map(str, value), language)
     in_language = getattr(value, "in_language", None)
     return str(value) if in_language is None else in_language(language)
 
 
 def _worded(name: str, value: Any, language: str) -> Any:
+    if name == "portion" and isinstance(value, Mapping):
+        return say_portion(language, value)
     if not isinstance(value, str):
         return value
     if name == "source" and value == "common practice":

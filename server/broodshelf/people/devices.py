@@ -9,6 +9,7 @@ from typing import Any
 from sqlalchemy import Connection, insert, select, update
 
 from ..errors import BadRequest, NotFound, SignedOut
+from ..languages import told
 from ..model.gauges import DAY_MS
 from ..records.ended import note_ended
 from ..records.store import read_record
@@ -73,7 +74,7 @@ def sign_in(connection: Connection, phone: Phone, owner: Owner, now_ms: int) -> 
         connection.execute(update(devices).where(*_of(owner.household_id, phone.id)).values(**values))
     else:
         raise BadRequest(
-            "This device id is taken; the phone should make a new one.",
+            told("problem-device-id-taken"),
             code="device_id_taken",
             fields={"device.id": "taken"},
         )
@@ -99,17 +100,15 @@ def actor_of(connection: Connection, token: str | None, now_ms: int) -> Actor:
     if row is None:
         raise SignedOut
     if row.revoked_ms is not None:
-        raise SignedOut(
-            "A keeper has signed this phone out. What it has not sent can be exported.", code="device_revoked"
-        )
+        raise SignedOut(told("problem-device-revoked"), code="device_revoked")
     if now_ms - row.last_seen_ms > IDLE_MS or now_ms - row.created_ms > ABSOLUTE_MS:
         raise SignedOut(
-            "This session has ended because it was not used for long. Pair the phone again.",
+            told("problem-session-old"),
             code="session_old",
         )
     person = read_record(connection, row.household_id, row.person_id)
     if person is not None and person.gone:
-        raise SignedOut("A keeper has removed you from this household.", code="device_revoked")
+        raise SignedOut(told("problem-person-removed"), code="device_revoked")
     window = window_of(connection, row.household_id, row.pass_id, now_ms) if row.pass_id else None
     return Actor(row.household_id, row.person_id, row.id, row.role, window)
 
@@ -155,7 +154,7 @@ def revoke_device(connection: Connection, household_id: str, device_id: str, now
         select(devices.c.name).where(*_of(household_id, device_id))
     ).scalar_one_or_none()
     if name is None:
-        raise NotFound("There is no such phone in this household.")
+        raise NotFound(told("problem-no-phone"))
     connection.execute(update(devices).where(*_of(household_id, device_id)).values(revoked_ms=now_ms))
     return str(name)
 

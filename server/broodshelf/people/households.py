@@ -8,6 +8,7 @@ from typing import Any
 from sqlalchemy import Connection, Row, delete, func, insert, select, update
 
 from ..errors import BadRequest, Gone
+from ..languages import told
 from ..records.ended import note_ended
 from ..records.ids import uuid7
 from ..records.store import Ledger, read_record
@@ -83,14 +84,14 @@ def claim(connection: Connection, code: str, founding: Founding, now_ms: int) ->
         .values(used_ms=now_ms)
     )
     if used.rowcount != 1:
-        raise Gone("This code was used a moment ago.", code="claim_code_ended")
+        raise Gone(told("problem-code-used-now"), code="claim_code_ended")
     if row.for_household is not None and row.person_id is not None:
         note_ended("claim", row.for_household, [row.code_hash], now_ms)
         return row.for_household, row.person_id
     person_name, household_name, zone = founding.person_name, founding.household_name, founding.zone
     if person_name is None or household_name is None or zone is None:
         raise BadRequest(
-            "A new household needs your name, its own name and its time zone.",
+            told("problem-founding-incomplete"),
             fields={
                 name: "missing"
                 for name, value in asdict(founding).items()
@@ -110,8 +111,7 @@ def _good(connection: Connection, code: str, now_ms: int) -> Row[Any]:
     ).one_or_none()
     if row is None or row.used_ms is not None or row.expires_ms < now_ms or _left(connection, row):
         raise Gone(
-            "This code is not known, was used, or is older than 24 hours. "
-            "Start the server again, or run 'broodshelf pair', for a new one.",
+            told("problem-claim-code-ended"),
             code="claim_code_ended",
         )
     return row

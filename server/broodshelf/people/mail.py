@@ -11,6 +11,7 @@ from typing import Any, Final
 from sqlalchemy import Connection, delete, insert, select, update
 
 from ..errors import BadRequest, Gone, NotFound
+from ..languages import told
 from ..records.ended import note_ended
 from ..records.store import read_record
 from .secrets import hash_code, new_code
@@ -29,7 +30,7 @@ def ask(connection: Connection, household_id: str, person_id: str, address: str,
     _person(connection, household_id, person_id)
     if len(address) > LONGEST or not _ADDRESS.fullmatch(address):
         raise BadRequest(
-            "This is not an e-mail address that can be used, e.g. name@example.org.",
+            told("problem-no-mail-address"),
             fields={"address": "not an e-mail address"},
         )
     code = new_code()
@@ -50,11 +51,11 @@ def confirm(connection: Connection, household_id: str, person_id: str, code: str
     """Confirm an address by its code and return it. Raises ``BadRequest`` for another code, ``Gone`` if too late."""
     row = connection.execute(select(mail_addresses).where(*_of(household_id, person_id))).one_or_none()
     if row is None or row.code_hash is None:
-        raise NotFound("No code is open for this person; ask for a new one.")
+        raise NotFound(told("problem-no-mail-code"))
     if not 0 <= now_ms - row.asked_ms <= CODE_LASTS_MS:
-        raise Gone("This code has ended; ask for a new one.", code="code_ended")
+        raise Gone(told("problem-mail-code-over"), code="code_ended")
     if row.code_hash != hash_code(code):
-        raise BadRequest("This is not the code that was sent.", code="wrong_code", fields={"code": "wrong"})
+        raise BadRequest(told("problem-mail-code-wrong"), code="wrong_code", fields={"code": "wrong"})
     connection.execute(
         update(mail_addresses)
         .where(*_of(household_id, person_id))
@@ -90,9 +91,7 @@ def addresses(connection: Connection, household_id: str) -> list[dict[str, Any]]
 def _person(connection: Connection, household_id: str, person_id: str) -> None:
     record = read_record(connection, household_id, person_id)
     if record is None or record.kind != "person" or record.gone:
-        raise NotFound(
-            "There is no such person in this household. Let this phone sync first, then try again."
-        )
+        raise NotFound(told("problem-no-person-yet"))
 
 
 def _of(household_id: str, person_id: str) -> tuple[Any, Any]:

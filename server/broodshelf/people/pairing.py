@@ -8,6 +8,7 @@ from typing import Any
 from sqlalchemy import Connection, delete, func, insert, select, update
 
 from ..errors import Gone, NotFound, TooMany
+from ..languages import told
 from ..records.ended import note_ended
 from ..records.ids import uuid7
 from ..records.store import Ledger, read_record
@@ -61,7 +62,7 @@ def ask(connection: Connection, device_id: str, device_name: str, now_ms: int) -
     """Open a pairing for a new phone. Lasts ten minutes, works once."""
     waiting = select(func.count()).select_from(pairings).where(pairings.c.expires_ms >= now_ms)
     if connection.execute(waiting).scalar_one() >= MOST_OPEN:
-        raise TooMany("Too many phones ask to be let in at this moment; try again soon.", retry_after_s=600)
+        raise TooMany(told("problem-too-many-phones-ask"), retry_after_s=600)
     asked = Asked(uuid7(now_ms), new_code(), new_token(), now_ms + LASTS_MS)
     connection.execute(
         insert(pairings).values(
@@ -96,7 +97,7 @@ def approve(
         person_id = whom.person_id
         person = read_record(connection, actor.household_id, person_id)
         if person is None or person.gone or person.kind != "person" or person.values.get("role") != "keeper":
-            raise NotFound("There is no such keeper in this household.")
+            raise NotFound(told("problem-no-keeper"))
     connection.execute(
         update(pairings)
         .where(pairings.c.id == row.id)
@@ -112,7 +113,7 @@ def collect(connection: Connection, pairing_id: str, collect_secret: str, now_ms
         )
     ).one_or_none()
     if row is None or row.collected_ms is not None or row.expires_ms < now_ms:
-        raise Gone("This code has run out. Show a new one.", code="pairing_ended")
+        raise Gone(told("problem-pairing-over"), code="pairing_ended")
     if row.person_id is None:
         return None
     done = connection.execute(
@@ -121,7 +122,7 @@ def collect(connection: Connection, pairing_id: str, collect_secret: str, now_ms
         .values(collected_ms=now_ms)
     )
     if done.rowcount != 1:
-        raise Gone("This code was used already.", code="pairing_ended")
+        raise Gone(told("problem-pairing-used"), code="pairing_ended")
     note_ended("pairing", row.for_household, [row.id], now_ms)
     return Collected(row.device_id, row.device_name, row.for_household, row.person_id)
 
@@ -140,5 +141,5 @@ def _open(connection: Connection, code: str, now_ms: int) -> Any:
         )
     ).one_or_none()
     if row is None:
-        raise Gone("No phone shows this code now. Codes last ten minutes.", code="pairing_ended")
+        raise Gone(told("problem-pairing-unknown"), code="pairing_ended")
     return row

@@ -11,6 +11,7 @@ from typing import Any
 from sqlalchemy import Connection, delete, func, insert, select
 
 from ..errors import Gone, NotAllowed, NotFound, SignedOut
+from ..languages import told
 from ..model import kinds
 from ..records.ended import note_ended
 from ..records.many_rows import is_among
@@ -44,12 +45,12 @@ def window_of(connection: Connection, household_id: str, pass_id: str, now_ms: i
     record = read_record(connection, household_id, pass_id)
     if record is None or _taken_back(record):
         raise SignedOut(
-            "The keeper has taken this pass back. What this phone has not sent can be exported.",
+            told("problem-pass-taken-back-here"),
             code="pass_revoked",
         )
     window = _window(connection, household_id, record, now_ms)
     if now_ms > window.ends_ms + GRACE_MS:
-        raise SignedOut(f"This pass ended on {window.ends_on}.", code="pass_ended")
+        raise SignedOut(told("problem-pass-ended", on=window.ends_on), code="pass_ended")
     return window
 
 
@@ -101,9 +102,9 @@ def make_link(connection: Connection, household_id: str, pass_id: str, now_ms: i
     """Make a new link and code for a pass; the old ones stop working, phones already admitted stay."""
     record = read_record(connection, household_id, pass_id)
     if record is None or record.kind != "pass":
-        raise NotFound("There is no such pass. Let this phone sync first, then try again.")
+        raise NotFound(told("problem-no-pass-yet"))
     if _taken_back(record):
-        raise NotAllowed("This pass was taken back; make a new one.", code="pass_revoked")
+        raise NotAllowed(told("problem-pass-taken-back"), code="pass_revoked")
     link = PassLink(new_token(), new_code(), kinds.read(kinds.Pass, record.values).name)
     replaced = connection.scalars(select(pass_secrets.c.secret_hash).where(*_of(household_id, pass_id))).all()
     note_ended("link", household_id, replaced, now_ms)
@@ -132,12 +133,10 @@ def find_pass(
     row = connection.execute(select(pass_secrets).where(hashed)).one_or_none()
     record = read_record(connection, row.household_id, row.pass_id) if row is not None else None
     if row is None or record is None or _taken_back(record):
-        raise Gone(
-            "This pass is not known or was taken back. Ask the keeper for a new link.", code="pass_revoked"
-        )
+        raise Gone(told("problem-pass-unknown"), code="pass_revoked")
     window = _window(connection, row.household_id, record, now_ms)
     if window.state == "ended":
-        raise Gone(f"This pass ended on {window.ends_on}.", code="pass_ended")
+        raise Gone(told("problem-pass-ended", on=window.ends_on), code="pass_ended")
     return row.household_id, record, window
 
 
@@ -160,7 +159,7 @@ def admit(
     ).scalar_one()
     if admitted >= MOST_DEVICES:
         raise NotAllowed(
-            f"{MOST_DEVICES} phones have opened this pass already. The keeper can remove one of them.",
+            told("problem-pass-full", n=MOST_DEVICES),
             code="pass_full",
         )
     its = kinds.read(kinds.Pass, record.values)
@@ -204,7 +203,7 @@ def pass_status(connection: Connection, household_id: str, pass_id: str, now_ms:
     """Return a pass's state, when its link was made, and the phones that opened it."""
     record = read_record(connection, household_id, pass_id)
     if record is None or record.kind != "pass":
-        raise NotFound("There is no such pass.")
+        raise NotFound(told("problem-no-pass"))
     state = "revoked" if _taken_back(record) else _window(connection, household_id, record, now_ms).state
     made = connection.execute(
         select(pass_secrets.c.made_ms).where(*_of(household_id, pass_id))

@@ -15,6 +15,7 @@ from sqlalchemy import Connection, delete
 from sqlalchemy.dialects import postgresql, sqlite
 
 from ..errors import TooMany
+from ..languages import told
 from ..model.gauges import DAY_MS
 from ..records.many_rows import is_among
 from .actor import Actor
@@ -66,21 +67,15 @@ def spend(connection: Connection, actor: Actor, arrival: Arrival, now_ms: int) -
     """
     size_kib = -(-arrival.size_bytes // 1024)
     if not add_amount(connection, "sent", arrival.address, now_ms, size_kib, ADDRESS_KIB_AN_HOUR):
-        raise _refusal(
-            "Very much has come from this address within the hour", "goes on by itself", WINDOW_MS // 1000
-        )
+        raise _refusal("problem-quota-address", WINDOW_MS // 1000)
     wait_s = min(LONGEST_WAIT_S, (DAY_MS - now_ms % DAY_MS) // 1000 + 1)
     household_id, window = actor.household_id, actor.window
     if window is not None:
         of_pass = _Account(household_id, window.pass_id, PASS)
         if not _add(connection, of_pass, arrival.sent, now_ms):
-            raise _refusal(
-                "This pass has sent as much as a pass may in a day",
-                "goes tomorrow, or with a new pass",
-                wait_s,
-            )
+            raise _refusal("problem-quota-pass", wait_s)
     if not _add(connection, _Account(household_id, household_id, HOUSEHOLD), arrival.sent, now_ms):
-        raise _refusal("This household has sent as much as one may in a day", "goes tomorrow", wait_s)
+        raise _refusal("problem-quota-household", wait_s)
 
 
 def forget_old(connection: Connection, household_ids: Iterable[str], now_ms: int) -> None:
@@ -90,10 +85,8 @@ def forget_old(connection: Connection, household_ids: Iterable[str], now_ms: int
     connection.execute(delete(usage).where(among, u.day < now_ms // DAY_MS - KEPT_DAYS))
 
 
-def _refusal(why: str, what_next: str, wait_s: int) -> TooMany:
-    return TooMany(
-        f"{why}. What is on this phone stays there and {what_next}.", code="quota", retry_after_s=wait_s
-    )
+def _refusal(message_id: str, wait_s: int) -> TooMany:
+    return TooMany(told(message_id), code="quota", retry_after_s=wait_s)
 
 
 def _add(connection: Connection, account: _Account, sent: Share, now_ms: int) -> bool:

@@ -46,7 +46,7 @@ def draw_anew(body: bytes) -> bytes:
     Raises ``NoPicture`` if ``body`` is not a JPEG of at most 8 million pixels and 32 scans.
     """
     if body.count(SCAN) > MOST_SCANS:
-        raise NoPicture("This picture is stored in too many scans.")
+        raise NoPicture("problem-picture-scans")
     try:
         with warnings.catch_warnings():
             warnings.simplefilter("error", Image.DecompressionBombWarning)
@@ -54,13 +54,13 @@ def draw_anew(body: bytes) -> bytes:
     except NoPicture:
         raise
     except Exception as error:  # a decoder that is fed nonsense fails in every way there is
-        raise NoPicture("This is not a JPEG picture that can be read.") from error
+        raise NoPicture("problem-picture-unreadable") from error
 
 
 def _drawn(body: bytes) -> bytes:
     with Image.open(io.BytesIO(body), formats=("JPEG",)) as picture:
         if picture.width * picture.height > MOST_PIXELS:
-            raise NoPicture("This picture has too many pixels.")
+            raise NoPicture("problem-picture-pixels")
         upright = ImageOps.exif_transpose(picture).convert("RGB")
     upright.thumbnail((LONGEST_SIDE_PX, LONGEST_SIDE_PX))
     upright.info.clear()

@@ -19,6 +19,7 @@ from threading import Lock, Timer
 from typing import IO, Final, cast
 
 from ..errors import BadRequest, Unavailable
+from ..languages import told
 from ..logs import say
 
 PROGRAM: Final = Path(__file__).with_name("draw_anew.py")
@@ -62,16 +63,14 @@ class Drawing:
             except _Gone as gone:
                 say("the drawing of a picture ended early", logging.WARNING, status=gone.status)
                 if gone.status == -signal.SIGPROF:
-                    raise BadRequest("This picture takes too long to read.", code="not_a_photo") from None
-                raise Unavailable(
-                    "The server could not look at this picture now.", retry_after_s=COME_BACK_S
-                ) from None
+                    raise BadRequest(told("problem-picture-slow"), code="not_a_photo") from None
+                raise Unavailable(told("problem-picture-not-now"), retry_after_s=COME_BACK_S) from None
 
     @contextmanager
     def _place(self, household_id: str) -> Iterator[None]:
         with self._entry:
             if len(self._inside) >= MOST_AT_ONCE or household_id in self._inside:
-                raise Unavailable("The server is busy with pictures.", code="busy", retry_after_s=COME_BACK_S)
+                raise Unavailable(told("problem-picture-busy"), code="busy", retry_after_s=COME_BACK_S)
             self._inside.add(household_id)
         try:
             yield
@@ -90,7 +89,7 @@ class Drawing:
         if word == b"+":
             return answer
         if word == b"-":
-            raise BadRequest(answer.decode(), code="not_a_photo")
+            raise BadRequest(told(answer.decode()), code="not_a_photo")
         raise _Gone(_status_of(process))
 
     def _running(self) -> subprocess.Popen[bytes]:

@@ -7,6 +7,7 @@ from pathlib import Path
 from sqlalchemy import Connection, select
 
 from ..errors import DatabaseLost
+from ..languages import told
 from .epochs import Marks
 from .tables import households
 
@@ -19,12 +20,12 @@ def refuse_lost_file(database: Path | None, marks: Marks) -> None:
     known = marks.households()
     if database is None or not known or (database.is_file() and database.stat().st_size):
         return
-    how = "is empty" if database.is_file() else "is missing"
-    raise DatabaseLost(f"The database {database} {how}", known)
+    how = "database-empty" if database.is_file() else "database-gone"
+    raise DatabaseLost(told(how, path=database, n=known))
 
 
 def refuse_lost_households(connection: Connection, marks: Marks) -> None:
     """Raise ``DatabaseLost`` for a database without any household beside marks that know some."""
     known = marks.households()
     if known and connection.scalar(select(households.c.id).limit(1)) is None:
-        raise DatabaseLost("The database holds no household", known)
+        raise DatabaseLost(told("database-without-household", n=known))

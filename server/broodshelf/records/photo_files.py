@@ -15,6 +15,7 @@ from typing import Final
 from sqlalchemy import Connection
 
 from ..errors import BadRequest, StoreFull, TooLarge
+from ..languages import told
 from .drawing import Drawing
 from .store import read_kind
 from .types import is_sha256, is_uuid
@@ -45,18 +46,16 @@ class PhotoFiles:
         too many pictures wait to be drawn.
         """
         if len(body) > MOST_BYTES:
-            raise TooLarge(f"A picture may have at most {MOST_BYTES} bytes.")
+            raise TooLarge(told("problem-picture-large", most=MOST_BYTES))
         if hashlib.sha256(body).hexdigest() != sha256:
-            raise BadRequest("The picture arrived damaged; send it again.", code="damaged_photo")
+            raise BadRequest(told("problem-picture-damaged"), code="damaged_photo")
         if self.path(household_id, sha256) is not None:
             return
         drawn = self._drawing.draw(household_id, body)
         folder = self._folder / household_id
         folder.mkdir(parents=True, exist_ok=True)
         if sum(file.stat().st_size for file in folder.iterdir()) + len(drawn) > HOUSEHOLD_BYTES:
-            raise StoreFull(
-                "This household's pictures fill their store; delete some, or ask who runs the server."
-            )
+            raise StoreFull(told("problem-pictures-full"))
         _write(folder / f"{sha256}.jpg", drawn)
 
     def sweep(self, connection: Connection, now_ms: int) -> int:

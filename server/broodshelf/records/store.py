@@ -15,6 +15,7 @@ from typing import Any
 from sqlalchemy import Connection, Row, and_, bindparam, select, update
 
 from ..errors import NotFound
+from ..languages import told
 from ..model.kinds import KINDS, Part, read
 from .ids import made_ms_of
 from .many_rows import insert_rows, is_among
@@ -77,7 +78,7 @@ class Ledger:
             .with_for_update()
         ).one_or_none()
         if row is None:
-            raise NotFound("There is no such household on this server.")
+            raise NotFound(told("problem-no-household"))
         self.connection = connection
         self.household_id = household_id
         self.rev: int = row.rev

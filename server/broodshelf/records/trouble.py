@@ -13,6 +13,7 @@ from sqlalchemy.exc import DBAPIError
 from sqlalchemy.exc import TimeoutError as NoConnectionFree
 
 from ..errors import Problem, StoreFull, Unavailable
+from ..languages import told
 
 LOCKED_AGAIN_S: Final = 5
 AWAY_AGAIN_S: Final = 30
@@ -75,17 +76,10 @@ def trouble_of(error: BaseException) -> Problem | None:
 def trouble(kind: str) -> Problem:
     """Return the problem of a kind: full, locked, away, read_only or damaged."""
     if kind == "full":
-        return StoreFull("The server's disk is full; nothing was stored.", code="disk_full")
-    words, again_s = _WORDS[kind]
-    return Unavailable(words, code=f"database_{kind}", retry_after_s=again_s)
-
-
-_WORDS: Final = {
-    "locked": ("The server's database is held by another program; nothing was stored.", LOCKED_AGAIN_S),
-    "away": ("The server's database does not answer; nothing was stored.", AWAY_AGAIN_S),
-    "read_only": ("The server may not write to its database; nothing was stored.", AWAY_AGAIN_S),
-    "damaged": ("A part of the server's database is lost; nothing was stored.", AWAY_AGAIN_S),
-}
+        return StoreFull(told("problem-disk-full"), code="disk_full")
+    again_s = LOCKED_AGAIN_S if kind == "locked" else AWAY_AGAIN_S
+    why = told(f"problem-database-{kind}".replace("_", "-"))
+    return Unavailable(why, code=f"database_{kind}", retry_after_s=again_s)
 
 
 def _kind_of(error: BaseException) -> str | None:

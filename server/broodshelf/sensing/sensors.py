@@ -9,6 +9,7 @@ from typing import Any, Final
 from sqlalchemy import Connection, Row, delete, func, insert, select, update
 
 from ..errors import BadRequest, NotFound, SignedOut
+from ..languages import told
 from ..people.secrets import hash_token, new_token
 from ..people.tables import sensor_tokens
 from ..records.ended import note_ended
@@ -51,19 +52,17 @@ def make_sensor(
     """
     place = read_record(connection, household_id, wish["place_id"])
     if place is None or place.kind != "place" or place.gone:
-        raise NotFound("There is no such place. Let this phone sync first, then try again.")
+        raise NotFound(told("problem-no-place-yet"))
     s = sensors.c
     count = connection.scalar(select(func.count()).select_from(sensors).where(s.household_id == household_id))
     if (count or 0) >= MOST_SENSORS:
-        raise BadRequest(
-            f"A household has at most {MOST_SENSORS} sensors. End one first.", code="too_many_sensors"
-        )
+        raise BadRequest(told("problem-too-many-sensors", most=MOST_SENSORS), code="too_many_sensors")
     topic = wish.get("topic")
     if topic is not None and connection.scalar(
         select(s.id).where(s.household_id == household_id, s.broker == wish["broker"], s.topic == topic,
                            s.temperature_path.is_not_distinct_from(wish.get("temperature_path")))
     ):  # fmt: skip
-        raise BadRequest("A sensor listens to this topic already.", code="topic_taken")
+        raise BadRequest(told("problem-topic-taken"), code="topic_taken")
     sensor_id, token = uuid7(now_ms), None if topic is not None else new_token()
     connection.execute(
         insert(sensors).values(
@@ -104,7 +103,7 @@ def change_sensor(
     _row(connection, household_id, sensor_id)
     place = read_record(connection, household_id, place_id)
     if place is None or place.kind != "place" or place.gone:
-        raise NotFound("There is no such place. Let this phone sync first, then try again.")
+        raise NotFound(told("problem-no-place-yet"))
     its = (sensors.c.household_id == household_id, sensors.c.id == sensor_id)
     connection.execute(update(sensors).where(*its).values(place_id=place_id, name=name))
 
@@ -125,7 +124,7 @@ def sensor_with(connection: Connection, token: str) -> Sensor:
     row = connection.execute(query).one_or_none()
     if row is None:
         raise SignedOut(
-            "Send a sensor's token that still holds ('Authorization: Bearer …'). House, Places makes new ones.",
+            told("problem-bad-token"),
             code="bad_token",
         )
     return _sensor(row)
@@ -155,7 +154,7 @@ def _row(connection: Connection, household_id: str, sensor_id: str) -> Row[Any]:
     its = (sensors.c.household_id == household_id, sensors.c.id == sensor_id)
     row = connection.execute(select(sensors).where(*its)).one_or_none()
     if row is None:
-        raise NotFound("There is no such sensor in this household.")
+        raise NotFound(told("problem-no-sensor"))
     return row
 
 

@@ -17,6 +17,7 @@ from typing import Any, Final, Literal
 from sqlalchemy import Connection, select
 
 from ..errors import BadRequest
+from ..languages import told
 from ..model.facts import Hour
 from ..model.gauges import HOUR_MS
 from .intake import add_hours, hour_of
@@ -81,7 +82,7 @@ def read_sheet(text: str, columns: Columns, now_ms: int) -> SheetRead:
                 if len(bad) < MOST_BAD:
                     bad.append((table.line_num, str(error)))
     except csv.Error as error:
-        raise BadRequest(f"Line {table.line_num} is no CSV: {error}. Save the file as CSV again.") from None
+        raise BadRequest(told("problem-no-csv", line=table.line_num, why=str(error))) from None
     return SheetRead(tuple(found), bad_rows, tuple(bad))
 
 
@@ -131,7 +132,7 @@ def _check_heads(heads: Sequence[str], columns: Columns) -> None:
     for name in [name for name in wanted if name is not None]:
         if heads.count(name) != 1:
             raise BadRequest(
-                f"{heads.count(name)} columns are called {name!r}; name one of those in the first line.",
+                told("problem-no-such-column", n=heads.count(name), name=name),
                 code="no_such_column",
             )
 

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from ..errors import BadRequest, TooLarge, UpgradeRequired
+from ..languages import told
 from ..records.json_text import mended
 from ..records.merge import Made
 from ..records.types import LAST_MS, is_uuid
@@ -76,14 +77,12 @@ def parse(body: Mapping[str, Any]) -> SyncRequest:
     if schema < OLDEST_SCHEMA:
         raise UpgradeRequired
     if schema > SCHEMA:
-        raise BadRequest(
-            "This phone's app is newer than the server; update the server.", fields={"schema": schema}
-        )
+        raise BadRequest(told("problem-app-newer"), fields={"schema": schema})
     ops = body.get("ops", [])
     if not isinstance(ops, list):
-        raise BadRequest("'ops' must be a list.", fields={"ops": "not a list"})
+        raise BadRequest(told("problem-not-a-list", where="ops"), fields={"ops": "not a list"})
     if len(ops) > MOST_OPERATIONS:
-        raise TooLarge(f"At most {MOST_OPERATIONS} operations a request; send the rest in the next one.")
+        raise TooLarge(told("problem-too-many-operations", most=MOST_OPERATIONS))
     return SyncRequest(
         device=_id(body, "device"),
         epoch=_id(body, "epoch", optional=True),
@@ -95,22 +94,25 @@ def parse(body: Mapping[str, Any]) -> SyncRequest:
 
 def _operation(op: object, where: str) -> Operation:
     if not isinstance(op, Mapping):
-        raise BadRequest(f"{where} must be an object.", fields={where: "not an object"})
+        raise BadRequest(told("problem-not-an-object", where=where), fields={where: "not an object"})
     values = op.get("set")
     if not isinstance(values, Mapping) or not values:
-        raise BadRequest(
-            f"{where}.set must be an object with at least one field.", fields={f"{where}.set": "empty"}
-        )
+        raise BadRequest(told("problem-empty-set", where=f"{where}.set"), fields={f"{where}.set": "empty"})
     if len(values) > MOST_FIELDS:
         raise BadRequest(
-            f"{where}.set has more than {MOST_FIELDS} fields.", fields={f"{where}.set": "too many"}
+            told("problem-too-many-fields", where=f"{where}.set", most=MOST_FIELDS),
+            fields={f"{where}.set": "too many"},
         )
     kind = op.get("kind")
     if not isinstance(kind, str) or len(kind) > 40:
-        raise BadRequest(f"{where}.kind must be a short text.", fields={f"{where}.kind": "not a text"})
+        raise BadRequest(
+            told("problem-not-a-short-text", where=f"{where}.kind"), fields={f"{where}.kind": "not a text"}
+        )
     adopt = op.get("adopt", False)
     if not isinstance(adopt, bool):
-        raise BadRequest(f"{where}.adopt must be true or false.", fields={f"{where}.adopt": "not a flag"})
+        raise BadRequest(
+            told("problem-not-a-flag", where=f"{where}.adopt"), fields={f"{where}.adopt": "not a flag"}
+        )
     return Operation(
         op_id=_id(op, "op_id", where),
         kind=mended(kind),
@@ -129,7 +131,10 @@ def _operation(op: object, where: str) -> Operation:
 def _past(op: Mapping[str, Any], where: str) -> Past:
     stamps = op.get("stamps", {})
     if not isinstance(stamps, Mapping) or len(stamps) > MOST_FIELDS:
-        raise BadRequest(f"{where}.stamps must be an object.", fields={f"{where}.stamps": "not an object"})
+        raise BadRequest(
+            told("problem-not-an-object", where=f"{where}.stamps"),
+            fields={f"{where}.stamps": "not an object"},
+        )
     return Past(
         by=_id(op, "by", where, optional=True),
         made_ms=_whole(op, "made_ms", 0, LAST_MS, where=where),
@@ -140,7 +145,7 @@ def _past(op: Mapping[str, Any], where: str) -> Past:
 
 def _made(stamp: object, where: str) -> Made:
     if not isinstance(stamp, list) or len(stamp) != 2:
-        raise BadRequest(f"{where} must hold [ms, device] each.", fields={where: "not a pair"})
+        raise BadRequest(told("problem-not-a-pair", where=where), fields={where: "not a pair"})
     pair = {"at_ms": stamp[0], "device": stamp[1]}
     return _whole(pair, "at_ms", 0, LAST_MS, where=where), _id(pair, "device", where, optional=True)
 
@@ -151,7 +156,7 @@ def _id(body: Mapping[str, Any], name: str, where: str = "", *, optional: bool =
         return None
     if not is_uuid(value):
         full = f"{where}.{name}" if where else name
-        raise BadRequest(f"'{full}' must be a UUID in lower case.", fields={full: "not a UUID"})
+        raise BadRequest(told("problem-not-a-uuid", where=full), fields={full: "not a UUID"})
     return value
 
 
@@ -163,7 +168,7 @@ def _whole(
     number = isinstance(value, (int, float)) and not isinstance(value, bool)
     if not number or not math.isfinite(value) or value != int(value) or not low <= value <= high:
         raise BadRequest(
-            f"'{full}' must be a whole number from {low} to {high}.",
+            told("problem-not-a-whole-number", where=full, low=str(low), high=str(high)),
             fields={full: "out of range or not a number"},
         )
     return int(value)
@@ -172,7 +177,5 @@ def _whole(
 def _cursor(body: Mapping[str, Any]) -> str | None:
     value = body.get("cursor")
     if value is not None and (not isinstance(value, str) or _CURSOR.fullmatch(value) is None):
-        raise BadRequest(
-            "'cursor' must be what the last answer gave, or null.", fields={"cursor": "not a text"}
-        )
+        raise BadRequest(told("problem-wrong-cursor"), fields={"cursor": "not a text"})
     return value

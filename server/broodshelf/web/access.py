@@ -9,6 +9,7 @@ from flask import Blueprint, Response, jsonify
 from sqlalchemy import Connection
 
 from ..errors import BadRequest
+from ..languages import told
 from ..nudges.channels.push.subscriptions import forget_device
 from ..people import devices, households, pairing
 from ..people.actor import Actor
@@ -157,7 +158,10 @@ def approve_pairing(actor: Actor, body: Given) -> Response:
     → `{}`; 400 with both or neither
     """
     if ("person_id" in body) == ("person_name" in body):
-        raise BadRequest("Give either person_id or person_name.", fields={"person_id": "one of the two"})
+        raise BadRequest(
+            told("problem-one-of-two", one="person_id", other="person_name"),
+            fields={"person_id": "one of the two"},
+        )
     whom = KnownKeeper(body["person_id"]) if "person_id" in body else NewKeeper(body["person_name"])
     p.count_try("approve")
     with counting_wrong_codes("pairing"), writing() as connection:

@@ -22,6 +22,7 @@ from flask import Flask, request
 from flask.typing import ResponseReturnValue
 
 from ..errors import BadRequest, NotFound
+from ..languages import told
 from ..people.actor import Actor
 from ..records.types import is_uuid
 from . import parts as p
@@ -63,7 +64,7 @@ class Guarded:
         actor = _admitted(self.door)
         for name, value in in_path.items():
             if name.endswith("_id") and not is_uuid(value):
-                raise BadRequest("The id in the address is not a UUID.", fields={"id": "not a UUID"})
+                raise BadRequest(told("problem-address-not-a-uuid"), fields={"id": "not a UUID"})
         body = None if self.door.body is None else self.door.body.read()
         known = {"actor": actor, "body": body}
         return self._view(**in_path, **{name: known[name] for name in self._takes if name in known})

@@ -7,6 +7,7 @@ from http import HTTPStatus
 from flask import Flask, Response, current_app, request
 
 from ..errors import NotAllowed
+from ..languages import told
 from .guard import Guarded
 from .parts import parts
 
@@ -32,8 +33,7 @@ def refuse_foreign_origins() -> None:
     if site is None and origin is None and _is_for_sensors():
         return
     raise NotAllowed(
-        f"This request does not come from {parts().settings.public_url}. "
-        "Open the app at that address, or set BROODSHELF_PUBLIC_URL to the one you use.",
+        told("problem-foreign-origin", url=parts().settings.public_url),
         code="foreign_origin",
     )
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from flask import Blueprint, Response, jsonify
 
 from ..errors import BadRequest
+from ..languages import told
 from ..nudges.channels.channel import Channels
 from ..nudges.channels.mail.mailboxes import forget_mailbox, listen_by_mail
 from ..nudges.sending.at_once import send_code
@@ -83,7 +84,5 @@ def forget(actor: Actor, person_id: str) -> Response:
 def _channels() -> Channels:
     channels = p.parts().pusher.channels
     if channels.mail is None:
-        raise BadRequest(
-            "This server sends no mail; its owner can set that up (docs/self-hosting.md).", code="mail_off"
-        )
+        raise BadRequest(told("problem-mail-off"), code="mail_off")
     return channels

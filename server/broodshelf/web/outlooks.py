@@ -11,9 +11,13 @@ from typing import Any
 from flask import Blueprint, Response, jsonify
 
 from ..care.calculators import CALCULATORS, Calculator, Input
+from ..care.calculators.model import Refused
 from ..care.plan.holiday import travel_rules
 from ..care.plan.larder import spoils_first
 from ..errors import BadRequest, NotFound
+from ..languages import say, say_code, told
+from ..languages.calculating import input_id, title_of, usual_of, why_refused
+from ..languages.saying import message_id
 from ..model.quantities import OutOfRange
 from ..people.actor import Actor
 from ..records.database import reading
@@ -60,7 +64,7 @@ def holiday(actor: Actor, body: Given) -> Response:
             found = holiday_outlook(connection, actor.household_id, leave_on, return_on, p.now_ms())
     except OutOfRange as error:
         raise BadRequest(
-            f"Choose a day of return after the day of leaving, within a year: {error}.",
+            told("problem-holiday-days"),
             fields={"return_on": str(error)},
         ) from None
     return jsonify(colonies=[dataclasses.asdict(colony) for colony in found], travel=list(travel_rules()))
@@ -73,7 +77,7 @@ def calculators() -> Response:
 
     → `{calculators: [{code, title, inputs, formula, source, limits}]}`
     """
-    return jsonify(calculators=[_about(each) for each in CALCULATORS.values()])
+    return jsonify(calculators=[_about(each, p.asked_language()) for each in CALCULATORS.values()])
 
 
 @blueprint.post("/reckon/<code>")
@@ -85,13 +89,14 @@ def reckon(code: str, body: Given) -> Response:
     """
     found = CALCULATORS.get(code)
     if found is None:
-        raise NotFound("There is no such calculator.")
+        raise NotFound(told("problem-no-calculator"))
     try:
         lines = found.run(_typed(found, body))
     except ValueError as error:
-        name = getattr(error, "name", "")
-        raise BadRequest(f"{str(error)[0].upper()}{str(error)[1:]}.", fields={name: str(error)}) from None
-    return jsonify(lines=[str(line) for line in lines])
+        why = why_refused(code, error)
+        raise BadRequest(why, fields={getattr(error, "name", ""): str(why)}) from None
+    language = p.asked_language()
+    return jsonify(lines=[say_code(language, line.section, line.code, line.args) for line in lines])
 
 
 def _typed(found: Calculator, given: dict[str, Any]) -> dict[str, Any]:
@@ -99,26 +104,39 @@ def _typed(found: Calculator, given: dict[str, Any]) -> dict[str, Any]:
     takes = {"number": (int, float), "choice": (str,), "yes_no": (bool,)}
     for name, value in given.items():
         if name not in kinds:
-            raise BadRequest(f"{found.title} has no input {name}.", fields={name: "unknown"})
+            raise BadRequest(
+                why_refused(found.code, Refused("no_input", calculator=found.code, name=name)),
+                fields={name: "unknown"},
+            )
         wrong = not isinstance(value, takes[kinds[name]]) or (
             kinds[name] == "number" and value in (True, False)
         )
         if value is not None and wrong:
-            raise BadRequest(f"{name} must be a {kinds[name]}.", fields={name: f"not a {kinds[name]}"})
+            raise BadRequest(
+                told(message_id("problem-input", kinds[name]), name=name),
+                fields={name: f"not a {kinds[name]}"},
+            )
     return given
 
 
-def _about(each: Calculator) -> dict[str, Any]:
+def _about(each: Calculator, language: str | None) -> dict[str, Any]:
     return {
         "code": each.code,
-        "title": each.title,
-        "inputs": [_input(one) for one in each.inputs],
-        "formula": each.formula,
-        "source": each.source,
-        "limits": each.limits,
+        "title": title_of(language, each.code),
+        "inputs": [_input(each.code, one, language) for one in each.inputs],
+        "formula": say_code(language, "reckon_formula", each.code),
+        "source": say_code(language, "reckon_source", each.code),
+        "limits": say_code(language, "reckon_limits", each.code),
     }
 
 
-def _input(one: Input) -> dict[str, Any]:
-    shown = dataclasses.asdict(one)
-    return {k: None if isinstance(v, float) and not math.isfinite(v) else v for k, v in shown.items()}
+def _input(calculator: str, one: Input, language: str | None) -> dict[str, Any]:
+    shown = {
+        k: None if isinstance(v, float) and not math.isfinite(v) else v
+        for k, v in dataclasses.asdict(one).items()
+    }
+    words = {
+        "what": say(language, input_id(calculator, one.name)),
+        "left_out": usual_of(language, one.name, one.left_out),
+    }
+    return {**shown, **words}

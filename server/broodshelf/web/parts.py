@@ -10,7 +10,7 @@ from flask import current_app, g, request
 from sqlalchemy import Connection
 
 from ..errors import NotAllowed, SignedOut
-from ..languages import best_of_accepted
+from ..languages import best_of_accepted, told
 from ..nudges.channels.channel import Channels
 from ..nudges.channels.push.hosts import PushHosts
 from ..nudges.channels.push.vapid import VapidKey
@@ -99,7 +99,7 @@ def actor(*, after_the_pass: bool = False) -> Actor:
     enter(found.household_id)
     if found.window is not None and found.window.state == "ended" and not after_the_pass:
         raise NotAllowed(
-            f"This pass ended on {found.window.ends_on}. What was logged until then is still taken.",
+            told("problem-pass-ended-still-taken", on=found.window.ends_on),
             code="pass_ended",
         )
     return found
@@ -136,5 +136,5 @@ def keeper() -> Actor:
     """Return the keeper who is asking; a stand-in is refused."""
     found = actor()
     if found.role != "keeper":
-        raise NotAllowed("Only a keeper of this household can do this.")
+        raise NotAllowed(told("problem-keepers-only"))
     return found

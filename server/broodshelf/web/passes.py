@@ -5,6 +5,7 @@ from __future__ import annotations
 from flask import Blueprint, Response, jsonify
 
 from ..errors import BadRequest, NotFound
+from ..languages import told
 from ..people import devices, passes
 from ..people.actor import Actor
 from ..people.devices import Owner, Phone
@@ -58,7 +59,7 @@ def revoke(actor: Actor, pass_id: str) -> Response:
         ledger = Ledger(connection, actor.household_id)
         colonies = passes.end_pass(ledger, pass_id, p.now_ms())
         if colonies is None:
-            raise NotFound("There is no such pass.")
+            raise NotFound(told("problem-no-pass"))
         ledger.flush()
         if colonies:
             touched(ledger, colonies, p.now_ms())
@@ -77,7 +78,9 @@ def open_pass(body: Given) -> Response:
     → me + cookie; a signed-in keeper gets `{preview: {…}}` and no new session; 400 with both secret and code or neither
     """
     if ("secret" in body) == ("code" in body):
-        raise BadRequest("Give either secret or code.", fields={"secret": "one of the two"})
+        raise BadRequest(
+            told("problem-one-of-two", one="secret", other="code"), fields={"secret": "one of the two"}
+        )
     p.count_try("pass")
     visitor = p.actor_or_none()
     with counting_wrong_codes("pass"), every_household(), writing() as connection:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from flask import Blueprint, Response, jsonify
 
 from ..errors import NotFound
+from ..languages import told
 from ..people.actor import Actor
 from ..people.quotas import Share
 from ..records.database import reading, writing
@@ -41,7 +42,7 @@ def read(actor: Actor, record_id: str) -> Response:
     """
     found = p.parts().photos.path(actor.household_id, _sha256_of(actor, record_id))
     if found is None:
-        raise NotFound("This picture has not been sent by its phone yet.", code="not_sent_yet")
+        raise NotFound(told("problem-picture-not-sent"), code="not_sent_yet")
     return Response(found.read_bytes(), content_type="image/jpeg")
 
 
@@ -50,7 +51,7 @@ def _sha256_of(actor: Actor, record_id: str) -> str:
     with reading() as connection:
         record = read_record(connection, actor.household_id, record_id)
     if record is None or record.kind != "photo" or record.gone:
-        raise NotFound("There is no such picture in this household.")
+        raise NotFound(told("problem-no-picture"))
     if actor.window is not None and record.values.get("colony_id") not in actor.window.colony_ids:
-        raise NotFound("There is no such picture in this household.")
+        raise NotFound(told("problem-no-picture"))
     return str(record.values.get("sha256"))

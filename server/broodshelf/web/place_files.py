@@ -9,6 +9,7 @@ from flask import Blueprint, Response, jsonify
 from sqlalchemy import Connection
 
 from ..errors import BadRequest, NotFound
+from ..languages import told
 from ..model import kinds
 from ..people.actor import Actor
 from ..records.database import reading, writing
@@ -32,9 +33,7 @@ def bring_in(actor: Actor, place_id: str, body: Given) -> Response:
     which nothing was measured yet, the others stay as they are; `bad`: the first 20 rows that cannot be read
     """
     if "temperature" not in body and "humidity" not in body:
-        raise BadRequest(
-            "Name the column of the temperature or of the humidity.", fields={"temperature": "missing"}
-        )
+        raise BadRequest(told("problem-name-a-column"), fields={"temperature": "missing"})
     now_ms = p.now_ms()
     with reading() as connection:
         zone = dt.UTC if body["utc"] else _zone_at(connection, actor.household_id, place_id)
@@ -69,7 +68,7 @@ def _zone_at(connection: Connection, household_id: str, place_id: str) -> dt.tzi
     """Return the household's zone. Raises ``NotFound`` for a place that is not here."""
     place = read_record(connection, household_id, place_id)
     if place is None or place.kind != "place" or place.gone:
-        raise NotFound("There is no such place.")
+        raise NotFound(told("problem-no-place"))
     household = read_record(connection, household_id, household_id)
     return zone_of(None if household is None else kinds.read(kinds.Household, household.values))
 

@@ -9,8 +9,10 @@ from flask import Flask, Response, request
 from werkzeug.exceptions import HTTPException
 
 from ..errors import BadRequest, NotFound, Problem, TooLarge
+from ..languages import ENGLISH, say, told
 from ..logs import say_failure
 from ..records.trouble import trouble_of
+from .parts import asked_language
 
 _BY_STATUS: dict[int, type[Problem]] = {400: BadRequest, 404: NotFound}
 
@@ -24,7 +26,7 @@ def install(app: Flask) -> None:
 
 def answer(problem: Problem) -> Response:
     """Return the response for a problem."""
-    response = _response(problem.body(), problem.status)
+    response = _response(problem.body(asked_language() or ENGLISH), problem.status)
     if problem.retry_after_s is not None:
         response.headers["Retry-After"] = str(problem.retry_after_s)
     return response
@@ -33,7 +35,7 @@ def answer(problem: Problem) -> Response:
 def _from_http(error: HTTPException) -> Response:
     status = error.code or 500
     if status == 413:
-        return answer(TooLarge(f"At most {request.max_content_length} bytes are taken here."))
+        return answer(TooLarge(told("problem-too-many-bytes", most=request.max_content_length or 0)))
     known = _BY_STATUS.get(status)
     if known is not None:
         return answer(known())
@@ -55,7 +57,7 @@ def _unforeseen(error: Exception) -> Response:
     if trouble is not None:
         say_failure("the store failed", error, code=trouble.problem_code)
         return answer(trouble)
-    reference = uuid.uuid4().hex[:12]
+    reference, language = uuid.uuid4().hex[:12], asked_language()
     say_failure(
         "unforeseen error",
         error,
@@ -65,9 +67,9 @@ def _unforeseen(error: Exception) -> Response:
     return _response(
         {
             "type": "urn:broodshelf:problem:failed",
-            "title": "Something went wrong on the server.",
+            "title": say(language, Problem.title_id()),
             "status": 500,
-            "detail": f"Nothing was stored. Try again; if it stays, tell whoever runs the server: {reference}.",
+            "detail": say(language, "problem-unforeseen", {"reference": reference}),
             "code": "failed",
             "reference": reference,
         },

@@ -9,6 +9,7 @@ from flask import request
 from marshmallow import Schema, ValidationError
 
 from ..errors import BadRequest, WrongMediaType
+from ..languages import told
 from ..records.json_text import read_json
 
 SMALL_BODY_BYTES: Final = 64 * 1024
@@ -37,9 +38,9 @@ class JsonBody:
         try:
             found = read_json(_bytes(self.most_bytes), whole_texts=self.whole_texts)
         except ValueError as error:
-            raise BadRequest(f"The body is not the JSON that this address takes: {error}.") from None
+            raise BadRequest(told("problem-no-json", why=str(error))) from None
         if not isinstance(found, dict):
-            raise BadRequest("The body must be a JSON object.", fields={"": "not an object"})
+            raise BadRequest(told("problem-body-not-an-object"), fields={"": "not an object"})
         return found if self.schema is None else _loaded(self.schema, found)
 
 
@@ -53,7 +54,7 @@ class PictureBody:
     def read(self) -> bytes:
         """Return the picture that was sent. Raises for another type or size."""
         if request.mimetype != "image/jpeg":
-            raise WrongMediaType("Send the picture itself (Content-Type: image/jpeg).")
+            raise WrongMediaType(told("problem-picture-itself"))
         return _bytes(self.most_bytes)
 
 
@@ -72,5 +73,5 @@ def _loaded(schema: type[Schema], found: dict[str, Any]) -> dict[str, Any]:
         wrong = {str(name)[:LONGEST_NAME]: why for name, why in error.messages_dict.items()}
         names = sorted(wrong)[:MOST_NAMES]
         raise BadRequest(
-            f"These fields are wrong or missing: {', '.join(names)}.", fields={n: wrong[n] for n in names}
+            told("problem-wrong-fields", names=", ".join(names)), fields={n: wrong[n] for n in names}
         ) from None

@@ -7,6 +7,7 @@ from typing import Any, Final
 from flask import Blueprint, Response, jsonify, request
 
 from ..errors import BadRequest, NotFound, SignedOut
+from ..languages import told
 from ..model.gauges import HOUR_MS
 from ..people.actor import Actor
 from ..people.limits import count_try, refuse_beyond
@@ -94,7 +95,7 @@ def hours(actor: Actor, place_id: str) -> Response:
     with reading() as connection:
         place = read_record(connection, actor.household_id, place_id)
         if place is None or place.kind != "place":
-            raise NotFound("There is no such place.")
+            raise NotFound(told("problem-no-place"))
         found = hours_by_place(connection, actor.household_id, until_ms - SHOWN_DAYS * 24 * HOUR_MS, until_ms)
     rows = [(h.hour_ms, h.temperature_c, h.low_c, h.high_c, h.humidity_pct) for h in found.get(place_id, ())]
     return jsonify(hours=rows)
@@ -121,16 +122,16 @@ def receive(body: Given) -> Response:
 def _check_topic(household_id: str, body: Given) -> None:
     """Raise for a topic without a broker that we listen to, or outside of what this household may hear."""
     if ("broker" in body) != ("topic" in body):
-        raise BadRequest("Give both a broker and a topic, or neither.", fields={"topic": "needs a broker"})
+        raise BadRequest(told("problem-broker-and-topic"), fields={"topic": "needs a broker"})
     if "broker" not in body:
         return
     settings = p.parts().settings
     if body["broker"] not in {broker.name for broker in settings.brokers}:
-        raise BadRequest("The server listens to no broker of this name.", fields={"broker": "not known"})
+        raise BadRequest(told("problem-no-broker"), fields={"broker": "not known"})
     if not may_listen(settings.broker_topics, household_id, body["topic"]):
         wanted = settings.broker_topics.replace("{household}", household_id)
         raise BadRequest(
-            f"Give one whole topic that matches {wanted}.", fields={"topic": "not yours to hear"}
+            told("problem-topic-not-yours", wanted=wanted), fields={"topic": "not yours to hear"}
         )
 
 

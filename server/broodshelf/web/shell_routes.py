@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from flask import Blueprint, Response, request
 
 from ..errors import NotFound
+from ..languages import told
 from ..languages.phones_file import name_of, phones_file
 from ..languages.pseudo import PSEUDO
 from .compact import ways
@@ -67,7 +68,7 @@ def static_file(build: str, name: str) -> Response:
         return _send(make_file(name, phones_file(PSEUDO)), FOR_EVER)
     kept = parts().past_builds.find(build, name)
     if kept is None:
-        raise NotFound("This file is not part of a build that is kept here; reload the app.")
+        raise NotFound(told("problem-no-file"))
     return _send(kept, FOR_EVER, READ_ANEW)
 
 

@@ -9,6 +9,7 @@ from typing import Any, Final
 from flask import Blueprint, Response, jsonify, request
 
 from ..errors import NotFound
+from ..languages import told
 from ..people.actor import Actor
 from ..people.quotas import Share
 from ..records.database import reading, writing
@@ -83,7 +84,7 @@ def history(actor: Actor, record_id: str) -> Response:
     with reading() as connection:
         revisions = read_history(connection, actor.household_id, record_id)
     if not revisions:
-        raise NotFound("There is no such record in this household.")
+        raise NotFound(told("problem-no-record"))
     return jsonify(revisions=revisions)
 
 

@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from .brood import BROOD
-from .model import Calculator, Input, Line
+from .model import Calculator, Input, Line, Refused
 from .prey import PREY
 from .sweet import COOLING, DILUTE, SUGAR_WATER
 from .water import TUBE_WATER
@@ -24,7 +24,7 @@ def calculator(code: str) -> Calculator:
     """Return a calculator by its code; a name with dashes means the same. ``ValueError`` for an unknown one."""
     found = CALCULATORS.get(code.replace("-", "_"))
     if found is None:
-        raise ValueError(f"there is no calculator {code}; there are {', '.join(CALCULATORS)}")
+        raise Refused("no_calculator", known=", ".join(CALCULATORS))
     return found
 
 

@@ -31,10 +31,10 @@ def _brood(given: Mapping[str, Any]) -> tuple[Line, ...]:
 BROOD: Final = Calculator(
     "brood",
     (
-        Input("species", "species", "", "lasius_niger", choices=_SPECIES, kind="choice"),
-        Input("day_c", "day temperature", "°C", 25.0, 0, 45),
-        Input("night_c", "night temperature", "°C", None, 0, 45, left_out="as by day"),
-        Input("eggs", "eggs of a founding queen", "eggs", None, 0, 1000),
+        Input("species", "", "lasius_niger", choices=_SPECIES, kind="choice"),
+        Input("day_c", "°C", 25.0, 0, 45),
+        Input("night_c", "°C", None, 0, 45),
+        Input("eggs", "eggs", None, 0, 1000),
     ),
     _brood,
 )

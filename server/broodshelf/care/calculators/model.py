@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from typing import Any, Literal
 
 from ...model.quantities import Estimate, within
-from ..wording import say
 
 Value = float | str | bool
 Kind = Literal["number", "choice", "yes_no"]
@@ -18,11 +17,10 @@ Kind = Literal["number", "choice", "yes_no"]
 class Input:
     """One thing to fill in. ``low`` and ``high`` in ``unit``, both allowed.
 
-    ``default`` None: it may be left out, and ``left_out`` says what is taken then.
+    ``default`` None: it may be left out; ``left_out`` is the figure that is taken then, if it is one.
     """
 
     name: str
-    what: str
     unit: str = ""
     default: Value | None = None
     low: float = -math.inf
@@ -34,14 +32,19 @@ class Input:
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """A line of a result, worded in section ``reckoned`` (or ``reason``) of the word table."""
+    """A line of a result: a code of section ``reckoned`` (or ``reason``) and its arguments."""
 
     code: str
     args: Mapping[str, Any]
     section: str = "reckoned"
 
-    def __str__(self) -> str:
-        return say(self.section, self.code, self.args)
+
+class Refused(ValueError):  # noqa: N818 - named after what happened, like ``OutOfRange``
+    """Inputs that a calculator cannot take: a code, and what it says of them."""
+
+    def __init__(self, code: str, **args: Any) -> None:
+        super().__init__(f"{code}: {args}")
+        self.code, self.args_of_code = code, args
 
 
 def spread(estimate: Estimate, digits: int | None = None) -> dict[str, float]:
@@ -58,34 +61,15 @@ class Calculator:
     inputs: tuple[Input, ...]
     work: Callable[[Mapping[str, Any]], tuple[Line, ...]]
 
-    @property
-    def title(self) -> str:
-        """Its name in words."""
-        return say("reckon", self.code)
-
-    @property
-    def formula(self) -> str:
-        """How it reckons."""
-        return say("reckon_formula", self.code)
-
-    @property
-    def source(self) -> str:
-        """Where its formula and figures are from."""
-        return say("reckon_source", self.code)
-
-    @property
-    def limits(self) -> str:
-        """Where it holds, and how far it may be off."""
-        return say("reckon_limits", self.code)
-
     def run(self, given: Mapping[str, Value | None]) -> tuple[Line, ...]:
         """Return the result lines; what is not given has its default.
 
-        Raises ``OutOfRange`` outside a formula's range and ``ValueError`` for an unknown name or choice.
+        Raises ``OutOfRange`` outside a formula's range, by the input's name, and ``Refused`` for an unknown name or
+        choice.
         """
         known = {each.name for each in self.inputs}
         if unknown := sorted(set(given) - known):
-            raise ValueError(f"{self.code} has no input {unknown[0]}; it has {', '.join(sorted(known))}")
+            raise Refused("no_input", calculator=self.code, name=unknown[0])
         return self.work({each.name: _read(each, given.get(each.name)) for each in self.inputs})
 
 
@@ -94,12 +78,12 @@ def _read(each: Input, value: Value | None) -> Value | None:
     if chosen is None:
         return None
     if each.kind == "number":
-        return within(each.what, float(chosen), each.unit, each.low, each.high)
+        return within(each.name, float(chosen), each.unit, each.low, each.high)
     if each.kind == "choice" and chosen not in each.choices:
-        raise ValueError(f"{each.name} is {chosen}; it must be one of {', '.join(each.choices)}")
+        raise Refused("not_a_choice", name=each.name, value=chosen, choices=", ".join(each.choices))
     return chosen
 
 
-def yes_no(name: str, what: str, *, default: bool = False) -> Input:
+def yes_no(name: str, *, default: bool = False) -> Input:
     """Return an input that is ticked or not."""
-    return Input(name, what, default=default, kind="yes_no")
+    return Input(name, default=default, kind="yes_no")

@@ -8,7 +8,6 @@ from typing import Any, Final
 from ..catalogue import Species, foods
 from ..colony.body import worker_fresh_mg
 from ..feeding import prey
-from ..wording import say_portion
 from .model import Calculator, Input, Line, yes_no
 
 PROTEIN_MG_PER_G_WORKERS: Final = 20.0
@@ -32,7 +31,7 @@ def _prey(given: Mapping[str, Any]) -> tuple[Line, ...]:
         "mg": round(protein.best, 2), "low": round(protein.low, 2), "high": round(protein.high, 2), **need,
     })  # fmt: skip
     return (
-        Line("serve", {"portion": say_portion(served.as_portion())}),
+        Line("serve", {"portion": served.as_portion()}),
         counted,
         Line("lasts", {"days": round(served.share_over_days, 1)}),
         *(Line(reason["code"], reason["args"], "reason") for reason in served.reasons),
@@ -50,17 +49,17 @@ _PREY_FOODS: Final = tuple(code for code, food in foods().items() if food.need =
 PREY: Final = Calculator(
     "prey",
     (
-        Input("worker_mm", "length of a usual worker", "mm", 4.0, 0.8, 40),
-        Input("workers", "workers", "workers", 50.0, 1, 1_000_000),
-        Input("days", "days until the next serving", "d", 3.0, 0.5, 14),
-        Input("protein_mg", "protein need", "mg/d", None, 0, 10_000, left_out="by mass"),
-        Input("worker_mg", "fresh mass of a worker", "mg", None, 0.02, 500, left_out="by length"),
-        Input("food", "only this food", "", None, choices=_PREY_FOODS, kind="choice"),
-        yes_no("majors", "the species has majors"),
-        yes_no("hunts_by_sight", "it hunts by sight"),
-        yes_no("slow", "it eats slowly"),
-        yes_no("in_tube", "they live in a test tube"),
-        yes_no("first", "first servings of a new colony: a third"),
+        Input("worker_mm", "mm", 4.0, 0.8, 40),
+        Input("workers", "workers", 50.0, 1, 1_000_000),
+        Input("days", "d", 3.0, 0.5, 14),
+        Input("protein_mg", "mg/d", None, 0, 10_000),
+        Input("worker_mg", "mg", None, 0.02, 500),
+        Input("food", "", None, choices=_PREY_FOODS, kind="choice"),
+        yes_no("majors"),
+        yes_no("hunts_by_sight"),
+        yes_no("slow"),
+        yes_no("in_tube"),
+        yes_no("first"),
     ),
     _prey,
 )

@@ -10,8 +10,7 @@ from typing import Any, Final, Literal
 from ...model.quantities import Estimate
 from ..catalogue import foods
 from ..feeding import cooling, sugar_water
-from ..wording import say
-from .model import Calculator, Input, Line
+from .model import Calculator, Input, Line, Refused
 
 BY: Final[tuple[Literal["mass", "volume"], ...]] = ("mass", "volume")
 USUAL_PERCENT: Final = 25.0
@@ -26,9 +25,7 @@ def _sugar_water(given: Mapping[str, Any]) -> tuple[Line, ...]:
         parts = {"sugar": given["sugar_parts"], "water": given["water_parts"] or 1.0}
         means = {way: sugar_water.percent_from_parts(parts["sugar"], parts["water"], way) for way in BY}
         if given["parts_by"] is None:
-            raise ValueError(
-                f"say whether the parts are by mass ({means['mass']:.1f} %) or by volume ({means['volume']:.1f} %)"
-            )
+            raise Refused("parts_by", **{way: round(value, 1) for way, value in means.items()})
         percent = means[given["parts_by"]]
         head = tuple(
             Line("parts_mean", {**parts, "by": way, "percent": round(value, 1)})
@@ -41,7 +38,7 @@ def _sugar_water(given: Mapping[str, Any]) -> tuple[Line, ...]:
 def _dilute(given: Mapping[str, Any]) -> tuple[Line, ...]:
     food = foods()[given["food"]]
     made = sugar_water.dilution(food, given["percent"], volume_ml=given["ml"])
-    sweet = Line("weigh_sweet", {"food": say("food", food.code), "g": round(made.sweet_g, 1)})
+    sweet = Line("weigh_sweet", {"food": food.code, "g": round(made.sweet_g, 1)})
     return (sweet, *_mixed(made), *_batch(honey=food.code == "honey"))
 
 
@@ -78,8 +75,8 @@ def _cooling(given: Mapping[str, Any]) -> tuple[Line, ...]:
     return (first, Line("cooling_check", {}, "reason"), Line("cooling_spread", {}, "reason"))
 
 
-_PERCENT: Final = Input("percent", "strength", "% by mass", USUAL_PERCENT, 0.1, sugar_water.SATURATED_PCT)
-_ML: Final = Input("ml", "volume to make", "mL", 100.0, 0.1, 100_000)
+_PERCENT: Final = Input("percent", "% by mass", USUAL_PERCENT, 0.1, sugar_water.SATURATED_PCT)
+_ML: Final = Input("ml", "mL", 100.0, 0.1, 100_000)
 _STRONGEST_MOL_PER_L: Final = (
     math.floor(100 * sugar_water.solution(sugar_water.SATURATED_PCT).mol_per_l) / 100
 )
@@ -93,17 +90,17 @@ SUGAR_WATER: Final = Calculator(
     (
         replace(_PERCENT, default=None, left_out="25"),
         _ML,
-        Input("sugar_parts", "parts of sugar, instead of a strength", "parts", None, 0, 1_000_000),
-        Input("water_parts", "parts of water", "parts", None, 1e-6, 1_000_000, left_out="1"),
-        Input("parts_by", "what the parts are by", choices=BY, kind="choice"),
-        Input("mol_per_l", "molarity, instead of a strength", "mol/L", None, 0.01, _STRONGEST_MOL_PER_L),
+        Input("sugar_parts", "parts", None, 0, 1_000_000),
+        Input("water_parts", "parts", None, 1e-6, 1_000_000, left_out="1"),
+        Input("parts_by", choices=BY, kind="choice"),
+        Input("mol_per_l", "mol/L", None, 0.01, _STRONGEST_MOL_PER_L),
     ),
     _sugar_water,
 )
 DILUTE: Final = Calculator(
     "dilute",
     (
-        Input("food", "what to dilute", "", "honey", choices=_SWEET, kind="choice"),
+        Input("food", "", "honey", choices=_SWEET, kind="choice"),
         _PERCENT,
         _ML,
     ),
@@ -112,12 +109,12 @@ DILUTE: Final = Calculator(
 COOLING: Final = Calculator(
     "cooling",
     (
-        Input("from_c", "temperature now, or at the first of two readings", "°C", 90.0, -10, 110),
-        Input("room_c", "temperature of the room", "°C", 21.0, -10, 50),
-        Input("to_c", "temperature to offer at", "°C", cooling.SAFE_TO_OFFER_C, 0, 40),
-        Input("vessel", "open vessel", "", "cup", choices=tuple(cooling.VESSELS_PER_MIN), kind="choice"),
-        Input("later_c", "a later reading of your own vessel", "°C", None, -10, 110),
-        Input("later_min", "minutes between the two readings", "min", None, 0.1, 10_000),
+        Input("from_c", "°C", 90.0, -10, 110),
+        Input("room_c", "°C", 21.0, -10, 50),
+        Input("to_c", "°C", cooling.SAFE_TO_OFFER_C, 0, 40),
+        Input("vessel", "", "cup", choices=tuple(cooling.VESSELS_PER_MIN), kind="choice"),
+        Input("later_c", "°C", None, -10, 110),
+        Input("later_min", "min", None, 0.1, 10_000),
     ),
     _cooling,
 )

@@ -22,11 +22,11 @@ def _tube_water(given: Mapping[str, Any]) -> tuple[Line, ...]:
 TUBE_WATER: Final = Calculator(
     "tube_water",
     (
-        Input("bore_mm", "inner diameter of the tube", "mm", 14.0, 3, 200),
-        Input("length_mm", "length of the tube", "mm", 150.0, 20, 1000),
-        Input("reservoir_mm", "length of the full reservoir", "mm", 50.0, 1, 1000),
-        Input("temp_c", "temperature around it", "°C", 24.0, 0, 50),
-        Input("humidity_pct", "relative humidity around it", "%", 50.0, 0, 99),
+        Input("bore_mm", "mm", 14.0, 3, 200),
+        Input("length_mm", "mm", 150.0, 20, 1000),
+        Input("reservoir_mm", "mm", 50.0, 1, 1000),
+        Input("temp_c", "°C", 24.0, 0, 50),
+        Input("humidity_pct", "%", 50.0, 0, 99),
     ),
     _tube_water,
 )

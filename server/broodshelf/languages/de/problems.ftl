@@ -149,3 +149,4 @@ problem-wrong-point-key = { $where } muss ein unkomprimierter P-256-Punkt (65 By
 problem-app-newer = Die App dieses Handys ist neuer als der Server; aktualisiere den Server.
 problem-too-many-operations = Höchstens { $most } Vorgänge je Anfrage; sende den Rest in der nächsten.
 problem-too-many-bytes = Hier werden höchstens { $most } Bytes angenommen.
+problem-input-wrong = Damit lässt sich nicht rechnen: { $why }.

@@ -71,6 +71,8 @@ command-import-not-yet = Nothing was imported yet. Do it with --yes.
 command-claim-first = There is no household yet; claim the shelf first.
 # $households: a list of ids, each with its name.
 command-which-household = Say which with --household: { $households }
+# $why: in English, of a cell that cannot be read.
+import-wrong = { $why }
 import-lacks = lacks { $fields }
 import-same-id = has the same id as { $where }
 import-names-missing = names { $missing }, which is neither in the file nor on the shelf
@@ -79,6 +81,10 @@ import-too-large = is larger than { $bytes } bytes
 # $field: the field's name; $why: what is wrong with it.
 import-field = { $field }: { $why }
 import-cells = has { $cells } cells under { $columns } columns
+import-no-record = is not a record with 'id' and 'set'
+import-no-uuid = 'id' and 'by' must be UUIDs in lower case
+import-year = the year must lie between 1970 and 2100
+import-many-fields = has more than { $most } fields
 import-no-household-row = The export lacks its household's own record; claim the shelf first, then import.
 import-no-keeper = The export names no keeper; claim the shelf first, then import.
 import-not-an-export = { $path } is not an export of Broodshelf, or it is damaged: { $why }
@@ -125,6 +131,7 @@ backup-not-as-written = { $path } is damaged: its database is not the one that w
 backup-too-large = { $path } unpacks to { $mib } MiB, more than the disk has free.
 backup-unreadable = { $path } is not a backup of Broodshelf, or it is damaged: { $why }
 backup-none = { $path } is not a backup of Broodshelf.
+backup-foreign-member = '{ $name }' does not belong into one
 backup-manifest = The manifest of this backup is damaged: { $why }.
 backup-database = The database in this backup is damaged ({ $why }); nothing was changed.
 backup-empty = This backup holds no household: it would put an empty shelf in the place of yours; nothing was changed.

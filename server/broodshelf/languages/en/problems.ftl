@@ -130,6 +130,8 @@ problem-name-a-column = Name the column of the temperature or of the humidity.
 
 problem-holiday-days = Choose a day of return after the day of leaving, within a year.
 problem-no-calculator = There is no such calculator.
+# $why: in English, of a value that no formula takes.
+problem-input-wrong = This cannot be reckoned with: { $why }.
 # $calculator: its title. $name: what was sent.
 problem-no-input = { $calculator } has no input { $name }.
 problem-input-number = { $name } must be a number.

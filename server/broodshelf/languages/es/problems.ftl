@@ -149,3 +149,4 @@ problem-wrong-point-key = { $where } debe ser un punto P-256 sin comprimir (65 b
 problem-app-newer = La app de este teléfono es más nueva que el servidor; actualiza el servidor.
 problem-too-many-operations = Como mucho { $most } operaciones por petición; envía el resto en la siguiente.
 problem-too-many-bytes = Aquí se aceptan como mucho { $most } bytes.
+problem-input-wrong = Con esto no se puede calcular: { $why }.

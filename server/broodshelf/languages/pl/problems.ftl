@@ -130,3 +130,4 @@ problem-wrong-point-key = { $where } musi być nieskompresowanym punktem P-256 (
 problem-app-newer = Aplikacja na tym telefonie jest nowsza niż serwer; zaktualizuj serwer.
 problem-too-many-operations = Najwięcej operacji w jednym żądaniu: { $most }; resztę wyślij w następnym.
 problem-too-many-bytes = Najwięcej przyjmowanych tu bajtów: { $most }.
+problem-input-wrong = Z tym nie da się liczyć: { $why }.

@@ -7,6 +7,7 @@ import secrets
 from sqlalchemy import insert, select
 
 from ...errors import NotFound
+from ...languages import told
 from ...people.actor import Actor
 from ...people.language import language_of_person
 from ...records.database import writing
@@ -54,7 +55,7 @@ def _claim_test(actor: Actor, owner: str, now_ms: int) -> Claimed:
             select(subscriptions).where(s.household_id == actor.household_id, s.device_id == actor.device_id)
         ).one_or_none()
         if row is None:
-            raise NotFound("This phone does not listen yet; turn its nudges on first.", code="not_subscribed")
+            raise NotFound(told("problem-not-subscribed"), code="not_subscribed")
         claimed = Claimed(
             household_id=actor.household_id,
             id=delivery_id,

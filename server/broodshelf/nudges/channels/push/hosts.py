@@ -18,6 +18,7 @@ from typing import Any, Final
 from cryptography.hazmat.primitives.asymmetric import ec
 
 from ....errors import BadRequest
+from ....languages import Told, told
 
 VENDORS: Final = (
     "fcm.googleapis.com",
@@ -38,7 +39,11 @@ Resolver = Callable[..., list[tuple[Any, ...]]]
 
 
 class Blocked(Exception):  # noqa: N818 - an answer, not a failure
-    """The address leads where the server must not send."""
+    """The address leads where the server must not send. As text it is English, for logs."""
+
+    def __init__(self, why: Told) -> None:
+        super().__init__(str(why))
+        self.told = why
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,17 +67,17 @@ class PushHosts:
     def read(self, url: str) -> Endpoint:
         """Return the checked address; raise ``Blocked`` with the reason for any other."""
         if len(url) > LONGEST_URL:
-            raise Blocked(f"longer than {LONGEST_URL} characters")
+            raise Blocked(told("problem-push-too-long", most=LONGEST_URL))
         local = _LOOPBACK.fullmatch(url) if self.loopback else None
         if local is not None:
             host = f"{local[1]}:{local[2]}"
             return Endpoint(url, host, f"http://{host}", local[3])
         found = _HTTPS.fullmatch(url)
         if found is None:
-            raise Blocked("not a plain https address on port 443")
+            raise Blocked(told("problem-push-not-https"))
         host = found[1]
         if not _covers((*VENDORS, *self.extra), host):
-            raise Blocked("not the address of a known push service")
+            raise Blocked(told("problem-push-unknown"))
         return Endpoint(url, host, f"https://{host}", found[2])
 
     def address_for(self, host: str, port: int) -> str:
@@ -83,10 +88,10 @@ class PushHosts:
         if _covers(VENDORS, host) or (self.loopback and host in ("127.0.0.1", "localhost")):
             return host
         if not _covers(self.extra, host):
-            raise Blocked("not the address of a known push service")
+            raise Blocked(told("problem-push-unknown"))
         found = [str(info[4][0]) for info in self.resolve(host, port, type=socket.SOCK_STREAM)]
         if not found or not all(is_public(address) for address in found):
-            raise Blocked("a name that leads into a private network")
+            raise Blocked(told("problem-push-private"))
         return found[0]
 
 
@@ -106,11 +111,10 @@ def check_keys(p256dh: str, auth: str) -> None:
     """Raise ``BadRequest`` unless the phone's keys can encrypt; it names the wrong one."""
     wrong = wrong_key(p256dh, auth)
     if wrong is not None:
-        need = {
-            "keys.auth": "16 bytes in base64url",
-            "keys.p256dh": "an uncompressed P-256 point (65 bytes) in base64url",
-        }[wrong]
-        raise BadRequest(f"{wrong} must be {need}.", fields={wrong: f"not {need}"})
+        why = told(
+            "problem-wrong-auth-key" if wrong == "keys.auth" else "problem-wrong-point-key", where=wrong
+        )
+        raise BadRequest(why, fields={wrong: str(why)})
 
 
 @lru_cache(maxsize=4096)

@@ -10,6 +10,7 @@ from marshmallow import Schema, ValidationError, fields, validate
 from sqlalchemy import Connection, and_, delete, exists, func, insert, or_, select, update
 
 from ....errors import BadRequest
+from ....languages import told
 from ....people.actor import Actor
 from ....people.tables import devices
 from ....records.ids import uuid7
@@ -48,19 +49,19 @@ def subscribe(
         asked = BODY().load(dict(body))
     except ValidationError as error:
         names = ", ".join(sorted(map(str, error.messages_dict)))
-        raise BadRequest(f"These fields are wrong or missing: {names}.", fields=error.messages_dict) from None
+        raise BadRequest(told("problem-wrong-fields", names=names), fields=error.messages_dict) from None
     try:
         endpoint = policy.read(asked["endpoint"])
     except Blocked as error:
         raise BadRequest(
-            f"This push address cannot be used: {error}. The server's owner can allow more push services.",
+            error.told,
             code="push_host",
             fields={"endpoint": str(error)},
         ) from None
     check_keys(asked["keys"]["p256dh"], asked["keys"]["auth"])
     if asked["key_id"] != key_id:
         raise BadRequest(
-            "The phone listens with an older key of this server; subscribe again.",
+            told("problem-push-other-key"),
             code="other_key",
             fields={"key_id": "not the present key"},
         )
@@ -122,7 +123,7 @@ def _take_over(connection: Connection, actor: Actor, host: str, url: str, keys: 
         )
         if not same and row.revoked_ms is None:
             raise BadRequest(
-                "Another phone listens at this address; subscribe again for an address of your own.",
+                told("problem-push-taken"),
                 code="endpoint_taken",
                 fields={"endpoint": "taken"},
             )
@@ -200,6 +201,6 @@ def _check_room(connection: Connection, actor: Actor) -> None:
     )
     if (count or 0) >= MOST_PER_PERSON:
         raise BadRequest(
-            f"{MOST_PER_PERSON} phones listen for you already; sign one of them out first.",
+            told("problem-push-too-many", n=MOST_PER_PERSON),
             code="too_many_phones",
         )

@@ -19,6 +19,7 @@ from cryptography.hazmat.primitives.asymmetric import ec
 from py_vapid import Vapid02
 
 from ....errors import BadSetting
+from ....languages import told
 from ....records.data_folder import set_aside
 
 FILE_NAME: Final = "vapid.pem"
@@ -58,11 +59,11 @@ def load_or_make(data: Path, *, in_use: bool) -> VapidKey:
             raise BadSetting(
                 "BROODSHELF_DATA",
                 str(data),
-                f"{FILE_NAME} is missing there, and phones listen with that key; put it back from the backup",
+                told("setting-key-missing", file=FILE_NAME),
             )
         _make(path)
     if path.stat().st_mode & 0o077:
-        raise BadSetting("BROODSHELF_DATA", str(data), f"others can read {FILE_NAME}; run chmod 600 on it")
+        raise BadSetting("BROODSHELF_DATA", str(data), told("setting-key-open", file=FILE_NAME))
     private = read_key(path)
     if private is None:
         set_aside(
@@ -72,7 +73,7 @@ def load_or_make(data: Path, *, in_use: bool) -> VapidKey:
         _make(path)
         private = read_key(path)
     if private is None:
-        raise BadSetting("BROODSHELF_DATA", str(data), f"{FILE_NAME} does not hold a P-256 key in PEM")
+        raise BadSetting("BROODSHELF_DATA", str(data), told("setting-key-wrong", file=FILE_NAME))
     point = private.public_key().public_bytes(
         serialization.Encoding.X962, serialization.PublicFormat.UncompressedPoint
     )
