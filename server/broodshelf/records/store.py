@@ -21,10 +21,9 @@ from .ids import made_ms_of
 from .many_rows import insert_rows, is_among
 from .merge import Stamp
 from .recent import topic_of
+from .row_texts import before_text, compact_json, stamps_text
 from .tables import households, records, revisions
 from .types import happened_ms
-
-_json = json.JSONEncoder(ensure_ascii=False, separators=(",", ":")).encode
 
 
 @dataclass(slots=True)
@@ -126,7 +125,7 @@ class Ledger:
         self._known[record.id] = record
         self._texts.pop(record.id, None)
         if revision is not None:
-            asked = _json(revision.asked)
+            asked = compact_json(revision.asked)
             if revision.asked == record.values:
                 self._texts[record.id] = asked  # most records are whole at once: one text for both tables
             self._history.append(
@@ -140,8 +139,8 @@ class Ledger:
                     "device_id": revision.device_id,
                     "at_ms": revision.at_ms,
                     "asked": asked,
-                    "before": _before_text(revision.before),
-                    "lost": _json(revision.lost) if revision.lost else "{}",
+                    "before": before_text(revision.before),
+                    "lost": compact_json(revision.lost) if revision.lost else "{}",
                 }
             )
         return self.rev
@@ -218,25 +217,9 @@ class Ledger:
             "made_ms": record.made_ms,
             "person_id": record.person_id,
             "device_id": record.device_id,
-            "fields": self._texts.get(record.id) or _json(record.values),
-            "stamps": _stamps_text(record.stamps),
+            "fields": self._texts.get(record.id) or compact_json(record.values),
+            "stamps": stamps_text(record.stamps),
         }
-
-
-def _before_text(before: Mapping[str, Any]) -> str:
-    """Return the JSON of what stood there; of a new record nothing did, and the encoder would be the slower half."""
-    if any(value is not None for value in before.values()):
-        return _json(before)
-    return "{" + ",".join([f'"{name}":null' for name in before]) + "}"
-
-
-def _stamps_text(stamps: Mapping[str, Stamp]) -> str:
-    """Return the JSON of stamps: names of the registry, whole numbers and ids need no escaping."""
-    texts = [
-        f'"{name}":[{rev},{at_ms},"{device_id}"]' if device_id else f'"{name}":[{rev},{at_ms},null]'
-        for name, (rev, at_ms, device_id) in stamps.items()
-    ]
-    return "{" + ",".join(texts) + "}"
 
 
 def indexed_task_key(values: Mapping[str, Any]) -> str | None:
