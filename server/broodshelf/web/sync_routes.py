@@ -7,6 +7,7 @@ import json
 from typing import Any, Final
 
 from flask import Blueprint, Response, jsonify, request
+from sqlalchemy import Connection
 
 from ..errors import NotFound
 from ..languages import told
@@ -47,19 +48,18 @@ def sync(actor: Actor, body: Given) -> Response:
             p.spend(connection, Share(operations=len(ops), size_bytes=size_bytes), size_bytes)
         answer = exchange(connection, actor, body, p.now_ms(), touched)
         see_off(connection, actor, answer.left)
+        told = _told(connection, actor)
     p.parts().marks.note(actor.household_id, answer.rev, answer.epoch)
-    told = _told(actor)
     text = answer.text if told is None else f'{answer.text[:-1]},"told":{json.dumps(told)}}}'
     return _sent(text.encode())
 
 
-def _told(actor: Actor) -> dict[str, Any] | None:
+def _told(connection: Connection, actor: Actor) -> dict[str, Any] | None:
     """Return what keepers should know of the server's database and its backups."""
     soundness = Soundness(p.parts().settings.data / FILE)
     if actor.role != "keeper" or not soundness.read():
         return None
-    with reading() as connection:
-        household = read_record(connection, actor.household_id, actor.household_id)
+    household = read_record(connection, actor.household_id, actor.household_id)
     patience = household.values.get("backup_patience_days") if household is not None else None
     return soundness.told(patience, p.now_ms())
 

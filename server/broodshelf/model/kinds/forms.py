@@ -12,7 +12,7 @@ from __future__ import annotations
 
 import types
 from collections.abc import Iterator, Mapping
-from dataclasses import MISSING, dataclass, fields, replace
+from dataclasses import MISSING, dataclass, field, fields, replace
 from typing import Annotated, Any, Final, Literal, Union, get_args, get_origin, get_type_hints
 
 Role = Literal["keeper", "stand_in", "server"]
@@ -145,11 +145,14 @@ class FieldSpec:
     form: Form
     writers: Writers
     required: bool = False
+    refers_to: str | None = field(init=False)
+    """The kind of the record that has to be there before this field can name it."""
 
-    @property
-    def refers_to(self) -> str | None:
-        """The kind of the record that has to be there before this field can name it."""
-        return self.form.kind if isinstance(self.form, Ref) and self.form.awaited else None
+    def __post_init__(self) -> None:
+        target = self.form.kind if isinstance(self.form, Ref) and self.form.awaited else None
+        object.__setattr__(
+            self, "refers_to", target
+        )  # kept, as every field of every operation is asked for it
 
 
 @dataclass(frozen=True, slots=True)
@@ -176,12 +179,12 @@ def kind_of(name: str, group: Group, *parts: type, writers: Writers, scope: Scop
 
 def _specs(part: type, writers: Writers) -> Iterator[tuple[str, FieldSpec]]:
     hints = get_type_hints(part, include_extras=True)
-    for field in fields(part):
-        bare, said = taken_apart(hints[field.name])
+    for each in fields(part):
+        bare, said = taken_apart(hints[each.name])
         form = next((each for each in said if isinstance(each, Form)), None) or _own_form(bare)
         writes = next((each for each in said if isinstance(each, frozenset)), writers)
-        required = field.default is MISSING and field.default_factory is MISSING
-        yield field.name, FieldSpec(form, writes, required)
+        required = each.default is MISSING and each.default_factory is MISSING
+        yield each.name, FieldSpec(form, writes, required)
 
 
 def taken_apart(hint: Any) -> tuple[Any, tuple[Any, ...]]:
