@@ -1,0 +1,16 @@
+### O que pode estar errado num ninho.
+
+fault-leak = Reservatório com vazamento
+    .inside = reservatório com vazamento
+fault-flood = Ninho inundado
+    .inside = ninho inundado
+fault-mould = Bolor
+    .inside = bolor
+fault-escape = Fuga
+    .inside = fuga
+fault-mites = Ácaros
+    .inside = ácaros
+fault-many-dead = Muitas mortas
+    .inside = muitas mortas
+fault-heater = Aquecedor com defeito
+    .inside = aquecedor com defeito
