@@ -120,6 +120,7 @@ problem-name-a-column = Nenn die Spalte der Temperatur oder der Luftfeuchte.
 
 problem-holiday-days = Wähle für die Rückkehr einen Tag nach der Abreise, innerhalb eines Jahres.
 problem-no-calculator = Diesen Rechner gibt es nicht.
+problem-input-wrong = Damit lässt sich nicht rechnen: { $why }.
 problem-no-input = { $calculator } hat keine Eingabe { $name }.
 problem-input-number = { $name } muss eine Zahl sein.
 problem-input-choice = { $name } muss eine der Möglichkeiten sein.
@@ -149,4 +150,3 @@ problem-wrong-point-key = { $where } muss ein unkomprimierter P-256-Punkt (65 By
 problem-app-newer = Die App dieses Handys ist neuer als der Server; aktualisiere den Server.
 problem-too-many-operations = Höchstens { $most } Vorgänge je Anfrage; sende den Rest in der nächsten.
 problem-too-many-bytes = Hier werden höchstens { $most } Bytes angenommen.
-problem-input-wrong = Damit lässt sich nicht rechnen: { $why }.

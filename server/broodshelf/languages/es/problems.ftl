@@ -120,6 +120,7 @@ problem-name-a-column = Nombra la columna de la temperatura o de la humedad.
 
 problem-holiday-days = Elige un día de vuelta posterior al de ida, dentro de un año.
 problem-no-calculator = No existe esa calculadora.
+problem-input-wrong = Con esto no se puede calcular: { $why }.
 problem-no-input = { $calculator } no tiene la entrada { $name }.
 problem-input-number = { $name } debe ser un número.
 problem-input-choice = { $name } debe ser una de las opciones.
@@ -149,4 +150,3 @@ problem-wrong-point-key = { $where } debe ser un punto P-256 sin comprimir (65 b
 problem-app-newer = La app de este teléfono es más nueva que el servidor; actualiza el servidor.
 problem-too-many-operations = Como mucho { $most } operaciones por petición; envía el resto en la siguiente.
 problem-too-many-bytes = Aquí se aceptan como mucho { $most } bytes.
-problem-input-wrong = Con esto no se puede calcular: { $why }.

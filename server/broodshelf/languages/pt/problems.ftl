@@ -120,6 +120,7 @@ problem-name-a-column = Nomeie a coluna da temperatura ou da umidade.
 
 problem-holiday-days = Escolha um dia de volta depois do dia de partida, dentro de um ano.
 problem-no-calculator = Não existe essa calculadora.
+problem-input-wrong = Com isto não se pode calcular: { $why }.
 problem-no-input = { $calculator } não tem a entrada { $name }.
 problem-input-number = { $name } deve ser um número.
 problem-input-choice = { $name } deve ser uma das opções.
