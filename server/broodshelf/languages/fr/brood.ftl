@@ -151,7 +151,7 @@ brood-line-stage-workers = Ouvrières
 
 brood-line-day = Jour
 brood-line-today = aujourd’hui
-brood-line-now = là : { $number }
+brood-line-now = auj. { $number }
 brood-line-about = { $best } ({ $low }–{ $high })
 brood-line-summary = { $best ->
     [one] Aujourd’hui sans doute { $counts }. Le { $day } : environ { $best } ouvrière, probablement { $low } à { $high }.

@@ -19,7 +19,7 @@ need-rest = Repos annuel
 need-glance = Un coup d’œil calme
     .inside = un coup d’œil calme
 
-todo-water = T’occuper de l’eau
+todo-water = S’occuper de l’eau
 todo-water-look = Regarder combien d’eau il reste
 todo-leak = Voir s’il y a une fuite
 todo-too-hot = La rafraîchir

@@ -132,7 +132,7 @@ notice-wakes-later =
 notice-rest-unmarked = Elle est à { DEGREES($mean_c) } à la saison de son repos (habituel : { DEGREES($low_c) } à { DEGREES($high_c) }, usage courant) : si elle se repose, mets l’état sur « Au repos », et on ne la nourrit pas.
 notice-rest-missed = Cette espèce se repose { $low_months } à { $high_months } mois en hiver, entre { DEGREES($low_c) } et { DEGREES($high_c) }, et devrait avoir commencé ; aucun repos n’est marqué. Mieux vaut tard que jamais : refroidis-la sur environ { $ramp_days } jours (usage courant).
 notice-rest-begins-summer = Son repos d’été peut commencer dans { $low } à { $high } jours : elle ferme son nid et ne prend plus de nourriture. Quand plus rien n’est pris, mets l’état sur « Au repos » (usage courant).
-notice-rest-begins = Son repos hivernal peut commencer dans { $low } à { $high } jours, quand le jour ne dure plus que { $hours } heures environ : refroidis-la entre { DEGREES($low_c) } et { DEGREES($high_c) }, sur environ { $ramp_days } jours. Une fourchette, pas une règle (usage courant).
+notice-rest-begins = Son repos hivernal peut commencer dans { $low } à { $high } jours, quand le jour ne dure plus que { $hours } heures environ : refroidis-la à { DEGREES($low_c) } – { DEGREES($high_c) }, sur environ { $ramp_days } jours. Une fourchette, pas une règle (usage courant).
 notice-rest-may-end =
     Le repos peut finir maintenant, au plus tard dans { $days ->
         [one] { $days } jour

@@ -114,14 +114,14 @@ notice-census-fewer =
        *[workers] robotnic
     }, niż oczekiwano.
 notice-census-sooner =
-    Co widziano { $on } ({ $seen ->
+    To, co widziano { $on } ({ $seen ->
         [eggs] jaja
         [larvae] larwy
         [pupae] poczwarki
        *[workers] robotnice
     }), mówi, że to potomstwo jest szybkie.
 notice-census-later =
-    Co widziano { $on } ({ $seen ->
+    To, co widziano { $on } ({ $seen ->
         [eggs] jaja
         [larvae] larwy
         [pupae] poczwarki
