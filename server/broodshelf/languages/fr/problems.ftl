@@ -128,4 +128,4 @@ problem-wrong-point-key = { $where } doit être un point P-256 non compressé (6
 problem-app-newer = L’app de ce téléphone est plus récente que le serveur ; mets le serveur à jour.
 problem-too-many-operations = Au plus { $most } opérations par demande ; envoie le reste dans la suivante.
 problem-too-many-bytes = Au plus { $most } octets sont pris ici.
-problem-input-wrong = On ne peut pas calculer avec cela : { $why }.
+problem-input-wrong = On ne peut pas calculer avec cela : { $why }.
