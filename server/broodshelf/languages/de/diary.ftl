@@ -45,7 +45,7 @@ event-colour = Nach Farbe gesehen: { $where }
 event-colour-nowhere = Nach Farbe gesehen: nirgends
 
 event-water-refill = Wasser aufgefüllt
-event-water-new-tube = Neues Reagenzglas angeboten
+event-water-new-tube = Neues Glas angeboten
 event-water-hydrate = Nest befeuchtet
 
 event-counted = Gezählt: { $seen }

@@ -41,7 +41,7 @@ house-nothing-waits = Nichts wartet.
 house-kept = Der Browser hat versprochen, die Daten zu behalten.
 house-not-kept = Der Browser darf Daten von Apps löschen, die nicht benutzt werden; die Kopie auf dem Server ist die Sicherheit. Es hilft, die App auf den Startbildschirm zu legen.
 house-sync-now = Jetzt abgleichen
-house-export = Nicht Gesendetes exportieren
+house-export = Ungesendetes exportieren
 house-leave = { $who } abmelden?
 house-leave-unsent = { $count ->
     [one] { $count } Eintrag ist noch nicht gesendet und bleibt auf diesem Handy. Trotzdem abmelden?

@@ -25,7 +25,7 @@ need-glance = Ein ruhiger Blick
 
 ## Worum eine Aufgabe bittet.
 
-todo-water = Kümmere dich um das Wasser
+todo-water = Sorge für Wasser
 todo-water-look = Sieh nach, wie viel Wasser da ist
 todo-leak = Sieh nach, ob es ausläuft
 todo-too-hot = Kühle sie ab
@@ -44,9 +44,9 @@ todo-leftovers = Nimm die Futterreste heraus
 todo-room = Biete ein neues Nest an
 todo-mould-look = Sieh wieder nach dem Schimmel
 todo-barrier = Sieh nach dem Ausbruchschutz
-todo-glance = Wirf einen ruhigen Blick hinein
-todo-rest = Kümmere dich um die Ruhezeit
+todo-glance = Sieh kurz und ruhig hin
+todo-rest = Sorge für die Ruhezeit
 todo-rest-air = Öffne die Kühlschrankbox eine Minute
-todo-rest-fits = Bring die Ruhezeit in Ordnung
+todo-rest-fits = Stell die Ruhezeit richtig
 todo-wake-up = Weck sie auf
 todo-ask = Sieh nach und zähle

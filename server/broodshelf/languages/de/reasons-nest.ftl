@@ -8,8 +8,8 @@ reason-glance =
         [one] { $days } Tag
        *[other] { $days } Tagen
     } hat niemand nach dieser Kolonie gesehen.
-reason-ask-stage = Niemand hat gesagt, wie weit diese Kolonie ist. Wirf heute einen ruhigen Blick hinein und trag eine Zählung ein: eine Königin allein, oder wie viele Arbeiterinnen und ob Larven da sind.
-reason-ask-workers = Die letzte Zählung fand keine Arbeiterinnen, wo welche sein sollten. Wirf einen ruhigen Blick hinein und zähl noch einmal: War es ein Versehen, oder ist die Königin allein?
+reason-ask-stage = Niemand hat gesagt, wie weit diese Kolonie ist. Sieh heute einmal ruhig hin und trag eine Zählung ein: eine Königin allein, oder wie viele Arbeiterinnen und ob Larven da sind.
+reason-ask-workers = Die letzte Zählung fand keine Arbeiterinnen, wo welche sein sollten. Sieh einmal ruhig hin und zähl noch einmal: War es ein Versehen, oder ist die Königin allein?
 reason-room-fills =
     So ist das Nest mit etwa { $room } Arbeiterinnen (gängige Praxis) voll in { $best ->
         [one] { $best } Tag

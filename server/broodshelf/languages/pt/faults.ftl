@@ -1,7 +1,7 @@
 ### O que pode estar errado num ninho.
 
-fault-leak = Reservatório com vazamento
-    .inside = reservatório com vazamento
+fault-leak = Vazamento de água
+    .inside = vazamento de água
 fault-flood = Ninho inundado
     .inside = ninho inundado
 fault-mould = Bolor

@@ -89,19 +89,19 @@ notice-founding-stalled =
 ## Por que mudaram os dias das próximas operárias.
 
 notice-census-more =
-    Foram vistos mais que o esperado ({ $on }): { $seen ->
+    Mais { $seen ->
         [eggs] ovos
         [larvae] larvas
         [pupae] pupas
        *[workers] operárias
-    }.
+    } que o esperado ({ $on }).
 notice-census-fewer =
-    Foram vistos menos que o esperado ({ $on }): { $seen ->
+    Menos { $seen ->
         [eggs] ovos
         [larvae] larvas
         [pupae] pupas
        *[workers] operárias
-    }.
+    } que o esperado ({ $on }).
 notice-census-sooner =
     O que se viu { $seen ->
         [eggs] dos ovos
