@@ -3,13 +3,15 @@ import { effect } from '@preact/signals';
 import { h, render } from 'preact';
 import { followFocus } from './components/focus.js';
 import { followWriting, goOver } from './components/new-version.js';
-import { openAhead } from './database/open.js';
 import { App } from './screens/app.js';
-import { say } from './signals/actions.js';
+import { tell } from './signals/actions.js';
 import { catalogue } from './signals/rows.js';
 import { patchSaving, saving } from './signals/saving.js';
 import { session } from './signals/session.js';
 import { start } from './signals/sync.js';
+import { messages, phoneLanguage, phoneLocale } from './words/fetched.js';
+import { directionOf } from './words/language.js';
+import { learn } from './words/say.js';
 
 const build = document.body.dataset.build ?? '';
 const look = localStorage.getItem('look');
@@ -82,17 +84,17 @@ function lookForUpdates(registration) {
 addEventListener('unhandledrejection', (event) => {
   if (event.reason?.name !== 'NotSaved') return;
   event.preventDefault();
-  say(event.reason.message);
+  tell(event.reason.message);
 });
 
 /** Not at the module's top: what is loaded later needs this file, and would wait until all of it is done. */
 async function begin() {
-  const device = localStorage.getItem('device'); // only a hint: which device this is stands in its database
-  if (device) openAhead(device);
-  else void import('./screens/start.js').catch(() => undefined); // a first visit: ask for its screen at once
+  // a first visit: ask for its screen at once
+  if (!localStorage.getItem('device')) void import('./screens/start.js').catch(() => undefined);
   const words = loadCatalogue();
   words.catch(() => undefined); // awaited below by those who need it
-  await start();
+  const learnt = messages.then((text) => learn(text, phoneLocale, directionOf(phoneLanguage) === 'rtl'));
+  await Promise.all([start(), learnt]);
   if (session.peek()) await words;
   else void import('./signals/people.js').then((people) => people.comeBack()).catch(() => undefined);
   const place = document.getElementById('app');

@@ -23,7 +23,7 @@ const DENSITY = [
  * @returns {{sugar_g: number, total_ml: number}}
  */
 export function mixSugarWater(percent_ww, water_ml) {
-  if (!(percent_ww >= 1 && percent_ww <= 60)) throw new RangeError('The share of sugar must lie between 1 and 60 %.');
+  if (!(percent_ww >= 1 && percent_ww <= 60)) throw new RangeError(`share of sugar: ${percent_ww} %`);
   const water_g = water_ml * WATER_G_PER_ML;
   const sugar_g = (water_g * percent_ww) / (100 - percent_ww);
   return { sugar_g, total_ml: (water_g + sugar_g) / densityAt(percent_ww) };

@@ -2,11 +2,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import { get } from '../signals/people.js';
 import { saving } from '../signals/saving.js';
-import { partsText } from '../text/en/parts.js';
-import { inDegrees } from './degrees.js';
+import { inDegrees } from '../words/measures.js';
+import { say } from '../words/say.js';
 
 /** Why there is no answer. @param {any} problem @returns {string} */
-export const whyNot = (problem) => (problem.code === 'offline' ? partsText.needs_server : inDegrees(problem.message));
+export const whyNot = (problem) => (problem.code === 'offline' ? say('part-needs-server') : inDegrees(problem.message));
 
 /**
  * Ask when first shown, when the connection comes back, and whenever `when` changes. An answer that is there stays

@@ -5,7 +5,7 @@ import { html } from './html.js';
 /**
  * Attempt and say: run what may fail, keep its button quiet meanwhile, and show the words of the failure beside it.
  * @returns {{attempt: (work: () => unknown) => Promise<boolean>, busy: boolean,
- *   said: import('preact').ComponentChildren, say: (words: string) => void}}
+ *   said: import('preact').ComponentChildren, refuse: (words: string) => void}}
  *   `attempt` resolves to whether it went well; put `said` where the words belong
  */
 export function useAttempt() {
@@ -36,7 +36,7 @@ export function useAttempt() {
     }
   }
   /** @param {string} text what is wrong with a form before anything is tried */
-  const say = (text) => {
+  const refuse = (text) => {
     setGood(false);
     setWords(text);
   };
@@ -49,5 +49,5 @@ export function useAttempt() {
       : html`
           <p role="alert" class="caution">${words}</p>
         `);
-  return { attempt, busy, said, say };
+  return { attempt, busy, said, refuse };
 }

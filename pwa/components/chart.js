@@ -1,6 +1,6 @@
 // A small chart in SVG: lines, a band and a due line, or bars by week; always with its table behind it.
 import { html } from './html.js';
-import { shortDay } from './in-words.js';
+import { shortDay } from '../words/shown.js';
 
 export const WIDTH = 340;
 export const HEIGHT = 190;

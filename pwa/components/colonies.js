@@ -1,6 +1,6 @@
 // Colonies as lists and labels show them: in the order of their numbers, and by the name of their species.
-import { catalogue, rowsOf } from '../signals/rows.js';
-import { shelfText } from '../text/en/shelf.js';
+import { rowsOf } from '../signals/rows.js';
+import { say, sayIf } from '../words/say.js';
 
 /** Colonies by the number on their vessel. */
 export const coloniesInOrder = () =>
@@ -8,4 +8,4 @@ export const coloniesInOrder = () =>
 
 /** @param {{species_code?: string | null, species_name?: string | null}} colony */
 export const speciesOf = (colony) =>
-  catalogue.value?.species?.[colony.species_code ?? '']?.name ?? colony.species_name ?? shelfText.species_unknown;
+  sayIf('species', colony.species_code) || (colony.species_name ?? say('shelf-species-unknown'));

@@ -1,6 +1,6 @@
 // The figures of a drawing.
-import { partsText } from '../text/en/parts.js';
 import { html } from './html.js';
+import { say } from '../words/say.js';
 
 /**
  * What a drawing shows, as a table behind it. `wide`: it may be wider than the page, and is moved across.
@@ -8,11 +8,11 @@ import { html } from './html.js';
  */
 export const Figures = ({ heads, rows, wide = false }) => html`
   <details>
-    <summary>${partsText.table}</summary>
+    <summary>${say('part-table')}</summary>
     ${
       wide
         ? html`
-            <div class="across" role="region" tabindex="0" aria-label=${partsText.table}>
+            <div class="across" role="region" tabindex="0" aria-label=${say('part-table')}>
               <${Table} heads=${heads} rows=${rows} />
             </div>
           `

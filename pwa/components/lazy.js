@@ -1,11 +1,11 @@
 // A screen or sheet that is fetched when it is first shown; the worker has fetched all ahead, so it opens offline too.
 import { useEffect, useState } from 'preact/hooks';
-import { frameText } from '../text/en/frame.js';
 import { html } from './html.js';
 import { Skeleton } from './states.js';
+import { say } from '../words/say.js';
 
 const Missing = () => html`
-  <p>${frameText.missing}</p>
+  <p>${say('frame-missing')}</p>
 `;
 
 /**
@@ -37,7 +37,7 @@ export function lazy(load, name) {
           <${here} ...${props} />
         `
       : html`
-          <${Skeleton} words=${frameText.loading} />
+          <${Skeleton} words=${say('frame-loading')} />
         `;
   }
   return /** @type {any} */ (Lazy);

@@ -1,8 +1,8 @@
 // A picture of a colony, from this phone or from the server.
 import { useEffect, useState } from 'preact/hooks';
 import { addressOf } from '../signals/photos.js';
-import { photosText } from '../text/en/photos.js';
 import { html } from './html.js';
+import { say } from '../words/say.js';
 
 /** @param {{row: import('../care/overlay.js').ShownRow, words: string}} props */
 export function Photo({ row, words }) {
@@ -20,7 +20,7 @@ export function Photo({ row, words }) {
   }, [row.id]);
   if (missing) {
     return html`
-      <p class="photo-missing soft">${photosText.elsewhere}</p>
+      <p class="photo-missing soft">${say('photo-elsewhere')}</p>
     `;
   }
   if (!address) {

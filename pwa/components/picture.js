@@ -1,4 +1,6 @@
 // A chart as a picture to share: the drawing with its computed colours, on paper, as a PNG.
+import { say } from '../words/say.js';
+
 const SCALE = 3;
 const STYLES = [
   'fill',
@@ -38,7 +40,7 @@ async function pictureOf(svg, title) {
   pen.fillText(title, 10 * SCALE, 24 * SCALE, width * SCALE);
   pen.drawImage(image, 10 * SCALE, 36 * SCALE);
   const blob = await new Promise((done, fail) => {
-    canvas.toBlob((made) => (made ? done(made) : fail(new Error('The picture could not be made.'))), 'image/png');
+    canvas.toBlob((made) => (made ? done(made) : fail(new Error(say('chart-no-picture')))), 'image/png');
   });
   return new File([/** @type {Blob} */ (blob)], 'broodshelf-chart.png', { type: 'image/png' });
 }

@@ -1,13 +1,13 @@
 // A sensor's own file into a place: its columns are named, a preview says what is in it, then it is taken in.
 import { useState } from 'preact/hooks';
 import { post } from '../signals/people.js';
-import { climateText } from '../text/en/climate.js';
 import { useAttempt } from './attempt.js';
 import { Choice } from './choices.js';
-import { fahrenheit, temperature } from './degrees.js';
 import { textsOf } from './forms.js';
 import { html } from './html.js';
-import { fullDay } from './in-words.js';
+import { fahrenheit, temperature } from '../words/measures.js';
+import { choicesOf, say } from '../words/say.js';
+import { fullDay } from '../words/shown.js';
 
 const MOST_BYTES = 4 * 1024 * 1024;
 
@@ -42,7 +42,7 @@ export function PlaceFile({ placeId }) {
       setFound(null);
       setText('');
       if (!file) return;
-      if (file.size > MOST_BYTES) throw new Error(climateText.too_large);
+      if (file.size > MOST_BYTES) throw new Error(say('climate-too-large'));
       setText(await file.text());
     });
   /** @param {Event} event */
@@ -62,23 +62,23 @@ export function PlaceFile({ placeId }) {
       const done = await post(`/api/places/${placeId}/file`, { ...found?.wish, preview: false });
       setFound(null);
       setText('');
-      return climateText.taken(done.new_hours);
+      return say('climate-taken', { hours: done.new_hours });
     });
   return html`
     <form class="stack" onSubmit=${look}>
       <label>
-        ${climateText.file}${' '}
-        <small>${climateText.file_hint}</small>
+        ${say('climate-file')}${' '}
+        <small>${say('climate-file-hint')}</small>
         <input type="file" accept=".csv,.txt,text/csv,text/plain" onChange=${choose} />
       </label>
       ${
         heads.length > 0 &&
         html`
-          <${Column} name="time" label=${climateText.time_column} heads=${heads} at=${0} />
-          <${Column} name="temperature" label=${climateText.temperature_column} heads=${heads} at=${1} optional />
-          <${Column} name="humidity" label=${climateText.humidity_column} heads=${heads} at=${-1} optional />
+          <${Column} name="time" label=${say('climate-time-column')} heads=${heads} at=${0} />
+          <${Column} name="temperature" label=${say('climate-temperature-column')} heads=${heads} at=${1} optional />
+          <${Column} name="humidity" label=${say('climate-humidity-column')} heads=${heads} at=${-1} optional />
           <${Choice}
-            label=${climateText.unit}
+            label=${say('climate-unit')}
             options=${[
               ['C', '°C'],
               ['F', '°F'],
@@ -87,18 +87,21 @@ export function PlaceFile({ placeId }) {
             onPick=${setUnit}
           />
           <${Choice}
-            label=${climateText.dates}
-            options=${Object.entries(climateText.date_forms)}
+            label=${say('climate-dates')}
+            options=${choicesOf('climate-date-form', ['iso', 'dmy', 'mdy', 'unix'])}
             value=${dates}
             onPick=${setDates}
           />
           <${Choice}
-            label=${climateText.zone}
-            options=${Object.entries(climateText.zones)}
+            label=${say('climate-zone')}
+            options=${[
+              ['', say('climate-zone-of-household')],
+              ['utc', say('climate-zone-of-utc')],
+            ]}
             value=${utc}
             onPick=${setUtc}
           />
-          <button class="button wide" disabled=${form.busy}>${climateText.look}</button>
+          <button class="button wide" disabled=${form.busy}>${say('climate-look')}</button>
         `
       }
       ${
@@ -109,7 +112,7 @@ export function PlaceFile({ placeId }) {
             found.preview.new_hours > 0 &&
             html`
               <button type="button" class="button main wide" disabled=${form.busy} onClick=${take}>
-                ${climateText.take}
+                ${say('climate-take')}
               </button>
             `
           }
@@ -118,7 +121,7 @@ export function PlaceFile({ placeId }) {
       ${form.said}
     </form>
     <p>
-      <a href=${`/api/places/${placeId}/hours.csv`} download>${climateText.give_out}</a>
+      <a href=${`/api/places/${placeId}/hours.csv`} download>${say('climate-give-out')}</a>
     </p>
   `;
 }
@@ -131,7 +134,7 @@ const Column = ({ name, label, heads, at, optional = false }) => html`
       ${
         optional &&
         html`
-          <option value="" selected=${at < 0}>${climateText.no_column}</option>
+          <option value="" selected=${at < 0}>${say('climate-no-column')}</option>
         `
       }
       ${heads.map(
@@ -143,34 +146,42 @@ const Column = ({ name, label, heads, at, optional = false }) => html`
   </label>
 `;
 
+/** @param {Preview} preview */
+const newHours = ({ new_hours, hours }) =>
+  new_hours === hours ? say('climate-new-hours-all', { hours }) : say('climate-new-hours', { hours, new: new_hours });
+
 /** @param {{preview: Preview}} props */
 const Found = ({ preview }) => html`
   <div class="stack" role="status">
     <p>
       ${
         preview.from_ms === null || preview.until_ms === null
-          ? climateText.found_nothing
-          : climateText.found(preview.rows, fullDay(preview.from_ms), fullDay(preview.until_ms))
+          ? say('climate-found-nothing')
+          : say('climate-found', {
+              rows: preview.rows,
+              from: fullDay(preview.from_ms),
+              until: fullDay(preview.until_ms),
+            })
       }${' '}${
         preview.low_c === null || preview.high_c === null
           ? ''
-          : climateText.range(temperature(preview.low_c), temperature(preview.high_c))
+          : say('climate-range', { low: temperature(preview.low_c), high: temperature(preview.high_c) })
       }
     </p>
     ${
       preview.rows > 0 &&
       html`
-        <p>${climateText.new_hours(preview.new_hours, preview.hours)}</p>
+        <p>${newHours(preview)}</p>
       `
     }
     ${
       preview.bad_rows > 0 &&
       html`
-        <p>${climateText.bad_rows(preview.bad_rows)}</p>
+        <p>${say('climate-bad-rows', { rows: preview.bad_rows })}</p>
         <ul>
           ${preview.bad.map(
             ({ line, why }) => html`
-              <li>${climateText.bad_line(line, why)}</li>
+              <li>${say('climate-bad-line', { line, why })}</li>
             `,
           )}
         </ul>

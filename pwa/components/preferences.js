@@ -1,8 +1,17 @@
 // What a person chooses for this phone alone: its light, its degrees.
-import { useState } from 'preact/hooks';
-import { lookText } from '../text/en/look.js';
+import { useEffect, useState } from 'preact/hooks';
+import { keep } from '../signals/actions.js';
+import { session } from '../signals/session.js';
+import { useAttempt } from './attempt.js';
 import { Choice } from './choices.js';
+import { typed } from './forms.js';
 import { html } from './html.js';
+import { goOver } from './new-version.js';
+import { keepLanguage } from '../words/choice.js';
+import { languagesThere, phoneLanguage } from '../words/fetched.js';
+import { languageOf, localeOf } from '../words/language.js';
+import { say } from '../words/say.js';
+import { nameOfLanguage } from '../words/shown.js';
 
 /** Keep a choice on this phone; an empty one is as the phone itself. @param {string} name @param {string} next */
 const keepHere = (name, next) => (next ? localStorage.setItem(name, next) : localStorage.removeItem(name));
@@ -19,38 +28,101 @@ export function LookChoice() {
   }
   return html`
     <${Choice}
-      label=${lookText.light}
+      label=${say('look-light')}
       value=${look}
       onPick=${pick}
       options=${[
-        ['', lookText.as_phone],
-        ['light', lookText.day],
-        ['dark', lookText.dark],
-        ['red', lookText.red],
+        ['', say('look-as-phone')],
+        ['light', say('look-day')],
+        ['dark', say('look-dark')],
+        ['red', say('look-red')],
       ]}
     />
-    <p class="soft">${lookText.red_why}</p>
+    <p class="soft">${say('look-red-why')}</p>
   `;
 }
 
-/** In which degrees it shows temperatures. */
-export function DegreesChoice() {
-  const [degrees, setDegrees] = useState(localStorage.getItem('degrees') ?? '');
+/**
+ * A unit that follows the phone's region unless it is chosen.
+ * @param {{name: string, label: string, units: Array<[string, string]>}} props `name`: what the choice is kept under
+ */
+function UnitChoice({ name, label, units }) {
+  const [unit, setUnit] = useState(localStorage.getItem(name) ?? '');
   /** @param {string} next */
   function pick(next) {
-    setDegrees(next);
-    keepHere('degrees', next);
+    setUnit(next);
+    keepHere(name, next);
   }
   return html`
-    <${Choice}
-      label=${lookText.degrees}
-      value=${degrees}
-      onPick=${pick}
-      options=${[
-        ['', lookText.as_phone],
-        ['c', '°C'],
-        ['f', '°F'],
-      ]}
-    />
+    <${Choice} label=${label} value=${unit} onPick=${pick} options=${[['', say('look-as-phone')], ...units]} />
   `;
 }
+
+/** In which units it shows warmth and volumes. */
+export const UnitChoices = () => html`
+  <${UnitChoice}
+    name="degrees"
+    label=${say('look-degrees')}
+    units=${[
+      ['c', '°C'],
+      ['f', '°F'],
+    ]}
+  />
+  <${UnitChoice}
+    name="volumes"
+    label=${say('look-volumes')}
+    units=${[
+      ['ml', say('measure-unit-ml')],
+      ['floz', say('measure-fl-oz')],
+    ]}
+  />
+`;
+
+/**
+ * In which language it speaks. Another one is fetched first, then the page begins anew in it.
+ * @param {{label?: string}} props
+ */
+export function LanguageChoice({ label = say('house-language') }) {
+  const { attempt, busy, said } = useAttempt();
+  const chosen = localStorage.getItem('language') ?? '';
+  return html`
+    <label>
+      ${label}
+      <select disabled=${busy} onChange=${typed((/** @type {string} */ tag) => void attempt(() => choose(tag)))}>
+        <option value="" selected=${!chosen}>${say('house-language-as-phone')}</option>
+        ${languageChoices().map(
+          ([tag, name]) => html`
+            <option value=${tag} lang=${tag} selected=${tag === chosen}>${name}</option>
+          `,
+        )}
+      </select>
+    </label>
+    ${said}
+  `;
+}
+
+/** @param {string} tag @returns {Promise<void>} rejects where its messages do not come */
+async function choose(tag) {
+  await keepLanguage(tag);
+  const me = session.peek();
+  if (me?.role === 'keeper' && me.person_id) {
+    const told = localeOf(languageOf(tag, navigator.languages, languagesThere), navigator.languages);
+    await keep('person', { language: told }, me.person_id); // nudges and mail come in it, too
+  }
+  goOver();
+}
+
+/**
+ * Speak the language that the keeper chose for a pass, unless somebody has chosen on this phone.
+ * @param {string | null | undefined} tag
+ */
+export function useLanguageOfPass(tag) {
+  useEffect(() => {
+    if (!tag || localStorage.getItem('language')) return;
+    const wanted = languageOf(null, [tag], languagesThere);
+    if (wanted !== phoneLanguage) void keepLanguage(wanted).then(goOver, () => undefined); // else at the next start
+  }, [tag]);
+}
+
+/** @returns {Array<[string, string]>} the languages that there are, each by its own name */
+export const languageChoices = () => languagesThere.map((tag) => [tag, nameOfLanguage(tag)]);

@@ -2,14 +2,14 @@
 import { useEffect, useState } from 'preact/hooks';
 import { get, post } from '../signals/people.js';
 import { syncNow } from '../signals/sync.js';
-import { sensorsText } from '../text/en/sensors.js';
 import { useAttempt } from './attempt.js';
 import { Choice } from './choices.js';
-import { fahrenheit, temperature } from './degrees.js';
 import { textsOf } from './forms.js';
 import { html } from './html.js';
-import { moment } from './in-words.js';
 import { lazy } from './lazy.js';
+import { fahrenheit, temperature } from '../words/measures.js';
+import { say } from '../words/say.js';
+import { moment } from '../words/shown.js';
 
 const PlaceFile = lazy(() => import('./place-file.js'), 'PlaceFile');
 
@@ -42,24 +42,24 @@ export function Sensors({ placeId }) {
 
   if (failed) {
     return html`
-      <p class="soft">${sensorsText.offline}</p>
+      <p class="soft">${say('sensor-offline')}</p>
     `;
   }
   if (!sensors) return null;
   return html`
     <section class="stack">
-      <h3>${sensorsText.title}</h3>
-      <p class="soft">${sensorsText.about}</p>
+      <h3>${say('sensor-title')}</h3>
+      <p class="soft">${say('sensor-about')}</p>
       ${
         hour &&
         html`
-          <p>${sensorsText.now(hour)}</p>
+          <p>${say('sensor-now', { what: hour })}</p>
         `
       }
       ${
         !sensors.length &&
         html`
-          <p>${sensorsText.none}</p>
+          <p>${say('sensor-none')}</p>
         `
       }
       ${sensors.map(
@@ -87,7 +87,7 @@ export function Sensors({ placeId }) {
               />
             `
           : html`
-              <button type="button" class="button" onClick=${() => setAdding(true)}>${sensorsText.add}</button>
+              <button type="button" class="button" onClick=${() => setAdding(true)}>${say('sensor-add')}</button>
             `
       }
       ${
@@ -96,7 +96,7 @@ export function Sensors({ placeId }) {
               <${PlaceFile} placeId=${placeId} />
             `
           : html`
-              <button type="button" class="button" onClick=${() => setFiling(true)}>${sensorsText.file}</button>
+              <button type="button" class="button" onClick=${() => setFiling(true)}>${say('sensor-file')}</button>
             `
       }
     </section>
@@ -137,14 +137,14 @@ function SensorLine({ sensor, onEnded }) {
       ${
         sure
           ? html`
-              <p>${sensorsText.end_sure}</p>
+              <p>${say('sensor-end-sure')}</p>
               <div class="wrap even">
-                <button type="button" class="button" disabled=${busy} onClick=${end}>${sensorsText.end}</button>
-                <button type="button" class="button" onClick=${() => setSure(false)}>${sensorsText.keep}</button>
+                <button type="button" class="button" disabled=${busy} onClick=${end}>${say('sensor-end')}</button>
+                <button type="button" class="button" onClick=${() => setSure(false)}>${say('sensor-keep')}</button>
               </div>
             `
           : html`
-              <button type="button" class="button" onClick=${() => setSure(true)}>${sensorsText.end}</button>
+              <button type="button" class="button" onClick=${() => setSure(true)}>${say('sensor-end')}</button>
             `
       }
     </div>
@@ -153,9 +153,9 @@ function SensorLine({ sensor, onEnded }) {
 
 /** @param {SensorState} sensor */
 function howItIs(sensor) {
-  if (sensor.broken_ms !== null) return sensorsText.broken(moment(sensor.broken_ms));
-  if (sensor.away_ms !== null) return sensorsText.away(moment(sensor.away_ms));
-  return sensor.heard_ms === null ? sensorsText.never : sensorsText.heard(moment(sensor.heard_ms));
+  if (sensor.broken_ms !== null) return say('sensor-broken', { when: moment(sensor.broken_ms) });
+  if (sensor.away_ms !== null) return say('sensor-away', { when: moment(sensor.away_ms) });
+  return sensor.heard_ms === null ? say('sensor-never') : say('sensor-heard', { when: moment(sensor.heard_ms) });
 }
 
 /** @param {{token: string}} props */
@@ -164,14 +164,14 @@ function Token({ token }) {
   const copy = () =>
     attempt(async () => {
       await navigator.clipboard.writeText(token);
-      return sensorsText.copied;
+      return say('sensor-copied');
     });
   return html`
     <div class="stack">
-      <p>${sensorsText.once}</p>
+      <p>${say('sensor-once')}</p>
       <p class="address">${token}</p>
-      <p class="soft">${sensorsText.address(`${location.origin}/api/readings`)}</p>
-      <button type="button" class="button" onClick=${copy}>${sensorsText.copy}</button>
+      <p class="soft">${say('sensor-address', { url: `${location.origin}/api/readings` })}</p>
+      <button type="button" class="button" onClick=${copy}>${say('sensor-copy')}</button>
       ${said}
     </div>
   `;
@@ -203,15 +203,18 @@ function NewSensor({ placeId, ways, onMade }) {
   return html`
     <form class="stack" onSubmit=${save}>
       <label>
-        ${sensorsText.name}
+        ${say('sensor-name')}
         <input name="name" required maxlength="60" autocomplete="off" />
       </label>
       ${
         ways.brokers.length > 0 &&
         html`
           <${Choice}
-            label=${sensorsText.way}
-            options=${[['', sensorsText.here], ...ways.brokers.map((name) => [name, sensorsText.through(name)])]}
+            label=${say('sensor-way')}
+            options=${[
+              ['', say('sensor-here')],
+              ...ways.brokers.map((each) => [each, say('sensor-through', { broker: each })]),
+            ]}
             value=${broker}
             onPick=${setBroker}
           />
@@ -221,24 +224,26 @@ function NewSensor({ placeId, ways, onMade }) {
         broker &&
         html`
           <label>
-            ${sensorsText.topic}${' '}
-            <small>${sensorsText.topic_hint(ways.topics)}</small>
+            ${say('sensor-topic')}${' '}
+            <small>${say('sensor-topic-hint', { topics: ways.topics })}</small>
             <input name="topic" required maxlength="250" autocomplete="off" autocapitalize="off" />
           </label>
           <label>
-            ${sensorsText.temperature_path}${' '}
-            <small>${sensorsText.path_hint}</small>
+            ${say('sensor-temperature-path')}${' '}
+            <small>${say('sensor-path-hint')}</small>
             <input name="temperature_path" maxlength="120" autocomplete="off" autocapitalize="off" />
           </label>
           <label>
-            ${sensorsText.humidity_path}
+            ${say('sensor-humidity-path')}
             <input name="humidity_path" maxlength="120" autocomplete="off" autocapitalize="off" />
           </label>
         `
       }
-      <${Choice} label=${sensorsText.unit} options=${units} value=${unit} onPick=${setUnit} />
+      <${Choice} label=${say('sensor-unit')} options=${units} value=${unit} onPick=${setUnit} />
       ${form.said}
-      <button class="button main wide" disabled=${form.busy}>${broker ? sensorsText.listen : sensorsText.make}</button>
+      <button class="button main wide" disabled=${form.busy}>
+        ${broker ? say('sensor-listen') : say('sensor-make')}
+      </button>
     </form>
   `;
 }

@@ -1,7 +1,7 @@
 // A sheet over the screen.
 import { useEffect, useRef } from 'preact/hooks';
-import { frameText } from '../text/en/frame.js';
 import { html, Icon } from './html.js';
+import { say } from '../words/say.js';
 
 /**
  * A sheet that rises from the lower edge, where the thumb is. The browser's own dialog keeps focus inside.
@@ -36,7 +36,7 @@ export function Sheet({ title, onClose, children }) {
         <h2 class="grow">${title}</h2>
         <button type="button" class="button quiet" onClick=${close}>
           <${Icon} name="close" />
-          ${frameText.close}
+          ${say('frame-close')}
         </button>
       </div>
       <div class="body">${children}</div>

@@ -1,8 +1,8 @@
 // A long list is made a few entries at a time, those in view first, so that a page is there at once and stays quick.
 import { useEffect, useState } from 'preact/hooks';
 
-/** As many tasks as a phone shows whole on its first screen, and as many more as a slow one makes in a frame. */
-const FIRST = 3;
+/** As many tasks as a phone shows on its first screen, and as many more as a slow one makes in a frame. */
+const FIRST = 5;
 const MORE = 3;
 
 /**

@@ -1,9 +1,8 @@
 // How things stand: nothing to show, not there yet, saved or sent, just done.
 import { toast } from '../signals/actions.js';
-import { roundText } from '../text/en/round.js';
-import { savingText } from '../text/en/saving.js';
 import { html } from './html.js';
 import { TubeDrawing } from './tube.js';
+import { say, sayOf } from '../words/say.js';
 
 /** @type {Array<[string, number, number]>} need, share, x */
 const STANDING = [
@@ -37,8 +36,8 @@ export const Empty = ({ title, children, bare = false }) => html`
 /** Before the whole shelf is on this phone for the first time. @param {{entries: number}} props how many have come */
 export const Joining = ({ entries }) => html`
   <div class="empty" role="status" aria-busy="true">
-    <p class="lead">${roundText.joining}</p>
-    <p class="soft">${roundText.joined(entries)}</p>
+    <p class="lead">${say('round-joining')}</p>
+    <p class="soft">${say('round-joined', { count: entries })}</p>
   </div>
 `;
 
@@ -57,7 +56,7 @@ export const Skeleton = ({ words }) => html`
  * @param {{state: 'synced' | 'saved' | 'attention'}} props
  */
 export const SaveState = ({ state }) => html`
-  <span class=${`state-mark ${state}`}>${savingText.state[state]}</span>
+  <span class=${`state-mark ${state}`}>${sayOf('saving-state', state)}</span>
 `;
 
 /** The last thing done, for ten seconds, with its undo. */
@@ -79,7 +78,7 @@ export function Toast() {
               void undo?.();
             }}
           >
-            ${roundText.undo}
+            ${say('round-undo')}
           </button>
         `
       }

@@ -1,5 +1,7 @@
 // An amount in real units, by two big buttons.
 import { html, Icon } from './html.js';
+import { say } from '../words/say.js';
+import { numeral } from '../words/shown.js';
 
 /**
  * The step at an amount, so that 1, 2, 3 drops and 40, 45, 50 seeds both go by single taps.
@@ -23,20 +25,20 @@ export function Stepper({ label, value, step, most, unit, onChange }) {
       <button
         type="button"
         class="button"
-        aria-label=${`${label}: less`}
+        aria-label=${say('part-less', { label })}
         disabled=${value <= step}
         onClick=${() => set(value - stepAt(value - step, step))}
       >
         <${Icon} name="less" />
       </button>
       <p>
-        <output>${Math.round(value * 100) / 100}</output>
+        <output>${numeral(value)}</output>
         <small>${unit}</small>
       </p>
       <button
         type="button"
         class="button"
-        aria-label=${`${label}: more`}
+        aria-label=${say('part-more', { label })}
         onClick=${() => set(value + stepAt(value, step))}
       >
         <${Icon} name="add" />

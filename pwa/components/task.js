@@ -2,11 +2,12 @@
 import { useRef } from 'preact/hooks';
 import { asksForCount } from '../care/round.js';
 import { html, Icon } from './html.js';
-import { capital, Cautions, nameOf, portionInWords, Why, todoInWords, wordFor } from './in-words.js';
 import { dueInWords, Tube } from './tube.js';
 import { logAsSuggested, resolve } from '../signals/actions.js';
 import { rowOf } from '../signals/rows.js';
-import { roundText } from '../text/en/round.js';
+import { portionInWords } from '../words/portions.js';
+import { Cautions, nameOf, todoInWords, Why } from './in-words.js';
+import { labelled, say, sayOf } from '../words/say.js';
 
 /** @typedef {import('../care/round.js').Item} Item */
 
@@ -20,7 +21,7 @@ const SLIP_PX = 12;
  * @returns {string}
  */
 export function taskTitle(item) {
-  if (item.fault) return capital(wordFor('fault', item.fault));
+  if (item.fault) return sayOf('fault', item.fault);
   return item.portion ? portionInWords(item.portion) : todoInWords(item);
 }
 
@@ -29,9 +30,9 @@ export function taskTitle(item) {
  * @param {NonNullable<Item['suggested']>} suggested
  */
 function doneInWords(suggested) {
-  if (suggested.kind === 'check' && suggested.set.need === 'room') return roundText.not_moved;
-  if (suggested.kind !== 'move') return roundText.done_short;
-  return suggested.set.how === 'offered' ? roundText.offered : roundText.moved;
+  if (suggested.kind === 'check' && suggested.set.need === 'room') return say('round-not-moved');
+  if (suggested.kind !== 'move') return say('round-done-short');
+  return suggested.set.how === 'offered' ? say('round-offered') : say('round-moved');
 }
 
 /** @param {import('../care/round.js').Item} item */
@@ -53,7 +54,7 @@ export function CompactTask({ item }) {
           <button
             type="button"
             class="button"
-            aria-label=${`${roundText.as_suggested}: ${nameOf(item.colony_id)}, ${title}`}
+            aria-label=${labelled(say('round-as-suggested'), nameOf(item.colony_id), title)}
             onClick=${() => logAsSuggested([item])}
           >
             <${Icon} name="done" />
@@ -89,9 +90,9 @@ function Head({ item, title }) {
       <span class="eyebrow">
         <strong>${number ? `${number} · ` : ''}${nameOf(item.colony_id)}</strong>
         ${' '}
-        <span>${wordFor('need', item.need)}</span>
+        <span>${sayOf('need', item.need)}</span>
         <span class=${item.group === 'now' ? 'due-now' : ''}>
-          ${item.urgent ? roundText.urgent : dueInWords(item.due_at_ms)}
+          ${item.urgent ? say('round-urgent') : dueInWords(item.due_at_ms)}
         </span>
       </span>
       <span class="lead">${title}</span>
@@ -107,10 +108,10 @@ export function Task({ item, steps = false, onOther, onLater }) {
   const fault = isFault(item);
   const title = taskTitle(item);
   const done = item.suggested && doneInWords(item.suggested);
-  const done_aloud = done === roundText.done_short ? roundText.as_suggested : done;
+  const done_aloud = done === say('round-done-short') ? say('round-as-suggested') : done;
   const swipe = useSwipe(item.suggested ? () => void logAsSuggested([item]) : null);
   const asks = asksForCount(item);
-  const other = asks ? roundText.count : roundText.other;
+  const other = asks ? say('round-count') : say('round-other');
   const changes = item.need === 'rest' && !item.suggested; // a rest is put right in the colony itself
   return html`
     <article class=${`task ${item.urgent ? 'urgent' : ''}`} ...${swipe}>
@@ -147,7 +148,7 @@ export function Task({ item, steps = false, onOther, onLater }) {
           fault &&
           html`
             <button type="button" class="button main" onClick=${() => resolve(item.about)}>
-              ${roundText.resolved}
+              ${say('round-resolved')}
             </button>
           `
         }
@@ -156,10 +157,10 @@ export function Task({ item, steps = false, onOther, onLater }) {
           html`
             <a
               class="button main"
-              aria-label=${`${roundText.change}: ${nameOf(item.colony_id)}, ${title}`}
+              aria-label=${labelled(say('round-change'), nameOf(item.colony_id), title)}
               href=${`#/colony/${item.colony_id}`}
             >
-              ${roundText.change}
+              ${say('round-change')}
             </a>
           `
         }
@@ -185,10 +186,10 @@ export function Task({ item, steps = false, onOther, onLater }) {
             <button
               type="button"
               class="button"
-              aria-label=${`${roundText.later}: ${title}`}
+              aria-label=${labelled(say('round-later'), title)}
               onClick=${() => onLater(item)}
             >
-              ${roundText.later}
+              ${say('round-later')}
             </button>
           `
         }

@@ -1,8 +1,8 @@
 // The brood on one line of time: a row for each stage, the past as it was believed, what is to come with its range.
 import { cut, laneOf, months, nestAt, seenIn, SERIES } from '../care/time-line.js';
-import { lineText } from '../text/en/brood-line.js';
 import { html } from './html.js';
-import { shortDay } from './in-words.js';
+import { say, sayOf } from '../words/say.js';
+import { numeral, shortDay } from '../words/shown.js';
 
 /**
  * @typedef {import('../care/time-line.js').Column} Column
@@ -75,7 +75,7 @@ export function TimeLine({ census, counts, nowMs, toMs, words }) {
         `,
       )}
       <path class="today" d=${`M${x(nowMs).toFixed(1)} 0V${foot + 4}`} />
-      <text class="today" x=${x(nowMs)} y=${foot + 16} text-anchor="middle">${lineText.today}</text>
+      <text class="today" x=${x(nowMs)} y=${foot + 16} text-anchor="middle">${say('brood-line-today')}</text>
     </svg>
   `;
 }
@@ -91,7 +91,7 @@ function roundUp(most) {
 /** A number with its range, in whole animals. @param {import('../care/time-line.js').Range | undefined} range */
 export function told(range) {
   const [low = 0, best = 0, high = 0] = (range ?? []).map(Math.round);
-  return lineText.about(best, low, high);
+  return low === high ? numeral(best) : say('brood-line-about', { best, low, high });
 }
 
 /**
@@ -125,8 +125,8 @@ function Lane({ stage, top, points, told: words, seen, hatching, x, nowMs }) {
   return html`
     <g class=${stage === 'workers' ? '' : 'need-protein'}>
       <path class="glyph" transform=${`translate(${LEFT} ${top + 3})`} d=${GLYPHS[stage]} />
-      <text class="name" x=${LEFT + 23} y=${top + 13}>${lineText.stages[stage]}</text>
-      <text x=${WIDTH - RIGHT} y=${top + 13} text-anchor="end">${lineText.now(words)}</text>
+      <text class="name" x=${LEFT + 23} y=${top + 13}>${sayOf('brood-line-stage', stage)}</text>
+      <text x=${WIDTH - RIGHT} y=${top + 13} text-anchor="end">${say('brood-line-now', { number: words })}</text>
       <path class="axis" d=${`M${LEFT} ${floor}H${WIDTH - RIGHT}M${LEFT} ${y(most)}H${WIDTH - RIGHT}`} />
       <text x=${LEFT - 4} y=${y(most) + 8} text-anchor="end">${most}</text>
       <text x=${LEFT - 4} y=${floor + 2} text-anchor="end">0</text>

@@ -2,9 +2,8 @@
 import { DAY_MS, dueAtMs, levelAt } from '../care/gauges.js';
 import { minute } from '../signals/clock.js';
 import { catalogue } from '../signals/rows.js';
-import { roundText } from '../text/en/round.js';
 import { html } from './html.js';
-import { wordFor } from './in-words.js';
+import { labelled, say, sayOf } from '../words/say.js';
 
 /** @typedef {import('../care/catalogue.js').Need} Need */
 
@@ -93,8 +92,11 @@ const PATTERNS = {
 
 /** @param {import('../care/gauges.js').Gauge} gauge @returns {string} e.g. "Water: 50 %, due in 20 days" */
 export function levelInWords(gauge) {
-  const need = wordFor('need', gauge.need);
-  return `${need}: ${percentOf(gauge)} %, ${dueInWords(dueAtMs(gauge))}`;
+  return labelled(
+    sayOf('need', gauge.need),
+    say('part-percent', { percent: percentOf(gauge) }),
+    dueInWords(dueAtMs(gauge)),
+  );
 }
 
 /** @param {import('../care/gauges.js').Gauge} gauge */
@@ -102,11 +104,13 @@ export const percentOf = (gauge) => Math.round((levelAt(gauge, minute.value) / g
 
 /** @param {number | null} dueMs */
 export function dueInWords(dueMs) {
-  if (dueMs === null) return roundText.due.never;
+  if (dueMs === null) return say('round-due-never');
   const days = (dueMs - minute.value) / DAY_MS;
-  if (days <= -1) return roundText.due.since(Math.floor(-days));
-  if (days <= 0) return roundText.due.now;
-  return days < 1 ? roundText.due.hours(Math.max(1, Math.round(days * 24))) : roundText.due.days(Math.round(days));
+  if (days <= -1) return say('round-due-since', { days: Math.floor(-days) });
+  if (days <= 0) return say('round-due-now');
+  return days < 1
+    ? say('round-due-hours', { hours: Math.max(1, Math.round(days * 24)) })
+    : say('round-due-days', { days: Math.round(days) });
 }
 
 /**

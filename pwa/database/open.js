@@ -1,5 +1,6 @@
 // The only module that opens IndexedDB. One database per device id, and a tiny one that says which.
 import { openDB, unwrap } from '../vendor/idb.js';
+import { voice } from '../words/voice.js';
 
 const WHICH = 'broodshelf';
 const VERSION = 3;
@@ -14,7 +15,7 @@ const handles = new Map();
 export class NotSaved extends Error {
   /** @param {unknown} cause */
   constructor(cause) {
-    super('Not saved: this phone could not store it. Free some space or close other tabs, then try again.');
+    super(voice.say('saving-not-saved'));
     this.name = 'NotSaved';
     this.cause = cause;
   }
@@ -127,11 +128,6 @@ export async function setCurrentDevice(deviceId) {
 
 /** The database's name of a device. @param {string} deviceId */
 export const databaseOf = (deviceId) => `broodshelf-${deviceId}`;
-
-/** Begin to open a device's database, so that it is open when it is asked for. @param {string} deviceId */
-export function openAhead(deviceId) {
-  open(databaseOf(deviceId)).catch(() => undefined); // whoever asks for it hears why
-}
 
 const ASKED = 'asked_to_keep';
 

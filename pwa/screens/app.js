@@ -6,10 +6,10 @@ import { route } from '../signals/route.js';
 import { reload, unsent } from '../signals/rows.js';
 import { saving } from '../signals/saving.js';
 import { openStore, session } from '../signals/session.js';
-import { frameText } from '../text/en/frame.js';
-import { savingText } from '../text/en/saving.js';
 import { lazy } from '../components/lazy.js';
 import { RoundScreen } from './round.js';
+import { choicesOf, say, sayIf, sayOf } from '../words/say.js';
+import { fullDay } from '../words/shown.js';
 
 const AtScreen = lazy(() => import('./at.js'), 'AtScreen');
 const AttentionScreen = lazy(() => import('./attention.js'), 'AttentionScreen');
@@ -125,21 +125,21 @@ function Top() {
   const { waiting, attention } = unsent.value;
   const { online, syncing, joining } = saving.value;
   const standing = () => {
-    if (!online) return savingText.offline;
-    if (joining !== null) return savingText.joining;
-    if (syncing && waiting) return savingText.syncing;
-    return waiting || attention ? '' : savingText.synced;
+    if (!online) return say('saving-offline');
+    if (joining !== null) return say('saving-joining');
+    if (syncing && waiting) return say('saving-syncing');
+    return waiting || attention ? '' : say('saving-synced');
   };
   const words = [
-    attention ? savingText.attention(attention) : '',
-    waiting ? savingText.waiting(waiting) : '',
+    attention ? say('saving-attention', { count: attention }) : '',
+    waiting ? say('saving-waiting', { count: waiting }) : '',
     standing(),
   ]
     .filter(Boolean)
     .join(' · ');
   return html`
     <header class="top">
-      <span class="mark">${frameText.name}</span>
+      <span class="mark">${say('frame-name')}</span>
       <span class="state" role="status">
         ${
           attention
@@ -153,6 +153,14 @@ function Top() {
   `;
 }
 
+/** How far off the phone's clock is, in the largest unit that fits. @param {number} min */
+function clockInWords(min) {
+  const off = Math.abs(min);
+  /** @type {[number, string]} */
+  const [length, unit] = off < 120 ? [1, 'minutes'] : off < 2880 ? [60, 'hours'] : [1440, 'days'];
+  return sayOf('frame-clock', min > 0 ? 'ahead' : 'behind', { count: Math.round(off / length), unit });
+}
+
 function Banners() {
   const { problem, update_ready, update_waits, clock_off_min, told, emptied } = saving.value;
   const ended = session.value?.ended;
@@ -161,8 +169,8 @@ function Banners() {
       ended &&
       html`
         <div class="banner" role="alert">
-          <span>${frameText.banner.ended[ended] ?? frameText.banner.signed_out}</span>
-          <a class="button" href="#/attention">${frameText.banner.unsent}</a>
+          <span>${sayIf('frame-banner-ended', ended) || say('frame-banner-signed-out')}</span>
+          <a class="button" href="#/attention">${say('frame-banner-unsent')}</a>
         </div>
       `
     }
@@ -170,42 +178,44 @@ function Banners() {
       problem &&
       !ended &&
       html`
-        <div class="banner" role="alert"><span>${savingText.problem[problem.code] ?? problem.detail}</span></div>
+        <div class="banner" role="alert"><span>${sayIf('saving-problem', problem.code) || problem.detail}</span></div>
       `
     }
     ${
       emptied &&
       html`
         <div class="banner" role="alert">
-          <span>${frameText.banner.emptied}</span>
-          <button type="button" class="button" onClick=${understood}>${frameText.banner.understood}</button>
+          <span>${say('frame-banner-emptied')}</span>
+          <button type="button" class="button" onClick=${understood}>${say('frame-banner-understood')}</button>
         </div>
       `
     }
     ${
       told &&
       html`
-        <div class="banner" role="alert"><span>${savingText.told[told.code]?.(told.backup_ms) ?? told.code}</span></div>
+        <div class="banner" role="alert">
+          <span>${sayOf('saving-told', told.code, { day: fullDay(told.backup_ms ?? 0) })}</span>
+        </div>
       `
     }
     ${
       Math.abs(clock_off_min) >= 5 &&
       html`
-        <div class="banner calm"><span>${frameText.banner.clock(clock_off_min)}</span></div>
+        <div class="banner calm"><span>${clockInWords(clock_off_min)}</span></div>
       `
     }
     ${
       update_waits &&
       html`
-        <div class="banner calm" role="status"><span>${frameText.banner.update_waits}</span></div>
+        <div class="banner calm" role="status"><span>${say('frame-banner-update-waits')}</span></div>
       `
     }
     ${
       update_ready &&
       html`
         <div class="banner calm">
-          <span>${frameText.banner.update}</span>
-          <button type="button" class="button" onClick=${update}>${frameText.banner.use_it}</button>
+          <span>${say('frame-banner-update')}</span>
+          <button type="button" class="button" onClick=${update}>${say('frame-banner-use-it')}</button>
         </div>
       `
     }
@@ -230,9 +240,9 @@ async function update() {
 
 /** @param {{here: string}} props */
 const Navigation = ({ here }) => html`
-  <nav class="bottom" aria-label=${frameText.screens}>
+  <nav class="bottom" aria-label=${say('frame-screens')}>
     <ul>
-      ${Object.entries(frameText.nav).map(
+      ${choicesOf('frame-nav', ['round', 'shelf', 'larder', 'handover', 'settings']).map(
         ([name, words]) => html`
           <li>
             <a

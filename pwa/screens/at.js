@@ -7,9 +7,9 @@ import { readCode, shortCode } from '../care/short-code.js';
 import { watchForCodes } from '../signals/camera.js';
 import { go } from '../signals/route.js';
 import { rows } from '../signals/rows.js';
-import { labelsText } from '../text/en/labels.js';
 import { LogSheet } from './log.js';
 import { coloniesInOrder } from '../components/colonies.js';
+import { say } from '../words/say.js';
 
 /** @param {{code: string}} props */
 export function AtScreen({ code }) {
@@ -28,11 +28,11 @@ export function AtScreen({ code }) {
     `;
   }
   return html`
-    <h1>${labelsText.scan_title}</h1>
+    <h1>${say('label-scan-title')}</h1>
     ${
       found.length > 1 &&
       html`
-        <p>${labelsText.several}</p>
+        <p>${say('label-several')}</p>
         <div class="wrap">
           ${found.map(
             (colony) => html`
@@ -46,7 +46,7 @@ export function AtScreen({ code }) {
       code &&
       !found.length &&
       html`
-        <p role="alert" class="caution">${labelsText.unknown}</p>
+        <p role="alert" class="caution">${say('label-unknown')}</p>
       `
     }
     <${Finder} />
@@ -58,12 +58,12 @@ function Finder() {
   const video = useRef(/** @type {any} */ (null));
   const stop = useRef(/** @type {null | (() => void)} */ (null));
   const [open, setOpen] = useState(false);
-  const { attempt, busy, said, say } = useAttempt();
+  const { attempt, busy, said, refuse } = useAttempt();
   useEffect(() => () => stop.current?.(), []);
   /** @param {string} text */
   function seen(text) {
     const code = readCode(text);
-    if (!code) return say(labelsText.foreign);
+    if (!code) return refuse(say('label-foreign'));
     stop.current?.();
     return go(`#/at/${code}`);
   }
@@ -73,21 +73,21 @@ function Finder() {
         stop.current = await watchForCodes(video.current, seen);
         setOpen(true);
       } catch {
-        throw new Error(labelsText.no_camera);
+        throw new Error(say('label-no-camera'));
       }
     });
   return html`
     <div class="stack">
-      <video ref=${video} class="finder" hidden=${!open} playsinline muted aria-label=${labelsText.camera}></video>
+      <video ref=${video} class="finder" hidden=${!open} playsinline muted aria-label=${say('label-camera')}></video>
       ${
         open
           ? html`
-              <p class="soft">${labelsText.camera}</p>
+              <p class="soft">${say('label-camera')}</p>
             `
           : html`
               <button type="button" class="button main wide" disabled=${busy} onClick=${start}>
                 <${Icon} name="scan" />
-                ${labelsText.start}
+                ${say('label-start')}
               </button>
             `
       }${said}
@@ -96,22 +96,22 @@ function Finder() {
 }
 
 function Typed() {
-  const { said, say } = useAttempt();
+  const { said, refuse } = useAttempt();
   /** @param {Event} event */
   function open(event) {
     event.preventDefault();
     const code = readCode(textsOf(event)('code'));
     if (code) go(`#/at/${code}`);
-    else say(labelsText.unknown);
+    else refuse(say('label-unknown'));
   }
   return html`
     <form class="card" onSubmit=${open}>
       <label>
-        ${labelsText.typed}
+        ${say('label-typed')}
         <input name="code" required autocomplete="off" autocapitalize="characters" spellcheck=${false} />
       </label>
       ${said}
-      <button class="button">${labelsText.open}</button>
+      <button class="button">${say('label-open')}</button>
     </form>
   `;
 }

@@ -2,24 +2,23 @@
 import { useState } from 'preact/hooks';
 import { typed } from '../components/forms.js';
 import { html } from '../components/html.js';
-import { moment } from '../components/in-words.js';
 import { Empty } from '../components/states.js';
 import { discard, exportUnsent, sendAgain, settle } from '../signals/actions.js';
 import { conflicts, outbox, rows } from '../signals/rows.js';
-import { attentionText } from '../text/en/attention.js';
-import { savingText } from '../text/en/saving.js';
 import { fieldName, kindName, valueInWords } from './field-words.js';
+import { labelled, say, sayIf } from '../words/say.js';
+import { moment } from '../words/shown.js';
 
 export function AttentionScreen() {
   const entries = outbox.value;
   const met = conflicts.value;
   return html`
-    <h1>${attentionText.title}</h1>
+    <h1>${say('attention-title')}</h1>
     ${
       !entries.length &&
       !met.length &&
       html`
-        <${Empty} title=${attentionText.none} />
+        <${Empty} title=${say('attention-none')} />
       `
     }
     ${met.map(
@@ -35,14 +34,14 @@ export function AttentionScreen() {
     ${
       entries.length > 0 &&
       html`
-        <button type="button" class="button main" onClick=${exportUnsent}>${attentionText.export}</button>
+        <button type="button" class="button main" onClick=${exportUnsent}>${say('attention-export')}</button>
       `
     }
   `;
 }
 
 /** Who wrote, by name; whom this phone does not know is another phone. @param {string | null} id @returns {string} */
-const writerOf = (id) => rows.value.get(id ?? '')?.set.name ?? attentionText.other_phone;
+const writerOf = (id) => rows.value.get(id ?? '')?.set.name ?? say('attention-other-phone');
 
 /** A change of this phone that met another one. @param {{met: import('../care/overlay.js').Met}} props */
 function Met({ met }) {
@@ -50,33 +49,41 @@ function Met({ met }) {
   const name = rows.value.get(met.op.id)?.set.name ?? kindName(met.op.kind);
   return html`
     <article class="card">
-      <h2>${attentionText.met(name)}</h2>
+      <h2>${say('attention-met', { name })}</h2>
       <ul class="stack">
         ${met.conflicts.map(
           (c) => html`
             <li>
-              <strong>${fieldName(c.field)}</strong>
-              ${': '}${attentionText.here(valueInWords(c.field, c.mine))},
-              ${attentionText.there(writerOf(c.by), valueInWords(c.field, c.theirs))}${' '}
-              <span class="soft">${moment(c.at_ms)}</span>
-              .
+              ${say('attention-values', {
+                field: fieldName(c.field),
+                here: valueInWords(c.field, c.mine),
+                who: writerOf(c.by),
+                there: valueInWords(c.field, c.theirs),
+                when: moment(c.at_ms),
+              })}
               <br />
-              ${c.winner === 'theirs' ? attentionText.theirs : attentionText.mine}
+              ${c.winner === 'theirs' ? say('attention-theirs') : say('attention-mine')}
             </li>
           `,
         )}
       </ul>
       <div class="wrap">
-        <button type="button" class="button main" onClick=${() => settle(met, false)}>${attentionText.leave}</button>
+        <button type="button" class="button main" onClick=${() => settle(met, false)}>${say('attention-leave')}</button>
         ${
           lost &&
           html`
-            <button type="button" class="button" onClick=${() => settle(met, true)}>${attentionText.bring}</button>
+            <button type="button" class="button" onClick=${() => settle(met, true)}>${say('attention-bring')}</button>
           `
         }
       </div>
     </article>
   `;
+}
+
+/** @param {{code: string, args?: Record<string, any>}} answer */
+function whyRefused({ code, args = {} }) {
+  const why = args.why ?? (sayIf('attention-code', code) || code);
+  return args.field ? labelled(fieldName(args.field), why) : why;
 }
 
 /** @param {{entry: import('../care/overlay.js').Entry}} props */
@@ -87,16 +94,13 @@ function Unsent({ entry }) {
   return html`
     <article class=${`card ${refused ? 'urgent' : ''}`}>
       <p>
-        <strong>${entry.op?.kind ? kindName(entry.op.kind) : attentionText.damaged}</strong>
-        ${' · '}${refused ? savingText.state.attention : savingText.state.saved}
+        <strong>${entry.op?.kind ? kindName(entry.op.kind) : say('attention-damaged')}</strong>
+        ${' · '}${refused ? say('saving-state-attention') : say('saving-state-saved')}
       </p>
       ${
         entry.answer &&
         html`
-          <p class="caution">
-            ${args.field ? `${fieldName(args.field)}: ` : ''}
-            ${args.why ?? attentionText.codes[entry.answer.code] ?? entry.answer.code}
-          </p>
+          <p class="caution">${whyRefused(entry.answer)}</p>
         `
       }
       <ul class="why">
@@ -109,7 +113,7 @@ function Unsent({ entry }) {
       ${
         orphan &&
         html`
-          <p class="soft">${attentionText.again_why}</p>
+          <p class="soft">${say('attention-again-why')}</p>
         `
       }
       ${
@@ -128,16 +132,16 @@ function Unsent({ entry }) {
               orphan &&
               html`
                 <button type="button" class="button main" onClick=${() => sendAgain(entry)}>
-                  ${attentionText.again}
+                  ${say('attention-again')}
                 </button>
               `
             }
             <button
               type="button"
               class="button warn"
-              onClick=${() => confirm(attentionText.sure) && discard(entry.op_id)}
+              onClick=${() => confirm(say('attention-sure')) && discard(entry.op_id)}
             >
-              ${attentionText.drop}
+              ${say('attention-drop')}
             </button>
           </div>
         `
@@ -164,7 +168,7 @@ function Mend({ entry, field }) {
         ${fieldName(field)}
         <input value=${value} onInput=${typed(setValue)} />
       </label>
-      <button class="button main" disabled=${!usable}>${attentionText.mend}</button>
+      <button class="button main" disabled=${!usable}>${say('attention-mend')}</button>
     </form>
   `;
 }

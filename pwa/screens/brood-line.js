@@ -3,13 +3,13 @@ import { useState } from 'preact/hooks';
 import { Choice } from '../components/choices.js';
 import { Figures } from '../components/figures.js';
 import { html } from '../components/html.js';
-import { fullDay } from '../components/in-words.js';
 import { TimeLine, told } from '../components/time-line.js';
 import { DAY_MS } from '../care/gauges.js';
 import { nestAt, SERIES } from '../care/time-line.js';
 import { now } from '../signals/clock.js';
 import { useHistory } from '../signals/history.js';
-import { lineText } from '../text/en/brood-line.js';
+import { choicesOf, say, sayOf } from '../words/say.js';
+import { fullDay, together } from '../words/shown.js';
 
 /** @typedef {import('../care/time-line.js').Column} Column */
 
@@ -28,15 +28,15 @@ export function BroodLine({ colony, census }) {
     <div class="stack">
       <p>${words}</p>
       <${Choice}
-        label=${lineText.ahead}
+        label=${say('brood-line-ahead')}
         hideLabel
         value=${ahead}
         onPick=${setAhead}
-        options=${Object.entries(lineText.reach)}
+        options=${choicesOf('brood-line-reach', ['56', '182'])}
       />
       <${TimeLine} census=${census} counts=${counts ?? []} nowMs=${now.value} toMs=${toMs} words=${words} />
       <ul class="wrap soft marks">
-        ${Object.entries(lineText.marks).map(
+        ${choicesOf('brood-line-mark', ['line', 'band', 'dot', 'hollow', 'due']).map(
           ([look, meaning]) => html`
             <li class="need-protein">
               <svg class="chart" viewBox="0 0 22 12" aria-hidden="true">
@@ -47,10 +47,10 @@ export function BroodLine({ colony, census }) {
           `,
         )}
       </ul>
-      <p class="soft">${lineText.scale}</p>
+      <p class="soft">${say('brood-line-scale')}</p>
       <${Figures}
         wide
-        heads=${[lineText.day, ...SERIES.map((stage) => lineText.stages[stage])]}
+        heads=${[say('brood-line-day'), ...SERIES.map((stage) => sayOf('brood-line-stage', stage))]}
         rows=${columns.map(([ms, ...ranges]) => [fullDay(ms), ...ranges.map(told)])}
       />
     </div>
@@ -66,9 +66,7 @@ const isCount = ({ kind }) => kind === 'count';
 /** The drawing in a sentence or two. @param {Column[]} columns @param {number} nowMs @param {number} toMs */
 function summary(columns, nowMs, toMs) {
   const best = nestAt(columns, nowMs).map(([, each]) => Math.round(each));
-  const here = SERIES.map((stage, i) =>
-    lineText.some(best[i] ?? 0, lineText.one[stage], lineText.stages[stage].toLowerCase()),
-  );
+  const here = SERIES.map((stage, i) => sayOf('brood-line-count', stage, { count: best[i] ?? 0 }));
   const [low = 0, middle = 0, high = 0] = nestAt(columns, toMs).at(-1)?.map(Math.round) ?? [];
-  return lineText.summary(lineText.list(here), fullDay(toMs), lineText.likely(middle, low, high));
+  return say('brood-line-summary', { counts: together(here), day: fullDay(toMs), best: middle, low, high });
 }

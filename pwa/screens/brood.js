@@ -1,9 +1,7 @@
 // What is in the nest and what comes of it: when workers hatch, one question, what moved the days, and the drawing.
 import { useState } from 'preact/hooks';
-import { inDegrees } from '../components/degrees.js';
 import { unfolded } from '../components/forms.js';
 import { html } from '../components/html.js';
-import { capital } from '../components/in-words.js';
 import { lazy } from '../components/lazy.js';
 import { DAY_MS } from '../care/gauges.js';
 import { logOf, questionOf } from '../care/awaited.js';
@@ -11,12 +9,8 @@ import { unplanned } from '../care/round.js';
 import { logAll } from '../signals/actions.js';
 import { now, today } from '../signals/clock.js';
 import { eventsOf, planOf } from '../signals/rows.js';
-import { broodText } from '../text/en/brood.js';
-import { eventText } from '../text/en/events.js';
-import { stalledText } from '../text/en/stalled.js';
-
-const asks = broodText.asks;
-const moves = broodText.why;
+import { isSaid, labelled, say, sayIf, sayOf } from '../words/say.js';
+import { dayOfMonth, listed } from '../words/shown.js';
 
 const BroodLine = lazy(() => import('./brood-line.js'), 'BroodLine');
 
@@ -29,13 +23,6 @@ const WIDE = 340;
 /** Where a range is longer, its ends alone would say little. */
 const MOST_DAYS = 60;
 
-/** @param {number | string} when of an instant, or an ISO day */
-const day = (when) =>
-  new Date(typeof when === 'string' ? `${when}T12:00:00` : when).toLocaleDateString([], {
-    day: 'numeric',
-    month: 'long',
-  });
-
 /** In how many days it is. @param {string} on an ISO day */
 const daysTo = (on) => Math.round((Date.parse(on) - Date.parse(today.value)) / DAY_MS);
 
@@ -46,7 +33,7 @@ export function Brood({ colony }) {
   if (!plan?.census) return null;
   const { census, notices = [] } = plan;
   const stalled = notices.find(({ code }) => code === 'founding_stalled');
-  const title = census.founding ? broodText.first : broodText.next;
+  const title = census.founding ? say('brood-first') : say('brood-next');
   return html`
     ${
       stalled &&
@@ -66,12 +53,12 @@ export function Brood({ colony }) {
       ${
         !census.measured &&
         html`
-          <p class="soft">${broodText.why.unmeasured}</p>
+          <p class="soft">${say('brood-why-unmeasured')}</p>
         `
       }
       <${WhyTheseDays} census=${census} />
       <details onToggle=${unfolded(setLine)}>
-        <summary>${broodText.open}</summary>
+        <summary>${say('brood-open')}</summary>
         ${
           line &&
           html`
@@ -96,11 +83,11 @@ function warmthOf(notices) {
 function Hatching({ census: { hatching }, mean_c }) {
   if (!hatching) {
     return html`
-      <p class="lead">${broodText.none}</p>
+      <p class="lead">${say('brood-none')}</p>
     `;
   }
   const [head, ...more] = inDays(hatching);
-  const about = [...more, mean_c === undefined ? '' : inDegrees(broodText.warm(mean_c))].filter(Boolean).join(', ');
+  const about = [...more, mean_c === undefined ? '' : say('brood-warm', { mean_c })].filter(Boolean).join(' ');
   const high = hatching.high_on === null ? null : daysTo(hatching.high_on);
   return html`
     <p class="lead">${head}</p>
@@ -114,7 +101,7 @@ function Hatching({ census: { hatching }, mean_c }) {
     ${
       about &&
       html`
-        <p class="soft">${capital(about)}.</p>
+        <p class="soft">${about}</p>
       `
     }
   `;
@@ -126,17 +113,26 @@ function Hatching({ census: { hatching }, mean_c }) {
  */
 function inDays({ low_on, best_on, high_on }) {
   const low = daysTo(low_on);
-  if (high_on === null) return [low > 0 ? broodText.not_before(day(low_on)) : broodText.any, broodText.no_end];
+  if (high_on === null) {
+    return [low > 0 ? say('brood-not-before', { day: dayOfMonth(low_on) }) : say('brood-any'), say('brood-no-end')];
+  }
   const high = daysTo(high_on);
-  if (high <= 0) return [broodText.any];
+  if (high <= 0) return [say('brood-any')];
   if (high - low > MOST_DAYS && best_on) {
     const best = daysTo(best_on);
-    const likely = best > 0 ? broodText.likely(day(best_on), best) : '';
-    return [low > 0 ? broodText.not_before(day(low_on)) : broodText.any, likely, broodText.perhaps(day(high_on))];
+    const high_day = dayOfMonth(high_on);
+    const perhaps =
+      best > 0
+        ? say('brood-likely', { best: dayOfMonth(best_on), days: best, high: high_day })
+        : say('brood-perhaps', { high: high_day });
+    return [low > 0 ? say('brood-not-before', { day: dayOfMonth(low_on) }) : say('brood-any'), perhaps];
   }
-  if (low <= 0) return [broodText.any_by(day(high_on)), broodText.at_latest(high)];
-  const days = low === high ? broodText.on(day(low_on)) : broodText.between(shortened(low_on, high_on), day(high_on));
-  return [days, broodText.days(low, high)];
+  if (low <= 0) return [say('brood-any-by', { day: dayOfMonth(high_on) }), say('brood-at-latest', { days: high })];
+  const days =
+    low === high
+      ? say('brood-on', { day: dayOfMonth(low_on) })
+      : say('brood-between', { from: shortened(low_on, high_on), to: dayOfMonth(high_on) });
+  return [days, low === high ? say('brood-days-about', { days: high }) : say('brood-days', { low, high })];
 }
 
 /**
@@ -144,8 +140,8 @@ function inDays({ low_on, best_on, high_on }) {
  * @param {string} low_on @param {string} high_on
  */
 function shortened(low_on, high_on) {
-  const same = low_on.slice(0, 7) === high_on.slice(0, 7) && /^\d/.test(day(high_on));
-  return same ? String(Number(low_on.slice(8))) : day(low_on);
+  const same = low_on.slice(0, 7) === high_on.slice(0, 7) && /^\d/.test(dayOfMonth(high_on));
+  return same ? String(Number(low_on.slice(8))) : dayOfMonth(low_on);
 }
 
 /** The range as a bar, today at its left. @param {{low: number, high: number}} props */
@@ -160,6 +156,9 @@ function Days({ low, high }) {
   `;
 }
 
+/** @type {Array<import('../care/awaited.js').Answer>} */
+const ANSWERS = ['yes', 'not_yet', 'cannot_see'];
+
 /**
  * The brood that should be there, and whether it was seen: one tap, never compulsory, and a week's rest after a look.
  * @param {{colonyId: string, asked: LivingCensus['asks'], stalled: boolean}} props
@@ -169,16 +168,20 @@ function Question({ colonyId, asked, stalled }) {
   const question = questionOf(asked, eventsOf(colonyId), now.value, stalled);
   if (!question || !plan) return null;
   const { brood, by_on, turn, looked_ms, again_ms } = question;
-  const name = eventText.stages[brood];
-  const due = by_on > today.value ? asks.by(name, day(by_on)) : asks.now(name);
+  const name = sayOf('event-stage', brood);
+  const looked_on = dayOfMonth(looked_ms ?? 0);
+  const asked_now = by_on <= today.value;
+  const told = { brood, day: dayOfMonth(by_on) };
+  const due = asked_now ? say('brood-ask-now', { brood }) : say('brood-ask-by', told);
+  const ask = asked_now ? say('brood-ask-now-seen', { brood }) : say('brood-ask-by-seen', told);
   const waits = unplanned(plan, eventsOf(colonyId)).some(({ kind }) => kind === 'count');
   /** @param {import('../care/awaited.js').Answer} answer @param {string} words @param {string} [look] */
   const button = (answer, words, look = '') => html`
     <button
       type="button"
       class=${`button ${look}`}
-      aria-label=${`${name}: ${words}`}
-      onClick=${() => logAll([logOf(colonyId, brood, answer, asks.remark(name))])}
+      aria-label=${labelled(name, words)}
+      onClick=${() => logAll([logOf(colonyId, brood, answer, say('brood-ask-remark', { brood }))])}
     >
       ${words}
     </button>
@@ -186,19 +189,17 @@ function Question({ colonyId, asked, stalled }) {
   return html`
     <div class="stack">
       <p role="status">
-        ${turn === 'told' ? asks.told(name, day(looked_ms ?? 0)) : turn === 'ask' ? asks.seen(due) : `${due}.`}
-        ${turn === 'rest' ? ` ${asks.looked(day(looked_ms ?? 0), day(again_ms ?? 0))}` : ''}
-        ${waits ? ` ${asks.waits}` : ''}
+        ${turn === 'told' ? say('brood-ask-told', { brood, day: looked_on }) : turn === 'ask' ? ask : due}
+        ${turn === 'rest' ? ` ${say('brood-ask-looked', { day: looked_on, again: dayOfMonth(again_ms ?? 0) })}` : ''}
+        ${waits ? ` ${say('brood-ask-waits')}` : ''}
       </p>
       ${
         turn === 'ask' &&
         html`
-          <div class="wrap even">
-            ${button('yes', asks.yes)}${button('not_yet', asks.not_yet)}${button('cannot_see', asks.cannot_see)}
-          </div>
+          <div class="wrap even">${ANSWERS.map((answer) => button(answer, sayOf('brood-ask', answer)))}</div>
         `
       }
-      ${(turn === 'early' || turn === 'rest') && button('yes', asks.early, 'start')}
+      ${(turn === 'early' || turn === 'rest') && button('yes', say('brood-ask-early'), 'start')}
     </div>
   `;
 }
@@ -208,14 +209,14 @@ function WhyTheseDays({ census: { why, source } }) {
   const lines = movedInWords(why);
   return html`
     <details class="why">
-      <summary>${moves.title}</summary>
+      <summary>${say('brood-why-title')}</summary>
       <div>
-        ${(lines.length ? lines : [moves.nothing]).map(
+        ${(lines.length ? lines : [say('brood-why-nothing')]).map(
           (line) => html`
             <p>${line}</p>
           `,
         )}
-        <p>${moves.eight} ${moves.source(source)}</p>
+        <p>${say('brood-why-eight')} ${say('brood-why-source', { source })}</p>
       </div>
     </details>
   `;
@@ -227,16 +228,27 @@ function movedInWords(why) {
   const lines = new Map();
   for (const { code, args } of why) {
     const [seen = '', on = '', word = ''] = [args.seen, args.on, args.word ?? ''].map(String);
-    const worded = moves.words[word]?.(seen) ?? moves.workers;
-    const told = typeof args.number === 'number' ? moves.counted(Math.round(args.number)) : worded;
+    const worded = isSaid('brood-why-seen', word)
+      ? sayOf('brood-why-seen', word, { brood: seen })
+      : say('brood-why-workers');
+    const told =
+      typeof args.number === 'number' ? say('brood-why-counted', { count: Math.round(args.number) }) : worded;
     const missed = code === 'census_fewer' && (word === 'none' || args.number === 0);
-    const moved = missed ? moves.none : (((seen === 'protein' && moves.larvae[code]) || moves.moved[code]) ?? code);
+    const moved = missed
+      ? say('brood-why-none')
+      : (seen === 'protein' && sayIf('brood-why-larvae', code)) || sayOf('brood-why-moved', code);
     const line = lines.get(on + moved) ?? { on, moved, seen: [] };
     line.seen.push(told);
     lines.set(on + moved, line);
   }
-  return [...lines.values()].map(({ on, moved, seen }) => moves.line(day(on), seen, moved));
+  return [...lines.values()].map(({ on, moved, seen }) =>
+    say('brood-why-line', { day: dayOfMonth(on), seen: listed(seen), moved }),
+  );
 }
+
+/** What keepers do, step by step, for a queen who founds with food and for one who lives on her reserves. */
+const FED = ['fed 1', 'fed 2', 'fed 3'];
+const UNFED = ['unfed 1', 'unfed 2', 'unfed 3', 'unfed 4'];
 
 /**
  * A founding that has stalled, with what keepers do.
@@ -244,13 +256,13 @@ function movedInWords(why) {
  */
 function Stalled({ days, fed }) {
   return html`
-    <section class="card" aria-label=${stalledText.title}>
-      <h3>${stalledText.title}</h3>
-      <p>${stalledText.days(days)} ${stalledText.about}</p>
+    <section class="card" aria-label=${say('stalled-title')}>
+      <h3>${say('stalled-title')}</h3>
+      <p>${say('stalled-days', { days })} ${say('stalled-about')}</p>
       <ol class="numbered stack">
-        ${[...(fed ? stalledText.fed : stalledText.unfed), ...stalledText.last].map(
+        ${[...(fed ? FED : UNFED), 'last 1', 'last 2'].map(
           (step) => html`
-            <li>${step}</li>
+            <li>${sayOf('stalled', step)}</li>
           `,
         )}
       </ol>

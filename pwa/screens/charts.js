@@ -3,10 +3,8 @@ import { useRef, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { LineChart, WeekBars } from '../components/chart.js';
 import { Choice } from '../components/choices.js';
-import { temperature } from '../components/degrees.js';
 import { Figures } from '../components/figures.js';
 import { html, Icon } from '../components/html.js';
-import { fullDay, wordOf } from '../components/in-words.js';
 import { sharePicture } from '../components/picture.js';
 import { Skeleton } from '../components/states.js';
 import { DAY_MS, READINGS, dueAtMs, levelAt } from '../care/gauges.js';
@@ -15,9 +13,9 @@ import { useHistory, useKind } from '../signals/history.js';
 import { now } from '../signals/clock.js';
 import { unplanned } from '../care/round.js';
 import { eventsOf, gaugesOf, planOf } from '../signals/rows.js';
-import { chartsText } from '../text/en/charts.js';
-import { eventText } from '../text/en/events.js';
-import { frameText } from '../text/en/frame.js';
+import { temperature } from '../words/measures.js';
+import { say, sayIf, sayOf } from '../words/say.js';
+import { fullDay, numeral } from '../words/shown.js';
 
 /** @typedef {import('../care/overlay.js').EventRow} EventRow */
 
@@ -44,20 +42,20 @@ export function Charts({ colony }) {
     attempt(() =>
       sharePicture(
         box.current.querySelector('svg.chart'),
-        `${colony.set.name}: ${/** @type {any} */ (chartsText)[which]}`,
+        `${colony.set.name}: ${/** @type {any} */ sayOf('chart', which)}`,
       ),
     );
   return html`
     <div class="stack" ref=${box}>
       <${Choice}
-        label=${chartsText.which}
+        label=${say('chart-which')}
         hideLabel
         value=${which}
         onPick=${setWhich}
         options=${[
-          ['growth', chartsText.growth],
-          ['water', chartsText.water],
-          ['feeding', chartsText.feeding],
+          ['growth', say('chart-growth')],
+          ['water', say('chart-water')],
+          ['feeding', say('chart-feeding')],
         ]}
       />
       ${
@@ -70,13 +68,13 @@ export function Charts({ colony }) {
                 onShare=${html`
                   <button type="button" class="button screen-only" onClick=${share}>
                     <${Icon} name="share" />
-                    ${chartsText.share}
+                    ${say('chart-share')}
                   </button>
                 `}
               />
             `
           : html`
-              <${Skeleton} words=${frameText.loading} />
+              <${Skeleton} words=${say('frame-loading')} />
             `
       }${said}
     </div>
@@ -93,30 +91,35 @@ function Growth({ log, colonyId, onShare, measured }) {
   const rows = counts
     .map((row) => [
       fullDay(row.happened_ms ?? 0),
-      String(row.set.workers ?? (wordOf(eventText.coarse, row.set.workers_coarse) || '–')),
+      row.set.workers == null ? sayIf('event-coarse', row.set.workers_coarse) || '–' : numeral(row.set.workers),
     ])
     .reverse();
   const first = points[0];
   const last = points.at(-1);
   if (!first || !last || points.length < 2) {
     return html`
-      <p class="soft">${chartsText.few}</p>
+      <p class="soft">${say('chart-few')}</p>
       ${
         rows.length > 0 &&
         html`
-          <${Figures} heads=${[chartsText.day, chartsText.workers]} rows=${rows} />
+          <${Figures} heads=${[say('chart-day'), say('chart-workers')]} rows=${rows} />
         `
       }
     `;
   }
   const ahead = growthAhead(colonyId);
   const warmth = warmthBehind(measured, first[0], ahead ? now.value : last[0]);
-  const behind = warmth ? ` ${chartsText.behind(temperature(warmth.low), temperature(warmth.high))}` : '';
-  const words = `${chartsText.growth_words(first[1], last[1])}${ahead ? ` ${ahead.words}` : ''}${behind}`;
+  const words = [
+    say('chart-growth-words', { first: first[1], last: last[1] }),
+    ahead?.words,
+    warmth && say('chart-behind', { low: temperature(warmth.low), high: temperature(warmth.high) }),
+  ]
+    .filter(Boolean)
+    .join(' ');
   return html`
-    <p class="soft">${words}${ahead ? ` ${chartsText.estimate}` : ''}</p>
+    <p class="soft">${words}${ahead ? ` ${say('chart-estimate')}` : ''}</p>
     <${LineChart}
-      title=${chartsText.growth}
+      title=${say('chart-growth')}
       words=${words}
       unit=""
       need="protein"
@@ -126,7 +129,7 @@ function Growth({ log, colonyId, onShare, measured }) {
       behind=${warmth?.shape}
     />
     ${onShare}
-    <${Figures} heads=${[chartsText.day, chartsText.workers]} rows=${rows} />
+    <${Figures} heads=${[say('chart-day'), say('chart-workers')]} rows=${rows} />
   `;
 }
 
@@ -147,7 +150,7 @@ function growthAhead(colonyId) {
   return {
     line: line(2),
     band: { low: line(1), high: line(3) },
-    words: chartsText.growth_ahead(fullDay(end[0]), best, low, high),
+    words: say('chart-growth-ahead', { day: fullDay(end[0]), best, low, high }),
   };
 }
 
@@ -166,31 +169,33 @@ function Water({ log, colonyId, onShare }) {
   const gauge = gaugesOf(colonyId).find((each) => each.need === 'water');
   if (!points.length && !gauge) {
     return html`
-      <p class="soft">${chartsText.few_water}</p>
+      <p class="soft">${say('chart-few-water')}</p>
     `;
   }
   const ahead = gauge && gauge.rate_per_day > 0 ? forecast(gauge) : null;
   const due = gauge ? dueAtMs(gauge) : null;
   const words =
     due === null
-      ? chartsText.never
+      ? say('chart-never')
       : due <= now.value
-        ? chartsText.due_now
-        : chartsText.water_words(chartsText.days((due - now.value) / DAY_MS));
-  const rows = points.map(([ms, value]) => [fullDay(ms), `${Math.round(value)} %`]).reverse();
+        ? say('chart-due-now')
+        : say('chart-water-words', { days: Math.max(0, Math.round((due - now.value) / DAY_MS)) });
+  const rows = points
+    .map(([ms, value]) => [fullDay(ms), say('part-percent', { percent: Math.round(value) })])
+    .reverse();
   return html`
     <p>
       ${words}${
         ahead
           ? html`
               ${' '}
-              <span class="soft">${chartsText.estimate}</span>
+              <span class="soft">${say('chart-estimate')}</span>
             `
           : ''
       }
     </p>
     <${LineChart}
-      title=${chartsText.water}
+      title=${say('chart-water')}
       words=${words}
       unit=" %"
       need="water"
@@ -200,7 +205,7 @@ function Water({ log, colonyId, onShare }) {
       due=${gauge ? (gauge.due_level / gauge.capacity) * 100 : null}
     />
     ${onShare}
-    <${Figures} heads=${[chartsText.day, chartsText.level]} rows=${rows} />
+    <${Figures} heads=${[say('chart-day'), say('chart-level')]} rows=${rows} />
   `;
 }
 
@@ -229,7 +234,7 @@ function Food({ log, onShare }) {
   const feedings = log.filter((row) => row.kind === 'feeding' && (row.happened_ms ?? 0) > start);
   if (!feedings.length) {
     return html`
-      <p class="soft">${chartsText.few_food}</p>
+      <p class="soft">${say('chart-few-food')}</p>
     `;
   }
   const weeks = Array.from({ length: WEEKS }, (_, i) => ({ ms: start + i * WEEK_MS, sugar: 0, other: 0 }));
@@ -237,26 +242,26 @@ function Food({ log, onShare }) {
     const week = weeks[Math.min(WEEKS - 1, Math.floor(((row.happened_ms ?? 0) - start) / WEEK_MS))];
     if (week) week[row.set.need === 'sugar' ? 'sugar' : 'other'] += 1;
   }
-  const words = chartsText.food_words(feedings.length);
+  const words = say('chart-food-words', { count: feedings.length });
   return html`
     <p class="soft">${words}</p>
-    <${WeekBars} title=${chartsText.feeding} words=${words} weeks=${weeks} />
+    <${WeekBars} title=${say('chart-feeding')} words=${words} weeks=${weeks} />
     <ul class="wrap soft">
       <li class="need-sugar">
         <span class="key" aria-hidden="true"></span>
-        ${' '}${chartsText.sugar}
+        ${' '}${say('chart-sugar')}
       </li>
       <li class="need-protein">
         <span class="key" aria-hidden="true"></span>
-        ${' '}${chartsText.protein}
+        ${' '}${say('chart-protein')}
       </li>
     </ul>
     ${onShare}
     <${Figures}
-      heads=${[chartsText.week, chartsText.sugar, chartsText.protein]}
+      heads=${[say('chart-week'), say('chart-sugar'), say('chart-protein')]}
       rows=${weeks
         .filter((week) => week.sugar + week.other)
-        .map((week) => [fullDay(week.ms), String(week.sugar), String(week.other)])
+        .map((week) => [fullDay(week.ms), numeral(week.sugar), numeral(week.other)])
         .reverse()}
     />
   `;

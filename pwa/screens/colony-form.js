@@ -5,17 +5,14 @@ import { useAttempt } from '../components/attempt.js';
 import { Choice } from '../components/choices.js';
 import { formOf, numberOf, textsOf, typed } from '../components/forms.js';
 import { html } from '../components/html.js';
-import { capital, wordFor } from '../components/in-words.js';
 import { uuid7 } from '../database/ids.js';
-import { keep, log, say } from '../signals/actions.js';
+import { keep, log, tell } from '../signals/actions.js';
 import { go } from '../signals/route.js';
 import { today } from '../signals/clock.js';
 import { catalogue, rows, rowsOf } from '../signals/rows.js';
-import { colonyText } from '../text/en/colony.js';
-import { colonyFormText } from '../text/en/colony-form.js';
-import { eventText } from '../text/en/events.js';
-import { placesText } from '../text/en/places.js';
-import { savingText } from '../text/en/saving.js';
+import { COARSE, CONDITIONS, FOUNDING_MODES, GUILDS, STAGES } from '../care/codes.js';
+import { choicesOf, say, sayIf, sayOf } from '../words/say.js';
+import { capital } from '../words/shown.js';
 
 const USUAL_VESSEL = 'tube_16x150';
 
@@ -25,12 +22,12 @@ export function ColonyForm({ colony, onDone }) {
   const vessel = rows.value.get(was.vessel_id ?? '')?.set ?? {};
   const species = catalogue.value?.species ?? {};
   const vessels = catalogue.value?.vessels ?? {};
-  const names = Object.entries(species).map(([code, each]) => [code, /** @type {any} */ (each).name]);
+  const names = choicesOf('species', Object.keys(species));
   const [stage, setStage] = useState(was.stage ?? (colony ? null : 'nanitics'));
   const [condition, setCondition] = useState(was.condition ?? 'well');
   const [workers, setWorkers] = useState(/** @type {import('../kinds.d.ts').Coarse} */ ('few'));
   const [larvae, setLarvae] = useState(/** @type {import('../kinds.d.ts').Coarse} */ ('some'));
-  const [wanted, setWanted] = useState(species[was.species_code ?? '']?.name ?? was.species_name ?? '');
+  const [wanted, setWanted] = useState(sayIf('species', was.species_code) || (was.species_name ?? ''));
   const [guild, setGuild] = useState(was.guild ?? 'omnivore');
   const [founding, setFounding] = useState(was.founding_mode ?? 'claustral');
   const [lives, setLives] = useState(vessel.vessel_code ?? (colony ? '' : USUAL_VESSEL));
@@ -45,7 +42,7 @@ export function ColonyForm({ colony, onDone }) {
     const text = textsOf(event);
     const number = (/** @type {string} */ name) => numberOf(text(name)) || null;
     const has = (/** @type {string} */ name) => new FormData(formOf(event)).has(name);
-    if (!text('name')) return form.say(colonyFormText.needed);
+    if (!text('name')) return form.refuse(say('colony-form-needed'));
     const vesselId = was.vessel_id ?? uuid7();
     const id = colony?.id ?? uuid7();
     const first = !rowsOf('colony').length;
@@ -74,7 +71,7 @@ export function ColonyForm({ colony, onDone }) {
         id,
       );
       if (!colony && stage !== 'founding') await log('count', { colony_id: id, workers_coarse: workers, larvae });
-      say(savingText.saved);
+      tell(say('saving-saved'));
       if (onDone) onDone();
       else go(first ? `#/welcome/${id}` : `#/colony/${id}`);
     });
@@ -126,12 +123,12 @@ export function ColonyForm({ colony, onDone }) {
   return html`
     <form class="stack" onSubmit=${save}>
       <label>
-        ${colonyFormText.name}
+        ${say('colony-form-name')}
         <input name="name" required maxlength="60" defaultValue=${was.name ?? ''} autocomplete="off" />
       </label>
       <label>
-        ${colonyFormText.species}${' '}
-        <small>${colonyFormText.species_hint}</small>
+        ${say('colony-form-species')}${' '}
+        <small>${say('colony-form-species-hint')}</small>
         <input name="species" list="species" autocomplete="off" value=${wanted} onInput=${typed(setWanted)} />
       </label>
       <datalist id="species">
@@ -145,41 +142,41 @@ export function ColonyForm({ colony, onDone }) {
         known &&
         species[known[0]]?.stings &&
         html`
-          <p class="caution" role="status">${colonyFormText.stings}</p>
+          <p class="caution" role="status">${say('colony-form-stings')}</p>
         `
       }
       ${
         wanted.trim() &&
         !known &&
         html`
-          <div role="group" aria-label=${colonyFormText.own.species} class="stack">
+          <div role="group" aria-label=${say('colony-form-own-species')} class="stack">
             <label>
-              ${colonyFormText.length}${' '}
-              <small>${colonyFormText.length_hint}</small>
+              ${say('colony-form-length')}${' '}
+              <small>${say('colony-form-length-hint')}</small>
               <input name="worker_length" inputmode="decimal" defaultValue=${was.worker_length_mm ?? ''} />
             </label>
             <${Choice}
-              label=${colonyFormText.own.eats}
-              options=${Object.entries(colonyFormText.own.guilds)}
+              label=${say('colony-form-own-eats')}
+              options=${choicesOf('colony-form-own-guild', GUILDS)}
               value=${guild}
               onPick=${setGuild}
             />
             <${Choice}
-              label=${colonyFormText.own.founds}
-              options=${Object.entries(colonyFormText.own.foundings)}
+              label=${say('colony-form-own-founds')}
+              options=${choicesOf('colony-form-own-founding', FOUNDING_MODES)}
               value=${founding}
               onPick=${setFounding}
             />
             <label class="chip">
               <input type="checkbox" name="stings" defaultChecked=${Boolean(was.stings)} />
-              ${' '}${colonyFormText.own.stings}
+              ${' '}${say('colony-form-own-stings')}
             </label>
           </div>
         `
       }
       <${Choice}
-        label=${colonyFormText.stage}
-        options=${Object.entries(colonyText.stages)}
+        label=${say('colony-form-stage')}
+        options=${choicesOf('colony-stage', STAGES)}
         value=${stage}
         onPick=${setStage}
       />
@@ -187,8 +184,8 @@ export function ColonyForm({ colony, onDone }) {
         colony &&
         html`
           <${Choice}
-            label=${colonyFormText.condition}
-            options=${Object.entries(colonyText.conditions)}
+            label=${say('colony-form-condition')}
+            options=${choicesOf('colony-condition', CONDITIONS)}
             value=${condition}
             onPick=${setCondition}
           />
@@ -200,12 +197,12 @@ export function ColonyForm({ colony, onDone }) {
         html`
           <div class="pair">
             <label>
-              ${colonyFormText.fate.rests_since}
+              ${say('colony-form-fate-rests-since')}
               <input name="rests_since" type="date" defaultValue=${was.resting_since ?? today.value} />
             </label>
             <label>
-              ${colonyFormText.fate.wakes_on}${' '}
-              <small>${colonyFormText.optional}</small>
+              ${say('colony-form-fate-wakes-on')}${' '}
+              <small>${say('colony-form-optional')}</small>
               <input name="wakes_on" type="date" defaultValue=${was.condition_until ?? ''} />
             </label>
           </div>
@@ -216,7 +213,7 @@ export function ColonyForm({ colony, onDone }) {
         condition === 'given_away' &&
         html`
           <label>
-            ${colonyFormText.fate.went_to}
+            ${say('colony-form-fate-went-to')}
             <input name="went_to" maxlength="200" defaultValue=${was.went_to ?? ''} />
           </label>
         `
@@ -226,7 +223,7 @@ export function ColonyForm({ colony, onDone }) {
         condition === 'dead' &&
         html`
           <label>
-            ${colonyFormText.fate.died_of}
+            ${say('colony-form-fate-died-of')}
             <input name="died_of" maxlength="200" defaultValue=${was.died_of ?? ''} />
           </label>
         `
@@ -236,32 +233,32 @@ export function ColonyForm({ colony, onDone }) {
         stage !== 'founding' &&
         html`
           <${Choice}
-            label=${colonyFormText.roughly}
+            label=${say('colony-form-roughly')}
             options=${[
-              ['few', colonyFormText.few],
-              ['some', colonyFormText.some],
-              ['many', colonyFormText.many],
+              ['few', say('colony-form-few')],
+              ['some', say('colony-form-some')],
+              ['many', say('colony-form-many')],
             ]}
             value=${workers}
             onPick=${setWorkers}
           />
           <${Choice}
-            label=${colonyFormText.larvae}
-            options=${Object.entries(eventText.coarse)}
+            label=${say('colony-form-larvae')}
+            options=${choicesOf('event-coarse', COARSE)}
             value=${larvae}
             onPick=${setLarvae}
           />
         `
       }
       <details open=${Boolean(colony)}>
-        <summary>${colonyFormText.more}</summary>
+        <summary>${say('colony-form-more')}</summary>
         <label>
-          ${colonyFormText.lives}
+          ${say('colony-form-lives')}
           <select name="vessel" onChange=${typed(setLives)}>
-            <option value="" selected=${!lives}>${colonyFormText.not_listed}</option>
+            <option value="" selected=${!lives}>${say('colony-form-not-listed')}</option>
             ${Object.keys(vessels).map(
               (code) => html`
-                <option value=${code} selected=${code === lives}>${capital(wordFor('vessel', code))}</option>
+                <option value=${code} selected=${code === lives}>${capital(sayOf('vessel', code))}</option>
               `,
             )}
           </select>
@@ -269,15 +266,15 @@ export function ColonyForm({ colony, onDone }) {
         ${
           !lives &&
           html`
-            <div role="group" aria-label=${colonyFormText.own.vessel} class="stack">
+            <div role="group" aria-label=${say('colony-form-own-vessel')} class="stack">
               <label>
-                ${colonyFormText.own.bore}${' '}
-                <small>${colonyFormText.optional}</small>
+                ${say('colony-form-own-bore')}${' '}
+                <small>${say('colony-form-optional')}</small>
                 <input name="bore" inputmode="decimal" defaultValue=${vessel.bore_mm ?? ''} />
               </label>
               <label>
-                ${colonyFormText.own.vessel_length}${' '}
-                <small>${colonyFormText.optional}</small>
+                ${say('colony-form-own-vessel-length')}${' '}
+                <small>${say('colony-form-optional')}</small>
                 <input name="vessel_length" inputmode="decimal" defaultValue=${vessel.length_mm ?? ''} />
               </label>
             </div>
@@ -285,12 +282,12 @@ export function ColonyForm({ colony, onDone }) {
         }
         <label class="chip">
           <input type="checkbox" name="outworld" defaultChecked=${Boolean(vessel.has_outworld)} />
-          ${' '}${colonyFormText.outworld}
+          ${' '}${say('colony-form-outworld')}
         </label>
         <label>
-          ${placesText.stands}
+          ${say('place-stands')}
           <select name="place">
-            <option value="">${places.length ? placesText.nowhere : placesText.none_yet}</option>
+            <option value="">${places.length ? say('place-nowhere') : say('place-none-yet')}</option>
             ${places.map(
               (place) => html`
                 <option value=${place.id} selected=${place.id === was.place_id}>${place.set.name}</option>
@@ -302,25 +299,25 @@ export function ColonyForm({ colony, onDone }) {
           founds === 'parasitic' &&
           html`
             <label>
-              ${colonyFormText.fate.host}
+              ${say('colony-form-fate-host')}
               <input name="host" list="species" maxlength="60" defaultValue=${was.host_species_code ?? ''} />
             </label>
           `
         }
         <label>
-          ${colonyFormText.fate.came_from}${' '}
-          <small>${colonyFormText.optional}</small>
+          ${say('colony-form-fate-came-from')}${' '}
+          <small>${say('colony-form-optional')}</small>
           <input name="came_from" maxlength="200" defaultValue=${was.came_from ?? ''} />
         </label>
         <label>
-          ${colonyFormText.number}${' '}
-          <small>${colonyFormText.optional}</small>
+          ${say('colony-form-number')}${' '}
+          <small>${say('colony-form-optional')}</small>
           <input name="number" inputmode="numeric" pattern="[0-9]*" defaultValue=${was.number ?? ''} />
         </label>
       </details>
       ${form.said}
       <button class="button main wide" disabled=${form.busy}>
-        ${colony ? colonyFormText.save : colonyFormText.add}
+        ${colony ? say('colony-form-save') : say('colony-form-add')}
       </button>
     </form>
   `;

@@ -2,30 +2,24 @@
 import { useState } from 'preact/hooks';
 import { unfolded } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
-import { fullDay, wordFor, wordOf } from '../components/in-words.js';
 import { Photo } from '../components/photo.js';
 import { Sheet } from '../components/sheet.js';
-import { useSlices } from '../components/slices.js';
 import { SaveState } from '../components/states.js';
 import { dueInWords, percentOf, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
-import { say, voidLog } from '../signals/actions.js';
+import { tell, voidLog } from '../signals/actions.js';
 import { useKind } from '../signals/history.js';
 import { takePhoto } from '../signals/photos.js';
 import { gaugesOf, planOf, rowOf } from '../signals/rows.js';
 import { runningTasting } from '../signals/tastings.js';
-import { colonyText } from '../text/en/colony.js';
-import { colonyFormText } from '../text/en/colony-form.js';
-import { eventText } from '../text/en/events.js';
-import { historyText } from '../text/en/history.js';
-import { photosText } from '../text/en/photos.js';
-import { tastingText } from '../text/en/tasting.js';
 import { ColonyForm } from './colony-form.js';
 import { Diary } from './diary.js';
 import { lazy } from '../components/lazy.js';
 import { LogSheet } from './log.js';
 import { Plan } from './plan.js';
 import { speciesOf } from '../components/colonies.js';
+import { labelled, say, sayIf, sayOf } from '../words/say.js';
+import { fullDay } from '../words/shown.js';
 
 const Charts = lazy(() => import('./charts.js'), 'Charts');
 const Past = lazy(() => import('./past.js'), 'Past');
@@ -34,35 +28,34 @@ const Tasting = lazy(() => import('./tasting.js'), 'Tasting');
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
 
 const PICTURES_SHOWN = 24;
-/** Its parts: what it is, its gauges and what to log are there at once; the plan, what unfolds and the diary follow. */
-const PARTS = 6;
 const KINDS = /** @type {const} */ (['feeding', 'water', 'check', 'count', 'note', 'move', 'boost', 'fault']);
 
 /** @param {{id: string}} props */
 export function ColonyScreen({ id }) {
   const [sheet, setSheet] = useState('');
-  const made = useSlices(PARTS, 1);
+  const [charts, setCharts] = useState(false);
+  const [tasting, setTasting] = useState(Boolean(runningTasting(id)));
   if (id === 'new') {
     return html`
-      <h1>${colonyText.new}</h1>
+      <h1>${say('colony-new')}</h1>
       <${ColonyForm} colony=${null} />
     `;
   }
   const colony = /** @type {import('../care/overlay.js').ShownRow<'colony'> | undefined} */ (rowOf(id));
   if (!colony) {
     return html`
-      <h1>${colonyText.gone}</h1>
-      <p>${colonyText.gone_why}</p>
+      <h1>${say('colony-gone')}</h1>
+      <p>${say('colony-gone-why')}</p>
     `;
   }
   const v = colony.set;
   if (sheet === 'edit') {
     return html`
-      <h1>${colonyFormText.change(v.name)}</h1>
+      <h1>${say('colony-form-change', { name: v.name })}</h1>
       <${ColonyForm} colony=${colony} onDone=${() => setSheet('')} />
     `;
   }
-  const stage = wordOf(colonyText.stages, v.stage);
+  const stage = sayIf('colony-stage', v.stage);
   return html`
     <div class="title">
       ${
@@ -72,7 +65,7 @@ export function ColonyScreen({ id }) {
         `
       }
       <h1>${v.name}</h1>
-      <button type="button" class="button" onClick=${() => setSheet('edit')}>${colonyText.change}</button>
+      <button type="button" class="button" onClick=${() => setSheet('edit')}>${say('colony-change')}</button>
     </div>
     <p class="soft">
       <em>${speciesOf(v)}</em>
@@ -85,15 +78,20 @@ export function ColonyScreen({ id }) {
           <figure key=${gauge.need}>
             <${Tube} gauge=${gauge} />
             <figcaption aria-hidden="true">
-              <strong>${wordFor('need', gauge.need)} ${percentOf(gauge)} %</strong>
+              <strong>
+                ${say('shelf-level', {
+                  need: sayOf('need', gauge.need),
+                  level: say('part-percent', { percent: percentOf(gauge) }),
+                })}
+              </strong>
               ${dueInWords(dueAtMs(gauge))}
             </figcaption>
           </figure>
         `,
       )}
     </div>
-    <section class="stack" aria-label=${colonyText.log}>
-      <h2>${colonyText.log}</h2>
+    <section class="stack" aria-label=${say('colony-log')}>
+      <h2>${say('colony-log')}</h2>
       <div class="log-bar">
         ${KINDS.map(
           (kind) => html`
@@ -103,59 +101,23 @@ export function ColonyScreen({ id }) {
               onClick=${() => setSheet(kind)}
             >
               <${Icon} name=${kind} />
-              ${eventText.kinds[kind]}
+              ${sayOf('event-kind', kind)}
             </button>
           `,
         )}
       </div>
     </section>
     ${
-      made > 3 &&
-      (planOf(id)
+      planOf(id)
         ? html`
             <${Plan} colony=${colony} />
           `
         : html`
-            <p class="soft">${colonyText.no_plan}</p>
-          `)
-    }
-    ${
-      made > 4 &&
-      html`
-        <${Unfolding} colony=${colony} onPast=${() => setSheet('past')} />
-      `
-    }
-    ${
-      made > 5 &&
-      html`
-        <${Diary} colonyId=${id} />
-      `
-    }
-    ${
-      sheet === 'past'
-        ? html`
-            <${Sheet} title=${`${historyText.title}: ${v.name}`} onClose=${() => setSheet('')}>
-              <${Past} row=${colony} />
-            </${Sheet}>
-          `
-        : sheet &&
-          html`
-            <${LogSheet} colonyId=${id} kind=${sheet} onClose=${() => setSheet('')} />
+            <p class="soft">${say('colony-no-plan')}</p>
           `
     }
-  `;
-}
-
-/**
- * What unfolds when it is wanted: charts and tasting; its pictures; what becomes of it on paper and over time.
- * @param {{colony: import('../care/overlay.js').ShownRow<'colony'>, onPast: () => void}} props
- */
-function Unfolding({ colony, onPast }) {
-  const [charts, setCharts] = useState(false);
-  const [tasting, setTasting] = useState(Boolean(runningTasting(colony.id)));
-  return html`
     <details onToggle=${unfolded(setCharts)}>
-      <summary><h2>${colonyText.charts}</h2></summary>
+      <summary><h2>${say('colony-charts')}</h2></summary>
       ${
         charts &&
         html`
@@ -164,7 +126,7 @@ function Unfolding({ colony, onPast }) {
       }
     </details>
     <details open=${tasting} onToggle=${unfolded(setTasting)}>
-      <summary><h2>${tastingText.title}</h2></summary>
+      <summary><h2>${say('tasting-title')}</h2></summary>
       ${
         tasting &&
         html`
@@ -172,14 +134,27 @@ function Unfolding({ colony, onPast }) {
         `
       }
     </details>
-    <${Photos} colonyId=${colony.id} name=${colony.set.name} />
+    <${Photos} colonyId=${id} name=${v.name} />
     <div class="wrap even">
-      <a class="button" href=${`#/paper/${colony.id}`}>
+      <a class="button" href=${`#/paper/${id}`}>
         <${Icon} name="print" />
-        ${colonyText.paper}
+        ${say('colony-paper')}
       </a>
-      <button type="button" class="button" onClick=${onPast}>${colonyText.past}</button>
+      <button type="button" class="button" onClick=${() => setSheet('past')}>${say('colony-past')}</button>
     </div>
+    <${Diary} colonyId=${id} />
+    ${
+      sheet === 'past'
+        ? html`
+            <${Sheet} title=${labelled(say('history-title'), v.name)} onClose=${() => setSheet('')}>
+              <${Past} row=${colony} />
+            </${Sheet}>
+          `
+        : sheet &&
+          html`
+            <${LogSheet} colonyId=${id} kind=${sheet} onClose=${() => setSheet('')} />
+          `
+    }
   `;
 }
 
@@ -204,15 +179,15 @@ function Photos({ colonyId, name }) {
       await takePhoto(colonyId, file);
     } catch (error) {
       if (/** @type {any} */ (error).name === 'NotSaved') throw error;
-      say(photosText.unreadable);
+      tell(say('photo-unreadable'));
     } finally {
       setBusy(false);
     }
   };
   const at = all.findIndex((row) => row.id === large);
   return html`
-    <section class="stack" aria-label=${photosText.title}>
-      <h2>${photosText.title}</h2>
+    <section class="stack" aria-label=${say('photo-title')}>
+      <h2>${say('photo-title')}</h2>
       ${
         all.length > 0 &&
         html`
@@ -224,7 +199,7 @@ function Photos({ colonyId, name }) {
                     type="button"
                     class="photo-button"
                     aria-haspopup="dialog"
-                    aria-label=${photosText.large(day(row))}
+                    aria-label=${say('photo-large', { day: day(row) })}
                     onClick=${() => setLarge(row.id)}
                   >
                     <${Photo} row=${row} words="" />
@@ -250,7 +225,7 @@ function Photos({ colonyId, name }) {
       }
       <label class="button wide file">
         <${Icon} name="photo" />
-        ${busy ? photosText.busy : photosText.take}
+        ${busy ? say('photo-busy') : say('photo-take')}
         <input type="file" accept="image/*" capture="environment" disabled=${busy} onChange=${take} />
       </label>
     </section>
@@ -268,11 +243,11 @@ function Large({ all, at, name, onTurn }) {
   `;
   return html`
     <${Sheet} title=${day(row)} onClose=${() => onTurn('')}>
-      <${Photo} key=${row.id} row=${row} words=${photosText.of(name, day(row))} />
+      <${Photo} key=${row.id} row=${row} words=${say('photo-of', { name, day: day(row) })} />
       ${
         all.length > 1 &&
         html`
-          <div class="wrap even">${turn(all[at + 1], photosText.older)}${turn(all[at - 1], photosText.newer)}</div>
+          <div class="wrap even">${turn(all[at + 1], say('photo-older'))}${turn(all[at - 1], say('photo-newer'))}</div>
         `
       }
       <button
@@ -283,7 +258,7 @@ function Large({ all, at, name, onTurn }) {
           void voidLog(row);
         }}
       >
-        ${photosText.remove}
+        ${say('photo-remove')}
       </button>
     </${Sheet}>
   `;

@@ -1,11 +1,10 @@
 // The history as a diary: by day, newest first. Only the pages near the view are read and drawn, so that years of it
 // Longer than 300 lines because pages, search and lines share how far back is read.
 // stay light.
-import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { eventInWords } from '../components/event-in-words.js';
 import { typed } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
-import { namedDay, namedDayOfYear, timeOfDay } from '../components/in-words.js';
 import { Photo } from '../components/photo.js';
 import { Sheet } from '../components/sheet.js';
 import { SaveState } from '../components/states.js';
@@ -14,12 +13,10 @@ import { voidLog } from '../signals/actions.js';
 import { readBack } from '../signals/history.js';
 import { now, today } from '../signals/clock.js';
 import { outbox, rowOf, stored } from '../signals/rows.js';
-import { colonyText } from '../text/en/colony.js';
-import { diaryText } from '../text/en/diary.js';
-import { eventText } from '../text/en/events.js';
-import { roundText } from '../text/en/round.js';
-import { tastingText } from '../text/en/tasting.js';
 import { lazy } from '../components/lazy.js';
+import { EVENT_KINDS } from '../care/codes.js';
+import { labelled, say, sayOf } from '../words/say.js';
+import { dayAndYear, dayInFull, timeOfDay } from '../words/shown.js';
 
 const Past = lazy(() => import('./past.js'), 'Past');
 
@@ -28,8 +25,8 @@ const Past = lazy(() => import('./past.js'), 'Past');
  * @typedef {{edge_ms: number, day: string}} End of a page: the instant it goes back to, and the day of its last line
  */
 
-const PAGE = 9; // as many lines as a slow phone makes in a moment
-const KINDS = Object.entries(eventText.kinds).filter(([kind]) => kind !== 'climate');
+const PAGE = 12; // as many lines as a slow phone makes in a moment
+const KINDS = EVENT_KINDS.filter((kind) => kind !== 'climate');
 
 /** @param {{colonyId: string}} props */
 export function Diary({ colonyId }) {
@@ -42,23 +39,23 @@ export function Diary({ colonyId }) {
     (!kind || row.kind === kind) &&
     (!text || `${eventInWords(row)} ${row.set.remark ?? ''}`.toLowerCase().includes(text));
   return html`
-    <section class="stack" aria-label=${colonyText.diary}>
-      <h2>${colonyText.diary}</h2>
+    <section class="stack" aria-label=${say('colony-diary')}>
+      <h2>${say('colony-diary')}</h2>
       ${
         long &&
         html`
           <div class="pair screen-only">
             <label>
-              ${diaryText.search}
+              ${say('diary-search')}
               <input type="search" value=${wanted} onInput=${typed(setWanted)} />
             </label>
             <label>
-              ${diaryText.kinds}
+              ${say('diary-kind')}
               <select onChange=${typed(setKind)}>
-                <option value="">${diaryText.all}</option>
+                <option value="">${say('diary-all')}</option>
                 ${KINDS.map(
-                  ([each, words]) => html`
-                    <option value=${each}>${words}</option>
+                  (each) => html`
+                    <option value=${each}>${sayOf('event-kind', each)}</option>
                   `,
                 )}
               </select>
@@ -70,7 +67,7 @@ export function Diary({ colonyId }) {
         key=${`${kind} ${text}`}
         colonyId=${colonyId}
         fits=${fits}
-        none=${kind || text ? diaryText.none : diaryText.empty}
+        none=${kind || text ? say('diary-none') : say('diary-empty')}
         onLong=${() => setLong(true)}
       />
     </section>
@@ -90,11 +87,6 @@ function Pages({ colonyId, fits, none, onLong }) {
   const next = () => {
     if (last) setAsked(asked + 1);
   };
-  // the same at each drawing, so a page that is read draws no other anew
-  const onRead = useCallback(
-    (/** @type {number} */ at, /** @type {End} */ end) => setEnds((known) => Object.assign([...known], { [at]: end })),
-    [],
-  );
   useEffect(() => {
     if (!last || !more) return undefined;
     onLong();
@@ -110,17 +102,17 @@ function Pages({ colonyId, fits, none, onLong }) {
           key=${i}
           colonyId=${colonyId}
           fits=${fits}
-          at=${i}
+          stays=${!i}
           before=${ends[i - 1]}
           end=${ends[i]}
-          onRead=${onRead}
+          onRead=${(/** @type {End} */ end) => setEnds((known) => Object.assign([...known], { [i]: end }))}
         />
       `,
     )}
     ${
       more &&
       html`
-        <button type="button" class="button" ref=${button} onClick=${next}>${diaryText.earlier}</button>
+        <button type="button" class="button" ref=${button} onClick=${next}>${say('diary-earlier')}</button>
       `
     }
     ${
@@ -136,10 +128,10 @@ function Pages({ colonyId, fits, none, onLong }) {
 
 /**
  * One page: read when it comes near the view, and an empty space of its height when it is far.
- * @param {{colonyId: string, fits: (row: ShownRow) => boolean, at: number, before?: End, end?: End,
- *   onRead: (at: number, end: End) => void}} props
+ * @param {{colonyId: string, fits: (row: ShownRow) => boolean, stays: boolean, before?: End, end?: End,
+ *   onRead: (end: End) => void}} props
  */
-function Page({ colonyId, fits, at, before, end, onRead }) {
+function Page({ colonyId, fits, stays, before, end, onRead }) {
   const [log, setLog] = useState(/** @type {ShownRow[] | null} */ (null));
   const [near, setNear] = useState(true);
   const [back_ms, setBack] = useState(0);
@@ -148,7 +140,7 @@ function Page({ colonyId, fits, at, before, end, onRead }) {
   const height_px = useRef(0);
   useEffect(
     () =>
-      at === 0
+      stays
         ? undefined
         : watchNear(box.current, (comes, height) => {
             if (!comes && box.current.contains(document.activeElement)) return; // never take away where the keyboard is
@@ -177,7 +169,7 @@ function Page({ colonyId, fits, at, before, end, onRead }) {
       if (!wanted || !read) return;
       setLog(read.log);
       setBack(0);
-      onRead(at, { edge_ms: read.edge_ms, day: read.log.length ? dayOf(read.log.at(-1)) : (before?.day ?? '') });
+      onRead({ edge_ms: read.edge_ms, day: read.log.length ? dayOf(read.log.at(-1)) : (before?.day ?? '') });
     });
     return () => {
       wanted = false;
@@ -195,7 +187,7 @@ function Page({ colonyId, fits, at, before, end, onRead }) {
       ${
         back_ms > 0 &&
         html`
-          <p class="soft">${diaryText.looking(dayInWords(back_ms))}</p>
+          <p class="soft">${say('diary-looking', { day: dayInWords(back_ms) })}</p>
         `
       }
       ${
@@ -277,9 +269,9 @@ function byDay(log) {
 /** @param {number} ms */
 function dayInWords(ms) {
   const day = new Date(ms);
-  if (day.toDateString() === new Date(now.peek()).toDateString()) return diaryText.today;
-  if (day.toDateString() === new Date(now.peek() - DAY_MS).toDateString()) return diaryText.yesterday;
-  return day.getFullYear() === new Date(now.peek()).getFullYear() ? namedDay(ms) : namedDayOfYear(ms);
+  if (day.toDateString() === new Date(now.peek()).toDateString()) return say('diary-today');
+  if (day.toDateString() === new Date(now.peek() - DAY_MS).toDateString()) return say('diary-yesterday');
+  return day.getFullYear() === new Date(now.peek()).getFullYear() ? dayInFull(ms) : dayAndYear(ms);
 }
 
 /** @param {{row: ShownRow, onOpen: (id: string) => void}} props */
@@ -301,11 +293,11 @@ function Entry({ row, onOpen }) {
         }${
           tasting &&
           html`
-            <span class="soft">${tastingText.part(tasting)}</span>
+            <span class="soft">${say('tasting-part', { name: tasting })}</span>
           `
         }
         <span class="soft">
-          ${timeOfDay(row.happened_ms ?? 0)}${' '}${who ? roundText.by(who) : ''}${
+          ${timeOfDay(row.happened_ms ?? 0)}${' '}${who ? say('round-by', { who }) : ''}${
             row.state === 'synced'
               ? ''
               : html`
@@ -324,10 +316,10 @@ function Entry({ row, onOpen }) {
       <button
         type="button"
         class="button quiet screen-only"
-        aria-label=${`${diaryText.void}: ${eventInWords(row)}`}
+        aria-label=${labelled(say('diary-void'), eventInWords(row))}
         onClick=${() => voidLog(row)}
       >
-        ${diaryText.void}
+        ${say('diary-void')}
       </button>
     </li>
   `;

@@ -1,25 +1,19 @@
 // Fields and their values in words: for what needs a person, and for what was changed.
-import { temperature } from '../components/degrees.js';
 import { eventInWords } from '../components/event-in-words.js';
-import { capital, fullDay, moment, wordFor } from '../components/in-words.js';
-import { catalogue, rows } from '../signals/rows.js';
-import { colonyText } from '../text/en/colony.js';
-import { colonyFormText } from '../text/en/colony-form.js';
-import { eventText } from '../text/en/events.js';
-import { foodText } from '../text/en/food.js';
-import { historyText } from '../text/en/history.js';
-import { laterText } from '../text/en/later.js';
-import { placesText } from '../text/en/places.js';
+import { rows } from '../signals/rows.js';
+import { temperature } from '../words/measures.js';
+import { say, sayIf, sayOf } from '../words/say.js';
+import { capital, fullDay, listed, moment, numeral } from '../words/shown.js';
 
 /** @param {string} name */
-export const fieldName = (name) => historyText.fields[name] ?? capital(name.replaceAll('_', ' '));
+export const fieldName = (name) => sayIf('history-field', name) || capital(name.replaceAll('_', ' '));
 
 /** @param {string} kind */
 export const kindName = (kind) =>
-  /** @type {Record<string, string>} */ (eventText.kinds)[kind] ?? historyText.registers[kind] ?? kind;
+  /** @type {Record<string, string>} */ sayOf('event-kind', kind) ?? sayOf('history-register', kind) ?? kind;
 
-/** The catalogue's word table for a field's codes. @type {Record<string, string>} */
-const TABLES = {
+/** What the messages of a field's codes begin with. @type {Record<string, import('../messages.d.ts').Group>} */
+const GROUPS = {
   need: 'need',
   food_code: 'food',
   food_codes: 'food',
@@ -28,65 +22,59 @@ const TABLES = {
   form: 'form',
   size_class: 'size',
   fault: 'fault',
-  despite: 'origin_why',
-};
-/** The app's own words for a field's codes. @type {Record<string, Record<string, string>>} */
-const OWN = {
-  stage: colonyText.stages,
-  condition: colonyText.conditions,
-  outcome: eventText.outcomes,
-  reading: eventText.readings,
-  level: eventText.readings,
-  tint: foodText.tints,
-  colour_seen: eventText.colour_seen,
-  workers_coarse: eventText.coarse,
-  eggs: eventText.brood_seen,
-  larvae: eventText.brood_seen,
-  pupae: eventText.brood_seen,
-  guild: colonyFormText.own.guilds,
-  founding_mode: colonyFormText.own.foundings,
-  place_type: placesText.types,
-  action: { ...eventText.water, read: historyText.values.read },
-  why: Object.fromEntries(laterText.why),
+  despite: 'origin-why',
+  stage: 'colony-stage',
+  condition: 'colony-condition',
+  outcome: 'event-outcome',
+  reading: 'event-reading',
+  level: 'event-reading',
+  tint: 'measure-tint',
+  colour_seen: 'event-colour-seen',
+  workers_coarse: 'event-coarse',
+  eggs: 'event-brood-seen',
+  larvae: 'event-brood-seen',
+  pupae: 'event-brood-seen',
+  guild: 'colony-form-own-guild',
+  founding_mode: 'colony-form-own-founding',
+  place_type: 'place-type',
+  why: 'later-why',
+  species_code: 'species',
 };
 
 /** @param {string} field @param {any} value @returns {string} */
 export function valueInWords(field, value) {
   if (value === null || value === undefined || value === '' || (Array.isArray(value) && !value.length)) {
-    return historyText.values.empty;
+    return say('history-value-empty');
   }
-  if (typeof value === 'boolean') return value ? historyText.values.yes : historyText.values.no;
-  if (Array.isArray(value)) return value.map((each) => valueInWords(field, each)).join(', ');
+  if (typeof value === 'boolean') return value ? say('history-value-yes') : say('history-value-no');
+  if (Array.isArray(value)) return listed(value.map((each) => valueInWords(field, each)));
   if (typeof value === 'object') {
-    return Object.entries(value)
-      .map(([need, days]) => historyText.values.every(wordFor('need', need), days))
-      .join(', ');
+    return listed(
+      Object.entries(value).map(([need, days]) => say('history-value-every', { need: sayOf('need', need), days })),
+    );
   }
   if (field.endsWith('_c')) return temperature(value);
   if (field.endsWith('_id') || field.endsWith('_ids')) return recordInWords(value);
   if (/_on$|_by$/.test(field)) return fullDay(value);
   if (/_at$|^until$/.test(field)) return moment(value);
-  if (field === 'species_code') return catalogue.value?.species?.[value]?.name ?? value;
-  if (field === 'unit') return foodText.units[value]?.(2) ?? value;
-  const table = TABLES[field];
-  return OWN[field]?.[value] ?? ((table && catalogue.value?.words?.[table]?.[value]) || String(value));
+  if (field === 'unit') return sayOf('measure-unit', value, { count: 2 });
+  if (field === 'action') return value === 'read' ? say('history-value-read') : sayOf('event-water', value);
+  const group = GROUPS[field];
+  if (group) return sayIf(group, value) || String(value);
+  return typeof value === 'number' ? numeral(value) : String(value);
 }
 
 /** @param {string} id */
 function recordInWords(id) {
   const row = rows.value.get(id);
-  if (!row) return historyText.values.elsewhere;
+  if (!row) return say('history-value-elsewhere');
   if (row.happened_ms !== null) return eventInWords(row);
   return nameInWords(row);
 }
 
 /** What a thing is called. @param {{kind: string, set: Partial<import('../care/overlay.js').Fields>}} thing */
 export function nameInWords({ kind, set }) {
-  const words = catalogue.value?.words ?? {};
-  return (
-    set.name ??
-    (set.food_code
-      ? capital(wordFor('food', set.food_code))
-      : (words.vessel?.[set.vessel_code ?? ''] ?? kindName(kind)))
-  );
+  if (set.name) return set.name;
+  if (set.food_code) return capital(sayOf('food', set.food_code));
+  return sayIf('vessel', set.vessel_code) || kindName(kind);
 }

@@ -7,21 +7,21 @@ import { ManyChoice } from '../components/choices.js';
 import { eventInWords } from '../components/event-in-words.js';
 import { formOf, textsOf } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
-import { dayAndTime, nameOf, shortDay } from '../components/in-words.js';
 import { Sheet } from '../components/sheet.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
-import { keep, say } from '../signals/actions.js';
+import { keep, tell } from '../signals/actions.js';
 import { post } from '../signals/people.js';
 import { now, today } from '../signals/clock.js';
 import { catalogue, events, rows, rowsOf } from '../signals/rows.js';
 import { syncNow } from '../signals/sync.js';
-import { calendarText } from '../text/en/calendar.js';
-import { handoverText } from '../text/en/handover.js';
-import { savingText } from '../text/en/saving.js';
 import { coloniesInOrder } from '../components/colonies.js';
 import { StandInView } from './standin.js';
 import { Holiday } from './holiday.js';
+import { nameOf } from '../components/in-words.js';
+import { languageChoices } from '../components/preferences.js';
+import { say } from '../words/say.js';
+import { dayAndTime, listed, shortDay } from '../words/shown.js';
 
 /** @typedef {import('./holiday.js').Trip} Trip */
 /** @typedef {import('../care/overlay.js').ShownRow<'colony'>} ColonyRow */
@@ -29,8 +29,8 @@ import { Holiday } from './holiday.js';
 export function HandOverScreen() {
   const [trip, setTrip] = useState(/** @type {Trip | null} */ (null));
   return html`
-    <h1>${handoverText.title}</h1>
-    <p class="soft">${handoverText.about}</p>
+    <h1>${say('handover-title')}</h1>
+    <p class="soft">${say('handover-about')}</p>
     ${rowsOf('pass')
       .reverse()
       .map(
@@ -41,7 +41,7 @@ export function HandOverScreen() {
     <${Holiday} onPass=${setTrip} />
     <${PassForm} key=${JSON.stringify(trip)} trip=${trip} />
     <section class="card">
-      <h2>${handoverText.calendar}</h2>
+      <h2>${say('handover-calendar')}</h2>
       <${CalendarAddress} passId=${null} />
     </section>
   `;
@@ -68,12 +68,12 @@ function Pass({ row }) {
   const v = row.set;
   const over = v.revoked_at_ms || today.value > v.ends_on;
   const state = v.revoked_at_ms
-    ? handoverText.state.back
+    ? say('handover-state-back')
     : today.value < v.starts_on
-      ? handoverText.state.from(shortDay(v.starts_on))
+      ? say('handover-state-from', { day: shortDay(v.starts_on) })
       : over
-        ? handoverText.state.ended
-        : handoverText.state.now;
+        ? say('handover-state-ended')
+        : say('handover-state-now');
   const done = doneUnder(row.id, v.colony_ids);
   const makeLink = () =>
     attempt(async () => {
@@ -81,26 +81,26 @@ function Pass({ row }) {
       setLink(await post(`/api/passes/${row.id}/link`));
     });
   const takeBack = () =>
-    confirm(handoverText.sure(v.name)) &&
+    confirm(say('handover-sure', { who: v.name })) &&
     attempt(async () => {
       await post(`/api/passes/${row.id}/revoke`);
       await syncNow();
     });
   const share = () =>
-    navigator.share({ title: handoverText.share_title(v.name), url: link.link }).catch(() => undefined);
+    navigator.share({ title: say('handover-share-title', { who: v.name }), url: link.link }).catch(() => undefined);
   return html`
     <article class="card">
       <h2>${v.name}</h2>
       <p class="soft">
-        ${shortDay(v.starts_on)}${' '}${handoverText.to}${' '}${shortDay(v.ends_on)}${' · '}
+        ${say('handover-days', { from: shortDay(v.starts_on), to: shortDay(v.ends_on) })}${' · '}
         <strong>${state}</strong>
-        ${' · '}${v.colony_ids.map(nameOf).join(', ')}
+        ${' · '}${listed(v.colony_ids.map(nameOf))}
       </p>
       ${
         (done.length > 0 || over) &&
         html`
           <section class="stack">
-            <h3>${handoverText.done_by(v.name)}</h3>
+            <h3>${say('handover-done-by', { who: v.name })}</h3>
             ${
               done.length
                 ? html`
@@ -122,7 +122,7 @@ function Pass({ row }) {
                     </ul>
                   `
                 : html`
-                    <p class="soft">${handoverText.nothing}</p>
+                    <p class="soft">${say('handover-nothing')}</p>
                   `
             }
           </section>
@@ -132,16 +132,16 @@ function Pass({ row }) {
         link &&
         html`
           <div class="stack">
-            <p>${handoverText.link_once}</p>
+            <p>${say('handover-link-once')}</p>
             <div
               class="qr"
               role="img"
-              aria-label=${handoverText.share_title(v.name)}
+              aria-label=${say('handover-share-title', { who: v.name })}
               dangerouslySetInnerHTML=${{ __html: link.qr_svg }}
             />
             <p><a class="address" href=${link.link}>${link.link}</a></p>
             <p>
-              ${handoverText.by_code}${' '}
+              ${say('handover-by-code')}${' '}
               <span class="code">${link.code}</span>
             </p>
             ${
@@ -149,7 +149,7 @@ function Pass({ row }) {
               html`
                 <button type="button" class="button wide" onClick=${share}>
                   <${Icon} name="share" />
-                  ${handoverText.share}
+                  ${say('handover-share')}
                 </button>
               `
             }
@@ -162,12 +162,12 @@ function Pass({ row }) {
         html`
           <div class="wrap even">
             <button type="button" class="button main" disabled=${busy} onClick=${makeLink}>
-              ${link ? handoverText.new_link : handoverText.make_link}
+              ${link ? say('handover-new-link') : say('handover-make-link')}
             </button>
-            <button type="button" class="button" onClick=${() => setPreview(true)}>${handoverText.preview}</button>
+            <button type="button" class="button" onClick=${() => setPreview(true)}>${say('handover-preview')}</button>
             <a class="button" href=${`#/paper/${row.id}`}>
               <${Icon} name="print" />
-              ${handoverText.print}
+              ${say('handover-print')}
             </a>
           </div>
           <${CalendarAddress} passId=${row.id} />
@@ -177,14 +177,14 @@ function Pass({ row }) {
         !v.revoked_at_ms &&
         html`
           <button type="button" class="button warn" disabled=${busy} onClick=${takeBack}>
-            ${handoverText.take_back}
+            ${say('handover-take-back')}
           </button>
         `
       }
       ${
         preview &&
         html`
-          <${Sheet} title=${handoverText.preview_title(v.name)} onClose=${() => setPreview(false)}>
+          <${Sheet} title=${say('handover-preview-title', { who: v.name })} onClose=${() => setPreview(false)}>
             <div class="stack" inert><${StandInView} given=${v} state="open" colonies=${rowsWith(v.colony_ids)} /></div>
           </${Sheet}>
         `
@@ -210,14 +210,14 @@ function PassForm({ trip }) {
   const stings = (/** @type {ColonyRow | undefined} */ colony) =>
     Boolean(catalogue.value?.species?.[colony?.set.species_code ?? '']?.stings ?? colony?.set.stings);
   const named = (/** @type {ColonyRow} */ colony) =>
-    stings(colony) ? `${colony.set.name} (${handoverText.stings})` : colony.set.name;
+    stings(colony) ? say('handover-stings', { colony: colony.set.name }) : colony.set.name;
   const stinging = chosen.filter((id) => stings(colonies.find((each) => each.id === id)));
   /** @param {Event} event */
   function save(event) {
     event.preventDefault();
     const text = textsOf(event);
-    if (!chosen.length) return form.say(handoverText.none);
-    if (text('ends_on') < text('starts_on')) return form.say(handoverText.backwards);
+    if (!chosen.length) return form.refuse(say('handover-none'));
+    if (text('ends_on') < text('starts_on')) return form.refuse(say('handover-backwards'));
     return form.attempt(async () => {
       await keep('pass', {
         name: text('name'),
@@ -227,21 +227,22 @@ function PassForm({ trip }) {
         instructions: text('instructions'),
         emergency_contact: text('emergency_contact'),
         stinging_ok_ids: stinging,
+        ...(text('language') ? { language: text('language') } : {}),
       });
-      say(savingText.saved);
+      tell(say('saving-saved'));
       formOf(event).reset();
       setChosen([]);
     });
   }
   return html`
     <form class="card" onSubmit=${save}>
-      <h2>${handoverText.new}</h2>
+      <h2>${say('handover-new')}</h2>
       <label>
-        ${handoverText.who}
+        ${say('handover-who')}
         <input ref=${who} name="name" required maxlength="60" autocomplete="off" />
       </label>
       <${ManyChoice}
-        label=${handoverText.colonies}
+        label=${say('handover-colonies')}
         values=${chosen}
         onChange=${setChosen}
         options=${colonies.map((colony) => [colony.id, named(colony)])}
@@ -250,23 +251,23 @@ function PassForm({ trip }) {
         chosen.length < colonies.length &&
         html`
           <button type="button" class="button" onClick=${() => setChosen(colonies.map((colony) => colony.id))}>
-            ${handoverText.all}
+            ${say('handover-all')}
           </button>
         `
       }
       ${
         stinging.length > 0 &&
         html`
-          <p class="caution" role="status">${handoverText.stings_words}</p>
+          <p class="caution" role="status">${say('handover-stings-words')}</p>
         `
       }
       <div class="pair">
         <label>
-          ${handoverText.first}
+          ${say('handover-first')}
           <input name="starts_on" type="date" required defaultValue=${trip?.starts_on ?? today.value} />
         </label>
         <label>
-          ${handoverText.last}
+          ${say('handover-last')}
           <input
             name="ends_on"
             type="date"
@@ -276,15 +277,26 @@ function PassForm({ trip }) {
         </label>
       </div>
       <label>
-        ${handoverText.know}
+        ${say('handover-know')}
         <textarea name="instructions" maxlength="4000"></textarea>
       </label>
       <label>
-        ${handoverText.call}
+        ${say('handover-call')}
         <input name="emergency_contact" maxlength="200" inputmode="tel" />
       </label>
+      <label>
+        ${say('house-language')}
+        <select name="language">
+          <option value="">${say('house-language-as-phone')}</option>
+          ${languageChoices().map(
+            ([tag, language]) => html`
+              <option value=${tag} lang=${tag}>${language}</option>
+            `,
+          )}
+        </select>
+      </label>
       ${form.said}
-      <button class="button main wide" disabled=${form.busy}>${handoverText.go}</button>
+      <button class="button main wide" disabled=${form.busy}>${say('handover-go')}</button>
     </form>
   `;
 }
@@ -302,31 +314,31 @@ function CalendarAddress({ passId }) {
     attempt(async () => {
       await post('/api/feeds/revoke', { pass_id: passId });
       setUrl('');
-      return calendarText.ended;
+      return say('calendar-address-ended');
     });
   const copy = () =>
     attempt(async () => {
       await navigator.clipboard.writeText(url);
-      return calendarText.copied;
+      return say('calendar-address-copied');
     });
   return html`
     <details>
-      <summary>${calendarText.title}</summary>
-      <p class="soft">${calendarText.about}</p>
+      <summary>${say('calendar-address-title')}</summary>
+      <p class="soft">${say('calendar-address-about')}</p>
       ${
         url &&
         html`
-          <p>${calendarText.once}</p>
+          <p>${say('calendar-address-once')}</p>
           <p><a class="address" href=${url.replace(/^https?:/, 'webcal:')}>${url}</a></p>
-          <button type="button" class="button" onClick=${copy}>${calendarText.copy}</button>
+          <button type="button" class="button" onClick=${copy}>${say('calendar-address-copy')}</button>
         `
       }
       ${said}
       <div class="wrap">
         <button type="button" class="button" disabled=${busy} onClick=${make}>
-          ${url ? calendarText.anew : calendarText.make}
+          ${url ? say('calendar-address-anew') : say('calendar-address-make')}
         </button>
-        <button type="button" class="button" disabled=${busy} onClick=${end}>${calendarText.end}</button>
+        <button type="button" class="button" disabled=${busy} onClick=${end}>${say('calendar-address-end')}</button>
       </div>
     </details>
   `;

@@ -4,15 +4,16 @@ import { whyNot } from '../components/answer.js';
 import { useAttempt } from '../components/attempt.js';
 import { textsOf } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
-import { capital, inWords, nameOf, portionInWords, wordFor } from '../components/in-words.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
 import { post } from '../signals/people.js';
 import { now, today } from '../signals/clock.js';
-import { holidayText } from '../text/en/holiday.js';
+import { portionInWords } from '../words/portions.js';
+import { inWords, nameOf } from '../components/in-words.js';
+import { labelled, say, sayOf } from '../words/say.js';
 
 /** @typedef {{colony_ids: string[], starts_on: string, ends_on: string}} Trip */
-/** @typedef {{need: string, portion: import('../care/words.js').Portion | null}} TopUp */
+/** @typedef {{need: string, portion: import('../words/portions.js').Portion | null}} TopUp */
 /**
  * @typedef {{colony_id: string, verdict: 'nobody' | 'nobody_after_top_up' | 'visit', top_up: TopUp[],
  *   visit_every_days: number | null, reasons: Array<{code: string, args: Record<string, any>}>}} ColonyHoliday
@@ -43,16 +44,16 @@ export function Holiday({ onPass }) {
   }
   return html`
     <section class="card">
-      <h2>${holidayText.title}</h2>
-      <p class="soft">${holidayText.about}</p>
+      <h2>${say('holiday-title')}</h2>
+      <p class="soft">${say('holiday-about')}</p>
       <form class="stack" onSubmit=${look}>
         <div class="pair">
           <label>
-            ${holidayText.leave}
+            ${say('holiday-leave')}
             <input name="leave_on" type="date" required min=${today.value} defaultValue=${today.value} />
           </label>
           <label>
-            ${holidayText.back}
+            ${say('holiday-back')}
             <input
               name="return_on"
               type="date"
@@ -63,7 +64,7 @@ export function Holiday({ onPass }) {
           </label>
         </div>
         ${said}
-        <button class="button" disabled=${busy}>${holidayText.go}</button>
+        <button class="button" disabled=${busy}>${say('holiday-go')}</button>
       </form>
       <div role="status">
         ${
@@ -79,7 +80,7 @@ export function Holiday({ onPass }) {
                 </ul>
               `
             : html`
-                <p>${holidayText.none}</p>
+                <p>${say('holiday-none')}</p>
               `)
         }
       </div>
@@ -89,7 +90,7 @@ export function Holiday({ onPass }) {
         html`
           <button type="button" class="button main" onClick=${() => onPass(found.trip)}>
             <${Icon} name="handover" />
-            ${holidayText.pass}
+            ${say('holiday-pass')}
           </button>
         `
       }
@@ -97,7 +98,7 @@ export function Holiday({ onPass }) {
         found &&
         html`
           <details>
-            <summary>${holidayText.travel}</summary>
+            <summary>${say('holiday-travel')}</summary>
             <ul class="stack">
               ${found.travel.map(
                 (rule) => html`
@@ -122,8 +123,8 @@ function OneColony({ told }) {
           <strong>
             ${
               told.verdict === 'visit'
-                ? holidayText.visit(told.visit_every_days ?? 1)
-                : holidayText.verdict[told.verdict]
+                ? say('holiday-visit', { days: told.visit_every_days ?? 1 })
+                : sayOf('holiday-verdict', told.verdict)
             }
           </strong>
         </p>
@@ -131,10 +132,10 @@ function OneColony({ told }) {
           told.top_up.length > 0 &&
           html`
             <div>
-              <p>${holidayText.top_up}</p>
+              <p>${say('holiday-top-up')}</p>
               ${told.top_up.map(
                 ({ need, portion }) => html`
-                  <p>${wordFor('need', need)}: ${portion ? portionInWords(portion) : holidayText.full}</p>
+                  <p>${labelled(sayOf('need', need), portion ? portionInWords(portion) : say('holiday-full'))}</p>
                 `,
               )}
             </div>
@@ -142,22 +143,10 @@ function OneColony({ told }) {
         }
         ${told.reasons.map(
           (reason) => html`
-            <p class="soft">${capital(inWords('reason', withWords(reason)))}</p>
+            <p class="soft">${inWords('reason', reason)}</p>
           `,
         )}
       </div>
     </li>
   `;
-}
-
-/**
- * A reason whose need or fault is said in words, not by its code.
- * @param {{code: string, args: Record<string, any>}} reason
- */
-function withWords({ code, args }) {
-  const said = Object.entries(args).map(([name, value]) => [
-    name,
-    name === 'need' || name === 'fault' ? wordFor(name, value).toLowerCase() : value,
-  ]);
-  return { code, args: Object.fromEntries(said) };
 }

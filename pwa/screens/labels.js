@@ -4,8 +4,8 @@ import { useAttempt } from '../components/attempt.js';
 import { ManyChoice } from '../components/choices.js';
 import { html, Icon } from '../components/html.js';
 import { shortCode } from '../care/short-code.js';
-import { labelsText } from '../text/en/labels.js';
 import { coloniesInOrder, speciesOf } from '../components/colonies.js';
+import { say } from '../words/say.js';
 
 const CODE_LOOK = { ecc: 'medium', border: 1 };
 
@@ -28,10 +28,10 @@ export function LabelsScreen() {
     setLeftOut(colonies.map((colony) => colony.id).filter((id) => !ids.includes(id)));
   return html`
     <div class="screen-only stack">
-      <h1>${labelsText.title}</h1>
-      <p class="soft">${labelsText.about}</p>
+      <h1>${say('label-title')}</h1>
+      <p class="soft">${say('label-about')}</p>
       <${ManyChoice}
-        label=${labelsText.choose}
+        label=${say('label-choose')}
         values=${chosen.map((colony) => colony.id)}
         options=${colonies.map((colony) => [colony.id, colony.set.name])}
         onChange=${choose}
@@ -39,11 +39,11 @@ export function LabelsScreen() {
       <div class="wrap even">
         <button type="button" class="button main" onClick=${() => print()}>
           <${Icon} name="print" />
-          ${labelsText.print}
+          ${say('label-print')}
         </button>
         <a class="button" href="#/at">
           <${Icon} name="scan" />
-          ${labelsText.scan}
+          ${say('label-scan')}
         </a>
       </div>
       ${said}

@@ -3,18 +3,16 @@
 import { useState } from 'preact/hooks';
 import { useAnswer } from '../components/answer.js';
 import { html, Icon } from '../components/html.js';
-import { capital, inWords, weekDay, wordFor, wordOf } from '../components/in-words.js';
 import { Empty } from '../components/states.js';
 import { DAY_MS } from '../care/gauges.js';
 import { originVerdict } from '../care/origin.js';
-import { keep, say } from '../signals/actions.js';
+import { keep, tell } from '../signals/actions.js';
 import { today } from '../signals/clock.js';
 import { catalogue, outbox, rows, rowsOf } from '../signals/rows.js';
-import { calculatorText } from '../text/en/calculators.js';
-import { foodText } from '../text/en/food.js';
-import { larderText } from '../text/en/larder.js';
-import { savingText } from '../text/en/saving.js';
 import { countedIn, LeftSheet, LotSheet, MixSheet } from './lot-sheets.js';
+import { inWords } from '../components/in-words.js';
+import { labelled, say, sayIf, sayOf } from '../words/say.js';
+import { capital, numeral, weekDay } from '../words/shown.js';
 
 /** Whole days from today to a date. @param {string} date ISO */
 const daysTo = (date) => Math.round((Date.parse(date) - Date.parse(today.value)) / DAY_MS);
@@ -29,17 +27,17 @@ export function LarderScreen() {
   const { answer, problem } = useAnswer('/api/larder', known);
   const ahead = problem ? null : answer;
   return html`
-    <h1>${larderText.title}</h1>
+    <h1>${say('larder-title')}</h1>
     ${
       !lots.length &&
       html`
-        <${Empty} bare title=${larderText.empty} />
+        <${Empty} bare title=${say('larder-empty')} />
       `
     }
     ${
       lots.length > 0 &&
       html`
-        <section class="stack" aria-label=${larderText.lots}>
+        <section class="stack" aria-label=${say('larder-lots')}>
           ${lots.map(
             (lot) => html`
               <${Lot}
@@ -55,11 +53,11 @@ export function LarderScreen() {
     <div class="wrap even">
       <button type="button" class="button main" onClick=${() => setSheet('lot')}>
         <${Icon} name="add" />
-        ${larderText.add}
+        ${say('larder-add')}
       </button>
       <button type="button" class="button" onClick=${() => setSheet('mix')}>
         <${Icon} name="sugar" />
-        ${larderText.mix}
+        ${say('larder-mix')}
       </button>
     </div>
     ${
@@ -68,7 +66,7 @@ export function LarderScreen() {
         <${LarderOutlook} outlooks=${ahead.outlooks} spoils=${ahead.spoils} />
       `
     }
-    <a class="button" href="#/reckon">${calculatorText.title}</a>
+    <a class="button" href="#/reckon">${say('calculator-title')}</a>
     ${
       sheet === 'lot' &&
       html`
@@ -95,7 +93,7 @@ export function LarderScreen() {
  */
 function Lot({ lot, left }) {
   const v = lot.set;
-  const name = v.name || capital(wordFor('food', v.food_code));
+  const name = v.name || capital(sayOf('food', v.food_code));
   const [open, setOpen] = useState(false);
   const verdict = originVerdict(catalogue.value?.origins ?? {}, v.origin, {
     got_on: v.got_on ?? null,
@@ -105,31 +103,35 @@ function Lot({ lot, left }) {
   const bad = ['refuse', 'hold'].includes(verdict.verdict) || (days !== null && days < 0);
   const state =
     verdict.verdict === 'hold' && verdict.until
-      ? larderText.held(weekDay(verdict.until), daysTo(verdict.until))
+      ? say('larder-held', { day: weekDay(verdict.until), days: daysTo(verdict.until) })
       : verdict.verdict === 'refuse'
-        ? larderText.never
+        ? say('larder-never')
         : days === null
           ? ''
           : days < 0
-            ? larderText.over
-            : larderText.left(days);
-  const amount = `${v.amount} ${foodText.units[v.unit ?? '']?.(v.amount ?? 0) ?? ''}`;
+            ? say('larder-over')
+            : say('larder-left', { days });
+  const amount = amountInWords(v.amount ?? 0, v.unit ?? '');
   const facts = [
-    v.size_class ? wordFor('size', v.size_class) : '',
-    wordOf(foodText.tints, v.tint),
-    v.amount == null ? '' : left?.given ? larderText.by_logs(Number(left.amount.toFixed(1)), amount) : amount,
-    wordFor('origin', v.origin),
-    v.got_on ? larderText.got(weekDay(v.got_on)) : '',
-    v.use_by ? larderText.use_by(weekDay(v.use_by)) : '',
+    v.size_class ? sayOf('size', v.size_class) : '',
+    sayIf('measure-tint', v.tint),
+    v.amount == null
+      ? ''
+      : left?.given
+        ? say('larder-by-logs', { left: Number(left.amount.toFixed(1)), whole: amount })
+        : amount,
+    sayOf('origin', v.origin),
+    v.got_on ? say('larder-got', { day: weekDay(v.got_on) }) : '',
+    v.use_by ? say('larder-use-by', { day: weekDay(v.use_by) }) : '',
   ]
     .filter(Boolean)
     .join(' · ');
   const need = catalogue.value?.foods?.[v.food_code]?.need ?? 'other';
   async function usedUp() {
     await keep('lot', { finished_on: today.value }, lot.id);
-    say(larderText.used_up, async () => {
+    tell(say('larder-used-up'), async () => {
       await keep('lot', { finished_on: null }, lot.id);
-      say(savingText.taken_back);
+      tell(say('saving-taken-back'));
     });
   }
   return html`
@@ -148,7 +150,7 @@ function Lot({ lot, left }) {
           ${
             verdict.verdict !== 'fine' &&
             html`
-              <p class="caution">${wordFor('origin_why', verdict.reason_code)}</p>
+              <p class="caution">${sayOf('origin-why', verdict.reason_code)}</p>
             `
           }
         </div>
@@ -157,19 +159,19 @@ function Lot({ lot, left }) {
         <button
           type="button"
           class="button"
-          aria-label=${`${larderText.left_now}: ${name}`}
+          aria-label=${labelled(say('larder-left-now'), name)}
           onClick=${() => setOpen(true)}
         >
-          ${larderText.left_now}
+          ${say('larder-left-now')}
         </button>
-        <button type="button" class="button" aria-label=${`${larderText.used}: ${name}`} onClick=${usedUp}>
-          ${larderText.used}
+        <button type="button" class="button" aria-label=${labelled(say('larder-used'), name)} onClick=${usedUp}>
+          ${say('larder-used')}
         </button>
       </div>
       ${
         open &&
         html`
-          <${LeftSheet} lot=${lot} title=${`${larderText.left_now}: ${name}`} onClose=${() => setOpen(false)} />
+          <${LeftSheet} lot=${lot} title=${labelled(say('larder-left-now'), name)} onClose=${() => setOpen(false)} />
         `
       }
     </article>
@@ -189,8 +191,8 @@ const told = (reason) => inWords('reason', reason);
 /** What to get by when, and what spoils first. @param {{outlooks: Outlook[], spoils: Spoiling[]}} props */
 function LarderOutlook({ outlooks, spoils }) {
   return html`
-    <section class="card" aria-label=${larderText.get.title}>
-      <h2>${larderText.get.title}</h2>
+    <section class="card" aria-label=${say('larder-get-title')}>
+      <h2>${say('larder-get-title')}</h2>
       <ul class="done-list">
         ${outlooks.map(
           (each) => html`
@@ -201,7 +203,7 @@ function LarderOutlook({ outlooks, spoils }) {
       ${
         spoils.length > 0 &&
         html`
-          <h3>${larderText.get.spoils}</h3>
+          <h3>${say('larder-get-spoils')}</h3>
           <ul class="done-list">
             ${spoils.map(
               (lot) => html`
@@ -231,7 +233,11 @@ function Food({ outlook: { food_code, buy_by, reasons } }) {
         ${
           buy_by &&
           html`
-            <p><strong>${buy_by <= today.value ? larderText.get.today : larderText.get.by(weekDay(buy_by))}</strong></p>
+            <p>
+              <strong>
+                ${buy_by <= today.value ? say('larder-get-today') : say('larder-get-by', { day: weekDay(buy_by) })}
+              </strong>
+            </p>
           `
         }
         ${reasons
@@ -246,14 +252,15 @@ function Food({ outlook: { food_code, buy_by, reasons } }) {
   `;
 }
 
+/** @param {number} count @param {string} unit */
+const amountInWords = (count, unit) => (unit ? sayOf('measure-amount', unit, { count }) : numeral(count));
 /** @param {string} code */
-const foodName = (code) => capital(wordFor('food', code));
+const foodName = (code) => capital(sayOf('food', code));
 /** @param {Spoiling} lot */
 const lotName = (lot) => rows.value.get(lot.lot_id)?.set.name || foodName(lot.food_code);
 /** The server counts in the lot's own unit, but drops as mL and legs as pieces. @param {Spoiling} lot */
 function amountOf({ lot_id, amount }) {
   const own = rows.value.get(lot_id)?.set.unit ?? '';
   const unit = countedIn(own);
-  const shown = Number(amount.toFixed(1));
-  return [shown, foodText.units[unit]?.(shown)].filter((part) => part !== undefined).join(' ');
+  return amountInWords(Number(amount.toFixed(1)), unit);
 }

@@ -3,16 +3,15 @@ import { useState } from 'preact/hooks';
 import { Choice } from '../components/choices.js';
 import { typed } from '../components/forms.js';
 import { html } from '../components/html.js';
-import { capital, Cautions, shortDay, wordFor } from '../components/in-words.js';
 import { Stepper } from '../components/stepper.js';
 import { originsOf, originVerdict, usualOrigin } from '../care/origin.js';
 import { today } from '../signals/clock.js';
 import { catalogue, events, planOf, rowsOf } from '../signals/rows.js';
 import { runningTasting } from '../signals/tastings.js';
-import { foodText } from '../text/en/food.js';
-import { larderText } from '../text/en/larder.js';
-import { logText } from '../text/en/log.js';
-import { tastingText } from '../text/en/tasting.js';
+import { SIZES } from '../care/codes.js';
+import { Cautions } from '../components/in-words.js';
+import { choicesOf, say, sayOf } from '../words/say.js';
+import { capital, shortDay } from '../words/shown.js';
 
 const SHOWN_FIRST = 5;
 const MOST = /** @type {Record<string, number>} */ ({
@@ -51,7 +50,7 @@ function foodsInOrder(colonyId, planned) {
 }
 
 /** @param {import('../care/overlay.js').ShownRow<'lot'>} lot @param {string} food */
-const lotName = ({ set }, food) => set.name || (set.got_on ? larderText.got(shortDay(set.got_on)) : food);
+const lotName = ({ set }, food) => set.name || (set.got_on ? say('larder-got', { day: shortDay(set.got_on) }) : food);
 
 /**
  * Prefilled by the plan, last used foods first, and what an origin means at the moment of choosing.
@@ -60,7 +59,6 @@ const lotName = ({ set }, food) => set.name || (set.got_on ? larderText.got(shor
 export function FeedingForm({ colonyId, need, item, save }) {
   const foods = catalogue.value?.foods ?? {};
   const origins = catalogue.value?.origins ?? {};
-  const words = catalogue.value?.words ?? {};
   const plan = planOf(colonyId);
   const tasks = (plan?.set.tasks ?? []).filter((task) => task.portion);
   const task = item?.portion ? item : (tasks.find((each) => each.need === need) ?? tasks[0]);
@@ -117,45 +115,45 @@ export function FeedingForm({ colonyId, need, item, save }) {
   const hours = kind.remove_after_h;
   return html`
     <${Choice}
-      label=${logText.food}
+      label=${say('log-food')}
       value=${food}
       onPick=${pick}
-      options=${(more ? order : order.slice(0, SHOWN_FIRST)).map((code) => [code, capital(wordFor('food', code))])}
+      options=${(more ? order : order.slice(0, SHOWN_FIRST)).map((code) => [code, capital(sayOf('food', code))])}
     />
     ${
       !more &&
       order.length > SHOWN_FIRST &&
       html`
-        <button type="button" class="button" onClick=${() => setMore(true)}>${logText.more}</button>
+        <button type="button" class="button" onClick=${() => setMore(true)}>${say('log-more')}</button>
       `
     }
     ${
       poured &&
       html`
         <${Choice}
-          label=${logText.offered_in}
+          label=${say('log-offered-in')}
           value=${form === 'feeder' ? 'feeder' : 'drop'}
           onPick=${pour}
-          options=${Object.entries(logText.vessels)}
+          options=${choicesOf('log-vessel', ['drop', 'feeder'])}
         />
       `
     }
     <${Stepper}
-      label=${logText.amount}
+      label=${say('log-amount')}
       value=${amount}
       step=${LEAST[unit] ?? 1}
       most=${MOST[unit] ?? 500}
-      unit=${(foodText.units[unit] ?? (() => unit))(amount)}
+      unit=${sayOf('measure-unit', unit, { count: amount })}
       onChange=${setAmount}
     />
     ${
       is_prey &&
       html`
         <${Choice}
-          label=${logText.size}
+          label=${say('log-size')}
           value=${size}
           onPick=${setSize}
-          options=${Object.entries(words.size ?? {}).map(([code, name]) => [code, capital(String(name))])}
+          options=${SIZES.map((code) => [code, capital(sayOf('size', code))])}
         />
       `
     }
@@ -163,10 +161,10 @@ export function FeedingForm({ colonyId, need, item, save }) {
       lots.length > 0 &&
       html`
         <${Choice}
-          label=${logText.lot}
+          label=${say('log-lot')}
           value=${lotId}
           onPick=${setLotId}
-          options=${[...lots.map((each) => [each.id, lotName(each, wordFor('food', food))]), ['', logText.no_lot]]}
+          options=${[...lots.map((each) => [each.id, lotName(each, sayOf('food', food))]), ['', say('log-no-lot')]]}
         />
       `
     }
@@ -174,14 +172,14 @@ export function FeedingForm({ colonyId, need, item, save }) {
       !lot &&
       html`
         <label>
-          ${logText.from}
+          ${say('log-from')}
           <select
             value=${origin}
             onChange=${typed((/** @type {import('../kinds.d.ts').Origin} */ code) => setOrigin(code))}
           >
             ${originsOf(foods, origins, food).map(
               (code) => html`
-                <option value=${code} selected=${code === origin}>${wordFor('origin', code)}</option>
+                <option value=${code} selected=${code === origin}>${sayOf('origin', code)}</option>
               `,
             )}
           </select>
@@ -189,19 +187,19 @@ export function FeedingForm({ colonyId, need, item, save }) {
       `
     }
     <p class=${stop ? 'caution' : 'soft'} role=${stop ? 'alert' : null}>
-      ${stop ? `${logText.stops[verdict.verdict]} ` : ''}${wordFor('origin_why', verdict.reason_code)}
+      ${stop ? `${sayOf('log-stop', verdict.verdict)} ` : ''}${sayOf('origin-why', verdict.reason_code)}
     </p>
     ${
       tasting &&
       html`
-        <p class="soft">${tastingText.here}</p>
+        <p class="soft">${say('tasting-here')}</p>
       `
     }
     <${Cautions} items=${item?.cautions ?? plan?.set.cautions ?? []} />
     ${
       hours &&
       html`
-        <p class="soft">${logText.outcome_later(hours)}</p>
+        <p class="soft">${say('log-outcome-later', { hours })}</p>
       `
     }
     ${
@@ -212,12 +210,12 @@ export function FeedingForm({ colonyId, need, item, save }) {
               class="button warn wide"
               onClick=${() => save('feeding', { ...set, despite: [verdict.reason_code] })}
             >
-              ${logText.despite}
+              ${say('log-despite')}
             </button>
           `
         : html`
             <button type="button" class="button main wide stick" onClick=${() => save('feeding', set)}>
-              ${logText.go}
+              ${say('log-go')}
             </button>
           `
     }

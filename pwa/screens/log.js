@@ -6,7 +6,6 @@ import { Choice, ManyChoice } from '../components/choices.js';
 import { eventInWords } from '../components/event-in-words.js';
 import { ticked, typed } from '../components/forms.js';
 import { html } from '../components/html.js';
-import { capital, inWords, nameOf, nearDay, wordOf } from '../components/in-words.js';
 import { Sheet } from '../components/sheet.js';
 import { TubeInput } from '../components/tube-input.js';
 import { levelAt } from '../care/gauges.js';
@@ -15,10 +14,11 @@ import { logAll } from '../signals/actions.js';
 import { now } from '../signals/clock.js';
 import { catalogue, events, gaugesOf, rows, rowsOf } from '../signals/rows.js';
 import { session } from '../signals/session.js';
-import { colonyFormText } from '../text/en/colony-form.js';
-import { eventText } from '../text/en/events.js';
-import { logText } from '../text/en/log.js';
 import { FeedingForm } from './log-feeding.js';
+import { COARSE, FAULTS, OUTCOMES } from '../care/codes.js';
+import { inWords, nameOf } from '../components/in-words.js';
+import { choicesOf, labelled, say, sayIf, sayOf } from '../words/say.js';
+import { listed, nearDay } from '../words/shown.js';
 
 const MOST_WORKERS = 1_000_000;
 const MOST_QUEENS = 1_000;
@@ -54,7 +54,7 @@ export function LogSheet({ colonyId, kind, need, item, onClose }) {
     note: NoteForm,
   }[chosen];
   return html`
-    <${Sheet} title=${`${wordOf(eventText.kinds, chosen)}: ${nameOf(colonyId)}`} onClose=${onClose}>
+    <${Sheet} title=${labelled(sayIf('event-kind', chosen), nameOf(colonyId))} onClose=${onClose}>
       ${said}
       <${form} colonyId=${colonyId} need=${need} item=${item} save=${save} />
     </${Sheet}>
@@ -81,7 +81,7 @@ function CheckForm({ colonyId, need, save }) {
       need === 'barrier' &&
       html`
         <button type="button" class="button main wide" onClick=${() => save('check', { need: 'barrier' })}>
-          ${logText.barrier_good}
+          ${say('log-barrier-good')}
         </button>
       `
     }
@@ -89,35 +89,35 @@ function CheckForm({ colonyId, need, save }) {
       feedings.length > 0 &&
       html`
         <${Choice}
-          label=${logText.which_feeding}
+          label=${say('log-which-feeding')}
           value=${about}
           onPick=${setAbout}
-          options=${feedings.map((row) => [row.id, `${eventInWords(row)}, ${nearDay(row.happened_ms ?? 0)}`])}
+          options=${feedings.map((row) => [row.id, listed([eventInWords(row), nearDay(row.happened_ms ?? 0)])])}
         />
         ${
           tinted &&
           html`
             <${ManyChoice}
-              label=${logText.colour_seen}
+              label=${say('log-colour-seen')}
               values=${seen ?? []}
               onChange=${setSeen}
-              options=${Object.entries(eventText.colour_seen)}
+              options=${choicesOf('event-colour-seen', ['gasters', 'brood'])}
             />
-            <p class="soft">${logText.colour_when}</p>
+            <p class="soft">${say('log-colour-when')}</p>
             <button
               type="button"
               class="button wide"
               onClick=${() => save('check', { ...set, need: 'sugar', colour_seen: seen ?? [] })}
             >
-              ${logText.colour_only}
+              ${say('log-colour-only')}
             </button>
           `
         }
         ${
           fed.form === 'feeder' &&
           html`
-            <div role="group" aria-label=${logText.feeder_level} class="choice">
-              <span aria-hidden="true">${logText.feeder_level}</span>
+            <div role="group" aria-label=${say('log-feeder-level')} class="choice">
+              <span aria-hidden="true">${say('log-feeder-level')}</span>
               <div class="wrap even">
                 ${LEVELS.map(
                   ([level]) => html`
@@ -126,7 +126,7 @@ function CheckForm({ colonyId, need, save }) {
                       class="button main"
                       onClick=${() => save('check', { ...set, need: 'sugar', level, ...outcomeAt(level) })}
                     >
-                      ${wordOf(eventText.readings, level)}
+                      ${sayOf('event-reading', level)}
                     </button>
                   `,
                 )}
@@ -137,24 +137,16 @@ function CheckForm({ colonyId, need, save }) {
         ${
           fed.form !== 'feeder' &&
           html`
-            <div role="group" aria-label=${logText.what_became} class="choice">
-              <span aria-hidden="true">${logText.what_became}</span>
+            <div role="group" aria-label=${say('log-what-became')} class="choice">
+              <span aria-hidden="true">${say('log-what-became')}</span>
               <div class="wrap even">
-                ${
-                  /** @type {Array<[import('../kinds.d.ts').Outcome, string]>} */ (
-                    Object.entries(eventText.outcomes)
-                  ).map(
-                    ([code, words]) => html`
-                      <button
-                        type="button"
-                        class="button main"
-                        onClick=${() => save('check', { ...set, outcome: code })}
-                      >
-                        ${words}
-                      </button>
-                    `,
-                  )
-                }
+                ${choicesOf('event-outcome', OUTCOMES).map(
+                  ([code, words]) => html`
+                    <button type="button" class="button main" onClick=${() => save('check', { ...set, outcome: code })}>
+                      ${words}
+                    </button>
+                  `,
+                )}
               </div>
             </div>
           `
@@ -164,12 +156,12 @@ function CheckForm({ colonyId, need, save }) {
           class="button wide"
           onClick=${() => save('check', { ...set, need: 'leftovers', leftovers_removed: true })}
         >
-          ${logText.leftovers}
+          ${say('log-leftovers')}
         </button>
       `
     }
     <button type="button" class="button wide" onClick=${() => save('check', { need: 'glance' })}>
-      ${logText.calm}
+      ${say('log-calm')}
     </button>
   `;
 }
@@ -201,14 +193,14 @@ function WaterForm({ colonyId, save }) {
   const vessel = rows.value.get(rows.value.get(colonyId)?.set.vessel_id ?? '')?.set ?? {};
   const is_tube = (catalogue.value?.vessels?.[vessel.vessel_code ?? '']?.kind ?? 'tube') === 'tube';
   const reading = LEVELS.find(([, level]) => level === share)?.[0] ?? 'half';
-  const words = wordOf(eventText.readings, reading);
+  const words = sayOf('event-reading', reading);
   const level_mm = Number(mm.replace(',', '.'));
   const by_ruler = mm.trim() !== '';
   const bad = by_ruler && !(level_mm >= 0 && level_mm <= 1000);
   return html`
     <div class="drag">
       <${TubeInput}
-        label=${logText.level}
+        label=${say('log-level')}
         share=${share}
         step=${0.25}
         words=${words}
@@ -218,10 +210,10 @@ function WaterForm({ colonyId, save }) {
         }}
       />
       <div class="stack">
-        <output>${by_ruler ? `${mm} mm` : words}</output>
-        <p class="soft">${logText.drag} ${logText.bubble}</p>
+        <output>${by_ruler ? say('measure-mm', { mm }) : words}</output>
+        <p class="soft">${say('log-drag')} ${say('log-bubble')}</p>
         <label>
-          ${logText.mm}
+          ${say('log-mm')}
           <input inputmode="decimal" value=${mm} onInput=${typed(setMm)} />
         </label>
       </div>
@@ -232,14 +224,14 @@ function WaterForm({ colonyId, save }) {
       disabled=${bad}
       onClick=${() => save('water', by_ruler ? { action: 'read', level_mm } : { action: 'read', reading })}
     >
-      ${logText.read}
+      ${say('log-read')}
     </button>
     <div class="wrap even">
       ${
         !(is_tube && stand_in) &&
         html`
           <button type="button" class="button" onClick=${() => save('water', { action: 'refill' })}>
-            ${logText.filled}
+            ${say('log-filled')}
           </button>
         `
       }
@@ -249,19 +241,19 @@ function WaterForm({ colonyId, save }) {
           : is_tube
             ? html`
                 <button type="button" class="button" onClick=${() => save('move', { how: 'offered' })}>
-                  ${logText.new_tube}
+                  ${say('log-new-tube')}
                 </button>
                 <button
                   type="button"
                   class="button"
                   onClick=${() => save('move', { how: 'finished', fresh_reservoir: true })}
                 >
-                  ${logText.moved}
+                  ${say('log-moved')}
                 </button>
               `
             : html`
                 <button type="button" class="button" onClick=${() => save('water', { action: 'hydrate' })}>
-                  ${logText.hydrate}
+                  ${say('log-hydrate')}
                 </button>
               `
       }
@@ -274,29 +266,23 @@ function FaultForm({ save }) {
   const stand_in = session.value?.role === 'stand_in'; // first steps are the keeper's
   const [fault, setFault] = useState(/** @type {import('../kinds.d.ts').FieldsOf['fault']['fault']} */ ('leak'));
   const [near, setNear] = useState(false);
-  const words = catalogue.value?.words ?? {};
   const mould = fault === 'mould' ? { mould_near_brood: near } : {};
   return html`
-    <${Choice}
-      label=${logText.wrong}
-      value=${fault}
-      onPick=${setFault}
-      options=${Object.entries(words.fault ?? {}).map(([code, name]) => [code, capital(/** @type {string} */ (name))])}
-    />
+    <${Choice} label=${say('log-wrong')} value=${fault} onPick=${setFault} options=${choicesOf('fault', FAULTS)} />
     <p class="caution">${inWords('reason', { code: stand_in ? 'helper_call' : fault, args: {} })}</p>
     ${
       fault === 'mould' &&
       html`
         <${Choice}
-          label=${logText.mould_where}
+          label=${say('log-mould-where')}
           value=${near ? 'near' : 'far'}
           onPick=${(/** @type {string} */ where) => setNear(where === 'near')}
-          options=${Object.entries(logText.mould)}
+          options=${choicesOf('log-mould', ['far', 'near'])}
         />
       `
     }
     <button type="button" class="button main warn wide" onClick=${() => save('fault', { fault, ...mould })}>
-      ${logText.report}
+      ${say('log-report')}
     </button>
   `;
 }
@@ -315,16 +301,16 @@ function CountForm({ save }) {
   const bad = nothing || !whole(workers, MOST_WORKERS) || !whole(queens, MOST_QUEENS);
   const of = (/** @type {'larvae' | 'eggs' | 'pupae'} */ name) => html`
     <${Choice}
-      label=${eventText.stages[name]}
+      label=${sayOf('event-stage', name)}
       value=${brood[name] ?? ''}
       onPick=${(/** @type {import('../kinds.d.ts').Coarse} */ code) => setBrood({ ...brood, [name]: code })}
-      options=${Object.entries(eventText.coarse)}
+      options=${choicesOf('event-coarse', COARSE)}
     />
   `;
   return html`
     <label>
-      ${logText.workers}${' '}
-      <small>${logText.guess}</small>
+      ${say('log-workers')}${' '}
+      <small>${say('log-guess')}</small>
       <input inputmode="numeric" value=${workers} onInput=${typed(setWorkers)} />
     </label>
     ${of('larvae')}${
@@ -332,17 +318,17 @@ function CountForm({ save }) {
         ? html`
             ${of('eggs')}${of('pupae')}
             <label>
-              ${logText.queens}${' '}
-              <small>${logText.queens_hint}</small>
+              ${say('log-queens')}${' '}
+              <small>${say('log-queens-hint')}</small>
               <input inputmode="numeric" value=${queens} onInput=${typed(setQueens)} />
             </label>
             <label class="chip">
               <input type="checkbox" checked=${males} onChange=${ticked(setMales)} />
-              ${' '}${logText.males_only}
+              ${' '}${say('log-males-only')}
             </label>
           `
         : html`
-            <button type="button" class="button" onClick=${() => setMore(true)}>${logText.more_brood}</button>
+            <button type="button" class="button" onClick=${() => setMore(true)}>${say('log-more-brood')}</button>
           `
     }
     <button
@@ -357,7 +343,7 @@ function CountForm({ save }) {
           ...(queens === '' ? {} : { queens: Number(queens) }),
         })}
     >
-      ${logText.count}
+      ${say('log-count')}
     </button>
   `;
 }
@@ -379,22 +365,22 @@ function BoostForm({ colonyId, save }) {
   const n = Number(number);
   const bad = number !== '' && !(Number.isInteger(n) && n >= 1 && n <= 10_000);
   return html`
-    <p class="caution calm">${logText.boost_words}</p>
+    <p class="caution calm">${say('log-boost-words')}</p>
     <${Choice}
-      label=${logText.donor}
+      label=${say('log-donor')}
       value=${donor}
       onPick=${setDonor}
-      options=${[...donors.map((row) => [row.id, row.set.name]), ['', logText.from_elsewhere]]}
+      options=${[...donors.map((row) => [row.id, row.set.name]), ['', say('log-from-elsewhere')]]}
     />
     <${Choice}
-      label=${logText.which_brood}
+      label=${say('log-which-brood')}
       value=${brood}
       onPick=${setBrood}
-      options=${['pupae', 'larvae', 'eggs'].map((name) => [name, /** @type {any} */ (logText)[name]])}
+      options=${['pupae', 'larvae', 'eggs'].map((name) => [name, /** @type {any} */ sayOf('log', name)])}
     />
     <label>
-      ${logText.how_many}${' '}
-      <small>${colonyFormText.optional}</small>
+      ${say('log-how-many')}${' '}
+      <small>${say('colony-form-optional')}</small>
       <input inputmode="numeric" value=${number} onInput=${typed(setNumber)} />
     </label>
     <button
@@ -408,18 +394,20 @@ function BoostForm({ colonyId, save }) {
           ...(number === '' ? {} : { number: n }),
         })}
     >
-      ${logText.boost}
+      ${say('log-boost')}
     </button>
   `;
 }
 
 /** @param {FormProps} props */
 const MoveForm = ({ save }) => html`
-  <p class="soft">${logText.move_words}</p>
+  <p class="soft">${say('log-move-words')}</p>
   <div class="wrap even">
-    <button type="button" class="button" onClick=${() => save('move', { how: 'offered' })}>${logText.offered}</button>
+    <button type="button" class="button" onClick=${() => save('move', { how: 'offered' })}>
+      ${say('log-offered')}
+    </button>
     <button type="button" class="button main" onClick=${() => save('move', { how: 'finished', fresh_reservoir: true })}>
-      ${logText.moved}
+      ${say('log-moved')}
     </button>
   </div>
 `;
@@ -429,7 +417,7 @@ function NoteForm({ save }) {
   const [text, setText] = useState('');
   return html`
     <label>
-      ${logText.note}
+      ${say('log-note')}
       <textarea value=${text} maxlength="4000" onInput=${typed(setText)}></textarea>
     </label>
     <button
@@ -438,7 +426,7 @@ function NoteForm({ save }) {
       disabled=${!text.trim()}
       onClick=${() => save('note', { text: text.trim() })}
     >
-      ${logText.keep_note}
+      ${say('log-keep-note')}
     </button>
   `;
 }

@@ -2,22 +2,15 @@
 import { useState } from 'preact/hooks';
 import { Choice, ManyChoice } from '../components/choices.js';
 import { html, Icon } from '../components/html.js';
-import { wordFor } from '../components/in-words.js';
 import { LookChoice } from '../components/preferences.js';
 import { Sheet } from '../components/sheet.js';
 import { Empty, SaveState, Skeleton } from '../components/states.js';
 import { Stepper } from '../components/stepper.js';
 import { TubeInput } from '../components/tube-input.js';
 import { LyingTube, needClass, TubeDrawing } from '../components/tube.js';
-import { say } from '../signals/actions.js';
-import { eventText } from '../text/en/events.js';
-import { foodText } from '../text/en/food.js';
-import { frameText } from '../text/en/frame.js';
-import { logText } from '../text/en/log.js';
-import { lookText } from '../text/en/look.js';
-import { roundText } from '../text/en/round.js';
-import { savingText } from '../text/en/saving.js';
-import { severalText } from '../text/en/several.js';
+import { tell } from '../signals/actions.js';
+import { READINGS } from '../care/codes.js';
+import { choicesOf, labelled, say, sayOf } from '../words/say.js';
 
 const COLOURS = [
   'paper',
@@ -87,11 +80,11 @@ export function LookScreen() {
   const [share, setShare] = useState(0.5);
   const [open, setOpen] = useState(false);
   return html`
-    <h1>${lookText.title}</h1>
-    <p class="soft">${lookText.about}</p>
+    <h1>${say('look-title')}</h1>
+    <p class="soft">${say('look-about')}</p>
     <${LookChoice} />
     <section class="card">
-      <h2>${lookText.gauge}</h2>
+      <h2>${say('look-gauge')}</h2>
       <div class="tube-set">
         ${NEEDS.map(
           ([need, level]) => html`
@@ -100,19 +93,19 @@ export function LookScreen() {
                 class=${`tube ${needClass(need)} ${level < 0.2 ? 'low' : ''}`}
                 viewBox="0 0 48 124"
                 role="img"
-                aria-label=${`${wordFor('need', need)} ${Math.round(level * 100)} %`}
+                aria-label=${labelled(sayOf('need', need), say('part-percent', { percent: Math.round(level * 100) }))}
               >
                 <${TubeDrawing} need=${need} share=${level} due=${0.2} />
               </svg>
-              <figcaption aria-hidden="true">${wordFor('need', need)}</figcaption>
+              <figcaption aria-hidden="true">${sayOf('need', need)}</figcaption>
             </figure>
           `,
         )}
       </div>
-      <${LyingTube} part=${3} whole=${7} words=${roundText.progress(3, 7)} />
+      <${LyingTube} part=${3} whole=${7} words=${say('round-progress', { part: 3, whole: 7 })} />
       <div class="drag">
         <${TubeInput}
-          label=${logText.level}
+          label=${say('log-level')}
           share=${share}
           step=${0.25}
           words=${`${share * 100} %`}
@@ -122,7 +115,7 @@ export function LookScreen() {
       </div>
     </section>
     <section class="card">
-      <h2>${lookText.colour}</h2>
+      <h2>${say('look-colour')}</h2>
       <ul class="swatches">
         ${COLOURS.map(
           (name) => html`
@@ -132,33 +125,38 @@ export function LookScreen() {
       </ul>
     </section>
     <section class="card">
-      <h2>${lookText.type}</h2>
+      <h2>${say('look-type')}</h2>
       ${STEPS.map(
         (step) => html`
           <p style=${{ fontSize: `var(--${step})`, fontFamily: step > 'step-1' ? 'var(--serif)' : 'inherit' }}>
-            ${step}: ${frameText.name}
+            ${step}: ${say('frame-name')}
           </p>
         `,
       )}
     </section>
     <section class="card">
-      <h2>${lookText.buttons}</h2>
+      <h2>${say('look-buttons')}</h2>
       <div class="wrap">
         <button type="button" class="button main">
           <${Icon} name="done" />
-          ${roundText.done_short}
+          ${say('round-done-short')}
         </button>
-        <button type="button" class="button">${roundText.other}</button>
-        <button type="button" class="button warn">${eventText.kinds.fault}</button>
-        <button type="button" class="button quiet">${roundText.undo}</button>
-        <button type="button" class="button" disabled>${roundText.later}</button>
+        <button type="button" class="button">${say('round-other')}</button>
+        <button type="button" class="button warn">${say('event-kind-fault')}</button>
+        <button type="button" class="button quiet">${say('round-undo')}</button>
+        <button type="button" class="button" disabled>${say('round-later')}</button>
       </div>
     </section>
     <section class="card">
-      <h2>${lookText.chips}</h2>
-      <${Choice} label=${logText.level} value=${one} onPick=${setOne} options=${Object.entries(eventText.readings)} />
+      <h2>${say('look-chips')}</h2>
+      <${Choice}
+        label=${say('log-level')}
+        value=${one}
+        onPick=${setOne}
+        options=${choicesOf('event-reading', READINGS)}
+      />
       <${ManyChoice}
-        label=${severalText.who}
+        label=${say('several-who')}
         values=${some}
         onChange=${setSome}
         options=${[
@@ -169,41 +167,41 @@ export function LookScreen() {
       />
     </section>
     <section class="card">
-      <h2>${lookText.stepper}</h2>
+      <h2>${say('look-stepper')}</h2>
       <${Stepper}
-        label=${logText.amount}
+        label=${say('log-amount')}
         value=${amount}
         step=${1}
         most=${60}
-        unit=${foodText.units.drop?.(amount) ?? ''}
+        unit=${say('measure-unit-drop', { count: amount })}
         onChange=${setAmount}
       />
     </section>
     <section class="card">
-      <h2>${lookText.states}</h2>
+      <h2>${say('look-states')}</h2>
       <p class="wrap">
         <${SaveState} state="saved" />
         <${SaveState} state="synced" />
         <${SaveState} state="attention" />
       </p>
-      <p class="caution">${wordFor('caution', 'blade')}</p>
-      <p class="caution calm">${wordFor('notice', 'settling')}</p>
+      <p class="caution">${sayOf('caution', 'blade')}</p>
+      <p class="caution calm">${sayOf('notice', 'settling')}</p>
     </section>
     <section class="card">
-      <h2>${lookText.sheet} · ${lookText.toast}</h2>
+      <h2>${say('look-sheet')} · ${say('look-toast')}</h2>
       <div class="wrap">
-        <button type="button" class="button" onClick=${() => setOpen(true)}>${lookText.open_sheet}</button>
+        <button type="button" class="button" onClick=${() => setOpen(true)}>${say('look-open-sheet')}</button>
         <button
           type="button"
           class="button"
-          onClick=${() => say(savingText.saved, async () => say(savingText.taken_back))}
+          onClick=${() => tell(say('saving-saved'), async () => tell(say('saving-taken-back')))}
         >
-          ${lookText.show_toast}
+          ${say('look-show-toast')}
         </button>
       </div>
     </section>
     <section class="card">
-      <h2>${lookText.icons}</h2>
+      <h2>${say('look-icons')}</h2>
       <ul class="swatches plain-icons">
         ${ICONS.map(
           (name) => html`
@@ -216,17 +214,17 @@ export function LookScreen() {
       </ul>
     </section>
     <section class="card">
-      <h2>${lookText.empty}</h2>
-      <${Empty} title=${roundText.quiet} />
+      <h2>${say('look-empty')}</h2>
+      <${Empty} title=${say('round-quiet')} />
     </section>
     <section class="card">
-      <h2>${lookText.skeleton}</h2>
-      <${Skeleton} words=${frameText.loading} />
+      <h2>${say('look-skeleton')}</h2>
+      <${Skeleton} words=${say('frame-loading')} />
     </section>
     ${
       open &&
       html`
-        <${Sheet} title=${lookText.sheet} onClose=${() => setOpen(false)}><p>${lookText.about}</p></${Sheet}>
+        <${Sheet} title=${say('look-sheet')} onClose=${() => setOpen(false)}><p>${say('look-about')}</p></${Sheet}>
       `
     }
   `;

@@ -4,20 +4,18 @@ import { useAttempt } from '../components/attempt.js';
 import { Choice } from '../components/choices.js';
 import { numberOf, textsOf, typed } from '../components/forms.js';
 import { html } from '../components/html.js';
-import { capital, wordFor } from '../components/in-words.js';
 import { Sheet } from '../components/sheet.js';
 import { Stepper } from '../components/stepper.js';
 import { DAY_MS } from '../care/gauges.js';
 import { dayOf } from '../care/instants.js';
 import { mixSugarWater } from '../care/mixing.js';
 import { originsOf, originVerdict, usualOrigin } from '../care/origin.js';
-import { keep, say } from '../signals/actions.js';
+import { keep, tell } from '../signals/actions.js';
 import { now, today } from '../signals/clock.js';
 import { catalogue } from '../signals/rows.js';
-import { colonyFormText } from '../text/en/colony-form.js';
-import { foodText } from '../text/en/food.js';
-import { larderText } from '../text/en/larder.js';
-import { savingText } from '../text/en/saving.js';
+import { TINTS } from '../care/codes.js';
+import { choicesOf, say, sayOf } from '../words/say.js';
+import { capital, numeral } from '../words/shown.js';
 
 const MOST = 1e6; // server: model/kinds/larder.py
 const BATCH_KEEPS_DAYS = 7; // in the fridge; common practice
@@ -39,15 +37,15 @@ export const countedIn = (unit) =>
  */
 export function LeftSheet({ lot, title, onClose }) {
   const unit = lot.set.unit ?? countedIn(catalogue.value?.foods?.[lot.set.food_code]?.unit ?? 'piece');
-  const { attempt, busy, said, say: tell } = useAttempt();
+  const { attempt, busy, said, refuse } = useAttempt();
   /** @param {Event} event */
   function save(event) {
     event.preventDefault();
     const amount = numberOf(textsOf(event)('amount'));
-    if (!isAmount(amount)) return tell(larderText.no_amount);
+    if (!isAmount(amount)) return refuse(say('larder-no-amount'));
     return attempt(async () => {
       await keep('lot', { amount, unit }, lot.id);
-      say(savingText.saved);
+      tell(say('saving-saved'));
       onClose();
     });
   }
@@ -55,11 +53,11 @@ export function LeftSheet({ lot, title, onClose }) {
     <${Sheet} title=${title} onClose=${onClose}>
       <form onSubmit=${save}>
         <label>
-          ${larderText.how_much(foodText.units[unit]?.(2) ?? unit)}
+          ${sayOf('measure-ask', unit)}
           <input name="amount" inputmode="decimal" required defaultValue=${lot.set.amount ?? ''} />
         </label>
         ${said}
-        <button class="button main wide" disabled=${busy}>${colonyFormText.save}</button>
+        <button class="button main wide" disabled=${busy}>${say('colony-form-save')}</button>
       </form>
     </${Sheet}>
   `;
@@ -71,15 +69,15 @@ export function LeftSheet({ lot, title, onClose }) {
  */
 const TintChoice = ({ value, onPick }) => html`
   <${Choice}
-    label=${larderText.tint}
+    label=${say('larder-tint')}
     value=${value}
     onPick=${onPick}
-    options=${[['', larderText.no_tint], ...Object.entries(foodText.tints)]}
+    options=${[['', say('larder-no-tint')], ...choicesOf('measure-tint', TINTS)]}
   />
   ${
     value &&
     html`
-      <p class="caution" role="status">${larderText.tint_why}</p>
+      <p class="caution" role="status">${say('larder-tint-why')}</p>
     `
   }
 `;
@@ -96,14 +94,14 @@ export function LotSheet({ onClose }) {
   const sizes = Object.keys(foods[food]?.size ?? {});
   const sized = sizes.length > 1;
   const sweet = foods[food]?.need === 'sugar';
-  const { attempt, busy, said, say: tell } = useAttempt();
+  const { attempt, busy, said, refuse } = useAttempt();
   const verdict = originVerdict(origins, origin, { got_on: null, today: today.value });
   /** @param {Event} event */
   function save(event) {
     event.preventDefault();
     const text = textsOf(event);
     const amount = numberOf(text('amount'));
-    if (amount !== null && !isAmount(amount)) return tell(larderText.no_amount);
+    if (amount !== null && !isAmount(amount)) return refuse(say('larder-no-amount'));
     return attempt(async () => {
       await keep('lot', {
         food_code: food,
@@ -116,15 +114,15 @@ export function LotSheet({ onClose }) {
         ...(text('use_by') ? { use_by: text('use_by') } : {}),
         ...(verdict.until ? { hold_until: verdict.until } : {}),
       });
-      say(savingText.saved);
+      tell(say('saving-saved'));
       onClose();
     });
   }
   return html`
-    <${Sheet} title=${larderText.add} onClose=${onClose}>
+    <${Sheet} title=${say('larder-add')} onClose=${onClose}>
       <form onSubmit=${save}>
         <label>
-          ${larderText.food}
+          ${say('larder-food')}
           <select
             name="food"
             value=${food}
@@ -136,7 +134,7 @@ export function LotSheet({ onClose }) {
           >
             ${Object.keys(foods).map(
               (code) => html`
-                <option value=${code}>${capital(wordFor('food', code))}</option>
+                <option value=${code}>${capital(sayOf('food', code))}</option>
               `,
             )}
           </select>
@@ -145,10 +143,10 @@ export function LotSheet({ onClose }) {
           sized &&
           html`
             <${Choice}
-              label=${larderText.size}
+              label=${say('larder-size')}
               value=${size}
               onPick=${setSize}
-              options=${[...sizes.map((code) => [code, capital(wordFor('size', code))]), ['', larderText.size_open]]}
+              options=${[...sizes.map((code) => [code, capital(sayOf('size', code))]), ['', say('larder-size-open')]]}
             />
           `
         }
@@ -159,44 +157,44 @@ export function LotSheet({ onClose }) {
           `
         }
         <label>
-          ${larderText.how_much(foodText.units[unit]?.(2) ?? unit)}${' '}
-          <small>${larderText.optional}</small>
+          ${sayOf('measure-ask', unit)}${' '}
+          <small>${say('colony-form-optional')}</small>
           <input name="amount" inputmode="decimal" autocomplete="off" />
         </label>
         <label>
-          ${larderText.origin}
+          ${say('larder-origin')}
           <select
             value=${origin}
             onChange=${typed((/** @type {import('../kinds.d.ts').Origin} */ code) => setOrigin(code))}
           >
             ${originsOf(foods, origins, food).map(
               (code) => html`
-                <option value=${code}>${capital(wordFor('origin', code))}</option>
+                <option value=${code}>${capital(sayOf('origin', code))}</option>
               `,
             )}
           </select>
         </label>
         <p class=${verdict.verdict === 'fine' ? 'soft' : 'caution'} role="status">
-          ${wordFor('origin_why', verdict.reason_code)}
+          ${sayOf('origin-why', verdict.reason_code)}
         </p>
         <label>
-          ${larderText.name}${' '}
-          <small>${larderText.optional}</small>
+          ${say('larder-name')}${' '}
+          <small>${say('colony-form-optional')}</small>
           <input name="name" maxlength="80" />
         </label>
         <label>
-          ${larderText.use_by_field}${' '}
-          <small>${larderText.optional}</small>
+          ${say('larder-use-by-field')}${' '}
+          <small>${say('colony-form-optional')}</small>
           <input name="use_by" type="date" />
         </label>
         ${said}
         ${
           verdict.verdict === 'refuse'
             ? html`
-                <p role="alert"><strong>${larderText.refused}</strong></p>
+                <p role="alert"><strong>${say('larder-refused')}</strong></p>
               `
             : html`
-                <button class="button main wide" disabled=${busy}>${larderText.go}</button>
+                <button class="button main wide" disabled=${busy}>${say('larder-go')}</button>
               `
         }
       </form>
@@ -211,13 +209,12 @@ export function MixSheet({ onClose }) {
   const [tint, setTint] = useState(/** @type {import('../kinds.d.ts').Tint | ''} */ (''));
   const { attempt, busy, said } = useAttempt();
   const { sugar_g, total_ml } = mixSugarWater(percent, water_ml);
-  const gram = sugar_g < 10 ? sugar_g.toFixed(1) : String(Math.round(sugar_g));
   const batch = () =>
     attempt(async () => {
       await keep('lot', {
         food_code: 'sugar_water',
         origin: 'home_mixed',
-        name: larderText.batch_name(percent),
+        name: say('larder-batch-name', { percent }),
         percent_ww: percent,
         amount: Math.round(total_ml),
         unit: 'ml',
@@ -225,33 +222,39 @@ export function MixSheet({ onClose }) {
         got_on: today.value,
         use_by: dayOf(new Date(now.peek() + BATCH_KEEPS_DAYS * DAY_MS)),
       });
-      say(savingText.saved);
+      tell(say('saving-saved'));
       onClose();
     });
   return html`
-    <${Sheet} title=${larderText.mix} onClose=${onClose}>
+    <${Sheet} title=${say('larder-mix')} onClose=${onClose}>
       <${Stepper}
-        label=${larderText.percent}
+        label=${say('larder-percent')}
         value=${percent}
         step=${5}
         most=${60}
-        unit=${larderText.of_weight}
+        unit=${say('larder-of-weight')}
         onChange=${setPercent}
       />
       <${Stepper}
-        label=${larderText.water}
+        label=${say('larder-water')}
         value=${water_ml}
         step=${5}
         most=${1000}
-        unit=${larderText.ml_water}
+        unit=${say('larder-ml-water')}
         onChange=${setWater}
       />
-      <p class="lead" role="status">${larderText.recipe(gram, String(water_ml), String(Math.round(total_ml)))}</p>
+      <p class="lead" role="status">
+        ${say('larder-recipe', {
+          sugar_g: numeral(sugar_g, sugar_g < 10 ? 1 : 0),
+          water_ml,
+          total_ml: Math.round(total_ml),
+        })}
+      </p>
       <${TintChoice} value=${tint} onPick=${setTint} />
-      <p class="caution">${larderText.cool}</p>
-      <p class="soft">${larderText.keeps}</p>
+      <p class="caution">${say('larder-cool')}</p>
+      <p class="soft">${say('larder-keeps')}</p>
       ${said}
-      <button type="button" class="button main wide" disabled=${busy} onClick=${batch}>${larderText.batch}</button>
+      <button type="button" class="button main wide" disabled=${busy} onClick=${batch}>${say('larder-batch')}</button>
     </${Sheet}>
   `;
 }

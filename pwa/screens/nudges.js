@@ -2,9 +2,12 @@
 import { useEffect } from 'preact/hooks';
 import { useAnswer } from '../components/answer.js';
 import { html } from '../components/html.js';
-import { moment } from '../components/in-words.js';
 import { askForNudges, pushState, refreshPush, sendTest, stopNudges } from '../signals/push.js';
-import { nudgesText } from '../text/en/nudges.js';
+import { say, sayOf } from '../words/say.js';
+import { moment } from '../words/shown.js';
+
+/** @param {number | undefined} ms */
+const lastOne = (ms) => (ms ? say('phone-nudges-last', { when: moment(ms) }) : say('phone-nudges-none'));
 
 export function Nudges() {
   const { state, problem, health, tested } = pushState.value;
@@ -15,30 +18,33 @@ export function Nudges() {
   const silent = (answer?.devices ?? []).filter((/** @type {any} */ phone) => phone.silent && !phone.here);
   return html`
     <section class="card">
-      <h2>${nudgesText.title}</h2>
-      <p>${nudgesText.state[state]}</p>
+      <h2>${say('phone-nudges-title')}</h2>
+      <p>${sayOf('phone-nudges-state', state)}</p>
       ${
         state === 'on' &&
         html`
-          <p class="soft">${health?.last_ack_ms ? nudgesText.last(moment(health.last_ack_ms)) : nudgesText.none}</p>
+          <p class="soft">${lastOne(health?.last_ack_ms)}</p>
         `
       }
       ${silent.map(
         (/** @type {any} */ phone) => html`
-          <p class="caution">${nudgesText.silent(phone.name)}</p>
+          <p class="caution">${say('phone-nudges-silent', { name: phone.name })}</p>
         `,
       )}
       ${(answer?.silent_elsewhere ?? []).map(
         (/** @type {any} */ phone) => html`
           <p class="caution" key=${phone.id}>
-            ${nudgesText.elsewhere[phone.why]?.(phone.person ?? nudgesText.somebody, phone.name)}
+            ${sayOf('phone-nudges-elsewhere', phone.why, {
+              who: phone.person ?? say('phone-nudges-somebody'),
+              phone: phone.name,
+            })}
           </p>
         `,
       )}
       ${
         tested &&
         html`
-          <p role="status">${nudgesText.tested[tested]}</p>
+          <p role="status">${sayOf('phone-nudges-tested', tested)}</p>
         `
       }
       ${
@@ -51,16 +57,18 @@ export function Nudges() {
         ${
           state === 'off' &&
           html`
-            <button type="button" class="button main" onClick=${() => askForNudges()}>${nudgesText.ask}</button>
+            <button type="button" class="button main" onClick=${() => askForNudges()}>
+              ${say('phone-nudges-ask')}
+            </button>
           `
         }
         ${
           state === 'on' &&
           html`
             <button type="button" class="button main" disabled=${tested === 'waiting'} onClick=${() => sendTest()}>
-              ${nudgesText.test}
+              ${say('phone-nudges-test')}
             </button>
-            <button type="button" class="button" onClick=${() => stopNudges()}>${nudgesText.stop}</button>
+            <button type="button" class="button" onClick=${() => stopNudges()}>${say('phone-nudges-stop')}</button>
           `
         }
       </div>

@@ -1,15 +1,15 @@
 // What goes on paper: the hand-over sheet of a pass, or the record of a colony.
 import { html, Icon } from '../components/html.js';
 import { eventInWords } from '../components/event-in-words.js';
-import { wordFor } from '../components/in-words.js';
 import { dueInWords } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { useHistory, useKind } from '../signals/history.js';
 import { now } from '../signals/clock.js';
 import { gaugesOf, rows } from '../signals/rows.js';
-import { paperText } from '../text/en/paper.js';
 import { speciesOf } from '../components/colonies.js';
 import { PassSheet } from './pass-sheet.js';
+import { say, sayOf } from '../words/say.js';
+import { fullDay, listed, longDay, moment } from '../words/shown.js';
 
 const MOST_EVENTS = 200;
 
@@ -18,13 +18,13 @@ export function PaperScreen({ id }) {
   const row = rows.value.get(id);
   if (!row || !['pass', 'colony'].includes(row.kind)) {
     return html`
-      <h1>${paperText.gone}</h1>
+      <h1>${say('paper-gone')}</h1>
     `;
   }
   return html`
     <button type="button" class="button main wide" onClick=${() => print()}>
       <${Icon} name="print" />
-      ${paperText.print}
+      ${say('paper-print')}
     </button>
     ${
       row.kind === 'pass'
@@ -35,7 +35,7 @@ export function PaperScreen({ id }) {
             <${ColonyRecord} colony=${row} />
           `
     }
-    <p class="soft">${paperText.made(new Date(now.peek()).toLocaleDateString([], { dateStyle: 'long' }))}</p>
+    <p class="soft">${say('paper-made', { day: longDay(now.peek()) })}</p>
   `;
 }
 
@@ -46,19 +46,19 @@ function ColonyRecord({ colony }) {
   const count = useKind('count').find((row) => row.set.colony_id === colony.id);
   const vessel = rows.value.get(v.vessel_id ?? '')?.set.vessel_code;
   return html`
-    <h1>${paperText.record(v.name)}</h1>
+    <h1>${say('paper-record', { name: v.name })}</h1>
     <table>
       <tbody>
         <tr>
-          <th scope="row">${paperText.species}</th>
+          <th scope="row">${say('paper-species')}</th>
           <td><em>${speciesOf(v)}</em></td>
         </tr>
         ${
           vessel &&
           html`
             <tr>
-              <th scope="row">${paperText.lives}</th>
-              <td>${wordFor('vessel', vessel)}</td>
+              <th scope="row">${say('paper-lives')}</th>
+              <td>${sayOf('vessel', vessel)}</td>
             </tr>
           `
         }
@@ -66,15 +66,15 @@ function ColonyRecord({ colony }) {
           count &&
           html`
             <tr>
-              <th scope="row">${paperText.count}</th>
-              <td>${eventInWords(count)}, ${new Date(count.happened_ms ?? 0).toLocaleDateString()}</td>
+              <th scope="row">${say('paper-count')}</th>
+              <td>${listed([eventInWords(count), fullDay(count.happened_ms ?? 0)])}</td>
             </tr>
           `
         }
         ${gaugesOf(colony.id).map(
           (gauge) => html`
             <tr>
-              <th scope="row">${wordFor('need', gauge.need)}</th>
+              <th scope="row">${sayOf('need', gauge.need)}</th>
               <td>${dueInWords(dueAtMs(gauge))}</td>
             </tr>
           `,
@@ -84,16 +84,16 @@ function ColonyRecord({ colony }) {
     <table>
       <thead>
         <tr>
-          <th scope="col">${paperText.when}</th>
-          <th scope="col">${paperText.event}</th>
-          <th scope="col">${paperText.by}</th>
+          <th scope="col">${say('paper-when')}</th>
+          <th scope="col">${say('paper-event')}</th>
+          <th scope="col">${say('paper-by')}</th>
         </tr>
       </thead>
       <tbody>
         ${log.slice(0, MOST_EVENTS).map(
           (row) => html`
             <tr key=${row.id}>
-              <td>${new Date(row.happened_ms ?? 0).toLocaleString([], { dateStyle: 'short', timeStyle: 'short' })}</td>
+              <td>${moment(row.happened_ms ?? 0)}</td>
               <td>${eventInWords(row)}${row.set.remark ? `: ${row.set.remark}` : ''}</td>
               <td>${row.by ? (rows.value.get(row.by)?.set.name ?? '') : ''}</td>
             </tr>

@@ -2,21 +2,16 @@
 import { dayOf } from '../care/instants.js';
 import { sheetOfDays } from '../care/sheet.js';
 import { html } from '../components/html.js';
-import { inWords, wordFor } from '../components/in-words.js';
 import { speciesOf } from '../components/colonies.js';
 import { taskTitle } from '../components/task.js';
 import { now } from '../signals/clock.js';
 import { catalogue, events, gaugesOf, itemsAhead, planOf, rows } from '../signals/rows.js';
-import { handoverText } from '../text/en/handover.js';
-import { paperText } from '../text/en/paper.js';
-import { standInText } from '../text/en/stand-in.js';
+import { inWords } from '../components/in-words.js';
+import { labelled, say, sayOf } from '../words/say.js';
+import { dayInFull, listed } from '../words/shown.js';
 
 /** @typedef {import('../care/sheet.js').SheetTask} SheetTask */
 /** @typedef {import('../care/overlay.js').ShownRow<'colony'>} ColonyRow */
-
-/** @param {string} day ISO */
-const longDay = (day) =>
-  new Date(`${day}T12:00:00`).toLocaleDateString([], { weekday: 'long', day: 'numeric', month: 'long' });
 
 /** @param {{given: import('../kinds.d.ts').Pass}} props */
 export function PassSheet({ given }) {
@@ -31,8 +26,8 @@ export function PassSheet({ given }) {
   const ids = colonies.map((colony) => colony.id);
   const days = sheetOfDays(known, { colony_ids: ids, starts_on, ends_on }, now.value);
   return html`
-    <h1>${paperText.sheet(given.name)}</h1>
-    <p>${longDay(starts_on)} ${handoverText.to} ${longDay(ends_on)}</p>
+    <h1>${say('paper-sheet', { who: given.name })}</h1>
+    <p>${say('handover-days', { from: dayInFull(starts_on), to: dayInFull(ends_on) })}</p>
     ${
       given.instructions &&
       html`
@@ -43,42 +38,42 @@ export function PassSheet({ given }) {
       given.emergency_contact &&
       html`
         <p>
-          <strong>${paperText.call}:</strong>
+          <strong>${say('paper-call')}</strong>
           ${' '}${given.emergency_contact}
         </p>
       `
     }
-    <p>${standInText.calm}</p>
+    <p>${say('stand-in-calm')}</p>
     ${
       starts_on > dayOf(new Date(now.value)) &&
       html`
-        <p class="caution calm">${paperText.ahead}</p>
+        <p class="caution calm">${say('paper-ahead')}</p>
       `
     }
     ${
       days.length === 0 &&
       html`
-        <p>${paperText.over}</p>
+        <p>${say('paper-over')}</p>
       `
     }
     ${days.map(
       ({ day, tasks }) => html`
-        <section class="card" key=${day} aria-label=${longDay(day)}>
-          <h2>${longDay(day)}</h2>
+        <section class="card" key=${day} aria-label=${dayInFull(day)}>
+          <h2>${dayInFull(day)}</h2>
           ${
             tasks.length
               ? html`
                   <${DayTable} tasks=${tasks} />
                 `
               : html`
-                  <p class="soft">${paperText.nothing}</p>
+                  <p class="soft">${say('paper-nothing')}</p>
                 `
           }
         </section>
       `,
     )}
-    <section class="card stack" aria-label=${paperText.colonies}>
-      <h2>${paperText.colonies}</h2>
+    <section class="card stack" aria-label=${say('paper-colonies')}>
+      <h2>${say('paper-colonies')}</h2>
       ${colonies.map(
         (colony) => html`
           <div key=${colony.id}>
@@ -107,9 +102,9 @@ const DayTable = ({ tasks }) => html`
   <table>
     <thead>
       <tr>
-        <th scope="col">${paperText.colony}</th>
-        <th scope="col">${paperText.what}</th>
-        <th scope="col">${paperText.done}</th>
+        <th scope="col">${say('paper-colony')}</th>
+        <th scope="col">${say('paper-what')}</th>
+        <th scope="col">${say('paper-done')}</th>
       </tr>
     </thead>
     <tbody>
@@ -135,6 +130,6 @@ const DayTable = ({ tasks }) => html`
 
 /** @param {SheetTask} task */
 function titleOnPaper(task) {
-  const foods = task.foods.map((code) => wordFor('food', code)).join(', ');
-  return foods ? `${taskTitle(task)}: ${foods}` : taskTitle(task);
+  const foods = listed(task.foods.map((code) => sayOf('food', code)));
+  return foods ? labelled(taskTitle(task), foods) : taskTitle(task);
 }

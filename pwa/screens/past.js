@@ -4,19 +4,18 @@ import { useEffect, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { eventInWords } from '../components/event-in-words.js';
 import { html, Icon } from '../components/html.js';
-import { capital, fullDay, moment } from '../components/in-words.js';
 import { Empty, Skeleton } from '../components/states.js';
-import { keep, say } from '../signals/actions.js';
+import { keep, tell } from '../signals/actions.js';
 import { get } from '../signals/people.js';
 import { rows } from '../signals/rows.js';
 import { openStore } from '../signals/session.js';
 import { syncNow } from '../signals/sync.js';
-import { frameText } from '../text/en/frame.js';
-import { historyText } from '../text/en/history.js';
 import { fieldName, kindName, nameInWords, valueInWords } from './field-words.js';
+import { labelled, say } from '../words/say.js';
+import { capital, fullDay, moment } from '../words/shown.js';
 
 /** @param {string | null | undefined} id @returns {string} who did it, by name */
-const writerOf = (id) => rows.value.get(id ?? '')?.set.name ?? historyText.somebody;
+const writerOf = (id) => rows.value.get(id ?? '')?.set.name ?? say('history-somebody');
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
 /**
@@ -28,6 +27,77 @@ const writerOf = (id) => rows.value.get(id ?? '')?.set.name ?? historyText.someb
  */
 /** @typedef {{rev: number, field: string, value: unknown}} Offer a value to bring back, shown at a revision */
 
+/** The order in which fields are told: what belongs together stands together. */
+const FIELDS = [
+  'resting_since',
+  'condition_until',
+  'came_from',
+  'went_to',
+  'died_of',
+  'host_species_code',
+  'name',
+  'stage',
+  'condition',
+  'number',
+  'species_code',
+  'species_name',
+  'queens',
+  'gone',
+  'worker_length_mm',
+  'guild',
+  'founding_mode',
+  'stings',
+  'vessel_id',
+  'place_id',
+  'interval_days',
+  'amount',
+  'unit',
+  'text',
+  'zone',
+  'care_hours',
+  'remark',
+  'happened_at',
+  'need',
+  'food_code',
+  'lot_id',
+  'origin',
+  'size_class',
+  'feeding_id',
+  'outcome',
+  'leftovers_removed',
+  'level',
+  'colour_seen',
+  'tint',
+  'action',
+  'reading',
+  'level_mm',
+  'workers',
+  'workers_coarse',
+  'fault',
+  'resolved_at',
+  'colony_ids',
+  'food_codes',
+  'started_on',
+  'ended_on',
+  'use_by',
+  'got_on',
+  'tasting_id',
+  'despite',
+  'until',
+  'why',
+  'day_temp_c',
+  'night_temp_c',
+  'temperature_c',
+  'humidity_pct',
+  'place_type',
+  'vessel_code',
+  'has_outworld',
+  'founded_on',
+  'acquired_on',
+  'finished_on',
+  'starts_on',
+  'ends_on',
+];
 /** Fields that tell a person nothing. */
 const UNTOLD = ['colony_id', 'sha256', 'width_px', 'height_px', 'task_key', 'suggested', 'gone'];
 
@@ -39,7 +109,7 @@ const same = (one, other) => JSON.stringify(one ?? null) === JSON.stringify(othe
  * @param {Record<string, any>} set
  */
 const told = (set) =>
-  [...Object.keys(historyText.fields), ...Object.keys(set).filter((field) => !(field in historyText.fields))].filter(
+  [...FIELDS, ...Object.keys(set).filter((field) => !FIELDS.includes(field))].filter(
     (field) => field in set && !UNTOLD.includes(field),
   );
 
@@ -49,7 +119,7 @@ async function ask(path) {
   try {
     return await get(path);
   } catch (problem) {
-    if (/** @type {any} */ (problem).code === 'offline') throw new Error(historyText.offline);
+    if (/** @type {any} */ (problem).code === 'offline') throw new Error(say('history-offline'));
     throw problem;
   }
 }
@@ -85,7 +155,7 @@ export function Past({ row }) {
   }, [row.id, row.rev]); // a value that was brought back is a revision, too
   if (!row.rev) {
     return html`
-      <p>${historyText.unsent}</p>
+      <p>${say('history-unsent')}</p>
     `;
   }
   const offers = offersOf(revisions, row.set);
@@ -93,7 +163,7 @@ export function Past({ row }) {
     ${said}${
       said &&
       html`
-        <button type="button" class="button" onClick=${load}>${historyText.again}</button>
+        <button type="button" class="button" onClick=${load}>${say('history-again')}</button>
       `
     }
     <ol class="diary" aria-busy=${busy && !revisions.length ? 'true' : null}>
@@ -112,26 +182,31 @@ export function Past({ row }) {
   `;
 }
 
+/** @param {Offer} offer */
+const offerInWords = ({ field, value }) =>
+  value === null ? say('history-clear') : say('history-bring', { value: valueInWords(field, value) });
+
 /** @param {{row: ShownRow, revision: Revision, first: boolean, offers: Offer[]}} props */
 function Line({ row, revision, first, offers }) {
   const { asked, before, lost } = revision;
+  const who = writerOf(revision.by);
   const done =
     asked.gone === true
-      ? historyText.out
+      ? say('history-out', { who })
       : asked.gone === false
-        ? historyText.back
+        ? say('history-back', { who })
         : first
-          ? historyText.made
-          : historyText.changed;
+          ? say('history-made', { who })
+          : say('history-changed', { who });
   /** @param {Offer} offer */
   async function bring({ field, value }) {
     await bringBack(row, field, value);
-    say(historyText.brought);
+    tell(say('history-brought'));
   }
   return html`
     <li class="stack">
       <p class="eyebrow">
-        <strong>${writerOf(revision.by)} ${done}</strong>
+        <strong>${done}</strong>
         ${moment(revision.at_ms)}
       </p>
       ${told(asked).map(
@@ -146,7 +221,7 @@ function Line({ row, revision, first, offers }) {
                   !first &&
                   html`
                     ${' '}
-                    <span class="soft">${historyText.was(valueInWords(field, before[field]))}</span>
+                    <span class="soft">${say('history-was', { value: valueInWords(field, before[field]) })}</span>
                   `
                 }
               </p>
@@ -155,16 +230,16 @@ function Line({ row, revision, first, offers }) {
           ${
             field in lost &&
             html`
-              <p class="caution">${fieldName(field)}: ${historyText.not_stood(valueInWords(field, lost[field]))}</p>
+              <p class="caution">
+                ${say('history-not-stood', { field: fieldName(field), value: valueInWords(field, lost[field]) })}
+              </p>
             `
           }
           ${offers
             .filter((offer) => offer.field === field)
             .map(
               (offer) => html`
-                <button type="button" class="button start" onClick=${() => bring(offer)}>
-                  ${offer.value === null ? historyText.clear : historyText.bring(valueInWords(field, offer.value))}
-                </button>
+                <button type="button" class="button start" onClick=${() => bring(offer)}>${offerInWords(offer)}</button>
               `,
             )}
         `,
@@ -206,30 +281,30 @@ export function GoneScreen() {
   const back = (each) =>
     attempt(async () => {
       await takeBack(each);
-      say(historyText.gone.back(titleOf(each)));
+      tell(say('history-gone-back', { what: titleOf(each) }));
       setList((list ?? []).filter((other) => other.id !== each.id));
     });
   return html`
-    <h1>${historyText.gone.title}</h1>
-    <p class="soft">${historyText.gone.about}</p>
+    <h1>${say('history-gone-title')}</h1>
+    <p class="soft">${say('history-gone-about')}</p>
     ${said}
     ${
       said &&
       !list &&
       html`
-        <button type="button" class="button" onClick=${load}>${historyText.again}</button>
+        <button type="button" class="button" onClick=${load}>${say('history-again')}</button>
       `
     }
     ${
       !list &&
       busy &&
       html`
-        <${Skeleton} words=${frameText.loading} />
+        <${Skeleton} words=${say('frame-loading')} />
       `
     }${
       list?.length === 0 &&
       html`
-        <${Empty} title=${historyText.gone.none} />
+        <${Empty} title=${say('history-gone-none')} />
       `
     }
     <ul class="diary went">
@@ -240,16 +315,16 @@ export function GoneScreen() {
             <div class="grow">
               <p>${titleOf(each)}</p>
               <p class="soft">${whereOf(each)}</p>
-              <p class="soft">${historyText.gone.by(writerOf(each.by), moment(each.at_ms))}</p>
+              <p class="soft">${say('history-gone-by', { who: writerOf(each.by), when: moment(each.at_ms) })}</p>
             </div>
             <button
               type="button"
               class="button"
               disabled=${busy}
-              aria-label=${`${historyText.gone.take_back}: ${titleOf(each)}`}
+              aria-label=${labelled(say('history-gone-take-back'), titleOf(each))}
               onClick=${() => back(each)}
             >
-              ${historyText.gone.take_back}
+              ${say('history-gone-take-back')}
             </button>
           </li>
         `,

@@ -2,16 +2,16 @@
 import { useState } from 'preact/hooks';
 import { Choice } from '../components/choices.js';
 import { ClimateChart } from '../components/climate-chart.js';
-import { fahrenheit, temperature, typedOf } from '../components/degrees.js';
 import { Figures } from '../components/figures.js';
 import { html } from '../components/html.js';
-import { fullDay } from '../components/in-words.js';
 import { dayOf } from '../care/instants.js';
 import { byWeek, comfortOf, daysUpTo, placeClimate } from '../care/place-climate.js';
 import { now } from '../signals/clock.js';
 import { useKind } from '../signals/history.js';
 import { catalogue, planOf, rowsOf } from '../signals/rows.js';
-import { climateText } from '../text/en/climate.js';
+import { degreeUnit, temperature, typedOf } from '../words/measures.js';
+import { choicesOf, say, sayOf } from '../words/say.js';
+import { fullDay } from '../words/shown.js';
 
 /** @typedef {import('../care/place-climate.js').Measure} Measure */
 /** @typedef {import('../care/place-climate.js').PlaceDay} PlaceDay */
@@ -29,21 +29,21 @@ export function PlaceChart({ place }) {
   return html`
     <section class="stack">
       <${Choice}
-        label=${climateText.which}
+        label=${say('climate-which')}
         hideLabel
         value=${measure}
         onPick=${setMeasure}
         options=${[
-          ['temperature', climateText.temperature],
-          ['humidity', climateText.humidity],
+          ['temperature', say('climate-temperature')],
+          ['humidity', say('climate-humidity')],
         ]}
       />
       <${Choice}
-        label=${climateText.span}
+        label=${say('climate-span')}
         hideLabel
         value=${span}
         onPick=${setSpan}
-        options=${Object.entries(climateText.spans)}
+        options=${choicesOf('climate-span-of', ['days', 'weeks', 'year'])}
       />
       ${
         days.some((day) => day.mean !== null)
@@ -51,7 +51,7 @@ export function PlaceChart({ place }) {
               <${Drawn} days=${days} drawn=${drawn} measure=${measure} colonies=${here} />
             `
           : html`
-              <p class="soft">${climateText.nothing}</p>
+              <p class="soft">${say('climate-nothing')}</p>
             `
       }
       ${
@@ -89,7 +89,8 @@ function useClimate(place, measure, count) {
 function Drawn({ days, drawn, measure, colonies }) {
   const weekly = drawn.length < days.length;
   const warm = measure === 'temperature';
-  const inUnit = (/** @type {number} */ value) => (warm ? temperature(round(value)) : `${Math.round(value)} %`);
+  const inUnit = (/** @type {number} */ value) =>
+    warm ? temperature(round(value)) : say('part-percent', { percent: Math.round(value) });
   const shown = (/** @type {number} */ value) => (warm ? Number(typedOf(value)) : value);
   const ranges = warm ? colonies.flatMap((colony) => comfortRange(colony.set.species_code)) : [];
   const comfort = comfortOf(ranges);
@@ -97,36 +98,36 @@ function Drawn({ days, drawn, measure, colonies }) {
   return html`
     <p>${words}</p>
     <${ClimateChart}
-      title=${climateText[measure]}
+      title=${sayOf('climate', measure)}
       words=${words}
-      unit=${warm ? (fahrenheit() ? ' °F' : ' °C') : ' %'}
+      unit=${warm ? ` ${degreeUnit()}` : ' %'}
       days=${drawn}
       comfort=${comfort}
       shown=${shown}
     />
     <p class="soft">
-      ${weekly ? climateText.key_weeks : climateText.key}${' '}${
+      ${weekly ? say('climate-key-weeks') : say('climate-key')}${' '}${
         comfort
-          ? climateText.comfort(temperature(comfort[0]), temperature(comfort[1]))
+          ? say('climate-comfort', { low: temperature(comfort[0]), high: temperature(comfort[1]) })
           : ranges.length > 1
-            ? climateText.no_comfort
+            ? say('climate-no-comfort')
             : ''
       }
     </p>
     <${Figures}
       heads=${[
-        weekly ? climateText.week : climateText.day,
-        climateText.mean,
-        climateText.low,
-        climateText.high,
-        climateText.basis,
+        weekly ? say('climate-week') : say('climate-day'),
+        say('climate-mean'),
+        say('climate-low'),
+        say('climate-high'),
+        say('climate-basis'),
       ]}
       rows=${drawn
         .filter((day) => day.mean !== null)
         .map((day) => [
           fullDay(day.on),
           ...[day.mean, day.low, day.high].map((value) => (value === null ? '–' : inUnit(value))),
-          climateText.bases[day.basis],
+          sayOf('climate-basis', day.basis),
         ])
         .reverse()}
     />
@@ -151,8 +152,11 @@ function summary(days, inUnit) {
   const low = Math.min(...some.map((day) => day.low ?? day.mean ?? Infinity));
   const high = Math.max(...some.map((day) => day.high ?? day.mean ?? -Infinity));
   const mean = means.reduce((sum, value) => sum + value, 0) / means.length;
-  const of_it = climateText.measured(told.length, days.length);
-  return `${climateText.summary(inUnit(mean), inUnit(low), inUnit(high))} ${of_it}`;
+  const of_it =
+    told.length === days.length
+      ? say('climate-measured-all')
+      : say('climate-measured', { measured: told.length, days: days.length });
+  return `${say('climate-summary', { mean: inUnit(mean), low: inUnit(low), high: inUnit(high) })} ${of_it}`;
 }
 
 /**
@@ -163,13 +167,16 @@ function DegreeDays({ colony }) {
   const warmth = planOf(colony.id)?.set.warmth;
   if (!warmth) return null;
   const assumed = Math.round(warmth.assumed * 100);
-  const words = climateText.degree_days(
-    colony.set.name,
-    warmth.degree_days,
-    temperature(warmth.threshold_c),
-    fullDay(warmth.since_on),
-  );
+  const told = {
+    name: colony.set.name,
+    sum: warmth.degree_days,
+    threshold: temperature(warmth.threshold_c),
+    since: fullDay(warmth.since_on),
+  };
+  const words = assumed
+    ? say('climate-degree-days-assumed', { ...told, percent: assumed })
+    : say('climate-degree-days', told);
   return html`
-    <p class="soft">${words}${assumed ? `; ${climateText.assumed(assumed)}` : ''}.</p>
+    <p class="soft">${words}</p>
   `;
 }

@@ -2,18 +2,17 @@
 import { useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { Choice } from '../components/choices.js';
-import { inDegrees, storedOf, temperature, typedOf } from '../components/degrees.js';
 import { numberOf, textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
-import { moment } from '../components/in-words.js';
 import { lazy } from '../components/lazy.js';
 import { Empty } from '../components/states.js';
-import { keep, log, say } from '../signals/actions.js';
+import { keep, log, tell } from '../signals/actions.js';
 import { useKind } from '../signals/history.js';
 import { rowsOf } from '../signals/rows.js';
-import { colonyFormText } from '../text/en/colony-form.js';
-import { placesText } from '../text/en/places.js';
-import { savingText } from '../text/en/saving.js';
+import { PLACE_TYPES } from '../care/codes.js';
+import { degreeUnit, storedOf, temperature, typedOf } from '../words/measures.js';
+import { choicesOf, say, sayIf } from '../words/say.js';
+import { listed, moment } from '../words/shown.js';
 
 const PlaceChart = lazy(() => import('./place-chart.js'), 'PlaceChart');
 const Sensors = lazy(() => import('../components/sensors.js'), 'Sensors');
@@ -23,13 +22,13 @@ export function PlacesScreen() {
   const places = rowsOf('place');
   const readings = useKind('climate');
   return html`
-    <h1>${placesText.title}</h1>
-    <p class="soft">${placesText.about}</p>
+    <h1>${say('place-title')}</h1>
+    <p class="soft">${say('place-about')}</p>
     ${
       !places.length &&
       !adding &&
       html`
-        <${Empty} bare title=${inDegrees(placesText.empty)} />
+        <${Empty} bare title=${say('place-empty')} />
       `
     }
     ${places.map(
@@ -41,12 +40,12 @@ export function PlacesScreen() {
       adding
         ? html`
             <section class="card">
-              <h2>${placesText.add}</h2>
+              <h2>${say('place-add')}</h2>
               <${PlaceForm} place=${null} onDone=${() => setAdding(false)} />
             </section>
           `
         : html`
-            <button type="button" class="button main wide" onClick=${() => setAdding(true)}>${placesText.add}</button>
+            <button type="button" class="button main wide" onClick=${() => setAdding(true)}>${say('place-add')}</button>
           `
     }
   `;
@@ -62,10 +61,10 @@ function Place({ place, last }) {
     .filter((colony) => colony.set.place_id === place.id)
     .map((colony) => colony.set.name);
   const facts = [
-    placesText.types[v.place_type ?? ''] ?? '',
-    v.day_temp_c != null ? placesText.day(temperature(v.day_temp_c)) : '',
-    v.night_temp_c != null ? placesText.night(temperature(v.night_temp_c)) : '',
-    v.humidity_pct != null ? placesText.moist(v.humidity_pct) : '',
+    sayIf('place-type', v.place_type),
+    v.day_temp_c != null ? say('place-day', { warm: temperature(v.day_temp_c) }) : '',
+    v.night_temp_c != null ? say('place-night', { warm: temperature(v.night_temp_c) }) : '',
+    v.humidity_pct != null ? say('place-moist', { percent: v.humidity_pct }) : '',
   ]
     .filter(Boolean)
     .join(' · ');
@@ -73,7 +72,7 @@ function Place({ place, last }) {
     last &&
     [
       last.set.temperature_c != null ? temperature(last.set.temperature_c) : '',
-      last.set.humidity_pct != null ? placesText.moist(last.set.humidity_pct) : '',
+      last.set.humidity_pct != null ? say('place-moist', { percent: last.set.humidity_pct }) : '',
     ]
       .filter(Boolean)
       .join(', ');
@@ -89,18 +88,18 @@ function Place({ place, last }) {
       ${
         read &&
         html`
-          <p class="soft">${placesText.last(read, moment(last.happened_ms ?? 0))}</p>
+          <p class="soft">${say('place-last', { what: read, when: moment(last.happened_ms ?? 0) })}</p>
         `
       }
-      <p>${here.length ? here.join(', ') : placesText.nobody}</p>
+      <p>${here.length ? listed(here) : say('place-nobody')}</p>
       ${
         open === '' &&
         html`
           <div class="wrap even">
-            <button type="button" class="button" onClick=${() => setOpen('reading')}>${placesText.reading}</button>
-            <button type="button" class="button" onClick=${() => setOpen('change')}>${placesText.change}</button>
-            <button type="button" class="button" onClick=${() => setOpen('sensors')}>${placesText.sensors}</button>
-            <button type="button" class="button" onClick=${() => setOpen('chart')}>${placesText.chart}</button>
+            <button type="button" class="button" onClick=${() => setOpen('reading')}>${say('place-reading')}</button>
+            <button type="button" class="button" onClick=${() => setOpen('change')}>${say('place-change')}</button>
+            <button type="button" class="button" onClick=${() => setOpen('sensors')}>${say('place-sensors')}</button>
+            <button type="button" class="button" onClick=${() => setOpen('chart')}>${say('place-chart')}</button>
           </div>
         `
       }
@@ -122,7 +121,7 @@ function Place({ place, last }) {
                   <${Sensors} placeId=${place.id} />
                 `
           }
-          <button type="button" class="button" onClick=${() => setOpen('')}>${placesText.close}</button>
+          <button type="button" class="button" onClick=${() => setOpen('')}>${say('place-close')}</button>
         `
       }
       ${
@@ -150,38 +149,45 @@ function PlaceForm({ place, onDone }) {
     const day_temp_c = storedOf(numberOf(text('day')), was.day_temp_c);
     const night_temp_c = storedOf(numberOf(text('night')), was.night_temp_c);
     const humidity_pct = numberOf(text('moist'));
-    if (outside(day_temp_c, -10, 45) || outside(night_temp_c, -10, 45)) return form.say(inDegrees(placesText.bad_temp));
-    if (outside(humidity_pct, 0, 100)) return form.say(placesText.bad_moist);
+    if (outside(day_temp_c, -10, 45) || outside(night_temp_c, -10, 45)) {
+      return form.refuse(say('place-bad-temp', { unit: degreeUnit() }));
+    }
+    if (outside(humidity_pct, 0, 100)) return form.refuse(say('place-bad-moist'));
     return form.attempt(async () => {
       await keep('place', { name: text('name'), place_type: type, day_temp_c, night_temp_c, humidity_pct }, place?.id);
-      say(savingText.saved);
+      tell(say('saving-saved'));
       onDone();
     });
   }
   return html`
     <form class="stack" onSubmit=${save}>
       <label>
-        ${placesText.name}
+        ${say('place-name')}
         <input name="name" required maxlength="60" defaultValue=${was.name ?? ''} autocomplete="off" />
       </label>
-      <${Choice} label=${placesText.type} options=${Object.entries(placesText.types)} value=${type} onPick=${setType} />
+      <${Choice}
+        label=${say('place-type')}
+        options=${choicesOf('place-type', PLACE_TYPES)}
+        value=${type}
+        onPick=${setType}
+      />
       <div class="pair">
         <label>
-          ${inDegrees(placesText.day_temp)}
+          ${say('place-day-temp', { unit: degreeUnit() })}
           <input name="day" inputmode="decimal" defaultValue=${typedOf(was.day_temp_c)} />
         </label>
         <label>
-          ${inDegrees(placesText.night_temp)}
+          ${say('place-night-temp', { unit: degreeUnit() })}
           <input name="night" inputmode="decimal" defaultValue=${typedOf(was.night_temp_c)} />
         </label>
       </div>
       <label>
-        ${placesText.humidity}${' '}
-        <small>${colonyFormText.optional}</small>
+        ${say('place-humidity')}${' '}
+        <small>${say('colony-form-optional')}</small>
         <input name="moist" inputmode="decimal" defaultValue=${was.humidity_pct ?? ''} />
       </label>
       ${form.said}
-      <button class="button main wide" disabled=${form.busy}>${colonyFormText.save}</button>
+      <button class="button main wide" disabled=${form.busy}>${say('colony-form-save')}</button>
     </form>
   `;
 }
@@ -195,16 +201,16 @@ function ReadingForm({ place, onDone }) {
     const text = textsOf(event);
     const temperature_c = storedOf(numberOf(text('temperature')));
     const humidity_pct = numberOf(text('moist'));
-    if (temperature_c === null && humidity_pct === null) return form.say(placesText.nothing);
-    if (outside(temperature_c, -20, 80)) return form.say(inDegrees(placesText.bad_temp));
-    if (outside(humidity_pct, 0, 100)) return form.say(placesText.bad_moist);
+    if (temperature_c === null && humidity_pct === null) return form.refuse(say('place-nothing'));
+    if (outside(temperature_c, -20, 80)) return form.refuse(say('place-bad-temp', { unit: degreeUnit() }));
+    if (outside(humidity_pct, 0, 100)) return form.refuse(say('place-bad-moist'));
     return form.attempt(async () => {
       await log('climate', {
         place_id: place.id,
         ...(temperature_c === null ? {} : { temperature_c }),
         ...(humidity_pct === null ? {} : { humidity_pct }),
       });
-      say(savingText.saved);
+      tell(say('saving-saved'));
       onDone();
     });
   }
@@ -212,16 +218,16 @@ function ReadingForm({ place, onDone }) {
     <form class="stack" onSubmit=${save}>
       <div class="pair">
         <label>
-          ${inDegrees(placesText.temperature)}
+          ${say('place-temperature', { unit: degreeUnit() })}
           <input name="temperature" inputmode="decimal" />
         </label>
         <label>
-          ${placesText.humidity}
+          ${say('place-humidity')}
           <input name="moist" inputmode="decimal" />
         </label>
       </div>
       ${form.said}
-      <button class="button main wide" disabled=${form.busy}>${placesText.log}</button>
+      <button class="button main wide" disabled=${form.busy}>${say('place-log')}</button>
     </form>
   `;
 }

@@ -5,18 +5,17 @@ import { useAttempt } from '../components/attempt.js';
 import { ManyChoice } from '../components/choices.js';
 import { textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
-import { Cautions, Notices, Reasons, weekDay, wordFor } from '../components/in-words.js';
 import { lazy } from '../components/lazy.js';
 import { Sheet } from '../components/sheet.js';
 import { Stepper } from '../components/stepper.js';
 import { levelInWords } from '../components/tube.js';
 import { levelAt } from '../care/gauges.js';
-import { keep, remove, say } from '../signals/actions.js';
+import { keep, remove, tell } from '../signals/actions.js';
 import { now, today } from '../signals/clock.js';
 import { catalogue, gaugesOf, planOf, rowsOf } from '../signals/rows.js';
-import { colonyText } from '../text/en/colony.js';
-import { colonyFormText } from '../text/en/colony-form.js';
-import { planText } from '../text/en/plan.js';
+import { Cautions, Notices, Reasons } from '../components/in-words.js';
+import { say, sayOf } from '../words/say.js';
+import { listed, nameOfDay, weekDay } from '../words/shown.js';
 
 const Brood = lazy(() => import('./brood.js'), 'Brood');
 
@@ -39,8 +38,8 @@ export function Plan({ colony }) {
   const unseen = needs.filter((need) => !gauges.some((gauge) => gauge.need === need));
   const paused = unseen.filter((need) => maySet(need) && rhythmOf(colony.id, need));
   return html`
-    <section class="stack" aria-label=${colonyText.plan}>
-      <h2>${colonyText.plan}</h2>
+    <section class="stack" aria-label=${say('colony-plan')}>
+      <h2>${say('colony-plan')}</h2>
       ${
         census &&
         html`
@@ -98,7 +97,7 @@ function OwnRhythm({ colony, need, onOpen, named = false }) {
         <p>${named ? `${needName(need)}: ` : ''}${rhythmInWords(rule)}</p>
       `
     }
-    <button type="button" class="button" onClick=${() => onOpen(need)}>${planText.rhythm.open}</button>
+    <button type="button" class="button" onClick=${() => onOpen(need)}>${say('plan-rhythm-open')}</button>
   `;
 }
 
@@ -111,7 +110,7 @@ function Spread({ gauge }) {
   return (
     low !== high &&
     html`
-      <p class="soft">${planText.spread(low, high)}</p>
+      <p class="soft">${say('plan-spread', { low, high })}</p>
     `
   );
 }
@@ -126,47 +125,46 @@ function OwnInterval({ colony, need }) {
   async function set(next) {
     const { [need]: _old, ...others } = all;
     await keep('colony', { interval_days: next === null ? others : { ...others, [need]: next } }, colony.id);
-    say(next === null ? planText.cleared : planText.kept);
+    tell(next === null ? say('plan-cleared') : say('plan-kept'));
     setOpen(false);
   }
   return html`
     ${
       was &&
       html`
-        <p>${planText.every(was)}</p>
+        <p>${say('plan-every', { days: was })}</p>
       `
     }
     ${
       open
         ? html`
             <${Stepper}
-              label=${planText.own}
+              label=${say('plan-own')}
               value=${days}
               step=${1}
               most=${LONGEST_DAYS}
-              unit=${planText.days(days)}
+              unit=${say('plan-days', { count: days })}
               onChange=${setDays}
             />
-            <button type="button" class="button main wide" onClick=${() => set(days)}>${planText.keep}</button>
+            <button type="button" class="button main wide" onClick=${() => set(days)}>${say('plan-keep')}</button>
           `
         : html`
-            <button type="button" class="button" onClick=${() => setOpen(true)}>${planText.set}</button>
+            <button type="button" class="button" onClick=${() => setOpen(true)}>${say('plan-set')}</button>
           `
     }
     ${
       was &&
       html`
-        <button type="button" class="button" onClick=${() => set(null)}>${planText.clear}</button>
+        <button type="button" class="button" onClick=${() => set(null)}>${say('plan-clear')}</button>
       `
     }
   `;
 }
 
-const MONDAY_MS = Date.UTC(2024, 0, 1, 12);
-const dayName = (/** @type {number} */ weekday) =>
-  new Date(MONDAY_MS + weekday * 86_400_000).toLocaleDateString([], { weekday: 'long', timeZone: 'UTC' });
+const MONDAY_MS = new Date(2024, 0, 1, 12).getTime();
+const dayName = (/** @type {number} */ weekday) => nameOfDay(MONDAY_MS + weekday * 86_400_000);
 /** @param {string} need */
-const needName = (need) => wordFor('need', need);
+const needName = (need) => sayOf('need', need);
 
 /**
  * The keeper's own days, hour and pause for a need: they rule over the plan's own reckoning.
@@ -178,9 +176,9 @@ const rhythmOf = (colonyId, need) =>
 
 /** What a rule says, in words. @param {{set: import('../kinds.d.ts').Rule}} rule */
 function rhythmInWords({ set: { weekdays = [], at, paused_until } }) {
-  if (paused_until && paused_until > today.value) return planText.rhythm.paused(weekDay(paused_until));
-  const days = weekdays?.length ? [...weekdays].sort().map(dayName).join(', ') : at ? planText.rhythm.daily : '';
-  return [days, at ? planText.rhythm.at(at) : ''].filter(Boolean).join(' ');
+  if (paused_until && paused_until > today.value) return say('plan-rhythm-paused', { day: weekDay(paused_until) });
+  const days = weekdays?.length ? listed([...weekdays].sort().map(dayName)) : at ? say('plan-rhythm-daily') : '';
+  return at ? say('plan-rhythm-at', { days, hour: at }) : days;
 }
 
 /** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>, need: string, onClose: () => void}} props */
@@ -192,7 +190,7 @@ function RhythmSheet({ colony, need, onClose }) {
   const done = (/** @type {() => Promise<unknown>} */ work) =>
     attempt(async () => {
       await work();
-      say(planText.kept);
+      tell(say('plan-kept'));
       onClose();
     });
   /** @param {Event} event */
@@ -207,27 +205,27 @@ function RhythmSheet({ colony, need, onClose }) {
     );
   }
   return html`
-    <${Sheet} title=${`${needName(need)}: ${planText.rhythm.title}`} onClose=${onClose}>
+    <${Sheet} title=${say('plan-rhythm-title', { need: needName(need) })} onClose=${onClose}>
       <form class="stack" onSubmit=${save}>
         <${ManyChoice}
-          label=${planText.rhythm.days}
+          label=${say('plan-rhythm-days')}
           options=${[0, 1, 2, 3, 4, 5, 6].map((weekday) => [String(weekday), dayName(weekday)])}
           values=${days}
           onChange=${setDays}
         />
         <label>
-          ${planText.rhythm.hour}${' '}
-          <small>${colonyFormText.optional}</small>
+          ${say('plan-rhythm-hour')}${' '}
+          <small>${say('colony-form-optional')}</small>
           <input name="at" type="time" defaultValue=${was.at ?? ''} />
         </label>
         <label>
-          ${planText.rhythm.until}${' '}
-          <small>${colonyFormText.optional}</small>
+          ${say('plan-rhythm-until')}${' '}
+          <small>${say('colony-form-optional')}</small>
           <input name="until" type="date" min=${today.value} defaultValue=${was.paused_until ?? ''} />
         </label>
-        <p class="soft">${planText.rhythm.urgent}</p>
+        <p class="soft">${say('plan-rhythm-urgent')}</p>
         ${said}
-        <button class="button main wide" disabled=${busy}>${colonyFormText.save}</button>
+        <button class="button main wide" disabled=${busy}>${say('colony-form-save')}</button>
         ${
           rule &&
           html`
@@ -237,7 +235,7 @@ function RhythmSheet({ colony, need, onClose }) {
               disabled=${busy}
               onClick=${() => done(() => remove('rule', rule.id))}
             >
-              ${planText.clear}
+              ${say('plan-clear')}
             </button>
           `
         }

@@ -2,24 +2,19 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { useAnswer, whyNot } from '../components/answer.js';
 import { useAttempt } from '../components/attempt.js';
-import { inDegrees, storedOf, typedOf } from '../components/degrees.js';
 import { formOf } from '../components/forms.js';
 import { html } from '../components/html.js';
-import { capital } from '../components/in-words.js';
 import { Skeleton } from '../components/states.js';
 import { post } from '../signals/people.js';
-import { catalogue } from '../signals/rows.js';
-import { calculatorText } from '../text/en/calculators.js';
-import { frameText } from '../text/en/frame.js';
-import { larderText } from '../text/en/larder.js';
-import { partsText } from '../text/en/parts.js';
-import { choices, inputs, leftOut, units } from '../text/en/calculators.js';
+import { degreeUnit, inDegrees, storedOf, typedOf } from '../words/measures.js';
+import { say, sayIf, sayOf } from '../words/say.js';
+import { capital, numeral } from '../words/shown.js';
 
 /**
  * @typedef {{name: string, unit: string, default: any, low: number | null, high: number | null, choices: string[],
  *   kind: 'number' | 'choice' | 'yes_no', left_out: string}} Input
  */
-/** @typedef {{code: string, inputs: Input[], formula: string, source: string, limits: string}} About */
+/** @typedef {{code: string, inputs: Input[]}} About */
 
 /** @param {{code: string}} props the calculator that is open; empty: the list of all */
 export function ReckonScreen({ code }) {
@@ -31,12 +26,12 @@ export function ReckonScreen({ code }) {
     `;
   }
   return html`
-    <h1>${calculatorText.title}</h1>
+    <h1>${say('calculator-title')}</h1>
     ${
       !answer &&
       !problem &&
       html`
-        <${Skeleton} words=${frameText.loading} />
+        <${Skeleton} words=${say('frame-loading')} />
       `
     }
     ${
@@ -45,10 +40,10 @@ export function ReckonScreen({ code }) {
       html`
         <section class="card">
           <p role="alert">${whyNot(problem)}</p>
-          <p class="soft">${calculatorText.without}</p>
+          <p class="soft">${say('calculator-without')}</p>
           <div class="wrap even">
-            <button type="button" class="button main" onClick=${ask}>${partsText.again}</button>
-            <a class="button" href="#/larder">${larderText.title}</a>
+            <button type="button" class="button main" onClick=${ask}>${say('part-again')}</button>
+            <a class="button" href="#/larder">${say('larder-title')}</a>
           </div>
         </section>
       `
@@ -56,7 +51,7 @@ export function ReckonScreen({ code }) {
     ${
       answer &&
       html`
-        <p class="soft">${calculatorText.about}</p>
+        <p class="soft">${say('calculator-about')}</p>
         <ul class="stack">
           ${answer.calculators.map(
             (/** @type {About} */ each) => html`
@@ -64,7 +59,7 @@ export function ReckonScreen({ code }) {
             `,
           )}
         </ul>
-        <p><a class="button quiet" href="#/larder">${calculatorText.back_larder}</a></p>
+        <p><a class="button quiet" href="#/larder">${say('calculator-back-larder')}</a></p>
       `
     }
   `;
@@ -117,13 +112,13 @@ function Calculator({ about }) {
         `
       }
       ${said}
-      <button class="button main wide" disabled=${busy}>${calculatorText.go}</button>
+      <button class="button main wide" disabled=${busy}>${say('calculator-go')}</button>
     </form>
     <div role="status">
       ${
         lines.length > 0 &&
         html`
-          <section class="card" ref=${shown} aria-label=${calculatorText.result}>
+          <section class="card" ref=${shown} aria-label=${say('calculator-result')}>
             ${lines.map(
               (line, n) => html`
                 <p class=${n ? '' : 'lead'}>${inDegrees(line)}</p>
@@ -133,29 +128,30 @@ function Calculator({ about }) {
         `
       }
     </div>
-    <section class="stack soft" aria-label=${calculatorText.how}>
+    <section class="stack soft" aria-label=${say('calculator-how')}>
       <p>
-        <strong>${calculatorText.formula}</strong>
-        ${' '}${about.formula}
+        <strong>${say('calculator-formula')}</strong>
+        ${' '}${sayOf('reckon-formula', about.code)}
       </p>
       <p>
-        <strong>${calculatorText.source}</strong>
-        ${' '}${about.source}
+        <strong>${say('calculator-source')}</strong>
+        ${' '}${sayOf('reckon-source', about.code)}
       </p>
       <p>
-        <strong>${calculatorText.limits}</strong>
-        ${' '}${inDegrees(about.limits)}
+        <strong>${say('calculator-limits')}</strong>
+        ${' '}${sayOf('reckon-limits', about.code)}
       </p>
     </section>
-    <p><a class="button quiet" href="#/reckon">${calculatorText.back}</a></p>
+    <p><a class="button quiet" href="#/reckon">${say('calculator-back')}</a></p>
   `;
 }
 
 /** What a calculator is called. @param {About} about */
-const titleOf = ({ code }) => catalogue.value?.words?.reckon?.[code] ?? code;
+const titleOf = ({ code }) => sayOf('reckon', code);
 
 /** @param {About} about @param {Input} input */
-const whatOf = ({ code }, { name }) => capital(inputs[`${code}.${name}`] ?? inputs[name] ?? name);
+const whatOf = ({ code }, { name }) =>
+  capital(sayIf('calculator-input', `${code}.${name}`) || sayOf('calculator-input', name));
 
 /** A figure of an input as the reader is used to it: in fields and limits. @param {Input} input @param {any} value */
 const shownOf = ({ unit }, value) => (unit === '°C' ? typedOf(value) : (value ?? ''));
@@ -172,7 +168,7 @@ const NumberField = ({ input, what }) => html`
       min=${shownOf(input, input.low)}
       max=${shownOf(input, input.high)}
       defaultValue=${shownOf(input, input.default)}
-      placeholder=${leftOut[input.name] ?? input.left_out}
+      placeholder=${sayIf('calculator-usual', input.name) || input.left_out}
     />
     <small>${rangeOf(input)}</small>
   </label>
@@ -180,11 +176,11 @@ const NumberField = ({ input, what }) => html`
 
 /** The unit, unless the name of the input says it already. @param {Input} input @param {string} what */
 function unitOf({ unit }, what) {
-  const words = inDegrees(units[unit] ?? unit);
+  const words = unit === '°C' ? degreeUnit() : sayIf('calculator-unit', unit) || unit;
   return words && !what.toLowerCase().includes(words)
     ? html`
         ${' '}
-        <small>${calculatorText.in_unit(words)}</small>
+        <small>${say('calculator-in-unit', { unit: words })}</small>
       `
     : '';
 }
@@ -197,7 +193,7 @@ const Choosing = ({ input, what }) => html`
       ${
         input.default === null &&
         html`
-          <option value="">${calculatorText.open}</option>
+          <option value="">${say('calculator-open')}</option>
         `
       }
       ${input.choices.map(
@@ -210,21 +206,23 @@ const Choosing = ({ input, what }) => html`
 `;
 
 /** A choice in words: our own, a food, or a species. @param {string} code */
-const nameOf = (code) =>
-  capital(choices[code] ?? catalogue.value?.words?.food?.[code] ?? catalogue.value?.species?.[code]?.name ?? code);
+const nameOf = (code) => capital(sayIf('calculator-choice', code) || sayIf('food', code) || sayOf('species', code));
 
 /** What a number may be, and what counts when it is left out. @param {Input} input */
 function rangeOf(input) {
   const { low, high, default: usual } = input;
-  const left_out = leftOut[input.name] ?? input.left_out;
-  const end = (/** @type {number} */ value) => Number(shownOf(input, value)).toLocaleString();
+  const left_out = sayIf('calculator-usual', input.name) || input.left_out;
+  const end = (/** @type {number} */ value) => numeral(Number(shownOf(input, value)), 3);
   const range =
     low === null || high === null
       ? ''
       : low > 0 && low < 0.001
-        ? calculatorText.up_to(end(high))
-        : calculatorText.range(end(low), end(high));
-  return [range, usual === null ? (left_out ? calculatorText.left_out(left_out) : calculatorText.may_be_empty) : '']
+        ? say('calculator-up-to', { high: end(high) })
+        : say('calculator-range', { low: end(low), high: end(high) });
+  return [
+    range,
+    usual === null ? (left_out ? say('calculator-left-out', { usual: left_out }) : say('calculator-may-be-empty')) : '',
+  ]
     .filter(Boolean)
     .join('; ');
 }

@@ -5,7 +5,6 @@ import { useAttempt } from '../components/attempt.js';
 import { Choice, ManyChoice } from '../components/choices.js';
 import { typed } from '../components/forms.js';
 import { html } from '../components/html.js';
-import { capital, nameOf, portionInWords, wordFor } from '../components/in-words.js';
 import { Sheet } from '../components/sheet.js';
 import { DAY_MS } from '../care/gauges.js';
 import { endOfDayMs } from '../care/instants.js';
@@ -14,9 +13,11 @@ import { nowMs } from '../signals/clock.js';
 import { catalogue, itemsAhead, planOf, rowsOf } from '../signals/rows.js';
 import { session } from '../signals/session.js';
 import { runningTasting } from '../signals/tastings.js';
-import { laterText } from '../text/en/later.js';
-import { severalText } from '../text/en/several.js';
 import { taskTitle } from '../components/task.js';
+import { portionInWords } from '../words/portions.js';
+import { nameOf } from '../components/in-words.js';
+import { choicesOf, labelled, say, sayOf } from '../words/say.js';
+import { capital } from '../words/shown.js';
 
 const HOUR_MS = 3_600_000;
 const EVENING = '18:30';
@@ -69,23 +70,22 @@ export function LaterSheet({ item, onClose }) {
       onClose();
     });
   return html`
-    <${Sheet} title=${laterText.title} onClose=${onClose}>
+    <${Sheet} title=${say('later-title')} onClose=${onClose}>
       <p>
-        <strong>${nameOf(item.colony_id)}</strong>
-        : ${taskTitle(item)}
+        <strong>${labelled(nameOf(item.colony_id), taskTitle(item))}</strong>
       </p>
-      <div role="group" aria-label=${laterText.when} class="choice">
-        <span>${laterText.when}</span>
+      <div role="group" aria-label=${say('later-when')} class="choice">
+        <span>${say('later-when')}</span>
         <div class="wrap even">
           <button type="button" class="button" disabled=${busy} onClick=${() => put(nowMs() + HOUR_MS)}>
-            ${laterText.hour}
+            ${say('later-hour')}
           </button>
           ${
             evening > nowMs() + HOUR_MS &&
             evening <= latest &&
             html`
               <button type="button" class="button" disabled=${busy} onClick=${() => put(evening)}>
-                ${laterText.evening}
+                ${say('later-evening')}
               </button>
             `
           }
@@ -93,7 +93,7 @@ export function LaterSheet({ item, onClose }) {
             tomorrow <= latest &&
             html`
               <button type="button" class="button" disabled=${busy} onClick=${() => put(tomorrow)}>
-                ${laterText.tomorrow}
+                ${say('later-tomorrow')}
               </button>
             `
           }
@@ -102,17 +102,22 @@ export function LaterSheet({ item, onClose }) {
       ${
         !catalogue.value.needs[item.need]?.may_wait
           ? html`
-              <p class="soft">${laterText.cannot_wait}</p>
+              <p class="soft">${say('later-cannot-wait')}</p>
             `
           : html`
-              <${Choice} label=${laterText.skip} options=${laterText.why} value=${why} onPick=${setWhy} />
+              <${Choice}
+                label=${say('later-skip')}
+                options=${choicesOf('later-why', ['still food', 'leave quiet', 'nothing in the house', 'other'])}
+                value=${why}
+                onPick=${setWhy}
+              />
             `
       }
       ${
         why === 'other' &&
         html`
           <label>
-            ${laterText.own}
+            ${say('later-own')}
             <input value=${own} maxlength="200" onInput=${typed(setOwn)} />
           </label>
         `
@@ -126,7 +131,7 @@ export function LaterSheet({ item, onClose }) {
             disabled=${busy || (why === 'other' && !own.trim())}
             onClick=${() => put(nowMs() + turnMs(item.gauge), why === 'other' ? own.trim() : why)}
           >
-            ${laterText.go}
+            ${say('later-go')}
           </button>
         `
       }
@@ -146,10 +151,10 @@ export function LaterSheet({ item, onClose }) {
  */
 function changeFor(colony, need, ahead) {
   if (need === 'water') {
-    return { kind: 'water', set: { colony_id: colony.id, action: 'refill' }, words: severalText.water };
+    return { kind: 'water', set: { colony_id: colony.id, action: 'refill' }, words: say('several-water') };
   }
   if (need === 'glance') {
-    return { kind: 'check', set: { colony_id: colony.id, need: 'glance' }, words: severalText.look };
+    return { kind: 'check', set: { colony_id: colony.id, need: 'glance' }, words: say('several-look') };
   }
   const task = (planOf(colony.id)?.set.tasks ?? []).find((each) => each.need === need && each.suggested);
   if (!task?.suggested || !task.portion) return null;
@@ -188,22 +193,22 @@ export function ManySheet({ onClose }) {
       onClose();
     });
   return html`
-    <${Sheet} title=${severalText.title} onClose=${onClose}>
+    <${Sheet} title=${say('several-title')} onClose=${onClose}>
       <${Choice}
-        label=${severalText.what}
+        label=${say('several-what')}
         value=${need}
         onPick=${setNeed}
-        options=${['sugar', 'protein', 'seeds', 'water', 'glance'].map((code) => [code, wordFor('need', code)])}
+        options=${['sugar', 'protein', 'seeds', 'water', 'glance'].map((code) => [code, sayOf('need', code)])}
       />
       <${ManyChoice}
-        label=${severalText.who}
+        label=${say('several-who')}
         values=${chosen.map(({ colony }) => colony.id)}
         onChange=${choose}
         options=${able.map(({ colony, change }) => [colony.id, `${colony.set.name}: ${change?.words}`])}
       />
       ${said}
       <button type="button" class="button main wide stick" disabled=${busy || !chosen.length} onClick=${go}>
-        ${chosen.length ? severalText.go(chosen.length) : capital(severalText.none)}
+        ${chosen.length ? say('several-go', { count: chosen.length }) : capital(say('several-none'))}
       </button>
     </${Sheet}>
   `;

@@ -3,7 +3,6 @@
 import { useCallback, useMemo, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { eventInWords } from '../components/event-in-words.js';
-import { nameOf, timeOfDay } from '../components/in-words.js';
 import { Empty, Joining, SaveState } from '../components/states.js';
 import { LyingTube } from '../components/tube.js';
 import { logAsSuggested, voidLog } from '../signals/actions.js';
@@ -11,10 +10,12 @@ import { nowMs } from '../signals/clock.js';
 import { route } from '../signals/route.js';
 import { round, rowOf, rowsOf } from '../signals/rows.js';
 import { joining } from '../signals/saving.js';
-import { roundText } from '../text/en/round.js';
 import { lazy } from '../components/lazy.js';
 import { useSlices } from '../components/slices.js';
 import { CompactTask, Task } from '../components/task.js';
+import { nameOf } from '../components/in-words.js';
+import { labelled, say, sayOf } from '../words/say.js';
+import { nameOfDay, timeOfDay } from '../words/shown.js';
 
 const LogSheet = lazy(() => import('./log.js'), 'LogSheet');
 const LaterSheet = lazy(() => import('./round-sheets.js'), 'LaterSheet');
@@ -32,17 +33,17 @@ export function RoundScreen() {
   const onLater = useCallback((/** @type {any} */ item) => setSheet({ what: 'later', item }), []);
   if (joining.value !== null) {
     return html`
-      <h1>${roundText.title}</h1>
+      <h1>${say('round-title')}</h1>
       <${Joining} entries=${joining.value} />
     `;
   }
   if (!rowsOf('colony').length) {
     return html`
-      <h1>${roundText.title}</h1>
-      <${Empty} bare title=${roundText.empty_shelf}>
+      <h1>${say('round-title')}</h1>
+      <${Empty} bare title=${say('round-empty-shelf')}>
         <a class="button main" href="#/colony/new">
           <${Icon} name="add" />
-          ${roundText.add}
+          ${say('round-add')}
         </a>
       </${Empty}>
     `;
@@ -53,14 +54,14 @@ export function RoundScreen() {
   const all = html`
     <button type="button" class="button main wide" onClick=${() => logAsSuggested(easy)}>
       <${Icon} name="many" />
-      ${roundText.all(easy.length)}${easy.length === 1 ? `: ${nameOf(easy[0]?.colony_id ?? '')}` : ''}
+      ${say('round-all', { count: easy.length, colony: nameOf(easy[0]?.colony_id ?? '') })}
     </button>
   `;
   // some systems show a nudge without buttons: then its one tap is the first thing on the page that it opens
   const nudged = route.value.nudge && easy.length > 0;
   const close = () => setSheet(null);
   return html`
-    <h1>${roundText.title}</h1>
+    <h1>${say('round-title')}</h1>
     ${nudged && all}
     <${Progress}
       left=${due.length}
@@ -73,8 +74,8 @@ export function RoundScreen() {
         return (
           part.length > 0 &&
           html`
-            <section class="stack" aria-label=${roundText[group]}>
-              <h2>${roundText[group]}</h2>
+            <section class="stack" aria-label=${sayOf('round', group)}>
+              <h2>${sayOf('round', group)}</h2>
               ${part.map((item) =>
                 group === 'next'
                   ? html`
@@ -92,14 +93,14 @@ export function RoundScreen() {
     }
     <button type="button" class="button wide" onClick=${() => setSheet({ what: 'many' })}>
       <${Icon} name="many" />
-      ${roundText.many}
+      ${say('round-many')}
     </button>
     ${
       made_so_far > items.length &&
       done.length > 0 &&
       html`
-        <section class="stack" aria-label=${roundText.done}>
-          <h2>${roundText.done}</h2>
+        <section class="stack" aria-label=${say('round-done')}>
+          <h2>${say('round-done')}</h2>
           <ul class="done-list">
             <${DoneList} rows=${done.slice(0, made_so_far - items.length)} />
           </ul>
@@ -132,12 +133,12 @@ export function RoundScreen() {
 function Progress({ left, done, next }) {
   if (!left) {
     return html`
-      <${Empty} title=${next ? roundText.next_at(dayInWords(next.due_at_ms)) : roundText.quiet}>
-        <p class="soft">${done ? roundText.finished : ''} ${roundText.calm}</p>
+      <${Empty} title=${next ? say('round-next-at', { day: dayInWords(next.due_at_ms) }) : say('round-quiet')}>
+        <p class="soft">${done ? say('round-finished') : ''} ${say('round-calm')}</p>
       </${Empty}>
     `;
   }
-  const words = roundText.progress(done, done + left);
+  const words = say('round-progress', { part: done, whole: done + left });
   return html`
     <div class="progress">
       <${LyingTube} part=${done} whole=${done + left} words=${words} />
@@ -150,7 +151,7 @@ function Progress({ left, done, next }) {
 function dayInWords(ms) {
   const when = new Date(ms);
   const same = when.toDateString() === new Date(nowMs()).toDateString();
-  return same ? timeOfDay(ms) : when.toLocaleDateString([], { weekday: 'long' });
+  return same ? timeOfDay(ms) : nameOfDay(ms);
 }
 
 /** @typedef {import('../care/overlay.js').EventRow} EventRow */
@@ -199,7 +200,7 @@ function Done({ row }) {
           ${' '}${eventInWords(row)}
         </p>
         <p class="soft">
-          ${timeOfDay(row.happened_ms ?? 0)}${' '}${who ? roundText.by(who) : ''}${' · '}
+          ${timeOfDay(row.happened_ms ?? 0)}${' '}${who ? say('round-by', { who }) : ''}${' · '}
           <${SaveState} state=${row.state} />
         </p>
       </div>
@@ -207,9 +208,9 @@ function Done({ row }) {
         type="button"
         class="button quiet"
         onClick=${() => voidLog(row)}
-        aria-label=${`${roundText.undo}: ${eventInWords(row)}`}
+        aria-label=${labelled(say('round-undo'), eventInWords(row))}
       >
-        ${roundText.undo}
+        ${say('round-undo')}
       </button>
     </li>
   `;

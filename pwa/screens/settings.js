@@ -5,48 +5,46 @@ import { useAnswer, whyNot } from '../components/answer.js';
 import { useAttempt } from '../components/attempt.js';
 import { textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
-import { moment } from '../components/in-words.js';
 import { Install } from '../components/install.js';
-import { DegreesChoice, LookChoice } from '../components/preferences.js';
-import { exportUnsent, keep, say } from '../signals/actions.js';
+import { LanguageChoice, LookChoice, UnitChoices } from '../components/preferences.js';
+import { exportUnsent, keep, tell } from '../signals/actions.js';
 import { call, get, logout, post } from '../signals/people.js';
 import { today } from '../signals/clock.js';
 import { rowsOf, unsent } from '../signals/rows.js';
 import { saving } from '../signals/saving.js';
 import { session } from '../signals/session.js';
 import { syncNow } from '../signals/sync.js';
-import { houseText } from '../text/en/house.js';
-import { lookText } from '../text/en/look.js';
-import { placesText } from '../text/en/places.js';
-import { savingText } from '../text/en/saving.js';
 import { Nudges } from './nudges.js';
+import { isSaid, labelled, say, sayOf } from '../words/say.js';
+import { moment } from '../words/shown.js';
 
 /** @param {{code: string}} props */
 export const SettingsScreen = ({ code }) => html`
-  <h1>${houseText.title}</h1>
+  <h1>${say('house-title')}</h1>
   <${Nudges} />
   <${Mail} />
   <${House} />
   <section class="card">
-    <h2>${placesText.title}</h2>
-    <p>${placesText.about}</p>
-    <a class="button" href="#/places">${placesText.open}</a>
+    <h2>${say('place-title')}</h2>
+    <p>${say('place-about')}</p>
+    <a class="button" href="#/places">${say('place-open')}</a>
   </section>
   <${Phones} code=${code} />
   <${Doors} />
   <section class="card">
-    <h2>${houseText.look}</h2>
+    <h2>${say('house-look')}</h2>
     <${LookChoice} />
-    <${DegreesChoice} />
-    <a class="button" href="#/look">${lookText.all_parts}</a>
+    <${LanguageChoice} />
+    <${UnitChoices} />
+    <a class="button" href="#/look">${say('look-all-parts')}</a>
   </section>
   <${Stored} />
   <${Install} />
   <section class="card">
-    <h2>${houseText.good_to_know}</h2>
-    <p>${houseText.advice}</p>
-    <p>${houseText.never}</p>
-    <p class="soft">${houseText.build} ${document.body.dataset.build}</p>
+    <h2>${say('house-good-to-know')}</h2>
+    <p>${say('house-advice')}</p>
+    <p>${say('house-never')}</p>
+    <p class="soft">${say('house-build', { build: document.body.dataset.build ?? '' })}</p>
   </section>
 `;
 
@@ -72,43 +70,43 @@ function House() {
         },
         house?.id,
       );
-      say(savingText.saved);
+      tell(say('saving-saved'));
     });
   }
   return html`
     <form class="card" onSubmit=${save}>
-      <h2>${houseText.hours}</h2>
+      <h2>${say('house-hours')}</h2>
       <label>
-        ${houseText.shelf_name}
+        ${say('house-shelf-name')}
         <input name="name" required defaultValue=${v.name} />
       </label>
       <label>
-        ${houseText.zone}
+        ${say('house-zone')}
         <input name="zone" required defaultValue=${v.zone} />
       </label>
       <div class="pair">
         <label>
-          ${houseText.first}
+          ${say('house-first')}
           <input name="first" type="time" defaultValue=${v.care_hours?.[0] ?? ''} />
         </label>
         <label>
-          ${houseText.second}
+          ${say('house-second')}
           <input name="second" type="time" defaultValue=${v.care_hours?.[1] ?? ''} />
         </label>
       </div>
       <div class="pair">
         <label>
-          ${houseText.quiet_from}
+          ${say('house-quiet-from')}
           <input name="quiet_from" type="time" defaultValue=${v.quiet_from ?? ''} />
         </label>
         <label>
-          ${houseText.quiet_to}
+          ${say('house-quiet-to')}
           <input name="quiet_to" type="time" defaultValue=${v.quiet_to ?? ''} />
         </label>
       </div>
       <label>
-        ${houseText.backup_patience}${' '}
-        <small>${houseText.backup_patience_hint}</small>
+        ${say('house-backup-patience')}${' '}
+        <small>${say('house-backup-patience-hint')}</small>
         <input
           name="backup_patience_days"
           type="number"
@@ -119,7 +117,7 @@ function House() {
         />
       </label>
       ${said}
-      <button class="button main" disabled=${busy}>${houseText.save}</button>
+      <button class="button main" disabled=${busy}>${say('house-save')}</button>
     </form>
   `;
 }
@@ -145,34 +143,33 @@ function Phones({ code }) {
     attempt(async () => {
       await post('/api/pairings/approve', { code: found.code, ...who });
       setFound(null);
-      say(houseText.let_in);
+      tell(say('house-let-in'));
       await syncNow();
       setList((await get('/api/devices')).devices);
     });
   /** @param {any} phone */
   const signOut = (phone) =>
-    confirm(houseText.sign_out_other(phone.name)) &&
+    confirm(say('house-sign-out-other', { name: phone.name })) &&
     attempt(async () => {
       await post(`/api/devices/${phone.id}/revoke`);
       setList((await get('/api/devices')).devices);
     });
   return html`
     <section class="card">
-      <h2>${houseText.phones}</h2>
+      <h2>${say('house-phones')}</h2>
       <ul class="done-list">
         ${list.map(
           (phone) => html`
             <li key=${phone.id}>
               <div class="grow">
-                <strong>${phone.name}</strong>
-                ${phone.here ? ` ${houseText.this_one}` : ''}
-                <p class="soft">${houseText.last_seen} ${moment(phone.last_seen_ms)}</p>
+                <strong>${phone.here ? say('house-this-one', { phone: phone.name }) : phone.name}</strong>
+                <p class="soft">${say('house-last-seen', { when: moment(phone.last_seen_ms) })}</p>
               </div>
               ${
                 !phone.here &&
                 html`
                   <button type="button" class="button warn" onClick=${() => signOut(phone)}>
-                    ${houseText.sign_out}
+                    ${say('house-sign-out')}
                   </button>
                 `
               }
@@ -182,18 +179,17 @@ function Phones({ code }) {
       </ul>
       <form class="stack" onSubmit=${look}>
         <label>
-          ${houseText.new_phone}${' '}
-          <small>${houseText.new_phone_hint}</small>
+          ${say('house-new-phone')}${' '}
+          <small>${say('house-new-phone-hint')}</small>
           <input name="code" required defaultValue=${code} autocapitalize="characters" autocomplete="off" />
         </label>
-        <button class="button">${houseText.look_up}</button>
+        <button class="button">${say('house-look-up')}</button>
       </form>
       ${
         found &&
         html`
           <p>
-            <strong>${found.device_name}</strong>
-            ${' '}${houseText.asks}
+            <strong>${say('house-asks', { phone: found.device_name })}</strong>
           </p>
           <div class="wrap">
             ${people.map(
@@ -207,11 +203,11 @@ function Phones({ code }) {
               type="button"
               class="button"
               onClick=${() => {
-                const name = prompt(houseText.new_keeper);
+                const name = prompt(say('house-new-keeper'));
                 if (name) void approve({ person_name: name });
               }}
             >
-              ${houseText.somebody_new}
+              ${say('house-somebody-new')}
             </button>
           </div>
         `
@@ -223,6 +219,15 @@ function Phones({ code }) {
 
 const FEW = 5;
 
+/**
+ * What happened, by whom if that is known.
+ * @param {{what: string, args: Record<string, any>}} entry @param {string} who
+ */
+function atTheDoors({ what, args }, who) {
+  const unnamed = `${what}_by_nobody`;
+  return sayOf('house-door', !who && isSaid('house-door', unnamed) ? unnamed : what, { ...args, who });
+}
+
 /** The journal of the house's doors; the newest few, and all of it on a tap. */
 function Doors() {
   const { answer, problem } = useAnswer('/api/journal', today.value);
@@ -230,14 +235,14 @@ function Doors() {
   const entries = answer?.entries ?? [];
   const who = (/** @type {string | null} */ id) => rowsOf('person').find((person) => person.id === id)?.set.name ?? '';
   return html`
-    <section class="card" aria-label=${houseText.doors.title}>
-      <h2>${houseText.doors.title}</h2>
-      <p class="soft">${houseText.doors.about}</p>
+    <section class="card" aria-label=${say('house-doors-title')}>
+      <h2>${say('house-doors-title')}</h2>
+      <p class="soft">${say('house-doors-about')}</p>
       ${
         !answer &&
         problem &&
         html`
-          <p class="soft">${houseText.doors.offline}</p>
+          <p class="soft">${say('house-doors-offline')}</p>
         `
       }
       <ul class="done-list">
@@ -245,7 +250,7 @@ function Doors() {
           (/** @type {any} */ entry) => html`
             <li key=${entry.id}>
               <div class="grow">
-                <p>${houseText.doors.what[entry.what]?.(entry.args, who(entry.by)) ?? entry.what}</p>
+                <p>${atTheDoors(entry, who(entry.by))}</p>
                 <p class="soft">${moment(entry.at_ms)}</p>
               </div>
             </li>
@@ -257,7 +262,7 @@ function Doors() {
         entries.length > FEW &&
         html`
           <button type="button" class="button" onClick=${() => setAll(true)}>
-            ${houseText.doors.all(entries.length)}
+            ${say('house-doors-all', { count: entries.length })}
           </button>
         `
       }
@@ -273,26 +278,30 @@ function Stored() {
   }, []);
   const { last_sync_ms } = saving.value;
   const { waiting, attention } = unsent.value;
-  const synced = last_sync_ms ? houseText.last_synced(moment(last_sync_ms)) : houseText.not_synced;
-  const kept_here = waiting + attention ? houseText.not_sent(waiting + attention) : houseText.nothing_waits;
+  const synced = last_sync_ms ? say('house-last-synced', { when: moment(last_sync_ms) }) : say('house-not-synced');
+  const kept_here =
+    waiting + attention ? say('house-not-sent', { count: waiting + attention }) : say('house-nothing-waits');
   const leave = () =>
-    confirm(waiting ? houseText.leave_unsent(waiting) : houseText.leave(session.value?.name ?? houseText.this_phone)) &&
-    attempt(logout);
+    confirm(
+      waiting
+        ? say('house-leave-unsent', { count: waiting })
+        : say('house-leave', { who: session.value?.name ?? say('house-this-phone') }),
+    ) && attempt(logout);
   return html`
     <section class="card">
-      <h2>${houseText.on_this_phone}</h2>
+      <h2>${say('house-on-this-phone')}</h2>
       <p>${synced}${' '}${kept_here}</p>
-      <p class="soft">${kept ? houseText.kept : houseText.not_kept}</p>
+      <p class="soft">${kept ? say('house-kept') : say('house-not-kept')}</p>
       ${said}
       <div class="wrap even">
-        <button type="button" class="button" onClick=${() => syncNow()}>${houseText.sync_now}</button>
+        <button type="button" class="button" onClick=${() => syncNow()}>${say('house-sync-now')}</button>
         ${
           waiting + attention > 0 &&
           html`
-            <button type="button" class="button" onClick=${exportUnsent}>${houseText.export}</button>
+            <button type="button" class="button" onClick=${exportUnsent}>${say('house-export')}</button>
           `
         }
-        <button type="button" class="button warn" onClick=${leave}>${houseText.sign_out}</button>
+        <button type="button" class="button warn" onClick=${leave}>${say('house-sign-out')}</button>
       </div>
     </section>
   `;
@@ -314,9 +323,9 @@ function Mail() {
     (person) => person.set.role === 'keeper' || passes.has(person.set.pass_id ?? ''),
   );
   return html`
-    <section class="card" aria-label=${houseText.mail.title}>
-      <h2>${houseText.mail.title}</h2>
-      <p class="soft">${houseText.mail.about}</p>
+    <section class="card" aria-label=${say('house-mail-title')}>
+      <h2>${say('house-mail-title')}</h2>
+      <p class="soft">${say('house-mail-about')}</p>
       ${people.map(
         (person) => html`
           <${Mailbox}
@@ -350,7 +359,7 @@ function Mailbox({ id, name, had, onChange }) {
   const send = (address) =>
     change(async () => {
       const { outcome } = await call('PUT', path, { address });
-      if (outcome !== 'sent') throw new Error(houseText.mail.not_sent(outcome));
+      if (outcome !== 'sent') throw new Error(say('house-mail-not-sent', { why: outcome }));
     });
   /** @param {Event} event */
   function submit(event) {
@@ -359,13 +368,13 @@ function Mailbox({ id, name, had, onChange }) {
     if (!had) return void send(text('address'));
     return void change(async () => {
       await post(`${path}/confirm`, { code: text('code') });
-      say(houseText.mail.on);
+      tell(say('house-mail-on'));
     });
   }
   const remove = () =>
     change(async () => {
       await call('DELETE', path, {});
-      say(houseText.mail.removed);
+      tell(say('house-mail-removed'));
     });
   return html`
     <form class="stack" aria-label=${name} onSubmit=${submit}>
@@ -374,14 +383,14 @@ function Mailbox({ id, name, had, onChange }) {
         had &&
         html`
           <p class="address">${had.address}</p>
-          <p class="soft">${had.confirmed ? houseText.mail.comes : houseText.mail.asked}</p>
+          <p class="soft">${had.confirmed ? say('house-mail-comes') : say('house-mail-asked')}</p>
         `
       }
       ${
         !had &&
         html`
           <label>
-            ${houseText.mail.address}
+            ${say('house-mail-address')}
             <input name="address" type="email" required maxlength="254" autocomplete="off" />
           </label>
         `
@@ -391,7 +400,7 @@ function Mailbox({ id, name, had, onChange }) {
         !had.confirmed &&
         html`
           <label>
-            ${houseText.mail.code}
+            ${say('house-mail-code')}
             <input name="code" required autocomplete="one-time-code" autocapitalize="characters" spellcheck=${false} />
           </label>
         `
@@ -401,7 +410,9 @@ function Mailbox({ id, name, had, onChange }) {
         ${
           !had?.confirmed &&
           html`
-            <button class="button main" disabled=${busy}>${had ? houseText.mail.confirm : houseText.mail.send}</button>
+            <button class="button main" disabled=${busy}>
+              ${had ? say('house-mail-confirm') : say('house-mail-send')}
+            </button>
           `
         }
         ${
@@ -409,7 +420,7 @@ function Mailbox({ id, name, had, onChange }) {
           !had.confirmed &&
           html`
             <button type="button" class="button" disabled=${busy} onClick=${() => send(had.address)}>
-              ${houseText.mail.anew}
+              ${say('house-mail-anew')}
             </button>
           `
         }
@@ -421,9 +432,9 @@ function Mailbox({ id, name, had, onChange }) {
               class="button warn"
               disabled=${busy}
               onClick=${remove}
-              aria-label=${`${houseText.mail.remove}: ${name}`}
+              aria-label=${labelled(say('house-mail-remove'), name)}
             >
-              ${houseText.mail.remove}
+              ${say('house-mail-remove')}
             </button>
           `
         }

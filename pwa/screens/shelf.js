@@ -3,16 +3,12 @@ import { useState } from 'preact/hooks';
 import { coloniesInOrder, speciesOf } from '../components/colonies.js';
 import { typed } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
-import { wordFor, wordOf } from '../components/in-words.js';
 import { Empty, Joining } from '../components/states.js';
 import { dueInWords, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { gaugesOf, planOf } from '../signals/rows.js';
 import { joining } from '../signals/saving.js';
-import { colonyText } from '../text/en/colony.js';
-import { historyText } from '../text/en/history.js';
-import { roundText } from '../text/en/round.js';
-import { shelfText } from '../text/en/shelf.js';
+import { say, sayIf, sayOf } from '../words/say.js';
 
 const SEARCH_FROM = 7;
 
@@ -24,17 +20,17 @@ export function ShelfScreen() {
   );
   if (joining.value !== null) {
     return html`
-      <h1>${shelfText.title}</h1>
+      <h1>${say('shelf-title')}</h1>
       <${Joining} entries=${joining.value} />
     `;
   }
   if (!colonies.length) {
     return html`
-      <h1>${shelfText.title}</h1>
-      <${Empty} bare title=${roundText.empty_shelf}>
+      <h1>${say('shelf-title')}</h1>
+      <${Empty} bare title=${say('round-empty-shelf')}>
         <a class="button main" href="#/colony/new">
           <${Icon} name="add" />
-          ${roundText.add}
+          ${say('round-add')}
         </a>
       </${Empty}>
       <${Went} />
@@ -42,17 +38,17 @@ export function ShelfScreen() {
   }
   return html`
     <div class="title">
-      <h1>${shelfText.title}</h1>
+      <h1>${say('shelf-title')}</h1>
       <a class="button" href="#/at">
         <${Icon} name="scan" />
-        ${shelfText.scan}
+        ${say('shelf-scan')}
       </a>
     </div>
     ${
       colonies.length >= SEARCH_FROM &&
       html`
         <label>
-          ${shelfText.search}
+          ${say('shelf-search')}
           <input type="search" value=${wanted} onInput=${typed(setWanted)} />
         </label>
       `
@@ -67,17 +63,17 @@ export function ShelfScreen() {
     ${
       !shown.length &&
       html`
-        <p class="lead">${shelfText.none}</p>
+        <p class="lead">${say('shelf-none')}</p>
       `
     }
     <div class="wrap even">
       <a class="button main" href="#/colony/new">
         <${Icon} name="add" />
-        ${roundText.add}
+        ${say('round-add')}
       </a>
       <a class="button" href="#/labels">
         <${Icon} name="print" />
-        ${shelfText.labels}
+        ${say('shelf-labels')}
       </a>
     </div>
     <${Went} />
@@ -85,7 +81,7 @@ export function ShelfScreen() {
 }
 
 const Went = () => html`
-  <p><a class="button quiet" href="#/gone">${historyText.gone.link}</a></p>
+  <p><a class="button quiet" href="#/gone">${say('history-gone-link')}</a></p>
 `;
 
 /** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>}} props */
@@ -96,8 +92,7 @@ function Board({ colony }) {
     .map((gauge) => ({ gauge, due: dueAtMs(gauge) }))
     .filter((each) => each.due !== null)
     .sort((a, b) => (a.due ?? 0) - (b.due ?? 0))[0];
-  const conditions = /** @type {Record<string, string>} */ (colonyText.conditions);
-  const condition = v.condition && v.condition !== 'well' ? ` · ${conditions[v.condition]}` : '';
+  const condition = v.condition && v.condition !== 'well' ? ` · ${sayOf('colony-condition', v.condition)}` : '';
   return html`
     <a class="board" href=${`#/colony/${colony.id}`}>
       <div class="stand">
@@ -108,7 +103,7 @@ function Board({ colony }) {
         )}${
           !planOf(colony.id) &&
           html`
-            <p class="soft">${shelfText.no_plan}</p>
+            <p class="soft">${say('shelf-no-plan')}</p>
           `
         }
       </div>
@@ -123,12 +118,14 @@ function Board({ colony }) {
         ${
           first &&
           html`
-            <span class="next">${wordFor('need', first.gauge.need)} ${dueInWords(first.due)}</span>
+            <span class="next">
+              ${say('shelf-next', { need: sayOf('need', first.gauge.need), due: dueInWords(first.due) })}
+            </span>
           `
         }
         <p class="soft">
           <em>${speciesOf(v)}</em>
-          ${' · '}${wordOf(colonyText.stages, v.stage)}${condition}
+          ${' · '}${sayIf('colony-stage', v.stage)}${condition}
         </p>
       </div>
     </a>

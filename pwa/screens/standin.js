@@ -1,32 +1,32 @@
 // The stand-in's view: what to do today in half a minute, and whom to call.
 import { useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
-import { weekDay } from '../components/in-words.js';
 import { forStandIn } from '../care/round.js';
 import { now } from '../signals/clock.js';
 import { events, round, rowsOf } from '../signals/rows.js';
 import { saving } from '../signals/saving.js';
 import { session } from '../signals/session.js';
-import { eventText } from '../text/en/events.js';
-import { roundText } from '../text/en/round.js';
-import { standInText } from '../text/en/stand-in.js';
 import { LogSheet } from './log.js';
 import { Nudges } from './nudges.js';
 import { Joining } from '../components/states.js';
 import { Task } from '../components/task.js';
+import { useLanguageOfPass } from '../components/preferences.js';
+import { say } from '../words/say.js';
+import { weekDay } from '../words/shown.js';
 
 export function StandInScreen() {
   const me = session.value;
   const [wrong, setWrong] = useState('');
   const [other, setOther] = useState(/** @type {import('../care/round.js').Item | null} */ (null));
   const { joining } = saving.value;
+  const given = rowsOf('pass').find((row) => row.id === me.pass?.id)?.set ?? me.pass ?? {};
+  useLanguageOfPass(given.language);
   if (joining !== null) {
     return html`
-      <h1>${roundText.title}</h1>
+      <h1>${say('round-title')}</h1>
       <${Joining} entries=${joining} />
     `;
   }
-  const given = rowsOf('pass').find((row) => row.id === me.pass?.id)?.set ?? me.pass ?? {};
   return html`
     <${StandInView}
       given=${given}
@@ -64,15 +64,17 @@ export function StandInView({ given, state, colonies, onOther = nothing, onWrong
   const due = round.value.items
     .filter((item) => item.group !== 'next' && ids.has(item.colony_id))
     .flatMap((item) => forStandIn([item], events.value.get(item.colony_id) ?? [], now.value));
-  const today = due.length ? standInText.today(due.length) : standInText.nothing;
+  const today = due.length
+    ? say('stand-in-today', { count: due.length, minutes: due.length * 2 })
+    : say('stand-in-nothing');
   return html`
-    <h1>${state === 'not_yet' ? standInText.from(weekDay(given.starts_on ?? '')) : today}</h1>
-    <p class="soft">${standInText.calm}</p>
+    <h1>${state === 'not_yet' ? say('stand-in-from', { day: weekDay(given.starts_on ?? '') }) : today}</h1>
+    <p class="soft">${say('stand-in-calm')}</p>
     ${
       given.instructions &&
       html`
         <section class="card">
-          <h2>${standInText.from_keeper}</h2>
+          <h2>${say('stand-in-from-keeper')}</h2>
           <p>${given.instructions}</p>
         </section>
       `
@@ -81,7 +83,7 @@ export function StandInView({ given, state, colonies, onOther = nothing, onWrong
       given.emergency_contact &&
       html`
         <a class="button wide" href=${`tel:${given.emergency_contact.replace(/[^+0-9]/g, '')}`}>
-          ${standInText.call(given.emergency_contact)}
+          ${say('stand-in-call', { who: given.emergency_contact })}
         </a>
       `
     }
@@ -91,7 +93,7 @@ export function StandInView({ given, state, colonies, onOther = nothing, onWrong
       `,
     )}
     <section class="stack">
-      <h2>${standInText.yours}</h2>
+      <h2>${say('stand-in-yours')}</h2>
       ${colonies.map(
         (colony) => html`
           <article class="card" key=${colony.id}>
@@ -106,7 +108,7 @@ export function StandInView({ given, state, colonies, onOther = nothing, onWrong
             </div>
             <button type="button" class="button warn" onClick=${() => onWrong(colony.id)}>
               <${Icon} name="fault" />
-              ${eventText.kinds.fault}
+              ${say('event-kind-fault')}
             </button>
           </article>
         `,

@@ -8,7 +8,8 @@ import { Empty } from '../components/states.js';
 import { askToPair, claim, collectPairing, openPass, whoseCode } from '../signals/people.js';
 import { go, hideFragment, route } from '../signals/route.js';
 import { session } from '../signals/session.js';
-import { startText } from '../text/en/start.js';
+import { LanguageChoice } from '../components/preferences.js';
+import { say } from '../words/say.js';
 
 export function StartScreen() {
   const { name, id } = route.value;
@@ -29,14 +30,15 @@ export function StartScreen() {
           way === '' &&
           html`
             <${Empty} title="">
-              <h1>${startText.welcome}</h1>
-              <p class="lead">${startText.what}</p>
+              <h1>${say('start-welcome')}</h1>
+              <p class="lead">${say('start-what')}</p>
             </${Empty}>
             <button type="button" class="button main wide" onClick=${() => setWay('claim')}>
-              ${startText.have_code}
+              ${say('start-have-code')}
             </button>
-            <button type="button" class="button wide" onClick=${() => setWay('join')}>${startText.join_one}</button>
-            <button type="button" class="button wide" onClick=${() => setWay('pass')}>${startText.have_pass}</button>
+            <button type="button" class="button wide" onClick=${() => setWay('join')}>${say('start-join-one')}</button>
+            <button type="button" class="button wide" onClick=${() => setWay('pass')}>${say('start-have-pass')}</button>
+            <${LanguageChoice} label=${say('start-language')} />
             <${Install} />
           `
         }
@@ -61,7 +63,7 @@ export function StartScreen() {
         ${
           way !== '' &&
           html`
-            <button type="button" class="button" onClick=${() => setWay('')}>${startText.back}</button>
+            <button type="button" class="button" onClick=${() => setWay('')}>${say('start-back')}</button>
           `
         }
       </main>
@@ -90,11 +92,11 @@ function Claim({ code }) {
     });
   }
   return html`
-    <h1>${known ? startText.known(known) : startText.claim}</h1>
+    <h1>${known ? say('start-known', { name: known }) : say('start-claim')}</h1>
     <form class="stack" onSubmit=${submit}>
       <label>
-        ${startText.code}${' '}
-        <small>${startText.code_hint}</small>
+        ${say('start-code')}${' '}
+        <small>${say('start-code-hint')}</small>
         <input
           name="code"
           required
@@ -108,24 +110,24 @@ function Claim({ code }) {
         !known &&
         html`
           <label>
-            ${startText.your_name}
+            ${say('start-your-name')}
             <input name="person" required maxlength="60" autocomplete="given-name" />
           </label>
           <details>
-            <summary>${startText.more}</summary>
+            <summary>${say('start-more')}</summary>
             <label>
-              ${startText.shelf_name}
-              <input name="household" required maxlength="80" defaultValue=${startText.our_shelf} />
+              ${say('start-shelf-name')}
+              <input name="household" required maxlength="80" defaultValue=${say('start-our-shelf')} />
             </label>
             <label>
-              ${startText.zone}
+              ${say('start-zone')}
               <input name="zone" required defaultValue=${Intl.DateTimeFormat().resolvedOptions().timeZone} />
             </label>
           </details>
         `
       }
       ${said}
-      <button class="button main wide" disabled=${busy}>${known ? startText.come_in : startText.claim_it}</button>
+      <button class="button main wide" disabled=${busy}>${known ? say('start-come-in') : say('start-claim-it')}</button>
     </form>
   `;
 }
@@ -150,14 +152,14 @@ function Join() {
     return () => clearInterval(timer);
   }, [asked]);
   return html`
-    <h1>${startText.join}</h1>
+    <h1>${say('start-join')}</h1>
     ${
       asked &&
       html`
-        <p>${startText.join_how}</p>
+        <p>${say('start-join-how')}</p>
         <p class="code">${asked.code}</p>
         <div class="qr" role="img" aria-label=${asked.code} dangerouslySetInnerHTML=${{ __html: asked.qr_svg }} />
-        <p class="soft" role="status">${startText.waiting}</p>
+        <p class="soft" role="status">${say('start-waiting')}</p>
       `
     }
     ${said}
@@ -183,30 +185,32 @@ function Pass({ secret }) {
   if (preview) {
     return html`
       <h1>${preview.name}</h1>
-      <p>${startText.only_a_look(preview.colony_ids.length, preview.starts_on, preview.ends_on)}</p>
+      <p>
+        ${say('start-only-a-look', { count: preview.colony_ids.length, from: preview.starts_on, to: preview.ends_on })}
+      </p>
       <p>${preview.instructions ?? ''}</p>
     `;
   }
   if (secret) {
     return html`
-      <h1>${startText.handed}</h1>
-      <p class="lead">${startText.handed_what}</p>
+      <h1>${say('start-handed')}</h1>
+      <p class="lead">${say('start-handed-what')}</p>
       ${said}
       <button type="button" class="button main wide" disabled=${busy} onClick=${() => open({ secret })}>
-        ${startText.open_pass}
+        ${say('start-open-pass')}
       </button>
     `;
   }
   return html`
-    <h1>${startText.pass}</h1>
+    <h1>${say('start-pass')}</h1>
     <form class="stack" onSubmit=${submit}>
       <label>
-        ${startText.code}${' '}
-        <small>${startText.pass_hint}</small>
+        ${say('start-code')}${' '}
+        <small>${say('start-pass-hint')}</small>
         <input name="code" required autocapitalize="characters" autocomplete="off" />
       </label>
       ${said}
-      <button class="button main wide" disabled=${busy}>${startText.open_pass}</button>
+      <button class="button main wide" disabled=${busy}>${say('start-open-pass')}</button>
     </form>
   `;
 }

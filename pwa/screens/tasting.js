@@ -4,10 +4,9 @@ import { useAttempt } from '../components/attempt.js';
 import { Choice, ManyChoice } from '../components/choices.js';
 import { Figures } from '../components/figures.js';
 import { html } from '../components/html.js';
-import { capital, fullDay, inWords, wordFor } from '../components/in-words.js';
 import { dueInWords, needClass } from '../components/tube.js';
 import { DAY_MS, dueAtMs } from '../care/gauges.js';
-import { say } from '../signals/actions.js';
+import { tell } from '../signals/actions.js';
 import { useHistory } from '../signals/history.js';
 import { catalogue, gaugesOf, planOf } from '../signals/rows.js';
 import {
@@ -19,8 +18,9 @@ import {
   tally,
   unfitFor,
 } from '../signals/tastings.js';
-import { colonyText } from '../text/en/colony.js';
-import { tastingText } from '../text/en/tasting.js';
+import { inWords } from '../components/in-words.js';
+import { say, sayIf, sayOf } from '../words/say.js';
+import { capital, fullDay, locale } from '../words/shown.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow<'colony'>} ColonyRow */
 /** @typedef {import('../care/overlay.js').ShownRow<'tasting'>} TastingRow */
@@ -34,7 +34,10 @@ const MOST = 5;
 const LONGEST_NAME = 80;
 
 /** @param {string} code */
-const foodName = (code) => capital(wordFor('food', code));
+const foodName = (code) => capital(sayOf('food', code));
+
+/** What the columns of the figures are called. */
+const HEADS = ['food', 'offered', 'share', 'spread', 'favourite'];
 
 /** @param {number} share */
 const percent = (share) => Math.round(share * 100);
@@ -43,20 +46,19 @@ const percent = (share) => Math.round(share * 100);
 export function Tasting({ colony }) {
   const running = runningTasting(colony.id);
   const unfit = unfitFor(colony);
-  const states = /** @type {Record<string, string>} */ ({ ...colonyText.conditions, ...colonyText.stages });
-  const state = unfit && states[unfit]?.toLowerCase();
+  const state = sayIf('colony-condition', unfit) || sayIf('colony-stage', unfit);
   return html`
     <div class="stack">
       ${
         !running &&
         html`
-          <p class="soft">${tastingText.about}</p>
+          <p class="soft">${say('tasting-about')}</p>
         `
       }
       ${
         state &&
         html`
-          <p class="caution calm">${tastingText.not_now(state)}</p>
+          <p class="caution calm">${say('tasting-not-now', { state: state.toLocaleLowerCase(locale()) })}</p>
         `
       }
       ${
@@ -79,17 +81,17 @@ function Start({ colony }) {
   const kinds = foodsToTaste(colony);
   const [need, setNeed] = useState(kinds.find(([each]) => each === 'protein')?.[0] ?? kinds[0]?.[0] ?? '');
   const [foods, setFoods] = useState(/** @type {string[]} */ ([]));
-  const { attempt, busy, said, say: tell } = useAttempt();
+  const { attempt, busy, said, refuse } = useAttempt();
   if (!kinds.length) {
     return html`
-      <p>${tastingText.none}</p>
+      <p>${say('tasting-none')}</p>
     `;
   }
   function start() {
-    if (foods.length < FEWEST || foods.length > MOST) return tell(tastingText.pick);
+    if (foods.length < FEWEST || foods.length > MOST) return refuse(say('tasting-pick'));
     return attempt(async () => {
       await startTasting(colony.id, foods.map(foodName).join(', ').slice(0, LONGEST_NAME), foods);
-      say(tastingText.started);
+      tell(say('tasting-started'));
     });
   }
   return html`
@@ -97,24 +99,24 @@ function Start({ colony }) {
       kinds.length > 1 &&
       html`
         <${Choice}
-          label=${tastingText.kind}
+          label=${say('tasting-kind')}
           value=${need}
           onPick=${(/** @type {string} */ next) => {
             setNeed(next);
             setFoods([]);
           }}
-          options=${kinds.map(([each]) => [each, wordFor('need', each)])}
+          options=${kinds.map(([each]) => [each, sayOf('need', each)])}
         />
       `
     }
     <${ManyChoice}
-      label=${tastingText.foods}
+      label=${say('tasting-foods')}
       values=${foods}
       onChange=${setFoods}
       options=${(kinds.find(([each]) => each === need)?.[1] ?? []).map((code) => [code, foodName(code)])}
     />
     ${said}
-    <button type="button" class="button main wide" disabled=${busy} onClick=${start}>${tastingText.go}</button>
+    <button type="button" class="button main wide" disabled=${busy} onClick=${start}>${say('tasting-go')}</button>
   `;
 }
 
@@ -127,21 +129,22 @@ function Running({ colony, tasting }) {
   const end = () =>
     attempt(async () => {
       await endTasting(tasting);
-      say(tastingText.ended, async () => {
+      tell(say('tasting-ended'), async () => {
         await endTasting(tasting, null);
       });
     });
   const rows = told.map((each) => [
     foodName(each.food_code),
     String(each.offers),
-    `${percent(each.mean)} %`,
-    `${percent(each.low)}–${percent(each.high)} %`,
-    `${percent(each.best)} %`,
+    say('part-percent', { percent: percent(each.mean) }),
+    say('part-percent', { percent: `${percent(each.low)}–${percent(each.high)}` }),
+    say('part-percent', { percent: percent(each.best) }),
   ]);
   return html`
-    <h3>${tastingText.told}</h3>
+    <h3>${say('tasting-told')}</h3>
     <p class="soft">
-      ${tastingText.since(fullDay(tasting.set.started_on))}. ${told.length ? tastingText.range : tastingText.wait}
+      ${say('tasting-since', { day: fullDay(tasting.set.started_on) })}${' '}
+      ${told.length ? say('tasting-range') : say('tasting-wait')}
     </p>
     ${
       next &&
@@ -159,14 +162,11 @@ function Running({ colony, tasting }) {
     ${
       told.length > 0 &&
       html`
-        <${Figures}
-          heads=${[tastingText.food, tastingText.offered, tastingText.share, tastingText.spread, tastingText.favourite]}
-          rows=${rows}
-        />
+        <${Figures} heads=${HEADS.map((head) => sayOf('tasting', head))} rows=${rows} />
       `
     }
     ${said}
-    <button type="button" class="button start" disabled=${busy} onClick=${end}>${tastingText.end}</button>
+    <button type="button" class="button start" disabled=${busy} onClick=${end}>${say('tasting-end')}</button>
   `;
 }
 
@@ -180,7 +180,10 @@ function nextOffer(colonyId, tastingId) {
   const task = plan?.tasks.find((each) => each.suggested?.set.tasting_id === tastingId);
   if (!task?.portion) return plan?.tasting_waits ? inWords('reason', plan.tasting_waits) : '';
   const gauge = gaugesOf(colonyId).find((each) => each.need === task.need);
-  return tastingText.next(foodName(task.portion.food_code), dueInWords(gauge ? dueAtMs(gauge) : task.due_at_ms));
+  return say('tasting-next', {
+    food: foodName(task.portion.food_code),
+    due: dueInWords(gauge ? dueAtMs(gauge) : task.due_at_ms),
+  });
 }
 
 const WIDE = 340;
@@ -189,11 +192,11 @@ const WIDE = 340;
 function Liking({ told }) {
   const need = catalogue.value?.foods?.[told.food_code]?.need ?? 'other';
   const [low, mean, high] = [told.low * WIDE, told.mean * WIDE, told.high * WIDE];
-  const range = tastingText.taken(percent(told.mean), percent(told.low), percent(told.high));
+  const range = say('tasting-taken', { mean: percent(told.mean), low: percent(told.low), high: percent(told.high) });
   return html`
     <p class="eyebrow">
       <strong>${foodName(told.food_code)}</strong>
-      ${told.offers ? tastingText.best(percent(told.best)) : tastingText.not_offered}
+      ${told.offers ? say('tasting-best', { percent: percent(told.best) }) : say('tasting-not-offered')}
     </p>
     ${
       Boolean(told.offers || told.likes) &&
@@ -214,7 +217,7 @@ function Liking({ told }) {
 
 /** @param {{offers: number, likes?: number}} told */
 const offersInWords = ({ offers, likes = 0 }) =>
-  likes ? tastingText.offers_and_likes(offers, likes) : tastingText.offers(offers);
+  likes ? say('tasting-offers-and-likes', { count: offers, others: likes }) : say('tasting-offers', { count: offers });
 
 /** @param {{colonyId: string}} props */
 function Earlier({ colonyId }) {
@@ -224,12 +227,12 @@ function Earlier({ colonyId }) {
   if (!ended.length) return null;
   return html`
     <details>
-      <summary>${tastingText.earlier}</summary>
+      <summary>${say('tasting-earlier')}</summary>
       ${ended.map(
         (tasting) => html`
           <div class="stack" key=${tasting.id}>
             <p class="soft">
-              ${tastingText.days(fullDay(tasting.set.started_on), fullDay(tasting.set.ended_on ?? ''))}
+              ${say('tasting-days', { from: fullDay(tasting.set.started_on), to: fullDay(tasting.set.ended_on ?? '') })}
             </p>
             <ul>
               ${tally(log, tasting).map(
@@ -237,8 +240,8 @@ function Earlier({ colonyId }) {
                   <li>
                     ${
                       checked
-                        ? tastingText.tally(foodName(food), taken, checked)
-                        : tastingText.unchecked(foodName(food))
+                        ? say('tasting-tally', { food: foodName(food), taken, checked })
+                        : say('tasting-unchecked', { food: foodName(food) })
                     }
                   </li>
                 `,

@@ -4,11 +4,11 @@ import { asSuggested, putOff } from '../care/changes.js';
 import { withOffset } from '../care/instants.js';
 import { uuid7 } from '../database/ids.js';
 import { askToKeep } from '../database/open.js';
-import { savingText } from '../text/en/saving.js';
 import { nowMs } from './clock.js';
 import { reload, rows, showWritten } from './rows.js';
 import { openStore } from './session.js';
 import { syncNow } from './sync.js';
+import { say } from '../words/say.js';
 
 /** @typedef {import('../care/overlay.js').Kind} Kind */
 /** @typedef {import('../care/overlay.js').Change} Change */
@@ -26,7 +26,7 @@ export const toast = signal(null);
 let toastTimer;
 
 /** @param {string} text @param {(() => Promise<void>) | null} undo */
-export function say(text, undo = null) {
+export function tell(text, undo = null) {
   clearTimeout(toastTimer);
   toast.value = { text, undo };
   toastTimer = setTimeout(
@@ -99,9 +99,9 @@ export async function logAll(what) {
   const changes = what.map(({ kind, set }) => changeOf(kind, uuid7(), { happened_at, ...set }));
   await write(changes);
   void askToKeep();
-  say(changes.length === 1 ? savingText.saved : savingText.many(changes.length), async () => {
+  tell(changes.length === 1 ? say('saving-saved') : say('saving-waiting', { count: changes.length }), async () => {
     await write(changes.map(({ kind, id }) => changeOf(kind, id, { gone: true })));
-    say(savingText.taken_back);
+    tell(say('saving-taken-back'));
   });
   return changes.map((change) => change.id);
 }
@@ -118,7 +118,7 @@ export const logAsSuggested = (items) =>
 /** Void a log, with an undo that brings it back. @param {import('../care/overlay.js').ShownRow} row */
 export async function voidLog(row) {
   await remove(row.kind, row.id);
-  say(savingText.taken_back, async () => {
+  tell(say('saving-taken-back'), async () => {
     await keep(row.kind, { gone: false }, row.id);
   });
 }
@@ -142,7 +142,7 @@ export async function resolve(faultId) {
 /** Everything that was not sent, as a file. */
 export async function exportUnsent() {
   const entries = await openStore().unsent();
-  const file = new Blob([JSON.stringify({ about: 'Unsent logs of Broodshelf', entries }, null, 1)], {
+  const file = new Blob([JSON.stringify({ about: say('saving-unsent-title'), entries }, null, 1)], {
     type: 'application/json',
   });
   const link = document.createElement('a');

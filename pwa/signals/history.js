@@ -21,27 +21,6 @@ const MOST_ROWS = 320;
 /** @param {{id: string, happened_ms: number | null}} a @param {{id: string, happened_ms: number | null}} b */
 const newestFirst = (a, b) => (b.happened_ms ?? 0) - (a.happened_ms ?? 0) || (a.id < b.id ? 1 : -1);
 
-/** @typedef {{touched: Set<string>, rows: import('../care/overlay.js').ShownRow[]}} Waiting the ids that waiting
- *   entries name, and their rows as they are shown */
-/** @type {{entries: unknown, stored: number, read: Promise<Waiting>} | null} */
-let last = null;
-
-/** What waits, laid over what is stored: read once for all pages, and again when either has changed. */
-function whatWaits() {
-  const entries = outbox.peek();
-  if (last?.entries !== entries || last.stored !== stored.peek()) {
-    const touched = new Set(entries.map((entry) => entry.op?.id).filter((id) => typeof id === 'string'));
-    const me = session.peek()?.person_id ?? null;
-    const under = touched.size ? openStore().rowsById([...touched]) : Promise.resolve([]);
-    const read = under.then((rows) => ({ touched, rows: [...overlayRows(rows, entries, me).values()] }));
-    read.catch(() => {
-      last = null;
-    });
-    last = { entries, stored: stored.peek(), read };
-  }
-  return last.read;
-}
-
 /**
  * Read a piece of a colony's log. Every slice waits for the disk, and meanwhile the page can be drawn and scrolled.
  * @param {string} colonyId @param {Piece} piece @param {(soFar: Read) => boolean} goOn asked between two slices
@@ -52,8 +31,12 @@ export async function readBack(
   { before_ms = Infinity, from_ms = 1, most = Infinity, fits = () => true },
   goOn,
 ) {
-  const { touched, rows } = await whatWaits();
-  const waiting = rows.filter((row) => row.set.colony_id === colonyId);
+  const entries = outbox.peek();
+  const touched = new Set(entries.map((entry) => entry.op?.id).filter((id) => typeof id === 'string'));
+  const under = await openStore().rowsById([...touched]);
+  const waiting = [...overlayRows(under, entries, session.peek()?.person_id ?? null).values()].filter(
+    (row) => row.set.colony_id === colonyId,
+  );
   /** @type {EventRow[]} */
   const log = [];
   let edge_ms = before_ms;

@@ -4,15 +4,16 @@ import { uuid7 } from '../database/ids.js';
 import { call, get, post } from '../sync/api.js';
 import { session } from './session.js';
 import { enter } from './sync.js';
+import { say } from '../words/say.js';
 
 export { call, get, post };
 
 /** How this phone calls itself. */
 function deviceName() {
   const agent = navigator.userAgent;
-  const system =
-    ['iPhone', 'iPad', 'Android', 'Mac', 'Windows', 'Linux'].find((name) => agent.includes(name)) ?? 'Browser';
-  return `${system} phone or browser`.replace('Mac phone or browser', 'Mac');
+  const system = ['iPhone', 'iPad', 'Android', 'Mac', 'Windows', 'Linux'].find((name) => agent.includes(name));
+  if (system === 'Mac') return system;
+  return system ? say('start-phone-name', { system }) : say('start-phone-unnamed');
 }
 
 const newDevice = () => ({ id: uuid7(), name: deviceName() });

@@ -5,6 +5,7 @@ import { findPhoto, keepPhoto } from '../database/photos.js';
 import { uuid7 } from '../database/ids.js';
 import { keep } from './actions.js';
 import { session } from './session.js';
+import { say } from '../words/say.js';
 
 const MOST_BYTES = 300_000;
 /** The longest side in px and the quality, tried in this order until the picture is small enough. */
@@ -49,7 +50,7 @@ async function makeSmall(file) {
   } finally {
     picture.close();
   }
-  throw new Error('This picture could not be made small enough.');
+  throw new Error(say('photo-too-large'));
 }
 
 /**

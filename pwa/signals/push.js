@@ -1,6 +1,7 @@
 // Nudges on this phone: whether they can come, whether they will, and asking for them.
 import { signal } from '@preact/signals';
 import { call, get, post } from '../sync/api.js';
+import { say } from '../words/say.js';
 
 const KEY_ID_LENGTH = 16;
 const ACK_WAIT_MS = 15_000;
@@ -87,7 +88,7 @@ export async function sendTest() {
     const before = pushState.peek().health?.last_ack_ms ?? 0;
     const { outcome } = await post('/api/push/test', {});
     if (outcome !== 'sent') {
-      return patch({ tested: 'silent', problem: `The push service did not take it: ${outcome}.` });
+      return patch({ tested: 'silent', problem: say('phone-nudges-not-taken', { outcome }) });
     }
     for (const end = Date.now() + ACK_WAIT_MS; Date.now() < end;) {
       const health = await get('/api/push/health');
@@ -97,7 +98,7 @@ export async function sendTest() {
         setTimeout(done, 700);
       });
     }
-    return patch({ tested: 'silent', problem: 'It was sent, but this phone did not say that it came.' });
+    return patch({ tested: 'silent', problem: say('phone-nudges-not-heard') });
   } catch (error) {
     return patch({ tested: 'silent', problem: /** @type {Error} */ (error).message });
   }

@@ -1,6 +1,7 @@
 // Who is signed in on this phone, and the store of what it keeps.
 import { signal } from '@preact/signals';
 import { Store } from '../database/store.js';
+import { say } from '../words/say.js';
 
 /** undefined while loading, null signed out. @type {import('@preact/signals').Signal<any>} */
 export const session = signal(undefined);
@@ -13,7 +14,7 @@ export const heldStore = () => store;
 
 /** The open store. @returns {Store} */
 export function openStore() {
-  if (!store) throw new Error('This phone is not signed in.');
+  if (!store) throw new Error(say('saving-not-signed-in'));
   return store;
 }
 

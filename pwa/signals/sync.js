@@ -47,10 +47,10 @@ export async function start() {
 export async function enter(me, { emptied = false }) {
   await holdStore(me.device_id).setMeta({ me, ended: null, emptied });
   await reload();
-  void syncNow(); // the screen says what is on its way: nobody waits before a form that has done its work
+  await syncNow();
 }
 
-/** The round trips under way, and for which store. @type {{store: Store, done: Promise<void>} | null} */
+/** @type {Promise<void> | null} */
 let running = null;
 let asked_again = false;
 
@@ -58,28 +58,22 @@ let asked_again = false;
 export function syncNow() {
   const store = heldStore();
   if (!store || session.peek() === null) return Promise.resolve();
-  if (running?.store === store) {
+  if (running) {
     asked_again = true; // what is under way may be failing already: whoever asks now gets a try of its own
-    return running.done;
+    return running;
   }
-  const done = run(store).finally(() => {
-    if (running?.done !== done) return undefined; // this browser is another device by now, which does not wait for it
+  running = run(store).finally(() => {
     running = null;
     if (!asked_again) return undefined;
     asked_again = false;
     return syncNow();
   });
-  running = { store, done };
-  return done;
+  return running;
 }
 
 /** @param {Store} mine */
 async function run(mine) {
-  /** Nothing is said of a device that this browser no longer is. @type {typeof patchSaving} */
-  const tell = (facts) => {
-    if (heldStore() === mine) patchSaving(facts);
-  };
-  tell({ syncing: true });
+  patchSaving({ syncing: true });
   /** @type {Map<string, Row | null>} */
   const news = new Map();
   let replaced = false;
@@ -87,18 +81,18 @@ async function run(mine) {
     await drain(mine, (answer) => {
       replaced ||= answer.reset;
       if (JSON.stringify(answer.told ?? null) !== JSON.stringify(saving.peek().told)) {
-        tell({ told: answer.told ?? null });
+        patchSaving({ told: answer.told ?? null });
       }
       const { joining } = saving.peek();
-      if (joining !== null) tell({ joining: joining + answer.rows.length });
+      if (joining !== null) patchSaving({ joining: joining + answer.rows.length });
       for (const row of answer.rows) news.set(row.id, row);
       for (const row of answer.gone) news.set(row.id, null);
     });
     await sendPhotos(mine.deviceId);
-    tell({ online: true, problem: null });
+    patchSaving({ online: true, problem: null });
   } catch (error) {
     const problem = error instanceof ApiProblem ? error : new ApiProblem(0, 'failed', String(error));
-    tell({
+    patchSaving({
       online: problem.code !== 'offline',
       problem: problem.code === 'offline' ? null : { code: problem.code, detail: problem.message },
     });
@@ -109,8 +103,8 @@ async function run(mine) {
     } // sent also when the app is closed by then
     if (problem.status === 401 && problem.code !== 'signed_out') await mine.setMeta({ ended: problem.code });
   } finally {
-    tell({ syncing: false });
-    if (heldStore() === mine) await (replaced ? reload() : showStored(news));
+    patchSaving({ syncing: false });
+    await (replaced ? reload() : showStored(news));
     channel?.postMessage('changed');
   }
 }

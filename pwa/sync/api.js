@@ -1,5 +1,7 @@
 // The server's addresses (docs/http-api.md). Every failure is an ApiProblem; a login page is never mistaken for data.
 
+import { voice } from '../words/voice.js';
+
 /** A request that the server refused, or that did not arrive. */
 export class ApiProblem extends Error {
   /** @param {number} status @param {string} code @param {string} detail @param {Record<string, any>} [fields] */
@@ -12,11 +14,8 @@ export class ApiProblem extends Error {
   }
 }
 
-/**
- * A request that takes longer is given up: on a half-open connection it would wait, and hold the sync, for ever. The
- * sync of another tab is waited for as long as `lock_ms`.
- */
-export const patience = { ms: 60_000, lock_ms: 5_000 };
+/** A request that takes longer is given up: on a half-open connection it would wait, and hold the sync, for ever. */
+export const patience = { ms: 60_000 };
 
 /**
  * @param {'GET' | 'POST' | 'PUT' | 'DELETE'} method
@@ -48,25 +47,22 @@ async function send(path, options) {
       cache: 'no-store',
       signal: AbortSignal.timeout(patience.ms),
       ...options,
+      headers: { ...options.headers, ...(voice.language ? { 'Accept-Language': voice.language } : {}) },
     });
     const type = response.headers.get('Content-Type') ?? '';
     if (type.includes('json')) answer = await response.json();
     else if (!type && response.type !== 'opaqueredirect') throw new TypeError('an answer that was cut off in its head');
   } catch {
-    throw new ApiProblem(0, 'offline', 'No connection to the server. What you log stays on this phone.');
+    throw new ApiProblem(0, 'offline', voice.say('saving-no-connection'));
   }
   if (!answer) {
-    throw new ApiProblem(
-      response.status,
-      'signed_out',
-      'Something between this phone and the server asks for a sign-in.',
-    );
+    throw new ApiProblem(response.status, 'signed_out', voice.say('saving-asks-sign-in'));
   }
   if (response.ok) return answer;
   throw new ApiProblem(
     response.status,
     answer.code ?? 'failed',
-    answer.detail ?? 'The server could not do this.',
+    answer.detail ?? voice.say('saving-failed'),
     answer.fields,
   );
 }

@@ -7,13 +7,14 @@ import { sendPhotos } from '../sync/photos.js';
 import { post } from '../sync/api.js';
 import { asSuggested, putOff } from '../care/changes.js';
 import { setRight, withOffset } from '../care/instants.js';
+import { SHELL } from './shell.js';
 
 const worker = /** @type {any} */ (self);
 const LATER_MS = 3_600_000;
 
 /** @param {any} event */
 export async function onPush(event) {
-  const nudge = read(event);
+  const nudge = read(event, await keptMessages().catch(() => ''));
   const delivery_id = nudge.options.data.delivery_id;
   let shown = true;
   try {
@@ -29,22 +30,35 @@ export async function onPush(event) {
   if (typeof delivery_id === 'string') await post('/api/push/ack', { delivery_id, shown }).catch(() => undefined);
 }
 
-/** @param {any} event */
-function read(event) {
+/** The messages that are kept with the app, in the language of this phone. @returns {Promise<string>} */
+async function keptMessages() {
+  const shell = (await caches.keys()).find((name) => name.startsWith(SHELL));
+  if (!shell) return '';
+  const cache = await caches.open(shell);
+  const kept = (await cache.keys()).find(({ url }) => url.endsWith('.ftl'));
+  return (kept && (await (await cache.match(kept))?.text())) ?? '';
+}
+
+/** A message of one line that is told nothing. @param {string} messages @param {string} id @returns {string} */
+const said = (messages, id) => messages.match(new RegExp(`^${id} = (.*)$`, 'm'))?.[1] ?? '';
+
+/** @param {any} event @param {string} messages */
+function read(event, messages) {
   try {
     const payload = event.data.json();
-    const { title, body, navigate, tag } = payload.notification;
+    const { title, body, navigate, tag, lang } = payload.notification;
     if (typeof title !== 'string') throw new TypeError('a nudge without a title');
     const data = { ...payload.broodshelf, navigate };
     const actions = data.items?.length
       ? [
-          { action: 'log', title: 'Done as suggested' },
-          { action: 'later', title: 'In an hour' },
+          { action: 'log', title: said(messages, 'phone-nudges-done') },
+          { action: 'later', title: said(messages, 'phone-nudges-in-an-hour') },
         ]
       : [];
-    return { title, options: { body: String(body ?? ''), tag, data, actions }, badge: payload.app_badge };
+    return { title, options: { body: String(body ?? ''), tag, lang, data, actions }, badge: payload.app_badge };
   } catch {
-    return { title: 'Broodshelf', options: { body: 'Something on the shelf is due.', data: { navigate: '/#/round' } } };
+    const body = said(messages, 'phone-nudges-something');
+    return { title: 'Broodshelf', options: { body, data: { navigate: '/#/round' } } };
   }
 }
 

@@ -1,6 +1,8 @@
 // The app shell in the cache: one cache a build, filled whole or not at all.
 
-const PREFIX = 'shell-';
+import { CHOICE, languageOf, messagesAddress } from '../words/language.js';
+
+export const SHELL = 'shell-';
 const MANIFEST = '/manifest.webmanifest';
 const worker = /** @type {any} */ (self);
 
@@ -8,23 +10,31 @@ const worker = /** @type {any} */ (self);
  * What is fetched ahead, so that the app opens without a connection: addresses.
  * @typedef {object} Ahead
  * @property {string[]} files kept as they come
+ * @property {string[]} [languages] that there are; one of them is kept
  * @property {string[]} parcels many files in one answer: `{media type: {name: text}}`
  * @property {string} decoder what reads labels where the browser cannot
  */
 
 /** @param {string} build @param {Ahead} ahead */
-export async function install(build, { files, parcels, decoder }) {
-  const cache = await caches.open(PREFIX + build);
-  const single = (await readsLabels()) ? files : [...files, decoder];
+export async function install(build, { files, languages = [], parcels, decoder }) {
+  const cache = await caches.open(SHELL + build);
+  const words = languages.length ? [messagesAddress(await languageHere(languages), build)] : [];
+  const single = [...files, ...words, ...((await readsLabels()) ? [] : [decoder])];
   try {
     await Promise.all([
       ...single.map(async (path) => cache.put(path, await fetchOurs(path, build))),
       ...parcels.map((path) => unpackInto(cache, path, build)),
     ]);
   } catch (error) {
-    await caches.delete(PREFIX + build);
+    await caches.delete(SHELL + build);
     throw error;
   }
+}
+
+/** What the page will speak. @param {string[]} languages */
+async function languageHere(languages) {
+  const chosen = await caches.match(CHOICE.address, { cacheName: CHOICE.cache });
+  return languageOf(await chosen?.text(), worker.navigator.languages, languages);
 }
 
 /** Whether this browser's own detector knows the labels' code. @returns {Promise<boolean>} */
@@ -85,7 +95,7 @@ function isOurs(response, path) {
 /** @param {string} build */
 export async function activate(build) {
   const names = await caches.keys();
-  const old = names.filter((name) => name.startsWith(PREFIX) && name !== PREFIX + build);
+  const old = names.filter((name) => name.startsWith(SHELL) && name !== SHELL + build);
   await Promise.all(old.map((name) => caches.delete(name)));
   await worker.clients.claim();
 }
@@ -100,7 +110,7 @@ export async function routePastWorker(event, build) {
   try {
     await event.addRoutes?.({
       condition: { urlPattern: { pathname: addressOf('*', build) }, requestMethod: 'get' },
-      source: { cacheName: PREFIX + build },
+      source: { cacheName: SHELL + build },
     });
   } catch {
     /* a browser with another idea of routes: the worker answers */
@@ -122,6 +132,6 @@ export function answer(event, build) {
 
 /** @param {string} path @param {Request} request @param {string} build */
 async function fromCache(path, request, build) {
-  const cache = await caches.open(PREFIX + build);
+  const cache = await caches.open(SHELL + build);
   return (await cache.match(path)) ?? fetch(request);
 }

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import posixpath
 import re
 import sys
 from pathlib import Path
@@ -14,16 +15,18 @@ ROOT = Path(__file__).parents[2]
 PWA = ROOT / "pwa"
 MAY_IMPORT = {
     "care": {"care"},
-    "database": {"database", "care", "vendor"},
-    "sync": {"sync", "database", "care"},
-    "signals": {"signals", "sync", "database", "care", "text"},
-    "text": {"text"},
-    "components": {"components", "signals", "care", "text"},
-    "screens": {"screens", "components", "signals", "care", "text", "database"},
-    "worker": {"worker", "database", "sync", "care"},
+    "words": {"words", "vendor"},
+    "database": {"database", "care", "words", "vendor"},
+    "sync": {"sync", "database", "care", "words"},
+    "signals": {"signals", "sync", "database", "care", "words"},
+    "components": {"components", "signals", "care", "words"},
+    "screens": {"screens", "components", "signals", "care", "words", "database"},
+    "worker": {"worker", "database", "sync", "care", "words"},
 }
-TYPES = "kinds.d.ts"
-"""What records hold, for the type checker alone: every room names it in comments, and no phone gets it."""
+VOICE = {"voice.js", "language.js"}
+"""What the rooms of the worker may take of the words: it speaks no language, and must not fetch what does."""
+TYPES = {"kinds.d.ts", "messages.d.ts"}
+"""What records hold and messages say, for the type checker alone: comments name it, and no phone gets it."""
 BARE_ALLOWED = {"signals", "components", "screens"}
 IMPORT = re.compile(
     r"""^\s*(?:import|export)\b[^'"();]*?from\s*['"]([^'"]+)|^\s*import\s*['"]([^'"]+)|\bimport\(['"]([^'"]+)""",
@@ -43,7 +46,11 @@ def test_phone_rooms_import_only_what_lies_below_them():
             for target in imports(path):
                 if target.startswith("."):
                     there = (path.parent / target).resolve().relative_to(PWA).parts[0]
-                    assert there in allowed | {TYPES}, f"{path.relative_to(ROOT)} imports {target}"
+                    assert there in allowed | TYPES, f"{path.relative_to(ROOT)} imports {target}"
+                    if there == "words" and room in {"database", "sync", "worker"}:
+                        assert posixpath.basename(target) in VOICE, (
+                            f"{path.relative_to(ROOT)} imports {target}"
+                        )
                 else:
                     assert room in BARE_ALLOWED, f"{path.relative_to(ROOT)} imports {target} by its bare name"
 

@@ -1,6 +1,7 @@
-"""The phone's words: one file a subject, each word said somewhere, and none said that is not there.
+"""The phone's words: every message is said somewhere, and none that is not there.
 
-A word that nobody says is fetched by every phone for nothing; one that is missing is an empty place on a screen.
+A message that nobody says is fetched by every phone for nothing and translated for nobody. What is said by its id the
+type checker looks up (pwa/messages.d.ts); here are the others: messages that no module names, and groups of codes.
 """
 
 from __future__ import annotations
@@ -11,102 +12,83 @@ import subprocess
 from functools import cache
 from pathlib import Path
 
-PWA = Path(__file__).parents[2] / "pwa"
-LIST = """
-const walk = (words, path) => (words && typeof words === 'object' && !Array.isArray(words)
-  ? Object.entries(words).flatMap(([key, value]) => walk(value, [...path, key])) : [path]);
-for (const file of process.argv.slice(1)) console.log(JSON.stringify(walk({ ...await import(file) }, [])));
+from tests.support.message_types import groups
+
+from broodshelf.languages.entries import SOURCE, entries_of
+
+ROOT = Path(__file__).parents[2]
+PWA = ROOT / "pwa"
+QUOTED = re.compile(r"""['"`]([a-z][a-z0-9-]*(?:\.[a-z]+)?)['"`]""")
+SAID = re.compile(r"""\b(?:sayOf|sayIf|isSaid|choicesOf|inWords)\(\s*'([\w-]+)'""")
+BY_SERVER = re.compile(r"""(?:\bsay_code\([^()]*?|section: str = )"(\w+)[\"]""")
+TABLES = ("screens/field-words.js", "words/say.js")
+"""Which group the codes of a field or of an argument belong to."""
+AWAITED = ("stand-in-", "paper-")
+"""What a stand-in is shown step by step: written in every language before its screens are."""
+ACORN = (ROOT / "tests/support/node/node_modules/acorn/dist/acorn.mjs").as_uri()
+WALK = (ROOT / "tests/support/node/node_modules/acorn-walk/dist/walk.mjs").as_uri()
+AT_THE_TOP = f"""
+const {{ parse }} = await import('{ACORN}');
+const {{ ancestor }} = await import('{WALK}');
+const {{ readFileSync }} = await import('node:fs');
+const SAYS = new Set(['say', 'sayOf', 'sayIf', 'isSaid', 'choicesOf', 'labelled', 'numeral', 'listed', 'together']);
+const found = [];
+for (const file of process.argv.slice(1)) {{
+  const tree = parse(readFileSync(file, 'utf8'), {{ ecmaVersion: 2022, sourceType: 'module' }});
+  ancestor(tree, {{
+    CallExpression(node, around) {{
+      const later = around.some(({{ type }}) => /Function|PropertyDefinition/.test(type));
+      if (SAYS.has(node.callee.name) && !later) found.push(`${{file}}: ${{node.callee.name}}`);
+    }},
+  }});
+}}
+console.log(JSON.stringify(found));
 """
-PATH = re.compile(r"(?<![\w'])(?<![\w)\]?]\.)[a-zA-Z]\w*(?:\??\.[a-zA-Z]\w*)*\[?")
-SHORT_NAME = re.compile(r"^const (\w+) = (\w+(?:\.\w+)+);$", re.M)
-SUBJECT = re.compile(r"^export const (\w+Text) = \{", re.M)
-OF_ALL_SUBJECTS = "counted.js"
-MOST_LINES = 120
-"""Of one subject: more are two."""
 
 
-def test_every_word_is_said_somewhere():
-    said = {path for module in modules() for path in said_in(module.read_text())}
-    words = listed_words()
-
-    assert len(words) > 700
-    assert [".".join(word) for word in words if not is_said(word, said)] == []
-
-
-def test_no_word_is_said_that_is_not_there():
-    """What is said ends at a word, at a section that a code picks from, or goes on with what a text can do."""
-    there = {tuple(word[:n]) for word in listed_words() for n in range(1, len(word) + 1)}
-    words = {tuple(word) for word in listed_words()}
-    subjects = {path[0] for path in there if path[0].endswith("Text")}
-    said = {path for module in modules() for path in said_in(module.read_text()) if path[0] in subjects}
-
-    assert len(said) > 600
-    assert (
-        sorted(
-            ".".join(path)
-            for path in said
-            if path not in there and not any(path[:n] in words for n in range(2, len(path)))
-        )
-        == []
+def test_every_message_of_the_phone_is_said_somewhere():
+    quoted = {word for text in (*modules().values(), *server()) for word in QUOTED.findall(text)}
+    by_server = {word for text in server() for word in BY_SERVER.findall(text)}
+    tables = {word for name in TABLES for word in QUOTED.findall(modules()[PWA / name])}
+    by_code = (
+        {word for text in modules().values() for word in SAID.findall(text)}
+        | (tables & {*groups()})
+        | by_server
     )
 
-
-def test_each_subject_has_a_file_of_its_own_and_no_more_lines_than_one_reads():
-    files = {path.name: path.read_text() for path in text_files()}
-
-    assert {name: len(SUBJECT.findall(text)) for name, text in files.items()} == {
-        name: 0 if name == OF_ALL_SUBJECTS else 1 for name in files
-    }
-    assert {name: n for name, text in files.items() if (n := text.count("\n")) > MOST_LINES} == {}
-
-
-def test_a_word_counts_as_said_by_itself_by_its_section_or_by_a_short_name():
-    said = said_in(
-        "const r = planText.rhythm;\nsay(r.title, diaryText.empty, eventText.kinds[kind], inputs[name], m?.past,"
-        " { ...eventText.water });"
-    )
-
-    assert is_said(["planText", "rhythm", "title"], said)
-    assert is_said(["eventText", "kinds", "water"], said)
-    assert is_said(["eventText", "water", "refill"], said)
-    assert is_said(["inputs", "ml"], said)
-    assert is_said(["m", "past", "title"], said)
-    assert not is_said(["planText", "rhythm", "days"], said)
-    assert not is_said(["diaryText", "void"], said)
-    assert not is_said(["kinds", "water"], said)
+    assert len(entries_of(SOURCE, for_phone=True)) > 1500
+    assert [
+        each
+        for each in entries_of(SOURCE, for_phone=True)
+        if each not in quoted
+        and not each.startswith(AWAITED)
+        and not any(each.startswith(f"{group}-") for group in by_code)
+        and not any(word.partition(".")[0] == each for word in quoted)
+    ] == []
 
 
-def text_files() -> list[Path]:
-    return sorted((PWA / "text/en").glob("*.js"))
+def test_no_group_of_codes_is_said_that_has_no_messages():
+    said = {word for text in modules().values() for word in SAID.findall(text)}
+
+    assert len(said) > 40
+    assert said - {*groups()} == set()
 
 
-def modules() -> list[Path]:
-    """The phone's own modules that may say words."""
-    return [path for path in PWA.rglob("*.js") if not {"vendor", "text"} & set(path.parts)]
+def test_nothing_is_said_before_the_messages_are_there():
+    """At the top of a module they are not: the start reads them beside its modules."""
+    command = ["node", "--input-type=module", "--eval", AT_THE_TOP, *(str(path) for path in modules())]
+    listed = subprocess.run(command, check=True, capture_output=True, text=True, timeout=60).stdout
+
+    assert json.loads(listed) == []
 
 
 @cache
-def listed_words() -> list[list[str]]:
-    """Return the path of each word: the name of its export, its sections, its own name."""
-    files = [path.as_uri() for path in text_files() if path.name != OF_ALL_SUBJECTS]
-    command = ["node", "--input-type=module", "--eval", LIST, *files]
-    listed = subprocess.run(command, check=True, capture_output=True, text=True, timeout=60).stdout
-    return [word for line in listed.splitlines() for word in json.loads(line)]
+def modules() -> dict[Path, str]:
+    """The phone's own modules, by path."""
+    return {path: path.read_text() for path in PWA.rglob("*.js") if "vendor" not in path.parts}
 
 
-def said_in(code: str) -> set[tuple[str, ...]]:
-    """Return the dotted paths in a module, short names in full; a single name only where a code picks from it."""
-    full = dict(SHORT_NAME.findall(code))
-    found = set()
-    for match in PATH.finditer(SHORT_NAME.sub("", code)):
-        first, *others = match[0].rstrip("[").replace("?", "").split(".")
-        path = (*full.get(first, first).split("."), *others)
-        if len(path) > 1 or match[0].endswith("["):
-            found.add(path)
-    return found
-
-
-def is_said(word: list[str], said: set[tuple[str, ...]]) -> bool:
-    """Return whether a word is used, as it is or with what follows it, or a section around it as a whole."""
-    path = tuple(word)
-    return any(path[:n] in said for n in range(1, len(path) + 1)) or any(s[: len(path)] == path for s in said)
+@cache
+def server() -> list[str]:
+    """The server's modules, which say some of the phone's messages, too."""
+    return [path.read_text() for path in (ROOT / "server").rglob("*.py")]

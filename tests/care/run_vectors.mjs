@@ -10,7 +10,6 @@ const load = (name) => import(new URL(`pwa/care/${name}.js`, root).href);
 const catalogue = JSON.parse(readFileSync(process.env.CATALOGUE));
 const { applyEvent, dueAtMs, levelAt } = await load('gauges');
 const { originVerdict } = await load('origin');
-const { fill, sayPortion } = await load('words');
 const { overlayRows } = await load('overlay');
 const { buildRound } = await load('round');
 
@@ -36,9 +35,6 @@ for (const c of read('mixing').cases) {
     assert.ok(Math.abs(made.total_ml / c.total_ml - 1) < 0.002);
   });
 }
-const words = read('words');
-for (const c of words.portions) test(`words: ${c.words}`, () => assert.equal(sayPortion(catalogue.words, c.portion), c.words));
-for (const c of words.templates) test(`template: ${c.template} ${JSON.stringify(c.args)}`, () => assert.equal(fill(c.template, c.args), c.words));
 
 // The phone's overlay on an old plan must agree with the server's plan after the same log.
 for (const c of JSON.parse(readFileSync(process.env.PLANS))) {
@@ -65,47 +61,4 @@ test('a waiting deletion hides the row at once', () => {
   const rows = [{ id: 'c', kind: 'colony', rev: 1, by: null, made_ms: 0, set: { name: 'A' } }];
   const op = { op_id: 'o', kind: 'colony', id: 'c', set: { gone: true }, made_at: 1 };
   assert.equal(overlayRows(rows, [{ op_id: 'o', op, state: 'waiting', answer: null, n: 1 }], null).has('c'), false);
-});
-
-const english = await import(new URL('pwa/text/en/calculators.js', root).href);
-const symbols = ['', '°C', '%', 'mm', 'mL', 'mg'];
-for (const input of JSON.parse(readFileSync(process.env.INPUTS).toString().replaceAll('Infinity', '9e999'))) {
-  test(`the app has words of its own for what ${input.calculator} asks: ${input.name}`, () => {
-    assert.ok(english.inputs[`${input.calculator}.${input.name}`] ?? english.inputs[input.name]);
-    assert.ok(symbols.includes(input.unit) || english.units[input.unit], input.unit);
-    assert.ok(english.leftOut[input.name] ?? /^[\d.]*$/.test(input.left_out), input.left_out);
-    for (const code of input.choices) assert.ok(english.choices[code] ?? catalogue.words.food[code] ?? catalogue.species[code], code);
-  });
-}
-
-const { fahrenheit, inDegrees, storedOf, temperature, typedOf } = await import(new URL('pwa/components/degrees.js', root).href);
-test('°F is shown in the few regions that use it, unless the keeper chose', () => {
-  const shown = (choice, language) => fahrenheit(choice, language);
-  assert.deepEqual(['en-US', 'es-PR', 'en-GB', 'de', 'en', 'en-CA'].map((each) => shown(null, each)), [true, true, false, false, false, false]);
-  assert.deepEqual([shown('c', 'en-US'), shown('f', 'de-AT')], [false, true]);
-});
-const plain = (text) => text.replaceAll('\u00a0', ' ');
-test('degrees in a text become whole °F and nothing else changes', () => {
-  const words = 'This species rests 3 to 5 months at 8 to 12.5 °C. Over 32 °C a colony suffers; -5 °C kills.';
-  assert.equal(plain(inDegrees(words, true)), 'This species rests 3 to 5 months at 46 to 55 °F. Over 90 °F a colony suffers; 23 °F kills.');
-  assert.equal(plain(inDegrees(words, false)), words);
-  assert.equal(inDegrees('By day, °C', true), 'By day, °F');
-});
-test('every °F that is typed with one decimal is shown again as it was typed', () => {
-  for (let tenths = 140; tenths <= 1130; tenths += 1) {
-    const stored = storedOf(tenths / 10, null, true);
-    assert.equal(typedOf(stored, true), String(tenths / 10));
-    assert.equal(storedOf(tenths / 10, stored, true), stored);
-  }
-  assert.equal(storedOf(77, null, true), 25);
-});
-test('a field that nobody changed stores what was there, and an empty one nothing', () => {
-  assert.equal(storedOf(Number(typedOf(22.37, true)), 22.37, true), 22.37);
-  assert.equal(storedOf(24.5, 24.5, false), 24.5);
-  assert.equal(storedOf(null, 22, true), null);
-  assert.equal(typedOf(null, true), '');
-});
-test('what was typed in °C is shown in whole °F, what was typed in °F as it was typed', () => {
-  assert.deepEqual([24.5, storedOf(75.5, null, true), storedOf(75, null, true)].map((c) => plain(temperature(c, true))), ['76 °F', '75.5 °F', '75 °F']);
-  assert.equal(temperature(storedOf(75, null, true), false), '23.9 °C');
 });

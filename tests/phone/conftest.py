@@ -97,7 +97,7 @@ def claim(page: Page, server: Server) -> None:
 def open_colony(page: Page, server: Server, name: str = "Amber") -> None:
     page.goto(f"{server.url}/#/shelf")
     page.get_by_role("link", name=name).first.click()
-    expect(page.get_by_role("region", name=text("colony.diary"))).to_be_visible()
+    expect(page.get_by_role("region", name=text("colony-diary"))).to_be_visible()
 
 
 def worker_ready(page: Page) -> None:

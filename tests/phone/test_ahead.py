@@ -131,7 +131,7 @@ def test_without_a_connection_the_calculators_say_so_and_the_mixer_of_the_larder
     )
     page.get_by_role("main").get_by_role("link", name="The larder").click()
     page.get_by_role("button", name="Mix sugar water").click()
-    expect(page.get_by_role("dialog")).to_contain_text("10.0 g of sugar")  # 30 mL weigh 29.9 g; a third of it
+    expect(page.get_by_role("dialog")).to_contain_text("10 g of sugar")  # 30 mL weigh 29.9 g; a third of it
     page.get_by_role("button", name="Keep this batch").click()
     expect(page.get_by_role("heading", name="sugar water 25 %")).to_be_visible()
     page.context.set_offline(False)
@@ -165,7 +165,7 @@ def test_the_larder_tells_what_to_get_and_what_spoils_first_and_changes_with_the
 
     expect(sugar).to_contain_text("Get it by")
     expect(section).to_contain_text("Spoils first")
-    expect(section).to_contain_text(re.compile(r"About [\d.]+ mL will be left over"))
+    expect(section).to_contain_text(re.compile(r"About [\d.]+\smL will be left over"))
     expect(section).not_to_contain_text(re.compile(r"\d{4}-\d\d-\d\d"))
 
 
@@ -183,7 +183,7 @@ def test_a_batch_shows_what_the_feedings_logged_have_left_of_it(phone, server):
     page.get_by_role("button", name="Done as suggested: Amber, 1 drop of sugar water").click()
     page.goto(f"{server.url}/#/larder")
 
-    expect(batch).to_contain_text(re.compile(r"about (35\.9|36) left of 36 mL, by the feedings logged"))
+    expect(batch).to_contain_text(re.compile(r"about (35\.9|36) left of 36\smL, by the feedings logged"))
 
 
 def test_without_a_connection_the_larder_has_no_outlook_and_makes_no_noise_about_it(phone, server):
@@ -218,7 +218,7 @@ def test_before_a_journey_each_colony_says_what_to_top_up_and_a_pass_for_the_vis
     expect(amber).to_contain_text(re.compile(r"Needs a visit every (day|\d+ days)\."))
     expect(amber).to_contain_text("On your last day:")
     expect(amber).to_contain_text(re.compile(r"Sugar: \d+ drops? of sugar water"))
-    expect(amber).to_contain_text(re.compile(r"Sugar lasts about \d+ days after a top-up"))
+    expect(amber).to_contain_text(re.compile(r"Sugar: lasts about \d+ days after a top-up"))
     page.get_by_text("If a colony travels with you").click()
     expect(page.get_by_text("never in a parked car")).to_be_visible()
 

@@ -51,19 +51,19 @@ def found(page: Page) -> str:
 
 
 def card(page: Page) -> Locator:
-    return page.get_by_role("region", name=text("brood.first"))
+    return page.get_by_role("region", name=text("brood-first"))
 
 
 def answer(page: Page, words: str) -> None:
-    card(page).get_by_role("button", name=f"{text('events.stages.pupae')}: {words}", exact=True).click()
+    card(page).get_by_role("button", name=f"{text('event-stage-pupae')}: {words}", exact=True).click()
 
 
 def diary(page: Page) -> Locator:
-    return page.get_by_role("region", name=text("colony.diary"))
+    return page.get_by_role("region", name=text("colony-diary"))
 
 
 def synced(page: Page) -> None:
-    expect(page.get_by_text(text("saving.synced"))).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
 
 def test_seen_is_one_tap_offline_and_the_plan_that_comes_asks_no_more(phone, server):
@@ -74,10 +74,10 @@ def test_seen_is_one_tap_offline_and_the_plan_that_comes_asks_no_more(phone, ser
     expect(card(page)).to_contain_text("Pupae should be there by")
     expect(card(page)).to_contain_text("seen them?")
     page.context.set_offline(True)
-    answer(page, text("brood.asks.yes"))
+    answer(page, text("brood-ask-yes"))
 
     expect(card(page)).to_contain_text("Pupae were seen on")
-    expect(card(page)).to_contain_text(text("brood.asks.waits"))
+    expect(card(page)).to_contain_text(text("brood-ask-waits"))
     expect(card(page).get_by_role("button")).to_have_count(0)
     expect(diary(page)).to_contain_text("Counted: pupae: seen")
     page.reload()
@@ -94,11 +94,11 @@ def test_not_yet_puts_the_days_off_names_itself_among_the_reasons_and_is_taken_b
     claim(page, server)
     found(page)
     before = card(page).locator(".lead").inner_text()
-    answer(page, text("brood.asks.not_yet"))
+    answer(page, text("brood-ask-not-yet"))
     expect(card(page)).to_contain_text("You are asked again from")
     synced(page)
     expect(card(page).locator(".lead")).not_to_have_text(before)
-    card(page).get_by_text(text("brood.why.title")).click()
+    card(page).get_by_text(text("brood-why-title")).click()
     today = page.evaluate("() => new Date().toLocaleDateString([], { day: 'numeric', month: 'long' })")
     expect(card(page)).to_contain_text(f"{today}: no pupae, ")
     page.get_by_role("status").get_by_role("button", name="Undo").click()
@@ -114,14 +114,14 @@ def test_cannot_see_teaches_nothing_and_gives_a_week_of_peace(phone, server):
     claim(page, server)
     found(page)
     before = card(page).locator(".lead").inner_text()
-    answer(page, text("brood.asks.cannot_see"))
+    answer(page, text("brood-ask-cannot-see"))
 
     expect(card(page)).to_contain_text("You are asked again from")
     expect(diary(page)).to_contain_text("Looked for pupae, could not see")
     synced(page)
     expect(card(page).locator(".lead")).to_have_text(before)
     expect(card(page)).not_to_contain_text("seen them?")
-    answer(page, text("brood.asks.early"))  # whoever sees them all the same says so with one tap
+    answer(page, text("brood-ask-early"))  # whoever sees them all the same says so with one tap
     expect(diary(page)).to_contain_text("Counted: pupae: seen")
 
 
@@ -142,7 +142,7 @@ def test_a_group_that_nobody_measured_is_told_so_in_plain_words(phone, server):
     page = phone()
     claim(page, server)
     found(page)
-    expect(card(page)).to_contain_text(text("brood.why.unmeasured"))
+    expect(card(page)).to_contain_text(text("brood-why-unmeasured"))
     add(
         page,
         "Birch",
@@ -150,9 +150,9 @@ def test_a_group_that_nobody_measured_is_told_so_in_plain_words(phone, server):
         {9: {"workers": 30, "larvae": "many"}},
     )
 
-    grown = page.get_by_role("region", name=text("brood.next"))
+    grown = page.get_by_role("region", name=text("brood-next"))
     expect(grown).to_be_visible()
-    expect(grown).not_to_contain_text(text("brood.why.unmeasured"))
+    expect(grown).not_to_contain_text(text("brood-why-unmeasured"))
 
 
 @pytest.mark.without_worker
@@ -165,7 +165,7 @@ def test_a_founding_that_stalled_shows_what_keepers_do_in_place_of_the_days(phon
         {"stage": "founding", "founded_on": day(300)[:10]},
         {60: {"workers": 0, "eggs": "some"}},
     )
-    steps = page.get_by_role("region", name=text("stalled.title"))
+    steps = page.get_by_role("region", name=text("stalled-title"))
 
     expect(steps.get_by_role("listitem")).to_have_count(6)
     expect(steps).to_contain_text("Do not feed her in these weeks")
@@ -179,7 +179,7 @@ def test_the_line_of_time_is_drawn_offline_with_its_summary_its_marks_and_its_ta
     found(page)
     page.context.set_offline(True)
     page.reload()
-    card(page).get_by_text(text("brood.open")).click()
+    card(page).get_by_text(text("brood-open")).click()
     drawing = card(page).get_by_role("img", name="Today probably")
 
     expect(drawing.locator("path.band")).to_have_count(5)
@@ -189,7 +189,7 @@ def test_the_line_of_time_is_drawn_offline_with_its_summary_its_marks_and_its_ta
     end = drawing.get_attribute("aria-label")
     card(page).get_by_role("button", name="Half a year").click()
     expect(drawing).not_to_have_attribute("aria-label", end or "")
-    card(page).get_by_text(text("parts.table")).click()
+    card(page).get_by_text(text("part-table")).click()
     table = card(page).get_by_role("table")
     expect(table.get_by_role("columnheader")).to_have_text(
         ["Day", "Eggs", "Small larvae", "Large larvae", "Pupae", "Workers"]
@@ -206,7 +206,7 @@ def test_the_card_the_steps_and_the_drawing_are_clean_for_axe_and_fit_in_every_l
     page = phone()
     claim(page, server)
     found(page)
-    for part in (text("brood.why.title"), text("brood.open"), text("parts.table")):
+    for part in (text("brood-why-title"), text("brood-open"), text("part-table")):
         card(page).get_by_text(part).click()
     expect(card(page).locator("tbody tr").first).to_be_visible()
     page.evaluate(AXE)

@@ -127,7 +127,7 @@ def test_sugar_water_is_mixed_by_weight(phone, server):
     claim(page, server)
     go(page, server, "#/larder")
     page.get_by_role("button", name="Mix sugar water").click()
-    expect(page.get_by_text("Stir 10.0 g of sugar into 30 mL of warm water")).to_be_visible()
+    expect(page.get_by_text("Stir 10 g of sugar into 30 mL of warm water")).to_be_visible()
     page.get_by_role("button", name="Keep this batch in the larder").click()
 
     expect(page.get_by_role("article").filter(has_text="sugar water 25 %")).to_contain_text("7 more days")

@@ -314,7 +314,7 @@ def test_the_days_until_the_next_workers_run_down(phone, server):
     claim(page, server)
     worker_ready(page)
     open_colony(page, server)
-    about = page.get_by_role("region", name=text("brood.next")).locator("p.soft").first
+    about = page.get_by_role("region", name=text("brood-next")).locator("p.soft").first
     expect(about).to_contain_text(" day")
     days = int(re.findall(r"(\d+) day", about.inner_text())[-1])
     page.context.set_offline(True)

@@ -105,7 +105,7 @@ def _prepare() -> None:
             db.engine.dispose()
     parts: Parts = app.extensions["broodshelf"]
     made = parts.shell
-    for file in (made.index, made.worker, made.manifest, *made.files.values()):
+    for file in (made.page("en"), made.worker, made.manifest, *made.files.values()):
         file.compressed(next(iter(packed)))
     assert threading.active_count() == 1, "a fork has only the thread that forks"
     gc.freeze()

@@ -93,24 +93,24 @@ def move_in(page: Page, server: Server) -> None:
     with page.expect_response("**/api/sync"):
         page.goto(f"{server.url}{held['at']}")
     expect(page.locator("main:not(.plain) h1").first).to_be_visible()
-    expect(page.get_by_text(text("saving.synced"))).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
 
 def claim_by_hand(page: Page, server: Server) -> None:
     """Claim a household that nobody has claimed yet as Mira, and add a colony in a test tube."""
     page.goto(f"{server.url}/#/claim/{server.claim_code()}")
-    page.get_by_label(text("start.your_name")).fill("Mira")
-    page.get_by_role("button", name=text("start.claim_it")).click()
+    page.get_by_label(text("start-your-name")).fill("Mira")
+    page.get_by_role("button", name=text("start-claim-it")).click()
     add_colony(page, "Amber")
 
 
 def add_colony(page: Page, name: str) -> None:
     """Fill in the form for a new colony that is open; wait for its plan, and until everything has been sent."""
-    page.get_by_role("textbox", name=text("colony-form.name"), exact=True).fill(name)
-    page.get_by_role("combobox", name=text("colony-form.species")).fill("Lasius niger")
-    page.get_by_role("button", name=text("colony-form.add")).click()
-    expect(page.get_by_role("heading", name=text("welcome.plan"))).to_be_visible()
-    expect(page.get_by_text(text("saving.synced"))).to_be_visible()
+    page.get_by_role("textbox", name=text("colony-form-name"), exact=True).fill(name)
+    page.get_by_role("combobox", name=text("colony-form-species")).fill("Lasius niger")
+    page.get_by_role("button", name=text("colony-form-add")).click()
+    expect(page.get_by_role("heading", name=text("welcome-plan"))).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
 
 def _held(data: Path) -> Path:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import json
 
 from broodshelf.care import catalogue
+from broodshelf.languages.phones_file import phones_files
 from broodshelf.web.compact import ways
 from broodshelf.web.parcels import CHARTS_AND_LABELS, DECODER, SCREENS
 from broodshelf.web.shell import START_PATH, File, Shell, find_folder
@@ -20,22 +21,23 @@ CODE = ("page", "style sheet", "modules before the first control", "screens", "w
 def served() -> Shell:
     """The shell as a server makes it."""
     words = json.dumps(catalogue.as_json(), ensure_ascii=False, separators=(",", ":")).encode()
-    return Shell(find_folder(), {"catalogue.json": words})
+    return Shell(find_folder(), {"catalogue.json": words, **phones_files()})
 
 
 def count(shell: Shell) -> dict[str, dict[str, int]]:
-    """Return bytes by part and encoding. A phone fetches every part once for each build; the decoder of labels only
-    where its browser has none.
+    """Return bytes by part and encoding. A phone fetches every part once for each build, the messages of one
+    language; the decoder of labels only where its browser has none.
     """
     files = shell.files
     parts: dict[str, list[File]] = {
-        "page": [shell.index],
+        "page": [shell.page("en")],
         "style sheet": [files["style.css"]],
         "modules before the first control": [files[name] for name in START_PATH],
         "screens": [shell.parcels[SCREENS]],
         "worker": [shell.worker],
         "charts and labels": [shell.parcels[CHARTS_AND_LABELS]],
         "decoder of labels": [files[DECODER]],
+        "messages": [files["words/en.ftl"]],
         "catalogue": [files["catalogue.json"]],
         "manifest and icons": [shell.manifest, files["icons/tube.svg"], files["icons/tube-192.png"]],
     }

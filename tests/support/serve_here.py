@@ -49,7 +49,8 @@ def serve_another_build(app: Flask, data: Path) -> None:
     if not another.exists():
         return
     made: Parts = app.extensions["broodshelf"]
-    files = {"catalogue.json": made.shell.files["catalogue.json"].body, "another-build": another.read_bytes()}
+    kept = {name: file.body for name, file in made.shell.files.items() if name.endswith((".json", ".ftl"))}
+    files = {**kept, "another-build": another.read_bytes()}
     shell = Shell(find_folder(), files, worker_on=made.settings.worker_on)
     made.past_builds.keep(shell, made.clock())
     app.extensions["broodshelf"] = replace(made, shell=shell)

@@ -24,11 +24,6 @@ CHARTS: Final = (
     "screens/brood.js",
     "screens/charts.js",
     "screens/place-chart.js",
-    "text/en/brood-line.js",
-    "text/en/brood.js",
-    "text/en/charts.js",
-    "text/en/climate.js",
-    "text/en/stalled.js",
 )
 LABELS: Final = (
     "vendor/qr/",
@@ -36,7 +31,6 @@ LABELS: Final = (
     "screens/at.js",
     "signals/camera.js",
     "care/short-code.js",
-    "text/en/labels.js",
 )
 DECODER: Final = "vendor/qr/decode.js"
 """Reads labels for browsers that cannot by themselves; the others never fetch it."""

@@ -16,10 +16,11 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
+from html import escape
 from pathlib import Path
 from typing import Final
 
-from ..languages import languages
+from ..languages import languages, say
 from .compact import compact, ways
 from .join import PAGE, SHARED, WORKER, join_start
 from .parcels import DECODER, NOT_AHEAD, goes_in_a_parcel, make_parcels
@@ -76,6 +77,7 @@ class Shell:
 
     def __init__(self, folder: Path, extra: Mapping[str, bytes], *, worker_on: bool = True) -> None:
         self.folder = folder
+        self._pages: dict[str, File] = {}
         self._worker_on = worker_on
         files = {
             p.relative_to(folder).as_posix(): p.read_bytes() for p in sorted(folder.rglob("*")) if p.is_file()
@@ -113,15 +115,21 @@ class Shell:
         """The hash for ``script-src``."""
         return "sha256-" + base64.b64encode(hashlib.sha256(self.import_map.encode()).digest()).decode()
 
-    @cached_property
-    def index(self) -> File:
-        """The page."""
+    def page(self, language: str) -> File:
+        """Return the page for a phone that wants this language: it names the messages that will be asked for."""
+        if language not in self._pages:
+            self._pages[language] = self._made_page(language)
+        return self._pages[language]
+
+    def _made_page(self, language: str) -> File:
         preloads = "\n".join(
             f'<link rel="modulepreload" href="/static/{self.build}/{name}">' for name in START_PATH
         )
         page = self._sources["index.html"].decode()
         page = page.replace("{{worker}}", "on" if self._worker_on else "off")
-        page = page.replace("{{languages}}", " ".join(languages()))
+        page = page.replace("{{languages}}", " ".join(languages())).replace("{{language}}", language)
+        for part, message in (("{{opening}}", "frame-opening"), ("{{description}}", "frame-description")):
+            page = page.replace(part, escape(say(language, message)))
         page = page.replace("{{import_map}}", self.import_map).replace("{{preloads}}", preloads)
         return make_file("index.html", page.replace("{{build}}", self.build).encode())
 
@@ -153,6 +161,7 @@ class Shell:
         ]
         return {
             "files": ["/", "/manifest.webmanifest", *single],
+            "languages": [*languages()],
             "parcels": [here + name for name in self.parcels],
             "decoder": here + DECODER,
         }

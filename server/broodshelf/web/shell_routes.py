@@ -7,7 +7,8 @@ from collections.abc import Iterable
 from flask import Blueprint, Response, request
 
 from ..errors import NotFound
-from ..languages import told
+from ..languages import of_accepted, told
+from ..languages.choosing import folder_of
 from ..languages.phones_file import name_of, phones_file
 from ..languages.pseudo import PSEUDO
 from .compact import ways
@@ -24,11 +25,12 @@ READ_ANEW = ("gzip",)
 @blueprint.get("/")
 @open_to("all")
 def index() -> Response:
-    """Serve the page.
+    """Serve the page, in the language that the browser asks for.
 
     → the app shell
     """
-    return _send(parts().shell.index, "no-cache")
+    language = folder_of(of_accepted(request.headers.get("Accept-Language")))
+    return _send(parts().shell.page(language), "no-cache", vary="Accept-Encoding, Accept-Language")
 
 
 @blueprint.get("/worker.js")
@@ -72,10 +74,12 @@ def static_file(build: str, name: str) -> Response:
     return _send(kept, FOR_EVER, READ_ANEW)
 
 
-def _send(file: File, caching: str, offered: Iterable[str] | None = None) -> Response:
+def _send(
+    file: File, caching: str, offered: Iterable[str] | None = None, *, vary: str = "Accept-Encoding"
+) -> Response:
     response = Response(file.body, content_type=file.media_type)
     response.headers["Cache-Control"] = caching
-    response.headers["Vary"] = "Accept-Encoding"
+    response.headers["Vary"] = vary
     way = _wanted(ways() if offered is None else offered)
     smaller = file.compressed(way) if way else None
     if way and smaller:

@@ -262,7 +262,6 @@ def as_json() -> dict[str, Any]:
         "vessels": _table("vessels")["vessel"],
         "cautions": cautions(),
         "origins": origins(),
-        "words": words(),
         "needs": _rows(NEEDS),
         "faults": _rows(FAULTS),
         "tasks": _rows(TASKS),

@@ -64,6 +64,7 @@ part-again = Noch einmal versuchen
 
 part-labelled = { $label }: { $value }
 part-labelled-twice = { $label }: { $first }, { $second }
+part-percent = { $percent } %
 
 part-less = { $label }: weniger
 part-more = { $label }: mehr

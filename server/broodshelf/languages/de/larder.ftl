@@ -45,7 +45,6 @@ larder-keeps = Im Kühlschrank etwa 7 Tage (gängige Praxis); wirf es weg, wenn 
 larder-batch = In den Vorrat stellen
 
 larder-batch-name = Zuckerwasser { $percent } %
-larder-percent-range = Der Anteil Zucker muss zwischen 1 und 60 % liegen.
 larder-lots = Im Haus
 
 larder-get-title = Was zu besorgen ist

@@ -62,3 +62,5 @@ shelf-labels = Etiketten
 shelf-scan = Etikett scannen
 shelf-species-unknown = Art nicht angegeben
 shelf-no-plan = Der Plan kommt mit der nächsten Verbindung.
+shelf-next = { $need } { $due }
+shelf-level = { $need } { $level }

@@ -69,6 +69,8 @@ part-again = Try again
 part-labelled = { $label }: { $value }
 part-labelled-twice = { $label }: { $first }, { $second }
 
+part-percent = { $percent } %
+
 # The buttons beside a number; $label says which number.
 part-less = { $label }: less
 part-more = { $label }: more

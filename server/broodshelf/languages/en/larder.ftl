@@ -48,7 +48,6 @@ larder-batch = Keep this batch in the larder
 
 # The name of a food that was mixed at home.
 larder-batch-name = sugar water { $percent } %
-larder-percent-range = The share of sugar must lie between 1 and 60 %.
 larder-lots = In the house
 
 larder-get-title = What to get

@@ -63,3 +63,8 @@ shelf-labels = Tube labels
 shelf-scan = Scan a label
 shelf-species-unknown = Species not given
 shelf-no-plan = The plan comes with the next connection.
+
+# $need is what is fed or looked at; $due is one of round-due-….
+shelf-next = { $need } { $due }
+# How much there is of it, a share.
+shelf-level = { $need } { $level }

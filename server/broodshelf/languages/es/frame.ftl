@@ -64,6 +64,7 @@ part-again = Probar otra vez
 
 part-labelled = { $label }: { $value }
 part-labelled-twice = { $label }: { $first }, { $second }
+part-percent = { $percent } %
 
 part-less = { $label }: menos
 part-more = { $label }: más

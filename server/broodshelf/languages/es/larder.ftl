@@ -45,7 +45,6 @@ larder-keeps = En la nevera, unos 7 días (práctica común); tíralo cuando est
 larder-batch = Guardar esta mezcla en la despensa
 
 larder-batch-name = agua azucarada { $percent } %
-larder-percent-range = La parte de azúcar tiene que estar entre 1 y 60 %.
 larder-lots = En casa
 
 larder-get-title = Qué conseguir

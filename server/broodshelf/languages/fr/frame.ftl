@@ -60,6 +60,7 @@ part-needs-server = Il faut le serveur, et il n’y a pas de connexion en ce mom
 part-again = Réessayer
 part-labelled = { $label } : { $value }
 part-labelled-twice = { $label } : { $first }, { $second }
+part-percent = { $percent } %
 part-less = { $label } : moins
 part-more = { $label } : plus
 

@@ -42,7 +42,6 @@ larder-cool = Laisse refroidir jusqu’à ce que ce soit froid sur ton poignet. 
 larder-keeps = Au frigo environ 7 jours (usage courant) ; jette-la quand elle est trouble.
 larder-batch = Garder ce mélange dans les vivres
 larder-batch-name = eau sucrée { $percent } %
-larder-percent-range = La part de sucre doit être entre 1 et 60 %.
 larder-lots = À la maison
 
 larder-get-title = À acheter

@@ -72,6 +72,7 @@ part-needs-server = Do tego potrzebny jest serwer, a właśnie nie ma połączen
 part-again = Spróbuj ponownie
 part-labelled = { $label }: { $value }
 part-labelled-twice = { $label }: { $first }, { $second }
+part-percent = { $percent }%
 part-less = { $label }: mniej
 part-more = { $label }: więcej
 

@@ -46,7 +46,6 @@ larder-cool = Ostudź, aż na nadgarstku będzie zimne. Ciepła woda może popar
 larder-keeps = W lodówce ok. 7 dni (praktyka hodowców); wyrzuć, gdy zmętnieje.
 larder-batch = Zachowaj tę porcję w spiżarni
 larder-batch-name = woda z cukrem { $percent } %
-larder-percent-range = Udział cukru musi być między 1 a 60 %.
 larder-lots = W domu
 
 larder-get-title = Co kupić

@@ -1,0 +1,117 @@
+// Runs the phone's room of words against fixtures/conformance/messages.json: the same as the server says.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import test from 'node:test';
+
+const root = new URL('../../', import.meta.url);
+const load = (name) => import(new URL(`pwa/words/${name}.js`, root).href);
+const vectors = JSON.parse(readFileSync(fileURLToPath(new URL('fixtures/conformance/messages.json', root))));
+const messages = JSON.parse(readFileSync(process.env.MESSAGES));
+
+globalThis.localStorage = { getItem: () => null };
+const phone = { language: 'en' };
+Object.defineProperty(globalThis, 'navigator', { value: phone, configurable: true });
+const { isSaid, learn, say, sayIf, sayOf } = await load('say');
+const { portionInWords } = await load('portions');
+const { numeral, together, weekDay } = await load('shown');
+const { apart, degrees, fahrenheit, inDegrees, storedOf, temperature, typedOf, volume } = await load('measures');
+const { directionOf, languageOf, localeOf } = await load('language');
+
+/** Speak a language as a phone of its region does. */
+function speak(tag) {
+  phone.language = tag;
+  learn(messages[tag.split('-')[0]] ?? messages.en, tag);
+}
+const of = (cases, name, told) => {
+  for (const c of cases) {
+    test(`${name} in ${c.language}: ${c.text}`, () => {
+      speak(c.language);
+      assert.equal(told(c), c.text);
+    });
+  }
+};
+of(vectors.portions, 'a portion', (c) => portionInWords(c.portion));
+of(vectors.codes, 'a code', (c) => sayOf(c.section, c.code, c.args));
+of(vectors.numbers, 'a number', (c) => numeral(c.value));
+of(vectors.days, 'a day', (c) => weekDay(c.day));
+of(vectors.lists, 'a list', (c) => together(c.parts));
+
+test('a code that nobody knows is said as it is, and a group says what it has', () => {
+  speak('en');
+  assert.equal(sayOf('food', 'moon_cheese'), 'moon cheese');
+  assert.deepEqual([isSaid('food', 'honey'), isSaid('food', 'moon_cheese'), isSaid('food', '')], [true, false, false]);
+  assert.deepEqual([sayIf('food', 'honey'), sayIf('food', null)], ['honey', '']);
+});
+test('an attribute is said by its name behind the id', () => {
+  speak('en');
+  assert.deepEqual([say('need-sugar'), say('need-sugar.inside')], ['Sugar', 'sugar']);
+});
+test('a term and a message that another one names are said with it', () => {
+  learn('-nest = nest\nwhere = in the { -nest }\nwho = ants\nall = { who } { where }', 'en');
+  assert.equal(say('all'), 'ants in the nest');
+});
+test('a message goes on over lines that are indented', () => {
+  learn('first = one\n    two\nlast = { $n ->\n    [one] a\n   *[other] b\n}\nnext = c', 'en');
+  assert.deepEqual([say('first'), say('last', { n: 1 }), say('last', { n: 2 }), say('next')], ['one\ntwo', 'a', 'b', 'c']);
+});
+test('a name stands apart from a sentence from right to left', () => {
+  learn('who = { $name }!', 'en', true);
+  assert.equal(say('who', { name: 'Ada' }), '\u2068Ada\u2069!');
+});
+
+test('a phone speaks what was chosen on it, else the first of its own languages that there is, else English', () => {
+  const there = ['en', 'de', 'pt'];
+  assert.equal(languageOf('de', ['pt-BR'], there), 'de');
+  assert.equal(languageOf('xx', ['pt-BR'], there), 'pt');
+  assert.equal(languageOf(null, ['sv-SE', 'de-AT', 'en-GB'], there), 'de');
+  assert.equal(languageOf(null, ['sv'], there), 'en');
+});
+test('numbers and days are written as in the region of the phone, where that speaks the language', () => {
+  assert.equal(localeOf('en', ['de-AT', 'en-GB']), 'en-GB');
+  assert.equal(localeOf('de', ['en-GB']), 'de');
+});
+test('the mirrored language is written from right to left, and so is Arabic', () => {
+  assert.deepEqual(['en', 'de', 'en-XB', 'ar', 'fa-IR'].map(directionOf), ['ltr', 'ltr', 'rtl', 'rtl', 'rtl']);
+});
+
+const plain = (text) => text.replaceAll('\u00a0', ' ');
+
+test('°F is shown in the few regions that use it, unless the keeper chose', () => {
+  const shown = (choice, language) => fahrenheit(choice, language);
+  assert.deepEqual(['en-US', 'es-PR', 'en-GB', 'de', 'en', 'en-CA'].map((each) => shown(null, each)), [true, true, false, false, false, false]);
+  assert.deepEqual([shown('c', 'en-US'), shown('f', 'de-AT')], [false, true]);
+});
+test('a text of the server is shown in the degrees of this phone, and nothing else of it changes', () => {
+  const text = 'It rests at 8\u00a0°C to 12.5\u00a0°C. Over 32 °C it suffers; -5 °C kills. 3 to 5 months.';
+  assert.equal(plain(inDegrees(text, true)), 'It rests at 46 °F to 55 °F. Over 90 °F it suffers; 23 °F kills. 3 to 5 months.');
+  assert.equal(plain(inDegrees(text, false)), plain(text));
+  assert.equal(plain(inDegrees('bei 12,5 °C', true)), 'bei 55 °F');
+});
+test('a temperature in a message is shown to a tenth of °C or in whole °F, and a difference is no temperature', () => {
+  speak('en');
+  assert.deepEqual([degrees(22.25, true, false), degrees(22.25, true, true), degrees(22.25, false, true)].map(plain), ['22.3 °C', '72 °F', '72']);
+  assert.deepEqual([apart(4.5, false), apart(4.5, true)].map(plain), ['4.5 °C', '8.1 °F']);
+});
+test('a volume that a cup can measure is shown in fluid ounces beside mL, a smaller one in mL alone', () => {
+  speak('en');
+  assert.deepEqual([volume(100, true), volume(100, false), volume(0.05, true)].map(plain), ['3.4 fl oz (100 mL)', '100 mL', '0.05 mL']);
+});
+test('every °F that is typed with one decimal is shown again as it was typed', () => {
+  for (let tenths = 140; tenths <= 1130; tenths += 1) {
+    const stored = storedOf(tenths / 10, null, true);
+    assert.equal(typedOf(stored, true), String(tenths / 10));
+    assert.equal(storedOf(tenths / 10, stored, true), stored);
+  }
+  assert.equal(storedOf(77, null, true), 25);
+});
+test('a field that nobody changed stores what was there, and an empty one nothing', () => {
+  assert.equal(storedOf(Number(typedOf(22.37, true)), 22.37, true), 22.37);
+  assert.equal(storedOf(24.5, 24.5, false), 24.5);
+  assert.equal(storedOf(null, 22, true), null);
+  assert.equal(typedOf(null, true), '');
+});
+test('what was typed in °C is shown in whole °F, what was typed in °F as it was typed', () => {
+  assert.deepEqual([24.5, storedOf(75.5, null, true), storedOf(75, null, true)].map((c) => plain(temperature(c, true))), ['76 °F', '75.5 °F', '75 °F']);
+  assert.equal(plain(temperature(storedOf(75, null, true), false)), '23.9 °C');
+});
