@@ -64,6 +64,7 @@ part-again = Tentar de novo
 
 part-labelled = { $label }: { $value }
 part-labelled-twice = { $label }: { $first }, { $second }
+part-percent = { $percent }%
 
 part-less = { $label }: menos
 part-more = { $label }: mais

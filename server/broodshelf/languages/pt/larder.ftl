@@ -45,7 +45,6 @@ larder-keeps = No refrigerador, cerca de 7 dias (prática comum); jogue fora qua
 larder-batch = Pôr esta mistura na despensa
 
 larder-batch-name = água com açúcar { $percent } %
-larder-percent-range = A parte de açúcar tem de estar entre 1 e 60 %.
 larder-lots = Em casa
 
 larder-get-title = O que arranjar
