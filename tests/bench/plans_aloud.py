@@ -10,9 +10,9 @@ from collections.abc import Iterator
 from typing import Any
 
 from tests.care.any_colony import YEAR_START_MS, day_of, event
+from tests.support.said import say, say_portion
 
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.wording import say, say_portion
 from broodshelf.model.facts import ColonyState, Event, Lot, Place, Vessel
 from broodshelf.model.gauges import DAY_MS
 

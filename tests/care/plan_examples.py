@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from tests.support.said import say, say_portion
+
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.wording import say, say_portion
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z

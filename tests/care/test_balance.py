@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from tests.support.said import say
+
 from broodshelf.care.feeding.balance import balance_warning
-from broodshelf.care.wording import say
 from broodshelf.model.facts import Event
 
 DAY_MS = 86_400_000

@@ -9,9 +9,10 @@ from __future__ import annotations
 import math
 
 import pytest
+from tests.support.said import words
 
 from broodshelf.care import catalogue
-from broodshelf.care.catalogue import cautions, cautions_of, source_of, species, vessels, words
+from broodshelf.care.catalogue import cautions, cautions_of, source_of, species, vessels
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Vessel
 from broodshelf.model.kinds.words import FOUNDING_MODES, GUILDS

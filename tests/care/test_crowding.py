@@ -7,8 +7,8 @@ import math
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from tests.support.said import words
 
-from broodshelf.care.catalogue import words
 from broodshelf.care.colony.crowding import Growth, mould_grade, move_advice, room_for, room_gauge
 from broodshelf.model.gauges import due_at_ms, level_at
 from broodshelf.model.quantities import Estimate, OutOfRange

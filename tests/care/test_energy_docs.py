@@ -8,8 +8,7 @@ import pytest
 from tests.bench.plan_learning import cell
 from tests.care.appetite_simulation import share_within
 from tests.care.energy_examples import table
-
-from broodshelf.care.catalogue import words
+from tests.support.said import words
 
 DOC = (Path(__file__).parents[2] / "docs" / "care-model" / "energy.md").read_text("utf-8")
 

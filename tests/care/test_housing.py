@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
+from tests.support.said import words
 
-from broodshelf.care.catalogue import words
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Vessel
 from broodshelf.model.gauges import DAY_MS

@@ -5,8 +5,8 @@ from __future__ import annotations
 import math
 
 import pytest
+from tests.support.said import words
 
-from broodshelf.care.catalogue import words
 from broodshelf.care.water.hydration import (
     DRINKER_WORKERS,
     hydration_days,

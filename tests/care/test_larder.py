@@ -7,8 +7,8 @@ import math
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from tests.support.said import words
 
-from broodshelf.care.catalogue import words
 from broodshelf.care.plan.larder import Stock, Use, forecast, spoils_first
 from broodshelf.model.quantities import Estimate, OutOfRange
 

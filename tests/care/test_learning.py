@@ -11,11 +11,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy import integrate, stats
 from tests.care.appetite_simulation import APPETITES, learnt_after, share_within
+from tests.support.said import say
 
 from broodshelf.care.colony.arrival import Settling, settlings
 from broodshelf.care.feeding.belief import DAY_SD, PRIOR_SD
 from broodshelf.care.feeding.learning import MOST_SHARE, Learnt, learnt
-from broodshelf.care.wording import say
 from broodshelf.model.facts import Event
 from broodshelf.model.quantities import OutOfRange
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 from tests.care.stories import FOODS, Story, every, needs, notices, reasons, task_keys
+from tests.support.said import say
 
 from broodshelf.care.catalogue import species
-from broodshelf.care.wording import say
 from broodshelf.model.facts import Place, Rule, Vessel
 
 pytestmark = pytest.mark.long

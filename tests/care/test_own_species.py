@@ -8,10 +8,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from tests.care.stories import FOODS, Story, needs, notices
+from tests.support.said import say
 
 from broodshelf.care.catalogue import Species
 from broodshelf.care.colony.body import FRESH_MG, LENGTH_MM, WORKER_MM, worker_fresh_mg
-from broodshelf.care.wording import say
 from broodshelf.model.facts import Place
 from broodshelf.model.kinds.words import FOUNDING_MODES, GUILDS, STAGES
 from broodshelf.model.quantities import OutOfRange

@@ -5,8 +5,8 @@ from __future__ import annotations
 import math
 
 import pytest
+from tests.support.said import words
 
-from broodshelf.care.catalogue import words
 from broodshelf.care.colony.place_alarms import Around, place_alarms, usual_by_clock
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Hour, Place, Vessel

@@ -8,8 +8,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from tests.care.planned import DAY_MS, NOW_MS, count, fed, state, task
+from tests.support.said import words
 
-from broodshelf.care.catalogue import foods, origins, species, vessels, words
+from broodshelf.care.catalogue import foods, origins, species, vessels
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Lot, Place, Vessel
 from broodshelf.model.gauges import Gauge

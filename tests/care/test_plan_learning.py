@@ -6,9 +6,8 @@ import random
 
 import pytest
 from tests.care.plan_learning_simulation import APPETITES, SIZES, Colony, told, verdict
+from tests.support.said import say, words
 
-from broodshelf.care.catalogue import words
-from broodshelf.care.wording import say
 from broodshelf.model.facts import Event
 from broodshelf.model.gauges import DAY_MS
 

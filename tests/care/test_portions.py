@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import pytest
 from tests.care.servings import NOW_MS, SIZES, codes, colony, days, fed, held_mg, served
+from tests.support.said import words
 
-from broodshelf.care.catalogue import species, words
+from broodshelf.care.catalogue import species
 from broodshelf.care.feeding.appetite import protein_mg_per_day
 from broodshelf.care.plan.known import know
 from broodshelf.care.plan.make import make_plan

@@ -7,8 +7,9 @@ import math
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from tests.support.said import say_portion, words
 
-from broodshelf.care.catalogue import foods, words
+from broodshelf.care.catalogue import foods
 from broodshelf.care.feeding.prey import (
     BANKED_DAYS_SMALL,
     MOST_PIECES,
@@ -16,7 +17,6 @@ from broodshelf.care.feeding.prey import (
     seed_form,
 )
 from broodshelf.care.feeding.servings import protein_mg_of
-from broodshelf.care.wording import say_portion
 from broodshelf.model.quantities import Estimate, OutOfRange
 from broodshelf.records.schemas import check_fields
 

@@ -8,9 +8,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from tests.care.water_logs import LEAKING, REFILL, START_MS, STEADY, codes, eye, log, mm, water
+from tests.support.said import words
 from tests.support.tubes import FULL_MM, ROOM, TUBE, Keeper, rates_found
 
-from broodshelf.care.catalogue import vessels, words
+from broodshelf.care.catalogue import vessels
 from broodshelf.care.water.loss_rate import GRID, LOG_PRIOR, RATIOS
 from broodshelf.care.water.reservoir import gauge_of, is_urgent, reservoir
 from broodshelf.model.facts import Place, Vessel

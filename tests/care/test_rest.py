@@ -8,8 +8,9 @@ import math
 from pathlib import Path
 
 import pytest
+from tests.support.said import words
 
-from broodshelf.care.catalogue import species, words
+from broodshelf.care.catalogue import species
 from broodshelf.care.colony.day_length import day_length_hours, shortest_day_near
 from broodshelf.care.colony.history import History
 from broodshelf.care.colony.stages import switches

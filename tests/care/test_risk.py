@@ -6,8 +6,9 @@ The days are published times to death: reference in ``risk.WATCH_DAYS``. Holds: 
 from __future__ import annotations
 
 import pytest
+from tests.support.said import words
 
-from broodshelf.care.catalogue import foods, origins, words
+from broodshelf.care.catalogue import foods, origins
 from broodshelf.care.feeding.food_origin import origin_verdict
 from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.risk import WATCH_DAYS, risky_lots

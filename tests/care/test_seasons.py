@@ -16,8 +16,8 @@ from tests.care.stories import (
     reasons,
     task_keys,
 )
+from tests.support.said import words
 
-from broodshelf.care.catalogue import words
 from broodshelf.model.facts import Place, Vessel
 
 # what is counted beats the calendar

@@ -6,11 +6,11 @@ import itertools
 
 import pytest
 from tests.care.servings import NOW_MS, SIZES, check, colony, held_mg, lot, served
+from tests.support.said import say, say_portion
 
 from broodshelf.care.catalogue import species
 from broodshelf.care.plan.known import know
 from broodshelf.care.plan.ration import ration_of
-from broodshelf.care.wording import say, say_portion
 from broodshelf.model.facts import Event, Vessel
 from broodshelf.model.gauges import DAY_MS
 

@@ -13,10 +13,10 @@ from dataclasses import replace
 import pytest
 from hypothesis import HealthCheck, given, settings
 from tests.care.any_colony import colonies, day_of
+from tests.support.said import say, say_portion, words
 
-from broodshelf.care.catalogue import vessels, words
+from broodshelf.care.catalogue import vessels
 from broodshelf.care.plan.make import Plan, make_plan
-from broodshelf.care.wording import say, say_portion
 from broodshelf.model.facts import ColonyState, Event
 from broodshelf.model.gauges import DAY_MS
 from broodshelf.model.tasks import Task

@@ -6,8 +6,9 @@ import math
 from dataclasses import replace
 
 import pytest
+from tests.support.said import words
 
-from broodshelf.care.catalogue import species, words
+from broodshelf.care.catalogue import species
 from broodshelf.care.colony.climate import climate_of
 from broodshelf.care.colony.founding import workers_from_eggs
 from broodshelf.care.colony.history import local_day, read_history

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
+from tests.support.said import words
 
-from broodshelf.care.catalogue import words
 from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.stand_in import for_stand_in
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel

@@ -7,6 +7,7 @@ import math
 import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
+from tests.support.said import say
 
 from broodshelf.care.colony.census import Brood, census_of
 from broodshelf.care.feeding.removal import fresh_days
@@ -19,7 +20,6 @@ from broodshelf.care.feeding.stores import (
     sugar_interval,
     sugar_mg,
 )
-from broodshelf.care.wording import say
 from broodshelf.model.facts import Event
 from broodshelf.model.kinds.log import Feeding
 from broodshelf.model.quantities import Estimate, OutOfRange

@@ -11,8 +11,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy import integrate, stats
 from tests.bench.tasting_offers import by_tasting, compare, in_turn, one_trial
+from tests.support.said import say, words
 
-from broodshelf.care.catalogue import origins, words
+from broodshelf.care.catalogue import origins
 from broodshelf.care.feeding.tasting import (
     NOTHING_KNOWN,
     Acceptance,
@@ -24,7 +25,6 @@ from broodshelf.care.feeding.tasting import (
     tally_of,
 )
 from broodshelf.care.feeding.trial import Candidate, Offer, Trial, acceptances, suggest
-from broodshelf.care.wording import say
 from broodshelf.model.facts import Tally
 from broodshelf.model.quantities import OutOfRange
 

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import pytest
+from tests.support.said import words
 
-from broodshelf.care.catalogue import species, temperatures, words
+from broodshelf.care.catalogue import species, temperatures
 from broodshelf.care.colony.temperature import limits_of, temperature_tasks
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Hour, Place

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
+from tests.support.said import say
 
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.wording import say
 from broodshelf.model.facts import ColonyState, Event, Lot, Vessel
 from broodshelf.model.gauges import DAY_MS
 

@@ -14,7 +14,6 @@ from broodshelf.care.calculators import CALCULATORS
 from broodshelf.care.feeding.food_origin import origin_verdict
 from broodshelf.care.feeding.sugar_water import WATER_G_PER_ML, recipe
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.wording import fill, say_portion
 from broodshelf.model.facts import ColonyState, Event, Vessel
 from broodshelf.model.gauges import Gauge, apply_event, due_at_ms, level_at
 
@@ -47,16 +46,6 @@ def test_origin(case):
     got = origin_verdict(case["origin"], got_on=case["got_on"], today=case["today"])
 
     assert (case["verdict"], case["until"]) == (got.verdict, got.until)
-
-
-@pytest.mark.parametrize("case", vectors("words")["portions"], ids=lambda case: case["words"])
-def test_portion_in_words(case):
-    assert case["words"] == say_portion(case["portion"])
-
-
-@pytest.mark.parametrize("case", vectors("words")["templates"], ids=lambda case: case["template"])
-def test_template(case):
-    assert case["words"] == fill(case["template"], case["args"])
 
 
 @pytest.mark.parametrize("case", vectors("mixing")["cases"], ids=lambda case: f"{case['percent_ww']} %")

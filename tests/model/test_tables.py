@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import asdict
 from typing import get_args
 
+from tests.support.said import words
+
 from broodshelf.care import catalogue
 from broodshelf.model.needs import ALL_FOOD, CANNOT_WAIT, FAULTS, NEEDS, FaultCode, Need
 from broodshelf.model.tasks import (
@@ -20,13 +22,13 @@ from broodshelf.model.tasks import (
 
 
 def test_every_need_fault_and_kind_of_task_has_its_row_and_its_words():
-    words = catalogue.words()
+    said = words()
 
-    assert set(NEEDS) == set(get_args(Need)) == words["need"].keys()
-    assert set(FAULTS) == set(get_args(FaultCode)) == words["fault"].keys()
+    assert set(NEEDS) == set(get_args(Need)) == said["need"].keys()
+    assert set(FAULTS) == set(get_args(FaultCode)) == said["fault"].keys()
     assert set(TASKS) == set(get_args(What))
-    assert words["todo"].keys() <= set(TASKS)
-    assert set(TASKS) - words["todo"].keys() <= ALL_FOOD | {
+    assert said["todo"].keys() <= set(TASKS)
+    assert set(TASKS) - said["todo"].keys() <= ALL_FOOD | {
         "fault",
         "rest_water",
     }  # told by portion, fault or need

@@ -1,7 +1,7 @@
 """Calculators that stand by themselves, the same for the command line and the app.
 
-To add one, write it beside these, put it into ``CALCULATORS``, and its words into the sections ``reckon``,
-``reckon_formula``, ``reckon_source``, ``reckon_limits`` and ``reckoned`` of ``catalogue/words.toml``.
+To add one, write it beside these, put it into ``CALCULATORS``, and its words into ``languages/en/reckon.ftl`` and
+``calculators.ftl``.
 """
 
 from __future__ import annotations
