@@ -9,8 +9,6 @@ from tests.support.said import say
 from broodshelf.care.catalogue import species
 from broodshelf.model.facts import Place, Rule, Vessel
 
-pytestmark = pytest.mark.long
-
 # the first food, and what could not be done before
 
 

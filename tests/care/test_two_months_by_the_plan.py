@@ -7,6 +7,7 @@ once more, apart from the code, and the days between feedings are counted from t
 from __future__ import annotations
 
 import itertools
+from functools import cache
 
 import pytest
 from tests.care.any_colony import YEAR_START_MS, event
@@ -49,6 +50,7 @@ def bands(code: str, workers: int, larvae: bool) -> dict[str, tuple[float, float
     return {need: (low * slow, high * slow) for need, (low, high) in found.items()}
 
 
+@cache
 def two_months_by_the_plan(code: str, workers: int, larvae: str) -> tuple[Event, ...]:
     """Do what is due twice a day, tell after a day that all was taken, and count again every two weeks."""
     log: tuple[Event, ...] = ()
