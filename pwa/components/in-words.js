@@ -82,6 +82,9 @@ export const Cautions = ({ items }) => html`
   })}
 `;
 
+/** The notices that say what the card of the brood says with its dates. */
+export const OF_BROOD = ['first_workers_in', 'next_workers_in', 'founding_stalled'];
+
 /** @param {{items: Reason[]}} props */
 export const Notices = ({ items }) => html`
   ${items.map(

@@ -13,14 +13,12 @@ import { levelAt } from '../care/gauges.js';
 import { keep, remove, tell } from '../signals/actions.js';
 import { now, today } from '../signals/clock.js';
 import { catalogue, gaugesOf, planOf, rowsOf } from '../signals/rows.js';
-import { Cautions, Notices, Reasons } from '../components/in-words.js';
+import { Cautions, Notices, OF_BROOD, Reasons } from '../components/in-words.js';
 import { say, sayOf } from '../words/say.js';
 import { listed, nameOfDay, weekDay } from '../words/shown.js';
 
 const Brood = lazy(() => import('./brood.js'), 'Brood');
 
-/** What stands with the brood. */
-const OF_BROOD = ['first_workers_in', 'next_workers_in', 'founding_stalled'];
 const USUAL_DAYS = 4;
 const LONGEST_DAYS = 60;
 

@@ -1,17 +1,19 @@
 // The first colony is in: its plan at once, then the two things that make the app dependable, each with its reason.
 import { html } from '../components/html.js';
 import { Install } from '../components/install.js';
-import { planOf, round, rows } from '../signals/rows.js';
+import { lazy } from '../components/lazy.js';
+import { planOf, rowOf, round } from '../signals/rows.js';
 import { Nudges } from './nudges.js';
 import { Task } from '../components/task.js';
-import { Notices } from '../components/in-words.js';
+import { Notices, OF_BROOD } from '../components/in-words.js';
 import { say } from '../words/say.js';
 
+const Brood = lazy(() => import('./brood.js'), 'Brood');
 const SHOWN = 3;
 
 /** @param {{id: string}} props */
 export function WelcomeScreen({ id }) {
-  const colony = rows.value.get(id);
+  const colony = /** @type {import('../care/overlay.js').ShownRow<'colony'> | undefined} */ (rowOf(id));
   const plan = planOf(id);
   const items = round.value.items.filter((item) => item.colony_id === id).slice(0, SHOWN);
   return html`
@@ -21,7 +23,14 @@ export function WelcomeScreen({ id }) {
       ${
         plan
           ? html`
-              <${Notices} items=${plan.set.notices ?? []} />
+              ${
+                plan.set.census &&
+                colony &&
+                html`
+                  <${Brood} colony=${colony} />
+                `
+              }
+              <${Notices} items=${(plan.set.notices ?? []).filter(({ code }) => !OF_BROOD.includes(code))} />
             `
           : html`
               <p class="soft">${say('welcome-wait')}</p>

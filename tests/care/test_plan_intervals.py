@@ -62,7 +62,7 @@ def test_what_was_learnt_from_checks_changes_the_next_plan():
     assert gauge.basis == "learnt"
     assert "appetite_learnt" in [r["code"] for r in gauge.reasons]
     held = [content_mg(read(Feeding, task(plan, "protein").suggested["set"]))[0] for plan in (eager, dainty)]
-    assert held[0] > 1.5 * held[1]
+    assert held[0] > 1.4 * held[1]  # three pieces, and two
 
 
 def test_a_first_serving_is_a_third_and_grows_with_what_was_eaten_up():

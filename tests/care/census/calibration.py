@@ -16,11 +16,17 @@ from broodshelf.care.colony.census.groups import LIFE_GROUPS
 
 GROUPS = ("lasius", "tetramorium", "solenopsis", "camponotus", "myrmica", "messor")
 KINDS = ("founding", "growing", "resting")
-FAR = 10_000.0
+TUNED_ON, JUDGED_ON = 1_000, 20_000
+"""From which seeds on the constants of the census were tuned, and from which its ranges are judged: never the same."""
+FAR = 1e9
+"""A day that never comes: where nothing is said of an end, and where what was asked for does not happen."""
 
 
 class Told(NamedTuple):
-    """One interval and what came of it; ``line``: how wide a line through the counts would have made it."""
+    """One interval and what came of it; ``line``: how wide a line through the counts would have made it, and
+
+    ``line_held``: whether that had held the truth.
+    """
 
     question: str
     low: float
@@ -28,6 +34,7 @@ class Told(NamedTuple):
     high: float
     truth: float
     line: float | None = None
+    line_held: bool | None = None
 
     @property
     def held(self) -> bool:
@@ -54,10 +61,10 @@ def told(kind: str, code: str, seed: int) -> list[Told]:
     )
 
 
-def many(kind: str, code: str, colonies: int) -> dict[str, list[Told]]:
-    """Return all that was said about so many colonies, by question."""
+def many(kind: str, code: str, colonies: int, first: int = 0) -> dict[str, list[Told]]:
+    """Return all that was said about so many colonies from a seed on, by question."""
     found: dict[str, list[Told]] = defaultdict(list)
-    for seed in range(colonies):
+    for seed in range(first, first + colonies):
         for said in told(kind, code, seed):
             found[said.question].append(said)
     return found
@@ -81,6 +88,8 @@ def _founding(code: str, dice: Random) -> list[Told]:
     group = LIFE_GROUPS[code]
     ants = Ants(group, dice, 0, claustral=True)
     temp_c, seen = warmth_of(group), []
+    # who is asked after how many looks is settled beforehand: to ask after the last look before the workers came would
+    # be to know that they are near
     looks, asked_at = dice.randrange(0, 6), 0
     next_look = dice.randrange(3, 12)
     while not ants.hatched and ants.age < 260:
@@ -89,7 +98,7 @@ def _founding(code: str, dice: Random) -> list[Told]:
             asked_at, looks = ants.age, looks - 1
             next_look += dice.randrange(5, 14)
         ants.day(temp_c)
-    if not ants.hatched:
+    if not ants.hatched or looks:
         return []
     facts = facts_of(group, seen, founding="claustral", founded_day=START_DAY, stage="founding")
     said = census.of(facts, START_DAY + asked_at)
@@ -159,15 +168,14 @@ def _ahead(ants: Ants, facts, temp_c: float, dice: Random) -> list[Told]:
     asked_at, now = ants.age, ants.workers
     room = max(10, round(now * dice.uniform(1.2, 2.5)))
     hatched_before = len(ants.hatched)
-    for days in range(1, 184):
+    full = None
+    for days in range(1, 201):  # as far as a census looks ahead
         ants.day(temp_c)
-        if days >= 91 and ants.workers >= max(room, 1000):
+        full = full or (ants.age - 1 if ants.workers >= room else None)
+        if days >= 91 and full is not None and len(ants.hatched) > hatched_before:
             break
     said = census.of(facts, START_DAY + asked_at)
     new = next(iter(ants.hatched[hatched_before:]), None)
-    full = next(
-        (day for day, workers in enumerate(ants.history) if day >= asked_at and workers >= room), None
-    )
     found = [
         *_span("new workers", said.new_workers, None if new is None else START_DAY + new + dice.random()),
         *_span("nest full", said.nest_full(room), None if full is None else START_DAY + full + dice.random()),
@@ -175,12 +183,17 @@ def _ahead(ants: Ants, facts, temp_c: float, dice: Random) -> list[Told]:
     for days in (30, 90):
         truth = ants.history[asked_at + days - 1]
         one = _number(f"workers in {days} days", said.workers_on(START_DAY + asked_at + days), truth)
-        found.append(one._replace(line=line_width(facts.seen, START_DAY + asked_at + days)))
+        middle, half = line_through(facts.seen, START_DAY + asked_at + days) or (0.0, None)
+        if half is not None:
+            one = one._replace(line=2 * half, line_held=abs(math.log(max(0.5, truth)) - middle) <= half)
+        found.append(one)
     return found
 
 
-def line_width(seen, day: int) -> float | None:
-    """Return how wide a line through the logarithms of three counts or more makes a day's workers, 80 % of Student's t.
+def line_through(seen, day: int) -> tuple[float, float] | None:
+    """Return middle and half width of a day's workers by a line through the logarithms of three counts or more.
+
+    80 % of Student's t.
 
     As plans reckoned before there was a census: both ends of rate and size together.
     """
@@ -196,7 +209,8 @@ def line_width(seen, day: int) -> float | None:
     left = sum((log - now - rate * at) ** 2 for at, log in zip(days, logs, strict=True))
     spread = max(0.05, math.sqrt(left / (n - 2)))
     t = (3.078, 1.886, 1.638, 1.533, 1.476, 1.440)[min(n - 3, 5)]
-    return 2 * t * spread * (math.sqrt(1 / n + mean**2 / squares) + (day - last) / math.sqrt(squares))
+    half = t * spread * (math.sqrt(1 / n + mean**2 / squares) + (day - last) / math.sqrt(squares))
+    return now + rate * (day - last), half
 
 
 def share_held(said: list[Told]) -> float:

@@ -29,7 +29,8 @@ def width_days(story: Story) -> int:
 
 
 def test_pupae_that_were_seen_bring_the_first_workers_nearer_and_widen_nothing():
-    before, after = founding(), founding().log(0, "count", pupae="seen")
+    flew = "2026-06-30"  # pupae may well be there by now, and may well not
+    before, after = founding(flew), founding(flew).log(0, "count", pupae="seen")
 
     assert hatching(after)[1] < hatching(before)[1]
     assert hatching(after)[2] <= hatching(before)[2]
@@ -55,7 +56,7 @@ def test_seen_says_only_that_there_are_some():
         columns = [column for column in story.plan().census["stages"] if column[0] <= story.now_ms]
         return columns[-1][4][1]  # the best of today
 
-    assert pupae(after) >= pupae(many) > 6
+    assert pupae(after) > 0.8 * pupae(many) > 6  # that no workers were seen beside them counts, too
 
 
 @pytest.mark.parametrize("founded_on", ["2026-05-20", "2026-06-25", "2026-07-18"])

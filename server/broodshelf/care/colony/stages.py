@@ -77,7 +77,7 @@ class Switches:
 
     @property
     def resting(self) -> bool:
-        """Say whether the colony rests: nothing is fed, and nothing is forecast."""
+        """Say whether the colony rests: nothing is fed, and nothing grows before it wakes."""
         return self.season is not None and self.season.resting
 
     @property
@@ -116,7 +116,7 @@ def _resting(seen: Seen) -> Switches:
         notices=tuple(season_notices(seen.season, seen.state, seen.species, seen.day)),
         tasks=tuple(season_tasks(seen.season, seen.state, seen.species, seen.climate, seen.day)),
         excused=seen.spells,
-        forecasts_off=True,
+        forecasts_off=_forecasts_off(seen),
         cautions=_cautions(seen.species),
         stage=seen.stage,
         season=seen.season,
@@ -157,7 +157,7 @@ def _awake(seen: Seen, workers: float | None) -> Switches:
         slower=SETTLING_SLOWER if settles is not None else 1.0,
         maintenance=_maintenance(seen, counted, queenless=queenless),
         excused=(*seen.spells, *_slow_spells(seen)),
-        forecasts_off=suspected or stage == "empty" or (seen.doubt is not None and seen.doubt.certain),
+        forecasts_off=_forecasts_off(seen),
         nanitics=has_nanitics(state, workers),
         first_food=None if window is None else (window[0].isoformat(), window[1].isoformat()),
         cautions=_cautions(species),
@@ -169,6 +169,12 @@ def _awake(seen: Seen, workers: float | None) -> Switches:
         not_now=_not_now(seen, settling=settles is not None, suspected=suspected),
         tasks=(*asked(seen), *season_tasks(seen.season, state, species, seen.climate, day)),
     )
+
+
+def _forecasts_off(seen: Seen) -> bool:
+    """Say whether nothing is foretold: no queen, or one who is doubted."""
+    certain = seen.doubt is not None and seen.doubt.certain
+    return certain or seen.stage == "empty" or seen.state.condition == "queenless_suspected"
 
 
 def _by_stage(stage: LifeStage, founds: str) -> frozenset[Need]:

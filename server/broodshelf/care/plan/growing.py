@@ -5,7 +5,7 @@ Nothing else in a plan foretells: whoever speaks of the future asks here, and he
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from typing import Any, Final
 
 from ...model.gauges import DAY_MS
@@ -21,6 +21,8 @@ from .known import Known
 from .today import LOOKED_DAYS
 
 AHEAD_DAYS: Final = 30
+FIRST_SOON_DAYS: Final = 42
+"""First workers that come within so many days go before a late rest (common practice, no source)."""
 STEPS: Final = 6
 """The curve is drawn through so many points after the last count."""
 WIDE_DAYS: Final = 28
@@ -125,6 +127,32 @@ def stalled_notice(known: Known) -> Mapping[str, Any] | None:
     return None if late_days is None else reason("founding_stalled", days=late_days)
 
 
+def rest_or_first(known: Known, notices: Iterable[Mapping[str, Any]]) -> Iterator[Mapping[str, Any]]:
+    """Yield notices; where a rest is due and a founding's first workers come soon, that they go before the rest."""
+    days = (
+        None if known.living is None or known.switched.stage not in FOUNDING else known.living.first_workers
+    )
+    high = None if days is None or stalled_notice(known) is not None else days.high
+    if high is not None and known.living is not None and high - known.living.day > FIRST_SOON_DAYS:
+        high = None
+    for notice in notices:
+        if notice["code"] != "rest_missed" or high is None or days is None:
+            yield notice
+        else:
+            args = {name: notice["args"][name] for name in ("low_c", "high_c", "ramp_days")}
+            yield reason("rest_after_first", low_on=_iso(days.low), high_on=_iso(high), **args)
+
+
+def resting_notice(known: Known) -> Mapping[str, Any] | None:
+    """Return what is in the nest of a colony that rests; None where nothing is forecast."""
+    if known.living is None or known.switched.stage not in (*FOUNDING, "workers"):
+        return None
+    larvae = known.living.today.larvae
+    if larvae.best < 1:
+        return reason("rest_no_brood")
+    return reason("rest_larvae_wait", low=max(1, round(larvae.low)), high=round(larvae.high))
+
+
 def census_shown(known: Known) -> Mapping[str, Any] | None:
     """Return the census as screens draw it, in the shape of docs/http-api.md; None where nothing is forecast."""
     living = known.living
@@ -132,7 +160,7 @@ def census_shown(known: Known) -> Mapping[str, Any] | None:
         return None
     first = known.switched.stage in FOUNDING
     days = living.first_workers if first else living.new_workers
-    asked = awaited(living, known.history.counts) if first else None
+    asked = awaited(living, known.history.counts) if first and not known.switched.resting else None
     return {
         "founding": first,
         "measured": living.measured,

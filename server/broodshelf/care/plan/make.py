@@ -26,6 +26,8 @@ from .growing import (
     full_notice,
     growth_ahead,
     growth_of,
+    rest_or_first,
+    resting_notice,
     stalled_notice,
     wide_notice,
 )
@@ -147,7 +149,9 @@ def _notices(known: Known) -> list[Mapping[str, Any]]:
     """Return what the keeper should know besides what is to be done."""
     state, switched = known.state, known.switched
     resting = switched.resting
-    found: list[Mapping[str, Any]] = [*known.rest_sensed, *switched.notices]
+    brood = resting_notice(known) if resting else None
+    found: list[Mapping[str, Any]] = [*known.rest_sensed, *rest_or_first(known, switched.notices)]
+    found += [] if brood is None else [brood]
     if state.species_code not in species():
         found.append(reason("species_unknown"))
     if not switched.off >= ALL_FOOD:  # where nothing is fed, nothing is reckoned

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime as dt
 from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
@@ -19,6 +20,7 @@ from ..colony.climate import Climate
 from ..colony.day_climate import DayClimate
 from ..colony.history import History, day_number, local_day
 from ..colony.life_stage import FOUNDING
+from ..colony.season import Season
 from ..colony.stages import Switches
 
 LOOKED_DAYS: Final = 14
@@ -26,28 +28,40 @@ LOOKED_DAYS: Final = 14
 FAR_OFF, MOST_GROWN = 3.0, 6.0
 """So far the census may lie from a count that it is to carry on, and so many times as many at most it makes of it."""
 OLD_DAYS: Final = 90
-"""A last look that is older says nothing of the coming month (common practice, no source)."""
+"""A last look that is older says nothing of the coming month; but days of rest do not count (common practice)."""
 
 
 def foretold(
     state: ColonyState, species: Species, history: History, climate: Climate, switched: Switches,
     counted: census.Census, by_day: Sequence[DayClimate], now_ms: int,
 ) -> tuple[Facts | None, Census | None]:  # fmt: skip
-    """Return the facts and the living census; None of both in a rest, without a queen, or where nobody looked lately.
+    """Return the facts and the living census; None of both without a queen, or where nobody looked lately.
 
     A parasite's queen has no brood of her own before her hosts: nothing is foretold of her.
     """
-    if switched.season is None or switched.resting or switched.forecasts_off or switched.stage == "parasitic":
+    season = switched.season
+    if season is None or switched.forecasts_off or switched.stage == "parasitic":
         return None, None
+    if season.resting and season.began_on is None:
+        return None, None  # what a rest leaves of the brood goes by how long it has lasted
     founds = switched.stage in FOUNDING
     looked_ms = max((count.at_ms for count in history.brood_seen), default=None)
     if looked_ms is None and not (founds and state.founded_on):
         return None, None
-    if not founds and (looked_ms is None or now_ms - looked_ms > OLD_DAYS * DAY_MS):
-        return None, None
     today = local_day(now_ms, state.utc_offset_min)
-    facts = facts_of(state, species, history, climate, switched.season, today, by_day)
+    if not founds and (looked_ms is None or _awake_days(looked_ms, now_ms, season, today) > OLD_DAYS):
+        return None, None
+    facts = facts_of(state, species, history, climate, season, today, by_day)
     return facts, census.of(facts, day_number(today))
+
+
+def _awake_days(looked_ms: int, now_ms: int, season: Season, today: dt.date) -> float:
+    """Return for how many days nobody looked, without those that the colony rested."""
+    looked = dt.date.fromordinal(today.toordinal() - (now_ms - looked_ms) // DAY_MS)
+    rests = [season.rested] if season.rested is not None else []
+    rests += [(season.began_on, today)] if season.resting and season.began_on is not None else []
+    rested = sum(max(0, (min(end, today) - max(begin, looked)).days) for begin, end in rests)
+    return (now_ms - looked_ms) / DAY_MS - rested
 
 
 def by_now(counted: census.Census, living: Census, utc_offset_min: int) -> census.Census:

@@ -134,6 +134,9 @@ notice-wakes-later =
     } später auf als eingestellt.
 notice-rest-unmarked = Sie steht bei { DEGREES($mean_c) } in der Zeit ihrer Ruhe (üblich: { DEGREES($low_c) } bis { DEGREES($high_c) }, gängige Praxis): Wenn sie ruht, stell den Zustand auf „In Ruhezeit“, dann wird nichts gefüttert.
 notice-rest-missed = Diese Art ruht im Winter { $low_months } bis { $high_months } Monate bei { DEGREES($low_c) } bis { DEGREES($high_c) } und sollte begonnen haben; keine Ruhe ist eingetragen. Eine späte ist besser als keine: Kühle sie in etwa { $ramp_days } Tagen ab (gängige Praxis).
+notice-rest-after-first = Diese Art ruht im Winter, und keine Ruhe ist eingetragen; aber ihre ersten Arbeiterinnen sollten zwischen { $low_on } und { $high_on } schlüpfen: Lass sie warm, bis sie da sind und gefressen haben, dann kühle in etwa { $ramp_days } Tagen auf { DEGREES($low_c, unit: "none") } bis { DEGREES($high_c) } ab (gängige Praxis).
+notice-rest-larvae-wait = Etwa { $low } bis { $high } Larven warten wohl im Nest, bis die Kolonie erwacht; Eier und Puppen vergehen in der Kälte. Nachsehen ist nicht nötig.
+notice-rest-no-brood = Wohl keine Brut ist mehr im Nest: Eier und Puppen vergehen in der Kälte, und gelegt wird wieder, wenn sie wach und warm ist. Nachsehen ist nicht nötig.
 notice-rest-begins-summer = Die Sommerruhe kann in { $low } bis { $high } Tagen beginnen: Sie verschließt ihr Nest und nimmt kein Futter. Wird nichts mehr genommen, stell den Zustand auf „In Ruhezeit“ (gängige Praxis).
 notice-rest-begins = Die Winterruhe kann in { $low } bis { $high } Tagen beginnen, wenn der Tag nur noch etwa { $hours } Stunden hat: Kühle sie in etwa { $ramp_days } Tagen auf { DEGREES($low_c) } bis { DEGREES($high_c) } ab. Eine Spanne, keine Regel (gängige Praxis).
 notice-rest-may-end =

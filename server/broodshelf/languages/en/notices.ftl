@@ -134,6 +134,9 @@ notice-wakes-later =
     } later than was set.
 notice-rest-unmarked = It stands at { DEGREES($mean_c) } in the season of its rest (usual: { DEGREES($low_c) } to { DEGREES($high_c) }, common practice): if it rests, set its condition to resting, and nothing is fed.
 notice-rest-missed = This species rests { $low_months } to { $high_months } months in winter at { DEGREES($low_c) } to { DEGREES($high_c) } and should have begun by now; no rest is marked. A late one is better than none: cool it down over about { $ramp_days } days (common practice).
+notice-rest-after-first = This species rests in winter and none is marked, but its first workers should come between { $low_on } and { $high_on }: leave it warm until they are there and have eaten, then cool it down to { DEGREES($low_c, unit: "none") } to { DEGREES($high_c) } over about { $ramp_days } days (common practice).
+notice-rest-larvae-wait = About { $low } to { $high } larvae probably wait in the nest until it wakes; eggs and pupae fade in the cold. There is no need to look.
+notice-rest-no-brood = Probably no brood is left in the nest: eggs and pupae fade in the cold, and it lays again when it is awake and warm. There is no need to look.
 notice-rest-begins-summer = Its summer rest may begin in { $low } to { $high } days: it closes its nest and takes no food. When nothing is taken any more, set its condition to resting (common practice).
 notice-rest-begins = Its winter rest may begin in { $low } to { $high } days, when the day is down to about { $hours } hours: cool it down to { DEGREES($low_c) } to { DEGREES($high_c) } over about { $ramp_days } days. A range, not a rule (common practice).
 notice-rest-may-end =

@@ -21,8 +21,17 @@ NURSING_QUEEN: Final = 1.0
 """A queen who has workers nurses like one of them (common practice, no source)."""
 WANDERS: Final = 0.01**2
 """What no model knows, as a variance of the logarithm of the workers a day: poor weeks, spills (careful default)."""
+RESTING_WANDERS: Final = 0.016**2
+"""The same for a day of cold: nobody looks into a rest, and what it costs differs (careful default)."""
 FOUNDED: Final = 0.7
 """From so many expected workers on a founding is over: by then the first has hatched with even odds (ln 2)."""
+
+
+_EACH: Final = (
+    "speed", "survival", "eggs_per_worker", "life_days", "most_eggs", "reserve", "reserve_rate", "starts_in",
+    "hatched", "shaken", "fresh", "_lives",
+)  # fmt: skip
+"""What has one entry a colony, besides workers."""
 
 
 class _Flow(NamedTuple):
@@ -77,6 +86,16 @@ class Colonies:
             setattr(made, name, getattr(self, name))
         return made
 
+    def take(self, chosen: Sequence[int]) -> Colonies:
+        """Return the colonies with these numbers, some of them perhaps more than once."""
+        made = Colonies(self.group, [self.workers[number] for number in chosen])
+        width = self.width
+        made.rows = [there for number in chosen for there in self.rows[number * width : (number + 1) * width]]
+        for name in _EACH:
+            values = getattr(self, name)
+            setattr(made, name, [values[number] for number in chosen])
+        return made
+
     def pack(self) -> None:
         """Hold the brood in a quarter of the space, to be kept."""
         self.rows = array("d", self.rows)
@@ -119,7 +138,7 @@ class Colonies:
         rows[width - 1 :: width] = [0.0] * self.size
         self.rows = list(map(mul, self._fades, rows)) if pace.fades else rows
         died = list(map(mul, self._dies, workers))
-        self.hatched, wanders = hatched, WANDERS * days
+        self.hatched, wanders = hatched, (RESTING_WANDERS if pace.cold else WANDERS) * days
         self.shaken = [
             was + born + dead + wanders * number * number
             for was, born, dead, number in zip(self.shaken, hatched, died, workers, strict=True)
@@ -150,7 +169,7 @@ class Colonies:
         """Work out what a step at this pace does; more than one turn where brood is faster than a place in a step."""
         group, speeds = self.group, list(self.speed)
         for i in self._young:
-            speeds[i] *= group.first_pace
+            speeds[i] *= group.first_pace * group.step_pace
         fastest = max(pace.moves)
         turns = [max(1, math.ceil(fastest * speed - 1e-9)) for speed in speeds]
         shares = [share for share, steps in zip(pace.moves, group.chain, strict=True) for _ in range(steps)]

@@ -9,7 +9,7 @@ from operator import add
 from ....model.quantities import Estimate
 from .colonies import FOUNDED
 from .facts import Facts
-from .reckoning import Reckoned, paces
+from .reckoning import Reckoned, paces, start_of
 from .spread import Column, column_of, workers_of
 
 
@@ -17,7 +17,7 @@ class Course:
     """The way ahead from the last observation, step by step; what nobody asks for is not worked out.
 
     ``days``: the last day of each step; ``hatched``: what each colony of the ensemble has hatched by each of them;
-    ``founding``: whether most of them still wait for their first workers.
+    ``founding``: whether its first workers are still to be seen.
     """
 
     __slots__ = ("_columns", "_steps", "_workers", "begin", "days", "founding", "hatched")
@@ -25,7 +25,11 @@ class Course:
     def __init__(self, begin: Reckoned, facts: Facts, until: int) -> None:
         self.begin = begin
         colonies = begin.ensemble.colonies.copy()
-        self.founding = sum(number < FOUNDED for number in colonies.workers) * 2 > colonies.size
+        waits = sum(number < FOUNDED for number in colonies.workers) * 2 > colonies.size
+        unseen = not any(seen.what == "workers" and seen.any for seen in facts.seen)
+        self.founding = unseen and (
+            waits or (facts.stage == "founding" and start_of(facts).kind != "workers")
+        )
         self._steps, self.days, self.hatched = [colonies.copy()], [begin.day], [[0.0] * colonies.size]
         step_days = facts.group.step_days
         for day, here in paces(facts, begin.day, max(until, begin.day + step_days)):
@@ -40,14 +44,19 @@ class Course:
     def column(self, number: int) -> Column:
         """Return all stages at the end of a step."""
         if number not in self._columns:
-            self._columns[number] = column_of(self.days[number], self._steps[number])
+            self._columns[number] = column_of(
+                self.days[number], self._steps[number], self._ahead_days(number)
+            )
         return self._columns[number]
 
     def workers(self, number: int) -> Estimate:
         """Return the workers at the end of a step."""
         if number not in self._workers:
-            self._workers[number] = workers_of(self._steps[number])
+            self._workers[number] = workers_of(self._steps[number], self._ahead_days(number))
         return self._workers[number]
+
+    def _ahead_days(self, number: int) -> float:
+        return self.days[number] - self.days[0]
 
     def hatched_by(self, day: int) -> list[float]:
         """Return what each colony has hatched by a day, since the first step."""

@@ -1,5 +1,6 @@
 """The ensemble: sixteen colonies on a fixed grid that stand for what is not known about the one at hand.
 
+Before its first workers it is drawn from many more queens (``founders``).
 Each has its place on seven standard scales, and what it is like follows from them. The grid is a Halton sequence taken
 through the normal quantile, mirrored and whitened: mean 0, deviation 1 and no correlation, without any dice.
 """
@@ -7,12 +8,14 @@ through the normal quantile, mirrored and whitened: mean 0, deviation 1 and no c
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from statistics import NormalDist
 from typing import Final
 
 from .colonies import Colonies
 from .facts import Facts
+from .founders import QUEENS, Founders
 from .groups import REFERENCE_C, SURVIVAL, LifeGroup
 from .pace import Pace
 
@@ -43,10 +46,10 @@ def _halton(index: int, base: int) -> float:
     return found
 
 
-def _grid() -> tuple[tuple[float, ...], ...]:
-    """Return the members' places: columns made orthogonal one after the other, each of deviation 1."""
+def _grid(many: int) -> tuple[tuple[float, ...], ...]:
+    """Return the places of so many: columns made orthogonal one after the other, each of deviation 1."""
     normal = NormalDist()
-    half = [[normal.inv_cdf(_halton(i, base)) for i in range(1, MEMBERS // 2 + 1)] for base in _BASES]
+    half = [[normal.inv_cdf(_halton(i, base)) for i in range(1, many // 2 + 1)] for base in _BASES]
     columns: list[list[float]] = []
     for raw in half:
         column = list(raw)
@@ -62,12 +65,17 @@ def _grid() -> tuple[tuple[float, ...], ...]:
     return tuple(sorted(places, reverse=True))  # the fastest first: they alone may need a second turn a step
 
 
-GRID: Final = _grid()
+GRID: Final = _grid(MEMBERS)
+_QUEENS: Final = _grid(QUEENS)
 
 
 @dataclass(slots=True)
 class Ensemble:
-    """The colonies, and their places on the scales. ``last_off``: how many deviations the last count was off."""
+    """The colonies, and their places on the scales.
+
+    ``last_off``: how many deviations the last count was off; ``founders``: the queens that looks weigh until workers
+    are seen, None from then on.
+    """
 
     group: LifeGroup
     speed_sd: float
@@ -75,17 +83,27 @@ class Ensemble:
     places: list[list[float]]
     colonies: Colonies
     last_off: float = 0.0
+    founders: Founders | None = None
 
     def copy(self) -> Ensemble:
         """Return the same ensemble to go on with."""
         return Ensemble(
             self.group, self.speed_sd, self.queens, [list(place) for place in self.places],
-            self.colonies.copy(), self.last_off,
+            self.colonies.copy(), self.last_off, self.founders and self.founders.copy(),
         )  # fmt: skip
 
     def step(self, here: Pace) -> None:
         """Go on by one step of the row."""
         self.colonies.step(here, self.group.step_days)
+        if self.founders is not None:
+            self.founders.step(here, self.group.step_days)
+
+    def draw(self) -> None:
+        """Become those of the founders who share their weight evenly."""
+        if self.founders is not None:
+            chosen = self.founders.alike(len(self.places))
+            self.places = [list(self.founders.places[number]) for number in chosen]
+            self.colonies = self.founders.colonies.take(chosen)
 
     def settle(self) -> None:
         """Give each member the rates of its place."""
@@ -118,13 +136,19 @@ def speed_sd(facts: Facts) -> float:
     return math.hypot(math.log(group.spread) / TO_80, by_warmth)
 
 
-def founding(facts: Facts, *, known: bool) -> Ensemble:
-    """Return queens without workers on the day of the flight; ``known`` False: it may be long ago.
+def founding(facts: Facts, in_days: float, *, known: bool) -> Ensemble:
+    """Return queens without workers who fly in some days from now on; ``known`` False: it may be long ago.
 
     The first brood is capped by one reserve: so many eggs as give the first workers of the group, laid until the first
     of them hatch.
     """
-    made = _made(facts, [0.0] * MEMBERS)
+    made, more = _queens(facts, in_days, GRID, known=known), _queens(facts, in_days, _QUEENS, known=known)
+    made.founders = Founders(more.colonies, more.places, [1 / QUEENS] * QUEENS)
+    return made
+
+
+def _queens(facts: Facts, in_days: float, grid: Sequence[Sequence[float]], *, known: bool) -> Ensemble:
+    made = _made(facts, [0.0] * len(grid), grid)
     group, colonies, places = facts.group, made.colonies, made.places
     low, high = group.first_brood
     middle, deviation = math.sqrt(low * high), math.log(high / low) / 2 / TO_80
@@ -134,7 +158,7 @@ def founding(facts: Facts, *, known: bool) -> Ensemble:
     colonies.reserve_rate = [reserve / laying_days for reserve in colonies.reserve]
     ago = 0.0 if known else UNKNOWN_FOUNDED_DAYS
     colonies.starts_in = [
-        FIRST_EGGS_DAYS * math.exp(0.3 * place[START]) + ago * NormalDist().cdf(place[START])
+        in_days + FIRST_EGGS_DAYS * math.exp(0.3 * place[START]) + ago * NormalDist().cdf(place[START])
         for place in places
     ]
     return made
@@ -154,9 +178,9 @@ def growing(facts: Facts, pace: Pace, days: float, workers: float, deviation: fl
     return made
 
 
-def _made(facts: Facts, workers: list[float]) -> Ensemble:
+def _made(facts: Facts, workers: list[float], grid: Sequence[Sequence[float]] = GRID) -> Ensemble:
     colonies = Colonies(facts.group, workers)
-    made = Ensemble(facts.group, speed_sd(facts), facts.queens, [list(place) for place in GRID], colonies)
+    made = Ensemble(facts.group, speed_sd(facts), facts.queens, [list(place) for place in grid], colonies)
     made.settle()
     return made
 

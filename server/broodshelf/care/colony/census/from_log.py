@@ -13,9 +13,10 @@ from ....model.kinds.log import Boost, Check, Count
 from ...catalogue import Species
 from ..climate import Climate
 from ..day_climate import DayClimate
-from ..history import History, day_number
+from ..history import History, day_number, day_of_number
 from ..life_stage import founding_mode
-from ..season import Season, slow_spells
+from ..season import SHORTEST_REST_DAYS, Season, slow_spells
+from ..season_words import usual_end
 from .facts import BROOD, EVER, Facts, Seen, Spell, looks_back_to
 from .groups import life_group
 from .remembered import Lru
@@ -46,9 +47,11 @@ def facts_of(
             (day - OFFERS_DAYS) // OFFERS_DAYS * OFFERS_DAYS,
         )
     )
+    if state.stage == "founding":
+        seen = tuple(_with_no_workers(seen))
     known_days = [seen[0].day] if seen else [day]
     known_days += [_day(state.acquired_on)] if state.acquired_on and not seen else []
-    rests = tuple(_rests(season, day))
+    rests = tuple(_rests(season, species, day))
     mean_c = climate.mean_c
     return Facts(
         group,
@@ -62,7 +65,7 @@ def facts_of(
         rests=rests,
         slow=tuple(
             (day_number(begin), day_number(end))
-            for begin, end in slow_spells(species, today, state.latitude_sign, season.rested)
+            for begin, end in slow_spells(species, today, state.latitude_sign, _own_rest(season, rests))
         ),
         seen=seen,
     )
@@ -107,6 +110,18 @@ def _seen(events: Sequence[Event], offset_ms: int, offers_from: int) -> Iterator
         yield from _offered(week, taken, refused, last)
 
 
+def _with_no_workers(seen: Sequence[Seen]) -> Iterator[Seen]:
+    """Yield with each look at a founding's brood that it found no workers, until some are seen: nobody misses them."""
+    told = {one.day for one in seen if one.what == "workers"}
+    waits = True
+    for one in seen:
+        waits = waits and not (one.what == "workers" and one.any)
+        if waits and one.what in BROOD and one.day not in told:
+            told.add(one.day)
+            yield Seen(one.day, "workers", word="none", event_id=one.event_id)
+        yield one
+
+
 def _offered(week: int, taken: int, refused: int, event_id: str) -> Iterator[Seen]:
     if taken or refused:
         word = "refused" if refused > taken else "taken"
@@ -138,13 +153,26 @@ def _counted(event: Logged[Count], day: int) -> Iterator[Seen]:
             yield Seen(day, stage, word=seen, event_id=event.id)
 
 
-def _rests(season: Season, day: int) -> Iterator[Spell]:
+def _rests(season: Season, species: Species, day: int) -> Iterator[Spell]:
+    """Yield its rests; one that goes on ends on the day that was set, else when it has rested as long as is usual."""
     if season.rested is not None:
         begin, end = season.rested
         yield day_number(begin), day_number(end)
     if season.resting and season.began_on is not None:
-        began = day_number(season.began_on)
-        yield began, EVER if season.ends_on is None else max(day + 1, day_number(season.ends_on))
+        usual = usual_end(season, species)
+        if season.ends_on is not None:
+            ends = day_number(season.ends_on)
+        else:
+            ends = EVER if usual is None else (day_number(usual[0]) + day_number(usual[1])) // 2
+        yield day_number(season.began_on), max(day + 1, ends)
+
+
+def _own_rest(season: Season, rests: Sequence[Spell]) -> tuple[dt.date, dt.date] | None:
+    """Return the last rest that starts its year, the one that goes on among them."""
+    if not season.resting or not rests or rests[-1][1] >= EVER:
+        return season.rested
+    begin, end = rests[-1]
+    return (day_of_number(begin), day_of_number(end)) if end - begin >= SHORTEST_REST_DAYS else season.rested
 
 
 def _day(iso: str) -> int:

@@ -15,9 +15,8 @@ from typing import Final
 
 STAGES: Final = ("eggs", "small_larvae", "large_larvae", "pupae")
 REFERENCE_C: Final = 25.0
-FULLNESS: Final = 0.8
-"""A chain of k steps of which a share p moves on at a time spreads a stage by sqrt((1 - p) / k) of its length: 0.15 of
-the whole way (Fowler et al. 1993: 25 to 54 days as extremes, 2 to 2.5 SD)."""
+WITHIN_CV: Final = 0.15
+"""How far the ways of single ants of one colony differ (Fowler et al. 1993: 25 to 54 days as extremes, 2 to 2.5 SD)."""
 SURVIVAL: Final = 0.5
 """Of eggs that become workers with care: 0.55 *Camponotus kiusiuensis* (Ito 1988), else common practice."""
 
@@ -37,7 +36,9 @@ class LifeGroup:
     ``spread``: between colonies, as a factor on the time from egg to worker; ``low_c..high_c``: where brood does well;
     ``first_brood``: workers of the first brood; ``life_days``: of a worker at 25 °C; ``eggs_per_worker``: laid a day
     for each worker while the queen has room; ``most_eggs``: of one queen in a day; ``first_pace``: how much faster the
-    first brood develops; ``step_days``: of one step of the reckoning; ``winter_larvae``: old larvae outlive a rest.
+    first brood develops; ``step_days``: of one step of the reckoning; ``step_pace``: so much slower a first brood goes
+    by these steps, or its first worker would come sooner than single ants do; ``winter_larvae``: old larvae outlive a
+    rest.
     """
 
     code: str
@@ -55,6 +56,7 @@ class LifeGroup:
     source: str
     measured: bool = False
     first_pace: float = 1.0
+    step_pace: float = 1.0
     winter_larvae: bool = True
 
     @cached_property
@@ -70,12 +72,16 @@ class LifeGroup:
 
     @cached_property
     def chain(self) -> tuple[int, int, int, int]:
-        """Into how many equal steps each stage is divided: so many that ``FULLNESS`` of each moves on in a step
-        at its usual warmth."""
-        eggs, small, large, pupae = (
-            max(1, round(FULLNESS * stage.degree_days / (self.usual_c - stage.threshold_c) / self.step_days))
-            for stage in self.times
-        )
+        """Into how many equal steps each stage is divided.
+
+        A chain of k steps of which a share p moves on at a time spreads the way by sqrt((1 - p) / k) of its length; p
+        is so large that this is ``WITHIN_CV`` at its usual warmth.
+        """
+        ways = [
+            stage.degree_days / (self.usual_c - stage.threshold_c) / self.step_days for stage in self.times
+        ]
+        share = 1 / (1 + WITHIN_CV**2 * sum(ways))
+        eggs, small, large, pupae = (max(1, round(share * way)) for way in ways)
         return eggs, small, large, pupae
 
     @cached_property
@@ -94,39 +100,39 @@ LIFE_GROUPS: Final[Mapping[str, LifeGroup]] = {
     group.code: group
     for group in (
         LifeGroup(
-            "lasius", StageTime(13, 12 * 16.4), StageTime(17, 8 * 9.1), StageTime(13, 12 * 19.5),
+            "lasius", StageTime(14, 11 * 16.4), StageTime(17, 8 * 9.1), StageTime(14, 11 * 19.5),
             spread=1.25, low_c=19, high_c=28, first_brood=(5, 20), life_days=(365, 730), eggs_per_worker=0.14,
-            most_eggs=60, step_days=3, measured=True, first_pace=45 / 37,
+            most_eggs=60, step_days=3, measured=True, first_pace=45 / 39, step_pace=0.95,
             source="Lasius niger at 25 °C, Matte & Billen 2021 Asian Myrmecol. 13:e013003, second-hand: 13.5 days as "
-            "eggs, 7.5 as larvae, 16 as pupae in the first brood, 45 / 37 of it later; larvae rest at "
-            "17 °C (Kipyatkov et al. 2004, abstract); the other threshold and the later broods: common practice",
+            "eggs, 7.5 as larvae, 16 as pupae for the first of a first brood; larvae rest at 17 °C (Kipyatkov et al. "
+            "2004, abstract); the other threshold, the middle of a brood and later broods: common practice",
         ),
         LifeGroup(
             "tetramorium", *_at_25_c(14, (10, 13, 15)), spread=1.5, low_c=21, high_c=31, first_brood=(5, 20),
-            life_days=(100, 400), eggs_per_worker=0.24, most_eggs=80, step_days=2,
+            life_days=(100, 400), eggs_per_worker=0.24, most_eggs=80, step_days=2, step_pace=0.94,
             source="Tetramorium and Pheidole, 38 days at 25 °C: common practice, no source",
         ),
         LifeGroup(
             "solenopsis", *_at_25_c(16, (9, 13.5, 13.5)), spread=1.4, low_c=24, high_c=32, first_brood=(10, 25),
-            life_days=(60, 120), eggs_per_worker=0.33, most_eggs=1000, step_days=2,
+            life_days=(60, 120), eggs_per_worker=0.33, most_eggs=1000, step_days=2, step_pace=0.9,
             source="36 days at 25 °C: common practice; growth of 0.04 a day, Markin, Dillier & Collins 1973; first "
             "brood from memory (Markin, Collins & Dillier 1972)",
         ),
         LifeGroup(
             "linepithema", StageTime(11.26, 276.3), StageTime(15.92, 524.6), StageTime(17.31, 99.9), spread=1.6,
             low_c=21, high_c=30, first_brood=(5, 20), life_days=(150, 300), eggs_per_worker=0.2, most_eggs=19,
-            step_days=7, measured=True,
+            step_days=7, step_pace=0.91, measured=True,
             source="Abril, Oliveras & Gómez 2010 J. Insect Sci. 10:97, stage by stage, second-hand; eggs: Keller 1988",
         ),
         LifeGroup(
             "monomorium", *_at_25_c(16, (7.5, 21.5, 9)), spread=1.4, low_c=24, high_c=30, first_brood=(5, 20),
-            life_days=(60, 120), eggs_per_worker=0.25, most_eggs=30, step_days=3,
+            life_days=(60, 120), eggs_per_worker=0.25, most_eggs=30, step_days=3, step_pace=0.93,
             source="Monomorium pharaonis 38 days (Peacock & Baxter 1950, second-hand; 25 to 54 days, Fowler et al. "
             "1993); laying and Tapinoma: common practice",
         ),
         LifeGroup(
             "camponotus", *_at_25_c(13, (25, 14, 23)), spread=1.35, low_c=21, high_c=30, first_brood=(3, 12),
-            life_days=(365, 1000), eggs_per_worker=0.08, most_eggs=25, step_days=5,
+            life_days=(365, 1000), eggs_per_worker=0.08, most_eggs=25, step_days=5, step_pace=0.94,
             source="Camponotus japonicus: egg 25 days, egg to worker about 60, temperature not stated (Japanese Ant "
             "Image Database); the rest: common practice",
         ),
@@ -137,22 +143,22 @@ LIFE_GROUPS: Final[Mapping[str, LifeGroup]] = {
         ),
         LifeGroup(
             "myrmica", *_at_25_c(10.24, (15, 29, 16)), spread=1.6, low_c=15, high_c=25, first_brood=(2, 8),
-            life_days=(365, 1000), eggs_per_worker=0.07, most_eggs=15, step_days=5,
+            life_days=(365, 1000), eggs_per_worker=0.07, most_eggs=15, step_days=5, step_pace=0.96,
             source="threshold from Q10 3.1 at 15 to 25 °C, Elmes & Wardlaw 1983; 60 days at 25 °C: common practice",
         ),
         LifeGroup(
             "messor", *_at_25_c(14, (14, 15, 16)), spread=1.5, low_c=22, high_c=32, first_brood=(4, 12),
-            life_days=(200, 600), eggs_per_worker=0.14, most_eggs=80, step_days=3,
+            life_days=(200, 600), eggs_per_worker=0.14, most_eggs=80, step_days=3, step_pace=0.9,
             source="Messor and Pogonomyrmex, 45 days at 25 °C: common practice, no source",
         ),
         LifeGroup(
             "slow_hunters", *_at_25_c(14, (28, 32, 35)), spread=1.6, low_c=20, high_c=28, first_brood=(2, 8),
-            life_days=(300, 900), eggs_per_worker=0.05, most_eggs=5, step_days=7,
+            life_days=(300, 900), eggs_per_worker=0.05, most_eggs=5, step_days=7, step_pace=0.97,
             source="ponerines and Myrmecia, 95 days at 25 °C: common practice, no source",
         ),
         LifeGroup(
             "other", *_at_25_c(13, (14, 20, 18)), spread=1.7, low_c=20, high_c=29, first_brood=(3, 15),
-            life_days=(150, 700), eggs_per_worker=0.12, most_eggs=40, step_days=4,
+            life_days=(150, 700), eggs_per_worker=0.12, most_eggs=40, step_days=4, step_pace=0.95,
             source="no figures for this genus: a middle of the groups, common practice, no source",
         ),
     )

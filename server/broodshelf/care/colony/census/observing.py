@@ -17,6 +17,7 @@ from typing import Final
 from .colonies import Colonies
 from .ensemble import LEARNT, Ensemble
 from .facts import Seen
+from .founders import look_likelihood
 from .likelihood import OFFSET, Bell, Likelihood, likelihood_of
 
 ROW_OFFSET: Final = 0.05
@@ -73,6 +74,8 @@ def numbers_of(colonies: Colonies, what: str) -> list[float]:
 def learn(ensemble: Ensemble, seen: Seen) -> Moved | None:
     """Take in one observation; None where it says nothing about a number."""
     what = seen.what
+    if ensemble.founders is not None and (seen.what in ("added", "died") or (what == "workers" and seen.any)):
+        ensemble.founders = None  # from here on it is a colony like any other
     if what == "added":
         _add(ensemble, seen)
         return None
@@ -87,7 +90,22 @@ def learn(ensemble: Ensemble, seen: Seen) -> Moved | None:
     likelihood = likelihood_of(seen, workers)
     if likelihood is None:
         return None
-    return _update(ensemble, seen, of, likelihood)
+    return _weigh(ensemble, seen, of, likelihood) or _update(ensemble, seen, of, likelihood)
+
+
+def _weigh(ensemble: Ensemble, seen: Seen, of: str, likelihood: Likelihood) -> Moved | None:
+    """Take in a look at a founding by weighing its queens; None where that is over, or the look surprises too much."""
+    founders = ensemble.founders
+    if founders is None:
+        return None
+    numbers = numbers_of(founders.colonies, of)
+    word = "none" if seen.number == 0 else seen.word
+    weighed = founders.weighed(numbers, look_likelihood(seen.what, word, numbers, likelihood))
+    if weighed is None:
+        ensemble.founders = None
+        return None
+    ensemble.draw()
+    return Moved(seen, weighed.expected, weighed.number, weighed.speed, weighed.laying, weighed.odds)
 
 
 def _update(ensemble: Ensemble, seen: Seen, of: str, likelihood: Likelihood) -> Moved | None:
@@ -107,7 +125,7 @@ def _update(ensemble: Ensemble, seen: Seen, of: str, likelihood: Likelihood) -> 
         if min(off * ensemble.last_off, abs(off), abs(ensemble.last_off)) > 1:
             deviation *= AGAIN_WIDER
         ensemble.last_off = off
-    after, left, odds = _posterior(middle, deviation, likelihood)
+    after, left, odds, wider = _posterior(middle, deviation, likelihood)
     shrink = max(MOST_SHRUNK, min(1.0, left / math.sqrt(spread)))
     left = shrink * math.sqrt(spread)
     before = [_mean([place[i] for place in ensemble.places]) for i in range(2)]
@@ -115,10 +133,12 @@ def _update(ensemble: Ensemble, seen: Seen, of: str, likelihood: Likelihood) -> 
     _regress(ensemble, apart, spread, max(-most, min(most, after - middle)), 1 - shrink)
     ensemble.settle()
     if of != "workers":
-        # what was seen is one throw around what each colony expects; the throw itself teaches it nothing
-        share = own / spread
+        # what was seen is one throw around what each colony expects; the throw itself teaches it nothing. Where it
+        # surprised, the colonies are held to differ more
+        apart_by = wider**2 * spread - chance
+        share = apart_by / (apart_by + chance)
         after = middle + share * (after - middle)
-        left = math.sqrt(own * chance / spread + (share * left) ** 2)
+        left = math.sqrt(share * chance + (share * left) ** 2)
     if own > 1e-10:
         widen = min(3.0, left / math.sqrt(own))
         wanted = [max(0.0, math.exp(after + widen * a) - OFFSET) for a in apart]
@@ -136,14 +156,14 @@ def _chance(colonies: Colonies, of: str, expected: float) -> float:
     return 0.5 / expected
 
 
-def _posterior(middle: float, deviation: float, likelihood: Likelihood) -> tuple[float, float, float]:
-    """Return middle and deviation after the look, and how likely a look that found nothing was."""
+def _posterior(middle: float, deviation: float, likelihood: Likelihood) -> tuple[float, float, float, float]:
+    """Return middle and deviation after the look, how likely it was, and how many times less sure it made before."""
     if isinstance(likelihood, Bell):
         off, error = likelihood.middle - middle, likelihood.deviation
         surprise = abs(off) / math.hypot(deviation, error) / SURPRISE
         wide = deviation * max(1.0, surprise)
         gain = wide**2 / (wide**2 + error**2)
-        return middle + gain * off, wide * math.sqrt(1 - gain), 1.0
+        return middle + gain * off, wide * math.sqrt(1 - gain), 1.0, max(1.0, surprise)
     for wider in WIDER:
         points = [middle + wider * deviation * node for node in NODES]
         weights = [weight * likelihood(point) for weight, point in zip(_NODE_WEIGHTS, points, strict=True)]
@@ -153,7 +173,7 @@ def _posterior(middle: float, deviation: float, likelihood: Likelihood) -> tuple
             break
     after = sum(w * p for w, p in zip(weights, points, strict=True)) / whole
     left = math.sqrt(sum(w * (p - after) ** 2 for w, p in zip(weights, points, strict=True)) / whole)
-    return after, left, odds
+    return after, left, odds, wider
 
 
 def _regress(ensemble: Ensemble, apart: Sequence[float], spread: float, shift: float, shrink: float) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from statistics import NormalDist
@@ -22,9 +23,9 @@ from .spread import Column, first_days
 HORIZON_DAYS: Final = 183
 ROUND_UP_DAYS: Final = 16
 """The way ahead is reckoned to a multiple of these, so that a day later nothing is reckoned anew."""
-NEXT_WIDER: Final = 1.15
-"""The wait for the next workers is said so much wider than reckoned, as a logarithm: then 80 of 100 held what colonies
-simulated ant by ant did, of those that had rested, too (tests.bench.census_calibration)."""
+SOONER_STEPS, LATER_STEPS = 1.0, 0.7
+"""By so many steps of the reckoning the next workers may come before and after what it says, where they are more than a
+step away: then 80 of 100 held what colonies simulated ant by ant did (tests.bench.census_calibration)."""
 DRAWN_BACK_DAYS, DRAWN_EVERY_DAYS, FOUNDING_EVERY_DAYS = 56, 14, 7
 """How far back the drawing of the stages reaches, and how far its columns are apart: in a founding, where one brood
 goes from stage to stage, half as far."""
@@ -111,12 +112,10 @@ class Census:
         days = None if self.founding else self._hatching()
         if days is None or days.best is None:
             return days
-        wait = days.best - self.day
-        low, high = (
-            None if end is None or wait <= 0 else self.day + wait * ((end - self.day) / wait) ** NEXT_WIDER
-            for end in (days.low, days.high)
-        )
-        return Days(days.low if low is None else low, days.best, high or days.high)
+        step_days = self.course.begin.ensemble.group.step_days
+        grain = max(0.0, min(step_days, days.best - self.day - 0.5))
+        low = max(float(self.day), days.low - SOONER_STEPS * grain)
+        return Days(low, days.best, None if days.high is None else days.high + LATER_STEPS * grain)
 
     def nest_full(self, room: float) -> Days | None:
         """Return when so many workers are reached; None where that is less likely than not within the horizon."""
@@ -132,17 +131,22 @@ class Census:
 
     def _hatching(self) -> Days | None:
         course = self.course
-        here = course.hatched_by(self.day)
+        # whether first workers have come since the last look nobody knows; of others the next are asked for
+        here = course.hatched[0] if self.founding else course.hatched_by(self.day)
         after = bisect_right(course.days, self.day)
-        odds = [(float(self.day), 0.0)]
+        odds = [(float(self.day), self._odds(course.hatched_by(self.day), here))]
         # day by day at first: with even odds of a worker today they rise by no straight line
         soon = range(self.day + 1, self.day + 2 * course.begin.ensemble.group.step_days)
         for day in (*soon, *(day for day in course.days[after:] if day > soon[-1])):
-            none = [math.exp(was - is_) for is_, was in zip(course.hatched_by(day), here, strict=True)]
-            odds.append((float(day), 1 - sum(none) / len(none)))
+            odds.append((float(day), self._odds(course.hatched_by(day), here)))
             if odds[-1][1] >= ENOUGH_ODDS:
                 break
         return self._days(odds)
+
+    @staticmethod
+    def _odds(hatched: Sequence[float], before: Sequence[float]) -> float:
+        """Return the odds that at least one worker has hatched."""
+        return 1 - sum(math.exp(was - is_) for is_, was in zip(hatched, before, strict=True)) / len(hatched)
 
     def _days(self, odds: list[tuple[float, float]]) -> Days | None:
         low, best, high = first_days(odds)

@@ -27,7 +27,7 @@ class Pace:
 
     ``moves``: the share of each of the four stages' compartments that goes on; ``laying``: of what is laid at its
     best, 0..1; ``left``: the share of each stage that heat and cold leave; ``ageing``: days that workers age, 1 a day
-    at 25 °C.
+    at 25 °C; ``cold``: it rests, or is as cold as in a rest.
     """
 
     moves: tuple[float, float, float, float]
@@ -35,6 +35,7 @@ class Pace:
     left: tuple[float, float, float, float]
     ageing: float
     fades: bool
+    cold: bool
 
 
 @lru_cache(maxsize=4096)
@@ -67,7 +68,9 @@ def pace(
     larvae = 1.0 if group.winter_larvae else fading
     left = (all_brood * fading, all_brood * larvae, all_brood * larvae, all_brood * fading)
     ageing = days * max(0.25, min(2.0, 2 ** ((mean_c - REFERENCE_C) / 10)))
-    return Pace((moves[0], moves[1], moves[2], moves[3]), laying, left, ageing, fades=min(left) < 1)
+    return Pace(
+        (moves[0], moves[1], moves[2], moves[3]), laying, left, ageing, fades=min(left) < 1, cold=cold
+    )
 
 
 def _rate(stage: StageTime, high_c: float, temp_c: float) -> float:

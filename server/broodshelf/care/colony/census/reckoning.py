@@ -35,12 +35,16 @@ KEPT: Final = 40
 
 
 class Start(NamedTuple):
-    """Where the reckoning of a colony begins: ``kind`` ``founded``, ``founding`` or ``workers``."""
+    """Where the reckoning of a colony begins: ``kind`` ``founded``, ``founding`` or ``workers``.
+
+    ``in_days``: from the day of the row to the flight itself.
+    """
 
     day: int
     kind: str
     workers: float = 0.0
     deviation: float = 0.0
+    in_days: int = 0
 
 
 class Reckoned(NamedTuple):
@@ -94,7 +98,7 @@ def start_of(facts: Facts) -> Start:
     founded = facts.founded_day
     founds = facts.founding is not None and _first_brood(facts, first)
     if founds and founded is not None and until - founded <= FOUNDED_LATELY_DAYS:
-        return Start(on_row(founded, days), "founded")
+        return Start(founded // days * days, "founded", in_days=founded % days)
     empty = any(seen.what == "workers" and not seen.any for seen in facts.seen[:3])
     if founds and (facts.stage == "founding" or (first is None and empty)):
         return Start(on_row(facts.known_day - round(UNKNOWN_FOUNDED_DAYS), days), "founding")
@@ -169,7 +173,7 @@ def _rests_on(facts: Facts, start: Start, number: int) -> tuple[object, ...]:
 
 def _begin(facts: Facts, start: Start) -> Reckoned:
     if start.kind != "workers":
-        return Reckoned(start.day, start.day, founding(facts, known=start.kind == "founded"))
+        return Reckoned(start.day, start.day, founding(facts, start.in_days, known=start.kind == "founded"))
     days = facts.group.step_days
     (_, here), *_ = paces(facts, start.day, start.day + days, ())
     return Reckoned(start.day, start.day, growing(facts, here, days, start.workers, start.deviation))
@@ -189,4 +193,6 @@ def _take_in(facts: Facts, before: Reckoned, number: int) -> Reckoned:
     moved = learn(ensemble, seen)
     gone = before.moved if moved is None else (*before.moved[-(KEPT - 1) :], moved)
     ensemble.colonies.pack()
+    if ensemble.founders is not None:
+        ensemble.founders.colonies.pack()
     return Reckoned(day, seen.day, ensemble, gone, tuple(past[-KEPT:]))
