@@ -136,7 +136,7 @@ export function Task({ item, steps = false, onOther, onLater }) {
             <button
               type="button"
               class="button main"
-              aria-label=${`${done_aloud}: ${nameOf(item.colony_id)}, ${title}`}
+              aria-label=${labelled(done_aloud ?? '', nameOf(item.colony_id), title)}
               onClick=${() => logAsSuggested([item])}
             >
               <${Icon} name="done" />
@@ -171,7 +171,7 @@ export function Task({ item, steps = false, onOther, onLater }) {
             <button
               type="button"
               class=${`button ${asks ? 'main' : ''}`}
-              aria-label=${`${other}: ${title}`}
+              aria-label=${labelled(other, title)}
               onClick=${() => onOther(item)}
             >
               ${other}

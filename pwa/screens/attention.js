@@ -106,7 +106,7 @@ function Unsent({ entry }) {
       <ul class="why">
         ${Object.entries(entry.op?.set ?? {}).map(
           ([name, value]) => html`
-            <li>${fieldName(name)}: ${valueInWords(name, value)}</li>
+            <li>${labelled(fieldName(name), valueInWords(name, value))}</li>
           `,
         )}
       </ul>

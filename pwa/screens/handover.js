@@ -18,8 +18,8 @@ import { syncNow } from '../signals/sync.js';
 import { coloniesInOrder } from '../components/colonies.js';
 import { StandInView } from './standin.js';
 import { Holiday } from './holiday.js';
-import { nameOf } from '../components/in-words.js';
 import { languageChoices } from '../components/preferences.js';
+import { nameOf } from '../components/in-words.js';
 import { say } from '../words/say.js';
 import { dayAndTime, listed, shortDay } from '../words/shown.js';
 

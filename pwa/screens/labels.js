@@ -5,7 +5,7 @@ import { ManyChoice } from '../components/choices.js';
 import { html, Icon } from '../components/html.js';
 import { shortCode } from '../care/short-code.js';
 import { coloniesInOrder, speciesOf } from '../components/colonies.js';
-import { say } from '../words/say.js';
+import { labelled, say } from '../words/say.js';
 
 const CODE_LOOK = { ecc: 'medium', border: 1 };
 
@@ -58,7 +58,7 @@ export function LabelsScreen() {
                 <strong>${colony.set.number ? `${colony.set.number} · ` : ''}${colony.set.name}</strong>
                 <div
                   role="img"
-                  aria-label=${`${colony.set.name}: ${shortCode(colony.id)}`}
+                  aria-label=${labelled(colony.set.name, shortCode(colony.id))}
                   dangerouslySetInnerHTML=${{ __html: encode(labelAddress(colony.id), 'svg', CODE_LOOK) }}
                 />
                 <span class="code">${shortCode(colony.id)}</span>

@@ -8,7 +8,7 @@ import { now } from '../signals/clock.js';
 import { gaugesOf, rows } from '../signals/rows.js';
 import { speciesOf } from '../components/colonies.js';
 import { PassSheet } from './pass-sheet.js';
-import { say, sayOf } from '../words/say.js';
+import { labelled, say, sayOf } from '../words/say.js';
 import { fullDay, listed, longDay, moment } from '../words/shown.js';
 
 const MOST_EVENTS = 200;
@@ -94,7 +94,7 @@ function ColonyRecord({ colony }) {
           (row) => html`
             <tr key=${row.id}>
               <td>${moment(row.happened_ms ?? 0)}</td>
-              <td>${eventInWords(row)}${row.set.remark ? `: ${row.set.remark}` : ''}</td>
+              <td>${row.set.remark ? labelled(eventInWords(row), row.set.remark) : eventInWords(row)}</td>
               <td>${row.by ? (rows.value.get(row.by)?.set.name ?? '') : ''}</td>
             </tr>
           `,

@@ -204,7 +204,7 @@ export function ManySheet({ onClose }) {
         label=${say('several-who')}
         values=${chosen.map(({ colony }) => colony.id)}
         onChange=${choose}
-        options=${able.map(({ colony, change }) => [colony.id, `${colony.set.name}: ${change?.words}`])}
+        options=${able.map(({ colony, change }) => [colony.id, labelled(colony.set.name, change?.words ?? '')])}
       />
       ${said}
       <button type="button" class="button main wide stick" disabled=${busy || !chosen.length} onClick=${go}>
