@@ -131,9 +131,9 @@ notice-wakes-later =
     } plus tard que prévu.
 notice-rest-unmarked = Elle est à { DEGREES($mean_c) } à la saison de son repos (habituel : { DEGREES($low_c) } à { DEGREES($high_c) }, usage courant) : si elle se repose, mets l’état sur « Au repos », et on ne la nourrit pas.
 notice-rest-missed = Cette espèce se repose { $low_months } à { $high_months } mois en hiver, entre { DEGREES($low_c) } et { DEGREES($high_c) }, et devrait avoir commencé ; aucun repos n’est marqué. Mieux vaut tard que jamais : refroidis-la sur environ { $ramp_days } jours (usage courant).
-notice-rest-after-first = Cette espèce se repose en hiver et aucun repos n’est marqué, mais ses premières ouvrières devraient éclore entre le { $low_on } et le { $high_on } : laisse-la au chaud jusqu’à ce qu’elles soient là et aient mangé, puis refroidis-la entre { DEGREES($low_c, unit: "none") } et { DEGREES($high_c) } en { $ramp_days } jours environ (usage courant).
-notice-rest-larvae-wait = Environ { $low } à { $high } larves attendent sans doute dans le nid jusqu’au réveil ; œufs et nymphes dépérissent au froid. Inutile de regarder.
-notice-rest-no-brood = Il ne reste sans doute plus de couvain dans le nid : œufs et nymphes dépérissent au froid, et la ponte reprend quand elle est réveillée et au chaud. Inutile de regarder.
+notice-rest-after-first = Cette espèce se repose en hiver et aucun repos n’est marqué, mais ses premières ouvrières devraient éclore entre le { $low_on } et le { $high_on } : laisse-la au chaud jusqu’à ce qu’elles soient là et aient mangé, puis refroidis-la à { DEGREES($low_c, unit: "none") } – { DEGREES($high_c) } sur environ { $ramp_days } jours (usage courant).
+notice-rest-larvae-wait = Environ { $low } à { $high } larves attendent sans doute dans le nid jusqu’au réveil ; œufs et nymphes dépérissent au froid. Inutile de regarder.
+notice-rest-no-brood = Il ne reste sans doute plus de couvain dans le nid : œufs et nymphes dépérissent au froid, et la ponte reprend quand elle est réveillée et au chaud. Inutile de regarder.
 notice-rest-begins-summer = Son repos d’été peut commencer dans { $low } à { $high } jours : elle ferme son nid et ne prend plus de nourriture. Quand plus rien n’est pris, mets l’état sur « Au repos » (usage courant).
 notice-rest-begins = Son repos hivernal peut commencer dans { $low } à { $high } jours, quand le jour ne dure plus que { $hours } heures environ : refroidis-la à { DEGREES($low_c) } – { DEGREES($high_c) }, sur environ { $ramp_days } jours. Une fourchette, pas une règle (usage courant).
 notice-rest-may-end =

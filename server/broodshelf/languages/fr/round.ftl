@@ -62,5 +62,5 @@ shelf-labels = Étiquettes de tubes
 shelf-scan = Scanner une étiquette
 shelf-species-unknown = Espèce non indiquée
 shelf-no-plan = Le plan arrive à la prochaine connexion.
-shelf-next = { $need } { $due }
-shelf-level = { $need } { $level }
+shelf-next = { $need } : { $due }
+shelf-level = { $need } : { $level }

@@ -45,7 +45,7 @@ larder-recipe = Wymieszaj { $sugar_g } g cukru z ciepłą wodą ({ VOLUME($wate
 larder-cool = Ostudź, aż na nadgarstku będzie zimne. Ciepła woda może poparzyć: trzymaj ją z dala od dzieci.
 larder-keeps = W lodówce ok. 7 dni (praktyka hodowców); wyrzuć, gdy zmętnieje.
 larder-batch = Zachowaj tę porcję w spiżarni
-larder-batch-name = woda z cukrem { $percent } %
+larder-batch-name = woda z cukrem { $percent }%
 larder-lots = W domu
 
 larder-get-title = Co kupić

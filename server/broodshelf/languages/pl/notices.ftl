@@ -147,6 +147,9 @@ notice-wakes-later =
     } później, niż ustawiono.
 notice-rest-unmarked = Stoi przy { DEGREES($mean_c) } w porze swojego spoczynku (zwykle: { DEGREES($low_c) } do { DEGREES($high_c) }, praktyka hodowców): jeśli odpoczywa, ustaw stan „W spoczynku” i nic nie podawaj.
 notice-rest-missed = Ten gatunek odpoczywa zimą od { $low_months } do { $high_months } miesięcy przy { DEGREES($low_c) } do { DEGREES($high_c) } i już powinien był zacząć; spoczynek nie jest oznaczony. Późny jest lepszy niż żaden: ochładzaj ją przez ok. { $ramp_days } dni (praktyka hodowców).
+notice-rest-after-first = Ten gatunek zimuje, a spoczynek nie jest oznaczony, ale jej pierwsze robotnice powinny wyjść w tych dniach: { $low_on } – { $high_on }. Zostaw ją w cieple, aż będą i zjedzą, potem ochładzaj ją do { DEGREES($low_c, unit: "none") } – { DEGREES($high_c) } przez ok. { $ramp_days } dni (praktyka hodowców).
+notice-rest-larvae-wait = Pewnie ok. { $low } do { $high } larw czeka w gnieździe, aż się obudzi; jaja i poczwarki giną w zimnie. Nie trzeba zaglądać.
+notice-rest-no-brood = Pewnie nie ma już potomstwa w gnieździe: jaja i poczwarki giną w zimnie, a jaja składa znowu, gdy nie śpi i ma ciepło. Nie trzeba zaglądać.
 notice-rest-begins-summer = Jej letni spoczynek może zacząć się za { $low } do { $high } dni: zamyka gniazdo i nie przyjmuje pokarmu. Gdy nic już nie bierze, ustaw stan „W spoczynku” (praktyka hodowców).
 notice-rest-begins = Jej zimowanie może zacząć się za { $low } do { $high } dni, gdy dzień skróci się do ok. { $hours } godzin: ochładzaj ją do { DEGREES($low_c) } – { DEGREES($high_c) } przez ok. { $ramp_days } dni. To zakres, nie reguła (praktyka hodowców).
 notice-rest-may-end =

@@ -109,7 +109,7 @@ problem-input-choice = { $name } musi być jedną z możliwości.
 problem-input-yes-no = { $name } musi być: tak lub nie.
 problem-out-of-range = { $what }: { $value } { $unit }; potrzebna wartość między { $low } a { $high } { $unit }.
 problem-not-a-choice = { $name } to { $value }; potrzebne jest jedno z { $choices }.
-problem-parts-by = Powiedz, czy części są wagowe ({ $mass } %), czy objętościowe ({ $volume } %).
+problem-parts-by = Powiedz, czy części są wagowe ({ $mass }%), czy objętościowe ({ $volume }%).
 
 problem-no-json = Treść nie jest JSON-em, który przyjmuje ten adres: { $why }.
 problem-not-an-object = { $where } musi być obiektem.

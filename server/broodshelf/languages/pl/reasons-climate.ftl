@@ -7,7 +7,7 @@ reason-rising-fast = Jest { DEGREES($temperature_c) } i rośnie o { DEGREES_APAR
 reason-heater-on = Od { $hours } godzin jest o { DEGREES_APART($by_c) } cieplej niż zwykle o tej porze: teraz { DEGREES($temperature_c) }. Jeśli ogrzewa ją grzejnik, sprawdź, czy termostat się nie zaciął; jeśli nie, poszukaj słońca lub kaloryfera.
 reason-heater-off = Od { $hours } godzin jest o { DEGREES_APART($by_c) } zimniej niż zwykle o tej porze: teraz { DEGREES($temperature_c) }. Jeśli ogrzewa ją grzejnik, sprawdź, czy jeszcze działa; jeśli nie, poszukaj otwartego okna.
 reason-fridge-open = W lodówce jest { DEGREES($temperature_c) } zamiast { DEGREES($usual_c) }: sprawdź, czy drzwi są zamknięte i czy lodówka działa. Kolonia, która ogrzewa się w spoczynku, zużywa to, z czego żyje.
-reason-dry-air = Powietrze ma { $humidity_pct } % wilgotności zamiast { $usual_pct } %: gniazdo schnie szybciej niż dotąd. Zajrzyj do jego wilgotnego końca i nawodnij go, jeśli jest suchy.
+reason-dry-air = Powietrze ma { $humidity_pct }% wilgotności zamiast { $usual_pct }%: gniazdo schnie szybciej niż dotąd. Zajrzyj do jego wilgotnego końca i nawodnij go, jeśli jest suchy.
 reason-rest-water =
     Ostatnie spojrzenie { $days ->
         [one] { $days } dzień

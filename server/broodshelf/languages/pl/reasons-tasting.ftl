@@ -12,6 +12,6 @@ reason-tasting-wait = Jeden nowy pokarm na tydzień: następny nowy od { $until 
 reason-tasting-check-first = Najpierw sprawdź, co zostało z ostatniego nowego pokarmu.
 reason-tasting-need-paused = Na taki pokarm nie jest teraz pora, więc nic się nie podaje.
 reason-tasting-new-food = Nowe dla tej kolonii: nic innego nowego; dni: { $days }.
-reason-tasting-likes = Takie kolonie mogą to brać w ok. { $share } % przypadków.
+reason-tasting-likes = Takie kolonie mogą to brać w ok. { $share }% przypadków.
 reason-tasting-learn-more =
-    Oczekiwane branie w ok. { $share } % przypadków (sprawdzone: { $offers }).
+    Oczekiwane branie w ok. { $share }% przypadków (sprawdzone: { $offers }).

@@ -24,7 +24,7 @@ reason-water-fill = Do pełna trzeba ok. { VOLUME($ml) }.
 reason-water-damp-end = Trzymaj jeden koniec wilgotny, a drugi suchy: mrówki wybierają (praktyka hodowców).
 reason-water-drinker = Tyle mrówek potrzebuje też poidełka na arenie (praktyka hodowców).
 reason-leak-suspected =
-    Ubyło więcej wody, niż tłumaczą schnięcie i picie: przeciek z prawdopodobieństwem { $chance } %. W tym tempie będzie sucho za { $days ->
+    Ubyło więcej wody, niż tłumaczą schnięcie i picie: przeciek z prawdopodobieństwem { $chance }%. W tym tempie będzie sucho za { $days ->
         [one] { $days } dzień
         [few] { $days } dni
         [many] { $days } dni

@@ -16,12 +16,12 @@ reckon-source-prey = Macom & Porter 1995; skład: Finke 2002/2013 i USDA SR26; r
 reckon-source-sugar-water = CRC Handbook of Chemistry and Physics, sacharoza, { DEGREES(20) } (z drugiej ręki); gęstość nasypowa cukru 0,85 g/mL (z pamięci)
 reckon-source-dilute = skład: USDA SR26; gęstość jak sacharozy o tym stężeniu
 reckon-source-cooling = prawo stygnięcia Newtona; k naczyń to nasz szacunek albo z twoich dwóch odczytów
-reckon-source-tube-water = Bird, Stewart & Lightfoot (rurka dyfuzyjna); ciśnienie pary z dokładnością 0,1 % do IAPWS; czynnik używanej probówki: praktyka hodowców, bez źródła
+reckon-source-tube-water = Bird, Stewart & Lightfoot (rurka dyfuzyjna); ciśnienie pary z dokładnością 0,1% do IAPWS; czynnik używanej probówki: praktyka hodowców, bez źródła
 reckon-source-brood = według grupy gatunków; ostatni wiersz podaje źródło tej grupy
 
 reckon-limits-prey = kolonia z rosnącym potomstwem i cukrem pod ręką, zmierzono jeden gatunek; inne kolonie różnią się dwukrotnie
-reckon-limits-sugar-water = 0 do 67,09 % masy, { DEGREES(20) }; objętościowo łyżka może mieć o jedną dziesiątą więcej lub mniej
-reckon-limits-dilute = do zawartości cukrów samego pokarmu; cukry miodu różnią się od sacharozy o ok. 1 % objętości
+reckon-limits-sugar-water = 0 do 67,09% masy, { DEGREES(20) }; objętościowo łyżka może mieć o jedną dziesiątą więcej lub mniej
+reckon-limits-dilute = do zawartości cukrów samego pokarmu; cukry miodu różnią się od sacharozy o ok. 1% objętości
 reckon-limits-cooling = spokojne powietrze, bez pokrywki; pokój co najmniej pół stopnia poniżej celu
 reckon-limits-tube-water = od jednej trzeciej do trzykrotności tego czasu, zależnie od waty, obchodzenia się i przeciągu; odczyty twojej probówki są lepsze
 reckon-limits-brood = w temperaturach zbadanych dla grupy; poza nimi odmawia
@@ -39,12 +39,12 @@ reckoned-weigh-sugar = Cukier: { $g } g
 reckoned-weigh-sweet = { $food }: { $g } g
 reckoned-weigh-water = Woda: { $g } g, czyli { VOLUME($ml) }
 reckoned-makes = Razem: { VOLUME($ml) }, { $g } g
-reckoned-strength = { $percent } % masy, { $g_per_l } g/L, { $mol_per_l } mol/L, { $density } g/mL przy { DEGREES(20) }
+reckoned-strength = { $percent }% masy, { $g_per_l } g/L, { $mol_per_l } mol/L, { $density } g/mL przy { DEGREES(20) }
 reckoned-parts-mean =
     { $sugar } : { $water } { $by ->
         [volume] objętościowo
        *[mass] wagowo
-    }: { $percent } % masy
+    }: { $percent }% masy
 reckoned-keeps = Trzyma się w lodówce ok. { $days } dni, { $low } do { $high } (praktyka hodowców)
 reckoned-wait = Poczekaj ok. { $best } min, { $low } do { $high }
 reckoned-cool-already = Jest już dość chłodne

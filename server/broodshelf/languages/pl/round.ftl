@@ -72,5 +72,5 @@ shelf-labels = Etykiety na probówki
 shelf-scan = Skanuj etykietę
 shelf-species-unknown = Gatunek niepodany
 shelf-no-plan = Plan przyjdzie przy następnym połączeniu.
-shelf-next = { $need } { $due }
-shelf-level = { $need } { $level }
+shelf-next = { $need }: { $due }
+shelf-level = { $need }: { $level }

@@ -14,7 +14,7 @@ tasting-told = Co dotąd pokazała
 tasting-wait = Plan wybierze pierwszy pokarm przy następnym połączeniu.
 tasting-not-offered = Jeszcze niepodane
 tasting-next = Następne: { $food }, { $due }.
-tasting-taken = Brane w ok. { $mean } %, { $low } do { $high }
+tasting-taken = Brane w ok. { $mean }%, { $low } do { $high }
 tasting-offers = { $count ->
     [one] { $count } podanie
     [few] { $count } podania
@@ -27,7 +27,7 @@ tasting-offers-and-likes = { $count ->
     [many] { $count } podań i to, co brały podobne kolonie ({ $others })
    *[other] { $count } podania i to, co brały podobne kolonie ({ $others })
   }
-tasting-best = Ulubione z szansą { $percent } %
+tasting-best = Ulubione z szansą { $percent }%
 tasting-range = Słupek to szacunek, linia to jego zakres.
 tasting-food = Pokarm
 tasting-offered = Podania
