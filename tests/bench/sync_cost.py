@@ -26,6 +26,7 @@ from broodshelf.records.ids import uuid7
 from broodshelf.records.recent import topic_of
 from broodshelf.records.store import Ledger, Record
 from broodshelf.records.tables import operations, records, revisions
+from broodshelf.sync.scope import KEEPER_SCOPE
 
 RUNS = 5
 DAY_MS = 86_400_000
@@ -164,7 +165,7 @@ def main() -> None:
             colonies = [phone.write("colony", {"name": f"colony {i}"})["id"] for i in range(10)]
             push(house, phone)
             fill_history(house, phone, colonies, events)
-            phone.cursor = f"{house.rev()}.all"
+            phone.cursor = f"{house.rev()}.{KEEPER_SCOPE}"  # it has what stands, so no page of it is sent
             one, many = [], []
             for _ in range(RUNS):
                 queue(phone, colonies, 1)
