@@ -23,6 +23,8 @@ from tests.support.chromium import ARGUMENTS, CHROMIUM
 from tests.support.phone_bytes import CODE, count, served, sum_of
 from tests.support.server import Server
 
+from broodshelf.web.shell import START_PATH
+
 SLOWER: Final = 4
 NETWORK: Final = {
     "offline": False,
@@ -78,7 +80,7 @@ def bytes_shipped() -> dict[str, int]:
     counted["all that is downloaded"] = sum_of({part: counted[part] for part in count(shell)})
     return {
         **{f"{part}, {way}": size for part, sizes in counted.items() for way, size in sizes.items()},
-        "number of modules before the first control": len(shell.start_path),
+        "number of scripts before the first control": len(START_PATH),
     }
 
 
