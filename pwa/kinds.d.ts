@@ -39,7 +39,7 @@ export type Answer = 'feeding' | 'water' | 'check' | 'move';
 export type Look = 'ask' | 'dry_air' | 'fault' | 'freezing' | 'fridge_open' | 'heater_off' | 'heater_on' | 'leak' | 'mould_look' | 'move_end' | 'move_look' | 'overheating' | 'rest_air' | 'rest_fits' | 'rest_water' | 'rising_fast' | 'risk_look' | 'too_cold' | 'too_hot' | 'wake_up' | 'water_look';
 export type What = 'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance' | 'ask' | 'dry_air' | 'fault' | 'freezing' | 'fridge_open' | 'heater_off' | 'heater_on' | 'leak' | 'mould_look' | 'move_end' | 'move_look' | 'overheating' | 'rest_air' | 'rest_fits' | 'rest_water' | 'rising_fast' | 'risk_look' | 'too_cold' | 'too_hot' | 'wake_up' | 'water_look';
 
-/** A reason, notice or caution: a code of the word table and what goes into its sentence. */
+/** A reason, notice or caution: a code of the messages and what goes into its sentence. */
 export interface Reason {
   code: string;
   args: Record<string, unknown>;

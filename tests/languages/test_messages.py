@@ -1,4 +1,4 @@
-"""fixtures/conformance/messages.json against Python; tests/care/test_vectors.py runs them for the phone."""
+"""fixtures/conformance/messages.json against Python; test_phone_words.py runs them for the phone."""
 
 from __future__ import annotations
 

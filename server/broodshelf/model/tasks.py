@@ -148,7 +148,7 @@ class Task:
 
 
 def reason(code: str, **args: Any) -> dict[str, Any]:
-    """Return a reason, notice or caution: a code of the word table and its arguments."""
+    """Return a reason, notice or caution: a code of the messages and its arguments."""
     return {"code": code, "args": args}
 
 

@@ -1,4 +1,4 @@
-"""Species, foods, vessels, origins and words: data with sources, read from the TOML files beside this one."""
+"""Species, foods, vessels and origins: data with sources, read from the TOML files beside this one."""
 
 from __future__ import annotations
 
@@ -246,11 +246,6 @@ def origins() -> Mapping[str, Mapping[str, Any]]:
     """Return the rule for each origin: ``verdict`` and, for a hold, ``hold_days``."""
     rules: Mapping[str, Mapping[str, Any]] = _table("origins")["origin"]
     return rules
-
-
-def words() -> Mapping[str, Mapping[str, str]]:
-    """Return the word table: section, code, template."""
-    return _table("words")
 
 
 def as_json() -> dict[str, Any]:

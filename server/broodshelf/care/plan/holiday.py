@@ -60,7 +60,7 @@ def plan_holiday(
 
 
 def travel_rules(*, honeypot: bool = False, stings: bool = False) -> tuple[Mapping[str, Any], ...]:
-    """Return the rules for carrying a colony, in order, as codes of the word table's section ``travel``."""
+    """Return the rules for carrying a colony, in order, as codes of the messages ``travel-…``."""
     rules = [
         reason("no_loose_liquid"),
         reason("plugs_tight"),

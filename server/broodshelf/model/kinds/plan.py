@@ -12,7 +12,7 @@ from .words import Origin, ServedAs, SizeClass, Unit
 
 
 class Reason(TypedDict):
-    """A reason, notice or caution: a code of the word table and what goes into its sentence."""
+    """A reason, notice or caution: a code of the messages and what goes into its sentence."""
 
     code: str
     args: Mapping[str, Any]

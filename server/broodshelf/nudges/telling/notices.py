@@ -19,7 +19,7 @@ USEFUL_MS: Final = 24 * 3_600_000
 
 @dataclass(frozen=True, slots=True)
 class Notice:
-    """What the keepers of a household are told: a code of the word table and what goes into its sentence.
+    """What the keepers of a household are told: a code of the messages and what goes into its sentence.
 
     ``by``: the person who did it and is not told.
     """
