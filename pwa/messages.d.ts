@@ -981,11 +981,14 @@ export interface Messages {
   'notice-queenless': null;
   'notice-quiet-for': { days: number };
   'notice-quiet-look': null;
+  'notice-rest-after-first': { high_c: number; high_on: string | number; low_c: number; low_on: string | number; ramp_days: string | number };
   'notice-rest-begins': { high: string | number; high_c: number; hours: string | number; low: string | number; low_c: number; ramp_days: string | number };
   'notice-rest-begins-summer': { high: string | number; low: string | number };
   'notice-rest-by-sensor': { days: string | number; mean_c: number };
+  'notice-rest-larvae-wait': { high: string | number; low: string | number };
   'notice-rest-may-end': { days: number };
   'notice-rest-missed': { high_c: number; high_months: string | number; low_c: number; low_months: string | number; ramp_days: string | number };
+  'notice-rest-no-brood': null;
   'notice-rest-over': { days: number };
   'notice-rest-over-by-sensor': { cold: string | number; days: string | number; mean_c: number };
   'notice-rest-unmarked': { high_c: number; low_c: number; mean_c: number };
@@ -2170,9 +2173,12 @@ export type Group =
   | 'notice-queen'
   | 'notice-quiet'
   | 'notice-rest'
+  | 'notice-rest-after'
   | 'notice-rest-begins'
   | 'notice-rest-by'
+  | 'notice-rest-larvae'
   | 'notice-rest-may'
+  | 'notice-rest-no'
   | 'notice-rest-over'
   | 'notice-rest-over-by'
   | 'notice-resting'

@@ -17,7 +17,7 @@ CODES: Final[Mapping[str, tuple[str, str | None]]] = {
     "food": ("food", None),
 }
 """Arguments that are codes themselves: the section of their words, and the attribute."""
-DAYS: Final = frozenset({"on", "early", "buy_by", "until"})
+DAYS: Final = frozenset({"on", "early", "buy_by", "until", "low_on", "high_on"})
 """Arguments that are ISO days; in others such a text is a name that somebody gave."""
 COUNTED: Final = frozenset({"piece", "seed", "leaf"})
 """Units in which the food itself is counted."""

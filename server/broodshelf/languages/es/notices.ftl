@@ -134,6 +134,9 @@ notice-wakes-later =
     } más tarde de lo fijado.
 notice-rest-unmarked = Está a { DEGREES($mean_c) } en la época de su reposo (lo normal: { DEGREES($low_c) } a { DEGREES($high_c) }, práctica común): si reposa, pon su estado en «En reposo», y no se dará comida.
 notice-rest-missed = Esta especie reposa de { $low_months } a { $high_months } meses en invierno, de { DEGREES($low_c) } a { DEGREES($high_c) }, y ya debería haber empezado; no hay reposo marcado. Más vale tarde que nunca: enfríala a lo largo de unos { $ramp_days } días (práctica común).
+notice-rest-after-first = Esta especie reposa en invierno y no hay reposo marcado, pero sus primeras obreras deberían nacer entre el { $low_on } y el { $high_on }: déjala caliente hasta que estén y hayan comido; después enfríala hasta { DEGREES($low_c, unit: "none") } a { DEGREES($high_c) } a lo largo de unos { $ramp_days } días (práctica común).
+notice-rest-larvae-wait = Probablemente unas { $low } a { $high } larvas esperan en el nido hasta que despierte; los huevos y las pupas se pierden con el frío. No hace falta mirar.
+notice-rest-no-brood = Probablemente ya no queda cría en el nido: los huevos y las pupas se pierden con el frío, y la reina vuelve a poner cuando la colonia está despierta y caliente. No hace falta mirar.
 notice-rest-begins-summer = Su reposo de verano puede empezar en { $low } a { $high } días: cierra su nido y no toma comida. Cuando ya no tome nada, pon su estado en «En reposo» (práctica común).
 notice-rest-begins = Su hibernación puede empezar en { $low } a { $high } días, cuando el día baje a unas { $hours } horas: enfríala hasta { DEGREES($low_c) } a { DEGREES($high_c) } a lo largo de unos { $ramp_days } días. Un margen, no una regla (práctica común).
 notice-rest-may-end =

@@ -134,6 +134,9 @@ notice-wakes-later =
     } mais tarde do que definido.
 notice-rest-unmarked = Está a { DEGREES($mean_c) } na época do repouso (comum: { DEGREES($low_c) } a { DEGREES($high_c) }, prática comum): se repousa, ponha o estado em “Em repouso”, e não se dá comida.
 notice-rest-missed = Esta espécie repousa { $low_months } a { $high_months } meses no inverno, de { DEGREES($low_c) } a { DEGREES($high_c) }, e já devia ter começado; nenhum repouso está marcado. Um tardio é melhor que nenhum: esfrie ao longo de cerca de { $ramp_days } dias (prática comum).
+notice-rest-after-first = Esta espécie repousa no inverno e nenhum repouso está marcado, mas as primeiras operárias devem nascer entre { $low_on } e { $high_on }: deixe a colônia aquecida até elas nascerem e comerem; depois esfrie até { DEGREES($low_c, unit: "none") } a { DEGREES($high_c) } ao longo de cerca de { $ramp_days } dias (prática comum).
+notice-rest-larvae-wait = Cerca de { $low } a { $high } larvas provavelmente esperam no ninho até a colônia acordar; ovos e pupas se perdem no frio. Não é preciso olhar.
+notice-rest-no-brood = Provavelmente não resta cria no ninho: ovos e pupas se perdem no frio, e a rainha volta a pôr quando a colônia está acordada e aquecida. Não é preciso olhar.
 notice-rest-begins-summer = O repouso de verão pode começar em { $low } a { $high } dias: a colônia fecha o ninho e não toma comida. Quando já não tomar nada, ponha o estado em “Em repouso” (prática comum).
 notice-rest-begins = A hibernação pode começar em { $low } a { $high } dias, quando o dia descer a cerca de { $hours } horas: esfrie até { DEGREES($low_c) } a { DEGREES($high_c) } ao longo de cerca de { $ramp_days } dias. Uma faixa, não uma regra (prática comum).
 notice-rest-may-end =
