@@ -62,5 +62,5 @@ shelf-labels = Etiquetas de tubos
 shelf-scan = Escanear etiqueta
 shelf-species-unknown = Especie sin indicar
 shelf-no-plan = El plan llega con la próxima conexión.
-shelf-next = { $need } { $due }
-shelf-level = { $need } { $level }
+shelf-next = { $need }: { $due }
+shelf-level = { $need }: { $level }

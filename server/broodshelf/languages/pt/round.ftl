@@ -62,5 +62,5 @@ shelf-labels = Etiquetas de tubos
 shelf-scan = Ler etiqueta
 shelf-species-unknown = Espécie não indicada
 shelf-no-plan = O plano vem com a próxima conexão.
-shelf-next = { $need } { $due }
-shelf-level = { $need } { $level }
+shelf-next = { $need }: { $due }
+shelf-level = { $need }: { $level }
