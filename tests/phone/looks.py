@@ -197,6 +197,9 @@ def axe_findings(page: Page) -> list[Any]:
 
 
 MEASURE: Final = """() => {
+  const whole = new CSSStyleSheet(); // what is out of view has no places yet
+  whole.replaceSync('* { content-visibility: visible !important; }');
+  document.adoptedStyleSheets = [whole];
   const top = document.querySelector('dialog[open]') ?? document;
   const found = [...top.querySelectorAll('a[href], button, input, select, textarea, summary, [role=slider]')]
     .filter((each) => !each.closest('[inert]') && each.checkVisibility())
