@@ -47,7 +47,7 @@ def add(page: Page, name: str, colony: dict[str, Any], counts: dict[float, dict[
 def found(page: Page) -> str:
     """A queen whose pupae are due."""
     seen = {"workers": 0, "eggs": "some", "larvae": "some", "pupae": "none"}
-    return add(page, "Cedar", {"stage": "founding", "founded_on": day(50)[:10]}, {12: seen})
+    return add(page, "Cedar", {"stage": "founding", "founded_on": day(54)[:10]}, {20: seen})
 
 
 def card(page: Page) -> Locator:
