@@ -273,7 +273,8 @@ export interface Vessel {
 /**
  * A colony. `guild`, `founding_mode` and `stings`: the keeper's word on a species of their own.
  *
- * `interval_days`: how many days apart by need, as an older app set it; `rule` took its place.
+ * `interval_days`: how many days apart by need, as an older app set it; `rule` took its place. `helper_hint` and
+ * `helper_photo_id`: what the keeper tells and shows whoever stands in, above the steps of each task.
  */
 export interface Colony {
   /** at most 60 characters */
@@ -312,6 +313,10 @@ export interface Colony {
   died_of?: string | null;
   /** at most 4000 characters */
   remark?: string | null;
+  /** at most 300 characters */
+  helper_hint?: string | null;
+  /** of a photo */
+  helper_photo_id?: string | null;
 }
 
 /** A food in the house, and where it is from. `percent_ww`: grams of sugar in 100 g. */

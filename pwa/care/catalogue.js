@@ -9,7 +9,7 @@
  *   needs: Partial<Record<Need, import('../kinds.d.ts').NeedRow>>,
  *   faults: Partial<Record<import('../kinds.d.ts').FaultCode, import('../kinds.d.ts').FaultRow>>,
  *   tasks: Partial<Record<What, import('../kinds.d.ts').TaskRow>>,
- *   again_days: Partial<Record<What, number>>}} Catalogue
+ *   again_days: Partial<Record<What, number>>, drop_ul: number}} Catalogue
  */
 
 /** @type {Catalogue} */
@@ -25,6 +25,7 @@ export const NO_CATALOGUE = {
   faults: {},
   tasks: {},
   again_days: {},
+  drop_ul: 0,
 };
 
 /**

@@ -36,7 +36,7 @@ function doneInWords(suggested) {
 }
 
 /** @param {import('../care/round.js').Item} item */
-const isFault = (item) => item.what === 'fault';
+export const isFault = (item) => item.what === 'fault';
 
 /**
  * What is due in the next days, in one line: looked at more than done, so its tick is small.
@@ -66,7 +66,7 @@ export function CompactTask({ item }) {
 }
 
 /** @param {{item: import('../care/round.js').Item}} props */
-const Side = ({ item }) => html`
+export const Side = ({ item }) => html`
   <div class="side">
     ${
       item.gauge
@@ -83,7 +83,7 @@ const Side = ({ item }) => html`
 `;
 
 /** @param {{item: import('../care/round.js').Item, title: string}} props */
-function Head({ item, title }) {
+export function Head({ item, title }) {
   const number = rowOf(item.colony_id)?.set.number;
   return html`
     <a class="open" href=${`#/colony/${item.colony_id}`}>
@@ -101,10 +101,9 @@ function Head({ item, title }) {
 }
 
 /**
- * `steps`: all that is to be done stands open, for whoever never saw a tube.
- * @param {{item: Item, steps?: boolean, onOther: (item: Item) => void, onLater?: (item: Item) => void}} props
+ * @param {{item: Item, onOther: (item: Item) => void, onLater?: (item: Item) => void}} props
  */
-export function Task({ item, steps = false, onOther, onLater }) {
+export function Task({ item, onOther, onLater }) {
   const fault = isFault(item);
   const title = taskTitle(item);
   const done = item.suggested && doneInWords(item.suggested);
@@ -119,7 +118,7 @@ export function Task({ item, steps = false, onOther, onLater }) {
       <${Head} item=${item} title=${title} />
       <div class="more">
         ${
-          fault || steps
+          fault
             ? html`
                 <div class="steps"><${Why} items=${item.reasons} open /></div>
               `

@@ -7,6 +7,7 @@ import { formOf, numberOf, textsOf, typed } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { uuid7 } from '../database/ids.js';
 import { keep, log, tell } from '../signals/actions.js';
+import { takePhoto } from '../signals/photos.js';
 import { go } from '../signals/route.js';
 import { today } from '../signals/clock.js';
 import { catalogue, rows, rowsOf } from '../signals/rows.js';
@@ -46,6 +47,7 @@ export function ColonyForm({ colony, onDone }) {
     const vesselId = was.vessel_id ?? uuid7();
     const id = colony?.id ?? uuid7();
     const first = !rowsOf('colony').length;
+    const picture = new FormData(formOf(event)).get('helper_photo');
     return form.attempt(async () => {
       await keep(
         'vessel',
@@ -66,10 +68,14 @@ export function ColonyForm({ colony, onDone }) {
           vessel_id: vesselId,
           ...(text('number') ? { number: Number(text('number')) } : {}),
           ...fateFields(text),
+          ...(text('helper_hint') === (was.helper_hint ?? '') ? {} : { helper_hint: text('helper_hint') || null }),
           ...speciesFields(number('worker_length'), has('stings')),
         },
         id,
       );
+      if (picture instanceof File && picture.size) {
+        await keep('colony', { helper_photo_id: await takePhoto(id, picture) }, id);
+      }
       if (!colony && stage !== 'founding') await log('count', { colony_id: id, workers_coarse: workers, larvae });
       tell(say('saving-saved'));
       if (onDone) onDone();
@@ -313,6 +319,19 @@ export function ColonyForm({ colony, onDone }) {
           ${say('colony-form-number')}${' '}
           <small>${say('colony-form-optional')}</small>
           <input name="number" inputmode="numeric" pattern="[0-9]*" defaultValue=${was.number ?? ''} />
+        </label>
+      </details>
+      <details open=${Boolean(was.helper_hint || was.helper_photo_id)}>
+        <summary>${say('stand-in-hint')}</summary>
+        <p class="soft">${say('stand-in-hint-about')}</p>
+        <label>
+          ${say('stand-in-hint')}${' '}
+          <small>${say('stand-in-hint-example')}</small>
+          <textarea name="helper_hint" maxlength="300" rows="2" defaultValue=${was.helper_hint ?? ''}></textarea>
+        </label>
+        <label>
+          ${say('stand-in-hint-picture')}
+          <input name="helper_photo" type="file" accept="image/*" />
         </label>
       </details>
       ${form.said}

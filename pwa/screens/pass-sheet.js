@@ -3,7 +3,10 @@ import { dayOf } from '../care/instants.js';
 import { sheetOfDays } from '../care/sheet.js';
 import { html } from '../components/html.js';
 import { speciesOf } from '../components/colonies.js';
+import { Hint } from '../components/helping.js';
+import { Steps } from '../components/steps.js';
 import { taskTitle } from '../components/task.js';
+import { TrueSize } from '../components/true-size.js';
 import { now } from '../signals/clock.js';
 import { catalogue, events, gaugesOf, itemsAhead, planOf, rows } from '../signals/rows.js';
 import { inWords } from '../components/in-words.js';
@@ -72,6 +75,7 @@ export function PassSheet({ given }) {
         </section>
       `,
     )}
+    <${HowTos} tasks=${days.flatMap((day) => day.tasks)} />
     <section class="card stack" aria-label=${say('paper-colonies')}>
       <h2>${say('paper-colonies')}</h2>
       ${colonies.map(
@@ -79,6 +83,7 @@ export function PassSheet({ given }) {
           <div key=${colony.id}>
             <h3>${calledOnPaper(colony)}</h3>
             <p class="soft"><em>${speciesOf(colony.set)}</em></p>
+            <${Hint} colony=${colony} />
             ${(planOf(colony.id)?.set.cautions ?? []).map(
               (caution) => html`
                 <p class="caution">${inWords('caution', caution)}</p>
@@ -112,14 +117,7 @@ const DayTable = ({ tasks }) => html`
         (task) => html`
           <tr key=${task.key}>
             <th scope="row">${calledOnPaper(colonyWith(task.colony_id))}</th>
-            <td>
-              ${titleOnPaper(task)}
-              ${(task.first ? (task.stand_in?.reasons ?? []) : []).map(
-                (step) => html`
-                  <p class="soft">${inWords('reason', step)}</p>
-                `,
-              )}
-            </td>
+            <td>${titleOnPaper(task)}</td>
             <td></td>
           </tr>
         `,
@@ -127,6 +125,48 @@ const DayTable = ({ tasks }) => html`
     </tbody>
   </table>
 `;
+
+/**
+ * Each way of doing something once, whichever colonies ask for it, with what they get at its true size.
+ * @param {{tasks: SheetTask[]}} props
+ */
+function HowTos({ tasks }) {
+  /** @type {Map<string, SheetTask[]>} */
+  const ways = new Map();
+  for (const task of tasks.filter((each) => each.reasons.length)) {
+    const way = JSON.stringify(task.reasons.map(({ code, args }) => [code, args]));
+    ways.set(way, [...(ways.get(way) ?? []), task]);
+  }
+  if (!ways.size) return null;
+  return html`
+    <section class="card stack" aria-label=${say('stand-in-how')}>
+      <h2>${say('stand-in-how')}</h2>
+      ${[...ways].map(
+        ([way, alike]) => html`
+          <div class="way" key=${way}>
+            <h3>${listed([...new Set(alike.map(taskTitle))])}</h3>
+            <${Steps} items=${alike[0]?.reasons ?? []} />
+            ${portionsOf(alike).map(
+              (portion) => html`
+                <${TrueSize} portion=${portion} />
+              `,
+            )}
+          </div>
+        `,
+      )}
+    </section>
+  `;
+}
+
+/** One portion of each size. @param {SheetTask[]} tasks */
+const portionsOf = (tasks) => {
+  const portions = tasks.map((task) => task.portion).filter((portion) => portion !== null);
+  return [
+    ...new Map(
+      portions.map((portion) => [`${portion.unit} ${portion.food_code} ${portion.size_class}`, portion]),
+    ).values(),
+  ];
+};
 
 /** @param {SheetTask} task */
 function titleOnPaper(task) {

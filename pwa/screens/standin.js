@@ -1,6 +1,7 @@
 // The stand-in's view: what to do today in half a minute, and whom to call.
 import { useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
+import { nameOf } from '../components/in-words.js';
 import { forStandIn } from '../care/round.js';
 import { now } from '../signals/clock.js';
 import { events, round, rowsOf } from '../signals/rows.js';
@@ -8,16 +9,19 @@ import { saving } from '../signals/saving.js';
 import { session } from '../signals/session.js';
 import { LogSheet } from './log.js';
 import { Nudges } from './nudges.js';
+import { HelperTask } from '../components/helping.js';
+import { ReadAloud } from '../components/read-aloud.js';
 import { Joining } from '../components/states.js';
-import { Task } from '../components/task.js';
+import { taskTitle } from '../components/task.js';
 import { useLanguageOfPass } from '../components/preferences.js';
+import { CouldNot } from './could-not.js';
 import { say } from '../words/say.js';
 import { weekDay } from '../words/shown.js';
 
 export function StandInScreen() {
   const me = session.value;
   const [wrong, setWrong] = useState('');
-  const [other, setOther] = useState(/** @type {import('../care/round.js').Item | null} */ (null));
+  const [failed, setFailed] = useState(/** @type {import('../care/round.js').Item | null} */ (null));
   const { joining } = saving.value;
   const given = rowsOf('pass').find((row) => row.id === me.pass?.id)?.set ?? me.pass ?? {};
   useLanguageOfPass(given.language);
@@ -32,7 +36,7 @@ export function StandInScreen() {
       given=${given}
       state=${me.pass?.state ?? ''}
       colonies=${rowsOf('colony')}
-      onOther=${setOther}
+      onCouldNot=${setFailed}
       onWrong=${setWrong}
     />
     <${Nudges} />
@@ -43,9 +47,9 @@ export function StandInScreen() {
       `
     }
     ${
-      other &&
+      failed &&
       html`
-        <${LogSheet} colonyId=${other.colony_id} need=${other.need} item=${other} onClose=${() => setOther(null)} />
+        <${CouldNot} item=${failed} onClose=${() => setFailed(null)} />
       `
     }
   `;
@@ -57,9 +61,9 @@ const nothing = () => undefined;
  * The same page for the stand-in and for the keeper's preview of it.
  * @param {{given: Partial<import('../kinds.d.ts').Pass>, state: string,
  *   colonies: Array<import('../care/overlay.js').ShownRow<'colony'>>,
- *   onOther?: (item: import('../care/round.js').Item) => void, onWrong?: (id: string) => void}} props
+ *   onCouldNot?: (item: import('../care/round.js').Item) => void, onWrong?: (id: string) => void}} props
  */
-export function StandInView({ given, state, colonies, onOther = nothing, onWrong = nothing }) {
+export function StandInView({ given, state, colonies, onCouldNot = nothing, onWrong = nothing }) {
   const ids = new Set(colonies.map((colony) => colony.id));
   const due = round.value.items
     .filter((item) => item.group !== 'next' && ids.has(item.colony_id))
@@ -70,6 +74,7 @@ export function StandInView({ given, state, colonies, onOther = nothing, onWrong
   return html`
     <h1>${state === 'not_yet' ? say('stand-in-from', { day: weekDay(given.starts_on ?? '') }) : today}</h1>
     <p class="soft">${say('stand-in-calm')}</p>
+    <${ReadAloud} sentences=${[today, ...due.map((item) => `${nameOf(item.colony_id)}: ${taskTitle(item)}`)]} />
     ${
       given.instructions &&
       html`
@@ -89,7 +94,7 @@ export function StandInView({ given, state, colonies, onOther = nothing, onWrong
     }
     ${due.map(
       (item) => html`
-        <${Task} key=${item.key} item=${item} steps onOther=${onOther} />
+        <${HelperTask} key=${item.key} item=${item} onCouldNot=${onCouldNot} />
       `,
     )}
     <section class="stack">

@@ -4,6 +4,10 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from typing import Final
+
+DROP_UL: Final = 50.0
+"""A drop is 0.05 mL (common practice, no source)."""
 
 
 class OutOfRange(ValueError):  # noqa: N818 - named after what is wrong, like the rest of the tree

@@ -10,7 +10,7 @@ from importlib import resources
 from typing import Any
 
 from ...model.needs import FAULTS, NEEDS, Need
-from ...model.quantities import Estimate
+from ...model.quantities import DROP_UL, Estimate
 from ...model.tasks import AGAIN_DAYS, TASKS
 
 
@@ -261,6 +261,7 @@ def as_json() -> dict[str, Any]:
         "faults": _rows(FAULTS),
         "tasks": _rows(TASKS),
         "again_days": AGAIN_DAYS,
+        "drop_ul": DROP_UL,
     }
 
 

@@ -7,12 +7,11 @@ from functools import lru_cache
 from typing import Final
 
 from ...model.kinds.log import Feeding
+from ...model.quantities import DROP_UL
 from ..catalogue import Food, foods
 from .servings import protein_mg_of
 from .stores import PERCENT_WW, USUAL_PERCENT_WW, sugar_mg
 
-DROP_UL: Final = 50.0
-"""A drop is 0.05 mL (common practice, no source)."""
 _HONEY_MG_PER_UL: Final = 1.42
 """Honey of 17 % water at 20 °C (from memory); syrups thicker than sugar dissolves are taken alike."""
 _MICROLITRES: Final[Mapping[str, float]] = {"drop": DROP_UL, "ml": 1000.0}

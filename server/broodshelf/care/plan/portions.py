@@ -12,8 +12,9 @@ from typing import Any, Final
 from ...model.facts import Lot
 from ...model.kinds.log import Feeding
 from ...model.needs import Need
+from ...model.quantities import DROP_UL
 from ..catalogue import foods
-from ..feeding.content import DROP_UL, content_mg
+from ..feeding.content import content_mg
 from ..feeding.food_origin import origin_verdict
 from ..feeding.prey import has_majors, prey_portion, seed_form
 from .known import Known

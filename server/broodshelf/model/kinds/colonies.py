@@ -21,7 +21,8 @@ _RULED_WHY: Final = (
 class Colony:
     """A colony. ``guild``, ``founding_mode`` and ``stings``: the keeper's word on a species of their own.
 
-    ``interval_days``: how many days apart by need, as an older app set it; ``rule`` took its place.
+    ``interval_days``: how many days apart by need, as an older app set it; ``rule`` took its place. ``helper_hint`` and
+    ``helper_photo_id``: what the keeper tells and shows whoever stands in, above the steps of each task.
     """
 
     name: Annotated[str, Text(60)]
@@ -52,6 +53,8 @@ class Colony:
     went_to: Annotated[str, Text(200)] | None = None
     died_of: Annotated[str, Text(200)] | None = None
     remark: Annotated[str, Text(4000)] | None = None
+    helper_hint: Annotated[str, Text(300)] | None = None
+    helper_photo_id: Annotated[str, Ref("photo")] | None = None
 
 
 @dataclass(slots=True, kw_only=True)
