@@ -125,6 +125,7 @@ export async function reload() {
   if (!store) return;
   const since_ms = nowMs() - RECENT_MS;
   const { rows: recent, ...pending } = await store.snapshot(since_ms);
+  if (store !== heldStore()) return; // this browser became another device meanwhile
   base = { since_ms, rows: new Map(recent.map((row) => [row.id, row])) };
   stored.value += 1;
   show(pending, null);
@@ -139,6 +140,7 @@ export async function showStored(news) {
   const colonies = [...news].some(([id, row]) => (row ?? base.rows.get(id))?.kind === 'colony');
   if (!store || colonies) return reload(); // a colony that comes or goes takes its log with it
   const pending = await store.pending();
+  if (store !== heldStore()) return undefined;
   for (const [id, row] of news) {
     base.rows.delete(id);
     if (row && isInSnapshot(row, base.since_ms)) base.rows.set(id, row);

@@ -47,10 +47,10 @@ export async function start() {
 export async function enter(me, { emptied = false }) {
   await holdStore(me.device_id).setMeta({ me, ended: null, emptied });
   await reload();
-  await syncNow();
+  void syncNow(); // the screen says what is on its way: nobody waits before a form that has done its work
 }
 
-/** @type {Promise<void> | null} */
+/** The round trips under way, and for which store. @type {{store: Store, done: Promise<void>} | null} */
 let running = null;
 let asked_again = false;
 
@@ -58,22 +58,28 @@ let asked_again = false;
 export function syncNow() {
   const store = heldStore();
   if (!store || session.peek() === null) return Promise.resolve();
-  if (running) {
+  if (running?.store === store) {
     asked_again = true; // what is under way may be failing already: whoever asks now gets a try of its own
-    return running;
+    return running.done;
   }
-  running = run(store).finally(() => {
+  const done = run(store).finally(() => {
+    if (running?.done !== done) return undefined; // this browser is another device by now, which does not wait for it
     running = null;
     if (!asked_again) return undefined;
     asked_again = false;
     return syncNow();
   });
-  return running;
+  running = { store, done };
+  return done;
 }
 
 /** @param {Store} mine */
 async function run(mine) {
-  patchSaving({ syncing: true });
+  /** Nothing is said of a device that this browser no longer is. @type {typeof patchSaving} */
+  const tell = (facts) => {
+    if (heldStore() === mine) patchSaving(facts);
+  };
+  tell({ syncing: true });
   /** @type {Map<string, Row | null>} */
   const news = new Map();
   let replaced = false;
@@ -81,18 +87,18 @@ async function run(mine) {
     await drain(mine, (answer) => {
       replaced ||= answer.reset;
       if (JSON.stringify(answer.told ?? null) !== JSON.stringify(saving.peek().told)) {
-        patchSaving({ told: answer.told ?? null });
+        tell({ told: answer.told ?? null });
       }
       const { joining } = saving.peek();
-      if (joining !== null) patchSaving({ joining: joining + answer.rows.length });
+      if (joining !== null) tell({ joining: joining + answer.rows.length });
       for (const row of answer.rows) news.set(row.id, row);
       for (const row of answer.gone) news.set(row.id, null);
     });
     await sendPhotos(mine.deviceId);
-    patchSaving({ online: true, problem: null });
+    tell({ online: true, problem: null });
   } catch (error) {
     const problem = error instanceof ApiProblem ? error : new ApiProblem(0, 'failed', String(error));
-    patchSaving({
+    tell({
       online: problem.code !== 'offline',
       problem: problem.code === 'offline' ? null : { code: problem.code, detail: problem.message },
     });
@@ -103,8 +109,8 @@ async function run(mine) {
     } // sent also when the app is closed by then
     if (problem.status === 401 && problem.code !== 'signed_out') await mine.setMeta({ ended: problem.code });
   } finally {
-    patchSaving({ syncing: false });
-    await (replaced ? reload() : showStored(news));
+    tell({ syncing: false });
+    if (heldStore() === mine) await (replaced ? reload() : showStored(news));
     channel?.postMessage('changed');
   }
 }

@@ -14,8 +14,11 @@ export class ApiProblem extends Error {
   }
 }
 
-/** A request that takes longer is given up: on a half-open connection it would wait, and hold the sync, for ever. */
-export const patience = { ms: 60_000 };
+/**
+ * A request that takes longer is given up: on a half-open connection it would wait, and hold the sync, for ever. The
+ * sync of another tab is waited for as long as `lock_ms`.
+ */
+export const patience = { ms: 60_000, lock_ms: 5_000 };
 
 /**
  * @param {'GET' | 'POST' | 'PUT' | 'DELETE'} method

@@ -1,6 +1,6 @@
 // Sending what waits and taking what is new: round trips until both sides are even (docs/sync.md).
 // Used by the page and by the worker; under a Web Lock where there is one, correct without.
-import { post } from './api.js';
+import { patience, post } from './api.js';
 
 const SCHEMA = 1;
 const MOST_OPERATIONS = 500;
@@ -10,14 +10,25 @@ const MOST_CHARACTERS = 340_000;
 /** @typedef {import('../care/overlay.js').Row} Row */
 
 /**
+ * Make both sides even. The lock only spares two tabs the same work: Firefox leaves it with a page that was left at the
+ * moment of asking, so whoever does not get it in time goes on without.
  * @param {Store} store @param {(answer: any) => void} [onStored] told of each answer whose rows are on the disk
  * @returns {Promise<void>} rejects with an ApiProblem or NotSaved
  */
-export function drain(store, onStored = () => undefined) {
-  if (globalThis.navigator?.locks) {
-    return navigator.locks.request(`broodshelf-sync-${store.deviceId}`, () => roundTrips(store, onStored));
+export async function drain(store, onStored = () => undefined) {
+  const work = () => roundTrips(store, onStored);
+  if (!globalThis.navigator?.locks) return work();
+  const waited = AbortSignal.timeout(patience.lock_ms);
+  let mine = false;
+  try {
+    return await navigator.locks.request(`broodshelf-sync-${store.deviceId}`, { signal: waited }, () => {
+      mine = true;
+      return work();
+    });
+  } catch (error) {
+    if (mine || !waited.aborted) throw error;
+    return work();
   }
-  return roundTrips(store, onStored);
 }
 
 /** @param {Store} store @param {(answer: any) => void} onStored */

@@ -113,6 +113,23 @@ def test_two_tabs_that_write_and_sync_at_once_send_each_log_once(shelf, tab, loc
     assert state(pages[0]) == {"unsent": [], "rows": written}
 
 
+def test_a_lock_that_nobody_gives_back_does_not_stop_the_sync(shelf, tab):
+    """Firefox 153 leaves the lock with a page that was left at the moment of asking, until it forgets that page."""
+    page, left = tab(), tab()
+    left.evaluate(
+        """() => new Promise((held) => {
+          const held_for_ever = () => { held(); return new Promise(() => undefined); };
+          navigator.locks.request(`broodshelf-sync-${lab.store.deviceId}`, held_for_ever);
+        })"""
+    )
+    page.evaluate("() => { lab.api.patience.lock_ms = 200; }")
+    write(page, "still sent")
+
+    assert sync(page) == "even"
+    assert shelf.stored() == ["still sent"]
+    assert state(page) == {"unsent": [], "rows": ["still sent"]}
+
+
 def test_an_answer_that_the_other_tab_has_overtaken_puts_nothing_older_back(shelf, tab):
     slow, quick = tab(), tab()
     for page in (slow, quick):

@@ -6,7 +6,7 @@ import re
 from typing import Any
 
 import pytest
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Page, Route, expect
 from tests.phone.conftest import claim
 from tests.phone.test_story import go
 from tests.support.server import Server
@@ -31,6 +31,16 @@ def crowded_tube(page: Page, server: Server, *logs: dict[str, Any]) -> None:
     expect(page.get_by_text("All synced")).to_be_visible()
 
 
+def link_of_a_pass(keeper: Page, server: Server) -> str:
+    """Make a pass for Grandpa and return its link."""
+    go(keeper, server, "#/handover")
+    keeper.get_by_role("textbox", name="Who", exact=True).fill("Grandpa")
+    keeper.get_by_role("button", name="Amber", exact=True).click()
+    keeper.get_by_role("button", name="Make the pass").click()
+    keeper.get_by_role("button", name="Make the link").click()
+    return keeper.get_by_role("link", name="#/pass/").inner_text()
+
+
 def test_the_first_button_of_a_nest_move_is_that_a_nest_was_offered(phone, server):
     page = phone()
     crowded_tube(page, server, FULL)
@@ -48,12 +58,7 @@ def test_a_stand_in_sees_to_the_water_step_by_step_and_is_asked_for_no_nest(phon
     crowded_tube(keeper, server, LOW)
     go(keeper, server, "#/round")
     expect(keeper.get_by_text("Lay the new tube or nest mouth to mouth")).to_have_count(1)
-    go(keeper, server, "#/handover")
-    keeper.get_by_role("textbox", name="Who", exact=True).fill("Grandpa")
-    keeper.get_by_role("button", name="Amber", exact=True).click()
-    keeper.get_by_role("button", name="Make the pass").click()
-    keeper.get_by_role("button", name="Make the link").click()
-    link = keeper.get_by_role("link", name="#/pass/").inner_text()
+    link = link_of_a_pass(keeper, server)
 
     guest = phone()
     guest.goto(link)
@@ -69,3 +74,31 @@ def test_a_stand_in_sees_to_the_water_step_by_step_and_is_asked_for_no_nest(phon
     guest.get_by_role("button", name="Something is wrong").click()
     sheet = guest.get_by_role("dialog")
     expect(sheet.get_by_text("Call, and say what you see.")).to_be_visible()
+
+
+def test_a_phone_that_opens_a_pass_does_not_wait_for_the_sync_of_the_keeper_that_it_was(phone, server):
+    page = phone()
+    claim(page, server)
+    link = link_of_a_pass(page, server)
+    keepers_device = page.evaluate("() => localStorage.getItem('device')")
+    page.evaluate(
+        "() => fetch('/api/logout', { method: 'POST', body: '{}', headers: { 'Content-Type': 'application/json' } })"
+    )
+    page.goto("about:blank")
+    unanswered: list[Route] = []
+
+    def hold(route: Route) -> None:
+        if keepers_device in (route.request.post_data or ""):
+            unanswered.append(route)
+        else:
+            route.continue_()
+
+    page.route("**/api/sync", hold)
+    page.goto(link)
+    page.get_by_role("button", name="Open the pass").click()
+
+    expect(page.get_by_role("heading", name="Your colonies")).to_be_visible()
+    assert unanswered, "the keeper's sync is still under way"
+    unanswered[0].abort()
+    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_role("heading", name="Your colonies")).to_be_visible()
