@@ -54,7 +54,7 @@ export function HelperTask({ item, onCouldNot }) {
   const colony = colonyOf(item.colony_id);
   const spoken = [title, colony?.set.helper_hint ?? '', ...item.reasons.map((step) => inWords('reason', step))];
   return html`
-    <article class=${`task ${item.urgent ? 'urgent' : ''}`}>
+    <article class=${`task helping ${item.urgent ? 'urgent' : ''}`}>
       <${Side} item=${item} />
       <${Head} item=${item} title=${title} />
       <div class="more stack">

@@ -10,6 +10,7 @@ from playwright.sync_api import Page, Route, expect
 from tests.phone.conftest import claim
 from tests.phone.test_story import go
 from tests.support.server import Server
+from tests.support.words import text
 
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
@@ -69,7 +70,7 @@ def test_a_stand_in_sees_to_the_water_step_by_step_and_is_asked_for_no_nest(phon
     water = guest.get_by_role("article").filter(has_text="See to the water")
     expect(water.get_by_text("Leave the tube where it lies")).to_be_visible()
     expect(water.get_by_text("Find the white plug inside the tube.")).to_be_visible()
-    water.get_by_role("button", name="Done as suggested").click()
+    water.get_by_role("button", name="I looked").click()
     expect(water).to_have_count(0)  # looked at: what it needs now is the keeper's
     guest.get_by_role("button", name="Something is wrong").click()
     sheet = guest.get_by_role("dialog")
@@ -102,3 +103,45 @@ def test_a_phone_that_opens_a_pass_does_not_wait_for_the_sync_of_the_keeper_that
     unanswered[0].abort()
     expect(page.get_by_text("All synced")).to_be_visible()
     expect(page.get_by_role("heading", name="Your colonies")).to_be_visible()
+
+
+HINT = "The flies are in the freezer door."
+
+
+def test_a_keepers_hint_and_picture_stand_above_steps_that_are_drawn_and_what_failed_is_written_down(
+    phone, server, picture
+):
+    keeper = phone()
+    crowded_tube(keeper, server, FULL)
+    go(keeper, server, "#/shelf")
+    keeper.get_by_role("link", name="Amber").first.click()
+    keeper.get_by_role("button", name="Change").click()
+    keeper.get_by_text(text("stand-in-hint"), exact=True).first.click()
+    keeper.get_by_role("textbox", name=text("stand-in-hint")).fill(HINT)
+    keeper.get_by_label(text("stand-in-hint-picture")).set_input_files(picture)
+    keeper.get_by_role("button", name="Save").click()
+    expect(keeper.get_by_text("All synced")).to_be_visible()
+    link = link_of_a_pass(keeper, server)
+
+    guest = phone()
+    guest.goto(link)
+    guest.get_by_role("button", name="Open the pass").click()
+    sugar = guest.get_by_role("article").filter(has_text="sugar water")
+    expect(sugar.get_by_text(HINT)).to_be_visible()
+    shown = sugar.get_by_role("img", name=text("stand-in-hint-picture"))
+    expect(shown).to_be_visible()
+    assert shown.evaluate("(img) => img.decode().then(() => img.naturalWidth)") > 0
+    steps = sugar.get_by_role("listitem")
+    expect(steps).to_have_count(5)
+    expect(steps.locator("svg.drawing")).to_have_count(5)
+    expect(sugar.get_by_role("button", name=text("stand-in-read-aloud"))).to_be_visible()
+    sugar.get_by_role("button", name=text("stand-in-could-not")).click()
+    guest.get_by_role("dialog").get_by_role("button", name=text("stand-in-why-none")).click()
+    expect(guest.get_by_text(text("stand-in-told"))).to_be_visible()
+    expect(sugar).to_have_count(1)  # it stays on the list
+    expect(guest.get_by_text("All synced")).to_be_visible()
+
+    go(keeper, server, "#/shelf")
+    keeper.get_by_role("link", name="Amber").first.click()
+    keeper.evaluate("() => window.dispatchEvent(new Event('online'))")
+    expect(keeper.get_by_text(text("stand-in-why-none"))).to_be_visible()

@@ -9,6 +9,7 @@ from playwright.sync_api import expect
 from tests.phone.test_ahead import days_on
 from tests.phone.test_helping import crowded_tube
 from tests.phone.test_story import go
+from tests.support.words import text
 
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
@@ -27,7 +28,10 @@ def test_the_sheet_of_a_pass_tells_each_of_its_days_repeats_included_and_a_leak_
     expect(page.get_by_text("All synced")).to_be_visible()
     page.get_by_role("link", name="Print the sheet").click()
     expect(page.get_by_role("heading", name="Looking after the shelf: Grandpa")).to_be_visible()
-    days = page.get_by_role("region").filter(has_not=page.get_by_role("heading", name="The colonies"))
+    how = page.get_by_role("region", name=text("stand-in-how"))
+    days = page.get_by_role("region")
+    for other in ("paper-colonies", "stand-in-how"):
+        days = days.filter(has_not=page.get_by_role("heading", name=text(other)))
 
     expect(days).to_have_count(9)
     today = page.evaluate(
@@ -37,8 +41,12 @@ def test_the_sheet_of_a_pass_tells_each_of_its_days_repeats_included_and_a_leak_
     leak = page.get_by_role("row").filter(has_text="Leaking reservoir")
     expect(leak).to_have_count(1)
     expect(days.first).to_contain_text("Leaking reservoir")
-    expect(leak).to_contain_text("Call, and say what you see.")
-    expect(leak).to_contain_text("lay kitchen paper around it")
+    expect(how).to_contain_text("Call, and say what you see.")
+    expect(how).to_contain_text("lay kitchen paper around it")
+    prey = how.locator(".way").filter(has_text="small cricket, killed and cut")
+    expect(prey.locator("svg.drawing")).to_have_count(5)
+    piece = prey.get_by_role("img", name=text("paper-prey-of", mm=6.5))
+    assert round(piece.bounding_box()["width"]) == round(30 * 96 / 25.4), "a ruler of 30 mm, as CSS prints it"
     expect(page.get_by_text(re.compile("See to the water|Offer a new nest"))).to_have_count(0)
     sugar = days.filter(has=page.get_by_role("cell", name=re.compile("^[0-9.]+ .*sugar water, ")))
     assert sugar.count() >= 2

@@ -101,9 +101,7 @@ def test_a_server_killed_between_request_and_answer_loses_and_doubles_nothing(ph
 
     page.route("**/api/sync", swallow, times=1)
     go(page, server, "#/round")
-    page.get_by_role("article").filter(has_text="sugar water").get_by_role(
-        "button", name="Done as suggested"
-    ).click()
+    page.get_by_role("article").filter(has_text="sugar water").get_by_role("button", name="I gave it").click()
     expect(page.get_by_text("1 saved on this phone · No connection")).to_be_visible()
     server.start()
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
@@ -142,7 +140,7 @@ def test_a_pass_lets_a_stand_in_feed_two_colonies_until_it_is_taken_back(phone, 
     worker_ready(guest)
     guest.context.set_offline(True)
     guest.get_by_role("article").filter(has_text="Birch").filter(has_text="sugar water").get_by_role(
-        "button", name="Done as suggested"
+        "button", name="I gave it"
     ).click()
     expect(guest.get_by_text("1 saved on this phone")).to_be_visible()
     online_again(guest)
@@ -155,7 +153,7 @@ def test_a_pass_lets_a_stand_in_feed_two_colonies_until_it_is_taken_back(phone, 
 
     guest.context.set_offline(True)
     guest.get_by_role("article").filter(has_text="Amber").filter(has_text="sugar water").get_by_role(
-        "button", name="Done as suggested"
+        "button", name="I gave it"
     ).click()
     expect(guest.get_by_text("1 saved on this phone")).to_be_visible()
     go(keeper, server, "#/handover")
