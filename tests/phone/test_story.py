@@ -101,7 +101,9 @@ def test_a_server_killed_between_request_and_answer_loses_and_doubles_nothing(ph
 
     page.route("**/api/sync", swallow, times=1)
     go(page, server, "#/round")
-    page.get_by_role("article").filter(has_text="sugar water").get_by_role("button", name="I gave it").click()
+    page.get_by_role("article").filter(has_text="sugar water").get_by_role(
+        "button", name="Done as suggested"
+    ).click()
     expect(page.get_by_text("1 saved on this phone · No connection")).to_be_visible()
     server.start()
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
