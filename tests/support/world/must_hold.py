@@ -77,7 +77,7 @@ class MustHold(Meetings, ABC):
         """No value stands that an acknowledged change had taken the place of, knowing it, whatever came back."""
         changes: dict[tuple[str, str], list[Acknowledged]] = defaultdict(list)
         for told in self.acknowledged.values():
-            if not told.op["adopt"] and not self.excused(told):
+            if not told.op["adopt"]:
                 for name in told.op["set"].keys() & {"name", "text", "gone"}:
                     changes[told.op["id"], name].append(told)
         for (record_id, name), all_told in changes.items():
@@ -88,9 +88,9 @@ class MustHold(Meetings, ABC):
             if name == "gone" and value is not True:
                 continue  # brought back by a change of another field: looked at by check_nothing_rises
             setters = [t for t in all_told if t.op["set"][name] == value]
-            beaten = [
-                t for t in setters if any(followed(t, u) for u in all_told if u.op["set"][name] != value)
-            ]
+            # what a revoked phone had set need not be there any more, but another phone may have given it back
+            others = [u for u in all_told if u.op["set"][name] != value and not self.excused(u)]
+            beaten = [t for t in setters if any(followed(t, u) for u in others)]
             assert not setters or len(beaten) < len(setters), (
                 f"{name} of {record_id} is {value!r} again, which was changed after {beaten[0].op}"
             )
