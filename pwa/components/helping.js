@@ -27,8 +27,7 @@ const colonyOf = (id) => /** @type {ColonyRow | undefined} */ (rowOf(id));
 /** What the keeper tells and shows of this colony. @param {{colony: ColonyRow | undefined}} props */
 export function Hint({ colony }) {
   const { helper_hint, helper_photo_id } = colony?.set ?? {};
-  const photo = helper_photo_id ? rowOf(helper_photo_id) : undefined;
-  if (!helper_hint && !photo) return null;
+  if (!helper_hint && !helper_photo_id) return null;
   return html`
     <div class="hint">
       ${
@@ -38,9 +37,9 @@ export function Hint({ colony }) {
         `
       }
       ${
-        photo &&
+        helper_photo_id &&
         html`
-          <${Photo} row=${photo} words=${say('stand-in-hint-picture')} />
+          <${Photo} id=${helper_photo_id} words=${say('stand-in-hint-picture')} />
         `
       }
     </div>

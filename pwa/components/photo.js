@@ -4,20 +4,23 @@ import { addressOf } from '../signals/photos.js';
 import { html } from './html.js';
 import { say } from '../words/say.js';
 
-/** @param {{row: import('../care/overlay.js').ShownRow, words: string}} props */
-export function Photo({ row, words }) {
+/**
+ * `size`: in px, where the record that says it is at hand.
+ * @param {{id: string, words: string, size?: {width_px?: number | null, height_px?: number | null}}} props
+ */
+export function Photo({ id, words, size = {} }) {
   const [address, setAddress] = useState('');
   const [missing, setMissing] = useState(false);
   useEffect(() => {
     let made = '';
-    void addressOf(row.id).then((found) => {
+    void addressOf(id).then((found) => {
       made = found;
       setAddress(found);
     });
     return () => {
       if (made.startsWith('blob:')) URL.revokeObjectURL(made);
     };
-  }, [row.id]);
+  }, [id]);
   if (missing) {
     return html`
       <p class="photo-missing soft">${say('photo-elsewhere')}</p>
@@ -34,8 +37,8 @@ export function Photo({ row, words }) {
       src=${address}
       alt=${words}
       loading="lazy"
-      width=${row.set.width_px}
-      height=${row.set.height_px}
+      width=${size.width_px}
+      height=${size.height_px}
       onError=${() => setMissing(true)}
     />
   `;

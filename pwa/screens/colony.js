@@ -202,7 +202,7 @@ function Photos({ colonyId, name }) {
                     aria-label=${say('photo-large', { day: day(row) })}
                     onClick=${() => setLarge(row.id)}
                   >
-                    <${Photo} row=${row} words="" />
+                    <${Photo} id=${row.id} size=${row.set} words="" />
                   </button>
                   <p>${day(row)}</p>
                   ${
@@ -243,7 +243,7 @@ function Large({ all, at, name, onTurn }) {
   `;
   return html`
     <${Sheet} title=${day(row)} onClose=${() => onTurn('')}>
-      <${Photo} key=${row.id} row=${row} words=${say('photo-of', { name, day: day(row) })} />
+      <${Photo} key=${row.id} id=${row.id} size=${row.set} words=${say('photo-of', { name, day: day(row) })} />
       ${
         all.length > 1 &&
         html`

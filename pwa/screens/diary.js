@@ -310,7 +310,7 @@ function Entry({ row, onOpen }) {
       ${
         row.kind === 'photo' &&
         html`
-          <${Photo} row=${row} words="" />
+          <${Photo} id=${row.id} size=${row.set} words="" />
         `
       }
       <button

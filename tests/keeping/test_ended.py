@@ -80,12 +80,18 @@ def test_a_cookie_that_a_later_sign_in_replaced_stays_replaced(house, tmp_path):
         actor_of(connection, token, house.now_ms)
 
 
-@pytest.mark.parametrize("end", [make_feed, revoke_feed])
+def replace_feed(connection, house):
+    return make_feed(connection, house.household_id, None, house.person_id, house.now_ms)
+
+
+def end_feed(connection, house):
+    revoke_feed(connection, house.household_id, None, house.now_ms)
+
+
+@pytest.mark.parametrize("end", [replace_feed, end_feed])
 def test_a_calendar_address_that_was_ended_or_replaced_stays_so(house, tmp_path, end):
-    token = in_household(house, lambda c: make_feed(c, house.household_id, None, house.now_ms))
-    back_up_then(
-        house, tmp_path, lambda: in_household(house, lambda c: end(c, house.household_id, None, house.now_ms))
-    )
+    token = in_household(house, lambda c: replace_feed(c, house))
+    back_up_then(house, tmp_path, lambda: in_household(house, lambda c: end(c, house)))
     with reading() as connection, pytest.raises(NotFound):
         find_feed(connection, token, house.now_ms)
 

@@ -23,7 +23,10 @@ def test_webkit_logs_with_the_server_stopped_and_sends_it_when_it_is_back(new_se
 
         def press(name: str) -> None:
             path = f"//button[normalize-space()='{name}' or starts-with(@aria-label, '{name}')]"
-            wait.until(lambda b: b.find_elements(By.XPATH, path))[0].click()
+            button = wait.until(lambda b: b.find_elements(By.XPATH, path))[0]
+            # the driver scrolls it to the lower edge, where the bar of the screens lies over it
+            browser.execute_script("arguments[0].scrollIntoView({ block: 'center' })", button)
+            button.click()
 
         browser.get(f"{new_server.url}/#/claim/{new_server.claim_code()}")
         wait.until(lambda b: b.find_elements(By.NAME, "person"))[0].send_keys("Mira")

@@ -46,8 +46,8 @@ MUTANTS = (
             Change(STORE, GIVE_BACK, ""),
             Change(
                 DRAIN,
-                r"import \{ post \}",
-                "import { giveBackLate } from '../database/late.js';\nimport { post }",
+                r"import \{ patience, post \}",
+                "import { giveBackLate } from '../database/late.js';\nimport { patience, post }",
             ),
             Change(
                 DRAIN,

@@ -54,7 +54,7 @@ class Colony:
     died_of: Annotated[str, Text(200)] | None = None
     remark: Annotated[str, Text(4000)] | None = None
     helper_hint: Annotated[str, Text(300)] | None = None
-    helper_photo_id: Annotated[str, Ref("photo")] | None = None
+    helper_photo_id: Annotated[str, Ref("photo", awaited=False)] | None = None
 
 
 @dataclass(slots=True, kw_only=True)
