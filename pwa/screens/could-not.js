@@ -3,7 +3,7 @@ import { Sheet } from '../components/sheet.js';
 import { html } from '../components/html.js';
 import { taskTitle } from '../components/task.js';
 import { log, tell } from '../signals/actions.js';
-import { say } from '../words/say.js';
+import { say, sayOf } from '../words/say.js';
 
 const WHY = /** @type {const} */ (['none', 'closed', 'unsure', 'away', 'other']);
 
@@ -19,7 +19,7 @@ export function CouldNot({ item, onClose }) {
     <${Sheet} title=${say('stand-in-why')} onClose=${onClose}>
       <div class="stack">
         ${WHY.map((code) => {
-          const words = say(`stand-in-why-${code}`);
+          const words = sayOf('stand-in-why', code);
           return html`
             <button type="button" class="button wide" key=${code} onClick=${() => write(words)}>${words}</button>
           `;

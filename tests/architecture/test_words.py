@@ -23,8 +23,6 @@ SAID = re.compile(r"""\b(?:sayOf|sayIf|isSaid|choicesOf|inWords)\(\s*'([\w-]+)'"
 BY_SERVER = re.compile(r"""(?:\bsay_code\([^()]*?|section: str = )"(\w+)[\"]""")
 TABLES = ("screens/field-words.js", "words/say.js")
 """Which group the codes of a field or of an argument belong to."""
-AWAITED = ("stand-in-", "paper-")
-"""What a stand-in is shown step by step: written in every language before its screens are."""
 ACORN = (ROOT / "tests/support/node/node_modules/acorn/dist/acorn.mjs").as_uri()
 WALK = (ROOT / "tests/support/node/node_modules/acorn-walk/dist/walk.mjs").as_uri()
 AT_THE_TOP = f"""
@@ -61,7 +59,6 @@ def test_every_message_of_the_phone_is_said_somewhere():
         each
         for each in entries_of(SOURCE, for_phone=True)
         if each not in quoted
-        and not each.startswith(AWAITED)
         and not any(each.startswith(f"{group}-") for group in by_code)
         and not any(word.partition(".")[0] == each for word in quoted)
     ] == []
