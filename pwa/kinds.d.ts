@@ -189,12 +189,15 @@ export interface FaultRow {
  * `met_by`: the kind of event that does it, besides a check of its need; None: nothing does but what it suggests.
  * `sensed`: sensors begin and end it, without anybody logging something.
  * `wakes`: waiting for the end of the quiet hours could kill, so it is told in them, too.
+ * `steps`: what a stand-in is told one after the other, as reason codes, where the kind alone decides it; a phone
+ * says them of tasks that it makes itself. Common practice, no source.
  */
 export interface TaskRow {
   stand_in: boolean;
   met_by: 'water' | 'move' | null;
   sensed: boolean;
   wakes: boolean;
+  steps: Array<string>;
 }
 
 /**

@@ -172,7 +172,7 @@ function metBy(fresh, catalogue) {
  * @param {Known} catalogue
  * @returns {Item[]}
  */
-function freshItems(plan, fresh, { foods, faults }) {
+function freshItems(plan, fresh, { foods, faults, tasks }) {
   /** @type {Item[]} */
   const items = [];
   const known = new Set((plan.set.tasks ?? []).map((task) => task.key));
@@ -215,6 +215,7 @@ function freshItems(plan, fresh, { foods, faults }) {
             ? { code: 'risk_out', args: { at_ms: event.happened_ms } }
             : { code: 'leftovers', args: { at_ms: event.happened_ms, after: removeAfterH } },
         ],
+        stand_in: { reasons: (tasks.leftovers?.steps ?? []).map((code) => ({ code, args: {} })) },
       });
     }
   }

@@ -10,6 +10,7 @@ from tests.support.node_tests import run_node_tests
 from broodshelf.care.plan import steps
 from broodshelf.languages import say
 from broodshelf.model.needs import FAULTS
+from broodshelf.model.tasks import TASKS
 
 PHONE = Path(__file__).parents[2] / "pwa"
 
@@ -18,6 +19,7 @@ def all_steps() -> set[str]:
     lists = [value for name, value in vars(steps).items() if name.isupper() and isinstance(value, tuple)]
     told = {code for each in lists for code in each}
     told |= {code for code in steps.PLACES.values() if code is not None}
+    told |= {code for row in TASKS.values() for code in row.steps}
     for nest in (
         steps.of_nest(2.0, fills=True),
         steps.of_nest(None, fills=True),

@@ -169,7 +169,7 @@ def _of_hint(hint: Any) -> str:
         return _one_of(args)
     if origin in (Union, types.UnionType):
         return " | ".join(map(_of_hint, args))
-    if origin is list:
+    if origin is list or (origin is tuple and args[-1] is Ellipsis):
         return f"Array<{_of_hint(args[0])}>"
     if origin is tuple:
         return f"[{', '.join(map(_of_hint, args))}]"

@@ -29,20 +29,31 @@ class TaskRow:
     ``met_by``: the kind of event that does it, besides a check of its need; None: nothing does but what it suggests.
     ``sensed``: sensors begin and end it, without anybody logging something.
     ``wakes``: waiting for the end of the quiet hours could kill, so it is told in them, too.
+    ``steps``: what a stand-in is told one after the other, as reason codes, where the kind alone decides it; a phone
+    says them of tasks that it makes itself. Common practice, no source.
     """
 
     stand_in: bool = True
     met_by: Literal["water", "move"] | None = None
     sensed: bool = False
     wakes: bool = False
+    steps: tuple[str, ...] = ()
 
+
+_STEPS: Final[Mapping[What, tuple[str, ...]]] = {
+    "leftovers": ("left_step_find", "left_step_take", "left_step_held", "left_step_bin", "food_step_bad"),
+    "barrier": ("barrier_step_look", "barrier_step_bridge", "barrier_step_still", "barrier_step_bad"),
+    "glance": ("helper_glance", "glance_step_calm", "glance_step_bad"),
+    "rest_air": ("air_step_open", "air_step_still", "air_step_close"),
+    "risk_look": ("helper_glance", "risk_step_signs", "glance_step_bad"),
+}
 
 _KEEPERS: Final = TaskRow(stand_in=False)
 _SENSED: Final = TaskRow(sensed=True)
 _DEADLY: Final = TaskRow(sensed=True, wakes=True)
 
 TASKS: Final[Mapping[What, TaskRow]] = {
-    **{need: TaskRow(stand_in=row.stand_in) for need, row in NEEDS.items()},
+    **{need: TaskRow(stand_in=row.stand_in, steps=_STEPS.get(need, ())) for need, row in NEEDS.items()},
     "ask": _KEEPERS,
     "dry_air": TaskRow(met_by="water", sensed=True),
     "fault": TaskRow(),
@@ -55,11 +66,11 @@ TASKS: Final[Mapping[What, TaskRow]] = {
     "move_end": TaskRow(stand_in=False, met_by="move"),
     "move_look": TaskRow(stand_in=False, met_by="move"),
     "overheating": _DEADLY,
-    "rest_air": TaskRow(),
+    "rest_air": TaskRow(steps=_STEPS["rest_air"]),
     "rest_fits": _KEEPERS,
     "rest_water": TaskRow(met_by="water"),
     "rising_fast": _SENSED,
-    "risk_look": TaskRow(),
+    "risk_look": TaskRow(steps=_STEPS["risk_look"]),
     "too_cold": _SENSED,
     "too_hot": TaskRow(),
     "wake_up": _KEEPERS,

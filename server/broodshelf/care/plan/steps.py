@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from typing import Any, Final
 
 from ...model.needs import FAULTS
-from ...model.tasks import Task, What, reason
+from ...model.tasks import TASKS, Task, What, reason
 
 Steps = list[dict[str, Any]]
 
@@ -28,11 +28,6 @@ CUT_PREY: Final = ("prey_step_take", "prey_step_cut", "prey_step_place", "food_s
 SEEDS: Final = ("seed_step_take", "seed_step_place", "food_step_close", "food_step_bad")
 LEAVES: Final = ("leaf_step_take", "leaf_step_rinse", "leaf_step_place", "food_step_close", "food_step_bad")
 PIECES: Final = ("piece_step_take", "piece_step_place", "food_step_only", "food_step_close", "food_step_bad")
-LEFTOVERS: Final = ("left_step_find", "left_step_take", "left_step_held", "left_step_bin", "food_step_bad")
-BARRIER: Final = ("barrier_step_look", "barrier_step_bridge", "barrier_step_still", "barrier_step_bad")
-GLANCE: Final = ("helper_glance", "glance_step_calm", "glance_step_bad")
-AIR: Final = ("air_step_open", "air_step_still", "air_step_close")
-RISK: Final = ("helper_glance", "risk_step_signs", "glance_step_bad")
 
 PLACES: Final[Mapping[What, str | None]] = {
     "too_hot": "helper_heater",
@@ -45,14 +40,6 @@ PLACES: Final[Mapping[What, str | None]] = {
     "fridge_open": "helper_fridge",
 }
 """What a stand-in may do at once about the warmth of a place, besides calling."""
-
-_LOOKS: Final[Mapping[What, tuple[str, ...]]] = {
-    "leftovers": LEFTOVERS,
-    "barrier": BARRIER,
-    "glance": GLANCE,
-    "rest_air": AIR,
-    "risk_look": RISK,
-}
 
 
 def of_tube() -> Steps:
@@ -81,7 +68,7 @@ def of_place(what: What) -> Steps:
 
 def of_look(what: What) -> Steps:
     """Return how to do what asks for no food and no water; none for what is no stand-in's."""
-    return _in_words(_LOOKS.get(what, ()))
+    return _in_words(TASKS[what].steps)
 
 
 def of_food(task: Task) -> Steps:
