@@ -34,3 +34,6 @@ export const NO_CATALOGUE = {
  * @param {What} what @param {string} [about]
  */
 export const keyOf = (what, about = 'start') => `${what}:${about}`;
+
+/** What a stand-in is told one after the other (care/plan/steps.py). @param {Array<string | null | undefined>} codes */
+export const toldInSteps = (codes) => codes.flatMap((code) => (code ? [{ code, args: {} }] : []));

@@ -1,5 +1,5 @@
 // The round: what is due now, today and next, from the plans and this phone's own logs. Pure.
-import { keyOf } from './catalogue.js';
+import { keyOf, toldInSteps } from './catalogue.js';
 import { DAY_MS, applyEvent, dueAtMs } from './gauges.js';
 import { eventsByColony } from './lists.js';
 
@@ -196,7 +196,7 @@ function freshItems(plan, fresh, { foods, faults, tasks }) {
         suggested: null,
         fault: event.set.fault,
         reasons: [{ code: faultCode(event.set), args: { fault: event.set.fault } }],
-        stand_in: { reasons: [{ code: 'helper_call', args: {} }] },
+        stand_in: { reasons: toldInSteps(['helper_call', faults[event.set.fault]?.first_step, 'helper_tell']) },
       });
     }
     // what was given although it was refused comes out at once
@@ -215,7 +215,7 @@ function freshItems(plan, fresh, { foods, faults, tasks }) {
             ? { code: 'risk_out', args: { at_ms: event.happened_ms } }
             : { code: 'leftovers', args: { at_ms: event.happened_ms, after: removeAfterH } },
         ],
-        stand_in: { reasons: (tasks.leftovers?.steps ?? []).map((code) => ({ code, args: {} })) },
+        stand_in: { reasons: toldInSteps(tasks.leftovers?.steps ?? []) },
       });
     }
   }

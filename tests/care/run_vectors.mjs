@@ -46,8 +46,9 @@ for (const c of JSON.parse(readFileSync(process.env.PLANS))) {
     ];
     const counted = c.log.map((op) => ({ id: op.id, kind: op.kind, rev: 1, by: null, made_ms: 0, set: op.set }));
     const rowsAfter = [rowsBefore[0], { ...rowsBefore[1], set: { ...c.after, inputs_rev: 1 } }, ...counted];
+    const told = (item) => ['leftovers', 'fault'].includes(item.what) && item.stand_in.reasons.map((step) => step.code);
     const due = (rows, outbox) => buildRound(overlayRows(rows, outbox, 'me'), c.now_ms, c.now_ms, catalogue).items
-      .map((item) => [item.key, item.due_at_ms, item.urgent]).sort();
+      .map((item) => [item.key, item.due_at_ms, item.urgent, told(item)]).sort();
     assert.deepEqual(due(rowsBefore, entries), due(rowsAfter, []));
   });
 }
