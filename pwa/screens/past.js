@@ -1,5 +1,6 @@
 // What was. A record's history: who changed what when, what stood there before, what lost; each value can be brought
 // back. And what went: records that were deleted or voided, newest first, each with its way back.
+// Longer than 300 lines because both are told in the same words.
 import { useEffect, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { eventInWords } from '../components/event-in-words.js';
