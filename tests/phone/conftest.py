@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import random
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from pathlib import Path
+from typing import Any
 
 import pytest
 from PIL import Image
@@ -47,6 +49,25 @@ def new_server(tmp_path: Path) -> Iterator[Server]:
     made.stop()
 
 
+@contextmanager
+def opening(chromium: Browser, **usual: Any) -> Iterator[Callable[..., Page]]:
+    """Open pages, each in a context of its own that is a phone but for ``usual`` and what is said; close them all."""
+    contexts: list[BrowserContext] = []
+
+    def opened(begin: str | None = None, **more: Any) -> Page:
+        context = chromium.new_context(**{**PHONE, **usual, **more})
+        contexts.append(context)
+        if begin:
+            context.add_init_script(begin)
+        page = context.new_page()
+        page.set_default_timeout(15_000)
+        return page
+
+    yield opened
+    for context in contexts:
+        context.close()
+
+
 @pytest.fixture
 def phone(chromium: Browser, server: Server, request: pytest.FixtureRequest) -> Iterator[Callable[..., Page]]:
     """Make phones: each a context of its own, with its own storage.
@@ -57,21 +78,13 @@ def phone(chromium: Browser, server: Server, request: pytest.FixtureRequest) -> 
     A phone makes no promise of background sync unless asked: Chromium takes a test's cut for a network, fires at
     once, and a worker that starts anew then sends what the test wants to see waiting.
     """
-    contexts: list[BrowserContext] = []
     workers = "block" if request.node.get_closest_marker("without_worker") else "allow"
+    with opening(chromium, service_workers=workers) as opened:
 
-    def make(*, background_sync: bool = False) -> Page:
-        context = chromium.new_context(**PHONE, service_workers=workers)
-        contexts.append(context)
-        if not background_sync:
-            context.add_init_script(NO_BACKGROUND_SYNC)
-        page = context.new_page()
-        page.set_default_timeout(15_000)
-        return page
+        def make(*, background_sync: bool = False) -> Page:
+            return opened(None if background_sync else NO_BACKGROUND_SYNC)
 
-    yield make
-    for context in contexts:
-        context.close()
+        yield make
 
 
 @pytest.fixture

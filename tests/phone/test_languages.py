@@ -2,12 +2,9 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import pytest
-from playwright.sync_api import Browser, Page, expect
-from tests.phone.conftest import claim, worker_ready
-from tests.support.kept_shelf import PHONE
+from playwright.sync_api import Browser, expect
+from tests.phone.conftest import claim, opening, worker_ready
 
 from broodshelf.languages import languages, say
 from broodshelf.languages.phones_file import phones_file
@@ -32,18 +29,8 @@ OVER_THE_EDGE = """() => [...document.querySelectorAll('main *, nav *, header *'
 @pytest.fixture
 def speaking(chromium: Browser):
     """Make a phone of a language and region."""
-    contexts = []
-
-    def make(locale: str, **more: Any) -> Page:
-        context = chromium.new_context(**{**PHONE, "locale": locale, **more})
-        contexts.append(context)
-        page = context.new_page()
-        page.set_default_timeout(15_000)
-        return page
-
-    yield make
-    for context in contexts:
-        context.close()
+    with opening(chromium) as opened:
+        yield lambda locale, **more: opened(locale=locale, **more)
 
 
 @pytest.mark.parametrize("tag", languages())
