@@ -1629,6 +1629,7 @@ export interface Messages {
   'stand-in-looked': null;
   'stand-in-note': { task: string | number; why: string | number };
   'stand-in-nothing': null;
+  'stand-in-practice': null;
   'stand-in-quiet': null;
   'stand-in-read-aloud': null;
   'stand-in-today': { count: number; minutes: string | number };

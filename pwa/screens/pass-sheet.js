@@ -141,6 +141,7 @@ function HowTos({ tasks }) {
   return html`
     <section class="card stack" aria-label=${say('stand-in-how')}>
       <h2>${say('stand-in-how')}</h2>
+      <p class="soft">${say('stand-in-practice')}</p>
       ${[...ways].map(
         ([way, alike]) => html`
           <div class="way" key=${way}>

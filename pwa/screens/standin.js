@@ -97,6 +97,12 @@ export function StandInView({ given, state, colonies, onCouldNot = nothing, onWr
         <${HelperTask} key=${item.key} item=${item} onCouldNot=${onCouldNot} />
       `,
     )}
+    ${
+      due.length > 0 &&
+      html`
+        <p class="soft">${say('stand-in-practice')}</p>
+      `
+    }
     <section class="stack">
       <h2>${say('stand-in-yours')}</h2>
       ${colonies.map(

@@ -92,6 +92,7 @@ stand-in-told = Für den Halter notiert. Es bleibt auf der Liste.
 stand-in-read-aloud = Vorlesen
 stand-in-quiet = Aufhören
 stand-in-how = So geht es
+stand-in-practice = Zeiten und Mengen in den Schritten: gängige Praxis.
 
 # Was der Halter jeder Kolonie für eine Vertretung mitgibt: ein Satz und ein Bild.
 stand-in-hint = Für die Vertretung

@@ -97,6 +97,7 @@ stand-in-told = Written down for the keeper. It stays on the list.
 stand-in-read-aloud = Read it to me
 stand-in-quiet = Stop reading
 stand-in-how = How to do it
+stand-in-practice = Times and amounts in the steps: common practice.
 
 # What the keeper adds to each colony for a stand-in: a sentence and a picture.
 stand-in-hint = For whoever stands in

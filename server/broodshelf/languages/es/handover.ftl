@@ -92,6 +92,7 @@ stand-in-told = Anotado para el criador. Sigue en la lista.
 stand-in-read-aloud = Léemelo
 stand-in-quiet = Dejar de leer
 stand-in-how = Cómo se hace
+stand-in-practice = Tiempos y cantidades de los pasos: práctica común.
 
 # Lo que el criador añade a cada colonia para quien le releva: una frase y una foto.
 stand-in-hint = Para quien te releve

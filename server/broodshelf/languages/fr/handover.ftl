@@ -87,6 +87,7 @@ stand-in-told = C’est noté pour l’éleveur. La tâche reste sur la liste.
 stand-in-read-aloud = Lis-le-moi
 stand-in-quiet = Arrêter la lecture
 stand-in-how = Comment faire
+stand-in-practice = Durées et quantités des étapes : usage courant.
 
 stand-in-hint = Pour la personne qui remplace
 stand-in-hint-example = par exemple : les mouches sont dans la porte du congélateur

@@ -89,6 +89,7 @@ stand-in-told = Zapisane dla hodowcy. Zostaje na liście.
 stand-in-read-aloud = Przeczytaj mi
 stand-in-quiet = Przestań czytać
 stand-in-how = Jak to zrobić
+stand-in-practice = Czasy i ilości w krokach: praktyka hodowców.
 
 stand-in-hint = Dla osoby na zastępstwie
 stand-in-hint-example = na przykład: muszki są w drzwiach zamrażarki

@@ -92,6 +92,7 @@ stand-in-told = Anotado para o criador. Continua na lista.
 stand-in-read-aloud = Ler em voz alta
 stand-in-quiet = Parar de ler
 stand-in-how = Como se faz
+stand-in-practice = Tempos e quantidades dos passos: prática comum.
 
 # O que o criador junta a cada colônia para quem fica no seu lugar: uma frase e uma foto.
 stand-in-hint = Para quem ficar no seu lugar
