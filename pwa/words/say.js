@@ -32,7 +32,7 @@ let asked = new Map();
 export function learn(text, locale = SOURCE, isolate = false) {
   speak(locale);
   voice.language = locale;
-  sources = new Map(text.split(NEXT).map((source) => [source.slice(0, source.indexOf(' =')), source]));
+  sources = new Map(text.split(NEXT).map((source) => [source.slice(0, source.search(/[ =]/)), source]));
   bundle = new FluentBundle(locale, {
     useIsolating: isolate,
     functions: {

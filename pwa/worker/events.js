@@ -40,7 +40,7 @@ async function keptMessages() {
 }
 
 /** A message of one line that is told nothing. @param {string} messages @param {string} id @returns {string} */
-const said = (messages, id) => messages.match(new RegExp(`^${id} = (.*)$`, 'm'))?.[1] ?? '';
+const said = (messages, id) => messages.match(new RegExp(`^${id}=(.*)$`, 'm'))?.[1] ?? '';
 
 /** @param {any} event @param {string} messages */
 function read(event, messages) {

@@ -11,7 +11,7 @@ const worker = /** @type {any} */ (self);
  * @typedef {object} Ahead
  * @property {string[]} files kept as they come
  * @property {string[]} [languages] that there are; one of them is kept
- * @property {string[]} parcels many files in one answer: `{media type: {name: text}}`
+ * @property {string[]} parcels many scripts in one answer: name and text of each, parted by a null
  * @property {string} decoder what reads labels where the browser cannot
  */
 
@@ -45,13 +45,10 @@ async function readsLabels() {
 
 /** @param {Cache} cache @param {string} path @param {string} build */
 async function unpackInto(cache, path, build) {
-  /** @type {Record<string, Record<string, string>>} */
-  const parcel = await (await fetchOurs(path, build)).json();
-  for (const [type, files] of Object.entries(parcel)) {
-    const headers = { 'Content-Type': type };
-    await Promise.all(
-      Object.entries(files).map(([name, text]) => cache.put(addressOf(name, build), new Response(text, { headers }))),
-    );
+  const parts = (await (await fetchOurs(path, build)).text()).split('\0');
+  const headers = { 'Content-Type': 'text/javascript; charset=utf-8' };
+  for (let at = 0; at < parts.length; at += 2) {
+    await cache.put(addressOf(parts[at] ?? '', build), new Response(parts[at + 1], { headers }));
   }
 }
 

@@ -37,7 +37,7 @@ def test_a_first_visit_asks_for_each_file_once_and_for_most_of_them_in_parcels(p
 
     # what the worker needs too is looked at anew: 304
     assert {address for address, times in asked.items() if times > 1} <= {here + SHARED}
-    assert {f"{here}parcels/screens.json", f"{here}parcels/charts-and-labels.json"} <= asked.keys()
+    assert {f"{here}parcels/screens.txt", f"{here}parcels/charts-and-labels.txt"} <= asked.keys()
     assert f"{here}screens/settings.js" not in asked
     assert proxy.received - proxy.heads <= MOST_BODIES_B
     assert proxy.heads + proxy.sent <= MOST_HEADERS_B

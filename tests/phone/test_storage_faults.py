@@ -162,7 +162,7 @@ def test_a_shell_with_a_login_page_in_it_is_not_installed_at_all(phone, proxied,
     page = phone()
     build = page.request.get(f"{proxied.url}/healthz").json()["build"]
     if behind_a_login:
-        (proxied.data / "login-page").write_text(f"/static/{build}/parcels/screens.json")
+        (proxied.data / "login-page").write_text(f"/static/{build}/parcels/screens.txt")
     page.goto(proxied.url)
     expect(page.get_by_role("button", name="Join a shelf that exists")).to_be_visible()
 

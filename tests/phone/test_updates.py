@@ -155,7 +155,7 @@ def test_an_update_that_cannot_be_fetched_whole_waits_and_one_that_was_works_off
     (server.data / "another-build").write_text("B")
     server.start()
     second = server.build()
-    (server.data / "login-page").write_text(f"/static/{second}/parcels/screens.json")
+    (server.data / "login-page").write_text(f"/static/{second}/parcels/screens.txt")
     assert page.evaluate(LOOK) == "looked"
     assert page.evaluate(SETTLED) == [f"shell-{first}"]
     expect(page.get_by_text(READY)).to_be_hidden()

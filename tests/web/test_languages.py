@@ -60,5 +60,5 @@ def test_each_language_has_its_file_among_those_of_the_build(app, browser):
         answer = browser().get(f"/static/{shell.build}/{name}")
         assert answer.status_code == 200
         assert answer.content_type == "text/plain; charset=utf-8"
-        assert "reason-leak =" in answer.text
+        assert "reason-leak=" in answer.text
         assert "#" not in answer.text

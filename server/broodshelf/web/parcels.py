@@ -7,7 +7,6 @@ and one answer has one head. The worker unpacks a parcel into its cache, so that
 
 from __future__ import annotations
 
-import json
 from collections.abc import Collection, Mapping
 from typing import Final
 
@@ -36,23 +35,24 @@ DECODER: Final = "vendor/qr/decode.js"
 """Reads labels for browsers that cannot by themselves; the others never fetch it."""
 NOT_AHEAD: Final = ("vendor/licences/", "vendor/vendor.json", "icons/tube-512.png", "worker/")
 """For people who look at the server, for the installer of the system, and what the browser keeps with the worker."""
-SCREENS: Final = "parcels/screens.json"
-CHARTS_AND_LABELS: Final = "parcels/charts-and-labels.json"
+SCREENS: Final = "parcels/screens.txt"
+CHARTS_AND_LABELS: Final = "parcels/charts-and-labels.txt"
+PARTED: Final = b"\0"
+"""No script holds it."""
 
 
-def make_parcels(
-    bodies: Mapping[str, bytes], types: Mapping[str, str], start: Collection[str]
-) -> dict[str, bytes]:
-    """Return the parcels by name: ``{media type: {name of the file: its text}}`` as JSON.
+def make_parcels(bodies: Mapping[str, bytes], start: Collection[str]) -> dict[str, bytes]:
+    """Return the parcels by name: of each script its name and its text, all parted by ``PARTED`` (as they are: JSON
+    would escape every quotation mark).
 
     ``start``: what the page itself asks for.
     """
-    parcels: dict[str, dict[str, dict[str, str]]] = {SCREENS: {}, CHARTS_AND_LABELS: {}}
+    parcels: dict[str, list[bytes]] = {SCREENS: [], CHARTS_AND_LABELS: []}
     for name in sorted(set(bodies) - set(start)):
         if goes_in_a_parcel(name):
             parcel = parcels[CHARTS_AND_LABELS if name.startswith(CHARTS + LABELS) else SCREENS]
-            parcel.setdefault(types[name], {})[name] = bodies[name].decode()
-    return {name: json.dumps(parcel, ensure_ascii=False).encode() for name, parcel in parcels.items()}
+            parcel += [name.encode(), bodies[name]]
+    return {name: PARTED.join(parcel) for name, parcel in parcels.items()}
 
 
 def goes_in_a_parcel(name: str) -> bool:

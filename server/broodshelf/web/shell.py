@@ -34,6 +34,7 @@ TYPES: Final[Mapping[str, str]] = {
     ".png": "image/png",
     ".json": "application/json",
     ".ftl": "text/plain; charset=utf-8",
+    ".txt": "text/plain; charset=utf-8",
     ".webmanifest": "application/manifest+json",
 }
 LIBRARIES: Final[Mapping[str, str]] = {
@@ -142,9 +143,8 @@ class Shell:
     @cached_property
     def parcels(self) -> dict[str, File]:
         """The scripts off the start path once more, many in one file."""
-        types = {name: self.files[name].media_type for name in self._kept}
         bodies = {name: self.files[name].body for name in self._kept}
-        return {name: make_file(name, body) for name, body in make_parcels(bodies, types, START_PATH).items()}
+        return {name: make_file(name, body) for name, body in make_parcels(bodies, START_PATH).items()}
 
     @cached_property
     def ahead(self) -> dict[str, list[str] | str]:
