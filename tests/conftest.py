@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
 from flask import Flask
@@ -10,7 +12,9 @@ from hypothesis import settings
 from playwright.sync_api import Browser, Playwright, expect, sync_playwright
 from tests.support.chromium import launched
 from tests.support.households import make_household
-from tests.support.postgresql import Cluster
+from tests.support.once_a_run import folder_of_the_run
+from tests.support.one_shell import one_shell
+from tests.support.postgresql import Cluster, shared_cluster
 from tests.support.templates import Templates
 
 import broodshelf.records.tables
@@ -24,18 +28,50 @@ settings.register_profile(
 settings.load_profile("untimed")
 
 
-@pytest.hookimpl(tryfirst=True)  # before what is left out is
-def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Mark what runs once more, on the second database."""
+@pytest.hookimpl(wrapper=True, tryfirst=True)  # before what is left out is, and after the order was drawn
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> Iterator[None]:
+    """Mark what runs once more, on the second database, and what wants a browser; let workers begin with long tests.
+
+    A worker that came to one of a minute at the end would let the others wait.
+    """
     for item in items:
         if "postgresql" in item.name.rpartition("[")[2].rstrip("]").split("-"):
             item.add_marker(pytest.mark.again)
+        if "playwright" in getattr(item, "fixturenames", ()):
+            item.add_marker(pytest.mark.browser)
+    yield
+    if workers := os.environ.get("PYTEST_XDIST_WORKER_COUNT"):
+        items[:] = long_ones_first(items, int(workers))
+
+
+def long_ones_first(items: list[pytest.Item], workers: int) -> list[pytest.Item]:
+    """Return the tests so that each of as many equal shares as there are workers begins with its share of long ones."""
+    marked = [item for item in items if item.get_closest_marker("long")]
+    others = [item for item in items if not item.get_closest_marker("long")]
+
+    def share(of: list[pytest.Item], worker: int) -> list[pytest.Item]:
+        return of[len(of) * worker // workers : len(of) * (worker + 1) // workers]
+
+    return [item for worker in range(workers) for of in (marked, others) for item in share(of, worker)]
 
 
 @pytest.fixture(scope="session")
-def postgresql_cluster(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Cluster]:
+def run_folder(tmp_path_factory: pytest.TempPathFactory, request: pytest.FixtureRequest) -> Path:
+    """The folder that all workers of the run share."""
+    return folder_of_the_run(tmp_path_factory, request.config)
+
+
+@pytest.fixture(scope="session", autouse=True)
+def apps_share_a_shell() -> Iterator[None]:
+    """The apps of a worker share the phone's files."""
+    with one_shell():
+        yield
+
+
+@pytest.fixture(scope="session")
+def postgresql_cluster(run_folder: Path) -> Iterator[Cluster]:
     """A private PostgreSQL server for the whole test run."""
-    with Cluster(tmp_path_factory.mktemp("postgresql")) as cluster:
+    with shared_cluster(run_folder) as cluster:
         yield cluster
 
 
@@ -55,11 +91,9 @@ def chromium(playwright: Playwright) -> Iterator[Browser]:
 
 
 @pytest.fixture(scope="session")
-def templates(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> Templates:
+def templates(request: pytest.FixtureRequest, run_folder: Path) -> Templates:
     """Databases that are made once and copied for each test."""
-    return Templates(
-        tmp_path_factory.mktemp("templates"), lambda: request.getfixturevalue("postgresql_cluster")
-    )
+    return Templates(run_folder, lambda: request.getfixturevalue("postgresql_cluster"))
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])

@@ -12,7 +12,7 @@ from flask import Flask
 from sqlalchemy import insert, text
 from tests.nudges.support import KEY_ID, BrowserKeys
 from tests.support.households import NOON_MS, make_tables
-from tests.support.postgresql import Cluster
+from tests.support.postgresql import shared_cluster
 
 from broodshelf.nudges.tables import subscriptions
 from broodshelf.people.tables import devices
@@ -26,7 +26,7 @@ DAY_MS = 86_400_000
 
 def databases() -> Iterator[tuple[str, Flask]]:
     """Give an app on an empty SQLite file, then one on an empty PostgreSQL database."""
-    with tempfile.TemporaryDirectory() as folder, Cluster(Path(folder)) as cluster:
+    with tempfile.TemporaryDirectory() as folder, shared_cluster(Path(folder)) as cluster:
         urls = {"SQLite": f"sqlite:///{Path(folder) / 'bench.sqlite3'}", "PostgreSQL": cluster.new_database()}
         for name, url in urls.items():
             app = Flask("bench")

@@ -15,7 +15,7 @@ from tests.nudges.killing import Killing, wait_for
 from tests.nudges.push_service import PushService
 from tests.nudges.support import Shelf, ms
 from tests.support.households import make_tables
-from tests.support.postgresql import Cluster
+from tests.support.postgresql import shared_cluster
 
 from broodshelf.records import database
 
@@ -56,7 +56,7 @@ def run(name: str, url: str, data: Path, seconds: float) -> bool:
 
 def main(seconds: float) -> int:
     """Run on both databases."""
-    with tempfile.TemporaryDirectory() as folder, Cluster(Path(folder)) as cluster:
+    with tempfile.TemporaryDirectory() as folder, shared_cluster(Path(folder)) as cluster:
         urls = {"SQLite": f"sqlite:///{Path(folder) / 'shelf.sqlite3'}", "PostgreSQL": cluster.new_database()}
         kept = [run(name, url, Path(folder), seconds) for name, url in urls.items()]
         return 0 if all(kept) else 1

@@ -16,7 +16,7 @@ from contextlib import ExitStack
 from pathlib import Path
 
 from tests.support.fuzz import MOST_GROWTH_MIB, Fuzz, resident_mib
-from tests.support.postgresql import Cluster
+from tests.support.postgresql import shared_cluster
 from tests.support.two_houses import TwoHouses
 
 ENGINES = ("sqlite", "postgresql")
@@ -42,7 +42,7 @@ def main() -> int:
 def _search(engine: str, requests: int, seed: int, minutes: float) -> int:
     with ExitStack() as stack:
         folder = Path(stack.enter_context(tempfile.TemporaryDirectory()))
-        url = None if engine == "sqlite" else stack.enter_context(Cluster(folder)).new_database()
+        url = None if engine == "sqlite" else stack.enter_context(shared_cluster(folder)).new_database()
         houses = stack.enter_context(TwoHouses(folder / "data", url))
         fuzz = Fuzz(houses)
         started = time.monotonic()

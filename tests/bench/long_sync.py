@@ -21,7 +21,7 @@ from pathlib import Path
 from typing import Any
 
 from tests.support.house import House
-from tests.support.postgresql import Cluster
+from tests.support.postgresql import shared_cluster
 from tests.support.random_run import RESTORING, WEIGHTS, draw
 from tests.support.world import World, play
 from tests.support.world.phones import shared_phones
@@ -78,7 +78,7 @@ def _house(stack: ExitStack, engine: str) -> House:
     folder = Path(stack.enter_context(tempfile.TemporaryDirectory())) / "data"
     if engine == "sqlite":
         return House(folder)
-    return House(folder, stack.enter_context(Cluster(folder)).new_database())
+    return House(folder, stack.enter_context(shared_cluster(folder)).new_database())
 
 
 @dataclass(frozen=True)

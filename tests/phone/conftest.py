@@ -12,6 +12,7 @@ import pytest
 from PIL import Image
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 from tests.support.kept_shelf import (
+    KEPT,
     PHONE,
     KeptShelf,
     add_colony,
@@ -20,6 +21,7 @@ from tests.support.kept_shelf import (
     move_in,
     was_claimed,
 )
+from tests.support.once_a_run import made_once
 from tests.support.server import Server
 from tests.support.words import text
 
@@ -28,9 +30,14 @@ NO_BACKGROUND_SYNC = "delete ServiceWorkerRegistration.prototype.sync;"
 
 
 @pytest.fixture(scope="session")
-def claimed_shelf(chromium: Browser, tmp_path_factory: pytest.TempPathFactory) -> KeptShelf:
+def claimed_shelf(chromium: Browser, run_folder: Path) -> KeptShelf:
     """Mira's shelf with one colony, claimed by hand once a run."""
-    return kept_shelf(chromium, tmp_path_factory.mktemp("claimed"), claim_by_hand)
+
+    def claim_in(folder: Path) -> None:
+        folder.mkdir()
+        kept_shelf(chromium, folder, claim_by_hand)
+
+    return KeptShelf(made_once(run_folder / "claimed", claim_in) / KEPT)
 
 
 @pytest.fixture

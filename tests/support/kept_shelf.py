@@ -24,6 +24,7 @@ PHONE: dict[str, Any] = {
     "locale": "en-GB",
 }
 """What a phone is, as Playwright says it of a context."""
+KEPT = "kept"
 
 RESTORE = """async ({ databases, local }) => {
   const { build } = await (await fetch('/healthz')).json();
@@ -55,9 +56,9 @@ def kept_shelf(
 ) -> KeptShelf:
     """Make a shelf with one phone, from nothing or from one that was begun before, and keep what both sides hold.
 
-    ``make`` returns when all is synced.
+    Its data is in ``folder / KEPT``. ``make`` returns when all is synced.
     """
-    data = folder / "kept"
+    data = folder / KEPT
     server = Server(begun.copy_to(data) if begun else data).start()
     context = chromium.new_context(**PHONE)
     context.set_default_timeout(15_000)

@@ -1,4 +1,4 @@
-"""Databases made once a test run, on either engine, and copied for each test.
+"""Databases made once a test run, on either engine, by whichever process asks first, and copied for each test.
 
 The copy is what the test would have made itself: the migrations have tests of their own.
 """
@@ -13,6 +13,7 @@ from pathlib import Path
 from flask import Flask
 from sqlalchemy import Engine
 from tests.support.households import make_tables
+from tests.support.once_a_run import made_once
 from tests.support.postgresql import Cluster
 
 from broodshelf import migrations
@@ -23,11 +24,13 @@ SQLITE_FILE = "broodshelf.sqlite3"
 
 
 class Templates:
-    """Copies of databases without rows. ``cluster`` is asked for when the first PostgreSQL database is wanted."""
+    """Copies of databases without rows, in the ``folder`` of the run.
+
+    ``cluster`` is asked for when the first PostgreSQL database is wanted.
+    """
 
     def __init__(self, folder: Path, cluster: Callable[[], Cluster]) -> None:
         self._folder, self._cluster = folder, cluster
-        self._made: dict[tuple[str, str], str] = {}
 
     def with_tables(self, engine: str, folder: Path) -> str:
         """Return the URL of a new database with the tables of every room that is imported."""
@@ -38,22 +41,26 @@ class Templates:
         return self._copy(engine, folder, "migrated", migrations.upgrade)
 
     def _copy(self, engine: str, folder: Path, what: str, make: Callable[[Engine], None]) -> str:
-        if (engine, what) not in self._made:
-            self._made[engine, what] = self._make(engine, what, make)
-        template = self._made[engine, what]
         if engine == "postgresql":
-            return self._cluster().new_database(template)
+            return self._copy_in_the_cluster(self._cluster(), what, make)
+
+        def fill(file: Path) -> None:
+            with engine_of(f"sqlite:///{file}") as opened:
+                make(opened)
+
         folder.mkdir(exist_ok=True)
-        shutil.copy(template, folder / SQLITE_FILE)
+        shutil.copy(made_once(self._folder / f"{what}.sqlite3", fill), folder / SQLITE_FILE)
         return f"sqlite:///{folder / SQLITE_FILE}"
 
-    def _make(self, engine: str, what: str, make: Callable[[Engine], None]) -> str:
-        """Make a template and return its file or its URL."""
-        file = self._folder / f"{what}.sqlite3"
-        url = self._cluster().new_database() if engine == "postgresql" else f"sqlite:///{file}"
-        with engine_of(url) as opened:
-            make(opened)
-        return url if engine == "postgresql" else str(file)
+    def _copy_in_the_cluster(self, cluster: Cluster, what: str, make: Callable[[Engine], None]) -> str:
+        def fill(name_of_it: Path) -> None:
+            url = cluster.new_database()
+            with engine_of(url) as opened:
+                make(opened)
+            name_of_it.write_text(url)
+
+        # beside the cluster and gone with it: a run may have another one later
+        return cluster.new_database(made_once(cluster.templates / what, fill).read_text())
 
 
 @contextmanager
