@@ -5,7 +5,7 @@ import { textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { Install } from '../components/install.js';
 import { Empty } from '../components/states.js';
-import { askToPair, claim, collectPairing, openPass, whoseCode } from '../signals/people.js';
+import { askToPair, claim, collectPairing, lookAtCode, openPass } from '../signals/people.js';
 import { go, hideFragment, route } from '../signals/route.js';
 import { session } from '../signals/session.js';
 import { LanguageChoice } from '../components/preferences.js';
@@ -15,9 +15,14 @@ export function StartScreen() {
   const { name, id } = route.value;
   const [way, setWay] = useState(name === 'claim' ? 'claim' : name === 'pass' ? 'pass' : session.value ? 'leave' : '');
   const [key] = useState(id);
+  const [begin, setBegin] = useState(/** @type {string | undefined} */ (undefined));
   useEffect(() => {
-    if (id) hideFragment();
-  }, []); // the secret leaves the address bar at once
+    if (id) {
+      hideFragment(); // the secret leaves the address bar at once
+    } else {
+      void lookAtCode('').then((seen) => setBegin(seen.begin));
+    }
+  }, []);
   if (way === 'leave') {
     go('#/round');
     return null;
@@ -34,7 +39,7 @@ export function StartScreen() {
               <p class="lead">${say('start-what')}</p>
             </${Empty}>
             <button type="button" class="button main wide" onClick=${() => setWay('claim')}>
-              ${say('start-have-code')}
+              ${begin || say('start-have-code')}
             </button>
             <button type="button" class="button wide" onClick=${() => setWay('join')}>${say('start-join-one')}</button>
             <button type="button" class="button wide" onClick=${() => setWay('pass')}>${say('start-have-pass')}</button>
@@ -71,11 +76,11 @@ export function StartScreen() {
   `;
 }
 
-/** @param {{code: string}} props */
+/** @param {{code: string}} props without a code the server says whether it needs one */
 function Claim({ code }) {
   const { attempt, busy, said } = useAttempt();
   const [known, setKnown] = useState('');
-  const look = async (/** @type {string} */ text) => setKnown(text ? await whoseCode(text) : '');
+  const look = async (/** @type {string} */ text) => setKnown((text && (await lookAtCode(text)).person_name) || '');
   useEffect(() => {
     void look(code);
   }, []);
@@ -85,7 +90,7 @@ function Claim({ code }) {
     const text = textsOf(event);
     void attempt(async () => {
       await claim({
-        code: text('code'),
+        code: text('code') || undefined,
         ...(known ? {} : { person_name: text('person'), household_name: text('household'), zone: text('zone') }),
       });
       go(known ? '#/round' : '#/colony/new');
@@ -99,7 +104,6 @@ function Claim({ code }) {
         <small>${say('start-code-hint')}</small>
         <input
           name="code"
-          required
           defaultValue=${code}
           autocomplete="one-time-code"
           autocapitalize="characters"

@@ -36,7 +36,7 @@ export async function comeBack() {
 }
 
 /**
- * @param {{code: string, person_name?: string, household_name?: string,
+ * @param {{code?: string, person_name?: string, household_name?: string,
  *   zone?: string}} what the names and the zone only for a new shelf
  */
 export async function claim(what) {
@@ -44,15 +44,12 @@ export async function claim(what) {
 }
 
 /**
- * Whom a printed code lets back in; empty for a new shelf, a code that is not good, or without a connection.
+ * Whom a code lets back in, nobody for a new shelf; and how the server calls beginning one without a code, where that
+ * may be. Neither for a code that is not good, or without a connection.
  * @param {string} code
- * @returns {Promise<string>}
+ * @returns {Promise<{person_name?: string | null, begin?: string}>}
  */
-export const whoseCode = (code) =>
-  post('/api/claim/look', { code }).then(
-    ({ person_name }) => person_name ?? '',
-    () => '',
-  );
+export const lookAtCode = (code) => post('/api/claim/look', { code }).catch(() => ({}));
 
 /** Open a pairing: this phone shows the code. */
 export async function askToPair() {

@@ -1,5 +1,5 @@
 """The command line: ``broodshelf serve | nudger | pair | demo | doctor | migrate | reckon``, and for what is kept
-``backup | restore | export | import``.
+``backup | restore | export | import``; ``household …`` for each of several shelves.
 """
 
 from __future__ import annotations
@@ -20,7 +20,7 @@ from sqlalchemy.exc import SQLAlchemyError
 from . import __version__
 from .app import create_app, create_nudger, system_clock
 from .care.calculators import CALCULATORS
-from .commands import portable, reckoning
+from .commands import household, portable, reckoning
 from .demo.fill import fill
 from .doctor import examine
 from .errors import BroodshelfError
@@ -59,6 +59,7 @@ def command_line(tag: str = ENGLISH) -> argparse.ArgumentParser:
         parsers[name].add_argument("file", type=Path)
     parsers["backup"].add_argument("--verify", action="store_true", help=say(tag, "command-backup-verify"))
     portable.add_parsers(commands, tag)
+    household.add_parsers(commands, tag)
     commands.add_parser("doctor", help=say(tag, "command-doctor"))
     commands.add_parser("migrate", help=say(tag, "command-migrate"))
     calculators = commands.add_parser("reckon", help=say(tag, "command-reckon"))
@@ -86,6 +87,8 @@ def main(arguments: list[str] | None = None) -> int:
             return {"export": portable.hand_out, "import": portable.take_in}[chosen.command](
                 settings, chosen, tag
             )
+        if chosen.command == "household":
+            return household.run(settings, chosen, tag)
         return {
             "serve": serve,
             "nudger": nudger,
@@ -250,7 +253,7 @@ def migrate(settings: Settings, tag: str = ENGLISH) -> int:
 
 def _print_claim(settings: Settings, tag: str) -> None:
     with reading() as connection:
-        if count_households(connection) and not settings.signup_open:
+        if count_households(connection) and settings.signup != "open":
             return
     with writing() as connection:
         code = make_claim_code(connection, system_clock())

@@ -6,6 +6,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
+from typing import Literal, cast, get_args
 from urllib.parse import unquote, urlsplit
 
 from .errors import BadSetting
@@ -14,6 +15,8 @@ from .languages import told
 PREFIX = "BROODSHELF_"
 LOOPBACK = ("127.0.0.1", "localhost", "::1")
 SHORTEST_SECRET = 20
+Signup = Literal["closed", "invited", "open"]
+"""Who may begin a household: nobody but whom the server's own link lets in, whoever was invited, everybody."""
 KNOWN = frozenset(
     {
         "PUBLIC_URL",
@@ -78,7 +81,7 @@ class Settings:
     port: int = 8080
     trusted_proxy_hops: int = 0
     push_extra_hosts: tuple[str, ...] = ()
-    signup_open: bool = False
+    signup: Signup = "closed"
     worker_on: bool = True
     mail: MailSettings | None = None
     metrics_token: str = field(default="", repr=False)
@@ -115,7 +118,7 @@ def from_environment(environment: Mapping[str, str]) -> Settings:
         port=port,
         trusted_proxy_hops=get.whole("TRUSTED_PROXY_HOPS", 0, 0, 10),
         push_extra_hosts=get.hosts("PUSH_EXTRA_HOSTS"),
-        signup_open=get.flag("SIGNUP", "open", "closed", default=False),
+        signup=get.signup("SIGNUP"),
         worker_on=get.flag("WORKER", "on", "off", default=True),
         mail=get.mail(),
         metrics_token=get.secret("METRICS_TOKEN"),
@@ -155,6 +158,13 @@ class _Reader:
         if value not in {yes, no}:
             raise BadSetting(PREFIX + name, value, told("setting-either", one=yes, other=no))
         return value == yes
+
+    def signup(self, name: str) -> Signup:
+        value = self.text(name, "closed").lower()
+        for known in get_args(Signup):
+            if value == known:
+                return cast(Signup, known)
+        raise BadSetting(PREFIX + name, value, told("setting-one-of", words=", ".join(get_args(Signup))))
 
     def secret(self, name: str) -> str:
         value = self.text(name, "")

@@ -22,7 +22,8 @@ def house(
     with House(tmp_path / "data", url) as made:
         monkeypatch.setenv("BROODSHELF_DATA", str(made.settings.data))
         monkeypatch.setenv("BROODSHELF_DATABASE_URL", made.settings.database_url)
-        monkeypatch.setattr("broodshelf.cli.system_clock", lambda: made.now_ms)
+        for module in ("cli", "commands.household", "commands.household_list"):
+            monkeypatch.setattr(f"broodshelf.{module}.system_clock", lambda: made.now_ms)
         yield made
     logging.disable(logging.NOTSET)
 

@@ -28,6 +28,7 @@ ALLOWED = {
     "care/feeding/tasting.py": "a mistake of the program",
     "care/plan/larder.py": "a mistake of the program",
     "care/feeding/learning.py": "the name of a quantity out of range, for the log",
+    "commands/household_sheet.py": "the style of a printed page",
     "nudges/channels/push/subscriptions.py": "what is wrong with a field, for whoever writes a client",
     "nudges/outcomes/measures.py": "what a metric is, for the tool that gathers it",
     "people/journal.py": "a mistake of the program",

@@ -43,7 +43,7 @@ def hand_out(settings: Settings, chosen: argparse.Namespace, tag: str) -> int:
     """Write everything that a household keeps as JSON or CSV, for reading or moving elsewhere."""
     app = create_app(settings)
     with app.app_context(), reading() as connection:
-        export = gather(connection, _household(connection, chosen.household))
+        export = gather(connection, which_household(connection, chosen.household))
     files.write(export, chosen.file, system_clock())
     with app.app_context(), writing() as connection:
         note(connection, Doer(export.household_id), "export", system_clock())
@@ -75,8 +75,8 @@ def _read_import(
         export, bad = files.read(chosen.file)
         if not count_households(connection):
             return make_household(connection, export, system_clock()), export.entries, bad
-        return _household(connection, chosen.household), export.entries, bad
-    household_id = _household(connection, chosen.household)
+        return which_household(connection, chosen.household), export.entries, bad
+    household_id = which_household(connection, chosen.household)
     zone = zoneinfo.ZoneInfo(read_kind(connection, household_id, "household")[0].values["zone"])
     names = names_on_shelf(connection, household_id)
     return household_id, *read_sheet(chosen.file, mapping, household_id, zone, names)
@@ -91,7 +91,8 @@ def _mapping(chosen: argparse.Namespace) -> SheetMapping | None:
     return SheetMapping(chosen.kind or "", {name: column for name, _, column in pairs})
 
 
-def _household(connection: Connection, wanted: str | None) -> str:
+def which_household(connection: Connection, wanted: str | None) -> str:
+    """Return the id of the wanted household, or of the only one. Raises ``CannotKeep`` naming those that are."""
     ids = connection.execute(select(households.c.id).order_by(households.c.created_ms)).scalars().all()
     if wanted in ids:
         return str(wanted)

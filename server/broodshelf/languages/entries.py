@@ -14,7 +14,9 @@ from typing import Final
 HERE: Final = Path(__file__).parent
 SOURCE: Final = "en"
 """The folder that has every message."""
-SERVER_ONLY: Final = frozenset({"calendar", "command-line", "doctor", "mail", "nudges", "problems"})
+SERVER_ONLY: Final = frozenset(
+    {"calendar", "command-line", "doctor", "households", "mail", "nudges", "problems"}
+)
 """Files whose messages no phone says."""
 _ENTRY: Final = re.compile(r"^(-?[a-zA-Z][\w-]*)[ ]*=.*(?:\n(?![a-zA-Z#-]).*)*", re.M)
 """An entry begins a line with its id; what is indented, empty or begins with a bracket goes on with it (Fluent 1.0)."""

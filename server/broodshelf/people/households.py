@@ -17,6 +17,8 @@ from .secrets import hash_code, new_code
 from .tables import claim_codes
 
 CLAIM_LASTS_MS = 24 * 3600 * 1000
+INVITATION_KEPT_MS = 90 * CLAIM_LASTS_MS
+"""How long an invitation that is over is kept, so that it can be counted as used or expired."""
 STARTING_HOUSEHOLD = {
     "care_hours": ["08:00", "18:30"],
     "quiet_from": "21:30",
@@ -72,12 +74,16 @@ class Founding:
     language: str | None = None
 
 
-def claim(connection: Connection, code: str, founding: Founding, now_ms: int) -> tuple[str, str]:
-    """Use a code up; return ``(household_id, person_id)``.
+def claim(
+    connection: Connection, code: str, founding: Founding, now_ms: int, *, invited: bool = True
+) -> tuple[str, str]:
+    """Use a code up; return ``(household_id, person_id)``. ``invited``: whether invitations open anything now.
 
     Raises ``BadRequest`` where a new household lacks something, ``Gone`` for a code that is not good.
     """
     row = _good(connection, code, now_ms)
+    if row.number is not None and not invited:
+        raise Gone(told("problem-signup-closed"), code="claim_code_ended")
     used = connection.execute(
         update(claim_codes)
         .where(claim_codes.c.code_hash == row.code_hash, claim_codes.c.used_ms.is_(None))
@@ -88,6 +94,19 @@ def claim(connection: Connection, code: str, founding: Founding, now_ms: int) ->
     if row.for_household is not None and row.person_id is not None:
         note_ended("claim", row.for_household, [row.code_hash], now_ms)
         return row.for_household, row.person_id
+    household_id, person_id = found(connection, founding, now_ms)
+    connection.execute(
+        update(claim_codes).where(claim_codes.c.code_hash == row.code_hash).values(founded=household_id)
+    )
+    note_ended("claim", household_id, [row.code_hash], now_ms)
+    return household_id, person_id
+
+
+def found(connection: Connection, founding: Founding, now_ms: int) -> tuple[str, str]:
+    """Make the household that somebody says; return ``(household_id, person_id)``.
+
+    Raises ``BadRequest`` naming what was not said.
+    """
     person_name, household_name, zone = founding.person_name, founding.household_name, founding.zone
     if person_name is None or household_name is None or zone is None:
         raise BadRequest(
@@ -98,11 +117,7 @@ def claim(connection: Connection, code: str, founding: Founding, now_ms: int) ->
                 if value is None and name != "language"
             },
         )
-    household_id, person_id = found_household(
-        connection, person_name, household_name, zone, now_ms, founding.language
-    )
-    note_ended("claim", household_id, [row.code_hash], now_ms)
-    return household_id, person_id
+    return found_household(connection, person_name, household_name, zone, now_ms, founding.language)
 
 
 def _good(connection: Connection, code: str, now_ms: int) -> Row[Any]:
@@ -126,8 +141,10 @@ def _left(connection: Connection, row: Row[Any]) -> bool:
 
 
 def forget_old_codes(connection: Connection, now_ms: int) -> None:
-    """Delete claim codes that ended a day ago, used or not."""
-    connection.execute(delete(claim_codes).where(claim_codes.c.expires_ms < now_ms - CLAIM_LASTS_MS))
+    """Delete claim codes that ended a day ago, used or not, and invitations that ended long ago."""
+    c = claim_codes.c
+    over = c.number.is_(None) & (c.expires_ms < now_ms - CLAIM_LASTS_MS)
+    connection.execute(delete(claim_codes).where(over | (c.expires_ms < now_ms - INVITATION_KEPT_MS)))
 
 
 def found_household(

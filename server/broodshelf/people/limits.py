@@ -13,7 +13,9 @@ from .tables import attempts
 
 WINDOW_MS = 60_000
 MOST_A_MINUTE = 20
-KEPT_WINDOWS = 60
+HOUR_WINDOWS = 60
+DAY_WINDOWS = 24 * HOUR_WINDOWS
+"""How many windows an amount is counted over; none is kept longer than a day."""
 
 
 def refuse_beyond(
@@ -27,7 +29,7 @@ def refuse_beyond(
 def count_try(
     connection: Connection, purpose: str, caller: str, now_ms: int, most: int = MOST_A_MINUTE
 ) -> None:
-    """Count one try; raise ``TooMany`` beyond ``most`` a minute. Other hours' windows are forgotten on the way."""
+    """Count one try; raise ``TooMany`` beyond ``most`` a minute. Other days' windows are forgotten on the way."""
     here = _here(purpose, caller, now_ms)
     count = _counted(connection, here)
     if count >= most:
@@ -36,14 +38,20 @@ def count_try(
         connection.execute(update(attempts).where(here).values(count=count + 1))
         return
     window, at = now_ms // WINDOW_MS, attempts.c.window_ms
-    connection.execute(delete(attempts).where(or_(at < window - KEPT_WINDOWS, at > window + KEPT_WINDOWS)))
+    connection.execute(delete(attempts).where(or_(at < window - DAY_WINDOWS, at > window + DAY_WINDOWS)))
     connection.execute(insert(attempts).values(bucket=_bucket(purpose, caller), window_ms=window, count=1))
 
 
 def add_amount(
-    connection: Connection, purpose: str, caller: str, now_ms: int, amount: int, most_an_hour: int
+    connection: Connection,
+    purpose: str,
+    caller: str,
+    now_ms: int,
+    amount: int,
+    most: int,
+    windows: int = HOUR_WINDOWS,
 ) -> bool:
-    """Add an amount to this minute's; say whether the last hour's stays within ``most_an_hour``."""
+    """Add an amount to this minute's; say whether that of the last ``windows`` minutes stays within ``most``."""
     here, at = _here(purpose, caller, now_ms), attempts.c.window_ms
     window = now_ms // WINDOW_MS
     if _counted(connection, here):
@@ -53,10 +61,10 @@ def add_amount(
         connection.execute(insert(attempts).values(**row))
     total = connection.scalar(
         select(func.sum(attempts.c.count)).where(
-            attempts.c.bucket == _bucket(purpose, caller), at.between(window - KEPT_WINDOWS + 1, window)
+            attempts.c.bucket == _bucket(purpose, caller), at.between(window - windows + 1, window)
         )
     )
-    return int(total or 0) <= most_an_hour
+    return int(total or 0) <= most
 
 
 def _bucket(purpose: str, caller: str) -> str:

@@ -15,10 +15,10 @@ def new_token() -> str:
     return secrets.token_urlsafe(32)
 
 
-def new_code() -> str:
-    """Return a short code for people to type, e.g. ``K7RX-2MWD``: about 38 bits."""
-    letters = "".join(secrets.choice(CODE_LETTERS) for _ in range(CODE_LENGTH))
-    return f"{letters[:4]}-{letters[4:]}"
+def new_code(length: int = CODE_LENGTH) -> str:
+    """Return a code for people to type, in groups of four letters, e.g. ``K7RX-2MWD``: about 38 bits."""
+    letters = "".join(secrets.choice(CODE_LETTERS) for _ in range(length))
+    return "-".join(letters[start : start + 4] for start in range(0, length, 4))
 
 
 def hash_token(token: str) -> str:

@@ -35,8 +35,11 @@ claim_codes = Table(
     Column("created_ms", BigInteger, nullable=False),
     Column("expires_ms", BigInteger, nullable=False),
     Column("used_ms", BigInteger),
+    Column("number", Integer),
+    Column("founded", String(36)),
 )
-"""One-time codes that the server's owner prints: a new household, or the way back into one."""
+"""One-time codes that the server's owner prints: a new household, or the way back into one. ``number``: of an
+invitation, as it stands on its sheet; ``founded``: which household came of it."""
 
 pairings = Table(
     "pairings",

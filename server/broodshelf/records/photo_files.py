@@ -54,9 +54,14 @@ class PhotoFiles:
         drawn = self._drawing.draw(household_id, body)
         folder = self._folder / household_id
         folder.mkdir(parents=True, exist_ok=True)
-        if sum(file.stat().st_size for file in folder.iterdir()) + len(drawn) > HOUSEHOLD_BYTES:
+        if self.size_bytes(household_id) + len(drawn) > HOUSEHOLD_BYTES:
             raise StoreFull(told("problem-pictures-full"))
         _write(folder / f"{sha256}.jpg", drawn)
+
+    def size_bytes(self, household_id: str) -> int:
+        """Return how many bytes a household's pictures take."""
+        folder = self._folder / household_id
+        return sum(file.stat().st_size for file in folder.iterdir()) if folder.is_dir() else 0
 
     def sweep(self, connection: Connection, now_ms: int) -> int:
         """Delete files of 400 days ago and more that no record names any longer; return how many."""

@@ -9,7 +9,7 @@ from flask import Blueprint, Response, jsonify
 from sqlalchemy import Connection
 
 from ..errors import BadRequest
-from ..languages import told
+from ..languages import ENGLISH, say, told
 from ..nudges.channels.push.subscriptions import forget_device
 from ..people import devices, households, pairing
 from ..people.actor import Actor
@@ -34,17 +34,26 @@ COOKIE_DAYS = 400
 @blueprint.post("/claim")
 @open_to("all", body=bodies.CLAIM)
 def claim(body: Given) -> Response:
-    """Claim a household with the printed code, or come back into one.
+    """Claim a household with a printed code, or come back into one; without a code where everybody may begin one.
 
-    → me + cookie; the last three only for a new household
+    → me + cookie; the last three only for a new household; 403 `signup_closed` without a code where one is needed
     """
     now = p.now_ms()
     p.count_try("claim")
+    signup = p.parts().settings.signup
+    code = body.get("code")
+    if code is None:
+        p.count_newcomer()
     with counting_wrong_codes("claim"), every_household(), writing() as connection:
         founding = Founding(
             body.get("person_name"), body.get("household_name"), body.get("zone"), p.asked_language()
         )
-        household_id, person_id = households.claim(connection, body["code"], founding, now)
+        if code is None:
+            household_id, person_id = households.found(connection, founding, now)
+        else:
+            household_id, person_id = households.claim(
+                connection, code, founding, now, invited=signup != "closed"
+            )
         phone, owner = Phone(**body["device"]), Owner(household_id, person_id)
         session = devices.sign_in(connection, phone, owner, now)
         _note_new_phone(connection, owner, phone)
@@ -52,12 +61,17 @@ def claim(body: Given) -> Response:
 
 
 @blueprint.post("/claim/look")
-@open_to("all", body=bodies.CODE)
+@open_to("all", body=bodies.LOOK)
 def look_claim(body: Given) -> Response:
-    """Say whom a printed code lets back in, so that a known person is not asked for a name.
+    """Say whom a printed code lets back in, so that a known person is not asked for a name; with an empty code only
+    whether one is needed.
 
-    → `{person_name}`: whom the code lets back in, null for a new household
+    → `{person_name}`: whom the code lets back in, null for a new household; without a code `{begin}`: what to call
+    beginning one, null where that may not be
     """
+    if not body["code"]:
+        is_open = p.parts().settings.signup == "open"
+        return jsonify(begin=say(p.asked_language() or ENGLISH, "signup-begin") if is_open else None)
     p.count_try("look")
     with counting_wrong_codes("claim"), every_household(), reading() as connection:
         return jsonify(person_name=households.whose(connection, body["code"], p.now_ms()))

@@ -45,8 +45,9 @@ def _fields(**given: fields.Field[Any]) -> JsonBody:
 NOTHING: Final = _fields()
 CODE: Final = _fields(code=_text(40))
 DEVICE: Final = _fields(device=_device())
+LOOK: Final = _fields(code=_text(40, least=0))
 CLAIM: Final = _fields(
-    code=_text(40),
+    code=_text(40, required=False),
     device=_device(),
     person_name=_text(60, required=False),
     household_name=_text(80, required=False),

@@ -9,7 +9,7 @@ from typing import cast
 from flask import current_app, g, request
 from sqlalchemy import Connection
 
-from ..errors import NotAllowed, SignedOut
+from ..errors import NotAllowed, SignedOut, TooMany
 from ..languages import best_of_accepted, told
 from ..nudges.channels.channel import Channels
 from ..nudges.channels.push.hosts import PushHosts
@@ -18,7 +18,7 @@ from ..nudges.outcomes.measures import Measures
 from ..people import quotas
 from ..people.actor import Actor
 from ..people.devices import actor_of, mark_seen, seen_lately
-from ..people.limits import MOST_A_MINUTE, refuse_beyond
+from ..people.limits import DAY_WINDOWS, MOST_A_MINUTE, add_amount, refuse_beyond
 from ..people.limits import count_try as counted
 from ..people.quotas import Arrival, Share
 from ..records.apart import enter, every_household
@@ -31,6 +31,9 @@ from .callers import network_of
 from .past_builds import PastBuilds
 from .probe import Probe
 from .shell import Shell
+
+NEWCOMERS_A_DAY = 5
+"""Households that one address may begin in a day where everybody may."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,6 +127,19 @@ def count_try(purpose: str, most: int = MOST_A_MINUTE) -> None:
         refuse_beyond(connection, purpose, caller, now_ms(), most)
     with writing() as connection:
         counted(connection, purpose, caller, now_ms(), most)
+
+
+def count_newcomer() -> None:
+    """Count somebody who begins a household without a code; raise where that is not open, or too many came.
+
+    Raises ``NotAllowed`` (``signup_closed``) or ``TooMany``.
+    """
+    if parts().settings.signup != "open":
+        raise NotAllowed(told("problem-signup-code-needed"), code="signup_closed")
+    with writing() as connection:
+        here = network_of(request.remote_addr)
+        if not add_amount(connection, "newcomer", here, now_ms(), 1, NEWCOMERS_A_DAY, DAY_WINDOWS):
+            raise TooMany(told("problem-signup-address"), retry_after_s=3_600)
 
 
 def spend(connection: Connection, sent: Share, size_bytes: int) -> None:

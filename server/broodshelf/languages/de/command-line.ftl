@@ -152,6 +152,7 @@ setting-wrong = { $name }='{ $value }': { $advice }
 setting-unknown = diese Einstellung gibt es nicht; bekannt sind { $known }
 setting-whole = gib eine ganze Zahl von { $low } bis { $high } an
 setting-either = gib { $one } oder { $other } an
+setting-one-of = gib eines davon an: { $words }
 setting-secret = gib mindestens { $most } Zeichen an
 setting-mail-host = gib es auch an: { $other } ist gesetzt
 setting-mail-security = gib starttls, tls oder none an

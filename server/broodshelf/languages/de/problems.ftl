@@ -37,7 +37,10 @@ problem-no-person-yet = Diese Person gibt es in diesem Haushalt nicht. Lass dies
 ## Handys, Codes und Sitzungen
 
 problem-code-used-now = Dieser Code wurde gerade eben benutzt.
-problem-claim-code-ended = Dieser Code ist nicht bekannt, schon benutzt oder älter als 24 Stunden. Starte den Server neu, oder führ 'broodshelf pair' aus, dann gibt es einen neuen.
+problem-claim-code-ended = Dieser Code ist nicht bekannt, schon benutzt oder abgelaufen. Frag, wer den Server betreibt, nach einem neuen ('broodshelf pair', 'broodshelf household invite').
+problem-signup-closed = Dieser Server nimmt jetzt keine neuen Haushalte auf. Frag, wer ihn betreibt.
+problem-signup-code-needed = Für einen neuen Haushalt braucht dieser Server einen Code. Bitte um eine Einladung, wer ihn betreibt.
+problem-signup-address = Von hier wurden heute viele Haushalte angefangen. Versuch es morgen noch einmal oder bitte um eine Einladung, wer den Server betreibt.
 problem-founding-incomplete = Ein neuer Haushalt braucht deinen Namen, seinen eigenen Namen und seine Zeitzone.
 problem-too-many-phones-ask = Gerade wollen zu viele Handys herein; versuch es bald noch einmal.
 problem-no-keeper = Diesen Halter gibt es in diesem Haushalt nicht.

@@ -171,6 +171,7 @@ setting-wrong = { $name }='{ $value }': { $advice }
 setting-unknown = there is no such setting; known are { $known }
 setting-whole = give a whole number from { $low } to { $high }
 setting-either = give { $one } or { $other }
+setting-one-of = give one of { $words }
 setting-secret = give at least { $most } characters
 setting-mail-host = give it, too: { $other } is set
 setting-mail-security = give starttls, tls or none

@@ -39,7 +39,10 @@ problem-no-person-yet = There is no such person in this household. Let this phon
 ## Phones, codes and sessions
 
 problem-code-used-now = This code was used a moment ago.
-problem-claim-code-ended = This code is not known, was used, or is older than 24 hours. Start the server again, or run 'broodshelf pair', for a new one.
+problem-claim-code-ended = This code is not known, was used, or has ended. Ask whoever runs the server for a new one ('broodshelf pair', 'broodshelf household invite').
+problem-signup-closed = This server takes no new households now. Ask whoever runs it.
+problem-signup-code-needed = This server needs a code for a new household. Ask whoever runs it for an invitation.
+problem-signup-address = Many households were begun from here today. Try again tomorrow, or ask whoever runs the server for an invitation.
 problem-founding-incomplete = A new household needs your name, its own name and its time zone.
 problem-too-many-phones-ask = Too many phones ask to be let in at this moment; try again soon.
 problem-no-keeper = There is no such keeper in this household.

@@ -152,6 +152,7 @@ setting-wrong = { $name }='{ $value }': { $advice }
 setting-unknown = no existe ese ajuste; se conocen { $known }
 setting-whole = da un número entero de { $low } a { $high }
 setting-either = da { $one } o { $other }
+setting-one-of = da uno de estos: { $words }
 setting-secret = da al menos { $most } caracteres
 setting-mail-host = dalo también: { $other } está puesto
 setting-mail-security = da starttls, tls o none

@@ -37,7 +37,10 @@ problem-no-person-yet = No existe esa persona en esta casa. Deja que este teléf
 ## Teléfonos, códigos y sesiones
 
 problem-code-used-now = Este código se usó hace un momento.
-problem-claim-code-ended = Este código no se conoce, ya se usó o tiene más de 24 horas. Arranca otra vez el servidor, o ejecuta 'broodshelf pair', para tener uno nuevo.
+problem-claim-code-ended = Este código no se conoce, ya se usó o ha caducado. Pide otro a quien lleva el servidor ('broodshelf pair', 'broodshelf household invite').
+problem-signup-closed = Este servidor no admite casas nuevas ahora. Pregunta a quien lo lleva.
+problem-signup-code-needed = Este servidor pide un código para una casa nueva. Pide una invitación a quien lo lleva.
+problem-signup-address = Hoy se han empezado muchas casas desde aquí. Prueba mañana o pide una invitación a quien lleva el servidor.
 problem-founding-incomplete = Una casa nueva necesita tu nombre, el suyo y su zona horaria.
 problem-too-many-phones-ask = Ahora mismo piden entrar demasiados teléfonos; prueba otra vez pronto.
 problem-no-keeper = No existe ese criador en esta casa.

@@ -135,6 +135,7 @@ setting-wrong = { $name }='{ $value }' : { $advice }
 setting-unknown = ce réglage n’existe pas ; sont connus { $known }
 setting-whole = donne un nombre entier de { $low } à { $high }
 setting-either = donne { $one } ou { $other }
+setting-one-of = donne l’un de ceux-ci : { $words }
 setting-secret = donne au moins { $most } caractères
 setting-mail-host = donne-le aussi : { $other } est réglé
 setting-mail-security = donne starttls, tls ou none

@@ -28,7 +28,10 @@ problem-no-place-yet = Cet emplacement n’existe pas. Laisse d’abord ce tél�
 problem-no-person-yet = Cette personne n’est pas dans ce foyer. Laisse d’abord ce téléphone se synchroniser, puis réessaie.
 
 problem-code-used-now = Ce code vient de servir.
-problem-claim-code-ended = Ce code est inconnu, a servi, ou date de plus de 24 heures. Redémarre le serveur, ou lance 'broodshelf pair', pour en avoir un nouveau.
+problem-claim-code-ended = Ce code est inconnu, a servi ou a expiré. Demandes-en un nouveau à qui s’occupe du serveur ('broodshelf pair', 'broodshelf household invite').
+problem-signup-closed = Ce serveur n’accepte pas de nouveau foyer en ce moment. Demande à qui s’en occupe.
+problem-signup-code-needed = Ce serveur demande un code pour un nouveau foyer. Demande une invitation à qui s’en occupe.
+problem-signup-address = Beaucoup de foyers ont commencé d’ici aujourd’hui. Réessaie demain, ou demande une invitation à qui s’occupe du serveur.
 problem-founding-incomplete = Un nouveau foyer demande ton nom, le sien et son fuseau horaire.
 problem-too-many-phones-ask = Trop de téléphones demandent à entrer en ce moment ; réessaie bientôt.
 problem-no-keeper = Cette personne responsable n’est pas dans ce foyer.

@@ -123,6 +123,7 @@ setting-wrong = { $name }='{ $value }': { $advice }
 setting-unknown = nie ma takiego ustawienia; znane są { $known }
 setting-whole = podaj liczbę całkowitą od { $low } do { $high }
 setting-either = podaj { $one } lub { $other }
+setting-one-of = podaj jedno z: { $words }
 setting-secret = najmniejsza liczba znaków: { $most }
 setting-mail-host = podaj też to: { $other } jest ustawione
 setting-mail-security = podaj starttls, tls lub none

@@ -28,7 +28,10 @@ problem-no-place-yet = Nie ma takiego miejsca. Niech ten telefon najpierw się z
 problem-no-person-yet = W tym gospodarstwie nie ma takiej osoby. Niech ten telefon najpierw się zsynchronizuje, potem spróbuj ponownie.
 
 problem-code-used-now = Tego kodu użyto przed chwilą.
-problem-claim-code-ended = Ten kod jest nieznany, był użyty albo ma ponad 24 godziny. Uruchom serwer ponownie albo wykonaj 'broodshelf pair', żeby dostać nowy.
+problem-claim-code-ended = Ten kod jest nieznany, był użyty albo wygasł. Poproś o nowy tego, kto prowadzi serwer ('broodshelf pair', 'broodshelf household invite').
+problem-signup-closed = Ten serwer nie przyjmuje teraz nowych gospodarstw. Zapytaj tego, kto go prowadzi.
+problem-signup-code-needed = Ten serwer wymaga kodu dla nowego gospodarstwa. Poproś o zaproszenie tego, kto go prowadzi.
+problem-signup-address = Zaczęto stąd dziś wiele gospodarstw. Spróbuj jutro albo poproś o zaproszenie tego, kto prowadzi serwer.
 problem-founding-incomplete = Nowe gospodarstwo potrzebuje twojego imienia, swojej nazwy i strefy czasowej.
 problem-too-many-phones-ask = W tej chwili o wpuszczenie prosi za dużo telefonów; spróbuj niedługo.
 problem-no-keeper = W tym gospodarstwie nie ma takiego hodowcy.

@@ -152,6 +152,7 @@ setting-wrong = { $name }='{ $value }': { $advice }
 setting-unknown = não existe essa configuração; conhecem-se { $known }
 setting-whole = dê um número inteiro de { $low } a { $high }
 setting-either = dê { $one } ou { $other }
+setting-one-of = dê um destes: { $words }
 setting-secret = dê pelo menos { $most } caracteres
 setting-mail-host = dê também: { $other } está definido
 setting-mail-security = dê starttls, tls ou none

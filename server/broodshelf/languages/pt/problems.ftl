@@ -37,7 +37,10 @@ problem-no-person-yet = Não existe essa pessoa nesta casa. Deixe este telefone 
 ## Telefones, códigos e sessões
 
 problem-code-used-now = Este código foi usado há um momento.
-problem-claim-code-ended = Este código não é conhecido, já foi usado ou tem mais de 24 horas. Arranque o servidor de novo, ou execute 'broodshelf pair', para ter um novo.
+problem-claim-code-ended = Este código não é conhecido, já foi usado ou expirou. Peça um novo a quem trata do servidor ('broodshelf pair', 'broodshelf household invite').
+problem-signup-closed = Este servidor não aceita agora casas novas. Pergunte a quem trata dele.
+problem-signup-code-needed = Este servidor pede um código para uma casa nova. Peça um convite a quem trata dele.
+problem-signup-address = Hoje começaram daqui muitas casas. Tente amanhã, ou peça um convite a quem trata do servidor.
 problem-founding-incomplete = Uma casa nova precisa do seu nome, do nome dela e do fuso horário.
 problem-too-many-phones-ask = Telefones demais pedem para entrar neste momento; tente de novo em breve.
 problem-no-keeper = Não existe esse criador nesta casa.

@@ -1,0 +1,33 @@
+### Co wypisuje 'broodshelf household'.
+
+command-of-households = gospodarstwa tego serwera: kto tu jest, zaproszenia, zabieranie, usuwanie, przywracanie
+command-household-list = kto tu jest, kiedy ostatnio odezwał się telefon, ile miejsca każde zajmuje
+command-household-invite = utwórz jednorazowe linki, każdy dla osobnego gospodarstwa
+command-invite-count = ile
+command-invite-days = przez ile dni są ważne
+command-invite-sheet = zapisz arkusz do druku, z kodem QR dla każdego
+command-invite-take-back = nie twórz żadnego; unieważnij te, których nikt nie użył
+command-household-export = zapisz wszystkie zapisy i zdjęcia gospodarstwa do pliku .zip albo folderu
+command-household-delete = usuń gospodarstwo ze wszystkim, co ma
+command-household-restore = przywróć jedno gospodarstwo z kopii całego serwera
+command-household-id = jego identyfikator, jaki pokazuje 'household list'
+command-list-name = nazwa
+command-list-id = identyfikator
+command-list-people = osoby
+command-list-seen = ostatnio (UTC)
+command-list-records = zapisy
+command-list-pictures = zdjęcia
+command-list-mib = MiB
+command-list-share = udział
+command-list-invitations = Zaproszenia: otwarte { $open }, użyte { $used }, wygasłe { $expired }.
+command-invite-closed = BROODSHELF_SIGNUP ma wartość closed, więc żadne zaproszenie niczego by nie otworzyło: ustaw invited, dla serwera i dla tego polecenia.
+command-invite-range = { $name }: podaj liczbę całkowitą od 1 do { $most }.
+command-invite-done = Każdy link otwiera jedno gospodarstwo, raz, i działa tyle dni: { $days }. Nie będzie pokazany ponownie. Liczba linków: { $n }.
+command-invite-sheet-done = Zaproszenia w { $path }: { $n }. Otwórz arkusz w przeglądarce i wydrukuj; każde kogoś wpuszcza, więc zachowaj go dla siebie.
+command-invite-taken-back = Unieważnione otwarte zaproszenia: { $n }.
+sheet-title = Broodshelf: zaproszenia
+sheet-number = Zaproszenie { $number }
+sheet-how = Zeskanuj aparatem telefonu: zacznie się twoja własna półka, jeden raz.
+sheet-until = Ważne do { $on } włącznie.
+sheet-or-code = Albo otwórz { $server } i wpisz ten kod:
+signup-begin = Zacznij własną półkę

@@ -1,0 +1,69 @@
+"""How large households are: what the operator's list shows and a household's share is counted by.
+
+Records count as long as they are not gone; plans do not, because the server makes them. Bytes are those of the texts
+in the database (records, their history, answers to operations) and of the pictures; indexes and pages come on top.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+
+from sqlalchemy import Column, ColumnElement, Connection, Integer, case, cast, func, select
+from sqlalchemy import literal_column as sql
+
+from ..model.kinds import KINDS
+from ..records.many_rows import is_among
+from ..records.photo_files import PhotoFiles
+from ..records.tables import operations, records, revisions
+
+_DERIVED = tuple(name for name, kind in KINDS.items() if kind.group == "derived")
+
+
+@dataclass(frozen=True, slots=True)
+class Size:
+    """Records and pictures that are not gone, and the bytes of all that is kept."""
+
+    records: int = 0
+    pictures: int = 0
+    size_bytes: int = 0
+
+
+def measure(connection: Connection, photos: PhotoFiles, household_ids: Iterable[str]) -> Mapping[str, Size]:
+    """Return the size of each of these households, all of their rows having been read."""
+    wanted = list(household_ids)
+    found = {household_id: Size(size_bytes=photos.size_bytes(household_id)) for household_id in wanted}
+    r, v, o = records.c, revisions.c, operations.c
+    there = r.gone.is_(False) & r.kind.not_in(_DERIVED)
+    counts = connection.execute(
+        select(
+            r.household_id,
+            _number(there),
+            _number(there & (r.kind == "photo")),
+            _bytes(r.fields, r.stamps),
+        )
+        .where(is_among(connection, r.household_id, wanted))
+        .group_by(r.household_id)
+    )
+    for household_id, number, pictures, size_bytes in counts:
+        had = found[household_id]
+        found[household_id] = Size(number, pictures, had.size_bytes + size_bytes)
+    for owner, texts in ((v.household_id, (v.asked, v.before, v.lost)), (o.household_id, (o.answer,))):
+        rows = connection.execute(
+            select(owner, _bytes(*texts)).where(is_among(connection, owner, wanted)).group_by(owner)
+        )
+        for household_id, size_bytes in rows:
+            had = found[household_id]
+            found[household_id] = Size(had.records, had.pictures, had.size_bytes + size_bytes)
+    return found
+
+
+def _number(condition: ColumnElement[bool]) -> ColumnElement[int]:
+    return cast(func.coalesce(func.sum(case((condition, 1), else_=0)), 0), Integer)
+
+
+def _bytes(*texts: Column[str]) -> ColumnElement[int]:
+    together: ColumnElement[int] = sql("0", Integer)
+    for text in texts:
+        together = together + func.length(text)
+    return func.coalesce(func.sum(together), 0)

@@ -1,0 +1,45 @@
+"""Where everybody may begin a household: without a code on the first screen, or with an invitation's link."""
+
+from __future__ import annotations
+
+import pytest
+from playwright.sync_api import expect
+from tests.phone.conftest import add_colony, opening
+from tests.support.server import Server
+from tests.support.words import text
+
+from broodshelf.cli import main
+
+pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
+
+
+@pytest.fixture
+def open_server(tmp_path):
+    made = Server(tmp_path / "data")
+    made.settings["BROODSHELF_SIGNUP"] = "open"
+    yield made.start()
+    made.stop()
+
+
+def test_somebody_begins_a_shelf_without_a_code_and_another_one_by_an_invitation(
+    chromium, open_server, monkeypatch, capsys
+):
+    for name, value in open_server.environment().items():
+        if name.startswith("BROODSHELF_"):
+            monkeypatch.setenv(name, value)
+    assert main(["household", "invite"]) == 0
+    link = capsys.readouterr().out.split()[1]
+    with opening(chromium, service_workers="block") as phone:
+        first, second = phone(), phone()
+        first.goto(open_server.url)
+        first.get_by_role("button", name=text("signup-begin")).click()
+        first.get_by_label(text("start-your-name")).fill("Mira")
+        first.get_by_role("button", name=text("start-claim-it")).click()
+        add_colony(first, "Amber")
+
+        second.goto(link)
+        expect(second.get_by_label(text("start-code"))).to_have_value(link.rpartition("/")[2])
+        second.get_by_label(text("start-your-name")).fill("Ada")
+        second.get_by_role("button", name=text("start-claim-it")).click()
+        add_colony(second, "Birch")
+        expect(second.get_by_text("Amber")).to_have_count(0)
