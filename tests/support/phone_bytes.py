@@ -11,11 +11,11 @@ import json
 from broodshelf.care import catalogue
 from broodshelf.languages.phones_file import phones_files
 from broodshelf.web.compact import ways
-from broodshelf.web.parcels import CHARTS_AND_LABELS, DECODER, SCREENS
+from broodshelf.web.parcels import CHARTS_AND_LABELS, COUNTING_ON_PICTURES, DECODER, SCREENS
 from broodshelf.web.shell import START_PATH, File, Shell, find_folder
 
 CODE = ("page", "style sheet", "modules before the first control", "screens", "worker")
-"""The app without charts and labels: what every phone needs to run it."""
+"""The app without charts, labels and counting: what every phone needs to run it."""
 
 
 def served() -> Shell:
@@ -36,6 +36,7 @@ def count(shell: Shell) -> dict[str, dict[str, int]]:
         "screens": [shell.parcels[SCREENS]],
         "worker": [shell.worker],
         "charts and labels": [shell.parcels[CHARTS_AND_LABELS]],
+        "counting on pictures": [shell.parcels[COUNTING_ON_PICTURES]],
         "decoder of labels": [files[DECODER]],
         "messages": [files["words/en.ftl"]],
         "catalogue": [files["catalogue.json"]],

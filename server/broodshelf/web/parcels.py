@@ -31,12 +31,14 @@ LABELS: Final = (
     "signals/camera.js",
     "care/short-code.js",
 )
+COUNTING: Final = ("counting/",)
 DECODER: Final = "vendor/qr/decode.js"
 """Reads labels for browsers that cannot by themselves; the others never fetch it."""
 NOT_AHEAD: Final = ("vendor/licences/", "vendor/vendor.json", "icons/tube-512.png", "worker/")
 """For people who look at the server, for the installer of the system, and what the browser keeps with the worker."""
 SCREENS: Final = "parcels/screens.txt"
 CHARTS_AND_LABELS: Final = "parcels/charts-and-labels.txt"
+COUNTING_ON_PICTURES: Final = "parcels/counting.txt"
 PARTED: Final = b"\0"
 """No script holds it."""
 
@@ -47,12 +49,17 @@ def make_parcels(bodies: Mapping[str, bytes], start: Collection[str]) -> dict[st
 
     ``start``: what the page itself asks for.
     """
-    parcels: dict[str, list[bytes]] = {SCREENS: [], CHARTS_AND_LABELS: []}
+    parcels: dict[str, list[bytes]] = {SCREENS: [], CHARTS_AND_LABELS: [], COUNTING_ON_PICTURES: []}
     for name in sorted(set(bodies) - set(start)):
         if goes_in_a_parcel(name):
-            parcel = parcels[CHARTS_AND_LABELS if name.startswith(CHARTS + LABELS) else SCREENS]
-            parcel += [name.encode(), bodies[name]]
+            parcels[_parcel_of(name)] += [name.encode(), bodies[name]]
     return {name: PARTED.join(parcel) for name, parcel in parcels.items()}
+
+
+def _parcel_of(name: str) -> str:
+    if name.startswith(COUNTING):
+        return COUNTING_ON_PICTURES
+    return CHARTS_AND_LABELS if name.startswith(CHARTS + LABELS) else SCREENS
 
 
 def goes_in_a_parcel(name: str) -> bool:

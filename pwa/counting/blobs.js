@@ -1,0 +1,90 @@
+// Blobs at every size: maxima of differences of Gaussians over place and scale. Pure.
+//
+// T. Lindeberg, "Feature detection with automatic scale selection", Int. J. Computer Vision 30(2):79-116, 1998: a blob
+// answers most at the scale that fits it. D. G. Lowe, "Distinctive image features from scale-invariant keypoints",
+// Int. J. Computer Vision 60(2):91-110, 2004: the difference of two blurs, a factor apart, stands for the Laplacian.
+import { at, blurred } from './grey.js';
+
+/** @typedef {import('./grey.js').Grey} Grey */
+/** @typedef {{x: number, y: number, sigma_px: number, strength: number}} Blob in px of the picture looked at */
+
+/** How far apart the blurs of a difference are. Lowe: 2^(1/3) and less; the answer of a wider step is steadier. */
+const RATIO = 1.6;
+
+/**
+ * The scales that are looked at, from `low_px` until one is at least `high_px`.
+ * @param {number} low_px @param {number} high_px @param {number} [ratio]
+ */
+export function scales(low_px, high_px, ratio = RATIO) {
+  const steps = Math.max(1, Math.ceil(Math.log(high_px / low_px) / Math.log(ratio)) + 1);
+  return Array.from({ length: steps }, (_, i) => low_px * ratio ** i);
+}
+
+/**
+ * Differences of Gaussians, normalised so that a blob answers alike at every scale.
+ * @param {Grey} grey in which blobs are bright @param {number[]} sigmas_px @param {number} [ratio]
+ * @returns {Grey[]} one a scale
+ */
+export function differences(grey, sigmas_px, ratio = RATIO) {
+  /** @type {Grey[]} */
+  const blurs = [];
+  let last_px = 0;
+  let last = grey;
+  for (const sigma_px of [...sigmas_px, /** @type {number} */ (sigmas_px.at(-1)) * ratio]) {
+    // a blur of a blur: variances add up
+    last = blurred(last, Math.sqrt(sigma_px ** 2 - last_px ** 2));
+    last_px = sigma_px;
+    blurs.push(last);
+  }
+  return sigmas_px.map((_, i) => {
+    const [fine, coarse] = /** @type {[Grey, Grey]} */ ([blurs[i], blurs[i + 1]]);
+    const data = fine.data.map((value, n) => (value - at(coarse.data, n)) / (ratio - 1));
+    return { data, width: grey.width, height: grey.height };
+  });
+}
+
+/**
+ * The places that answer more than all around them, in place and scale.
+ * @param {Grey} grey in which blobs are bright @param {number[]} sigmas_px @param {number} least strength
+ * @param {number} [ratio]
+ * @returns {Blob[]} the strongest first
+ */
+export function blobsIn(grey, sigmas_px, least, ratio = RATIO) {
+  const levels = differences(grey, sigmas_px, ratio);
+  /** @type {Blob[]} */
+  const found = [];
+  levels.forEach((level, i) => {
+    const others = [levels[i - 1], levels[i + 1]].filter((each) => each !== undefined);
+    const sigma_px = /** @type {number} */ (sigmas_px[i]);
+    for (let y = 0; y < level.height; y += 1) {
+      for (let x = 0; x < level.width; x += 1) {
+        const strength = at(level.data, y * level.width + x);
+        if (strength <= least || !isTop(level, x, y, strength)) continue;
+        if (others.every((each) => !higherIn(each, x, y, strength))) found.push({ x, y, sigma_px, strength });
+      }
+    }
+  });
+  return found.sort((a, b) => b.strength - a.strength);
+}
+
+/** Whether nothing beside is higher; of equals the first in reading order stands. @param {Grey} level
+ * @param {number} x @param {number} y @param {number} strength */
+function isTop({ data, width, height }, x, y, strength) {
+  for (let v = Math.max(0, y - 1); v <= Math.min(height - 1, y + 1); v += 1) {
+    for (let u = Math.max(0, x - 1); u <= Math.min(width - 1, x + 1); u += 1) {
+      const other = at(data, v * width + u);
+      if (other > strength || (other === strength && (v < y || (v === y && u < x)))) return false;
+    }
+  }
+  return true;
+}
+
+/** @param {Grey} level @param {number} x @param {number} y @param {number} strength */
+function higherIn({ data, width, height }, x, y, strength) {
+  for (let v = Math.max(0, y - 1); v <= Math.min(height - 1, y + 1); v += 1) {
+    for (let u = Math.max(0, x - 1); u <= Math.min(width - 1, x + 1); u += 1) {
+      if (at(data, v * width + u) > strength) return true;
+    }
+  }
+  return false;
+}

@@ -1,0 +1,145 @@
+// The phone's pure modules of counting: grey, blobs, scale, threshold, range.
+import assert from 'node:assert/strict';
+import test from 'node:test';
+
+const root = new URL('../../pwa/counting/', import.meta.url);
+const load = (name) => import(new URL(`${name}.js`, root).href);
+const { blurred, cut, extreme, luminance, resized } = await load('grey');
+const { blobsIn, scales } = await load('blobs');
+const { bodyByLength, guessedBody, workerMm } = await load('scale');
+const { judgedBy, learntThreshold, USUAL_THRESHOLD } = await load('threshold');
+const { rangeOf } = await load('range');
+
+const flat = (width, height, value = 0) => ({ data: new Float32Array(width * height).fill(value), width, height });
+const near = (a, b, by) => assert.ok(Math.abs(a - b) <= by, `${a} is not within ${by} of ${b}`);
+const sum = (grey) => grey.data.reduce((all, each) => all + each, 0);
+
+test('luminance weighs colours as BT.601 does', () => {
+  const { data } = luminance(Uint8ClampedArray.of(255, 255, 255, 255, 255, 0, 0, 255, 0, 0, 255, 255), 3, 1);
+  near(data[0], 1, 1e-6);
+  near(data[1], 0.299, 1e-6);
+  near(data[2], 0.114, 1e-6);
+});
+
+test('a smaller picture has the same mean, whatever the share', () => {
+  const grey = flat(30, 21);
+  grey.data.forEach((_, i) => (grey.data[i] = (i * 7919) % 13));
+  for (const share of [0.5, 0.34, 0.8]) {
+    const small = resized(grey, share);
+    near(sum(small) / small.data.length, sum(grey) / grey.data.length, 0.05);
+  }
+});
+
+test('a part of a picture is what lies in the frame, and never empty', () => {
+  const grey = flat(4, 3);
+  grey.data.set([0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11]);
+  assert.deepEqual([...cut(grey, { left: 1, top: 1, right: 3, bottom: 3 }).data], [5, 6, 9, 10]);
+  assert.equal(cut(grey, { left: 9, top: 9, right: 9, bottom: 9 }).data.length, 1);
+});
+
+test('a blur of a point is a bell: what is under it stays, its variance is sigma squared', () => {
+  const grey = flat(41, 41);
+  grey.data[20 * 41 + 20] = 1;
+  const soft = blurred(grey, 2.5);
+  near(sum(soft), 1, 1e-5);
+  let variance = 0;
+  soft.data.forEach((value, i) => (variance += value * ((i % 41) - 20) ** 2));
+  near(variance, 6.25, 0.25); // cut off at three deviations: 2.7 % less at most
+});
+
+test('the extreme of a square is what looking at each pixel of it gives', () => {
+  const grey = flat(23, 17);
+  grey.data.forEach((_, i) => (grey.data[i] = (i * 7919) % 101));
+  for (const [radius, largest] of [[1, true], [3, false], [9, true]]) {
+    const quick = extreme(grey, radius, largest);
+    for (let y = 0; y < 17; y += 1) {
+      for (let x = 0; x < 23; x += 1) {
+        let most = largest ? -Infinity : Infinity;
+        for (let v = Math.max(0, y - radius); v <= Math.min(16, y + radius); v += 1) {
+          for (let u = Math.max(0, x - radius); u <= Math.min(22, x + radius); u += 1) {
+            most = largest ? Math.max(most, grey.data[v * 23 + u]) : Math.min(most, grey.data[v * 23 + u]);
+          }
+        }
+        assert.equal(quick.data[y * 23 + x], most);
+      }
+    }
+  }
+});
+
+test('a flat picture has no blobs, and a spot has one at its place', () => {
+  assert.deepEqual(blobsIn(flat(40, 30, 0.4), scales(2, 6), 0.01), []);
+  const grey = flat(60, 40);
+  for (let y = 0; y < 40; y += 1) {
+    for (let x = 0; x < 60; x += 1) if (Math.hypot(x - 33, y - 17) <= 5) grey.data[y * 60 + x] = 1;
+  }
+  const [first, ...others] = blobsIn(grey, scales(2, 8), 0.2);
+  assert.deepEqual([first.x, first.y], [33, 17]);
+  assert.deepEqual(others, []);
+});
+
+test('a length that is known gives the length of a worker: 300 px across a bore of 15 mm, workers of 4 mm', () => {
+  near(bodyByLength({ x: 10, y: 20 }, { x: 190, y: 260 }, 15, 4), 80, 1e-9);
+});
+
+test("the keeper's word on workers goes before the catalogue", () => {
+  const species = { lasius_niger: { worker_mm: [3, 5] } };
+  assert.equal(workerMm({ worker_length_mm: 6, species_code: 'lasius_niger' }, species), 6);
+  assert.equal(workerMm({ species_code: 'lasius_niger' }, species), 4);
+  assert.equal(workerMm({ species_code: 'own' }, species), null);
+});
+
+test('a guess of a picture without anything in it is a size all the same', () => {
+  const guess = guessedBody(flat(200, 100, 0.5));
+  assert.ok(guess >= 6 && guess <= 400);
+});
+
+const dots = (scores, real) => scores.map((score) => ({ score, real }));
+test('without corrections the threshold stays', () => {
+  assert.equal(learntThreshold(dots([0.9, 0.8, 0.6], true)), USUAL_THRESHOLD);
+  assert.equal(learntThreshold([], 0.62), 0.62);
+});
+test('what was taken away raises it, what was added lowers it, and one dot alone moves it little', () => {
+  const removed = [...dots([0.9, 0.85, 0.8], true), ...dots([0.52, 0.55, 0.57, 0.58, 0.58], false)];
+  const added = [...dots([0.9, 0.85, 0.8, 0.44, 0.43, 0.42, 0.42], true)];
+  near(learntThreshold(removed), 0.59, 0.011);
+  near(learntThreshold(added), 0.42, 0.011);
+  near(learntThreshold(dots([0.75], false)), USUAL_THRESHOLD, 0.1);
+});
+test('a dot that was drawn where one was proposed says that this was one; each says so once', () => {
+  const proposed = [{ x: 10, y: 10, score: 0.4 }, { x: 12, y: 10, score: 0.3 }, { x: 90, y: 10, score: 0.8 }];
+  assert.deepEqual(judgedBy(proposed, [{ x: 11, y: 10 }], 5), [
+    { score: 0.4, real: true },
+    { score: 0.3, real: false },
+    { score: 0.8, real: false },
+  ]);
+});
+
+const row = (many, apart, score) => Array.from({ length: many }, (_, i) => ({ x: (i % 20) * apart, y: Math.floor(i / 20) * apart, score }));
+const width = ({ low, high }) => high - low;
+test('a few plain dots far apart are nearly exact, and the ends hold the number', () => {
+  const range = rangeOf(row(12, 100, 0.95), [], 0.5, 20);
+  assert.deepEqual([range.low, range.number, range.high, range.crowded], [12, 12, 12, false]);
+});
+test('a crowd hides some: only the upper end goes away', () => {
+  const loose = rangeOf(row(160, 100, 0.95), [], 0.5, 20);
+  const tight = rangeOf(row(160, 9, 0.95), [], 0.5, 20);
+  assert.equal(tight.low, loose.low);
+  assert.ok(tight.high > loose.high + 10);
+  assert.ok(tight.crowded && !loose.crowded);
+});
+test('doubtful dots pull the lower end down and are not among those that are there at least', () => {
+  const range = rangeOf([...row(20, 100, 0.95), ...row(10, 130, 0.55)], [], 0.5, 20);
+  assert.ok(range.at_least <= 20 && range.low < 29 && range.at_least <= range.low);
+});
+test('dots that a person drew are not doubtful', () => {
+  assert.equal(rangeOf(row(20, 100, null), [], 0.5, 20).at_least, 19);
+});
+test('who had to correct much before is told a wider range', () => {
+  const plain = row(60, 100, 0.95);
+  const none = rangeOf(plain, [], 0.5, 20, { stood: 200, added: 0, removed: 0 });
+  const much = rangeOf(plain, [], 0.5, 20, { stood: 120, added: 40, removed: 40 });
+  assert.ok(width(much) > 2 * width(none));
+});
+test('nothing counted is nothing, not less', () => {
+  assert.deepEqual(rangeOf([], [], 0.5, 20), { number: 0, at_least: 0, low: 0, high: 0, crowded: false });
+});
