@@ -9,9 +9,7 @@ import { catalogue } from './signals/rows.js';
 import { patchSaving, saving } from './signals/saving.js';
 import { session } from './signals/session.js';
 import { start } from './signals/sync.js';
-import { messages, phoneLanguage, phoneLocale } from './words/fetched.js';
-import { directionOf } from './words/language.js';
-import { learn } from './words/say.js';
+import { hear, spoken } from './words/fetched.js';
 
 const build = document.body.dataset.build ?? '';
 const look = localStorage.getItem('look');
@@ -90,12 +88,13 @@ addEventListener('unhandledrejection', (event) => {
 /** Not at the module's top: what is loaded later needs this file, and would wait until all of it is done. */
 async function begin() {
   // a first visit: ask for its screen at once
-  if (!localStorage.getItem('device')) void import('./screens/start.js').catch(() => undefined);
-  const words = loadCatalogue();
-  words.catch(() => undefined); // awaited below by those who need it
-  const learnt = messages.then((text) => learn(text, phoneLocale, directionOf(phoneLanguage) === 'rtl'));
-  await Promise.all([start(), learnt]);
-  if (session.peek()) await words;
+  if (!localStorage.getItem('device')) {
+    void Promise.all([import('./screens/start.js'), hear('screens')]).catch(() => undefined);
+  }
+  const known = Promise.all([loadCatalogue(), hear('catalogue')]);
+  known.catch(() => undefined); // awaited below by those who need it
+  await Promise.all([start(), spoken]);
+  if (session.peek()) await known;
   else void import('./signals/people.js').then((people) => people.comeBack()).catch(() => undefined);
   const place = document.getElementById('app');
   if (place) {
@@ -104,6 +103,7 @@ async function begin() {
     place.textContent = '';
     render(h(App, null), place);
   }
+  void hear('screens').catch(() => undefined); // before the first screen asks
   // also keeps the browser's offer to install until a tap wants it
   void import('./signals/home-screen.js').catch(() => undefined);
   await registerWorker();

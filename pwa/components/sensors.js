@@ -11,7 +11,7 @@ import { fahrenheit, temperature } from '../words/measures.js';
 import { say } from '../words/say.js';
 import { moment } from '../words/shown.js';
 
-const PlaceFile = lazy(() => import('./place-file.js'), 'PlaceFile');
+const PlaceFile = lazy(() => import('./place-file.js'), 'PlaceFile', 'charts');
 
 const HOUR_MS = 3_600_000;
 

@@ -11,14 +11,14 @@ import { RoundScreen } from './round.js';
 import { choicesOf, say, sayIf, sayOf } from '../words/say.js';
 import { fullDay } from '../words/shown.js';
 
-const AtScreen = lazy(() => import('./at.js'), 'AtScreen');
+const AtScreen = lazy(() => import('./at.js'), 'AtScreen', 'charts');
 const AttentionScreen = lazy(() => import('./attention.js'), 'AttentionScreen');
 const ColonyScreen = lazy(() => import('./colony.js'), 'ColonyScreen');
-const GoneScreen = lazy(() => import('./past.js'), 'GoneScreen');
+const GoneScreen = lazy(() => import('./past.js'), 'GoneScreen', 'online');
 const HandOverScreen = lazy(() => import('./handover.js'), 'HandOverScreen');
-const LabelsScreen = lazy(() => import('./labels.js'), 'LabelsScreen');
+const LabelsScreen = lazy(() => import('./labels.js'), 'LabelsScreen', 'charts');
 const LarderScreen = lazy(() => import('./larder.js'), 'LarderScreen');
-const LookScreen = lazy(() => import('./look.js'), 'LookScreen');
+const LookScreen = lazy(() => import('./look.js'), 'LookScreen', 'online');
 const PaperScreen = lazy(() => import('./paper.js'), 'PaperScreen');
 const PlacesScreen = lazy(() => import('./places.js'), 'PlacesScreen');
 const ReckonScreen = lazy(() => import('./reckon.js'), 'ReckonScreen');

@@ -12,7 +12,7 @@ import { eventsOf, planOf } from '../signals/rows.js';
 import { isSaid, labelled, say, sayIf, sayOf } from '../words/say.js';
 import { dayOfMonth, listed } from '../words/shown.js';
 
-const BroodLine = lazy(() => import('./brood-line.js'), 'BroodLine');
+const BroodLine = lazy(() => import('./brood-line.js'), 'BroodLine', 'charts');
 
 /**
  * @typedef {import('../kinds.d.ts').LivingCensus} LivingCensus

@@ -21,8 +21,8 @@ import { speciesOf } from '../components/colonies.js';
 import { labelled, say, sayIf, sayOf } from '../words/say.js';
 import { fullDay } from '../words/shown.js';
 
-const Charts = lazy(() => import('./charts.js'), 'Charts');
-const Past = lazy(() => import('./past.js'), 'Past');
+const Charts = lazy(() => import('./charts.js'), 'Charts', 'charts');
+const Past = lazy(() => import('./past.js'), 'Past', 'online');
 const Tasting = lazy(() => import('./tasting.js'), 'Tasting');
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */

@@ -18,7 +18,7 @@ import { EVENT_KINDS } from '../care/codes.js';
 import { labelled, say, sayOf } from '../words/say.js';
 import { dayAndYear, dayInFull, timeOfDay } from '../words/shown.js';
 
-const Past = lazy(() => import('./past.js'), 'Past');
+const Past = lazy(() => import('./past.js'), 'Past', 'online');
 
 /**
  * @typedef {import('../care/overlay.js').ShownRow} ShownRow

@@ -14,8 +14,8 @@ import { degreeUnit, storedOf, temperature, typedOf } from '../words/measures.js
 import { choicesOf, say, sayIf } from '../words/say.js';
 import { listed, moment } from '../words/shown.js';
 
-const PlaceChart = lazy(() => import('./place-chart.js'), 'PlaceChart');
-const Sensors = lazy(() => import('../components/sensors.js'), 'Sensors');
+const PlaceChart = lazy(() => import('./place-chart.js'), 'PlaceChart', 'charts');
+const Sensors = lazy(() => import('../components/sensors.js'), 'Sensors', 'online');
 
 export function PlacesScreen() {
   const [adding, setAdding] = useState(false);

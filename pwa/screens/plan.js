@@ -17,7 +17,7 @@ import { Cautions, Notices, OF_BROOD, Reasons } from '../components/in-words.js'
 import { say, sayOf } from '../words/say.js';
 import { listed, nameOfDay, weekDay } from '../words/shown.js';
 
-const Brood = lazy(() => import('./brood.js'), 'Brood');
+const Brood = lazy(() => import('./brood.js'), 'Brood', 'charts');
 
 const USUAL_DAYS = 4;
 const LONGEST_DAYS = 60;

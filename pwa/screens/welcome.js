@@ -8,7 +8,7 @@ import { Task } from '../components/task.js';
 import { Notices, OF_BROOD } from '../components/in-words.js';
 import { say } from '../words/say.js';
 
-const Brood = lazy(() => import('./brood.js'), 'Brood');
+const Brood = lazy(() => import('./brood.js'), 'Brood', 'charts');
 const SHOWN = 3;
 
 /** @param {{id: string}} props */

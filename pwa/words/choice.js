@@ -10,15 +10,19 @@ import { languagesThere } from './fetched.js';
  * @returns {Promise<void>} rejects, and leaves it as it was, where its messages cannot be fetched
  */
 export async function keepLanguage(tag) {
-  const { build = '' } = document.body.dataset;
-  const address = messagesAddress(languageOf(tag, navigator.languages, languagesThere), build);
-  const response = await fetch(address).catch(() => undefined);
-  if (!response?.ok) throw new Error(say('part-needs-server'));
+  const { build = '', words = '' } = document.body.dataset;
+  const language = languageOf(tag, navigator.languages, languagesThere);
+  const parts = words.split(' ').map((part) => messagesAddress(language, build, part));
+  const answers = await Promise.all(parts.map((address) => fetch(address).catch(() => undefined)));
+  if (!answers.every((answer) => answer?.ok)) throw new Error(say('part-needs-server'));
   if (tag) localStorage.setItem('language', tag);
   else localStorage.removeItem('language');
   if (!('caches' in globalThis)) return; // then there is no worker either
   const shell = `shell-${build}`;
-  if (await caches.has(shell)) await (await caches.open(shell)).put(address, response);
+  if (await caches.has(shell)) {
+    const cache = await caches.open(shell);
+    await Promise.all(answers.map((answer, at) => answer && cache.put(parts[at] ?? '', answer)));
+  }
   const choice = await caches.open(CHOICE.cache);
   if (tag) await choice.put(CHOICE.address, new Response(tag));
   else await choice.delete(CHOICE.address);

@@ -37,5 +37,7 @@ export const directionOf = (language) => (RIGHT_TO_LEFT.test(language) ? 'rtl' :
 /** Where the worker reads what was chosen on the phone: it sees no other storage at once. */
 export const CHOICE = { cache: 'language', address: '/language' };
 
-/** Where the messages of a language are. @param {string} language @param {string} build */
-export const messagesAddress = (language, build) => `/static/${build}/words/${language}.ftl`;
+/** Where a part of a language is: `first` is there before anything is said. @param {string} language
+ * @param {string} build @param {string} part as the server parts them, languages/phone_parts.py
+ */
+export const messagesAddress = (language, build, part) => `/static/${build}/words/${language}/${part}.ftl`;

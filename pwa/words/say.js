@@ -26,13 +26,13 @@ let asked = new Map();
 
 /**
  * Speak from now on by these messages.
- * @param {string} text one language in Fluent, without comments @param {string} [locale] how it writes numbers
+ * @param {string} text of one language in Fluent, without comments @param {string} [locale] how it writes numbers
  * @param {boolean} [isolate] whether names stand apart from the direction of their sentence
  */
 export function learn(text, locale = SOURCE, isolate = false) {
   speak(locale);
   voice.language = locale;
-  sources = new Map(text.split(NEXT).map((source) => [source.slice(0, source.search(/[ =]/)), source]));
+  sources = new Map();
   bundle = new FluentBundle(locale, {
     useIsolating: isolate,
     functions: {
@@ -42,6 +42,12 @@ export function learn(text, locale = SOURCE, isolate = false) {
     },
   });
   asked = new Map();
+  learnMore(text);
+}
+
+/** Know more messages of the same language. @param {string} text */
+export function learnMore(text) {
+  for (const source of text.split(NEXT)) sources.set(source.slice(0, source.search(/[ =]/)), source);
   for (const id of sources.keys()) if (id.startsWith('-')) read(id);
 }
 

@@ -35,7 +35,7 @@ async function keptMessages() {
   const shell = (await caches.keys()).find((name) => name.startsWith(SHELL));
   if (!shell) return '';
   const cache = await caches.open(shell);
-  const kept = (await cache.keys()).find(({ url }) => url.endsWith('.ftl'));
+  const kept = (await cache.keys()).find(({ url }) => url.endsWith('/first.ftl'));
   return (kept && (await (await cache.match(kept))?.text())) ?? '';
 }
 

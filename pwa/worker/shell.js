@@ -11,15 +11,17 @@ const worker = /** @type {any} */ (self);
  * @typedef {object} Ahead
  * @property {string[]} files kept as they come
  * @property {string[]} [languages] that there are; one of them is kept
+ * @property {string[]} [words] the parts of it
  * @property {string[]} parcels many scripts in one answer: name and text of each, parted by a null
  * @property {string} decoder what reads labels where the browser cannot
  */
 
 /** @param {string} build @param {Ahead} ahead */
-export async function install(build, { files, languages = [], parcels, decoder }) {
+export async function install(build, { files, languages = [], words = [], parcels, decoder }) {
   const cache = await caches.open(SHELL + build);
-  const words = languages.length ? [messagesAddress(await languageHere(languages), build)] : [];
-  const single = [...files, ...words, ...((await readsLabels()) ? [] : [decoder])];
+  const language = await languageHere(languages);
+  const spoken = words.map((part) => messagesAddress(language, build, part));
+  const single = [...files, ...spoken, ...((await readsLabels()) ? [] : [decoder])];
   try {
     await Promise.all([
       ...single.map(async (path) => cache.put(path, await fetchOurs(path, build))),

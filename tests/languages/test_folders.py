@@ -9,6 +9,7 @@ from tests.languages.resources import OTHERS, SOURCE, Message, entries, read
 
 from broodshelf.languages.bundles import entries_in
 from broodshelf.languages.entries import folders
+from broodshelf.languages.phone_parts import PARTS
 from broodshelf.languages.phones_file import phones_file
 from broodshelf.languages.units import functions
 
@@ -89,9 +90,10 @@ def test_messages_name_only_messages_that_there_are(tag):
 
 
 @pytest.mark.parametrize("tag", folders())
-def test_the_phones_file_says_what_the_folder_says(tag):
+def test_the_phones_files_say_what_the_folder_says(tag):
     """It is put together without a parser, so a parser has the last word. What the folder lacks is in English."""
-    served = FluentParser(with_spans=False).parse(phones_file(tag).decode())
+    whole = "".join(phones_file(tag, part).decode() for part in PARTS)
+    served = FluentParser(with_spans=False).parse(whole)
     written = FluentSerializer()
     found = {entry.id.name: written.serialize_entry(entry) for entry in served.body}
     asked = {}

@@ -9,11 +9,12 @@ from tests.support import message_types
 from tests.support.node_tests import run_node_tests
 
 from broodshelf.languages import languages
+from broodshelf.languages.phone_parts import PARTS
 from broodshelf.languages.phones_file import phones_file
 
 
 def test_the_phone_passes_the_same_vectors(tmp_path):
-    messages = {tag: phones_file(tag).decode() for tag in languages()}
+    messages = {tag: "".join(phones_file(tag, part).decode() for part in PARTS) for tag in languages()}
     (tmp_path / "messages.json").write_text(json.dumps(messages))
 
     run_node_tests(Path(__file__).with_name("run_words.mjs"), MESSAGES=str(tmp_path / "messages.json"))

@@ -13,8 +13,8 @@ from typing import Any, Final
 from fluent.syntax import FluentParser, ast
 from fluent.syntax.visitor import Visitor
 
+from broodshelf.languages.bundles import entries_in
 from broodshelf.languages.entries import SOURCE
-from broodshelf.languages.phones_file import phones_file
 
 PATH: Final = Path(__file__).parents[2] / "pwa" / "messages.d.ts"
 HEAD: Final = """\
@@ -61,7 +61,7 @@ class Told(Visitor):
 def told() -> dict[str, dict[str, str]]:
     """Return what each message is told, by its path: its id, or that with the name of an attribute."""
     found: dict[str, dict[str, str]] = {}
-    for entry in FluentParser().parse(phones_file(SOURCE).decode()).body:
+    for entry in FluentParser().parse("\n".join(entries_in(SOURCE, for_phone=True).values())).body:
         assert isinstance(entry, ast.Message | ast.Term), f"cannot be read: {entry.to_json()}"
         if isinstance(entry, ast.Term):
             continue

@@ -9,13 +9,15 @@ from __future__ import annotations
 import json
 
 from broodshelf.care import catalogue
-from broodshelf.languages.phones_file import phones_files
+from broodshelf.languages.phones_file import names_of, phones_files
 from broodshelf.web.compact import ways
 from broodshelf.web.parcels import CHARTS_AND_LABELS, COUNTING_ON_PICTURES, DECODER, SCREENS
 from broodshelf.web.shell import START_PATH, File, Shell, find_folder
 
 CODE = ("page", "style sheet", "modules before the first control", "screens", "worker")
 """The app without charts, labels and counting: what every phone needs to run it."""
+SPOKEN = (*CODE, "messages of the start", "messages of the screens")
+"""The same with what it says in one language."""
 
 
 def served() -> Shell:
@@ -26,9 +28,10 @@ def served() -> Shell:
 
 def count(shell: Shell) -> dict[str, dict[str, int]]:
     """Return bytes by part and encoding. A phone fetches every part once for each build, the messages of one
-    language; the decoder of labels only where its browser has none.
+    language; the decoder of labels only where its browser has none. What works online only is fetched when it is
+    opened, and not counted.
     """
-    files = shell.files
+    files, words = shell.files, names_of("en")
     parts: dict[str, list[File]] = {
         "page": [shell.page("en")],
         "style sheet": [files["style.css"]],
@@ -38,8 +41,10 @@ def count(shell: Shell) -> dict[str, dict[str, int]]:
         "charts and labels": [shell.parcels[CHARTS_AND_LABELS]],
         "counting on pictures": [shell.parcels[COUNTING_ON_PICTURES]],
         "decoder of labels": [files[DECODER]],
-        "messages": [files["words/en.ftl"]],
-        "catalogue": [files["catalogue.json"]],
+        "messages of the start": [files[words["first"]]],
+        "messages of the screens": [files[words["screens"]]],
+        "messages of charts and labels": [files[words["charts"]]],
+        "catalogue and its messages": [files["catalogue.json"], files[words["catalogue"]]],
         "manifest and icons": [shell.manifest, files["icons/tube.svg"], files["icons/tube-192.png"]],
     }
     return {

@@ -6,6 +6,7 @@ import pytest
 from tests.nudges.test_languages import not_translated
 
 from broodshelf import errors
+from broodshelf.languages.phones_file import names_of
 from broodshelf.languages.pseudo import PSEUDO
 from broodshelf.languages.saying import knows
 
@@ -54,11 +55,11 @@ def test_each_language_has_its_file_among_those_of_the_build(app, browser):
     there = [name for name in shell.files if name.endswith(".ftl")]
     ahead = shell.ahead["files"]
 
-    assert "words/en.ftl" in there
+    assert {*names_of("en").values()} <= {*there}
     assert not [name for name in ahead if name.endswith(".ftl")]  # a phone keeps its own language only
-    for name in [*there, f"words/{PSEUDO}.ftl"]:
+    for name in [*there, *names_of(PSEUDO).values()]:
         answer = browser().get(f"/static/{shell.build}/{name}")
         assert answer.status_code == 200
         assert answer.content_type == "text/plain; charset=utf-8"
-        assert "reason-leak=" in answer.text
+        assert ("reason-leak=" in answer.text) == name.endswith("/first.ftl")
         assert "#" not in answer.text

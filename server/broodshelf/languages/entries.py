@@ -11,13 +11,18 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Final
 
+from .phone_parts import SERVER_ONLY
+
 HERE: Final = Path(__file__).parent
 SOURCE: Final = "en"
 """The folder that has every message."""
+<<<<<<< HEAD
 SERVER_ONLY: Final = frozenset(
     {"calendar", "command-line", "doctor", "households", "mail", "nudges", "problems"}
 )
 """Files whose messages no phone says."""
+=======
+>>>>>>> f3348e9 (A phone loads its language in parts: what the start says first, and what needs a connection on no phone)
 _ENTRY: Final = re.compile(r"^(-?[a-zA-Z][\w-]*)[ ]*=.*(?:\n(?![a-zA-Z#-]).*)*", re.M)
 """An entry begins a line with its id; what is indented, empty or begins with a bracket goes on with it (Fluent 1.0)."""
 
@@ -26,10 +31,16 @@ _ENTRY: Final = re.compile(r"^(-?[a-zA-Z][\w-]*)[ ]*=.*(?:\n(?![a-zA-Z#-]).*)*",
 def entries_of(folder: str, *, for_phone: bool = False) -> Mapping[str, str]:
     """Return the entries of a folder, by id, without comments. ``for_phone``: without what only the server says."""
     found: dict[str, str] = {}
-    for path in _files(folder):
-        if not (for_phone and path.stem in SERVER_ONLY):
-            found |= split(path.read_text(encoding="utf-8"))
+    for subject, entries in subjects_of(folder).items():
+        if not (for_phone and subject in SERVER_ONLY):
+            found |= entries
     return found
+
+
+@lru_cache(maxsize=64)
+def subjects_of(folder: str) -> Mapping[str, Mapping[str, str]]:
+    """Return the entries of a folder, by id, under the subject that they speak of: the name of their file."""
+    return {path.stem: split(path.read_text(encoding="utf-8")) for path in _files(folder)}
 
 
 def split(text: str) -> dict[str, str]:

@@ -1,4 +1,4 @@
-"""What a phone fetches: one file a language with all that the phone may say, each message on its own, no comments."""
+"""What a phone fetches of a language: a file a part (``phone_parts``), each message on its own, no comments."""
 
 from __future__ import annotations
 
@@ -7,6 +7,8 @@ from typing import Final
 
 from .bundles import entries_in
 from .choosing import languages
+from .entries import SOURCE, subjects_of
+from .phone_parts import PARTS, part_of
 
 _NAMED: Final = re.compile(r"^((?:-?| *\.)[a-zA-Z][\w-]*) *= *", re.M)
 """The beginning of a message, a term or an attribute."""
@@ -14,14 +16,16 @@ _SPACES: Final = re.compile(r"(?<=\{) +| +(?=\})|^ +(?=[\[*}.])|^ +(?= )", re.M)
 """Beside a brace, before a variant and an attribute; a line that goes on needs one."""
 
 
-def phones_file(tag: str) -> bytes:
-    """Return the messages of a language, or of the pseudo-language, as one Fluent resource in UTF-8.
+def phones_file(tag: str, part: str) -> bytes:
+    """Return a part of a language, or of the pseudo-language, as one Fluent resource in UTF-8.
 
-    What the language lacks is in it in English. Each begins with its id and ``=``, without the spaces that Fluent
-    leaves to the writer.
+    What the language lacks is in it in English. Each message begins with its id and ``=``, without the spaces that
+    Fluent leaves to the writer.
     """
     entries = entries_in(tag, for_phone=True)
-    return "".join(f"{spared(text)}\n" for text in entries.values()).encode()
+    subjects = subjects_of(SOURCE).items()
+    ids = [each for subject, there in subjects if part_of(subject) == part for each in there]
+    return "".join(f"{spared(entries[each])}\n" for each in ids if each in entries).encode()
 
 
 def spared(entry: str) -> str:
@@ -30,10 +34,10 @@ def spared(entry: str) -> str:
 
 
 def phones_files() -> dict[str, bytes]:
-    """Return the file of each language by the name that it is served under."""
-    return {name_of(tag): phones_file(tag) for tag in languages()}
+    """Return all parts of all languages by the names that they are served under."""
+    return {name: phones_file(tag, part) for tag in languages() for part, name in names_of(tag).items()}
 
 
-def name_of(tag: str) -> str:
-    """Return the name of a language's file among those of a build."""
-    return f"words/{tag}.ftl"
+def names_of(tag: str) -> dict[str, str]:
+    """Return the names of a language's files among those of a build, by part."""
+    return {part: f"words/{tag}/{part}.ftl" for part in PARTS}

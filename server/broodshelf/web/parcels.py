@@ -34,8 +34,10 @@ LABELS: Final = (
 COUNTING: Final = ("counting/",)
 DECODER: Final = "vendor/qr/decode.js"
 """Reads labels for browsers that cannot by themselves; the others never fetch it."""
-NOT_AHEAD: Final = ("vendor/licences/", "vendor/vendor.json", "icons/tube-512.png", "worker/")
-"""For people who look at the server, for the installer of the system, and what the browser keeps with the worker."""
+ONLINE: Final = ("components/sensors.js", "screens/look.js", "screens/past.js")
+"""What works with a connection only, or is looked at once: fetched when it is opened."""
+NOT_AHEAD: Final = (*ONLINE, "vendor/licences/", "vendor/vendor.json", "icons/tube-512.png", "worker/")
+"""And what is for people who look at the server, for the installer of the system, or kept with the worker."""
 SCREENS: Final = "parcels/screens.txt"
 CHARTS_AND_LABELS: Final = "parcels/charts-and-labels.txt"
 COUNTING_ON_PICTURES: Final = "parcels/counting.txt"

@@ -21,6 +21,7 @@ from pathlib import Path
 from typing import Final
 
 from ..languages import languages, say
+from ..languages.phone_parts import KEPT
 from .compact import compact, ways
 from .join import PAGE, SHARED, WORKER, join_start
 from .parcels import DECODER, NOT_AHEAD, goes_in_a_parcel, make_parcels
@@ -129,6 +130,7 @@ class Shell:
         page = self._sources["index.html"].decode()
         page = page.replace("{{worker}}", "on" if self._worker_on else "off")
         page = page.replace("{{languages}}", " ".join(languages())).replace("{{language}}", language)
+        page = page.replace("{{words}}", " ".join(KEPT))
         for part, message in (("{{opening}}", "frame-opening"), ("{{description}}", "frame-description")):
             page = page.replace(part, escape(say(language, message)))
         page = page.replace("{{import_map}}", self.import_map).replace("{{preloads}}", preloads)
@@ -162,6 +164,7 @@ class Shell:
         return {
             "files": ["/", "/manifest.webmanifest", *single],
             "languages": [*languages()],
+            "words": [*KEPT],
             "parcels": [here + name for name in self.parcels],
             "decoder": here + DECODER,
         }

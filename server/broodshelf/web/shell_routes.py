@@ -9,7 +9,7 @@ from flask import Blueprint, Response, request
 from ..errors import NotFound
 from ..languages import of_accepted, told
 from ..languages.choosing import folder_of
-from ..languages.phones_file import name_of, phones_file
+from ..languages.phones_file import names_of, phones_file
 from ..languages.pseudo import PSEUDO
 from .compact import ways
 from .guard import open_to
@@ -66,8 +66,10 @@ def static_file(build: str, name: str) -> Response:
     present = shell.files.get(name) or shell.parcels.get(name) if build == shell.build else None
     if present is not None:
         return _send(present, FOR_EVER)
-    if build == shell.build and name == name_of(PSEUDO):
-        return _send(make_file(name, phones_file(PSEUDO)), FOR_EVER)
+    if build == shell.build:
+        for part, its_name in names_of(PSEUDO).items():
+            if name == its_name:
+                return _send(make_file(name, phones_file(PSEUDO, part)), FOR_EVER)
     kept = parts().past_builds.find(build, name)
     if kept is None:
         raise NotFound(told("problem-no-file"))

@@ -82,36 +82,3 @@ climate-bad-rows = { $rows ->
 
 climate-bad-line = Zeile { $line }: { $why }
 climate-give-out = Alle Stunden als Datei sichern
-
-## Sensoren eines Platzes: wie sie heißen, wie es ihnen geht, und ihr Schlüssel.
-
-sensor-title = Sensoren
-sensor-about = Ein Sensor, der über das Netz sendet, meldet Wärme und Luftfeuchte von selbst, mit einem eigenen Schlüssel.
-sensor-none = Kein Sensor hier.
-sensor-add = Sensor hinzufügen
-sensor-file = Dateien: einlesen, sichern
-sensor-name = Name des Sensors
-sensor-unit = Er misst in
-sensor-way = Er sendet
-sensor-here = hierher, mit einem Schlüssel
-sensor-through = über { $broker }
-sensor-topic = Topic
-sensor-topic-hint = Eines, das zu { $topics } passt
-sensor-temperature-path = Wo darin die Temperatur steht
-sensor-humidity-path = Wo darin die Luftfeuchte steht
-sensor-path-hint = Namen mit Punkten dazwischen; nichts, wenn die Nachricht selbst die Zahl ist
-sensor-make = Schlüssel erstellen
-sensor-listen = Zuhören
-sensor-once = Sein Schlüssel, nur jetzt zu sehen. Kopiere ihn in den Sensor:
-sensor-copy = Schlüssel kopieren
-sensor-copied = Kopiert.
-sensor-address = Er sendet an { $url }
-sensor-end = Beenden
-sensor-end-sure = Der Schlüssel öffnet dann nichts mehr; was gemessen wurde, bleibt.
-sensor-keep = Behalten
-sensor-never = Noch kam nichts von ihm
-sensor-heard = Zuletzt gehört: { $when }
-sensor-away = Meldet sich offline seit { $when }
-sensor-broken = Misst Unsinn seit { $when }: Sieh nach Kabel und Strom
-sensor-now = In der letzten Stunde: { $what }
-sensor-offline = Sensoren sind zu sehen, wenn eine Verbindung da ist.

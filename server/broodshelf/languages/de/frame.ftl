@@ -103,3 +103,9 @@ saving-problem-database-locked = Der Server ist gerade aufgehalten. Was du eintr
 saving-problem-database-away = Der Server erreicht seine Daten nicht. Was du einträgst, bleibt auf diesem Handy und wird später gesendet.
 saving-problem-database-read-only = Der Server kann nicht schreiben. Was du einträgst, bleibt auf diesem Handy; sag es dem, der den Server betreibt.
 saving-problem-database-damaged = Der Server hat einen Teil seiner Daten verloren. Was du einträgst, bleibt auf diesem Handy; sag es dem, der den Server betreibt.
+
+## On a nudge itself: the worker reads these three, so they stay on one line and are told nothing.
+
+phone-nudges-done = So erledigt
+phone-nudges-in-an-hour = In einer Stunde
+phone-nudges-something = Im Regal ist etwas fällig.

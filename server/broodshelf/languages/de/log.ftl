@@ -75,12 +75,6 @@ later-evening = Heute Abend
 later-tomorrow = Morgen
 later-skip = Oder diesmal auslassen, weil
 
-later-was-skipped = { $need }: diesmal ausgelassen ({ $why })
-later-was-put-off = { $need }: verschoben
-later-why-still-food = Es ist noch Futter da
-later-why-leave-quiet = Sie sollen Ruhe haben
-later-why-nothing-in-the-house = Nichts im Haus
-later-why-other = Anderer Grund
 later-own = Dein Grund
 later-go = Auslassen
 later-cannot-wait = Das kann höchstens über Nacht warten: Jemand muss nachsehen.

@@ -25,7 +25,3 @@ phone-nudges-tested-silent = Nicht angekommen.
 
 phone-nudges-not-taken = Der Push-Dienst hat es nicht angenommen: { $outcome }.
 phone-nudges-not-heard = Es wurde gesendet, aber dieses Handy hat keine Ankunft gemeldet.
-
-phone-nudges-done = So erledigt
-phone-nudges-in-an-hour = In einer Stunde
-phone-nudges-something = Im Regal ist etwas fällig.

@@ -64,3 +64,12 @@ shelf-species-unknown = Art nicht angegeben
 shelf-no-plan = Der Plan kommt mit der nächsten Verbindung.
 shelf-next = { $need } { $due }
 shelf-level = { $need } { $level }
+
+## What was put off or skipped, and why.
+
+later-was-skipped = { $need }: diesmal ausgelassen ({ $why })
+later-was-put-off = { $need }: verschoben
+later-why-still-food = Es ist noch Futter da
+later-why-leave-quiet = Sie sollen Ruhe haben
+later-why-nothing-in-the-house = Nichts im Haus
+later-why-other = Anderer Grund

@@ -110,3 +110,9 @@ saving-problem-database-locked = The server is held up. What you log stays on th
 saving-problem-database-away = The server cannot reach its data. What you log stays on this phone and is sent later.
 saving-problem-database-read-only = The server cannot write. What you log stays on this phone; tell whoever runs the server.
 saving-problem-database-damaged = The server has lost a part of its data. What you log stays on this phone; tell whoever runs the server.
+
+## On a nudge itself: the worker reads these three, so they stay on one line and are told nothing.
+
+phone-nudges-done = Done as suggested
+phone-nudges-in-an-hour = In an hour
+phone-nudges-something = Something on the shelf is due.

@@ -75,13 +75,6 @@ later-evening = This evening
 later-tomorrow = Tomorrow
 later-skip = Or skip it this time, because
 
-# $need is what was to be done, as sugar or water.
-later-was-skipped = { $need }: Skipped this time ({ $why })
-later-was-put-off = { $need }: Put off
-later-why-still-food = There is still food
-later-why-leave-quiet = Leave them quiet
-later-why-nothing-in-the-house = Nothing in the house
-later-why-other = Another reason
 later-own = Your reason
 later-go = Skip it
 later-cannot-wait = This can wait over night at most: somebody has to look.

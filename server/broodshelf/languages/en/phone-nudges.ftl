@@ -26,8 +26,3 @@ phone-nudges-tested-silent = It did not come.
 # $outcome is a short word of the service, as it came.
 phone-nudges-not-taken = The push service did not take it: { $outcome }.
 phone-nudges-not-heard = It was sent, but this phone did not say that it came.
-
-# On a nudge itself.
-phone-nudges-done = Done as suggested
-phone-nudges-in-an-hour = In an hour
-phone-nudges-something = Something on the shelf is due.

@@ -68,3 +68,13 @@ shelf-no-plan = The plan comes with the next connection.
 shelf-next = { $need } { $due }
 # How much there is of it, a share.
 shelf-level = { $need } { $level }
+
+## What was put off or skipped, and why.
+
+# $need is what was to be done, as sugar or water.
+later-was-skipped = { $need }: Skipped this time ({ $why })
+later-was-put-off = { $need }: Put off
+later-why-still-food = There is still food
+later-why-leave-quiet = Leave them quiet
+later-why-nothing-in-the-house = Nothing in the house
+later-why-other = Another reason

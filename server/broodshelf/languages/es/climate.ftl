@@ -82,36 +82,3 @@ climate-bad-rows = { $rows ->
 
 climate-bad-line = Línea { $line }: { $why }
 climate-give-out = Guardar todas las horas en un archivo
-
-## Sensores de un lugar: cómo se llaman, cómo están, y su clave.
-
-sensor-title = Sensores
-sensor-about = Un sensor que envía por la red comunica solo el calor y la humedad, con una clave propia.
-sensor-none = No hay sensor aquí.
-sensor-add = Añadir un sensor
-sensor-file = Archivos: traer, guardar
-sensor-name = Nombre del sensor
-sensor-unit = Mide en
-sensor-way = Envía
-sensor-here = aquí, con una clave
-sensor-through = a través de { $broker }
-sensor-topic = Tema (topic)
-sensor-topic-hint = Uno que encaje con { $topics }
-sensor-temperature-path = Dónde está en él la temperatura
-sensor-humidity-path = Dónde está en él la humedad
-sensor-path-hint = nombres con puntos entre ellos; nada si el mensaje es el propio número
-sensor-make = Crear su clave
-sensor-listen = Escucharlo
-sensor-once = Su clave, que solo se muestra ahora. Cópiala en el sensor:
-sensor-copy = Copiar la clave
-sensor-copied = Copiada.
-sensor-address = Envía a { $url }
-sensor-end = Anularlo
-sensor-end-sure = Su clave ya no abrirá nada; lo que midió se queda.
-sensor-keep = Conservarlo
-sensor-never = Aún no ha llegado nada de él
-sensor-heard = Última señal: { $when }
-sensor-away = Dice que está sin conexión desde { $when }
-sensor-broken = Mide disparates desde { $when }: mira el cable y la corriente
-sensor-now = En la última hora: { $what }
-sensor-offline = Los sensores se ven cuando hay conexión.

@@ -103,3 +103,9 @@ saving-problem-database-locked = El servidor está ocupado. Lo que anotes se que
 saving-problem-database-away = El servidor no llega a sus datos. Lo que anotes se queda en este teléfono y se envía más tarde.
 saving-problem-database-read-only = El servidor no puede escribir. Lo que anotes se queda en este teléfono; díselo a quien lleva el servidor.
 saving-problem-database-damaged = El servidor ha perdido parte de sus datos. Lo que anotes se queda en este teléfono; díselo a quien lleva el servidor.
+
+## On a nudge itself: the worker reads these three, so they stay on one line and are told nothing.
+
+phone-nudges-done = Hecho así
+phone-nudges-in-an-hour = En una hora
+phone-nudges-something = En el estante toca algo.

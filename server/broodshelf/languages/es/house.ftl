@@ -124,22 +124,6 @@ house-door-restore = Quien lleva el servidor recuperó una copia
 
 ## El aspecto de la app.
 
-look-title = Qué aspecto tiene
-look-about = Cada parte de las páginas, con la luz que elijas.
-look-gauge = El indicador
-look-colour = Color
-look-type = Letra
-look-buttons = Botones
-look-chips = Etiquetas
-look-stepper = Contador
-look-states = Guardado, sincronizado, te necesita
-look-empty = Un estado tranquilo
-look-skeleton = Antes de que esté
-look-sheet = Hoja
-look-toast = Mensaje breve
-look-icons = Iconos
-look-open-sheet = Abrir una hoja
-look-show-toast = Mostrar un mensaje breve
 look-light = Luz
 look-degrees = Temperaturas en
 look-volumes = Volúmenes en

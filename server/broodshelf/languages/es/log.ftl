@@ -75,12 +75,6 @@ later-evening = Esta noche
 later-tomorrow = Mañana
 later-skip = O saltarlo esta vez, porque
 
-later-was-skipped = { $need }: saltado esta vez ({ $why })
-later-was-put-off = { $need }: aplazado
-later-why-still-food = Aún hay comida
-later-why-leave-quiet = Dejarlas tranquilas
-later-why-nothing-in-the-house = No hay nada en casa
-later-why-other = Otro motivo
 later-own = Tu motivo
 later-go = Saltarlo
 later-cannot-wait = Esto puede esperar como mucho una noche: alguien tiene que mirar.

@@ -25,7 +25,3 @@ phone-nudges-tested-silent = No ha llegado.
 
 phone-nudges-not-taken = El servicio de avisos no lo aceptó: { $outcome }.
 phone-nudges-not-heard = Se envió, pero este teléfono no dijo que llegara.
-
-phone-nudges-done = Hecho así
-phone-nudges-in-an-hour = En una hora
-phone-nudges-something = En el estante toca algo.

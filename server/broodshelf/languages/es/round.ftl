@@ -64,3 +64,12 @@ shelf-species-unknown = Especie sin indicar
 shelf-no-plan = El plan llega con la próxima conexión.
 shelf-next = { $need }: { $due }
 shelf-level = { $need }: { $level }
+
+## What was put off or skipped, and why.
+
+later-was-skipped = { $need }: saltado esta vez ({ $why })
+later-was-put-off = { $need }: aplazado
+later-why-still-food = Aún hay comida
+later-why-leave-quiet = Dejarlas tranquilas
+later-why-nothing-in-the-house = No hay nada en casa
+later-why-other = Otro motivo

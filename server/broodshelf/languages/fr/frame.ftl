@@ -100,3 +100,9 @@ saving-problem-database-locked = Le serveur est retenu. Ce que tu notes reste su
 saving-problem-database-away = Le serveur n’atteint pas ses données. Ce que tu notes reste sur ce téléphone et sera envoyé plus tard.
 saving-problem-database-read-only = Le serveur ne peut pas écrire. Ce que tu notes reste sur ce téléphone ; préviens la personne qui gère le serveur.
 saving-problem-database-damaged = Le serveur a perdu une partie de ses données. Ce que tu notes reste sur ce téléphone ; préviens la personne qui gère le serveur.
+
+## On a nudge itself: the worker reads these three, so they stay on one line and are told nothing.
+
+phone-nudges-done = Fait comme proposé
+phone-nudges-in-an-hour = Dans une heure
+phone-nudges-something = Il y a à faire sur l’étagère.

@@ -1,6 +1,5 @@
 ## Le passé d’un élément : noms des champs, qui a changé quoi, et ce qui est parti.
 
-history-title = Historique
 history-offline = L’historique est sur le serveur, il faut donc une connexion.
 history-again = Réessayer
 history-unsent = Pas encore envoyé. L’historique commence à la prochaine connexion.
@@ -20,95 +19,4 @@ history-gone-about = Ce qui a été supprimé ou annulé en dernier. Tout peut �
 history-gone-none = Rien n’a été supprimé.
 history-gone-take-back = Le reprendre
 history-gone-back = De retour : { $what }
-history-gone-link = Ce qui est parti
 history-gone-by = { $who }, { $when }
-
-history-register-household = La maison
-history-register-person = Personne
-history-register-colony = Colonie
-history-register-vessel = Contenant
-history-register-place = Emplacement
-history-register-lot = Vivres
-history-register-rule = Rythme à soi
-history-register-tasting = Dégustation
-history-register-pass = Pass
-
-history-field-resting-since = Au repos depuis
-history-field-condition-until = Jusqu’au
-history-field-came-from = Vient de
-history-field-went-to = Partie chez
-history-field-died-of = Cause de la mort
-history-field-host-species-code = Hôte
-history-field-name = Nom
-history-field-stage = Stade
-history-field-condition = État
-history-field-number = Numéro
-history-field-species-code = Espèce
-history-field-species-name = Espèce
-history-field-queens = Reines
-history-field-gone = Supprimé
-history-field-worker-length-mm = Longueur des ouvrières en mm
-history-field-guild = Ce qu’elle mange
-history-field-founding-mode = Comment sa reine fonde
-history-field-stings = Pique
-history-field-vessel-id = Contenant
-history-field-place-id = Emplacement
-history-field-interval-days = Tes propres intervalles
-history-field-amount = Quantité
-history-field-unit = Unité
-history-field-text = Texte
-history-field-zone = Fuseau horaire
-history-field-care-hours = Heures de soin
-history-field-remark = Remarque
-history-field-happened-at = Quand
-history-field-need = Pour quoi
-history-field-food-code = Aliment
-history-field-lot-id = Lot
-history-field-origin = D’où ça vient
-history-field-size-class = Taille
-history-field-feeding-id = Nourrissage
-history-field-outcome = Ce qu’il en est resté
-history-field-leftovers-removed = Restes retirés
-history-field-level = Niveau de l’abreuvoir
-history-field-colour-seen = Où la couleur se voit
-history-field-tint = Colorant alimentaire
-history-field-action = Ce qui a été fait
-history-field-reading = Niveau
-history-field-level-mm = Niveau en mm
-history-field-workers = Ouvrières
-history-field-workers-coarse = Ouvrières, à peu près
-history-field-fault = Ce qui ne va pas
-history-field-resolved-at = Réglé
-history-field-colony-ids = Colonies
-history-field-food-codes = Aliments
-history-field-started-on = Premier jour
-history-field-ended-on = Terminé
-history-field-use-by = À utiliser avant
-history-field-got-on = Depuis
-history-field-tasting-id = Dégustation
-history-field-despite = Noté malgré
-history-field-until = Reporté au
-history-field-why = Raison
-history-field-day-temp-c = De jour
-history-field-night-temp-c = De nuit
-history-field-temperature-c = Température
-history-field-humidity-pct = Humidité, %
-history-field-place-type = Ce que c’est
-history-field-vessel-code = Contenant
-history-field-has-outworld = Aire de chasse
-history-field-founded-on = Fondée
-history-field-acquired-on = Chez toi depuis
-history-field-finished-on = Fini
-history-field-starts-on = Premier jour
-history-field-ends-on = Dernier jour
-
-history-value-empty = vide
-history-value-yes = oui
-history-value-no = non
-history-value-elsewhere = pas sur ce téléphone
-history-value-every = { $days ->
-    [1] { $need } : tous les jours
-    [one] { $need } : tous les { $days } jours
-   *[other] { $need } : tous les { $days } jours
-  }
-history-value-read = Relevé

@@ -121,22 +121,6 @@ house-door-restore = La personne qui gère le serveur a remis une sauvegarde
 
 ## L’aspect de l’app.
 
-look-title = Son aspect
-look-about = Chaque pièce dont les écrans sont faits, dans la lumière que tu choisis.
-look-gauge = La jauge
-look-colour = Couleur
-look-type = Écriture
-look-buttons = Boutons
-look-chips = Pastilles
-look-stepper = Compteur
-look-states = Enregistré, synchronisé, à voir
-look-empty = Un état calme
-look-skeleton = Avant l’arrivée
-look-sheet = Volet
-look-toast = Message bref
-look-icons = Icônes
-look-open-sheet = Ouvrir un volet
-look-show-toast = Montrer un message
 look-light = Lumière
 look-degrees = Températures en
 look-volumes = Volumes en

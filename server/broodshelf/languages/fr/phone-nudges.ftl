@@ -24,6 +24,3 @@ phone-nudges-tested-heard = Il est arrivé. Les rappels marchent sur ce téléph
 phone-nudges-tested-silent = Il n’est pas arrivé.
 phone-nudges-not-taken = Le service d’envoi ne l’a pas pris : { $outcome }.
 phone-nudges-not-heard = Il est parti, mais ce téléphone n’a pas dit qu’il l’a reçu.
-phone-nudges-done = Fait comme proposé
-phone-nudges-in-an-hour = Dans une heure
-phone-nudges-something = Il y a à faire sur l’étagère.

@@ -64,3 +64,12 @@ shelf-species-unknown = Espèce non indiquée
 shelf-no-plan = Le plan arrive à la prochaine connexion.
 shelf-next = { $need } : { $due }
 shelf-level = { $need } : { $level }
+
+## What was put off or skipped, and why.
+
+later-was-skipped = { $need } : sauté cette fois ({ $why })
+later-was-put-off = { $need } : reporté
+later-why-still-food = Il y a encore à manger
+later-why-leave-quiet = Les laisser au calme
+later-why-nothing-in-the-house = Rien à la maison
+later-why-other = Une autre raison

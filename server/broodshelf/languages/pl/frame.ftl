@@ -111,3 +111,9 @@ saving-problem-database-locked = Serwer jest zajęty. Twoje wpisy zostają na ty
 saving-problem-database-away = Serwer nie może dosięgnąć swoich danych. Twoje wpisy zostają na tym telefonie i zostaną wysłane później.
 saving-problem-database-read-only = Serwer nie może zapisywać. Twoje wpisy zostają na tym telefonie; powiedz osobie, która prowadzi serwer.
 saving-problem-database-damaged = Serwer stracił część swoich danych. Twoje wpisy zostają na tym telefonie; powiedz osobie, która prowadzi serwer.
+
+## On a nudge itself: the worker reads these three, so they stay on one line and are told nothing.
+
+phone-nudges-done = Zrobione według rady
+phone-nudges-in-an-hour = Za godzinę
+phone-nudges-something = Na półce jest coś do zrobienia.

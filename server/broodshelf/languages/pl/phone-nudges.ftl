@@ -24,6 +24,3 @@ phone-nudges-tested-heard = Przyszło. Przypomnienia działają na tym telefonie
 phone-nudges-tested-silent = Nie przyszło.
 phone-nudges-not-taken = Usługa wysyłania go nie przyjęła: { $outcome }.
 phone-nudges-not-heard = Wysłane, ale ten telefon nie powiedział, że przyszło.
-phone-nudges-done = Zrobione według rady
-phone-nudges-in-an-hour = Za godzinę
-phone-nudges-something = Na półce jest coś do zrobienia.

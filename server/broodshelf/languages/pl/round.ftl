@@ -74,3 +74,12 @@ shelf-species-unknown = Gatunek niepodany
 shelf-no-plan = Plan przyjdzie przy następnym połączeniu.
 shelf-next = { $need }: { $due }
 shelf-level = { $need }: { $level }
+
+## What was put off or skipped, and why.
+
+later-was-skipped = { $need }: tym razem pominięte ({ $why })
+later-was-put-off = { $need }: odłożone
+later-why-still-food = Jest jeszcze jedzenie
+later-why-leave-quiet = Potrzebują spokoju
+later-why-nothing-in-the-house = Nic nie ma w domu
+later-why-other = Inny powód

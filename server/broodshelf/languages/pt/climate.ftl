@@ -82,36 +82,3 @@ climate-bad-rows = { $rows ->
 
 climate-bad-line = Linha { $line }: { $why }
 climate-give-out = Guardar todas as horas num arquivo
-
-## Sensores de um lugar: como se chamam, como estão, e a sua chave.
-
-sensor-title = Sensores
-sensor-about = Um sensor que envia pela rede informa sozinho o calor e a umidade, com uma chave própria.
-sensor-none = Nenhum sensor aqui.
-sensor-add = Adicionar um sensor
-sensor-file = Arquivos: trazer, guardar
-sensor-name = Nome do sensor
-sensor-unit = Mede em
-sensor-way = Envia
-sensor-here = para aqui, com uma chave
-sensor-through = através de { $broker }
-sensor-topic = Tópico
-sensor-topic-hint = Um que combine com { $topics }
-sensor-temperature-path = Onde está nele a temperatura
-sensor-humidity-path = Onde está nele a umidade
-sensor-path-hint = nomes com pontos entre eles; nada se a mensagem for o próprio número
-sensor-make = Criar a chave
-sensor-listen = Escutar
-sensor-once = A chave, mostrada só agora. Copie para o sensor:
-sensor-copy = Copiar a chave
-sensor-copied = Copiada.
-sensor-address = Envia para { $url }
-sensor-end = Encerrar
-sensor-end-sure = A chave não abre mais nada; o que foi medido fica.
-sensor-keep = Manter
-sensor-never = Ainda não chegou nada dele
-sensor-heard = Último sinal: { $when }
-sensor-away = Diz estar sem conexão desde { $when }
-sensor-broken = Mede disparates desde { $when }: olhe o cabo e a energia
-sensor-now = Na última hora: { $what }
-sensor-offline = Os sensores aparecem quando há conexão.

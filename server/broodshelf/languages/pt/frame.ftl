@@ -103,3 +103,9 @@ saving-problem-database-locked = O servidor está ocupado. O que você anotar fi
 saving-problem-database-away = O servidor não chega aos seus dados. O que você anotar fica neste telefone e é enviado mais tarde.
 saving-problem-database-read-only = O servidor não pode escrever. O que você anotar fica neste telefone; avise quem cuida do servidor.
 saving-problem-database-damaged = O servidor perdeu uma parte dos seus dados. O que você anotar fica neste telefone; avise quem cuida do servidor.
+
+## On a nudge itself: the worker reads these three, so they stay on one line and are told nothing.
+
+phone-nudges-done = Feito assim
+phone-nudges-in-an-hour = Em uma hora
+phone-nudges-something = Há algo a fazer na estante.

@@ -75,12 +75,6 @@ later-evening = Hoje à noite
 later-tomorrow = Amanhã
 later-skip = Ou saltar desta vez, porque
 
-later-was-skipped = { $need }: saltado desta vez ({ $why })
-later-was-put-off = { $need }: adiado
-later-why-still-food = Ainda há comida
-later-why-leave-quiet = Deixar em paz
-later-why-nothing-in-the-house = Não há nada em casa
-later-why-other = Outro motivo
 later-own = O seu motivo
 later-go = Saltar
 later-cannot-wait = Isto pode esperar no máximo uma noite: alguém tem de olhar.

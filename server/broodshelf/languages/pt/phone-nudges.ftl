@@ -25,7 +25,3 @@ phone-nudges-tested-silent = Não chegou.
 
 phone-nudges-not-taken = O serviço de avisos não aceitou: { $outcome }.
 phone-nudges-not-heard = Foi enviado, mas este telefone não disse que chegou.
-
-phone-nudges-done = Feito assim
-phone-nudges-in-an-hour = Em uma hora
-phone-nudges-something = Há algo a fazer na estante.

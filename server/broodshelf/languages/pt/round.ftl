@@ -64,3 +64,12 @@ shelf-species-unknown = Espécie não indicada
 shelf-no-plan = O plano vem com a próxima conexão.
 shelf-next = { $need }: { $due }
 shelf-level = { $need }: { $level }
+
+## What was put off or skipped, and why.
+
+later-was-skipped = { $need }: saltado desta vez ({ $why })
+later-was-put-off = { $need }: adiado
+later-why-still-food = Ainda há comida
+later-why-leave-quiet = Deixar em paz
+later-why-nothing-in-the-house = Não há nada em casa
+later-why-other = Outro motivo

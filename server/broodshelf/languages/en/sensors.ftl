@@ -1,0 +1,32 @@
+## Sensors of a place: what they are called, how they are, and their token.
+
+sensor-title = Sensors
+sensor-about = A sensor that sends over the network tells warmth and humidity by itself, with a token of its own.
+sensor-none = No sensor here.
+sensor-add = Add a sensor
+sensor-file = Files: bring in, save
+sensor-name = Name of the sensor
+sensor-unit = It measures in
+sensor-way = It sends
+sensor-here = here, with a token
+sensor-through = through { $broker }
+sensor-topic = Topic
+sensor-topic-hint = One that matches { $topics }
+sensor-temperature-path = Where the temperature is in it
+sensor-humidity-path = Where the humidity is in it
+sensor-path-hint = names with dots between; nothing where the message is the number
+sensor-make = Make its token
+sensor-listen = Listen to it
+sensor-once = Its token, shown only now. Copy it into the sensor:
+sensor-copy = Copy the token
+sensor-copied = Copied.
+sensor-address = It sends to { $url }
+sensor-end = End it
+sensor-end-sure = Its token opens nothing from then on; what it measured stays.
+sensor-keep = Keep it
+sensor-never = Nothing has come from it yet
+sensor-heard = Last heard { $when }
+sensor-away = Says it is offline since { $when }
+sensor-broken = Measures nonsense since { $when }: look at its cable and power
+sensor-now = In the last hour: { $what }
+sensor-offline = Sensors are shown when there is a connection.

@@ -1,0 +1,32 @@
+## Sensors of a place: what they are called, how they are, and their token.
+
+sensor-title = Capteurs
+sensor-about = Un capteur en réseau donne tout seul la chaleur et l’humidité, avec un jeton à lui.
+sensor-none = Pas de capteur ici.
+sensor-add = Ajouter un capteur
+sensor-file = Fichiers : importer, enregistrer
+sensor-name = Nom du capteur
+sensor-unit = Il mesure en
+sensor-way = Il envoie
+sensor-here = ici, avec un jeton
+sensor-through = via { $broker }
+sensor-topic = Sujet (topic)
+sensor-topic-hint = Un sujet qui correspond à { $topics }
+sensor-temperature-path = Où se trouve la température
+sensor-humidity-path = Où se trouve l’humidité
+sensor-path-hint = des noms séparés par des points ; vide si le message est le nombre lui-même
+sensor-make = Créer son jeton
+sensor-listen = L’écouter
+sensor-once = Son jeton, montré une seule fois. Copie-le dans le capteur :
+sensor-copy = Copier le jeton
+sensor-copied = Copié.
+sensor-address = Il envoie à { $url }
+sensor-end = Le retirer
+sensor-end-sure = Son jeton n’ouvre plus rien ensuite ; ce qu’il a mesuré reste.
+sensor-keep = Le garder
+sensor-never = Rien n’est encore venu de lui
+sensor-heard = Dernier signe : { $when }
+sensor-away = Hors ligne, selon lui, depuis : { $when }
+sensor-broken = Mesures absurdes depuis : { $when }. Regarde son câble et son alimentation
+sensor-now = Dans la dernière heure : { $what }
+sensor-offline = Les capteurs se montrent quand il y a une connexion.

@@ -1,0 +1,32 @@
+## Sensors of a place: what they are called, how they are, and their token.
+
+sensor-title = Czujniki
+sensor-about = Czujnik, który wysyła przez sieć, sam podaje ciepło i wilgotność, z własnym tokenem.
+sensor-none = Nie ma tu czujnika.
+sensor-add = Dodaj czujnik
+sensor-file = Pliki: wczytaj, zapisz
+sensor-name = Nazwa czujnika
+sensor-unit = Mierzy w
+sensor-way = Wysyła
+sensor-here = tutaj, z tokenem
+sensor-through = przez broker: { $broker }
+sensor-topic = Temat (topic)
+sensor-topic-hint = Taki, który pasuje do { $topics }
+sensor-temperature-path = Gdzie w nim jest temperatura
+sensor-humidity-path = Gdzie w nim jest wilgotność
+sensor-path-hint = nazwy oddzielone kropkami; puste, gdy wiadomość jest samą liczbą
+sensor-make = Utwórz token
+sensor-listen = Słuchaj go
+sensor-once = Jego token, pokazany tylko teraz. Skopiuj go do czujnika:
+sensor-copy = Kopiuj token
+sensor-copied = Skopiowano.
+sensor-address = Wysyła na { $url }
+sensor-end = Zakończ go
+sensor-end-sure = Jego token niczego już potem nie otworzy; to, co zmierzył, zostaje.
+sensor-keep = Zostaw go
+sensor-never = Nic jeszcze od niego nie przyszło
+sensor-heard = Ostatni znak: { $when }
+sensor-away = Sam podaje, że jest poza siecią od: { $when }
+sensor-broken = Mierzy bzdury od: { $when }. Sprawdź jego kabel i zasilanie
+sensor-now = W ostatniej godzinie: { $what }
+sensor-offline = Czujniki są widoczne, gdy jest połączenie.
