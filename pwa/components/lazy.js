@@ -1,4 +1,5 @@
-// A screen or sheet that is fetched when it is first shown; the worker has fetched all ahead, so it opens offline too.
+// A screen or sheet that is fetched when it is first shown, with what it says. The worker has fetched ahead all but
+// what works with a connection only, so the others open offline, too.
 import { useEffect, useState } from 'preact/hooks';
 import { html } from './html.js';
 import { Skeleton } from './states.js';
@@ -8,39 +9,46 @@ import { say } from '../words/say.js';
 const Missing = () => html`
   <p>${say('frame-missing')}</p>
 `;
-const NeedsServer = () => html`
+
+/** @param {{onAgain: () => void}} props */
+const NeedsServer = ({ onAgain }) => html`
   <p>${say('part-needs-server')}</p>
+  <button type="button" class="button" onClick=${onAgain}>${say('part-again')}</button>
 `;
 
 /**
- * A component that stands in for one of another module until that is here, and what it says with it.
+ * A component that stands in for one of another module until that is here.
  * @template {Record<string, any>} Module
  * @template {keyof Module & string} Name
  * @param {() => Promise<Module>} load
  * @param {Name} name what the module calls it
- * @param {'charts' | 'online'} [words] the messages that it says besides those of all screens; what is `online` is kept
- *   on no phone
+ * @param {'charts' | 'online'} [words] the messages that it says besides those of all screens; `online`: it needs a
+ *   connection, and no phone keeps it
  * @returns {Module[Name]}
  */
 export function lazy(load, name, words) {
+  const online = words === 'online';
   /** @type {Module[Name] | null} */
   let loaded = null;
+  async function fetchIt() {
+    if (online) await hear(words); // a browser may remember for ever that a module could not be fetched
+    const [module] = await Promise.all([load(), hear('screens'), words && hear(words)]);
+    loaded = module[name];
+  }
   /** @param {Record<string, any>} props */
   function Lazy(props) {
     const [here, setHere] = useState(() => loaded);
-    useEffect(() => {
-      if (loaded) return;
-      Promise.all([load(), hear('screens'), words && hear(words)]).then(
-        ([module]) => {
-          loaded = module[name];
-          setHere(() => loaded);
-        },
-        () => setHere(() => /** @type {any} */ (words === 'online' ? NeedsServer : Missing)),
+    const show = () =>
+      fetchIt().then(
+        () => setHere(() => loaded),
+        () => setHere(() => /** @type {any} */ (online ? NeedsServer : Missing)),
       );
+    useEffect(() => {
+      if (!loaded) void show();
     }, []);
     return here
       ? html`
-          <${here} ...${props} />
+          <${here} ...${props} onAgain=${show} />
         `
       : html`
           <${Skeleton} words=${say('frame-loading')} />

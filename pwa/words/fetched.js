@@ -1,4 +1,5 @@
-// The messages of this phone's language: the first part is asked for before anything else, the others with what says them.
+// The messages of this phone's language: the first part is asked for before anything else, the others with what says
+// them.
 import { directionOf, languageOf, localeOf, messagesAddress, SOURCE } from './language.js';
 import { learn, learnMore } from './say.js';
 

@@ -227,12 +227,15 @@ def test_the_history_says_that_it_needs_a_connection_and_a_log_not_sent_has_none
     open_colony(page, server)
     page.context.set_offline(True)
     past_of(page, "Counted")
-    expect(page.get_by_text("The history is kept on the server, so this needs a connection.")).to_be_visible()
+    expect(page.get_by_text("This needs the server, and there is no connection just now.")).to_be_visible()
     page.context.set_offline(False)
     page.get_by_role("button", name="Try again").click()
     expect(page.get_by_role("dialog")).to_contain_text("Workers, roughly: Few")
     page.get_by_role("button", name="Close").click()
     page.context.set_offline(True)
+    past_of(page, "Counted")
+    expect(page.get_by_text("The history is kept on the server, so this needs a connection.")).to_be_visible()
+    page.get_by_role("button", name="Close").click()
     colony_id = page.url.rpartition("/")[2]
     run(page, "(await at('actions')).log('note', { colony_id: given, text: 'Eggs?' });", colony_id)
     past_of(page, "Eggs?")
@@ -272,7 +275,7 @@ def test_what_went_says_offline_that_it_needs_a_connection(phone, server):
     page.context.set_offline(True)
     go(page, server, "#/gone")
 
-    expect(page.get_by_text("The history is kept on the server, so this needs a connection.")).to_be_visible()
+    expect(page.get_by_text("This needs the server, and there is no connection just now.")).to_be_visible()
 
 
 def test_a_log_whose_colony_came_back_after_all_is_sent_again(phone, server):

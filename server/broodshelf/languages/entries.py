@@ -16,13 +16,6 @@ from .phone_parts import SERVER_ONLY
 HERE: Final = Path(__file__).parent
 SOURCE: Final = "en"
 """The folder that has every message."""
-<<<<<<< HEAD
-SERVER_ONLY: Final = frozenset(
-    {"calendar", "command-line", "doctor", "households", "mail", "nudges", "problems"}
-)
-"""Files whose messages no phone says."""
-=======
->>>>>>> f3348e9 (A phone loads its language in parts: what the start says first, and what needs a connection on no phone)
 _ENTRY: Final = re.compile(r"^(-?[a-zA-Z][\w-]*)[ ]*=.*(?:\n(?![a-zA-Z#-]).*)*", re.M)
 """An entry begins a line with its id; what is indented, empty or begins with a bracket goes on with it (Fluent 1.0)."""
 

@@ -19,7 +19,9 @@ ONLINE: Final = "online"
 PARTS: Final = (FIRST, CATALOGUE, SCREENS, CHARTS, ONLINE)
 KEPT: Final = (FIRST, CATALOGUE, SCREENS, CHARTS)
 """What a phone keeps for a day without a connection."""
-SERVER_ONLY: Final = frozenset({"calendar", "command-line", "doctor", "mail", "nudges", "problems"})
+SERVER_ONLY: Final = frozenset(
+    {"calendar", "command-line", "doctor", "households", "mail", "nudges", "problems"}
+)
 """What no phone says."""
 _PART_OF: Final[Mapping[str, str]] = {
     **dict.fromkeys(
