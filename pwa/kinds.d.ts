@@ -466,7 +466,12 @@ export interface Fault {
   mould_share?: number | null;
 }
 
-/** The colony was counted, or estimated: workers exactly, within two ends or in a word; brood in words. */
+/**
+ * The colony was counted, or estimated: workers exactly, within two ends or in a word; brood in words.
+ *
+ * On a picture, `photo_id`, they are `workers` with the ends between which they lie in four of five such counts.
+ * `workers_at_least`: as many are there for sure; alone where only a part of the nest was to be seen.
+ */
 export interface Count {
   /** 0 to 1000000 */
   workers?: number | null;
@@ -474,6 +479,8 @@ export interface Count {
   workers_low?: number | null;
   /** 0 to 1000000 */
   workers_high?: number | null;
+  /** 0 to 1000000 */
+  workers_at_least?: number | null;
   workers_coarse?: Coarse | null;
   eggs?: BroodSeen | null;
   larvae?: BroodSeen | null;
@@ -481,6 +488,8 @@ export interface Count {
   /** 0 to 1000 */
   queens?: number | null;
   males_only?: boolean | null;
+  /** of a photo */
+  photo_id?: string | null;
 }
 
 /** Brood of another colony was added. */
@@ -520,7 +529,16 @@ export interface Note {
   text: string;
 }
 
-/** A picture was taken; its bytes travel by themselves, under their hash. */
+/**
+ * A picture was taken; its bytes travel by themselves, under their hash. `dots`: what a keeper counted on it.
+ *
+ * A dot is its place, across and down in ten-thousandths of the picture, and what it is: 0 a worker, 1 brood, 2 and 3
+ * the same but drawn by the keeper. What a reader does not know is no dot. `dots_frame`: left, top, right and bottom
+ * of what counts. `dots_worker_px`: how long a worker is in the picture. `dots_threshold`: from which score on a
+ * proposal counted; `dots_learnt`: from which it should in the next picture. `dots_corrected`: how many proposals
+ * stood, were added and were taken away. `dots_number`: workers, `dots_low` to `dots_high` in four of five such
+ * counts, `dots_at_least` for sure; there may be more workers than dots are kept.
+ */
 export interface Photo {
   /** A SHA-256 in lower-case hexadecimal */
   sha256: string;
@@ -528,6 +546,25 @@ export interface Photo {
   width_px?: number | null;
   /** 1 to 10000 px */
   height_px?: number | null;
+  dots?: Array<Array<number>> | null;
+  /** 0 to 10000 */
+  dots_frame?: Array<number> | null;
+  /** 1 to 5000 px */
+  dots_worker_px?: number | null;
+  /** 0 to 1 */
+  dots_threshold?: number | null;
+  /** 0 to 1 */
+  dots_learnt?: number | null;
+  /** 0 to 10000 */
+  dots_corrected?: Array<number> | null;
+  /** 0 to 1000000 */
+  dots_number?: number | null;
+  /** 0 to 1000000 */
+  dots_low?: number | null;
+  /** 0 to 1000000 */
+  dots_high?: number | null;
+  /** 0 to 1000000 */
+  dots_at_least?: number | null;
 }
 
 /** A need was put off. */

@@ -118,17 +118,23 @@ class Fault:
 
 @dataclass(slots=True, kw_only=True)
 class Count:
-    """The colony was counted, or estimated: workers exactly, within two ends or in a word; brood in words."""
+    """The colony was counted, or estimated: workers exactly, within two ends or in a word; brood in words.
+
+    On a picture, ``photo_id``, they are ``workers`` with the ends between which they lie in four of five such counts.
+    ``workers_at_least``: as many are there for sure; alone where only a part of the nest was to be seen.
+    """
 
     workers: Annotated[int, WholeNumber(0, 1_000_000)] | None = None
     workers_low: Annotated[int, WholeNumber(0, 1_000_000)] | None = None
     workers_high: Annotated[int, WholeNumber(0, 1_000_000)] | None = None
+    workers_at_least: Annotated[int, WholeNumber(0, 1_000_000)] | None = None
     workers_coarse: Coarse | None = None
     eggs: BroodSeen | None = None
     larvae: BroodSeen | None = None
     pupae: BroodSeen | None = None
     queens: Annotated[int, WholeNumber(0, 1_000)] | None = None
     males_only: bool | None = None
+    photo_id: Annotated[str, Ref("photo", awaited=False)] | None = None
 
 
 @dataclass(slots=True, kw_only=True)
@@ -166,11 +172,29 @@ class Note:
 
 @dataclass(slots=True, kw_only=True)
 class Photo:
-    """A picture was taken; its bytes travel by themselves, under their hash."""
+    """A picture was taken; its bytes travel by themselves, under their hash. ``dots``: what a keeper counted on it.
+
+    A dot is its place, across and down in ten-thousandths of the picture, and what it is: 0 a worker, 1 brood, 2 and 3
+    the same but drawn by the keeper. What a reader does not know is no dot. ``dots_frame``: left, top, right and bottom
+    of what counts. ``dots_worker_px``: how long a worker is in the picture. ``dots_threshold``: from which score on a
+    proposal counted; ``dots_learnt``: from which it should in the next picture. ``dots_corrected``: how many proposals
+    stood, were added and were taken away. ``dots_number``: workers, ``dots_low`` to ``dots_high`` in four of five such
+    counts, ``dots_at_least`` for sure; there may be more workers than dots are kept.
+    """
 
     sha256: Annotated[str, Sha256()]
     width_px: Annotated[int, WholeNumber(1, 10_000, "px")] | None = None
     height_px: Annotated[int, WholeNumber(1, 10_000, "px")] | None = None
+    dots: Annotated[list[list[int]], ListOf(ListOf(WholeNumber(0, 10_000), 3), 1_000), KEEPER] | None = None
+    dots_frame: Annotated[list[int], ListOf(WholeNumber(0, 10_000), 4), KEEPER] | None = None
+    dots_worker_px: Annotated[float, Number(1, 5_000, "px"), KEEPER] | None = None
+    dots_threshold: Annotated[float, Number(0, 1), KEEPER] | None = None
+    dots_learnt: Annotated[float, Number(0, 1), KEEPER] | None = None
+    dots_corrected: Annotated[list[int], ListOf(WholeNumber(0, 10_000), 3), KEEPER] | None = None
+    dots_number: Annotated[int, WholeNumber(0, 1_000_000), KEEPER] | None = None
+    dots_low: Annotated[int, WholeNumber(0, 1_000_000), KEEPER] | None = None
+    dots_high: Annotated[int, WholeNumber(0, 1_000_000), KEEPER] | None = None
+    dots_at_least: Annotated[int, WholeNumber(0, 1_000_000), KEEPER] | None = None
 
 
 @dataclass(slots=True, kw_only=True)

@@ -16,6 +16,9 @@ from ....model.kinds.log import Boost, Count
 from ....model.quantities import Estimate, within
 
 MOST_WORKERS: Final = 1_000_000.0
+PART_SEEN: Final = 1.5
+"""How many times as many as were seen for sure there are, where only a part of the nest was to be seen, and where that
+is all that is known (common practice, no source)."""
 OLD_CENSUS_DAYS: Final = 60.0
 """After this a count is called old: a young colony may well have doubled since (common practice, no source)."""
 
@@ -154,14 +157,21 @@ def census_of(events: Sequence[Event], stage: str | None) -> Census:
     return Census(workers, brood, basis, counted_ms, fell_to_zero)
 
 
+def _workers(number: float) -> float:
+    return within("workers", float(number), "workers", 0, MOST_WORKERS)
+
+
 def _workers_in(count: Count) -> tuple[Estimate, str] | None:
-    if count.workers is not None:
-        return Estimate.exactly(within("workers", float(count.workers), "workers", 0, MOST_WORKERS)), "exact"
     one_end, other_end = count.workers_low, count.workers_high
     if one_end is not None and other_end is not None:
-        ends = (within("workers", float(end), "workers", 0, MOST_WORKERS) for end in (one_end, other_end))
-        low, high = sorted(ends)
-        return Estimate(low, (low + high) / 2, high), "range"
+        low, high = sorted((_workers(one_end), _workers(other_end)))
+        best = (low + high) / 2 if count.workers is None else min(high, max(low, _workers(count.workers)))
+        return Estimate(low, best, high), "range"
+    if count.workers is not None:
+        return Estimate.exactly(_workers(count.workers)), "exact"
+    if count.workers_at_least:
+        least = _workers(count.workers_at_least)
+        return Estimate(least, PART_SEEN * least, min(MOST_WORKERS, PART_SEEN**2 * least)), "coarse"
     coarse = _COARSE_WORKERS.get(count.workers_coarse or "")
     return None if coarse is None else (coarse, "coarse")
 

@@ -26,8 +26,9 @@ class Warmth(NamedTuple):
 class Seen(NamedTuple):
     """One thing that was seen or done on a day. ``event_id``: of the log, for the reasons.
 
-    ``what``: ``workers``, ``eggs``, ``larvae``, ``pupae`` were counted (``number``, or ``low`` and ``high``) or put
-    into a word (``none``, ``few``, ``some``, ``many``, brood also ``seen``: one at least); ``added``: brood of the
+    ``what``: ``workers``, ``eggs``, ``larvae``, ``pupae`` were counted (``number``, or ``low`` and ``high``; ``low``
+    alone: at least as many) or put into a word
+    (``none``, ``few``, ``some``, ``many``, brood also ``seen``: one at least); ``added``: brood of the
     stage ``word`` was given (``number``, None: nobody wrote it down); ``died``: so many workers were found dead;
     ``protein``: what became of the insects that were offered, ``word`` ``taken`` or ``refused``; ``moved``: they live
     elsewhere since.
@@ -44,7 +45,7 @@ class Seen(NamedTuple):
     @property
     def any(self) -> bool:
         """Say whether it found any of what it looked for."""
-        return (self.number or self.high or 0) > 0 or self.word not in (None, "none")
+        return (self.number or self.high or self.low or 0) > 0 or self.word not in (None, "none")
 
 
 @dataclass(frozen=True, slots=True)

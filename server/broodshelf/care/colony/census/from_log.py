@@ -140,10 +140,12 @@ def _count(event: Logged[Count], day: int) -> tuple[Seen, ...]:
 def _counted(event: Logged[Count], day: int) -> Iterator[Seen]:
     count = event.said
     number, low, high, word = count.workers, count.workers_low, count.workers_high, count.workers_coarse
-    if number is not None:
-        yield Seen(day, "workers", number=float(number), event_id=event.id)
-    elif low is not None and high is not None:
+    if low is not None and high:  # a count that knows how far it may be off
         yield Seen(day, "workers", low=float(low), high=float(high), event_id=event.id)
+    elif number is not None:
+        yield Seen(day, "workers", number=float(number), event_id=event.id)
+    elif count.workers_at_least:
+        yield Seen(day, "workers", low=float(count.workers_at_least), event_id=event.id)
     elif word is not None:
         yield Seen(day, "workers", word=word, event_id=event.id)
     if count.males_only:

@@ -67,6 +67,8 @@ def likelihood_of(seen: Seen, workers: float) -> Likelihood | None:
         low, high = sorted((seen.low, seen.high))
         width = math.log((high + OFFSET) / (low + OFFSET)) / 2.56
         return _around(math.sqrt((low + OFFSET) * (high + OFFSET)) - OFFSET, math.hypot(0.05, width))
+    if seen.low is not None:
+        return _at_least(seen.low)
     if seen.word == "none" or seen.number == 0:
         each = FOUND_EACH[seen.what]
         return lambda h: LEAST_ODDS + math.exp(-each * max(0.0, math.exp(h) - OFFSET))
@@ -93,6 +95,17 @@ def _from_to(low: float, high: float) -> Shape:
     def likelihood(h: float) -> float:
         outside = max(first - h, h - last, 0.0) / WORD_EDGE_SD
         return LEAST_ODDS + math.exp(-0.5 * outside * outside)
+
+    return likelihood
+
+
+def _at_least(number: float) -> Shape:
+    """Return a likelihood that is level from a number on and falls off below it, as sharply as a count errs."""
+    first, error = math.log(number + OFFSET), count_sd(number)
+
+    def likelihood(h: float) -> float:
+        short = max(0.0, first - h) / error
+        return LEAST_ODDS + math.exp(-0.5 * short * short)
 
     return likelihood
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Final, NamedTuple
 
+from .counted import PART_SEEN
 from .ensemble import UNKNOWN_FOUNDED_DAYS, Ensemble, founding, growing
 from .facts import Facts, Seen, Spell
 from .observing import Moved, learn
@@ -110,6 +111,8 @@ def start_of(facts: Facts) -> Start:
         return Start(on_row(first.day, days), "workers", first.number, BEFORE_FIRST_COUNT_SD)
     if first.low is not None and first.high is not None:
         return Start(on_row(first.day, days), "workers", (first.low + first.high) / 2, BEFORE_FIRST_COUNT_SD)
+    if first.low is not None:
+        return Start(on_row(first.day, days), "workers", first.low * PART_SEEN, UNKNOWN_WORKERS[1])
     return Start(on_row(first.day, days), "workers", *WORD_WORKERS[str(first.word)])
 
 
@@ -147,7 +150,7 @@ def _first_brood(facts: Facts, first: Seen | None) -> bool:
     """Say whether the first workers that were counted may be those of a first brood; more of them had others before."""
     if first is None or first.word == "few":
         return True
-    number = first.number if first.number is not None else first.high
+    number = next((end for end in (first.number, first.high, first.low) if end is not None), None)
     return number is not None and number <= MOST_FIRST * facts.group.first_brood[1]
 
 
