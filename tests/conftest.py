@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 from collections.abc import Iterator
 from pathlib import Path
@@ -11,6 +12,7 @@ from flask import Flask
 from hypothesis import settings
 from playwright.sync_api import Browser, Playwright, expect, sync_playwright
 from tests.support.chromium import launched
+from tests.support.firefox import Firefox
 from tests.support.households import make_household
 from tests.support.once_a_run import folder_of_the_run
 from tests.support.one_shell import one_shell
@@ -28,6 +30,17 @@ settings.register_profile(
 settings.load_profile("untimed")
 
 
+def pytest_sessionstart() -> None:
+    """Let Python look for garbage seldom: at its usual pace that is a fifth of what a plan costs."""
+    gc.set_threshold(50_000, 20, 100)
+
+
+def pytest_collection_finish() -> None:
+    """Let it pass over what stays for the whole run: modules and tests."""
+    gc.collect()
+    gc.freeze()
+
+
 @pytest.hookimpl(wrapper=True, tryfirst=True)  # before what is left out is, and after the order was drawn
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> Iterator[None]:
     """Mark what runs once more, on the second database, and what wants a browser; let workers begin with long tests.
@@ -37,7 +50,7 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> Iterator[None]:
     for item in items:
         if "postgresql" in item.name.rpartition("[")[2].rstrip("]").split("-"):
             item.add_marker(pytest.mark.again)
-        if "playwright" in getattr(item, "fixturenames", ()):
+        if {"playwright", "firefox"} & {*getattr(item, "fixturenames", ())}:
             item.add_marker(pytest.mark.browser)
     yield
     if workers := os.environ.get("PYTEST_XDIST_WORKER_COUNT"):
@@ -87,6 +100,13 @@ def playwright() -> Iterator[Playwright]:
 def chromium(playwright: Playwright) -> Iterator[Browser]:
     """One Chromium for the whole test run; each test has contexts of its own, with their own storage."""
     with launched(playwright) as browser:
+        yield browser
+
+
+@pytest.fixture(scope="session")
+def firefox() -> Iterator[Firefox]:
+    """One Firefox for all tests of a worker that want no preferences of their own."""
+    with Firefox({}) as browser:
         yield browser
 
 

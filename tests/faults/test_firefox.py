@@ -7,13 +7,12 @@ import json
 import pytest
 from tests.faults.lab import COLONY, DEVICE, LAB, dice
 from tests.support.fault_proxy import NONE, Fault
-from tests.support.firefox import Firefox
 
 pytestmark = pytest.mark.browser
 
 
-def test_lost_answers_cuts_and_killed_servers_lose_and_double_nothing_in_firefox(shelf):
-    with Firefox({}) as browser:
+def test_lost_answers_cuts_and_killed_servers_lose_and_double_nothing_in_firefox(shelf, firefox):
+    with firefox.phone() as browser:
         browser.goto(f"{shelf.proxy.url}/worker.js")
         browser.js(f"({LAB})()")
         browser.js(

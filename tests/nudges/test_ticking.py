@@ -183,6 +183,7 @@ def test_a_long_tick_that_goes_on_does_not_hang(caplog):
     assert "a tick hangs" not in caplog.text
 
 
+@pytest.mark.long
 def test_the_service_manager_hears_when_the_server_listens_and_that_the_nudger_lives(tmp_path: Path):
     address = tmp_path / "manager"
     server = Server(tmp_path / "data")

@@ -9,10 +9,10 @@ from collections.abc import Iterator
 
 import pytest
 from tests.support.browser_push import BrowserPush
-from tests.support.firefox import Firefox, push_preferences
+from tests.support.firefox import Firefox, Phone, push_preferences
 from tests.support.server import Server
 
-pytestmark = pytest.mark.browser
+pytestmark = [pytest.mark.browser, pytest.mark.long]
 
 NOTIFICATIONS = (
     "navigator.serviceWorker.ready.then((r) => r.getNotifications())"
@@ -33,7 +33,7 @@ def nudging(tmp_path) -> Iterator[Server]:
     made.stop()
 
 
-def claim(browser: Firefox, server: Server) -> None:
+def claim(browser: Phone, server: Server) -> None:
     browser.goto(f"{server.url}/#/claim/{server.claim_code()}")
     browser.type("person", "Mira")
     browser.press("Claim it")
@@ -44,7 +44,7 @@ def claim(browser: Firefox, server: Server) -> None:
 
 
 def test_a_test_nudge_reaches_firefox_and_its_worker_says_so(service, nudging):
-    with Firefox(push_preferences(service.port)) as browser:
+    with Firefox(push_preferences(service.port)) as firefox, firefox.phone() as browser:
         claim(browser, nudging)
         browser.js("(location.hash = '#/settings')")
         browser.press("Tell me when something is due")
@@ -59,8 +59,8 @@ def test_a_test_nudge_reaches_firefox_and_its_worker_says_so(service, nudging):
         assert sent["authorization"].startswith("vapid ")
 
 
-def test_a_firefox_that_is_offline_fetches_nothing_also_over_a_connection_that_it_had_kept(nudging):
-    with Firefox({}) as browser:
+def test_a_firefox_that_is_offline_fetches_nothing_also_over_a_connection_that_it_had_kept(nudging, firefox):
+    with firefox.phone() as browser:
         browser.goto(f"{nudging.url}/")
         fetched = "fetch('/healthz', {cache: 'no-store'}).then((answer) => answer.text(), () => null)"
         assert browser.js(fetched)
@@ -72,7 +72,7 @@ def test_a_firefox_that_is_offline_fetches_nothing_also_over_a_connection_that_i
         assert browser.js(fetched)
 
 
-def keep_household(browser: Firefox, values: dict[str, object]) -> None:
+def keep_household(browser: Phone, values: dict[str, object]) -> None:
     browser.js(
         "import(`/static/${document.body.dataset.build}/signals/actions.js`).then(async (actions) => {"
         " const { rowsOf } = await import(`/static/${document.body.dataset.build}/signals/rows.js`);"
@@ -81,7 +81,7 @@ def keep_household(browser: Firefox, values: dict[str, object]) -> None:
 
 
 def test_what_is_due_at_the_care_hour_is_told_once_and_not_again_when_it_was_done(service, nudging):
-    with Firefox(push_preferences(service.port)) as browser:
+    with Firefox(push_preferences(service.port)) as firefox, firefox.phone() as browser:
         claim(browser, nudging)
         zone = zoneinfo.ZoneInfo(browser.js("Intl.DateTimeFormat().resolvedOptions().timeZone"))
         soon = dt.datetime.now(zone) + dt.timedelta(minutes=5)
@@ -118,7 +118,11 @@ def test_what_is_due_at_the_care_hour_is_told_once_and_not_again_when_it_was_don
 
 
 def test_a_leak_flagged_on_one_phone_nudges_the_other_keeper_at_once_and_the_flagger_not(service, nudging):
-    with Firefox(push_preferences(service.port)) as listener, Firefox({}) as flagger:
+    with (
+        Firefox(push_preferences(service.port)) as firefox,
+        firefox.phone() as listener,
+        firefox.phone() as flagger,
+    ):
         claim(listener, nudging)
         # quiet hours would hold an urgent nudge back; this household has none
         keep_household(listener, {"quiet_from": None, "quiet_to": None})

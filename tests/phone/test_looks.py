@@ -74,6 +74,7 @@ def test_dim_red_sends_out_hardly_any_green_or_blue():
 
 
 @pytest.mark.browser
+@pytest.mark.long
 @pytest.mark.without_worker
 @pytest.mark.parametrize("part", range(PARTS))
 def test_every_screen_and_sheet_is_clean_for_axe_and_has_room_for_a_thumb_in_each_look_width_and_text_size(

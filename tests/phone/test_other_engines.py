@@ -18,6 +18,7 @@ from tests.support.webkit import webkit
 
 pytestmark = [
     pytest.mark.browser,
+    pytest.mark.long,
     # selenium's own WebKitGTK driver still calls itself the old way
     pytest.mark.filterwarnings("ignore:setting remote_server_addr:DeprecationWarning"),
 ]
@@ -63,15 +64,15 @@ class WebKitPage:
 
 
 @contextmanager
-def firefox_page() -> Iterator[Page]:
-    with Firefox({}) as browser:
-        size = {"width": 390, "height": 844}
-        browser.command("browsingContext.setViewport", context=browser.context, viewport=size)
-        yield browser
+def firefox_page(request: pytest.FixtureRequest) -> Iterator[Page]:
+    firefox: Firefox = request.getfixturevalue("firefox")
+    with firefox.phone() as phone:
+        phone.command("browsingContext.setViewport", viewport={"width": 390, "height": 844})
+        yield phone
 
 
 @contextmanager
-def webkit_page() -> Iterator[Page]:
+def webkit_page(_request: pytest.FixtureRequest) -> Iterator[Page]:
     with webkit() as driver:
         driver.set_window_size(390, 844)
         yield WebKitPage(driver)
@@ -249,9 +250,11 @@ def the_stand_in(walk: Walk, link: str) -> None:
 
 
 @pytest.mark.parametrize("engine", [firefox_page, webkit_page], ids=["firefox", "webkit"])
-def test_every_screen_and_sheet_works_in(engine: Callable[[], Any], new_server: Server):
+def test_every_screen_and_sheet_works_in(
+    engine: Callable[[pytest.FixtureRequest], Any], request: pytest.FixtureRequest, new_server: Server
+):
     with ExitStack() as stack:
-        walk = Walk(stack.enter_context(engine()), new_server)
+        walk = Walk(stack.enter_context(engine(request)), new_server)
         colony = begin(walk, new_server)
         for part in (the_round, the_colony, the_larder, the_house, paper_and_labels, handing_over):
             part(walk, colony)

@@ -17,7 +17,7 @@ from playwright.sync_api import Browser, Page
 from selenium.webdriver import ActionChains
 from selenium.webdriver.common.keys import Keys
 from tests.phone.test_helping import FULL, LOG, link_of_a_pass
-from tests.support.firefox import Firefox
+from tests.support.firefox import Firefox, Phone
 from tests.support.kept_shelf import KeptShelf, claim_by_hand, kept_shelf
 from tests.support.server import Server
 from tests.support.webkit import webkit
@@ -69,21 +69,20 @@ class ChromiumHands:
 
 
 class FirefoxHands:
-    def __init__(self, browser: Firefox) -> None:
-        self.browser = browser
-        self.goto = browser.goto
+    def __init__(self, phone: Phone) -> None:
+        self.phone = phone
+        self.goto = phone.goto
 
     def evaluate(self, function: str, argument: object = None) -> object:
-        return self.browser.js(f"({function})({json.dumps(argument)})")
+        return self.phone.js(f"({function})({json.dumps(argument)})")
 
     def key(self, name: str) -> None:
         if name == "enter":  # keys that come over BiDi activate no button in Firefox 153 without a window
             self.evaluate("() => { document.activeElement.click(); return true; }")
             return
         presses = [{"type": kind, "value": KEYS[name]} for kind in ("keyDown", "keyUp")]
-        self.browser.command(
+        self.phone.command(
             "input.performActions",
-            context=self.browser.context,
             actions=[{"type": "key", "id": "keyboard", "actions": presses}],
         )
 
@@ -101,21 +100,23 @@ class WebKitHands:
 
 
 @contextmanager
-def chromium_hands(chromium: Browser) -> Iterator[Hands]:
+def chromium_hands(request: pytest.FixtureRequest) -> Iterator[Hands]:
+    chromium: Browser = request.getfixturevalue("chromium")
     context = chromium.new_context(viewport=NARROW)
     yield ChromiumHands(context.new_page())
     context.close()
 
 
 @contextmanager
-def firefox_hands(_chromium: Browser) -> Iterator[Hands]:
-    with Firefox({}) as browser:
-        browser.command("browsingContext.setViewport", context=browser.context, viewport=NARROW)
-        yield FirefoxHands(browser)
+def firefox_hands(request: pytest.FixtureRequest) -> Iterator[Hands]:
+    firefox: Firefox = request.getfixturevalue("firefox")
+    with firefox.phone() as phone:
+        phone.command("browsingContext.setViewport", viewport=NARROW)
+        yield FirefoxHands(phone)
 
 
 @contextmanager
-def webkit_hands(_chromium: Browser) -> Iterator[Hands]:
+def webkit_hands(_request: pytest.FixtureRequest) -> Iterator[Hands]:
     with webkit() as driver:
         driver.set_window_size(NARROW["width"], NARROW["height"])
         yield WebKitHands(driver)
@@ -182,13 +183,13 @@ def handed(chromium: Browser, tmp_path_factory: pytest.TempPathFactory) -> tuple
     "engine", [chromium_hands, firefox_hands, webkit_hands], ids=["chromium", "firefox", "webkit"]
 )
 def test_a_stand_in_logs_in_every_language_by_keyboard_and_names_alone(
-    engine, chromium, handed, tmp_path: Path
+    engine, request, handed, tmp_path: Path
 ):
     shelf, address = handed
     for language in languages():
         server = Server(shelf.copy_to(tmp_path / language)).start()
         # WebKitGTK's storage can hang for good where a page is left while its worker is being installed
-        with engine(chromium) as hands:
+        with engine(request) as hands:
             try:
                 hands.goto(server.url)  # Firefox shows healthz in a page of its own, which stores nothing
                 until(hands, lambda: hands.evaluate(SETTLED), "no start")

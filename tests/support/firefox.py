@@ -10,8 +10,8 @@ import subprocess
 import tempfile
 import threading
 import time
-from collections.abc import Mapping
-from contextlib import ExitStack
+from collections.abc import Iterator, Mapping
+from contextlib import ExitStack, contextmanager
 from pathlib import Path
 from types import TracebackType
 from typing import Any
@@ -49,76 +49,23 @@ def push_preferences(port: int) -> dict[str, Any]:
     }
 
 
-class Firefox:
-    """``with Firefox(preferences) as browser``. ``js`` evaluates in the page and waits for promises."""
+class Phone:
+    """A page of Firefox. ``js`` evaluates in it and waits for promises."""
 
-    def __init__(self, preferences: Mapping[str, Any]) -> None:
-        if not BINARY.exists():
-            raise RuntimeError(
-                "Firefox is not installed; ./deploy/test installs it (Debian package firefox-esr)."
-            )
-        self.profile = Path(tempfile.mkdtemp(prefix="bs-ff-"))
-        lines = (f"user_pref({json.dumps(k)}, {json.dumps(v)});" for k, v in {**QUIET, **preferences}.items())
-        (self.profile / "user.js").write_text("\n".join(lines))
-        self.numbers = itertools.count(1)
-
-    def __enter__(self) -> Firefox:
-        self.process = subprocess.Popen(
-            [
-                BINARY, "--headless", "--no-remote", "--profile", self.profile, "--remote-debugging-port", "0",
-                "--remote-allow-system-access", "about:blank",
-            ],
-            stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True,
-        )  # fmt: skip
-        assert self.process.stdout is not None
-        found = None
-        for line in self.process.stdout:
-            found = re.search(r"WebDriver BiDi listening on (ws://\S+)", line)
-            if found:
-                break
-        assert found, "Firefox did not start"
-        self.drain = threading.Thread(target=lambda: [None for _ in self.process.stdout or ()], daemon=True)
-        self.drain.start()
-        self.stack = ExitStack()
-        self.socket = self.stack.enter_context(connect(f"{found[1]}/session", max_size=None))
-        self.command("session.new", capabilities={})
-        self.context = self.command("browsingContext.getTree")["contexts"][0]["context"]
-        return self
-
-    def __exit__(
-        self, kind: type[BaseException] | None, error: BaseException | None, tb: TracebackType | None
-    ) -> None:
-        try:
-            self.command("browser.close")
-        except Exception:  # noqa: BLE001 - whatever its state, it is ended below
-            self.process.terminate()
-        self.stack.close()
-        try:
-            self.process.wait(15)
-        except subprocess.TimeoutExpired:
-            self.process.kill()
-            self.process.wait(5)
-        self.drain.join(5)
-        if self.process.stdout is not None:
-            self.process.stdout.close()
-        shutil.rmtree(self.profile, ignore_errors=True)
+    def __init__(self, browser: Firefox, context: str) -> None:
+        self.browser, self.context = browser, context
+        self.is_offline = False
 
     def command(self, method: str, **parameters: Any) -> Any:
-        number = next(self.numbers)
-        self.socket.send(json.dumps({"id": number, "method": method, "params": parameters}))
-        while True:
-            message = json.loads(self.socket.recv(timeout=60))
-            if message.get("id") == number:
-                if message["type"] == "error":
-                    raise RuntimeError(f"{message['error']}: {message['message']}")
-                return message["result"]
+        """Give the browser a command that is about this page."""
+        return self.browser.ask(method, context=self.context, **parameters)
 
     def goto(self, url: str) -> None:
-        self.command("browsingContext.navigate", context=self.context, url=url, wait="complete")
+        self.command("browsingContext.navigate", url=url, wait="complete")
 
     def js(self, expression: str, context: str | None = None) -> Any:
         """Evaluate an expression (awaited) and return its JSON value."""
-        answer = self.command(
+        answer = self.browser.ask(
             "script.evaluate",
             expression=f"(async () => JSON.stringify(await ({expression})))()",
             target={"context": context or self.context},
@@ -157,16 +104,97 @@ class Firefox:
         self.until(f"Boolean(document.querySelector('[name={field}]'))")
         self.js(f"(document.querySelector('[name={field}]').value = {json.dumps(text)})")
 
-    def chrome(self, part: str) -> str:
-        """Return the browser's own context whose address holds ``part``."""
-        tree = self.command("browsingContext.getTree", **{"moz:scope": "chrome"})["contexts"]
-        return str(next(c["context"] for c in tree if part in c["url"]))
-
     def offline(self, value: bool) -> None:
-        """Cut page, worker and push service off, or let them back.
+        """Cut page, worker and push service off, or let them back; all of the browser's phones.
 
         Being offline only keeps Firefox from new connections; those that it has kept would go on fetching.
         """
         cut = "Services.obs.notifyObservers(null, 'net:prune-all-connections')" if value else "true"
         script = f"(Services.io.offline = {json.dumps(value)}, {cut}, true)"
-        assert self.js(script, self.chrome("browser.xhtml"))
+        assert self.js(script, self.browser.chrome("browser.xhtml"))
+        self.is_offline = value
+
+
+class Firefox:
+    """``with Firefox(preferences) as browser, browser.phone() as phone``."""
+
+    def __init__(self, preferences: Mapping[str, Any]) -> None:
+        if not BINARY.exists():
+            raise RuntimeError(
+                "Firefox is not installed; ./deploy/test installs it (Debian package firefox-esr)."
+            )
+        self.profile = Path(tempfile.mkdtemp(prefix="bs-ff-"))
+        lines = (f"user_pref({json.dumps(k)}, {json.dumps(v)});" for k, v in {**QUIET, **preferences}.items())
+        (self.profile / "user.js").write_text("\n".join(lines))
+        self.numbers = itertools.count(1)
+
+    def __enter__(self) -> Firefox:
+        self.process = subprocess.Popen(
+            [
+                BINARY, "--headless", "--no-remote", "--profile", self.profile, "--remote-debugging-port", "0",
+                "--remote-allow-system-access", "about:blank",
+            ],
+            stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True,
+        )  # fmt: skip
+        assert self.process.stdout is not None
+        found = None
+        for line in self.process.stdout:
+            found = re.search(r"WebDriver BiDi listening on (ws://\S+)", line)
+            if found:
+                break
+        assert found, "Firefox did not start"
+        self.drain = threading.Thread(target=lambda: [None for _ in self.process.stdout or ()], daemon=True)
+        self.drain.start()
+        self.stack = ExitStack()
+        self.socket = self.stack.enter_context(connect(f"{found[1]}/session", max_size=None))
+        self.ask("session.new", capabilities={})
+        return self
+
+    def __exit__(
+        self, kind: type[BaseException] | None, error: BaseException | None, tb: TracebackType | None
+    ) -> None:
+        try:
+            self.ask("browser.close")
+        except Exception:  # noqa: BLE001 - whatever its state, it is ended below
+            self.process.terminate()
+        self.stack.close()
+        try:
+            self.process.wait(15)
+        except subprocess.TimeoutExpired:
+            self.process.kill()
+            self.process.wait(5)
+        self.drain.join(5)
+        if self.process.stdout is not None:
+            self.process.stdout.close()
+        shutil.rmtree(self.profile, ignore_errors=True)
+
+    @contextmanager
+    def phone(self) -> Iterator[Phone]:
+        """A new page with storage, cookies and workers of its own; all of it goes at the end.
+
+        Many of them share a browser, whose start costs ten times as much.
+        """
+        keeping = self.ask("browser.createUserContext")["userContext"]
+        made = Phone(self, self.ask("browsingContext.create", type="tab", userContext=keeping)["context"])
+        try:
+            yield made
+        finally:
+            if made.is_offline:  # the next one is not
+                made.offline(False)
+            self.ask("browser.removeUserContext", userContext=keeping)
+
+    def ask(self, method: str, **parameters: Any) -> Any:
+        """Give a command of WebDriver BiDi and return its result."""
+        number = next(self.numbers)
+        self.socket.send(json.dumps({"id": number, "method": method, "params": parameters}))
+        while True:
+            message = json.loads(self.socket.recv(timeout=60))
+            if message.get("id") == number:
+                if message["type"] == "error":
+                    raise RuntimeError(f"{message['error']}: {message['message']}")
+                return message["result"]
+
+    def chrome(self, part: str) -> str:
+        """Return the browser's own context whose address holds ``part``."""
+        tree = self.ask("browsingContext.getTree", **{"moz:scope": "chrome"})["contexts"]
+        return str(next(c["context"] for c in tree if part in c["url"]))

@@ -2,7 +2,7 @@
 
 That process belongs to the test run and ends with it. It reads one line for each server, with its module, its
 environment and its log, and answers with the new process's id. What runs in a fork is ``broodshelf serve``, or
-``tests.support.serve_here``, as always; the phone's files are packed once for all of them.
+``tests.support.serve_here``, as always; the phone's files are read and packed once for all of them.
 """
 
 from __future__ import annotations
@@ -23,6 +23,7 @@ from pathlib import Path
 from typing import Any
 
 from tests.support import serve_here
+from tests.support.one_shell import one_shell
 
 from broodshelf.app import create_app
 from broodshelf.cli import main
@@ -139,6 +140,7 @@ def _fork_for_each_line() -> None:
 
 
 if __name__ == "__main__":
-    _prepare()
-    _fork_for_each_line()
+    with one_shell():
+        _prepare()
+        _fork_for_each_line()
     os.killpg(0, signal.SIGKILL)  # the run is over, or was killed: no server outlives it

@@ -1,4 +1,4 @@
-"""The phone's files, read, joined and packed once for all apps that one process makes: half of what an app costs."""
+"""The phone's files, read, joined and packed once for all apps that one process makes: most of what an app costs."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from broodshelf.languages.phones_file import phones_files
 from broodshelf.web import compact
 from broodshelf.web.shell import Shell
 
@@ -27,4 +28,5 @@ def one_shell() -> Iterator[None]:
 
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr("broodshelf.app.Shell", shell)
+        patch.setattr("broodshelf.app.phones_files", cache(phones_files))
         yield

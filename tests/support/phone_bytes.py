@@ -7,6 +7,7 @@ first visit counts those as they go over the line.
 from __future__ import annotations
 
 import json
+from functools import cache
 
 from broodshelf.care import catalogue
 from broodshelf.languages.phones_file import names_of, phones_files
@@ -20,8 +21,9 @@ SPOKEN = (*CODE, "messages of the start", "messages of the screens")
 """The same with what it says in one language."""
 
 
+@cache
 def served() -> Shell:
-    """The shell as a server makes it."""
+    """The shell as a server makes it, once: packing its files takes a second."""
     words = json.dumps(catalogue.as_json(), ensure_ascii=False, separators=(",", ":")).encode()
     return Shell(find_folder(), {"catalogue.json": words, **phones_files()})
 

@@ -29,6 +29,7 @@ def test_nothing_is_lost_to_restores_on_sqlite(sqlite_house, seed):
     run(sqlite_house, seed)
 
 
+@pytest.mark.long
 def test_nothing_is_lost_to_restores_on_postgresql(postgresql_house):
     for seed in (21, 22, 23):
         run(postgresql_house, seed, 40)
