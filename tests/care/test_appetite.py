@@ -11,12 +11,13 @@ from hypothesis import strategies as st
 
 from broodshelf.care.catalogue import species
 from broodshelf.care.colony.body import dry_mg, worker_fresh_mg
-from broodshelf.care.colony.census import Brood
-from broodshelf.care.feeding import appetite
+from broodshelf.care.colony.census import Brood, larval_days
+from broodshelf.care.colony.census.groups import LIFE_GROUPS
 from broodshelf.care.feeding.appetite import protein_mg_per_day, resting_rate_uw, sugar_mg_per_day
 from broodshelf.model.quantities import Estimate, OutOfRange
 
 exactly = Estimate.exactly
+GARDEN_ANTS, FIRE_ANTS = LIFE_GROUPS["lasius"], LIFE_GROUPS["solenopsis"]
 NO_BROOD = Brood("none", "none", "none", exactly(0), exactly(0), exactly(0))
 
 
@@ -49,11 +50,13 @@ def test_ten_degrees_more_double_the_rate_within_the_published_q10():
 def kcal_per_g_week(temp_c: float) -> tuple[float, float]:
     """Return the sugar and the prey [kcal] that 1 g of fire-ant colony uses a week.
 
-    Half of the mass are workers of 0.71 mg (Porter et al. 2015); larvae 0.7 per worker ('many').
+    Half of the mass are workers of 0.71 mg (Porter et al. 2015); in the other half larvae, half-grown on average, and
+    pupae are as many as their days are long, which is as long for both.
     """
     workers, mass = exactly(0.5e3 / 0.71), exactly(0.71)
+    grubs = larvae(0.5e3 / 0.71 / (0.5 + 1))
     sugar_mg = sugar_mg_per_day(workers, mass, temp_c).best
-    protein_mg = protein_mg_per_day(larvae(0.7 * workers.best), workers, mass, temp_c).best
+    protein_mg = protein_mg_per_day(FIRE_ANTS, grubs, workers, mass, temp_c).best
     cricket_g = protein_mg / 1000 / (20.5 / 30.8)  # protein of dry cricket, Finke
     return sugar_mg * 16.5 / 4184 * 7, cricket_g * (1.40 / 0.308) * 7
 
@@ -74,7 +77,7 @@ def test_at_the_assumed_temperature_sugar_and_prey_split_as_published():
 
 def test_with_sugar_a_colony_takes_43_percent_less_prey():
     """0.186 against 0.106 g of dry cricket per g and week, Macom & Porter 1995."""
-    eater = larvae(30), exactly(60), exactly(1.75), 24.0
+    eater = GARDEN_ANTS, larvae(30), exactly(60), exactly(1.75), 24.0
     with_sugar = protein_mg_per_day(*eater).best
     without = protein_mg_per_day(*eater, sugar_offered=False).best
 
@@ -88,24 +91,48 @@ def test_worker_groups_scale_with_their_number():
     assert many.best == pytest.approx(8_000 * one.best)
 
 
-def test_larvae_grow_faster_in_the_warmth_by_the_published_q10():
-    """Q10 3.1 between 15 and 25 C, Elmes & Wardlaw 1983."""
-    assert appetite.larval_days(15).best / appetite.larval_days(25).best == pytest.approx(3.1)
-    assert appetite.larval_days(35) == appetite.larval_days(30)
+def test_larvae_grow_as_many_days_as_published():
+    """*Myrmica*: Q10 3.1 between 15 and 25 C, Elmes & Wardlaw 1983.
+
+    *Linepithema humile*: 524.6 degree-days above 15.92 C, Abril et al. 2010, second-hand. *Lasius niger*: larvae rest
+    at 17 C, Kipyatkov et al. 2004, abstract.
+    """
+    red, argentine = LIFE_GROUPS["myrmica"], LIFE_GROUPS["linepithema"]
+
+    assert larval_days(red, 15.0).best / larval_days(red, 25.0).best == pytest.approx(3.1, rel=0.01)
+    assert larval_days(argentine, 26.0).best == pytest.approx(524.6 / (26 - 15.92))
+    assert larval_days(GARDEN_ANTS, 17.0) is None
+
+
+def test_protein_goes_with_the_larvae_of_the_census_and_their_days():
+    """A larva that takes twice as many days takes half as much a day, whatever the group."""
+    fast, slow = LIFE_GROUPS["lasius"], LIFE_GROUPS["myrmica"]
+    colony = exactly(100), exactly(1.75), 24.0
+    of_larvae = [
+        protein_mg_per_day(group, larvae(50), *colony).best
+        - protein_mg_per_day(group, NO_BROOD, *colony).best
+        for group in (fast, slow)
+    ]
+
+    assert of_larvae[0] / of_larvae[1] == pytest.approx(
+        larval_days(slow, 24.0).best / larval_days(fast, 24.0).best
+    )
 
 
 def test_without_brood_or_in_the_cold_only_the_upkeep_is_left():
     colony = exactly(100), exactly(1.75)
-    upkeep = protein_mg_per_day(NO_BROOD, *colony, 24.0)
+    upkeep = protein_mg_per_day(GARDEN_ANTS, NO_BROOD, *colony, 24.0)
 
-    assert 0 < upkeep.best < 0.1 * protein_mg_per_day(larvae(50), *colony, 24.0).best
-    assert protein_mg_per_day(larvae(50), *colony, 14.0) == upkeep
+    assert 0 < upkeep.best < 0.1 * protein_mg_per_day(GARDEN_ANTS, larvae(50), *colony, 24.0).best
+    assert protein_mg_per_day(GARDEN_ANTS, larvae(50), *colony, 16.9) == upkeep
 
 
 def test_eggs_cost_protein_too_but_much_less_than_larvae():
     colony = exactly(10), exactly(1.75), 24.0
     laying = replace(NO_BROOD, eggs="some", eggs_n=exactly(20))
-    bare, eggs, grubs = (protein_mg_per_day(b, *colony).best for b in (NO_BROOD, laying, larvae(20)))
+    bare, eggs, grubs = (
+        protein_mg_per_day(GARDEN_ANTS, b, *colony).best for b in (NO_BROOD, laying, larvae(20))
+    )
 
     assert bare < eggs < bare + 0.1 * (grubs - bare)
 
@@ -145,15 +172,16 @@ def test_every_species_of_the_catalogue_has_a_mass_that_an_ant_may_have():
 
 
 @given(
+    group=st.sampled_from([*LIFE_GROUPS.values()]),
     workers=st.floats(0, 20_000),
     mass_mg=st.floats(0.02, 500),
     temp_c=st.floats(10, 40),
     grubs=st.floats(0, 20_000),
     sugar=st.booleans(),
 )
-def test_needs_are_finite_in_order_and_grow_with_the_colony(workers, mass_mg, temp_c, grubs, sugar):
+def test_needs_are_finite_in_order_and_grow_with_the_colony(group, workers, mass_mg, temp_c, grubs, sugar):
     args = exactly(workers), exactly(mass_mg), temp_c
-    needs = (sugar_mg_per_day(*args), protein_mg_per_day(larvae(grubs), *args, sugar_offered=sugar))
+    needs = (sugar_mg_per_day(*args), protein_mg_per_day(group, larvae(grubs), *args, sugar_offered=sugar))
 
     for need in needs:
         assert 0 <= need.low <= need.best <= need.high < math.inf
@@ -165,7 +193,7 @@ def test_a_temperature_outside_the_formulas_is_refused(temp_c):
     with pytest.raises(OutOfRange, match="temperature"):
         resting_rate_uw(0.001, temp_c)
     with pytest.raises(OutOfRange, match="temperature"):
-        protein_mg_per_day(NO_BROOD, exactly(1), exactly(1), temp_c)
+        protein_mg_per_day(GARDEN_ANTS, NO_BROOD, exactly(1), exactly(1), temp_c)
 
 
 @pytest.mark.parametrize("mass_g", [0.0, -0.001, 1.9e-5, 0.501, math.nan, math.inf])

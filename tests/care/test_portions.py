@@ -7,6 +7,7 @@ from tests.care.servings import NOW_MS, SIZES, codes, colony, days, fed, held_mg
 from tests.support.said import words
 
 from broodshelf.care.catalogue import species
+from broodshelf.care.colony.census import life_group
 from broodshelf.care.feeding.appetite import protein_mg_per_day
 from broodshelf.care.plan.known import know
 from broodshelf.care.plan.make import make_plan
@@ -125,9 +126,8 @@ def test_seeds_are_carbohydrate_too():
 def _need_with_sugar(state: ColonyState) -> float:
     known = know(state, NOW_MS)
     census = known.census
-    return protein_mg_per_day(
-        census.brood, census.workers, known.brood_mg, known.temp_c, sugar_offered=True
-    ).best
+    group = life_group(known.species.genus)
+    return protein_mg_per_day(group, census.brood, census.workers, known.brood_mg, known.temp_c).best
 
 
 def test_every_new_reason_has_words():

@@ -12,12 +12,13 @@
     workers  half of the colony's mass (Porter et al. 2015: 2-3 g workers with 2-3 g brood)
     factor   4.55 / (3.97 x 0.5)                                                  = 2.3
 
-**Protein.** A larva becomes a worker in its larval days and takes the worker's body protein over the efficiency.
-The same half gram of brood, with 13 larval and 12 pupal days and larvae half-grown on average, makes
-0.5 / (12 + 13/2) = 27 mg of new workers a day; the crickets hold 0.106 x 20.5/30.8 / 7 = 10 mg of protein:
+**Protein.** A larva becomes a worker in the larval days that the census gives its group, and takes the worker's body
+protein over the efficiency. The same half gram of brood, with 10.1 larval and as many pupal days (the census's fire
+ants at 28 C) and larvae half-grown on average, makes 0.5 / (10.1 + 10.1/2) = 33 mg of new workers a day; the crickets
+hold 0.106 x 20.5/30.8 / 7 = 10 mg of protein:
 
-    0.37 mg of protein eaten per mg of new worker; a worker holds 0.35 (dry share) x 0.55 (protein of dry matter,
-    from memory) = 0.19 mg per mg: an efficiency of about one half.
+    0.31 mg of protein eaten per mg of new worker; a worker holds 0.35 (dry share) x 0.55 (protein of dry matter,
+    from memory) = 0.19 mg per mg: an efficiency of about six tenths.
 
 Both figures are a calibration to one study of one species, not a test of the model.
 """
@@ -29,14 +30,14 @@ from typing import Final
 
 from ...model.quantities import Estimate, within
 from ..colony.body import FRESH_MG
-from ..colony.census import MOST_WORKERS, Brood
+from ..colony.census import MOST_WORKERS, Brood, LifeGroup, larval_days
 
 TEMP_C: Final = (10.0, 40.0)
 """Temperatures for which the rates hold: *Camponotus vicinus* was measured at 10-40 C (Lighton 1988)."""
 SUCROSE_J_PER_MG: Final = 16.5
 ACTIVITY: Final = Estimate(2.3 * 0.75, 2.3, 2.3 * 1.25)
 """Intake over resting rate; its spread is the published SD of 25 %. Derived above."""
-PROTEIN_PER_MG_WORKER: Final = Estimate(0.37 * 0.6, 0.37, 0.37 * 1.6)
+PROTEIN_PER_MG_WORKER: Final = Estimate(0.31 * 0.6, 0.31, 0.31 * 1.6)
 """mg of protein eaten per mg of new worker, fresh. Derived above; the spread is ours."""
 PREY_WITHOUT_SUGAR: Final = 0.186 / 0.106
 """How much more prey a colony takes that gets no sugar: 43 % less where sugar is given (Macom & Porter 1995)."""
@@ -44,13 +45,8 @@ PREY_WITHOUT_SUGAR: Final = 0.186 / 0.106
 _DAY_S: Final = 86_400.0
 _Q10: Final = Estimate(1.8, 2.0, 2.4)
 """1.79-1.84 (Lighton 1988, *Camponotus vicinus*) to 2.37 (Quinlan & Lighton 1999, *Pogonomyrmex*)."""
-_DEVELOPMENT_Q10: Final = 3.1
-"""*Myrmica* larvae, 15-25 C (Elmes & Wardlaw 1983); carried on to 30 C, flat above, no growth below 15 C."""
-_LARVAL_DAYS_28_C: Final = Estimate(9, 13, 20)
-"""*Solenopsis invicta* 12-15 days (Vinson 1997, second-hand; texts differ); other species may take longer."""
-_GROWTH_C: Final = (15.0, 30.0)
 _EGG_DAYS_SHARE: Final = 0.7
-"""Egg over larval days: 9 over 13, same source."""
+"""Egg over larval days: 9 over 13, *Solenopsis invicta* (Vinson 1997, second-hand)."""
 _EGG_MASS_SHARE: Final = 0.03
 """Mass of an egg over that of a worker (from memory)."""
 _UPKEEP_PER_DAY: Final = Estimate(0.0002, 0.0004, 0.0008)
@@ -86,27 +82,27 @@ def sugar_mg_per_day(workers: Estimate, worker_mg: Estimate, temp_c: float) -> E
     return _checked(workers).times(sugar_mg_per_worker_day(worker_mg, temp_c))
 
 
-def larval_days(temp_c: float) -> Estimate:
-    """Return how many days a larva grows at ``temp_c`` [15..40]; the forecast of brood is another matter."""
-    within("temperature", temp_c, "C", _GROWTH_C[0], TEMP_C[1])
-    return _LARVAL_DAYS_28_C.times(_DEVELOPMENT_Q10 ** ((28.0 - min(temp_c, _GROWTH_C[1])) / 10.0))
-
-
 def protein_mg_per_day(
-    brood: Brood, workers: Estimate, worker_mg: Estimate, temp_c: float, *, sugar_offered: bool = True
+    group: LifeGroup,
+    brood: Brood,
+    workers: Estimate,
+    worker_mg: Estimate,
+    temp_c: float,
+    *,
+    sugar_offered: bool = True,
 ) -> Estimate:
     """Return the protein [mg per day] for growing larvae, the queen's eggs and the upkeep of workers.
 
-    ``worker_mg`` [fresh] is the mass of the workers that the brood will be. Below 15 C nothing grows and only
-    the upkeep is left. Without sugar, prey must feed the workers too (43 % less prey where sugar is given).
+    ``worker_mg`` [fresh] is the mass of the workers that the brood will be. Where the larvae of its ``group`` do not
+    grow only the upkeep is left. Without sugar, prey must feed the workers too (43 % less prey where sugar is given).
     Raises ``OutOfRange``.
     """
     within("temperature", temp_c, "C", *TEMP_C)
     for mg in (worker_mg.low, worker_mg.high):
         within("worker mass", mg, "mg", *FRESH_MG)
     need = _checked(workers).times(worker_mg).times(_UPKEEP_PER_DAY)
-    if temp_c >= _GROWTH_C[0]:
-        days = larval_days(temp_c)
+    days = larval_days(group, temp_c)
+    if days is not None:
         eggs_as_larvae = _EGG_MASS_SHARE / _EGG_DAYS_SHARE
         growing = _checked(brood.larvae_n).plus(_checked(brood.eggs_n).times(eggs_as_larvae))
         a_day = Estimate(growing.low / days.high, growing.best / days.best, growing.high / days.low)

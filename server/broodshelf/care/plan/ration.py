@@ -19,7 +19,7 @@ from ...model.needs import Need
 from ...model.quantities import Estimate
 from ...model.tasks import reason
 from ..catalogue.bands import Interval, interval
-from ..colony.census import Brood
+from ..colony.census import Brood, life_group
 from ..feeding.appetite import protein_mg_per_day, sugar_mg_per_day
 from ..feeding.learning import Learnt
 from ..feeding.ramp import FIRST_SHARE, Ramp, Served, ramp
@@ -149,8 +149,9 @@ def _mg_per_day(need: Need, known: Known) -> Estimate:
         return sugar_mg_per_day(known.census.workers, known.worker_mg, known.temp_c)
     sweet = "sugar" not in known.switched.off or "seeds" not in known.switched.off
     return protein_mg_per_day(
-        _brood(known), known.census.workers, known.brood_mg, known.temp_c, sugar_offered=sweet
-    )
+        life_group(known.species.genus), _brood(known), known.census.workers, known.brood_mg, known.temp_c,
+        sugar_offered=sweet,
+    )  # fmt: skip
 
 
 def _served(need: Need, fed: list[Fed]) -> list[Served]:

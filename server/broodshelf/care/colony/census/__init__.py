@@ -8,7 +8,20 @@ from __future__ import annotations
 
 from .counted import MOST_WORKERS, Brood, Census, census_of
 from .facts import Facts, Seen, Warmth
-from .groups import life_group
+from .groups import LifeGroup, life_group
 from .outlook import of
+from .pace import larval_days
 
-__all__ = ["MOST_WORKERS", "Brood", "Census", "Facts", "Seen", "Warmth", "census_of", "life_group", "of"]
+__all__ = [
+    "MOST_WORKERS",
+    "Brood",
+    "Census",
+    "Facts",
+    "LifeGroup",
+    "Seen",
+    "Warmth",
+    "census_of",
+    "larval_days",
+    "life_group",
+    "of",
+]

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
 
+from ....model.quantities import Estimate
 from .groups import REFERENCE_C, LifeGroup, StageTime
 
 FLAT_C, LAST_C = 2.0, 8.0
@@ -71,6 +72,12 @@ def pace(
     return Pace(
         (moves[0], moves[1], moves[2], moves[3]), laying, left, ageing, fades=min(left) < 1, cold=cold
     )
+
+
+def larval_days(group: LifeGroup, temp_c: float) -> Estimate | None:
+    """Return how many days a larva grows at a temperature; None where it does not grow."""
+    rate = _rate(group.larvae, group.high_c, temp_c)
+    return Estimate(1 / group.spread, 1.0, group.spread).times(1 / rate) if rate > 0 else None
 
 
 def _rate(stage: StageTime, high_c: float, temp_c: float) -> float:
