@@ -47,7 +47,7 @@ def test_what_was_learnt_from_checks_changes_the_next_plan():
                 "need": "protein",
                 "food_code": "cricket",
                 "size_class": "extra_small",
-                "amount": 2,
+                "amount": 3,
                 "unit": "piece",
             }
             feeding = Event(f"f{i}", "feeding", NOW_MS - (20 - 3 * i) * DAY_MS, offer)

@@ -29,7 +29,8 @@ def test_after_eight_checks_the_median_plan_is_right_within_a_fifth_or_says_that
     """Seeded. A plan that claims a figure must be right; where most plans claim none, they say why.
 
     Protein is learnt in every size and sugar from the size on that empties a drop: one holds 17 mg, which is what 60
-    workers use in five days, so only whether they empty it can be seen.
+    workers use in five days, so only whether they empty it can be seen. Of 2,000 who eat three times the usual half are
+    served twelve pieces of something small, as many as are ever laid out, and eat them all: a bound is what shows.
     """
     found = verdict(need, workers, appetite, RUNS)
     first = verdict(need, workers, appetite, FIRST)
@@ -39,9 +40,11 @@ def test_after_eight_checks_the_median_plan_is_right_within_a_fifth_or_says_that
     if found.claims >= RUNS / 2:
         assert found.median == pytest.approx(appetite, rel=0.2)
     else:
-        assert found.said.get("appetite_hidden") == RUNS or workers == 60
+        few_shown = (workers, appetite) in ((60, 0.3), (60, 3.0), (2_000, 3.0))
+        assert found.said.get("appetite_hidden") == RUNS or few_shown
     if need == "protein":
-        assert first.claims > FIRST / 2
+        bounds = first.said.get("appetite_at_least", 0)
+        assert first.claims + (bounds if (workers, appetite) == (2_000, 3.0) else 0) > FIRST / 2
     elif (workers, appetite) in SUGAR_IS_CLAIMED:
         assert first.claims == SUGAR_IS_CLAIMED[workers, appetite]
     elif (workers, appetite) == (60, 0.3):
