@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
+import os
 import random
-import subprocess
-import sys
 import threading
 import time
 from collections import Counter
@@ -15,12 +14,12 @@ from pathlib import Path
 from sqlalchemy import func, select
 from tests.nudges.push_service import PushService
 from tests.nudges.support import BrowserKeys, Shelf
+from tests.support.forked_server import ForkedProcess, forker
 
 from broodshelf.nudges.channels.push.vapid import load_or_make
 from broodshelf.nudges.tables import deliveries
 from broodshelf.records.database import reading
 
-ROOT = Path(__file__).parents[2]
 LEASE_MS = 6000
 
 
@@ -63,7 +62,7 @@ class Killing:
             home.flagger = flagger  # type: ignore[attr-defined]
         load_or_make(data, in_use=False)
         self.started_s = time.time()
-        self.processes: list[subprocess.Popen[bytes]] = []
+        self.processes: list[ForkedProcess] = []
 
     def leak_everywhere(self) -> None:
         """One more leak in every household: a message to each keeper."""
@@ -74,13 +73,9 @@ class Killing:
     def start(self) -> None:
         url = self.shelf.app.config["SQLALCHEMY_DATABASE_URI"]
         url = url if isinstance(url, str) else url.render_as_string(hide_password=False)
-        self.processes.append(
-            subprocess.Popen(
-                [sys.executable, "-m", "tests.nudges.nudger_process", url, str(self.data),
-                 str(self.shelf.now_ms), str(self.started_s), str(LEASE_MS)],
-                cwd=ROOT,
-            )
-        )  # fmt: skip
+        told = [url, str(self.data), str(self.shelf.now_ms), str(self.started_s), str(LEASE_MS)]
+        log = self.data / "nudger.log"
+        self.processes.append(forker().fork("tests.nudges.nudger_process", told, os.environ, log))
 
     def kill_one(self) -> None:
         """Kill a random one after a random number of further messages, and start another in its place."""

@@ -10,6 +10,7 @@ from __future__ import annotations
 import sys
 import threading
 import time
+from collections.abc import Sequence
 from pathlib import Path
 
 from flask import Flask
@@ -22,7 +23,13 @@ from broodshelf.records import database
 BETWEEN_TICKS_S = 0.1
 
 
-def main(database_url: str, data: str, now_ms: int, started_s: float | None, lease_ms: int) -> None:
+def main(arguments: Sequence[str]) -> None:
+    """Run as the arguments say."""
+    url, folder, now, *more = arguments
+    run(url, folder, int(now), float(more[0]) if more else None, int(more[1]) if more else queue.LEASE_MS)
+
+
+def run(database_url: str, data: str, now_ms: int, started_s: float | None, lease_ms: int) -> None:
     app = Flask("nudger")
     app.config["SQLALCHEMY_DATABASE_URI"] = database_url
     database.prepare(app)
@@ -41,5 +48,4 @@ def main(database_url: str, data: str, now_ms: int, started_s: float | None, lea
 
 
 if __name__ == "__main__":
-    url, folder, now, *more = sys.argv[1:]
-    main(url, folder, int(now), float(more[0]) if more else None, int(more[1]) if more else queue.LEASE_MS)
+    main(sys.argv[1:])

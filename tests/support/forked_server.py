@@ -1,14 +1,15 @@
 """Servers that start in a fraction of a second: forks of one process that has everything imported and packed.
 
-That process belongs to the test run and ends with it. It reads one line for each server, with its module, its
-environment and its log, and answers with the new process's id. What runs in a fork is ``broodshelf serve``, or
-``tests.support.serve_here``, as always; the phone's files are read and packed once for all of them.
+That process belongs to the test run and ends with it. It reads one line for each server, with its module, arguments,
+environment and log, and answers with the new process's id. What runs in a fork is the module's ``main``, as always:
+``broodshelf serve``, ``tests.support.serve_here``, or a nudger; the phone's files are read and packed once for all.
 """
 
 from __future__ import annotations
 
 import atexit
 import gc
+import importlib
 import json
 import os
 import select
@@ -18,15 +19,14 @@ import sys
 import tempfile
 import threading
 import time
+from collections.abc import Mapping, Sequence
 from functools import cache
 from pathlib import Path
 from typing import Any
 
-from tests.support import serve_here
 from tests.support.one_shell import one_shell
 
 from broodshelf.app import create_app
-from broodshelf.cli import main
 from broodshelf.records.database import db
 from broodshelf.settings import from_environment
 from broodshelf.web import shell
@@ -34,6 +34,8 @@ from broodshelf.web.compact import ways
 from broodshelf.web.parts import Parts
 
 ROOT = Path(__file__).parents[2]
+MODULES = ("broodshelf.cli", "tests.support.serve_here", "tests.nudges.nudger_process")
+"""What forks run."""
 
 
 class ForkedProcess:
@@ -51,6 +53,10 @@ class ForkedProcess:
         """Wait until the process is over."""
         if self._ended(timeout) is None:
             raise subprocess.TimeoutExpired(f"the server {self.pid}", timeout)
+
+    def kill(self) -> None:
+        """End the process at once, if it still runs."""
+        self.send_signal(signal.SIGKILL)
 
     def send_signal(self, number: int) -> None:
         """Send a signal to the process, if it still runs."""
@@ -81,9 +87,11 @@ class Forker:
         )
         atexit.register(self._process.communicate)
 
-    def fork(self, module: str, environment: dict[str, str], log: Path) -> ForkedProcess:
-        """Start a server."""
-        told = {"module": module, "environment": environment, "log": str(log)}
+    def fork(
+        self, module: str, arguments: Sequence[str], environment: Mapping[str, str], log: Path
+    ) -> ForkedProcess:
+        """Start a server: run the ``main`` of a module in a process of its own."""
+        told = {"module": module, "arguments": [*arguments], "environment": {**environment}, "log": str(log)}
         with self._one_at_a_time:
             assert self._process.stdin is not None and self._process.stdout is not None
             self._process.stdin.write(f"{json.dumps(told)}\n")
@@ -98,6 +106,8 @@ def forker() -> Forker:
 
 def _prepare() -> None:
     """Make an app once, so that every fork finds its modules imported and the phone's files packed."""
+    for module in MODULES:
+        importlib.import_module(module)
     with tempfile.TemporaryDirectory() as folder:
         packed = {name: cache(way) for name, way in ways().items()}
         shell.ways = lambda: packed
@@ -112,7 +122,7 @@ def _prepare() -> None:
     gc.freeze()
 
 
-def _serve(module: str, environment: dict[str, str], log: str) -> None:
+def _serve(module: str, arguments: list[str], environment: dict[str, str], log: str) -> None:
     """Become a server, as if started by itself with this environment."""
     signal.signal(signal.SIGCHLD, signal.SIG_DFL)
     nothing = os.open(os.devnull, os.O_RDONLY)
@@ -122,7 +132,7 @@ def _serve(module: str, environment: dict[str, str], log: str) -> None:
     os.environ.clear()
     os.environ.update(environment)
     time.tzset()
-    serve_here.serve() if module == "tests.support.serve_here" else main(["serve"])
+    importlib.import_module(module).main(arguments)
 
 
 def _fork_for_each_line() -> None:

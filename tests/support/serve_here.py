@@ -7,6 +7,7 @@ The server's clock runs ahead by the ms that stand in the file ``clock-ahead`` o
 from __future__ import annotations
 
 import os
+from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
@@ -56,7 +57,7 @@ def serve_another_build(app: Flask, data: Path) -> None:
     app.extensions["broodshelf"] = replace(made, shell=shell)
 
 
-def serve() -> None:
+def main(_arguments: Sequence[str] = ()) -> None:
     """Serve until killed, as the environment says."""
     settings = from_environment(os.environ)
     start_logging()
@@ -70,4 +71,4 @@ def serve() -> None:
 
 
 if __name__ == "__main__":
-    serve()
+    main()

@@ -75,7 +75,7 @@ class Server:
         return self
 
     def _begin(self) -> ForkedProcess | subprocess.Popen[bytes]:
-        return forker().fork(self.module, self.environment(), self.output)
+        return forker().fork(self.module, ["serve"], self.environment(), self.output)
 
     def environment(self) -> dict[str, str]:
         """The environment of a server process: ours without settings of its own, and this server's."""
