@@ -11,6 +11,7 @@ from typing import Any, Final
 
 from PIL import Image
 from playwright.sync_api import Page, expect
+from tests.support.words import text
 
 ROOT: Final = Path(__file__).parents[2]
 AXE: Final = (ROOT / "tests/support/node/node_modules/axe-core/axe.min.js").read_text()
@@ -54,19 +55,21 @@ def open_all(page: Page) -> None:
 
 def picture(page: Page) -> None:
     """Take a picture, if there is none yet, and open it large."""
-    expect(page.get_by_role("region", name="Diary").get_by_role("listitem").first).to_be_visible()
+    expect(
+        page.get_by_role("region", name=text("colony-diary")).get_by_role("listitem").first
+    ).to_be_visible()
     if not page.get_by_role("button", name="Look at the picture of").count():
         drawn = io.BytesIO()
         Image.new("RGB", (80, 60), "#7a4a12").save(drawn, "JPEG")
         taken = {"name": "shelf.jpg", "mimeType": "image/jpeg", "buffer": drawn.getvalue()}
-        page.get_by_label("Take a picture").set_input_files(taken)
+        page.get_by_label(text("photo-take")).set_input_files(taken)
     press("Look at the picture of")(page)
 
 
 def taste(page: Page) -> None:
     """Start a tasting, if none runs, and show it."""
     if not page.locator("details[open]", has_text="What they like").count():
-        page.get_by_text("What they like").click()
+        page.get_by_text(text("tasting-title")).click()
     begin, end = (page.get_by_role("button", name=f"{each} the tasting") for each in ("Start", "End"))
     expect(begin.or_(end)).to_be_visible()
     if begin.count():
@@ -92,26 +95,26 @@ def refuse(page: Page) -> None:
       await openStore().enqueue([{ kind: 'colony', id: rowsOf('colony')[0].id, set: { queens: -3 } }]);
       await syncNow();
     }""")
-    expect(page.get_by_role("button", name="Send again").first).to_be_visible()
-    expect(page.get_by_label("Queens").first).to_be_visible()
+    expect(page.get_by_role("button", name=text("attention-again")).first).to_be_visible()
+    expect(page.get_by_label(text("history-field-queens")).first).to_be_visible()
 
 
 def work_out(page: Page) -> None:
     """Let the calculator that is open answer its own defaults."""
-    page.get_by_role("button", name="Work it out").click()
-    expect(page.get_by_role("region", name="What comes out")).to_be_visible()
+    page.get_by_role("button", name=text("calculator-go")).click()
+    expect(page.get_by_role("region", name=text("calculator-result"))).to_be_visible()
 
 
 def look_ahead(page: Page) -> None:
     """Look ahead over the usual two weeks and open what is folded away."""
-    page.get_by_role("button", name="Look ahead").click()
+    page.get_by_role("button", name=text("holiday-go")).click()
     expect(page.get_by_role("heading", name="Amber", level=3)).to_be_visible()
     open_all(page)
 
 
 def outlook_there(page: Page) -> None:
     """Wait for what to get."""
-    expect(page.get_by_role("region", name="What to get")).to_be_visible()
+    expect(page.get_by_role("region", name=text("larder-get-title"))).to_be_visible()
 
 
 def house_with_mail(page: Page) -> None:
@@ -126,7 +129,7 @@ def house_with_mail(page: Page) -> None:
     for address, body in answers.items():
         page.context.route(address, lambda route, _request, body=body: route.fulfill(json=body))
     page.reload()
-    expect(page.get_by_role("button", name="Send another code")).to_be_visible()
+    expect(page.get_by_role("button", name=text("house-mail-anew"))).to_be_visible()
     expect(page.get_by_text("Nudges do not reach Jo")).to_be_visible()
     for address in answers:
         page.context.unroute(address)
@@ -143,7 +146,7 @@ def states(colony_id: str) -> list[State]:
         State("what went", "#/gone"),
         State("picture", colony, picture),
         State("colony", colony, open_all),
-        State("history", colony, press("Its history")),
+        State("history", colony, press(text("colony-past"))),
         State("history of a log", colony, press("Counted")),
         State("colony, changed", colony, lambda page: page.get_by_role("button", name="Change").click()),
         *(
@@ -153,15 +156,17 @@ def states(colony_id: str) -> list[State]:
         State("a new colony", "#/colony/new", open_all),
         State("welcome", f"#/welcome/{colony_id}", open_all),
         State("larder", "#/larder", outlook_there),
-        State("add a food", "#/larder", press("Add a food")),
-        State("mix sugar water", "#/larder", press("Mix sugar water")),
+        State("add a food", "#/larder", press(text("larder-add"))),
+        State("mix sugar water", "#/larder", press(text("larder-mix"))),
         State("calculators", "#/reckon", lambda page: expect(page.locator("main li")).not_to_have_count(0)),
         *(State(f"calculator {code}", f"#/reckon/{code}", work_out) for code in ("prey", "dilute")),
         State("hand over", "#/handover", open_all),
         State("before you go away", "#/handover", look_ahead),
         State("house", "#/settings"),
         State("house, with mail and silent phones", "#/settings", house_with_mail),
-        State("a new place", "#/places", lambda page: page.get_by_role("button", name="Add a place").click()),
+        State(
+            "a new place", "#/places", lambda page: page.get_by_role("button", name=text("place-add")).click()
+        ),
         State("attention", "#/attention"),
         State("labels", "#/labels"),
         State("scan", "#/at"),

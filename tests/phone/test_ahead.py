@@ -11,6 +11,7 @@ from tests.phone.conftest import claim, worker_ready
 from tests.support.kept_shelf import KeptShelf
 from tests.support.mail_server import MailServer
 from tests.support.server import Server
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 ADDRESS = "jo@example.org"
@@ -51,7 +52,7 @@ def days_on(page: Page, days: int) -> str:
 
 def mix(page: Page, server: Server) -> None:
     page.goto(f"{server.url}/#/larder")
-    page.get_by_role("button", name="Mix sugar water").click()
+    page.get_by_role("button", name=text("larder-mix")).click()
     page.get_by_role("button", name="Keep this batch").click()
     expect(page.get_by_role("heading", name="sugar water 25 %")).to_be_visible()
 
@@ -62,16 +63,16 @@ def test_a_calculator_is_found_from_the_larder_and_answers_with_its_lines_source
     page = phone()
     claim(page, server)
     page.goto(f"{server.url}/#/larder")
-    page.get_by_role("link", name="Calculators").click()
-    page.get_by_role("link", name="Sugar water").click()
-    page.get_by_role("button", name="Work it out").click()
+    page.get_by_role("link", name=text("calculator-title")).click()
+    page.get_by_role("link", name=text("reckon-sugar-water")).click()
+    page.get_by_role("button", name=text("calculator-go")).click()
 
-    found = page.get_by_role("region", name="What comes out")
+    found = page.get_by_role("region", name=text("calculator-result"))
     expect(found).to_contain_text("Sugar: 27.6 g")
     page.get_by_label("Volume to make").fill("200")
-    page.get_by_role("button", name="Work it out").click()
+    page.get_by_role("button", name=text("calculator-go")).click()
     expect(found).to_contain_text("Sugar: 55.2 g")
-    how = page.get_by_role("region", name="How it is reckoned")
+    how = page.get_by_role("region", name=text("calculator-how"))
     expect(how).to_contain_text("CRC Handbook")
     expect(how).to_contain_text("0 to 67.09 % by mass")
 
@@ -88,8 +89,8 @@ def test_every_calculator_of_the_server_can_be_drawn_and_answers_its_own_default
     assert len(hashes) >= 6
     for each in hashes:
         page.goto(f"{server.url}/{each}")
-        page.get_by_role("button", name="Work it out").click()
-        expect(page.get_by_role("region", name="What comes out")).not_to_be_empty()
+        page.get_by_role("button", name=text("calculator-go")).click()
+        expect(page.get_by_role("region", name=text("calculator-result"))).not_to_be_empty()
 
 
 @pytest.mark.without_worker
@@ -99,9 +100,9 @@ def test_ticks_and_choices_reach_the_calculator(phone, server):
     page.goto(f"{server.url}/#/reckon/prey")
     page.get_by_label("Only this food").select_option(label="Mealworm")
     page.get_by_role("checkbox", name="They live in a test tube").check()
-    page.get_by_role("button", name="Work it out").click()
+    page.get_by_role("button", name=text("calculator-go")).click()
 
-    found = page.get_by_role("region", name="What comes out")
+    found = page.get_by_role("region", name=text("calculator-result"))
     expect(found).to_contain_text("mealworm")
     expect(found).to_contain_text("In a test tube only freshly killed prey")
 
@@ -113,10 +114,10 @@ def test_what_a_calculator_refuses_is_said_in_its_own_words(phone, server):
     claim(page, server)
     page.goto(f"{server.url}/#/reckon/cooling")
     page.get_by_label("Temperature of the room").fill("35")
-    page.get_by_role("button", name="Work it out").click()
+    page.get_by_role("button", name=text("calculator-go")).click()
 
     expect(page.get_by_role("alert")).to_contain_text("room", ignore_case=True)
-    expect(page.get_by_role("region", name="What comes out")).to_have_count(0)
+    expect(page.get_by_role("region", name=text("calculator-result"))).to_have_count(0)
 
 
 def test_without_a_connection_the_calculators_say_so_and_the_mixer_of_the_larder_works(phone, server):
@@ -129,8 +130,8 @@ def test_without_a_connection_the_calculators_say_so_and_the_mixer_of_the_larder
     expect(page.get_by_role("alert")).to_have_text(
         "This needs the server, and there is no connection just now."
     )
-    page.get_by_role("main").get_by_role("link", name="The larder").click()
-    page.get_by_role("button", name="Mix sugar water").click()
+    page.get_by_role("main").get_by_role("link", name=text("larder-title")).click()
+    page.get_by_role("button", name=text("larder-mix")).click()
     expect(page.get_by_role("dialog")).to_contain_text("10 g of sugar")  # 30 mL weigh 29.9 g; a third of it
     page.get_by_role("button", name="Keep this batch").click()
     expect(page.get_by_role("heading", name="sugar water 25 %")).to_be_visible()
@@ -143,13 +144,13 @@ def test_a_connection_that_goes_while_a_calculator_is_filled_in_takes_nothing_aw
     page.goto(f"{server.url}/#/reckon/sugar_water")
     page.get_by_label("Volume to make").fill("200")
     page.context.set_offline(True)
-    expect(page.get_by_text("No connection", exact=True)).to_be_visible()
-    page.get_by_role("button", name="Work it out").click()
+    expect(page.get_by_text(text("saving-offline"), exact=True)).to_be_visible()
+    page.get_by_role("button", name=text("calculator-go")).click()
 
     expect(page.get_by_role("alert")).to_contain_text("This needs the server")
     page.context.set_offline(False)
-    page.get_by_role("button", name="Work it out").click()
-    expect(page.get_by_role("region", name="What comes out")).to_contain_text("Sugar: 55.2 g")
+    page.get_by_role("button", name=text("calculator-go")).click()
+    expect(page.get_by_role("region", name=text("calculator-result"))).to_contain_text("Sugar: 55.2 g")
 
 
 @pytest.mark.without_worker
@@ -158,8 +159,10 @@ def test_the_larder_tells_what_to_get_and_what_spoils_first_and_changes_with_the
     page = phone()
     claim(page, server)
     page.goto(f"{server.url}/#/larder")
-    section = page.get_by_role("region", name="What to get")
-    sugar = section.get_by_role("listitem").filter(has=page.get_by_role("heading", name="Sugar water"))
+    section = page.get_by_role("region", name=text("larder-get-title"))
+    sugar = section.get_by_role("listitem").filter(
+        has=page.get_by_role("heading", name=text("reckon-sugar-water"))
+    )
     expect(sugar).to_contain_text("Get it today.")
     mix(page, server)
 
@@ -174,9 +177,11 @@ def test_a_batch_shows_what_the_feedings_logged_have_left_of_it(phone, server):
     page = phone()
     claim(page, server)
     mix(page, server)
-    batch = page.get_by_role("region", name="In the house").locator("article", has_text="sugar water 25 %")
+    batch = page.get_by_role("region", name=text("larder-lots")).locator(
+        "article", has_text="sugar water 25 %"
+    )
     expect(batch).to_contain_text("36 mL")
-    expect(page.get_by_role("region", name="What to get")).to_contain_text(
+    expect(page.get_by_role("region", name=text("larder-get-title"))).to_contain_text(
         "Spoils first"
     )  # the plan knows it
     page.goto(f"{server.url}/#/round")
@@ -191,13 +196,13 @@ def test_without_a_connection_the_larder_has_no_outlook_and_makes_no_noise_about
     claim(page, server)
     mix(page, server)
     worker_ready(page)
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     page.context.set_offline(True)
     page.reload()
 
     expect(page.get_by_role("heading", name="sugar water 25 %")).to_be_visible()
-    expect(page.get_by_text("No connection")).to_be_visible()
-    expect(page.get_by_role("region", name="What to get")).to_have_count(0)
+    expect(page.get_by_text(text("saving-offline"))).to_be_visible()
+    expect(page.get_by_role("region", name=text("larder-get-title"))).to_have_count(0)
     expect(page.get_by_role("alert")).to_have_count(0)
     page.context.set_offline(False)
 
@@ -210,24 +215,24 @@ def test_before_a_journey_each_colony_says_what_to_top_up_and_a_pass_for_the_vis
     claim(page, server)
     page.goto(f"{server.url}/#/handover")
     leave, back = days_on(page, 1), days_on(page, 61)
-    page.get_by_label("You leave").fill(leave)
-    page.get_by_label("You are back").fill(back)
-    page.get_by_role("button", name="Look ahead").click()
+    page.get_by_label(text("holiday-leave")).fill(leave)
+    page.get_by_label(text("holiday-back")).fill(back)
+    page.get_by_role("button", name=text("holiday-go")).click()
 
     amber = page.get_by_role("listitem").filter(has=page.get_by_role("heading", name="Amber"))
     expect(amber).to_contain_text(re.compile(r"Needs a visit every (day|\d+ days)\."))
     expect(amber).to_contain_text("On your last day:")
     expect(amber).to_contain_text(re.compile(r"Sugar: \d+ drops? of sugar water"))
     expect(amber).to_contain_text(re.compile(r"Sugar: lasts about \d+ days after a top-up"))
-    page.get_by_text("If a colony travels with you").click()
+    page.get_by_text(text("holiday-travel")).click()
     expect(page.get_by_text("never in a parked car")).to_be_visible()
 
-    page.get_by_role("button", name="Make a pass for the visits").click()
-    expect(page.get_by_label("Who", exact=True)).to_be_focused()
+    page.get_by_role("button", name=text("holiday-pass")).click()
+    expect(page.get_by_label(text("handover-who"), exact=True)).to_be_focused()
     expect(page.get_by_label("First day")).to_have_value(leave)
     expect(page.get_by_label("Last day")).to_have_value(back)
-    page.get_by_label("Who", exact=True).fill("Jo")
-    page.get_by_role("button", name="Make the pass").click()
+    page.get_by_label(text("handover-who"), exact=True).fill("Jo")
+    page.get_by_role("button", name=text("handover-go")).click()
     made = page.get_by_role("article").filter(has=page.get_by_role("heading", name="Jo"))
     expect(made).to_contain_text("Amber")
 
@@ -237,9 +242,9 @@ def test_a_journey_that_ends_before_it_begins_is_refused_in_words(phone, server)
     page = phone()
     claim(page, server)
     page.goto(f"{server.url}/#/handover")
-    page.get_by_label("You leave").fill(days_on(page, 9))
-    page.get_by_label("You are back").fill(days_on(page, 2))
-    page.get_by_role("button", name="Look ahead").click()
+    page.get_by_label(text("holiday-leave")).fill(days_on(page, 9))
+    page.get_by_label(text("holiday-back")).fill(days_on(page, 2))
+    page.get_by_role("button", name=text("holiday-go")).click()
 
     expect(page.get_by_role("alert")).to_contain_text("Choose a day of return after the day of leaving")
 
@@ -252,21 +257,21 @@ def test_a_persons_address_gets_a_code_counts_once_it_is_typed_in_and_can_be_tak
     claim(page, server_with_mail)
     page.goto(f"{server_with_mail.url}/#/settings")
     mine = page.get_by_role("form", name="Mira")
-    mine.get_by_label("Address").fill(ADDRESS)
-    mine.get_by_role("button", name="Send a code").click()
+    mine.get_by_label(text("house-mail-address")).fill(ADDRESS)
+    mine.get_by_role("button", name=text("house-mail-send")).click()
     expect(mine).to_contain_text("A code went there.")
     [sent] = mail.taken
     assert sent["To"] == ADDRESS
 
     mine.get_by_label("The code").fill("BBBB-BBBB")
-    mine.get_by_role("button", name="Confirm").click()
+    mine.get_by_role("button", name=text("house-mail-confirm")).click()
     expect(mine.get_by_role("alert")).to_have_text("This is not the code that was sent.")
     mine.get_by_label("The code").fill(sent["Subject"].split()[0])
-    mine.get_by_role("button", name="Confirm").click()
+    mine.get_by_role("button", name=text("house-mail-confirm")).click()
     expect(mine).to_contain_text("Nudges come here.")
 
-    mine.get_by_role("button", name="Take it away").click()
-    expect(mine.get_by_label("Address")).to_be_visible()
+    mine.get_by_role("button", name=text("house-mail-remove")).click()
+    expect(mine.get_by_label(text("house-mail-address"))).to_be_visible()
     expect(mine).not_to_contain_text(ADDRESS)
 
 
@@ -276,8 +281,10 @@ def test_an_address_that_the_mail_server_refuses_is_said_beside_it(phone, server
     claim(page, server_with_mail)
     page.goto(f"{server_with_mail.url}/#/settings")
     mine = page.get_by_role("form", name="Mira")
-    mine.get_by_label("Address").fill("550@example.org")  # this test server answers it with 550
-    mine.get_by_role("button", name="Send a code").click()
+    mine.get_by_label(text("house-mail-address")).fill(
+        "550@example.org"
+    )  # this test server answers it with 550
+    mine.get_by_role("button", name=text("house-mail-send")).click()
 
     expect(mine.get_by_role("alert")).to_contain_text("could not be sent")
     assert mail.taken == []
@@ -290,8 +297,8 @@ def test_a_server_without_mail_shows_nothing_of_it(phone, server):
     with page.expect_response("**/api/mail"):
         page.goto(f"{server.url}/#/settings")
 
-    expect(page.get_by_role("heading", name="Names and hours")).to_be_visible()
-    expect(page.get_by_role("region", name="Nudges by mail")).to_have_count(0)
+    expect(page.get_by_role("heading", name=text("house-hours"))).to_be_visible()
+    expect(page.get_by_role("region", name=text("house-mail-title"))).to_have_count(0)
 
 
 @pytest.mark.without_worker

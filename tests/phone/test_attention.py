@@ -8,6 +8,7 @@ import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim, worker_ready
 from tests.phone.test_story import go, online_again, pair
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -31,15 +32,15 @@ def test_two_phones_that_renamed_one_colony_see_it_and_can_bring_theirs_back(pho
     mine.context.set_offline(True)
     rename(mine, "Mine")
     rename(other, "Theirs, later")
-    expect(other.get_by_text("All synced")).to_be_visible()
+    expect(other.get_by_text(text("saving-synced"))).to_be_visible()
     mine.context.set_offline(False)
     mine.evaluate("() => window.dispatchEvent(new Event('online'))")
-    mine.get_by_role("link", name="1 needs attention").click()
+    mine.get_by_role("link", name=text("saving-attention", count=1)).click()
     card = mine.get_by_role("article").filter(has_text="changed on two phones")
     expect(card).to_contain_text("The other one was later and stands.")
     expect(card).to_contain_text("Mira “Theirs, later”")
-    card.get_by_role("button", name="Bring mine back").click()
-    expect(mine.get_by_text("All synced")).to_be_visible()
+    card.get_by_role("button", name=text("attention-bring")).click()
+    expect(mine.get_by_text(text("saving-synced"))).to_be_visible()
     other.evaluate("() => window.dispatchEvent(new Event('online'))")
 
     expect(other.get_by_role("heading", name="Mine", exact=True)).to_be_visible()
@@ -61,12 +62,12 @@ def test_a_refused_log_is_shown_with_its_reason_mended_and_sent(phone, server):
     )
     page.context.set_offline(False)
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
-    page.get_by_role("link", name="1 needs attention").click()
+    page.get_by_role("link", name=text("saving-attention", count=1)).click()
     expect(page.get_by_text("Must be greater than or equal to 0")).to_be_visible()
-    page.get_by_label("Queens").fill("1")
-    page.get_by_role("button", name="Send it again").click()
+    page.get_by_label(text("history-field-queens")).fill("1")
+    page.get_by_role("button", name=text("attention-mend")).click()
 
-    expect(page.get_by_text("Everything on this phone has been sent.")).to_be_visible()
+    expect(page.get_by_text(text("attention-none"))).to_be_visible()
     online_again(page)
 
 
@@ -96,13 +97,13 @@ def test_mending_a_record_sends_again_what_was_refused_for_lack_of_it(phone, ser
     )
     page.context.set_offline(False)
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
-    page.get_by_role("link", name="2 need attention").click()
-    page.get_by_label("Queens").fill("1")
-    page.get_by_role("article").filter(has=page.get_by_label("Queens")).get_by_role(
-        "button", name="Send it again"
+    page.get_by_role("link", name=text("saving-attention", count=2)).click()
+    page.get_by_label(text("history-field-queens")).fill("1")
+    page.get_by_role("article").filter(has=page.get_by_label(text("history-field-queens"))).get_by_role(
+        "button", name=text("attention-mend")
     ).click()
 
-    expect(page.get_by_text("Everything on this phone has been sent.")).to_be_visible()
+    expect(page.get_by_text(text("attention-none"))).to_be_visible()
     go(page, server, "#/shelf")
     page.get_by_role("link", name="Slate").click()
     expect(page.get_by_text("first eggs")).to_be_visible()

@@ -6,6 +6,7 @@ import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import add_colony, claim, open_colony
 from tests.phone.test_story import go
+from tests.support.words import text
 
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
@@ -18,15 +19,17 @@ def test_only_the_same_species_gives_brood_and_the_diary_says_what_was_added(pho
     go(page, server, "#/colony/new")
     page.get_by_role("textbox", name="Name", exact=True).fill("Cedar")
     page.get_by_role("combobox", name="Species").fill("Messor barbarus")
-    page.get_by_role("button", name="Add the colony").click()
+    page.get_by_role("button", name=text("colony-form-add")).click()
     expect(page.get_by_role("heading", name="The plan")).to_be_visible()
     open_colony(page, server, "Amber")
-    page.get_by_role("button", name="Brood added").click()
-    donors = page.get_by_role("group", name="From which colony")
+    page.get_by_role("button", name=text("event-kind-boost")).click()
+    donors = page.get_by_role("group", name=text("log-donor"))
     expect(donors.get_by_role("button")).to_have_text(["Birch", "From elsewhere"])
     donors.get_by_role("button", name="Birch").click()
-    page.get_by_label("How many").fill("12")
-    page.get_by_role("button", name="Log the brood").click()
+    page.get_by_label(text("log-how-many")).fill("12")
+    page.get_by_role("button", name=text("log-boost")).click()
 
-    expect(page.get_by_role("region", name="Diary").get_by_text("Brood added: 12 pupae")).to_be_visible()
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(
+        page.get_by_role("region", name=text("colony-diary")).get_by_text("Brood added: 12 pupae")
+    ).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()

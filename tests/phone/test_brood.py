@@ -101,7 +101,7 @@ def test_not_yet_puts_the_days_off_names_itself_among_the_reasons_and_is_taken_b
     card(page).get_by_text(text("brood-why-title")).click()
     today = page.evaluate("() => new Date().toLocaleDateString([], { day: 'numeric', month: 'long' })")
     expect(card(page)).to_contain_text(f"{today}: no pupae, ")
-    page.get_by_role("status").get_by_role("button", name="Undo").click()
+    page.get_by_role("status").get_by_role("button", name=text("round-undo")).click()
 
     expect(card(page)).to_contain_text("seen them?")
     synced(page)
@@ -130,7 +130,7 @@ def test_the_keyboard_answers_and_stays_at_the_card(phone, server):
     page = phone()
     claim(page, server)
     found(page)
-    card(page).get_by_role("button", name="Not yet").focus()
+    card(page).get_by_role("button", name=text("brood-ask-not-yet")).focus()
     page.keyboard.press("Enter")
 
     expect(card(page)).to_contain_text("You are asked again from")
@@ -187,7 +187,7 @@ def test_the_line_of_time_is_drawn_offline_with_its_summary_its_marks_and_its_ta
     expect(drawing).to_contain_text("Small larvae")
     expect(card(page)).to_contain_text(drawing.get_attribute("aria-label") or "?")
     end = drawing.get_attribute("aria-label")
-    card(page).get_by_role("button", name="Half a year").click()
+    card(page).get_by_role("button", name=text("brood-line-reach-182")).click()
     expect(drawing).not_to_have_attribute("aria-label", end or "")
     card(page).get_by_text(text("part-table")).click()
     table = card(page).get_by_role("table")

@@ -10,6 +10,7 @@ import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim
 from tests.phone.test_story import go
+from tests.support.words import text
 
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
@@ -39,12 +40,12 @@ def test_growth_is_drawn_from_the_counts_with_the_same_figures_in_a_table_and_as
         {f"2026-0{month}-15T12:00:00.000+01:00": workers for month, workers in months.items()},
     )
     go(page, server, f"#/colony/{colony_id}")
-    page.get_by_text("Over the months").click()
+    page.get_by_text(text("colony-charts")).click()
     expect(page.get_by_role("img", name="Growth. Workers counted: from 8 to 21.")).to_be_visible()
-    page.get_by_text("The figures in a table").click()
+    page.get_by_text(text("part-table")).click()
     cells = page.get_by_role("cell").all_inner_texts()
     with page.expect_download() as download:
-        page.get_by_role("button", name="Share as a picture").click()
+        page.get_by_role("button", name=text("chart-share")).click()
     picture = Path(download.value.path()).read_bytes()
 
     assert cells[1::2][:3] == ["Few", "21", "13"]
@@ -60,7 +61,7 @@ def test_the_growth_to_come_is_drawn_with_its_range(phone, server):
     counts = {(now - dt.timedelta(days=ago)).isoformat(): workers for ago, workers in days_ago.items()}
     log_counts(page, colony_id, counts)
     go(page, server, f"#/colony/{colony_id}")
-    page.get_by_text("Over the months").click()
+    page.get_by_text(text("colony-charts")).click()
     chart = page.get_by_role("img", name="Growth. Workers counted: from 30 to 53. At this pace about")
     expect(chart).to_be_visible()
 
@@ -74,11 +75,11 @@ def test_the_keeper_sees_a_pass_as_the_stand_in_will_and_can_print_it(phone, ser
     keeper = phone()
     claim(keeper, server)
     go(keeper, server, "#/handover")
-    keeper.get_by_role("textbox", name="Who", exact=True).fill("Grandpa")
-    keeper.get_by_role("button", name="All of them").click()
-    keeper.get_by_label("What they should know").fill("The flies are in the fridge door.")
-    keeper.get_by_role("button", name="Make the pass").click()
-    keeper.get_by_role("button", name="See it as they will").click()
+    keeper.get_by_role("textbox", name=text("handover-who"), exact=True).fill("Grandpa")
+    keeper.get_by_role("button", name=text("handover-all")).click()
+    keeper.get_by_label(text("handover-know")).fill("The flies are in the fridge door.")
+    keeper.get_by_role("button", name=text("handover-go")).click()
+    keeper.get_by_role("button", name=text("handover-preview")).click()
     sheet = keeper.get_by_role("dialog", name="As Grandpa sees it")
     expect(sheet).to_contain_text("Today: 2 things, about 4 minutes")
     expect(sheet).to_contain_text("The flies are in the fridge door.")
@@ -95,30 +96,30 @@ def test_a_food_caught_outdoors_is_held_in_the_larder_with_its_days(phone, serve
     page = phone()
     claim(page, server)
     go(page, server, "#/larder")
-    page.get_by_role("button", name="Add a food").click()
+    page.get_by_role("button", name=text("larder-add")).click()
     page.locator("select[name=food]").select_option("cricket")
     page.get_by_label("Where it comes from").select_option("wild_web_spider")
-    page.get_by_role("button", name="Add it").click()
+    page.get_by_role("button", name=text("larder-go")).click()
     # two days of hold: origins.toml, common practice
     expect(page.get_by_role("article").filter(has_text="Cricket")).to_contain_text("2 more days")
-    page.get_by_role("button", name="Add a food").click()
+    page.get_by_role("button", name=text("larder-add")).click()
     page.locator("select[name=food]").select_option("mealworm")
-    page.get_by_label("How much, in pieces").fill("a few")
-    page.get_by_role("button", name="Add it").click()
+    page.get_by_label(text("measure-ask-piece")).fill("a few")
+    page.get_by_role("button", name=text("larder-go")).click()
     expect(page.get_by_role("alert")).to_have_text("Type a number.")
-    page.get_by_label("How much, in pieces").fill("12")
-    page.get_by_role("button", name="Add it").click()
+    page.get_by_label(text("measure-ask-piece")).fill("12")
+    page.get_by_role("button", name=text("larder-go")).click()
     expect(page.get_by_role("article").filter(has_text="Mealworm")).to_be_visible()
     amounts = page.evaluate(
         "async () => (await import(`/static/${document.body.dataset.build}/signals/rows.js`))"
         ".rowsOf('lot').map(({ set }) => [set.amount, set.unit])"
     )
     assert [12, "piece"] in amounts
-    page.get_by_role("button", name="Add a food").click()
+    page.get_by_role("button", name=text("larder-add")).click()
     page.get_by_label("Where it comes from").select_option("home_cockroach")
 
     expect(page.get_by_role("alert")).to_have_text("This does not go into the larder.")
-    expect(page.get_by_role("button", name="Add it")).to_have_count(0)
+    expect(page.get_by_role("button", name=text("larder-go"))).to_have_count(0)
 
 
 def test_sugar_water_is_mixed_by_weight(phone, server):
@@ -126,8 +127,8 @@ def test_sugar_water_is_mixed_by_weight(phone, server):
     page = phone()
     claim(page, server)
     go(page, server, "#/larder")
-    page.get_by_role("button", name="Mix sugar water").click()
+    page.get_by_role("button", name=text("larder-mix")).click()
     expect(page.get_by_text("Stir 10 g of sugar into 30 mL of warm water")).to_be_visible()
-    page.get_by_role("button", name="Keep this batch in the larder").click()
+    page.get_by_role("button", name=text("larder-batch")).click()
 
     expect(page.get_by_role("article").filter(has_text="sugar water 25 %")).to_contain_text("7 more days")

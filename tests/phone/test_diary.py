@@ -13,6 +13,7 @@ from tests.phone.test_story import go, online_again
 from tests.phone.test_told import wait_synced
 from tests.support.kept_shelf import KeptShelf, kept_shelf
 from tests.support.server import Server
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -129,9 +130,13 @@ def test_scrolling_brings_every_line_once_and_in_order_and_the_page_stays_light(
 def test_each_day_is_named_once_though_a_page_ends_within_it(phone, long_server):
     page = phone()
     long_log(page, long_server)
-    page.get_by_role("button", name="Earlier").focus()
+    page.get_by_role("button", name=text("diary-earlier")).focus()
     expect(page.get_by_text(f"note {NOTES - 30}", exact=True)).to_be_attached()
-    days = page.get_by_role("region", name="Diary").get_by_role("heading", level=3).all_text_contents()
+    days = (
+        page.get_by_role("region", name=text("colony-diary"))
+        .get_by_role("heading", level=3)
+        .all_text_contents()
+    )
 
     assert len(days) > 7
     assert len(days) == len(set(days))
@@ -145,9 +150,9 @@ def test_the_next_page_also_comes_by_a_button_where_the_view_is_not_watched(phon
     )
     long_log(page, long_server)
     expect(page.get_by_text("note 120", exact=True)).to_have_count(0)
-    page.get_by_role("button", name="Earlier").press("Enter")
+    page.get_by_role("button", name=text("diary-earlier")).press("Enter")
     expect(page.get_by_text("note 127", exact=True)).to_be_attached()
-    expect(page.get_by_role("button", name="Earlier")).to_be_focused()
+    expect(page.get_by_role("button", name=text("diary-earlier"))).to_be_focused()
 
     assert page.evaluate(LINES) == newest_first(range(127, NOTES))
 
@@ -170,13 +175,13 @@ def test_what_waits_on_the_phone_stands_where_it_belongs_on_every_page(phone, lo
     colony_id = long_log(page, long_server)
     page.context.set_offline(True)
     page.evaluate(LOG, [colony_id, [["found in a notebook", WHEN[60] + HOUR_MS]]])
-    for text, change in (
+    for note, change in (
         ("note 149", {"happened_at": iso(WHEN[0] - HOUR_MS)}),
         ("note 3", {"happened_at": iso(NOW_MS - HOUR_MS)}),
         ("note 40", {"gone": True}),
         ("note 20", {"text": "note 20, put right"}),
     ):
-        page.evaluate(CHANGE, [text, change])
+        page.evaluate(CHANGE, [note, change])
     expect(page.get_by_text("note 3", exact=True)).to_be_attached()
     expected = newest_first(range(NOTES))
     expected.remove("note 40")
@@ -202,11 +207,11 @@ def test_a_void_takes_a_line_off_a_later_page_and_undo_brings_it_back(phone, lon
     while not line.count():
         assert page.evaluate(SCROLL, 500), "the end of the diary, and no such line"
         page.wait_for_function(ALL_READ)
-    line.get_by_role("button", name="Void").click()
+    line.get_by_role("button", name=text("diary-void")).click()
     expect(line).to_have_count(0)
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     expect(line).to_have_count(0)
-    page.get_by_role("button", name="Undo").click()
+    page.get_by_role("button", name=text("round-undo")).click()
 
     expect(line).to_have_count(1)
 
@@ -215,7 +220,7 @@ def test_a_void_takes_a_line_off_a_later_page_and_undo_brings_it_back(phone, lon
 def test_a_search_finds_lines_of_all_pages_and_says_when_there_is_nothing(phone, long_server):
     page = phone()
     long_log(page, long_server)
-    search = page.get_by_label("Find in the diary")
+    search = page.get_by_label(text("diary-search"))
     search.fill("note 1")
     found = [i for i in range(NOTES) if f"note {i}".startswith("note 1")]
     expect(page.get_by_text("note 149", exact=True)).to_be_attached()
@@ -223,9 +228,9 @@ def test_a_search_finds_lines_of_all_pages_and_says_when_there_is_nothing(phone,
 
     search.fill("note 7")
     expect(page.get_by_text("note 7", exact=True)).to_be_attached()
-    expect(page.get_by_role("region", name="Diary").get_by_role("listitem")).to_have_count(11)
+    expect(page.get_by_role("region", name=text("colony-diary")).get_by_role("listitem")).to_have_count(11)
     search.fill("no such thing")
-    expect(page.get_by_text("Nothing like this in the diary.")).to_be_visible()
+    expect(page.get_by_text(text("diary-none"))).to_be_visible()
     search.fill("")
     expect(page.get_by_text("note 149", exact=True)).to_be_attached()
 
@@ -241,12 +246,12 @@ def test_a_kind_is_shown_alone(phone, long_server):
         }""",
         [colony_id, iso(WHEN[5])],
     )
-    page.get_by_role("combobox", name="Show").select_option("Count")
+    page.get_by_role("combobox", name=text("diary-kind")).select_option("Count")
     expect(page.get_by_text("Counted: 12 workers")).to_be_visible()
 
     assert page.evaluate(LINES) == ["Counted: 12 workers"]
-    page.get_by_role("combobox", name="Show").select_option("Feeding")
-    expect(page.get_by_text("Nothing like this in the diary.")).to_be_visible()
+    page.get_by_role("combobox", name=text("diary-kind")).select_option("Feeding")
+    expect(page.get_by_text(text("diary-none"))).to_be_visible()
 
 
 @pytest.mark.without_worker

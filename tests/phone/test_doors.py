@@ -6,6 +6,7 @@ import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim, worker_ready
 from tests.phone.test_story import go, pair
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -16,12 +17,12 @@ def test_a_keeper_reads_under_house_what_happened_at_the_doors_and_a_wrong_code_
     claim(mine, server)
     pair(other, mine, server)
     go(mine, server, "#/settings")
-    mine.get_by_label("Let a new phone in").fill("BBBB-BBBB")
-    mine.get_by_role("button", name="Find it", exact=True).click()
+    mine.get_by_label(text("house-new-phone")).fill("BBBB-BBBB")
+    mine.get_by_role("button", name=text("house-look-up"), exact=True).click()
     expect(mine.get_by_text("No phone shows this code now")).to_be_visible()
     go(mine, server, "#/round")
     go(mine, server, "#/settings")
-    doors = mine.get_by_role("region", name="What happened at the doors")
+    doors = mine.get_by_role("region", name=text("house-doors-title"))
 
     expect(doors.get_by_role("listitem")).to_have_count(3)
     expect(doors.get_by_role("listitem").first).to_contain_text("1 wrong code for a new phone, typed by Mira")
@@ -33,7 +34,7 @@ def test_without_a_connection_it_says_where_the_journal_is_kept(phone, server):
     claim(mine, server)
     worker_ready(mine)
     mine.context.set_offline(True)
-    mine.get_by_role("link", name="House").first.click()
+    mine.get_by_role("link", name=text("frame-nav-settings")).first.click()
 
-    doors = mine.get_by_role("region", name="What happened at the doors")
+    doors = mine.get_by_role("region", name=text("house-doors-title"))
     expect(doors).to_contain_text("kept on the server")

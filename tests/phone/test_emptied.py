@@ -7,6 +7,7 @@ from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim
 from tests.phone.test_story import go
 from tests.support.server import Server
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -31,7 +32,7 @@ def test_a_phone_whose_storage_was_emptied_comes_back_in_by_itself_and_says_what
     expect(lost).to_be_visible()
     page.reload()
     expect(lost).to_be_visible()  # until somebody has read it
-    lost.get_by_role("button", name="I have read it").click()
+    lost.get_by_role("button", name=text("frame-banner-understood")).click()
     expect(lost).to_have_count(0)
     page.reload()
     expect(page.get_by_role("link", name="Amber").first).to_be_visible()
@@ -47,4 +48,4 @@ def test_a_phone_that_was_signed_out_meanwhile_is_asked_for_a_code(phone, server
         go(page, server, "#/shelf")
 
     assert asked.value.json() == {"me": None}
-    expect(page.get_by_role("button", name="I have the server’s code")).to_be_visible()
+    expect(page.get_by_role("button", name=text("start-have-code"))).to_be_visible()

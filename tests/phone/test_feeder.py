@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim, open_colony
+from tests.support.words import text
 
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
@@ -13,8 +14,10 @@ def test_a_feeder_is_checked_by_its_level_and_a_tinted_lot_asks_where_the_colour
     page = phone()
     claim(page, server)
     page.goto(f"{server.url}/#/larder")
-    page.get_by_role("button", name="Mix sugar water").click()
-    page.get_by_role("group", name="Food colour in it").get_by_role("button", name="Blue").click()
+    page.get_by_role("button", name=text("larder-mix")).click()
+    page.get_by_role("group", name=text("larder-tint")).get_by_role(
+        "button", name=text("measure-tint-blue")
+    ).click()
     expect(page.get_by_text("a blue food colour without carmine")).to_be_visible()
     page.get_by_role("button", name="Keep this batch").click()
     expect(page.get_by_text("Blue · 36 mL")).to_be_visible()
@@ -22,27 +25,31 @@ def test_a_feeder_is_checked_by_its_level_and_a_tinted_lot_asks_where_the_colour
     open_colony(page, server, "Amber")
     page.get_by_role("button", name="Feeding", exact=True).click()
     sheet = page.get_by_role("dialog")
-    sheet.get_by_role("group", name="Food").get_by_role("button", name="Sugar water").click()
-    sheet.get_by_role("group", name="Offered as").get_by_role("button", name="In a feeder").click()
-    sheet.get_by_role("button", name="Log the feeding").click()
-    diary = page.get_by_role("region", name="Diary")
+    sheet.get_by_role("group", name="Food").get_by_role("button", name=text("reckon-sugar-water")).click()
+    sheet.get_by_role("group", name=text("log-offered-in")).get_by_role(
+        "button", name=text("log-vessel-feeder")
+    ).click()
+    sheet.get_by_role("button", name=text("log-go")).click()
+    diary = page.get_by_role("region", name=text("colony-diary"))
     expect(diary.get_by_text("1 mL of sugar water, in a feeder")).to_be_visible()
 
-    page.get_by_role("button", name="Check", exact=True).click()
+    page.get_by_role("button", name=text("event-kind-check"), exact=True).click()
     sheet.get_by_role("group", name="Where the colour shows").get_by_role("button", name="In gasters").click()
-    sheet.get_by_role("group", name="How full is the feeder").get_by_role("button", name="½").click()
+    sheet.get_by_role("group", name=text("log-feeder-level")).get_by_role(
+        "button", name=text("event-reading-half")
+    ).click()
 
     expect(diary.get_by_text("Feeder: ½")).to_be_visible()
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
 
 def test_a_lot_of_crickets_carries_its_size(phone, server):
     page = phone()
     claim(page, server)
     page.goto(f"{server.url}/#/larder")
-    page.get_by_role("button", name="Add a food").click()
+    page.get_by_role("button", name=text("larder-add")).click()
     page.locator("select[name=food]").select_option(label="Cricket")
     page.get_by_role("group", name="Size").get_by_role("button", name="Medium").click()
-    page.get_by_role("button", name="Add it").click()
+    page.get_by_role("button", name=text("larder-go")).click()
 
     expect(page.get_by_text("medium · bought or bred for feeding")).to_be_visible()

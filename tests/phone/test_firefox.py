@@ -11,6 +11,7 @@ import pytest
 from tests.support.browser_push import BrowserPush
 from tests.support.firefox import Firefox, Phone, push_preferences
 from tests.support.server import Server
+from tests.support.words import text
 
 pytestmark = [pytest.mark.browser, pytest.mark.long]
 
@@ -36,21 +37,21 @@ def nudging(tmp_path) -> Iterator[Server]:
 def claim(browser: Phone, server: Server) -> None:
     browser.goto(f"{server.url}/#/claim/{server.claim_code()}")
     browser.type("person", "Mira")
-    browser.press("Claim it")
+    browser.press(text("start-claim-it"))
     browser.type("name", "Amber")
-    browser.press("Add the colony")
+    browser.press(text("colony-form-add"))
     browser.shows("The plan")
-    browser.shows("All synced")
+    browser.shows(text("saving-synced"))
 
 
 def test_a_test_nudge_reaches_firefox_and_its_worker_says_so(service, nudging):
     with Firefox(push_preferences(service.port)) as firefox, firefox.phone() as browser:
         claim(browser, nudging)
         browser.js("(location.hash = '#/settings')")
-        browser.press("Tell me when something is due")
-        browser.shows("Nudges come to this phone.")
-        browser.press("Send a test")
-        browser.shows("It came. Nudges work on this phone.")
+        browser.press(text("phone-nudges-ask"))
+        browser.shows(text("phone-nudges-state-on"))
+        browser.press(text("phone-nudges-test"))
+        browser.shows(text("phone-nudges-tested-heard"))
         shown = browser.until(f"{NOTIFICATIONS}.then((all) => all.length && all)")
 
         assert shown[0]["title"] == "Nudges work on this phone"
@@ -88,9 +89,9 @@ def test_what_is_due_at_the_care_hour_is_told_once_and_not_again_when_it_was_don
         care_hour = {"care_hours": [f"{soon:%H:%M}"], "quiet_from": None, "quiet_to": None}
         keep_household(browser, care_hour | {"patience_hours": 2})
         browser.js("(location.hash = '#/settings')")
-        browser.press("Tell me when something is due")
-        browser.shows("Nudges come to this phone.")
-        browser.shows("All synced")
+        browser.press(text("phone-nudges-ask"))
+        browser.shows(text("phone-nudges-state-on"))
+        browser.shows(text("saving-synced"))
         nudging.move_clock(60_000)
         assert not service.taken
 
@@ -110,7 +111,7 @@ def test_what_is_due_at_the_care_hour_is_told_once_and_not_again_when_it_was_don
         browser.shows("saved on this phone")
         browser.offline(False)
         browser.js("window.dispatchEvent(new Event('online'))")
-        browser.shows("All synced")
+        browser.shows(text("saving-synced"))
         sent = len(service.taken)
         nudging.move_clock(3 * 3_600_000)  # past the household's patience: nothing was left undone
 
@@ -127,20 +128,20 @@ def test_a_leak_flagged_on_one_phone_nudges_the_other_keeper_at_once_and_the_fla
         # quiet hours would hold an urgent nudge back; this household has none
         keep_household(listener, {"quiet_from": None, "quiet_to": None})
         listener.js("(location.hash = '#/settings')")
-        listener.press("Tell me when something is due")
-        listener.shows("Nudges come to this phone.")
+        listener.press(text("phone-nudges-ask"))
+        listener.shows(text("phone-nudges-state-on"))
         flagger.goto(f"{nudging.url}/")
-        flagger.press("Join a shelf that exists")
+        flagger.press(text("start-join-one"))
         code = flagger.until("document.querySelector('.code')?.innerText")
         listener.js(
             "fetch('/api/pairings/approve', {method: 'POST', headers: {'Content-Type': 'application/json'},"
             f" body: JSON.stringify({{code: {json.dumps(code)}, person_name: 'Jon'}})}}).then((r) => r.status)"
         )
-        flagger.shows("The round")
+        flagger.shows(text("round-title"))
         flagger.js("(location.hash = '#/shelf')")
         flagger.press("Amber")
-        flagger.press("Something is wrong")
-        flagger.press("Report it")
+        flagger.press(text("event-kind-fault"))
+        flagger.press(text("log-report"))
         about_amber = "(all) => all.filter(({ title, body }) => `${title} ${body}`.includes('Amber'))"
         told = f"{NOTIFICATIONS}.then({about_amber})"
         shown = listener.until(f"{told}.then((some) => some.length && some)", 40)

@@ -10,6 +10,7 @@ from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim
 from tests.phone.test_round import outbox_and_rows, two_colonies
 from tests.phone.test_story import go, pair
+from tests.support.words import text
 
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
@@ -29,7 +30,7 @@ def test_a_phone_two_days_ahead_logs_when_it_happened_and_sees_what_is_due_today
     go(page, server, "#/round")
     sugar = page.get_by_role("article").filter(has_text="Sugar").first
     sugar.get_by_role("button", name="Done as suggested").click()
-    expect(page.get_by_role("region", name="Done").get_by_text("sugar water")).to_be_visible()
+    expect(page.get_by_role("region", name="Done").get_by_text(text("food-sugar-water"))).to_be_visible()
     logged = dt.datetime.fromisoformat(outbox_and_rows(page, "feeding")[0]["happened_at"])
 
     assert abs(logged.timestamp() - time.time()) < 300
@@ -43,11 +44,11 @@ def test_a_phone_that_joins_says_what_is_on_its_way_instead_of_an_empty_shelf(ph
     holding = True
     new.route("**/api/sync", lambda route: held.append(route) if holding else route.continue_())
     pair(new, keeper, server)
-    expect(new.get_by_role("heading", name="The round")).to_be_visible()
+    expect(new.get_by_role("heading", name=text("round-title"))).to_be_visible()
 
-    expect(new.get_by_text("Your shelf is on its way to this phone.")).to_be_visible()
+    expect(new.get_by_text(text("round-joining"))).to_be_visible()
     expect(new.get_by_text("The shelf is empty")).to_have_count(0)
-    expect(new.get_by_text("All synced")).to_have_count(0)
+    expect(new.get_by_text(text("saving-synced"))).to_have_count(0)
     holding = False
     for route in held:
         route.continue_()
@@ -58,9 +59,9 @@ def test_a_phone_that_joins_says_what_is_on_its_way_instead_of_an_empty_shelf(ph
 def test_going_to_a_screen_names_the_page_and_puts_the_focus_on_its_head(phone, server):
     page = phone()
     claim(page, server)
-    page.get_by_role("link", name="Larder").focus()
+    page.get_by_role("link", name=text("frame-nav-larder")).focus()
     page.keyboard.press("Enter")
-    expect(page.get_by_role("heading", name="The larder")).to_be_visible()
+    expect(page.get_by_role("heading", name=text("larder-title"))).to_be_visible()
 
     page.wait_for_function("() => document.title.startsWith('The larder')")
     assert focused(page) == "H1 The larder"
@@ -69,7 +70,7 @@ def test_going_to_a_screen_names_the_page_and_puts_the_focus_on_its_head(phone, 
 def test_after_a_task_is_done_by_keyboard_the_focus_stays_in_the_round(phone, server):
     page = phone()
     two_colonies(page, server)
-    done = page.get_by_role("region", name="Now").get_by_role("button", name="Done as suggested")
+    done = page.get_by_role("region", name=text("round-now")).get_by_role("button", name="Done as suggested")
     before = done.count()
     done.first.focus()
     page.keyboard.press("Enter")

@@ -29,16 +29,16 @@ LOW = {"kind": "water", "days": 3, "action": "read", "reading": "quarter"}
 def crowded_tube(page: Page, server: Server, *logs: dict[str, Any]) -> None:
     claim(page, server)
     page.evaluate(LOG, [CROWDED, *logs])
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
 
 def link_of_a_pass(keeper: Page, server: Server) -> str:
     """Make a pass for Grandpa and return its link."""
     go(keeper, server, "#/handover")
-    keeper.get_by_role("textbox", name="Who", exact=True).fill("Grandpa")
+    keeper.get_by_role("textbox", name=text("handover-who"), exact=True).fill("Grandpa")
     keeper.get_by_role("button", name="Amber", exact=True).click()
-    keeper.get_by_role("button", name="Make the pass").click()
-    keeper.get_by_role("button", name="Make the link").click()
+    keeper.get_by_role("button", name=text("handover-go")).click()
+    keeper.get_by_role("button", name=text("handover-make-link")).click()
     return keeper.get_by_role("link", name="#/pass/").inner_text()
 
 
@@ -63,16 +63,16 @@ def test_a_stand_in_sees_to_the_water_step_by_step_and_is_asked_for_no_nest(phon
 
     guest = phone()
     guest.goto(link)
-    guest.get_by_role("button", name="Open the pass").click()
+    guest.get_by_role("button", name=text("start-open-pass")).click()
     expect(guest.get_by_role("heading", name="Amber")).to_be_visible()
-    expect(guest.get_by_text("Offer a new nest")).to_have_count(0)
+    expect(guest.get_by_text(text("todo-room"))).to_have_count(0)
     expect(guest.get_by_text(re.compile("new tube|Tap them"))).to_have_count(0)
     water = guest.get_by_role("article").filter(has_text="See to the water")
     expect(water.get_by_text("Leave the tube where it lies")).to_be_visible()
     expect(water.get_by_text("Find the white plug inside the tube.")).to_be_visible()
-    water.get_by_role("button", name="I looked").click()
+    water.get_by_role("button", name=text("stand-in-looked")).click()
     expect(water).to_have_count(0)  # looked at: what it needs now is the keeper's
-    guest.get_by_role("button", name="Something is wrong").click()
+    guest.get_by_role("button", name=text("event-kind-fault")).click()
     sheet = guest.get_by_role("dialog")
     expect(sheet.get_by_text("Call, and say what you see.")).to_be_visible()
 
@@ -96,13 +96,13 @@ def test_a_phone_that_opens_a_pass_does_not_wait_for_the_sync_of_the_keeper_that
 
     page.route("**/api/sync", hold)
     page.goto(link)
-    page.get_by_role("button", name="Open the pass").click()
+    page.get_by_role("button", name=text("start-open-pass")).click()
 
-    expect(page.get_by_role("heading", name="Your colonies")).to_be_visible()
+    expect(page.get_by_role("heading", name=text("stand-in-yours"))).to_be_visible()
     assert unanswered, "the keeper's sync is still under way"
     unanswered[0].abort()
-    expect(page.get_by_text("All synced")).to_be_visible()
-    expect(page.get_by_role("heading", name="Your colonies")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
+    expect(page.get_by_role("heading", name=text("stand-in-yours"))).to_be_visible()
 
 
 HINT = "The flies are in the freezer door."
@@ -120,12 +120,12 @@ def test_a_keepers_hint_and_picture_stand_above_steps_that_are_drawn_and_what_fa
     keeper.get_by_role("textbox", name=text("stand-in-hint")).fill(HINT)
     keeper.get_by_label(text("stand-in-hint-picture")).set_input_files(picture)
     keeper.get_by_role("button", name="Save").click()
-    expect(keeper.get_by_text("All synced")).to_be_visible()
+    expect(keeper.get_by_text(text("saving-synced"))).to_be_visible()
     link = link_of_a_pass(keeper, server)
 
     guest = phone()
     guest.goto(link)
-    guest.get_by_role("button", name="Open the pass").click()
+    guest.get_by_role("button", name=text("start-open-pass")).click()
     sugar = guest.get_by_role("article").filter(has_text="sugar water")
     expect(sugar.get_by_text(HINT)).to_be_visible()
     shown = sugar.get_by_role("img", name=text("stand-in-hint-picture"))
@@ -139,7 +139,7 @@ def test_a_keepers_hint_and_picture_stand_above_steps_that_are_drawn_and_what_fa
     guest.get_by_role("dialog").get_by_role("button", name=text("stand-in-why-none")).click()
     expect(guest.get_by_text(text("stand-in-told"))).to_be_visible()
     expect(sugar).to_have_count(1)  # it stays on the list
-    expect(guest.get_by_text("All synced")).to_be_visible()
+    expect(guest.get_by_text(text("saving-synced"))).to_be_visible()
 
     go(keeper, server, "#/shelf")
     keeper.get_by_role("link", name="Amber").first.click()

@@ -10,6 +10,7 @@ from playwright.sync_api import Page, Playwright, expect
 from tests.phone.conftest import claim, worker_ready
 from tests.phone.test_story import go
 from tests.support.chromium import ARGUMENTS, CHROMIUM
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -45,13 +46,15 @@ def test_a_code_typed_without_a_connection_opens_that_colonys_log(phone, server)
     worker_ready(page)
     page.context.set_offline(True)
     go(page, server, "#/at")
-    page.get_by_label("Or type the code under it").fill(f" {code[:2].lower()}-{code[2:].lower()} ")
-    page.get_by_role("button", name="Open").click()
+    page.get_by_label(text("label-typed")).fill(f" {code[:2].lower()}-{code[2:].lower()} ")
+    page.get_by_role("button", name=text("label-open")).click()
     expect(page.get_by_role("dialog", name="Feeding: Amber")).to_be_visible()
-    page.get_by_role("button", name="Log the feeding").click()
+    page.get_by_role("button", name=text("log-go")).click()
 
-    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
-    expect(page.get_by_role("region", name="Diary").get_by_role("listitem").first).to_contain_text("by Mira")
+    expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
+    expect(
+        page.get_by_role("region", name=text("colony-diary")).get_by_role("listitem").first
+    ).to_contain_text("by Mira")
 
 
 def test_a_code_of_another_shelf_says_so_and_opens_nothing(phone, server):
@@ -59,7 +62,7 @@ def test_a_code_of_another_shelf_says_so_and_opens_nothing(phone, server):
     claim(page, server)
     go(page, server, "#/at/00000")
 
-    expect(page.get_by_text("No colony on this phone has this code.")).to_be_visible()
+    expect(page.get_by_text(text("label-unknown"))).to_be_visible()
     expect(page.get_by_role("dialog")).to_have_count(0)
 
 
@@ -83,7 +86,7 @@ def test_a_label_before_the_camera_opens_that_colonys_log_without_a_connection(
         worker_ready(page)
         page.context.set_offline(True)
         go(page, server, "#/at")
-        page.get_by_role("button", name="Start the camera").click()
+        page.get_by_role("button", name=text("label-start")).click()
 
         expect(page.get_by_role("dialog", name="Feeding: Amber")).to_be_visible()
     finally:

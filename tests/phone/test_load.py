@@ -6,6 +6,7 @@ import pytest
 from playwright.sync_api import Page, expect
 from tests.bench.full_shelf import SHELF
 from tests.phone.conftest import claim, worker_ready
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -54,7 +55,7 @@ def full_shelf(page: Page, server) -> None:
     page.evaluate(SHELF, [4, 40])
     page.context.set_offline(True)
     page.goto(f"{server.url}/#/round")
-    expect(page.get_by_role("region", name="Next days")).to_be_visible()
+    expect(page.get_by_role("region", name=text("round-next"))).to_be_visible()
     expect(page.get_by_role("region", name="Done", exact=True)).to_be_visible()
 
 
@@ -68,7 +69,7 @@ def test_a_tap_on_a_task_draws_only_the_tasks_of_its_colony_anew(phone, server):
     page.evaluate(WATCH)
     tapped.locator(".actions .main").click()
     expect(done).to_have_count(before + 1)
-    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
 
     assert page.locator("main .task").count() > 5
     assert [name for name in page.evaluate("() => window.drawn") if colony not in name] == []

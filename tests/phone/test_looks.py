@@ -21,6 +21,7 @@ from tests.phone.looks import (
     states,
     tokens,
 )
+from tests.support.words import text
 
 PARTS = 3
 """The states are shared among so many tests, so that they may run side by side."""
@@ -114,14 +115,14 @@ def test_the_keyboard_alone_opens_a_sheet_moves_the_level_and_logs_it(phone, ser
     open_colony(page, server)
     page.get_by_role("button", name="Water", exact=True).focus()
     page.keyboard.press("Enter")
-    level = page.get_by_role("slider", name="Water level")
+    level = page.get_by_role("slider", name=text("log-level"))
     expect(level).to_be_visible()
     level.focus()
     page.keyboard.press("End")
     page.keyboard.press("ArrowDown")
     expect(level).to_have_attribute("aria-valuetext", "¾")
-    page.get_by_role("button", name="Log this level").focus()
+    page.get_by_role("button", name=text("log-read")).focus()
     page.keyboard.press("Enter")
 
-    expect(page.get_by_role("region", name="Diary")).to_contain_text("Water read: ¾")
+    expect(page.get_by_role("region", name=text("colony-diary"))).to_contain_text("Water read: ¾")
     expect(page.get_by_role("dialog")).to_have_count(0)

@@ -15,6 +15,7 @@ import pytest
 from tests.support.firefox import Firefox
 from tests.support.server import Server
 from tests.support.webkit import webkit
+from tests.support.words import text
 
 pytestmark = [
     pytest.mark.browser,
@@ -146,14 +147,14 @@ def begin(walk: Walk, server: Server) -> str:
     walk.page.goto(f"{server.url}/#/claim/{server.claim_code()}")
     walk.page.js(LISTEN)
     walk.fill("person", "Mira")
-    walk.press("Claim it")
+    walk.press(text("start-claim-it"))
     walk.until("document.querySelector('main [name=species]')", "no form for a colony")
     walk.fill("name", "Amber")
     walk.fill("species", "Lasius niger")
     walk.fits("a new colony")
-    walk.press("Add the colony")
+    walk.press(text("colony-form-add"))
     walk.shows("The plan")
-    walk.shows("All synced")
+    walk.shows(text("saving-synced"))
     walk.fits("welcome")
     return str(walk.page.js("location.hash.split('/')[2]"))
 
@@ -173,13 +174,13 @@ def the_colony(walk: Walk, colony: str) -> None:
     for kind in ("Water", "Check", "Something is wrong", "Note", "Nest move"):
         walk.sheet(kind)
     walk.sheet("Count", "Some", "Log the count")
-    walk.shows("All synced")
+    walk.shows(text("saving-synced"))
     walk.sheet("Its history")
-    walk.press("What they like")
+    walk.press(text("tasting-title"))
     for food in ("Cricket", "Mealworm", "Start the tasting"):
         walk.press(food)
     walk.shows("Next: ")
-    walk.press("Over the months")
+    walk.press(text("colony-charts"))
     walk.fits("charts and tasting")
     walk.press("Change")
     walk.until("document.querySelector('main form [name=name]')", "no form to change the colony")
@@ -193,35 +194,35 @@ def the_larder(walk: Walk, colony: str) -> None:
     walk.sheet("Mix sugar water")
     walk.visit("#/reckon", "Calculators")
     walk.visit("#/reckon/prey", "Prey for a colony")
-    walk.press("Work it out")
+    walk.press(text("calculator-go"))
     walk.until("document.querySelector('section[aria-label=\"What comes out\"]')", "no result")
     walk.fits("what comes out")
 
 
 def handing_over(walk: Walk, colony: str) -> None:
     walk.visit("#/handover", "Hand over")
-    walk.press("Look ahead")
-    walk.shows("If a colony travels with you")
+    walk.press(text("holiday-go"))
+    walk.shows(text("holiday-travel"))
     walk.fill("name", "Grandpa")
     walk.press("Amber")
-    walk.press("Make the pass")
+    walk.press(text("handover-go"))
     walk.shows("Grandpa")
-    walk.press("Make the link")
+    walk.press(text("handover-make-link"))
     walk.shows("It is shown once.")
     walk.fits("a pass with its link")
 
 
 def the_house(walk: Walk, colony: str) -> None:
     walk.visit("#/settings", "The house")
-    walk.shows("Nudges on this phone")
+    walk.shows(text("phone-nudges-title"))
     walk.visit("#/places", "Places")
-    walk.press("Add a place")
+    walk.press(text("place-add"))
     walk.fill("name", "Cabinet")
     walk.press("Save")
-    walk.press("Log a reading")
+    walk.press(text("place-reading"))
     walk.fill("temperature", "24")
-    walk.press("Log the reading")
-    walk.shows("All synced")
+    walk.press(text("place-log"))
+    walk.shows(text("saving-synced"))
     walk.visit("#/gone", "What went")
     walk.visit("#/look", "How it looks")
     walk.visit("#/attention", "For your attention")
@@ -243,8 +244,8 @@ def the_stand_in(walk: Walk, link: str) -> None:
     walk.page.goto("about:blank")
     walk.page.goto(link)
     walk.page.js(LISTEN)
-    walk.press("Open the pass")
-    walk.shows("Your colonies")
+    walk.press(text("start-open-pass"))
+    walk.shows(text("stand-in-yours"))
     walk.until("document.querySelector('main h1')", "no heading")
     walk.fits("stand-in")
 

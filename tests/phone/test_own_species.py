@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim
+from tests.support.words import text
 
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
@@ -13,7 +14,7 @@ def test_a_species_of_ones_own_is_described_by_length_food_founding_and_sting(ph
     page = phone()
     claim(page, server)
     page.goto(f"{server.url}/#/colony/new")
-    own = page.get_by_role("group", name="Your own species")
+    own = page.get_by_role("group", name=text("colony-form-own-species"))
     page.get_by_role("textbox", name="Name", exact=True).fill("Birch")
     species = page.get_by_role("combobox", name="Species")
     species.fill("Messor barbarus")
@@ -21,11 +22,13 @@ def test_a_species_of_ones_own_is_described_by_length_food_founding_and_sting(ph
     species.fill("Seen once in a hedge")
     own.get_by_label("Worker length in mm").fill("6,5")
     own.get_by_role("button", name="Seeds", exact=True).click()
-    own.get_by_label("It stings").check()
-    page.get_by_text("Vessel, number and more").click()
+    own.get_by_label(text("colony-form-own-stings")).check()
+    page.get_by_text(text("colony-form-more")).click()
     page.get_by_role("combobox", name="Lives in").select_option("")
-    page.get_by_role("group", name="Your own vessel").get_by_label("Length in mm").fill("120")
-    page.get_by_role("button", name="Add the colony").click()
+    page.get_by_role("group", name=text("colony-form-own-vessel")).get_by_label(
+        text("colony-form-own-vessel-length")
+    ).fill("120")
+    page.get_by_role("button", name=text("colony-form-add")).click()
 
     expect(page.get_by_role("heading", name="The plan")).to_be_visible()
     expect(page.get_by_text("Seen once in a hedge")).to_be_visible()

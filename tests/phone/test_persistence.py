@@ -6,6 +6,7 @@ import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import add_colony, claim
 from tests.phone.test_story import go
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -32,9 +33,9 @@ def test_the_browser_is_asked_once_after_the_first_log_and_house_shows_the_answe
     page = phone()
     page.add_init_script(f"({BROWSER})({granted})")
     page.goto(f"{new_server.url}/#/claim/{new_server.claim_code()}")
-    page.get_by_label("Your name").fill("Mira")
-    page.get_by_role("button", name="Claim it").click()
-    expect(page.get_by_role("button", name="Add the colony")).to_be_visible()
+    page.get_by_label(text("start-your-name")).fill("Mira")
+    page.get_by_role("button", name=text("start-claim-it")).click()
+    expect(page.get_by_role("button", name=text("colony-form-add"))).to_be_visible()
     assert page.evaluate(ASKS) == 0  # signed in, but nothing logged
 
     add_colony(page, "Amber")  # with its first count

@@ -10,6 +10,7 @@ from PIL import Image
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim, open_colony, worker_ready
 from tests.phone.test_story import go, online_again, pair
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -22,8 +23,8 @@ WAIT_SHOWN = """async (image) => {
 
 
 def take(page: Page, picture: Path) -> None:
-    page.get_by_label("Take a picture").set_input_files(picture)
-    expect(page.get_by_role("region", name="Pictures").locator("img")).to_have_count(1)
+    page.get_by_label(text("photo-take")).set_input_files(picture)
+    expect(page.get_by_role("region", name=text("photo-title")).locator("img")).to_have_count(1)
 
 
 def test_a_picture_taken_offline_is_seen_at_once_and_on_the_other_phone_later(phone, server, picture):
@@ -34,7 +35,7 @@ def test_a_picture_taken_offline_is_seen_at_once_and_on_the_other_phone_later(ph
     colony = page.url.rpartition("#")[2]
     page.context.set_offline(True)
     take(page, picture)
-    mine = page.get_by_role("region", name="Pictures").locator("img")
+    mine = page.get_by_role("region", name=text("photo-title")).locator("img")
     assert mine.evaluate(WAIT_SHOWN) == [1067, 1600]  # upright, the longest side 1,600 px
     page.reload()
     assert mine.evaluate(WAIT_SHOWN) == [1067, 1600]
@@ -45,13 +46,13 @@ def test_a_picture_taken_offline_is_seen_at_once_and_on_the_other_phone_later(ph
     )
     page.context.set_offline(False)
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
-    expect(page.get_by_text("No connection")).to_be_visible()  # cut in the middle: again, whole
+    expect(page.get_by_text(text("saving-offline"))).to_be_visible()  # cut in the middle: again, whole
     online_again(page)
     kept = list((server.data / "photos").rglob("*.jpg"))
     other = phone()
     pair(other, page, server)
     go(other, server, f"#{colony}")
-    theirs = other.get_by_role("region", name="Pictures").locator("img")
+    theirs = other.get_by_role("region", name=text("photo-title")).locator("img")
 
     assert theirs.evaluate(WAIT_SHOWN) == [1067, 1600]
     assert len(kept) == 1
@@ -65,8 +66,8 @@ def test_a_file_that_is_no_picture_is_said_and_logs_nothing(phone, server, tmp_p
     claim(page, server)
     open_colony(page, server)
     (tmp_path / "broken.jpg").write_bytes(b"not a picture")
-    page.get_by_label("Take a picture").set_input_files(tmp_path / "broken.jpg")
+    page.get_by_label(text("photo-take")).set_input_files(tmp_path / "broken.jpg")
 
     expect(page.get_by_text("This picture could not be read.")).to_be_visible()
-    expect(page.get_by_role("region", name="Pictures").locator("img")).to_have_count(0)
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_role("region", name=text("photo-title")).locator("img")).to_have_count(0)
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()

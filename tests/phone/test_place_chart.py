@@ -14,6 +14,7 @@ from tests.phone.test_charts import log_counts
 from tests.phone.test_places import add_place
 from tests.phone.test_story import go
 from tests.support.server import Server
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -49,10 +50,10 @@ def measure(page: Page, server: Server, days: int) -> None:
 def move_into_cabinet(page: Page, server: Server) -> None:
     """Add a place that is set to 25 °C, and let the only colony stand in it."""
     add_place(page, server, "Cabinet", "25")
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     open_colony(page, server)
     page.get_by_role("button", name="Change").click()
-    page.get_by_role("combobox", name="Stands in").select_option("Cabinet")
+    page.get_by_role("combobox", name=text("place-stands")).select_option("Cabinet")
     page.get_by_role("button", name="Save").click()
 
 
@@ -71,7 +72,7 @@ def wait_for_days(page: Page) -> None:
 
 def open_chart(page: Page, server: Server) -> None:
     go(page, server, "#/places")
-    page.get_by_role("button", name="Over time").click()
+    page.get_by_role("button", name=text("place-chart")).click()
 
 
 @pytest.mark.without_worker
@@ -84,7 +85,7 @@ def test_a_place_is_drawn_from_its_days_with_what_suits_its_colony_and_a_table(p
     open_chart(page, server)
     chart = page.get_by_role("img", name="Temperature.")
     expect(chart).to_be_visible()
-    page.get_by_text("The figures in a table").click()
+    page.get_by_text(text("part-table")).click()
     rows = [row.replace("\xa0", " ") for row in page.get_by_role("row").all_inner_texts()]
     told = (chart.get_attribute("aria-label") or "").replace("\xa0", " ")
 
@@ -92,9 +93,9 @@ def test_a_place_is_drawn_from_its_days_with_what_suits_its_colony_and_a_table(p
     expect(page.get_by_text("The strip behind: what suits all who live here")).to_be_visible()
     assert any("measured" in row and "31 °C" in row for row in rows)
     assert any("assumed" in row and "25 °C" in row for row in rows)
-    page.get_by_role("button", name="Humidity").click()
+    page.get_by_role("button", name=text("climate-humidity")).click()
     expect(page.get_by_role("img", name="Humidity. 48 % on average")).to_be_visible()
-    page.get_by_role("button", name="A year").click()
+    page.get_by_role("button", name=text("climate-span-of-year")).click()
     expect(page.get_by_role("columnheader", name="Week of")).to_be_visible()
 
 
@@ -111,7 +112,7 @@ def test_the_growth_of_a_colony_has_the_warmth_of_its_place_behind_it(phone, ser
     measure(page, server, days=10)
     wait_for_days(page)
     go(page, server, f"#/colony/{colony_id}")
-    page.get_by_text("Over the months").click()
+    page.get_by_text(text("colony-charts")).click()
 
     chart = page.get_by_role("img", name="Growth. Workers counted: from 20 to 24.")
     expect(chart.locator("path.trough")).to_have_count(1)
@@ -131,7 +132,7 @@ def test_without_a_sensor_a_place_shows_what_is_set_as_assumed(phone, server):
     expect(chart).to_be_visible()
     expect(chart.locator("path.guess")).to_have_count(1)
     expect(chart.locator("path.band")).to_have_count(0)
-    page.get_by_role("button", name="Humidity").click()
+    page.get_by_role("button", name=text("climate-humidity")).click()
     expect(page.get_by_text("Nothing was measured or logged here")).to_be_visible()
 
 
@@ -140,25 +141,25 @@ def test_a_file_of_a_sensor_is_looked_at_and_taken_in_and_saved_again(phone, ser
     page = phone()
     claim(page, server)
     add_place(page, server, "Cabinet", "25")
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     table = tmp_path / "log.csv"
     table.write_text(
         "Taken at;Degrees;Damp\n05.01.2026 12:00;21,5;40\n05.01.2026 12:30;22,5;42\nsoon;20;40\n"
     )
     page.get_by_role("button", name="Sensors").click()
-    page.get_by_role("button", name="Files: bring in, save").click()
-    page.get_by_label("A file of a sensor").set_input_files(table)
-    page.get_by_label("Column of the humidity").select_option("Damp")
-    page.get_by_role("button", name="31.12.2026 18:30").click()
-    page.get_by_role("button", name="Look at it first").click()
+    page.get_by_role("button", name=text("sensor-file")).click()
+    page.get_by_label(text("climate-file")).set_input_files(table)
+    page.get_by_label(text("climate-humidity-column")).select_option("Damp")
+    page.get_by_role("button", name=text("climate-date-form-dmy")).click()
+    page.get_by_role("button", name=text("climate-look")).click()
     seen = page.get_by_role("status").filter(has_text="2 readings")
     expect(seen).to_contain_text("From 21.5 °C to 22.5 °C.")
     expect(seen).to_contain_text("1 hour, all of them new.")
     expect(seen).to_contain_text("Line 4: 'soon' is no time as chosen")
-    page.get_by_role("button", name="Take it in").click()
+    page.get_by_role("button", name=text("climate-take")).click()
     expect(page.get_by_text("Taken in: 1 hour.")).to_be_visible()
     with page.expect_download() as download:
-        page.get_by_role("link", name="Save all hours as a file").click()
+        page.get_by_role("link", name=text("climate-give-out")).click()
     saved = download.value.path().read_text().splitlines()
 
     assert saved[0] == "time,temperature_c,least_c,most_c,humidity_pct"

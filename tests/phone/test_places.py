@@ -9,6 +9,7 @@ import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim, open_colony
 from tests.phone.test_story import go
+from tests.support.words import text
 
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
@@ -16,8 +17,8 @@ pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 def add_place(page, server, name, by_day):
     """Fill in a new place and save it."""
     go(page, server, "#/places")
-    page.get_by_role("button", name="Add a place").click()
-    page.get_by_label("Name of the place").fill(name)
+    page.get_by_role("button", name=text("place-add")).click()
+    page.get_by_label(text("place-name")).fill(name)
     page.get_by_label("By day, °C").fill(by_day)
     page.get_by_role("button", name="Save").click()
 
@@ -32,15 +33,15 @@ def test_a_hot_reading_of_a_place_is_urgent_for_the_colony_that_stands_there(pho
     expect(page.get_by_text("24.5 °C by day")).to_be_visible()
     open_colony(page, server)
     page.get_by_role("button", name="Change").click()
-    page.get_by_role("combobox", name="Stands in").select_option("Cabinet by the window")
+    page.get_by_role("combobox", name=text("place-stands")).select_option("Cabinet by the window")
     page.get_by_role("button", name="Save").click()
     go(page, server, "#/places")
     expect(page.get_by_role("article").get_by_text("Amber")).to_be_visible()
-    page.get_by_role("button", name="Log a reading").click()
+    page.get_by_role("button", name=text("place-reading")).click()
     page.get_by_label("Temperature, °C").fill("34")
-    page.get_by_role("button", name="Log the reading").click()
+    page.get_by_role("button", name=text("place-log")).click()
     expect(page.get_by_text("Last read: 34 °C")).to_be_visible()
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     go(page, server, "#/round")
 
     expect(page.get_by_role("article").filter(has_text="34 °C")).to_contain_text("urgent")
@@ -51,12 +52,12 @@ def test_a_colony_put_to_rest_says_since_when_and_until(phone, server):
     claim(page, server)
     open_colony(page, server)
     page.get_by_role("button", name="Change").click()
-    page.get_by_role("button", name="Resting").click()
-    page.get_by_label("Wake it up on").fill("2099-03-01")
+    page.get_by_role("button", name=text("colony-condition-resting")).click()
+    page.get_by_label(text("colony-form-fate-wakes-on")).fill("2099-03-01")
     page.get_by_role("button", name="Save").click()
     plan = page.get_by_role("region", name="The plan")
 
-    expect(plan.get_by_text("In winter rest.")).to_be_visible()
+    expect(plan.get_by_text(text("notice-resting"))).to_be_visible()
     expect(plan.get_by_text("Wake it up in")).to_be_visible()
 
 
@@ -65,7 +66,7 @@ def test_a_phone_that_shows_fahrenheit_stores_celsius_and_shows_again_what_was_t
     claim(page, server)
     add_place(page, server, "Window sill", "24")
     go(page, server, "#/settings")
-    page.get_by_role("group", name="Temperatures in").get_by_role("button", name="°F").click()
+    page.get_by_role("group", name=text("look-degrees")).get_by_role("button", name="°F").click()
     go(page, server, "#/places")
     expect(page.get_by_text("75 °F by day")).to_be_visible()
     page.get_by_role("button", name="Change").click()
@@ -76,13 +77,13 @@ def test_a_phone_that_shows_fahrenheit_stores_celsius_and_shows_again_what_was_t
     expect(page.get_by_label("At night, °F")).to_have_value("68.5")
     open_colony(page, server)
     page.get_by_role("button", name="Change").click()
-    page.get_by_role("combobox", name="Stands in").select_option("Window sill")
+    page.get_by_role("combobox", name=text("place-stands")).select_option("Window sill")
     page.get_by_role("button", name="Save").click()
     go(page, server, "#/places")
-    page.get_by_role("button", name="Log a reading").click()
+    page.get_by_role("button", name=text("place-reading")).click()
     page.get_by_label("Temperature, °F").fill("93")
-    page.get_by_role("button", name="Log the reading").click()
-    expect(page.get_by_text("All synced")).to_be_visible()
+    page.get_by_role("button", name=text("place-log")).click()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     stored = page.evaluate(
         "async () => (await import(`/static/${document.body.dataset.build}/signals/rows.js`)).rowsOf('place')[0].set"
     )
@@ -100,17 +101,17 @@ def test_a_count_of_none_asks_for_another_look_and_the_task_opens_the_count(phon
     claim(page, server)
     open_colony(page, server)
     page.get_by_role("button", name="Count", exact=True).click()
-    save = page.get_by_role("button", name="Log the count")
+    save = page.get_by_role("button", name=text("log-count"))
     expect(save).to_be_disabled()  # what nobody looked at is not counted
-    page.get_by_label("Workers seen").fill("0")
+    page.get_by_label(text("log-workers")).fill("0")
     save.click()
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     go(page, server, "#/round")
     task = page.get_by_role("article").filter(has_text="Look and count")
     task.get_by_role("button", name="Count: Look and count").click()
-    page.get_by_role("button", name="Eggs, pupae, queens").click()
-    page.get_by_label("Queens seen").fill("0")
-    page.get_by_role("button", name="Log the count").click()
+    page.get_by_role("button", name=text("log-more-brood")).click()
+    page.get_by_label(text("log-queens")).fill("0")
+    page.get_by_role("button", name=text("log-count")).click()
     open_colony(page, server)
     plan = page.get_by_role("region", name="The plan")
 
@@ -122,17 +123,17 @@ def test_a_rest_that_is_over_is_put_right_in_the_colony(phone, server):
     claim(page, server)
     open_colony(page, server)
     page.get_by_role("button", name="Change").click()
-    page.get_by_role("button", name="Resting").click()
+    page.get_by_role("button", name=text("colony-condition-resting")).click()
     page.get_by_label("Resting since").fill("2026-01-01")
-    page.get_by_label("Wake it up on").fill("2026-04-01")
+    page.get_by_label(text("colony-form-fate-wakes-on")).fill("2026-04-01")
     page.get_by_role("button", name="Save").click()
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     go(page, server, "#/round")
-    page.get_by_role("link", name="Change the colony").click()
+    page.get_by_role("link", name=text("round-change")).click()
 
     expect(page.get_by_text("Its rest was to end")).to_be_visible()
     page.get_by_role("button", name="Change").click()
-    page.get_by_role("button", name="Well", exact=True).click()
+    page.get_by_role("button", name=text("colony-condition-well"), exact=True).click()
     page.get_by_role("button", name="Save").click()
     expect(page.get_by_text("Its rest was to end")).to_have_count(0)
 
@@ -142,7 +143,7 @@ def test_a_colony_that_is_saved_again_sets_no_condition_that_did_not_change(phon
     claim(page, server)
     open_colony(page, server)
     page.get_by_role("button", name="Change").click()
-    page.get_by_role("button", name="Settling").click()
+    page.get_by_role("button", name=text("colony-condition-settling")).click()
     with page.expect_request(lambda request: '"condition":"settling"' in (request.post_data or "")):
         page.get_by_role("button", name="Save").click()
     page.get_by_role("button", name="Change").click()
@@ -159,11 +160,11 @@ def test_a_sensor_gets_its_token_once_and_what_it_sends_is_shown(phone, server):
     claim(page, server)
     add_place(page, server, "Cabinet", "24")
     page.get_by_role("button", name="Sensors").click()
-    expect(page.get_by_text("No sensor here.")).to_be_visible()
-    page.get_by_role("button", name="Add a sensor").click()
-    page.get_by_label("Name of the sensor").fill("Board")
-    page.get_by_role("button", name="Make its token").click()
-    expect(page.get_by_text("Nothing has come from it yet")).to_be_visible()
+    expect(page.get_by_text(text("sensor-none"))).to_be_visible()
+    page.get_by_role("button", name=text("sensor-add")).click()
+    page.get_by_label(text("sensor-name")).fill("Board")
+    page.get_by_role("button", name=text("sensor-make")).click()
+    expect(page.get_by_text(text("sensor-never"))).to_be_visible()
     token = page.locator(".address").inner_text()
 
     sent = send(f"{server.url}/api/readings", {"temperature": 25.5, "humidity": 48}, token)
@@ -176,9 +177,9 @@ def test_a_sensor_gets_its_token_once_and_what_it_sends_is_shown(phone, server):
     expect(page.get_by_text("Last heard")).to_be_visible()
     expect(page.get_by_text(token)).to_have_count(0)
 
-    page.get_by_role("button", name="End it").click()
-    page.get_by_role("button", name="End it").click()
-    expect(page.get_by_text("No sensor here.")).to_be_visible()
+    page.get_by_role("button", name=text("sensor-end")).click()
+    page.get_by_role("button", name=text("sensor-end")).click()
+    expect(page.get_by_text(text("sensor-none"))).to_be_visible()
 
 
 def send(url, body, token):

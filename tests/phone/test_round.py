@@ -7,6 +7,7 @@ from playwright.sync_api import Page, expect
 from tests.phone.conftest import add_colony, claim, open_colony
 from tests.phone.test_story import go
 from tests.support.server import Server
+from tests.support.words import text
 
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
@@ -37,7 +38,7 @@ def test_several_colonies_are_fed_at_once_and_taken_back_at_once(phone, server):
     done = page.get_by_role("region", name="Done")
     expect(done.get_by_text("1 drop of sugar water")).to_have_count(2)
     expect(page.get_by_role("img", name="2 of 4 done")).to_be_visible()
-    page.get_by_role("status").get_by_role("button", name="Undo").click()
+    page.get_by_role("status").get_by_role("button", name=text("round-undo")).click()
 
     expect(done.get_by_text("1 drop of sugar water")).to_have_count(0)
 
@@ -51,7 +52,7 @@ def test_the_icon_of_the_app_counts_what_is_due_now(phone, server):
     )
     claim(page, server)
     go(page, server, "#/round")
-    now = page.get_by_role("region", name="Now").get_by_role("article")
+    now = page.get_by_role("region", name=text("round-now")).get_by_role("article")
     expect(now).not_to_have_count(0)
     due = now.count()
     expect_badge(page, due)
@@ -80,18 +81,18 @@ def test_a_task_put_off_to_tomorrow_leaves_now_and_one_skipped_keeps_its_reason(
     page = phone()
     claim(page, server)
     go(page, server, "#/round")
-    now = page.get_by_role("region", name="Now", exact=True)
+    now = page.get_by_role("region", name=text("round-now"), exact=True)
     expect(now.get_by_role("article")).to_have_count(2)
     now.get_by_role("button", name="Later: 1 drop of sugar water").click()
-    page.get_by_role("button", name="Tomorrow").click()
+    page.get_by_role("button", name=text("later-tomorrow")).click()
     expect(now.get_by_role("article")).to_have_count(1)
     now.get_by_role("button", name="Later:").click()
-    page.get_by_role("button", name="There is still food").click()
-    page.get_by_role("button", name="Skip it").click()
+    page.get_by_role("button", name=text("later-why-still-food")).click()
+    page.get_by_role("button", name=text("later-go")).click()
 
     expect(now).to_have_count(0)
     expect(page.get_by_text("Nothing until")).to_be_visible()
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     assert sorted(str(each.get("why")) for each in outbox_and_rows(page, "later")) == ["None", "still food"]
 
 
@@ -101,11 +102,11 @@ def test_the_keepers_own_interval_rules_over_the_plan_until_it_is_cleared(phone,
     open_colony(page, server)
     plan = page.get_by_role("region", name="The plan")
     plan.get_by_text("Sugar: ").click()
-    plan.get_by_role("button", name="Set your own interval").first.click()
+    plan.get_by_role("button", name=text("plan-set")).first.click()
     plan.get_by_role("button", name="Your own interval: more").click()
-    plan.get_by_role("button", name="Keep this interval").click()
+    plan.get_by_role("button", name=text("plan-keep")).click()
     expect(plan.get_by_text("You set this to every 5 days.").first).to_be_visible()
-    plan.get_by_role("button", name="Let the plan decide").click()
+    plan.get_by_role("button", name=text("plan-clear")).click()
 
     expect(plan.get_by_text("You set this to every 5 days.")).to_have_count(0)
 
@@ -116,23 +117,23 @@ def test_the_keepers_own_days_and_a_pause_rule_over_the_plan_until_they_are_clea
     open_colony(page, server)
     plan = page.get_by_role("region", name="The plan")
     plan.locator("summary", has_text="Sugar").click()
-    plan.get_by_role("button", name="Days, hour or a pause").first.click()
+    plan.get_by_role("button", name=text("plan-rhythm-open")).first.click()
     sheet = page.get_by_role("dialog")
     for day in ("Monday", "Thursday"):
         sheet.get_by_role("button", name=day).click()
-    sheet.get_by_label("At this hour").fill("18:30")
+    sheet.get_by_label(text("plan-rhythm-hour")).fill("18:30")
     sheet.get_by_role("button", name="Save").click()
     expect(plan.get_by_text("Monday, Thursday at 18:30")).to_be_visible()
-    expect(plan.get_by_text("On the days and at the hour that you set.")).to_be_visible()
-    plan.get_by_role("button", name="Days, hour or a pause").first.click()
-    sheet.get_by_label("Pause until").fill("2099-03-01")
+    expect(plan.get_by_text(text("reason-interval-chosen"))).to_be_visible()
+    plan.get_by_role("button", name=text("plan-rhythm-open")).first.click()
+    sheet.get_by_label(text("plan-rhythm-until")).fill("2099-03-01")
     sheet.get_by_role("button", name="Save").click()
     expect(plan.get_by_text("Sugar: Paused until")).to_be_visible()
     expect(plan.locator("summary", has_text="Sugar")).to_have_count(0)
     rule = outbox_and_rows(page, "rule")[0]
     assert (rule["need"], rule["weekdays"], rule["at"]) == ("sugar", [0, 3], "18:30")
     plan.locator("div.card", has_text="Sugar").get_by_role("button").click()
-    sheet.get_by_role("button", name="Let the plan decide").click()
+    sheet.get_by_role("button", name=text("plan-clear")).click()
 
     expect(plan.locator("summary", has_text="Sugar")).to_be_visible()
     assert outbox_and_rows(page, "rule") == []
@@ -143,9 +144,9 @@ def test_a_water_level_typed_in_mm_is_logged_in_mm(phone, server):
     claim(page, server)
     open_colony(page, server)
     page.get_by_role("button", name="Water", exact=True).click()
-    page.get_by_label("Or type it, in mm").fill("37,5")
-    page.get_by_role("button", name="Log this level").click()
-    expect(page.get_by_role("region", name="Diary")).to_contain_text("Water read: 37.5 mm")
+    page.get_by_label(text("log-mm")).fill("37,5")
+    page.get_by_role("button", name=text("log-read")).click()
+    expect(page.get_by_role("region", name=text("colony-diary"))).to_contain_text("Water read: 37.5 mm")
 
     assert [each["level_mm"] for each in outbox_and_rows(page, "water")] == [37.5]
 
@@ -155,7 +156,7 @@ def test_the_level_follows_a_finger_on_the_drawn_tube(phone, server):
     claim(page, server)
     open_colony(page, server)
     page.get_by_role("button", name="Water", exact=True).click()
-    level = page.get_by_role("slider", name="Water level")
+    level = page.get_by_role("slider", name=text("log-level"))
     box = level.bounding_box()
     assert box
     page.mouse.move(box["x"] + box["width"] / 2, box["y"] + box["height"] * 0.2)
@@ -174,8 +175,8 @@ def test_a_refused_origin_stops_the_feeding_but_what_happened_can_be_logged(phon
     page.get_by_role("button", name="Feeding", exact=True).click()
     page.get_by_label("Where it comes from").select_option("home_cockroach")
     expect(page.get_by_role("alert")).to_contain_text("Do not offer this.")
-    expect(page.get_by_role("button", name="Log the feeding")).to_have_count(0)
-    page.get_by_role("button", name="It already happened: log it all the same").click()
+    expect(page.get_by_role("button", name=text("log-go"))).to_have_count(0)
+    page.get_by_role("button", name=text("log-despite")).click()
     expect(page.get_by_role("dialog")).to_have_count(0)
 
     assert [each["despite"] for each in outbox_and_rows(page, "feeding")] == [["home_cockroach"]]

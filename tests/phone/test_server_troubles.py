@@ -9,6 +9,7 @@ import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim
 from tests.phone.test_story import go, online_again
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -17,7 +18,7 @@ def test_a_log_made_while_the_database_is_held_stays_on_the_phone_and_is_sent_af
     page = phone()
     claim(page, server)
     go(page, server, "#/round")
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     with closing(sqlite3.connect(server.data / "broodshelf.sqlite3", isolation_level=None)) as other:
         other.execute("BEGIN IMMEDIATE")
         page.get_by_role("article").filter(has_text="sugar water").get_by_role(
@@ -26,7 +27,7 @@ def test_a_log_made_while_the_database_is_held_stays_on_the_phone_and_is_sent_af
         # the server waits for the lock itself, 10 s, before it gives up
         banner = page.get_by_role("alert").filter(has_text="The server is held up.")
         expect(banner).to_contain_text("stays on this phone and is sent later", timeout=30_000)
-        expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+        expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
         other.execute("ROLLBACK")
     online_again(page)
 
@@ -37,7 +38,7 @@ def test_a_full_disk_is_named_and_the_log_waits(phone, server):
     page = phone()
     claim(page, server)
     go(page, server, "#/round")
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     told = {"type": "urn:broodshelf:problem:disk_full", "status": 507, "code": "disk_full", "detail": "…"}
     page.route(
         "**/api/sync",
@@ -47,7 +48,7 @@ def test_a_full_disk_is_named_and_the_log_waits(phone, server):
         "button", name="Done as suggested"
     ).click()
     expect(page.get_by_role("alert").filter(has_text="The server's disk is full.")).to_be_visible()
-    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     page.unroute("**/api/sync")
     online_again(page)
 

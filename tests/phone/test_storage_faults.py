@@ -12,6 +12,7 @@ from tests.phone.conftest import claim, worker_ready
 from tests.phone.test_story import go, online_again
 from tests.support.kept_shelf import KeptShelf
 from tests.support.server import Server
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -53,20 +54,20 @@ def test_a_damaged_entry_is_shown_and_exported_and_holds_nothing_up(phone, serve
         entry["op"].pop("id")
     page.evaluate(PUT, entry)
     page.reload()
-    page.get_by_role("link", name="1 needs attention").click()
+    page.get_by_role("link", name=text("saving-attention", count=1)).click()
     expect(
-        page.get_by_role("heading", name="For your attention")
+        page.get_by_role("heading", name=text("attention-title"))
     ).to_be_visible()  # no tasks of the round any more
     expect(page.get_by_role("article")).to_contain_text("Needs attention")
     with page.expect_download() as download:
-        page.get_by_role("button", name="Export all of these").click()
+        page.get_by_role("button", name=text("attention-export")).click()
     download.value.save_as(tmp_path / "kept.json")
     go(page, server, "#/round")
     one_tap(page)
 
     assert [e["op_id"] for e in json.loads((tmp_path / "kept.json").read_text())["entries"]] == ["x"]
     expect(page.get_by_role("region", name="Done")).to_contain_text("Synced")
-    expect(page.get_by_role("link", name="1 needs attention")).to_be_visible()
+    expect(page.get_by_role("link", name=text("saving-attention", count=1))).to_be_visible()
 
 
 def test_a_dead_handle_is_opened_anew_and_the_log_is_saved(phone, server):
@@ -90,7 +91,7 @@ def test_a_full_disk_is_said_and_the_need_stays_until_it_is_saved(phone, server)
     expect(page.get_by_text("Not saved: this phone could not store it.")).to_be_visible()
     expect(page.get_by_role("article").filter(has_text="Protein")).to_be_visible()
     one_tap(page)
-    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     online_again(page)
 
 
@@ -110,7 +111,7 @@ def test_an_app_that_is_too_old_says_so_and_keeps_its_logs(phone, server):
     go(page, server, "#/round")
     one_tap(page)
     expect(page.get_by_role("alert")).to_contain_text("too old")
-    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     page.context.unroute_all()
     online_again(page)
 
@@ -151,7 +152,7 @@ def test_a_login_page_in_between_is_never_stored_as_the_app_and_loses_nothing(ph
     page.reload()
     one_tap(page)
     expect(page.get_by_role("alert")).to_contain_text("asks for a sign-in")
-    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     assert not any("Sign in to the network" in text for text in page.evaluate(CACHED))
     login.unlink()
     online_again(page)
@@ -164,6 +165,6 @@ def test_a_shell_with_a_login_page_in_it_is_not_installed_at_all(phone, proxied,
     if behind_a_login:
         (proxied.data / "login-page").write_text(f"/static/{build}/parcels/screens.txt")
     page.goto(proxied.url)
-    expect(page.get_by_role("button", name="Join a shelf that exists")).to_be_visible()
+    expect(page.get_by_role("button", name=text("start-join-one"))).to_be_visible()
 
     assert page.evaluate(INSTALLED) == installed

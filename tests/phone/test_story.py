@@ -12,6 +12,7 @@ import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import add_colony, claim, worker_ready
 from tests.support.server import Server
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -23,25 +24,25 @@ def go(page: Page, server: Server, hash_: str) -> None:
 def online_again(page: Page) -> None:
     page.context.set_offline(False)
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
 
 def report_leak(page: Page) -> None:
-    page.get_by_role("button", name="Something is wrong").click()
+    page.get_by_role("button", name=text("event-kind-fault")).click()
     expect(page.get_by_text("First steps: stand the tube over a saucer")).to_be_visible()
-    page.get_by_role("button", name="Report it").click()
+    page.get_by_role("button", name=text("log-report")).click()
 
 
 def pair(new: Page, keeper: Page, server: Server) -> None:
     """Let a second phone in by the code that it shows."""
     go(new, server, "")
-    new.get_by_role("button", name="Join a shelf that exists").click()
+    new.get_by_role("button", name=text("start-join-one")).click()
     code = new.locator(".code").inner_text()
     go(keeper, server, "#/settings")
-    keeper.get_by_label("Let a new phone in").fill(code)
-    keeper.get_by_role("button", name="Find it", exact=True).click()
+    keeper.get_by_label(text("house-new-phone")).fill(code)
+    keeper.get_by_role("button", name=text("house-look-up"), exact=True).click()
     keeper.get_by_role("button", name="Mira").click()
-    expect(new.get_by_role("heading", name="The round")).to_be_visible()
+    expect(new.get_by_role("heading", name=text("round-title"))).to_be_visible()
 
 
 def test_a_log_made_offline_survives_a_restart_and_reaches_the_other_phone_once(phone, server):
@@ -52,17 +53,17 @@ def test_a_log_made_offline_survives_a_restart_and_reaches_the_other_phone_once(
     go(mine, server, "#/round")
     protein = mine.get_by_role("article").filter(has_text="Protein")
     protein.get_by_role("button", name="Done as suggested").click()
-    expect(mine.get_by_text("1 saved on this phone")).to_be_visible()
+    expect(mine.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     mine.get_by_role("link", name="Amber").first.click()
     report_leak(mine)
-    expect(mine.get_by_text("2 saved on this phone")).to_be_visible()
+    expect(mine.get_by_text(text("saving-waiting", count=2))).to_be_visible()
     context = mine.context
     mine.close()
     mine = context.new_page()
     mine.set_default_timeout(15_000)
     go(mine, server, "#/round")
 
-    expect(mine.get_by_text("2 saved on this phone")).to_be_visible()
+    expect(mine.get_by_text(text("saving-waiting", count=2))).to_be_visible()
     expect(mine.get_by_role("article").filter(has_text="Leaking reservoir")).to_contain_text("urgent")
     expect(mine.get_by_role("region", name="Done")).to_contain_text("Saved on this phone")
 
@@ -71,9 +72,11 @@ def test_a_log_made_offline_survives_a_restart_and_reaches_the_other_phone_once(
     pair(other, mine, server)
     expect(other.get_by_role("article").filter(has_text="Leaking reservoir")).to_contain_text("urgent")
     done = other.get_by_role("region", name="Done")
-    expect(done.get_by_text("killed")).to_have_count(1)  # the prey, whichever the plan chose
+    expect(done.get_by_text(text("form-whole-dead"))).to_have_count(1)  # the prey, whichever the plan chose
     expect(done).to_contain_text("by Mira")
-    expect(other.get_by_role("region", name="Now").get_by_text("killed")).to_have_count(0)
+    expect(
+        other.get_by_role("region", name=text("round-now")).get_by_text(text("form-whole-dead"))
+    ).to_have_count(0)
 
 
 def test_undo_takes_a_log_back_on_both_sides(phone, server):
@@ -83,10 +86,10 @@ def test_undo_takes_a_log_back_on_both_sides(phone, server):
     sugar = page.get_by_role("article").filter(has_text="sugar water")
     sugar.get_by_role("button", name="Done as suggested").click()
     expect(sugar).to_have_count(0)
-    page.get_by_role("status").get_by_role("button", name="Undo").click()
+    page.get_by_role("status").get_by_role("button", name=text("round-undo")).click()
 
     expect(sugar).to_have_count(1)
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
 
 def test_a_server_killed_between_request_and_answer_loses_and_doubles_nothing(phone, server):
@@ -107,11 +110,13 @@ def test_a_server_killed_between_request_and_answer_loses_and_doubles_nothing(ph
     expect(page.get_by_text("1 saved on this phone · No connection")).to_be_visible()
     server.start()
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     go(page, server, "#/shelf")
     page.get_by_role("link", name="Amber").click()
 
-    expect(page.get_by_role("region", name="Diary").get_by_text("1 drop of sugar water")).to_have_count(1)
+    expect(
+        page.get_by_role("region", name=text("colony-diary")).get_by_text("1 drop of sugar water")
+    ).to_have_count(1)
 
 
 def test_a_pass_lets_a_stand_in_feed_two_colonies_until_it_is_taken_back(phone, server):
@@ -121,30 +126,30 @@ def test_a_pass_lets_a_stand_in_feed_two_colonies_until_it_is_taken_back(phone, 
         go(keeper, server, "#/colony/new")
         add_colony(keeper, name)
     go(keeper, server, "#/handover")
-    keeper.get_by_role("textbox", name="Who", exact=True).fill("Grandpa")
+    keeper.get_by_role("textbox", name=text("handover-who"), exact=True).fill("Grandpa")
     for name in ("Amber", "Birch"):
         keeper.get_by_role("button", name=name, exact=True).click()
-    keeper.get_by_label("What they should know").fill("The flies are in the fridge door.")
-    keeper.get_by_role("button", name="Make the pass").click()
-    keeper.get_by_role("button", name="Make the link").click()
+    keeper.get_by_label(text("handover-know")).fill("The flies are in the fridge door.")
+    keeper.get_by_role("button", name=text("handover-go")).click()
+    keeper.get_by_role("button", name=text("handover-make-link")).click()
     link = keeper.get_by_role("link", name="#/pass/").inner_text()
     of_pass = keeper.get_by_role("article").filter(has_text="Grandpa")
-    of_pass.get_by_text("Show the rounds in a calendar").click()
-    of_pass.get_by_role("button", name="Make the address").click()
+    of_pass.get_by_text(text("calendar-address-title")).click()
+    of_pass.get_by_role("button", name=text("calendar-address-make")).click()
     address = of_pass.get_by_role("link", name=".ics").inner_text()
 
     guest = phone()
     guest.goto(link)
     expect(guest).not_to_have_url(re.compile("#/pass/"))
-    guest.get_by_role("button", name="Open the pass").click()
+    guest.get_by_role("button", name=text("start-open-pass")).click()
     expect(guest.get_by_text("The flies are in the fridge door.")).to_be_visible()
     expect(guest.get_by_role("heading", name="Cedar")).to_have_count(0)
     worker_ready(guest)
     guest.context.set_offline(True)
     guest.get_by_role("article").filter(has_text="Birch").filter(has_text="sugar water").get_by_role(
-        "button", name="I gave it"
+        "button", name=text("stand-in-gave")
     ).click()
-    expect(guest.get_by_text("1 saved on this phone")).to_be_visible()
+    expect(guest.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     online_again(guest)
     go(keeper, server, "#/round")
     keeper.evaluate("() => window.dispatchEvent(new Event('online'))")
@@ -155,21 +160,21 @@ def test_a_pass_lets_a_stand_in_feed_two_colonies_until_it_is_taken_back(phone, 
 
     guest.context.set_offline(True)
     guest.get_by_role("article").filter(has_text="Amber").filter(has_text="sugar water").get_by_role(
-        "button", name="I gave it"
+        "button", name=text("stand-in-gave")
     ).click()
-    expect(guest.get_by_text("1 saved on this phone")).to_be_visible()
+    expect(guest.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     go(keeper, server, "#/handover")
     keeper.on("dialog", lambda dialog: dialog.accept())
     keeper.get_by_role("button", name="Take it back").click()
-    expect(keeper.get_by_text("taken back")).to_be_visible()
+    expect(keeper.get_by_text(text("handover-state-back"))).to_be_visible()
     guest.context.set_offline(False)
     guest.evaluate("() => window.dispatchEvent(new Event('online'))")
     expect(guest.get_by_text("The keeper has taken this pass back.")).to_be_visible()
     with pytest.raises(urllib.error.HTTPError, match="404"):
         urllib.request.urlopen(address, timeout=10)
-    guest.get_by_role("link", name="Unsent logs").click()
+    guest.get_by_role("link", name=text("frame-banner-unsent")).click()
     with guest.expect_download() as download:
-        guest.get_by_role("button", name="Export all of these").click()
+        guest.get_by_role("button", name=text("attention-export")).click()
     kept = json.loads(Path(download.value.path()).read_text())
 
     assert [entry["op"]["set"]["need"] for entry in kept["entries"]] == ["sugar"]
@@ -202,8 +207,8 @@ def test_what_is_typed_into_a_form_survives_a_sync_and_a_choice(phone, server):
     go(page, server, "#/colony/new")
     name = page.get_by_role("textbox", name="Name", exact=True)
     name.fill("Birch")
-    page.get_by_role("button", name="Growing").click()
+    page.get_by_role("button", name=text("colony-stage-growing")).click()
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
     expect(name).to_have_value("Birch")

@@ -29,20 +29,20 @@ def run(page: Page, script: str, argument: object = None) -> object:
 def wait_synced(page: Page) -> None:
     """Wait until the outbox is empty and the screen says so, which it may a moment later."""
     page.wait_for_function(f"async () => {{ {MODULES} return !(await at('rows')).outbox.value.length; }}")
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
 
 def start_tasting(page: Page) -> None:
-    page.get_by_text("What they like").click()
+    page.get_by_text(text("tasting-title")).click()
     for food in ("Cricket", "Mealworm"):
         page.get_by_role("button", name=food, exact=True).click()
-    page.get_by_role("button", name="Start the tasting").click()
-    expect(page.get_by_role("button", name="End the tasting")).to_be_visible()
+    page.get_by_role("button", name=text("tasting-go")).click()
+    expect(page.get_by_role("button", name=text("tasting-end"))).to_be_visible()
     wait_synced(page)
 
 
 def past_of(page: Page, what: str) -> None:
-    page.get_by_role("region", name="Diary").get_by_role(
+    page.get_by_role("region", name=text("colony-diary")).get_by_role(
         "button", name=re.compile(f"^{re.escape(what)}")
     ).click()
     expect(page.get_by_role("dialog")).to_be_visible()
@@ -53,15 +53,15 @@ def test_a_tasting_needs_two_foods_and_is_not_offered_while_a_colony_settles(pho
     page = phone()
     claim(page, server)
     open_colony(page, server)
-    page.get_by_text("What they like").click()
+    page.get_by_text(text("tasting-title")).click()
     page.get_by_role("button", name="Cricket", exact=True).click()
-    page.get_by_role("button", name="Start the tasting").click()
-    expect(page.get_by_text("Choose 2 to 5 foods.")).to_be_visible()
+    page.get_by_role("button", name=text("tasting-go")).click()
+    expect(page.get_by_text(text("tasting-pick"))).to_be_visible()
     colony_id = page.url.rpartition("/")[2]
     run(page, "(await at('actions')).keep('colony', { condition: 'settling' }, given);", colony_id)
 
     expect(page.get_by_text("Not now (settling): a refusal would mean nothing.")).to_be_visible()
-    expect(page.get_by_role("button", name="Start the tasting")).to_have_count(0)
+    expect(page.get_by_role("button", name=text("tasting-go"))).to_have_count(0)
 
 
 @pytest.mark.without_worker
@@ -77,25 +77,25 @@ def test_a_tasting_is_offered_by_the_round_and_tells_what_was_taken(phone, serve
     expect(page.get_by_role("region", name="Done")).to_contain_text(re.compile("cricket|mealworm"))
     wait_synced(page)
     open_colony(page, server)
-    diary = page.get_by_role("region", name="Diary")
+    diary = page.get_by_role("region", name=text("colony-diary"))
     expect(diary).to_contain_text("Part of the tasting: Cricket, Mealworm")
-    page.get_by_role("button", name="Check", exact=True).click()
-    page.get_by_role("button", name="All taken").click()
+    page.get_by_role("button", name=text("event-kind-check"), exact=True).click()
+    page.get_by_role("button", name=text("event-outcome-all")).click()
     expect(page.get_by_role("dialog")).to_have_count(0)
     wait_synced(page)
 
     expect(page.get_by_text("1 offer", exact=False)).to_be_visible()
-    page.get_by_text("The figures in a table").click()
+    page.get_by_text(text("part-table")).click()
     first, second = page.get_by_role("row").all_inner_texts()[1:]
     # one of one taken, with the flat prior of an unknown food: its share lies above that of the other
     assert float(re.findall(r"(\d+) %", first)[0]) > float(re.findall(r"(\d+) %", second)[0])
     assert re.findall(r"\t(\d)\t", f"{first}\n{second}") == ["1", "0"]
 
-    page.get_by_role("button", name="End the tasting").click()
-    page.get_by_text("Earlier tastings").click()
+    page.get_by_role("button", name=text("tasting-end")).click()
+    page.get_by_text(text("tasting-earlier")).click()
     expect(page.get_by_text(re.compile("^(Cricket|Mealworm): taken 1 of 1 time$"))).to_be_visible()
-    page.get_by_role("status").get_by_role("button", name="Undo").click()
-    expect(page.get_by_role("button", name="End the tasting")).to_be_visible()
+    page.get_by_role("status").get_by_role("button", name=text("round-undo")).click()
+    expect(page.get_by_role("button", name=text("tasting-end"))).to_be_visible()
 
 
 @pytest.mark.without_worker
@@ -123,7 +123,7 @@ def test_a_tasting_shows_what_another_colony_of_the_species_took(phone, server):
     expect(
         page.get_by_text(re.compile("^Taken in about .* 0 offers and what 1 colony like it took$"))
     ).to_be_visible()
-    expect(page.get_by_text("Not offered yet")).to_have_count(2)
+    expect(page.get_by_text(text("tasting-not-offered"))).to_have_count(2)
 
 
 @pytest.mark.without_worker
@@ -134,14 +134,14 @@ def test_a_feeding_logged_by_hand_counts_for_the_tasting_if_its_food_is_tasted(p
     start_tasting(page)
     page.get_by_role("button", name="Feeding", exact=True).click()
     sheet = page.get_by_role("dialog")
-    sheet.get_by_role("button", name="More foods").click()
+    sheet.get_by_role("button", name=text("log-more")).click()
     sheet.get_by_role("button", name="Boiled egg", exact=True).click()
-    expect(sheet.get_by_text("This counts for the running tasting.")).to_have_count(0)
+    expect(sheet.get_by_text(text("tasting-here"))).to_have_count(0)
     sheet.get_by_role("button", name="Mealworm", exact=True).click()
-    expect(sheet.get_by_text("This counts for the running tasting.")).to_be_visible()
-    sheet.get_by_role("button", name="Log the feeding").click()
+    expect(sheet.get_by_text(text("tasting-here"))).to_be_visible()
+    sheet.get_by_role("button", name=text("log-go")).click()
 
-    expect(page.get_by_role("region", name="Diary")).to_contain_text("Part of the tasting")
+    expect(page.get_by_role("region", name=text("colony-diary"))).to_contain_text("Part of the tasting")
 
 
 def test_a_plan_made_before_the_tasting_counts_for_it_when_several_are_logged_at_once(phone, server):
@@ -160,12 +160,14 @@ def test_a_plan_made_before_the_tasting_counts_for_it_when_several_are_logged_at
     )
     go(page, server, "#/round")
     page.get_by_role("button", name="Several at once").click()
-    page.get_by_role("group", name="What they got").get_by_role("button", name="Protein").click()
+    page.get_by_role("group", name=text("several-what")).get_by_role(
+        "button", name=text("need-protein")
+    ).click()
     page.get_by_role("button", name="Log it for 1 colony").click()
     page.context.set_offline(False)
     open_colony(page, server)
 
-    expect(page.get_by_role("region", name="Diary")).to_contain_text("Part of the tasting: Two")
+    expect(page.get_by_role("region", name=text("colony-diary"))).to_contain_text("Part of the tasting: Two")
 
 
 @pytest.mark.without_worker
@@ -176,7 +178,7 @@ def test_a_colonys_history_says_who_changed_what_and_brings_a_value_back(phone, 
     colony_id = page.url.rpartition("/")[2]
     run(page, "(await at('actions')).keep('colony', { name: 'Birch', stage: 'growing' }, given);", colony_id)
     wait_synced(page)
-    page.get_by_role("button", name="Its history").click()
+    page.get_by_role("button", name=text("colony-past")).click()
     newest = page.get_by_role("dialog").get_by_role("listitem").first
     expect(newest).to_contain_text("Mira changed it")
     expect(newest).to_contain_text("Name: Birch before: Amber")
@@ -212,9 +214,9 @@ def test_a_value_that_lost_to_another_phone_is_in_the_history_and_can_be_brought
     wait_synced(other)
     page.context.set_offline(False)
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
-    expect(page.get_by_text("1 needs attention")).to_be_visible()
+    expect(page.get_by_text(text("saving-attention", count=1))).to_be_visible()
     open_colony(page, server)
-    page.get_by_role("button", name="Its history").click()
+    page.get_by_role("button", name=text("colony-past")).click()
     expect(page.get_by_text("“3” did not stand: a change on another phone was later.")).to_be_visible()
     page.get_by_role("button", name="Bring “3” back").click()
     expect(page.get_by_text("Queens: 3 before: 2")).to_be_visible()
@@ -227,19 +229,19 @@ def test_the_history_says_that_it_needs_a_connection_and_a_log_not_sent_has_none
     open_colony(page, server)
     page.context.set_offline(True)
     past_of(page, "Counted")
-    expect(page.get_by_text("This needs the server, and there is no connection just now.")).to_be_visible()
+    expect(page.get_by_text(text("part-needs-server"))).to_be_visible()
     page.context.set_offline(False)
     page.get_by_role("button", name="Try again").click()
     expect(page.get_by_role("dialog")).to_contain_text("Workers, roughly: Few")
     page.get_by_role("button", name="Close").click()
     page.context.set_offline(True)
     past_of(page, "Counted")
-    expect(page.get_by_text("The history is kept on the server, so this needs a connection.")).to_be_visible()
+    expect(page.get_by_text(text("history-offline"))).to_be_visible()
     page.get_by_role("button", name="Close").click()
     colony_id = page.url.rpartition("/")[2]
     run(page, "(await at('actions')).log('note', { colony_id: given, text: 'Eggs?' });", colony_id)
     past_of(page, "Eggs?")
-    expect(page.get_by_text("Not sent yet. Its history begins with the next connection.")).to_be_visible()
+    expect(page.get_by_text(text("history-unsent"))).to_be_visible()
 
 
 @pytest.mark.without_worker
@@ -249,7 +251,7 @@ def test_what_went_is_listed_at_the_end_of_the_shelf_and_comes_back_whole(phone,
     open_colony(page, server)
     colony_id = page.url.rpartition("/")[2]
     page.get_by_role("button", name="Void: Counted").click()
-    expect(page.get_by_text("Taken back")).to_be_visible()
+    expect(page.get_by_text(text("saving-taken-back"))).to_be_visible()
     wait_synced(page)
     run(page, "(await at('actions')).remove('colony', given);", colony_id)
     wait_synced(page)
@@ -261,10 +263,12 @@ def test_what_went_is_listed_at_the_end_of_the_shelf_and_comes_back_whole(phone,
     rows.first.get_by_role("button", name="Take it back").click()
     expect(rows).to_have_count(1)
     rows.first.get_by_role("button", name="Take it back").click()
-    expect(page.get_by_text("Nothing was deleted.")).to_be_visible()
+    expect(page.get_by_text(text("history-gone-none"))).to_be_visible()
     open_colony(page, server)
 
-    expect(page.get_by_role("region", name="Diary")).to_contain_text("Counted: Few workers, larvae: some")
+    expect(page.get_by_role("region", name=text("colony-diary"))).to_contain_text(
+        "Counted: Few workers, larvae: some"
+    )
     wait_synced(page)  # and nothing needs attention
 
 
@@ -275,7 +279,7 @@ def test_what_went_says_offline_that_it_needs_a_connection(phone, server):
     page.context.set_offline(True)
     go(page, server, "#/gone")
 
-    expect(page.get_by_text("This needs the server, and there is no connection just now.")).to_be_visible()
+    expect(page.get_by_text(text("part-needs-server"))).to_be_visible()
 
 
 def test_a_log_whose_colony_came_back_after_all_is_sent_again(phone, server):
@@ -297,19 +301,19 @@ def test_a_log_whose_colony_came_back_after_all_is_sent_again(phone, server):
         "set": {"colony_id": late[0], "text": "Moved", "happened_at": "2026-09-01T12:00:00.000+02:00"},
     }
     run(page, enqueue, {"changes": [note], "age_ms": 31 * DAY_MS})  # past the server's patience of 30 days
-    page.get_by_role("link", name="1 needs attention").click()
+    page.get_by_role("link", name=text("saving-attention", count=1)).click()
     expect(
-        page.get_by_role("heading", name="For your attention")
+        page.get_by_role("heading", name=text("attention-title"))
     ).to_be_visible()  # no tasks of the round any more
     card = page.get_by_role("article")
     expect(card).to_contain_text("What this belongs to is not on the server any more.")
     colony = {"kind": "colony", "id": late[0], "set": {"name": "Cedar"}}
     run(page, enqueue, {"changes": [colony], "age_ms": 0})
-    card.get_by_role("button", name="Send again").click()
+    card.get_by_role("button", name=text("attention-again")).click()
 
-    expect(page.get_by_text("Everything on this phone has been sent.")).to_be_visible()
+    expect(page.get_by_text(text("attention-none"))).to_be_visible()
     go(page, server, f"#/colony/{late[0]}")
-    expect(page.get_by_role("region", name="Diary")).to_contain_text("Moved")
+    expect(page.get_by_role("region", name=text("colony-diary"))).to_contain_text("Moved")
 
 
 def test_the_days_until_the_next_workers_run_down(phone, server):
@@ -333,12 +337,12 @@ def test_a_picture_opens_large_and_stands_in_the_diary(phone, server, picture):
     claim(page, server)
     open_colony(page, server)
     take(page, picture)
-    expect(page.get_by_role("region", name="Diary").locator("img")).to_have_count(1)
+    expect(page.get_by_role("region", name=text("colony-diary")).locator("img")).to_have_count(1)
     page.get_by_role("button", name="Look at the picture of").click()
     sheet = page.get_by_role("dialog")
     expect(sheet.get_by_role("img", name="Amber on")).to_be_visible()
-    sheet.get_by_role("button", name="Take this picture out").click()
-    expect(page.get_by_role("region", name="Pictures").locator("img")).to_have_count(0)
-    page.get_by_role("status").get_by_role("button", name="Undo").click()
-    expect(page.get_by_role("region", name="Pictures").locator("img")).to_have_count(1)
+    sheet.get_by_role("button", name=text("photo-remove")).click()
+    expect(page.get_by_role("region", name=text("photo-title")).locator("img")).to_have_count(0)
+    page.get_by_role("status").get_by_role("button", name=text("round-undo")).click()
+    expect(page.get_by_role("region", name=text("photo-title")).locator("img")).to_have_count(1)
     online_again(page)

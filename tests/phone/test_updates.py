@@ -19,6 +19,7 @@ from tests.phone.conftest import claim, open_colony, worker_ready
 from tests.phone.test_story import go
 from tests.support.kept_shelf import KeptShelf
 from tests.support.server import Server
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -164,16 +165,16 @@ def test_an_update_that_cannot_be_fetched_whole_waits_and_one_that_was_works_off
     page.evaluate(LOOK)
     expect(page.get_by_text(READY)).to_be_visible()
     server.kill()
-    page.get_by_role("button", name="Use it now").click()
+    page.get_by_role("button", name=text("frame-banner-use-it")).click()
     on_build(page, second)
     go(page, server, "#/round")
     page.get_by_role("button", name="Done as suggested").first.click()
-    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     page.reload()
     on_build(page, second)
     server.start()
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
 
 def test_a_newer_update_takes_the_place_of_one_that_waits_also_for_a_tab_that_opens_in_between(phone, server):
@@ -190,7 +191,7 @@ def test_a_newer_update_takes_the_place_of_one_that_waits_also_for_a_tab_that_op
     tab.goto(server.url)
     on_build(tab, first)
     expect(tab.get_by_text(READY)).to_be_visible()
-    tab.get_by_role("button", name="Use it now").click()
+    tab.get_by_role("button", name=text("frame-banner-use-it")).click()
 
     for each in (page, tab):
         on_build(each, last)
@@ -208,7 +209,7 @@ def test_a_page_taken_over_while_it_still_loads_comes_again_in_the_build_of_its_
     tab.wait_for_function("() => window.goOn !== undefined")
     last = server.become("B")
     page.evaluate(LOOK)
-    page.get_by_role("button", name="Use it now").click()
+    page.get_by_role("button", name=text("frame-banner-use-it")).click()
     on_build(page, last)
     on_build(tab, first)
     tab.evaluate("() => window.goOn()")
@@ -229,17 +230,17 @@ def test_a_new_version_waits_in_a_tab_where_somebody_writes_and_comes_when_that_
     field.fill("Two of them carry a lar")
     last = server.become("B")
     page.evaluate(LOOK)
-    page.get_by_role("button", name="Use it now").click()
+    page.get_by_role("button", name=text("frame-banner-use-it")).click()
     on_build(page, last)
     expect(tab.get_by_text("The new version comes when you have saved or left")).to_be_attached()
     expect(field).to_have_value("Two of them carry a lar")
     on_build(tab, first)
     field.press_sequentially("va.")
-    tab.get_by_role("dialog").get_by_role("button", name="Keep the note").click()
+    tab.get_by_role("dialog").get_by_role("button", name=text("log-keep-note")).click()
     on_build(tab, last)
 
     expect(tab.get_by_text("Two of them carry a larva.")).to_be_visible()
-    expect(tab.get_by_text("All synced")).to_be_visible()
+    expect(tab.get_by_text(text("saving-synced"))).to_be_visible()
     assert notes(server) == {"Two of them carry a larva.": 1}
 
 
@@ -251,9 +252,9 @@ def test_use_it_now_loads_the_page_again_also_when_the_new_worker_is_left_waitin
     page.reload()
     last = server.become("B")
     page.evaluate(LOOK)
-    page.get_by_role("button", name="Use it now").click()
+    page.get_by_role("button", name=text("frame-banner-use-it")).click()
     page.wait_for_function("() => !ServiceWorker.prototype.postMessage.toString().includes('undefined')")
-    page.get_by_role("button", name="Use it now").click()
+    page.get_by_role("button", name=text("frame-banner-use-it")).click()
 
     on_build(page, last)
 
@@ -267,7 +268,7 @@ def test_a_page_of_an_old_build_without_a_copy_gets_its_own_screens_from_the_ser
     fetched: list[tuple[str, bool]] = []
     page.on("response", lambda answer: fetched.append((answer.url, answer.ok)))
     page.evaluate("() => { location.hash = '#/larder'; }")
-    expect(page.get_by_role("heading", name="Larder").first).to_be_visible()
+    expect(page.get_by_role("heading", name=text("frame-nav-larder")).first).to_be_visible()
     static = [(url, ok) for url, ok in fetched if "/static/" in url]
 
     assert any(url.endswith("/screens/larder.js") for url, _ in static)
@@ -278,7 +279,7 @@ def test_a_page_of_an_old_build_without_a_copy_gets_its_own_screens_from_the_ser
 def test_a_server_that_moves_on_while_a_build_is_fetched_leaves_no_copy_with_two_builds(phone, server):
     page = phone()
     page.goto(server.url)
-    expect(page.get_by_role("button", name="Join a shelf that exists")).to_be_visible()
+    expect(page.get_by_role("button", name=text("start-join-one"))).to_be_visible()
     worker_ready(page)
     first, other = server.build(), "0123456789abcdef"
     said = page.evaluate(

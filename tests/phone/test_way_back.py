@@ -7,6 +7,7 @@ import re
 import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim
+from tests.support.words import text
 
 from broodshelf.cli import main
 
@@ -24,8 +25,8 @@ def test_the_printed_link_knows_whom_it_lets_in_and_asks_for_no_name(phone, serv
     new = phone()
     new.goto(f"{server.url}/#/claim/{link[1]}")
     expect(new.get_by_role("heading", name="Welcome back, Mira")).to_be_visible()
-    expect(new.get_by_label("Your name")).to_have_count(0)
-    new.get_by_role("button", name="Come in").click()
+    expect(new.get_by_label(text("start-your-name"))).to_have_count(0)
+    new.get_by_role("button", name=text("start-come-in")).click()
 
-    expect(new.get_by_role("heading", name="The round")).to_be_visible()
+    expect(new.get_by_role("heading", name=text("round-title"))).to_be_visible()
     expect(new.get_by_role("link", name="Amber").first).to_be_visible()

@@ -6,6 +6,7 @@ import pytest
 from selenium.webdriver.common.by import By
 from selenium.webdriver.support.ui import WebDriverWait
 from tests.support.webkit import webkit
+from tests.support.words import text
 
 pytestmark = [
     pytest.mark.browser,
@@ -30,11 +31,11 @@ def test_webkit_logs_with_the_server_stopped_and_sends_it_when_it_is_back(new_se
 
         browser.get(f"{new_server.url}/#/claim/{new_server.claim_code()}")
         wait.until(lambda b: b.find_elements(By.NAME, "person"))[0].send_keys("Mira")
-        press("Claim it")
+        press(text("start-claim-it"))
         wait.until(lambda b: b.find_elements(By.NAME, "name"))[0].send_keys("Amber")
-        press("Add the colony")
+        press(text("colony-form-add"))
         assert shows("The plan")
-        assert shows("All synced")
+        assert shows(text("saving-synced"))
         browser.execute_async_script(
             "const done = arguments[0]; navigator.serviceWorker.ready.then(() =>"
             " navigator.serviceWorker.controller ? done() :"
@@ -43,12 +44,12 @@ def test_webkit_logs_with_the_server_stopped_and_sends_it_when_it_is_back(new_se
         new_server.kill()
         browser.get(f"{new_server.url}/#/round")
         browser.refresh()
-        assert shows("The round")
+        assert shows(text("round-title"))
         press("Done as suggested")
-        assert shows("1 saved on this phone")
+        assert shows(text("saving-waiting", count=1))
         browser.refresh()
-        assert shows("1 saved on this phone")
+        assert shows(text("saving-waiting", count=1))
         new_server.start()
         browser.execute_script("window.dispatchEvent(new Event('online'))")
 
-        assert shows("All synced")
+        assert shows(text("saving-synced"))

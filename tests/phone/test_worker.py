@@ -13,6 +13,7 @@ from playwright.sync_api import Browser, Page, Playwright, expect
 from tests.phone.conftest import claim, worker_ready
 from tests.support.chromium import CHROMIUM, launched
 from tests.support.server import Server
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -168,10 +169,10 @@ def test_done_on_a_nudge_logs_offline_and_reaches_the_server_once(phone, server)
         }"""
     )
     page.goto(f"{server.url}/#/round")
-    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     page.context.set_offline(False)
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
     expect(page.get_by_role("region", name="Done").get_by_text("1 fruit fly")).to_have_count(1)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim, worker_ready
+from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
@@ -26,7 +27,7 @@ def test_with_the_worker_off_the_copy_leaves_the_phone_and_the_log_stays(phone, 
     server.kill()
     page.goto(f"{server.url}/#/round")
     page.get_by_role("button", name="Done as suggested").first.click()
-    expect(page.get_by_text("1 saved on this phone")).to_be_visible()
+    expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     server.settings["BROODSHELF_WORKER"] = "off"
     server.start()
 
@@ -34,10 +35,10 @@ def test_with_the_worker_off_the_copy_leaves_the_phone_and_the_log_stays(phone, 
     expect(
         page.locator("body[data-worker=off]")
     ).to_be_attached()  # the worker has sent the page away from itself
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     assert page.evaluate(LEFT)
 
     page.reload()
-    expect(page.get_by_text("All synced")).to_be_visible()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     expect(page.get_by_role("region", name="Done")).to_be_visible()
     assert page.evaluate(LEFT)  # the page did not register it again
