@@ -8,10 +8,10 @@ import time
 from collections.abc import Callable
 
 from flask import Flask
+from sqlalchemy import Connection
 
-from . import migrations
 from .care import catalogue
-from .errors import DatabaseLost
+from .errors import BroodshelfError
 from .languages.phones_file import phones_files
 from .logs import say
 from .nudges.channels.addresses import Phone
@@ -20,15 +20,22 @@ from .nudges.channels.mail.channel import MailChannel
 from .nudges.channels.push import vapid
 from .nudges.channels.push.channel import PushChannel
 from .nudges.channels.push.hosts import PushHosts
+from .nudges.channels.push.shared_key import load_shared
 from .nudges.channels.push.subscriptions import anybody_listens, listen_with_other_key
+from .nudges.channels.push.vapid import VapidKey
 from .nudges.nudger import Nudger
 from .nudges.outcomes.measures import Measures
-from .people.ledger import apply_revocations
+from .people.settling import Witness, settle
 from .records import database
 from .records.data_folder import make_private
-from .records.ended import Revocations, keep_book
-from .records.epochs import Marks, notice_restores
-from .records.loss import refuse_lost_file, refuse_lost_households
+from .records.ended import Revocations
+from .records.epochs import Marks
+from .records.home.alone import alone
+from .records.home.ending import keep_book
+from .records.home.folder import ENDINGS, in_folder
+from .records.home.shared import in_database
+from .records.home.taking_over import take_over
+from .records.loss import refuse_lost_file
 from .records.photo_files import PhotoFiles
 from .settings import Settings
 from .web import (
@@ -55,6 +62,7 @@ from .web.callers import believe_proxies
 from .web.parts import Parts, Pusher
 from .web.past_builds import PastBuilds
 from .web.probe import Probe
+from .web.readiness import Readiness
 from .web.request_body import SMALL_BODY_BYTES
 from .web.shell import Shell, find_folder
 
@@ -80,23 +88,29 @@ def create_app(
     app.config["SQLALCHEMY_DATABASE_URI"] = settings.database_url
     app.config["MAX_CONTENT_LENGTH"] = SMALL_BODY_BYTES
     database.prepare(app)
-    marks, revocations = Marks(settings.data / "marks"), Revocations(settings.data / "revoked.jsonl")
+    marks, revocations = Marks(settings.data / "marks"), Revocations(settings.data / ENDINGS)
     refuse_lost_file(settings.sqlite_file, marks)
+    home = in_database(revocations) if settings.shares else in_folder(settings.data, revocations)
+    witness = Witness(marks, revocations, home.endings)
+    keep_book(app, home.endings)
+    photos, past_builds = PhotoFiles(home.pictures), PastBuilds(home.builds)
+    shell = Shell(find_folder(), {"catalogue.json": _words(), **phones_files()}, worker_on=settings.worker_on)
     with app.app_context():
-        migrations.upgrade(database.db.engine)
-        keep_book(app, revocations)
         try:
-            with database.reading() as connection:
-                refuse_lost_households(connection, marks)
-        except DatabaseLost:
+            with alone(database.db.engine):
+                settle(database.db.engine, witness, clock())
+                with database.writing() as connection:
+                    key = _push_key(connection, settings)
+                    deaf = listen_with_other_key(connection, key.key_id)
+                if settings.shares:
+                    take_over(settings.data)
+                with database.reading() as connection:
+                    photos.sweep(connection, clock())
+                past_builds.keep(shell, clock())
+        except BroodshelfError:
             database.db.engine.dispose()
             raise
-        with database.writing() as connection:
-            for household_id in notice_restores(connection, marks, clock()):
-                say("restored database noticed", household_id=household_id)
-            apply_revocations(connection, revocations)
-            key = vapid.load_or_make(settings.data, in_use=anybody_listens(connection))
-            deaf = listen_with_other_key(connection, key.key_id)
+        probe = Probe(settings.data)
     if deaf:
         say(
             "the push key was changed: phones hear nothing until the app is opened on them",
@@ -110,16 +124,8 @@ def create_app(
         MailChannel(settings.mail) if settings.mail is not None else None,
     )
     pusher = Pusher(key, hosts, channels, Measures())
-    words = json.dumps(catalogue.as_json(), ensure_ascii=False, separators=(",", ":")).encode()
-    shell = Shell(find_folder(), {"catalogue.json": words, **phones_files()}, worker_on=settings.worker_on)
-    photos = PhotoFiles(settings.data / "photos")
-    with app.app_context(), database.reading() as connection:
-        photos.sweep(connection, clock())
-        probe = Probe(settings.data)
-    past_builds = PastBuilds(settings.data / "builds")
-    past_builds.keep(shell, clock())
     app.extensions["broodshelf"] = Parts(
-        settings, clock, shell, past_builds, photos, marks, revocations, pusher, probe
+        settings, clock, shell, past_builds, photos, home, witness, pusher, probe, Readiness()
     )
     app.wsgi_app = believe_proxies(app.wsgi_app, settings.trusted_proxy_hops)  # type: ignore[method-assign]
     request_log.install(app)
@@ -134,6 +140,17 @@ def create_app(
     return app
 
 
+def _push_key(connection: Connection, settings: Settings) -> VapidKey:
+    in_use = anybody_listens(connection)
+    if settings.shares:
+        return load_shared(connection, settings.data, settings.secrets, in_use=in_use)
+    return vapid.load_or_make(settings.data, in_use=in_use)
+
+
+def _words() -> bytes:
+    return json.dumps(catalogue.as_json(), ensure_ascii=False, separators=(",", ":")).encode()
+
+
 def create_nudger(app: Flask) -> Nudger:
     """Make the nudger of an app: it ticks in a thread of ``serve`` or in a process of its own."""
     made: Parts = app.extensions["broodshelf"]
@@ -143,6 +160,6 @@ def create_nudger(app: Flask) -> Nudger:
         pusher.channels,
         public_url=made.settings.public_url,
         clock=made.clock,
-        data=made.settings.data,
+        home=made.home,
         measures=pusher.measures,
     )

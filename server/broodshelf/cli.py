@@ -5,42 +5,36 @@
 from __future__ import annotations
 
 import argparse
-import gc
 import os
 import sqlite3
 import sys
 from pathlib import Path
 
-import segno
 from flask import Flask
-from prometheus_client import start_http_server
 from sqlalchemy import select
 from sqlalchemy.exc import SQLAlchemyError
 
 from . import __version__
-from .app import create_app, create_nudger, system_clock
+from .app import create_app, system_clock
 from .care.calculators import CALCULATORS
 from .commands import household, portable, reckoning
+from .commands.serving import Share, nudger, print_link, serve
+from .commands.workers import MOST, supervise
 from .demo.fill import fill
 from .doctor import examine
 from .errors import BroodshelfError
 from .keeping.backup import backup, restore
 from .keeping.verifying import verify
 from .languages import ENGLISH, Told, of_environment, say, say_code, told
-from .logs import say as log
-from .logs import start_logging
 from .people.households import count_households, make_claim_code
 from .people.journal import Doer, note, note_for_all
-from .records.database import db, reading, writing
+from .records.database import db, writing
 from .records.epochs import Marks, start_epoch
-from .records.photo_files import PhotoFiles
 from .records.store import read_kind
 from .records.tables import households
 from .records.trouble import trouble_of
-from .sensing.mqtt import Listener
 from .settings import Settings, from_environment
-from .supervision import READY, tell_manager
-from .web.listening import listen
+from .web.parts import Parts
 
 
 def command_line(tag: str = ENGLISH) -> argparse.ArgumentParser:
@@ -50,7 +44,11 @@ def command_line(tag: str = ENGLISH) -> argparse.ArgumentParser:
     commands = parser.add_subparsers(dest="command", required=True)
     served = commands.add_parser("serve", help=say(tag, "command-serve"))
     served.add_argument("--anew", action="store_true", help=say(tag, "command-serve-anew"))
-    commands.add_parser("nudger", help=say(tag, "command-nudger"))
+    served.add_argument("--workers", type=_workers, default=1, help=say(tag, "command-serve-workers"))
+    served.add_argument("--share", type=_numbers, default=(), help=argparse.SUPPRESS)
+    served.add_argument("--first", action="store_true", help=argparse.SUPPRESS)
+    nudging = commands.add_parser("nudger", help=say(tag, "command-nudger"))
+    nudging.add_argument("--supervised", action="store_true", help=argparse.SUPPRESS)
     commands.add_parser("pair", help=say(tag, "command-pair"))
     commands.add_parser("demo", help=say(tag, "command-demo"))
     parsers = {}
@@ -89,9 +87,11 @@ def main(arguments: list[str] | None = None) -> int:
             )
         if chosen.command == "household":
             return household.run(settings, chosen, tag)
+        if chosen.command == "serve":
+            return _serve(settings, chosen, tag)
+        if chosen.command == "nudger":
+            return nudger(settings, tag, supervised=chosen.supervised)
         return {
-            "serve": serve,
-            "nudger": nudger,
             "pair": pair,
             "demo": demo,
             "doctor": doctor,
@@ -123,46 +123,20 @@ def _said_plainly(error: Exception) -> Told:
     return told("database-unusable", error=type(error).__name__)
 
 
-def serve(settings: Settings, tag: str = ENGLISH) -> int:
-    """Serve until stopped; print the claim link while nobody has claimed the server."""
-    start_logging()
-    app = create_app(settings)
-    with app.app_context():
-        _print_claim(settings, tag)
-    log("serving", url=settings.public_url, host=settings.host, port=settings.port, data=str(settings.data))
-    stop = create_nudger(app).start()
-    hang_up = Listener(app, settings.brokers, system_clock).start() if settings.brokers else None
-    _settle()
-    try:
-        server = listen(app, settings.host, settings.port)
-        tell_manager(READY)
-        server.run()
-    finally:
-        stop()
-        if hang_up is not None:
-            hang_up()
-    return 0
+def _serve(settings: Settings, chosen: argparse.Namespace, tag: str) -> int:
+    if chosen.share:
+        return serve(settings, tag, Share(chosen.share, chosen.first))
+    return serve(settings, tag) if chosen.workers == 1 else supervise(settings, chosen.workers)
 
 
-def nudger(settings: Settings, tag: str = ENGLISH) -> int:
-    """Send nudges until stopped; any number of these may run beside the servers."""
-    start_logging()
-    app = create_app(settings)
-    log("nudging", data=str(settings.data))
-    if settings.metrics_port:
-        measures = app.extensions["broodshelf"].pusher.measures
-        start_http_server(settings.metrics_port, "127.0.0.1", measures.registry)
-    nudging = create_nudger(app)
-    _settle()
-    tell_manager(READY)
-    nudging.run()
-    return 0
+def _workers(text: str) -> int:
+    if not (text.isascii() and text.isdigit() and 1 <= int(text) <= MOST):
+        raise argparse.ArgumentTypeError(f"1–{MOST}")
+    return int(text)
 
 
-def _settle() -> None:
-    """Keep what was made at the start out of every later search for garbage: each took 0.1 s of some request."""
-    gc.collect()
-    gc.freeze()
+def _numbers(text: str) -> tuple[int, ...]:
+    return tuple(map(int, text.split(",")))
 
 
 def pair(settings: Settings, tag: str = ENGLISH) -> int:
@@ -182,17 +156,22 @@ def pair(settings: Settings, tag: str = ENGLISH) -> int:
             code = make_claim_code(connection, system_clock(), household.id, keeper.id)
             note(connection, Doer(household.id, keeper.id), "way_back", system_clock())
             print(say(tag, "command-link-for", {"person": keeper.values["name"]}))
-            _print_link(settings, code, tag)
+            print_link(settings, code, tag)
     return 0
 
 
 def demo(settings: Settings, tag: str = ENGLISH) -> int:
     """Add the invented shelf to an empty server and print a link into it; on a used one only the link."""
     app = create_app(settings)
-    with app.app_context(), writing() as connection:
-        if not count_households(connection):
-            print(say(tag, "command-demo-made"))
-            fill(connection, PhotoFiles(settings.data / "photos"), system_clock(), settings.public_url)
+    made: Parts = app.extensions["broodshelf"]
+    with app.app_context():
+        with writing() as connection:
+            filled = None
+            if not count_households(connection):
+                print(say(tag, "command-demo-made"))
+                filled = fill(connection, system_clock(), settings.public_url)
+        if filled is not None:
+            filled.keep_pictures(made.photos)
     return pair(settings, tag)
 
 
@@ -249,23 +228,6 @@ def migrate(settings: Settings, tag: str = ENGLISH) -> int:
     engine = app.config["SQLALCHEMY_DATABASE_URI"].split(":")[0]
     print(say(tag, "command-migrate-done", {"engine": engine}))
     return 0
-
-
-def _print_claim(settings: Settings, tag: str) -> None:
-    with reading() as connection:
-        if count_households(connection) and settings.signup != "open":
-            return
-    with writing() as connection:
-        code = make_claim_code(connection, system_clock())
-    print(say(tag, "command-unclaimed"))
-    _print_link(settings, code, tag)
-
-
-def _print_link(settings: Settings, code: str, tag: str) -> None:
-    link = f"{settings.public_url}/#/claim/{code}"
-    print(f"  {link}\n  {say(tag, 'command-code', {'code': code})}", flush=True)
-    segno.make(link, error="l").terminal(out=sys.stdout, compact=True)
-    sys.stdout.flush()
 
 
 if __name__ == "__main__":

@@ -23,6 +23,7 @@ from .errors import BadSetting
 from .languages import Told, told
 from .nudges.channels.mail.channel import MailChannel
 from .nudges.channels.push import vapid
+from .nudges.channels.push.shared_key import NAME
 from .nudges.channels.push.subscriptions import anybody_listens, listen_with_other_key
 from .nudges.health.nudger import nudger_health
 from .people.households import count_households
@@ -30,6 +31,8 @@ from .records import database
 from .records.data_folder import set_aside_before
 from .records.ended import Revocations
 from .records.epochs import Marks
+from .records.home.sealing import Seal
+from .records.home.shared import SharedNotes
 from .records.trouble import trouble_of
 from .settings import Settings
 
@@ -165,6 +168,8 @@ def _is_sqlite(settings: Settings) -> bool:
 
 
 def _key(settings: Settings, connection: Connection, *, in_use: bool) -> Finding:
+    if settings.shares and settings.secrets:
+        return _shared_key(settings, connection)
     if not in_use and not (settings.data / vapid.FILE_NAME).exists():
         return Finding("look", "push_key", told("doctor-key-none"))
     path = settings.data / vapid.FILE_NAME
@@ -178,6 +183,21 @@ def _key(settings: Settings, connection: Connection, *, in_use: bool) -> Finding
     if deaf:
         return Finding("bad", "push_key", told("doctor-key-changed", n=deaf, file=vapid.FILE_NAME))
     return Finding("good", "push_key", told("doctor-key-good", key=key.key_id))
+
+
+def _shared_key(settings: Settings, connection: Connection) -> Finding:
+    """Open the key that all servers of the database share, and leave it as it is sealed."""
+    sealed = SharedNotes(NAME).read(connection).get("sealed")
+    if sealed is None:
+        return Finding("look", "push_key", told("doctor-key-none"))
+    pem = Seal(settings.secrets).open(sealed)
+    key = vapid.key_in(pem.encode()) if pem is not None else None
+    if key is None:
+        return Finding("bad", "push_key", told("setting-secret-other"))
+    deaf = listen_with_other_key(connection, key.key_id)
+    if deaf:
+        return Finding("bad", "push_key", told("doctor-key-changed", n=deaf, file=vapid.FILE_NAME))
+    return Finding("good", "push_key", told("doctor-key-sealed", key=key.key_id))
 
 
 def _nudger(health: dict[str, object], now_ms: int) -> Finding:

@@ -17,31 +17,12 @@ LOOPBACK = ("127.0.0.1", "localhost", "::1")
 SHORTEST_SECRET = 20
 Signup = Literal["closed", "invited", "open"]
 """Who may begin a household: nobody but whom the server's own link lets in, whoever was invited, everybody."""
-KNOWN = frozenset(
-    {
-        "PUBLIC_URL",
-        "DATA",
-        "DATABASE_URL",
-        "VAPID_SUBJECT",
-        "HOST",
-        "PORT",
-        "TRUSTED_PROXY_HOPS",
-        "PUSH_EXTRA_HOSTS",
-        "SIGNUP",
-        "WORKER",
-        "METRICS_TOKEN",
-        "METRICS_PORT",
-        "MQTT_BROKERS",
-        "MQTT_CA",
-        "MQTT_TOPICS",
-        "SMTP_HOST",
-        "SMTP_PORT",
-        "SMTP_SECURITY",
-        "SMTP_USER",
-        "SMTP_PASSWORD",
-        "SMTP_FROM",
-    }
-)
+_NAMES = """
+    PUBLIC_URL DATA DATABASE_URL SECRET VAPID_SUBJECT HOST PORT TRUSTED_PROXY_HOPS PUSH_EXTRA_HOSTS
+    SIGNUP WORKER METRICS_TOKEN METRICS_PORT MQTT_BROKERS MQTT_CA MQTT_TOPICS SMTP_HOST SMTP_PORT
+    SMTP_SECURITY SMTP_USER SMTP_PASSWORD SMTP_FROM
+"""
+KNOWN = frozenset(_NAMES.split())
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,6 +67,8 @@ class Settings:
     mail: MailSettings | None = None
     metrics_token: str = field(default="", repr=False)
     metrics_port: int = 0
+    secrets: tuple[str, ...] = field(default=(), repr=False)
+    """Seal the keys that lie in the database; the first seals, all of them open."""
     brokers: tuple[BrokerSettings, ...] = ()
     broker_topics: str = ""
 
@@ -95,6 +78,11 @@ class Settings:
         prefix = "sqlite:///"
         url = self.database_url
         return Path(url.removeprefix(prefix)) if url.startswith(prefix) else None
+
+    @property
+    def shares(self) -> bool:
+        """Whether the database is one that several machines can share, so that everything lies in it."""
+        return self.sqlite_file is None
 
     @property
     def secure(self) -> bool:
@@ -123,6 +111,7 @@ def from_environment(environment: Mapping[str, str]) -> Settings:
         mail=get.mail(),
         metrics_token=get.secret("METRICS_TOKEN"),
         metrics_port=get.whole("METRICS_PORT", 0, 0, 65535),
+        secrets=get.secrets("SECRET"),
         brokers=get.brokers("MQTT_BROKERS", "MQTT_CA"),
         broker_topics=get.topics("MQTT_TOPICS", "broodshelf/{household}/#"),
     )
@@ -171,6 +160,13 @@ class _Reader:
         if value and len(value) < SHORTEST_SECRET:
             raise BadSetting(PREFIX + name, "…", told("setting-secret", most=SHORTEST_SECRET))
         return value
+
+    def secrets(self, name: str) -> tuple[str, ...]:
+        """Return secrets written one after the other, the newest first."""
+        values = tuple(self.text(name, "").split())
+        if any(len(value) < SHORTEST_SECRET for value in values):
+            raise BadSetting(PREFIX + name, "…", told("setting-secret", most=SHORTEST_SECRET))
+        return values
 
     def mail(self) -> MailSettings | None:
         """Return the mail server, or None without a host; a mail setting that then has no use is refused."""

@@ -18,6 +18,11 @@ ENDS = {
     "records/draw_anew.py": "ends with its input",
     "rounds/wall_clock.py": "halves a stretch of time until it is a second",
     "sensing/mqtt.py": "end with the listener; wait for messages, or between two looks",
+    "records/home/alone.py": "ends with the process; waits between two turns",
+    "records/home/taking_over.py": "files of a folder are finitely many",
+    "people/settling.py": "ends with the process; waits between two looks",
+    "commands/serving.py": "waits for the supervisor, which writes nothing and goes at last",
+    "commands/workers.py": "ends when it is told to stop; hears what was said and no more",
     "records/schemas.py": "goes down the messages of one field",
 }
 """Modules with a ``while`` or an endless iterator, and what ends it."""

@@ -22,13 +22,14 @@ from tests.support.households import NOON_MS
 from broodshelf.nudges.nudger import Nudger
 from broodshelf.nudges.tables import deliveries
 from broodshelf.records import database
+from broodshelf.records.home.folder import in_folder
 
 
 def run(name: str, app: Flask, count: int, endpoint: str, folder: Path) -> None:
     """Fill a database, tell everybody, print the times."""
     with app.app_context():
         fill(count, count, endpoint)
-    nudger = Nudger(app, real_channels(folder), public_url=URL, clock=lambda: NOON_MS, data=folder)
+    nudger = Nudger(app, real_channels(folder), public_url=URL, clock=lambda: NOON_MS, home=in_folder(folder))
     nudger.tick(NOON_MS - 1)  # the first of the day tidies up
     begun, cpu_before_s = time.perf_counter(), time.process_time()
     nudger.tick(NOON_MS)

@@ -48,6 +48,13 @@ class Measurement:
 
 MEASUREMENTS = (
     Measurement(
+        "many-homes",
+        "Many households on one PostgreSQL that commits to the disk",
+        "python -m tests.bench.many_homes 50 500",
+        "a log at 50 a second p99 at most 150 ms; its cost and a tick's do not grow with the households",
+        quick=False,
+    ),
+    Measurement(
         "bytes",
         "What a phone downloads",
         "python -m tests.bench.phone_cost --bytes",

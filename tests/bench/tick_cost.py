@@ -26,6 +26,7 @@ from broodshelf.nudges.nudger import AT_ONCE, Nudger
 from broodshelf.nudges.tables import deliveries, nudger_state
 from broodshelf.nudges.telling import due as due_module
 from broodshelf.records import database
+from broodshelf.records.home.folder import in_folder
 from broodshelf.records.many_rows import is_among
 from broodshelf.records.store import lock_idle
 from broodshelf.rounds.occurrence_rows import COLUMNS, tell_occurrences
@@ -106,7 +107,11 @@ def main(total: int) -> None:
             query_s, claim_s = (median(each) for each in zip(*turns, strict=True))
             notebook = Notebook()
             nudger = Nudger(
-                app, Channels(notebook, KEY_ID), public_url=URL, clock=lambda: NOON_MS, data=Path(folder)
+                app,
+                Channels(notebook, KEY_ID),
+                public_url=URL,
+                clock=lambda: NOON_MS,
+                home=in_folder(Path(folder)),
             )
             tidying_s = []
             while tidied_ms() is None:  # the first ticks of a day tidy up, too

@@ -15,6 +15,7 @@ from broodshelf.demo.pictures import HEIGHT_PX, WIDTH_PX, short_code, tube_pictu
 from broodshelf.model.kinds import KINDS
 from broodshelf.model.tasks import SENSED
 from broodshelf.records.database import reading, writing
+from broodshelf.records.home.folder import FolderPictures
 from broodshelf.records.photo_files import PhotoFiles
 from broodshelf.records.store import read_kind, read_record
 from broodshelf.sensing.sensors import sensors_of
@@ -23,9 +24,11 @@ PWA = Path(__file__).parents[2] / "pwa"
 
 
 def test_the_invented_shelf_has_four_months_of_history_and_plans(bare_app, tmp_path):
-    photos = PhotoFiles(tmp_path / "photos")
+    photos = PhotoFiles(FolderPictures(tmp_path / "photos"))
     with writing() as connection:
-        household_id, _person = fill(connection, photos, NOON_MS, "http://127.0.0.1:8080")
+        filled = fill(connection, NOON_MS, "http://127.0.0.1:8080")
+    household_id = filled.household_id
+    filled.keep_pictures(photos)
     with reading() as connection:
         colonies = read_kind(connection, household_id, "colony")
         plans = {p.values["colony_id"]: p.values for p in read_kind(connection, household_id, "plan")}
@@ -51,7 +54,7 @@ def test_the_invented_shelf_has_four_months_of_history_and_plans(bare_app, tmp_p
     assert {c.values["place_id"] for c in colonies} == {place.id for place in places}
     assert len(plans[by_name["Old Oak"]]["tasting"]) == 5  # what it says of each food of the tasting
     assert len({picture.colony_id for picture in pictures}) == 2
-    assert all(photos.path(household_id, picture.values["sha256"]) for picture in pictures)
+    assert all(photos.read(household_id, picture.values["sha256"]) for picture in pictures)
 
 
 def test_a_drawn_tube_is_a_picture_that_carries_the_code_under_which_its_label_is_found():
@@ -82,9 +85,7 @@ def test_the_code_on_a_drawn_label_is_that_of_the_phone():
 
 def test_a_place_has_a_sensor_with_a_fortnight_that_is_over_and_no_alarm_now(bare_app, tmp_path):
     with writing() as connection:
-        household_id, _person = fill(
-            connection, PhotoFiles(tmp_path / "photos"), NOON_MS, "http://127.0.0.1:8080"
-        )
+        household_id = fill(connection, NOON_MS, "http://127.0.0.1:8080").household_id
     with reading() as connection:
         days = [record.values for record in read_kind(connection, household_id, "place_day")]
         plans = read_kind(connection, household_id, "plan")

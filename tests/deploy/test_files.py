@@ -12,7 +12,7 @@ from broodshelf import __version__
 from broodshelf.settings import KNOWN
 
 ROOT = Path(__file__).parents[2]
-FILES = ("Dockerfile", "compose.yaml", "broodshelf.service")
+FILES = ("Dockerfile", "compose.yaml", "broodshelf.service", "broodshelf-nudger.service")
 
 
 @pytest.mark.parametrize("name", FILES)

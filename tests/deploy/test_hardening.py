@@ -34,9 +34,10 @@ def exposure(unit: Path) -> float:
     return float(found[1])
 
 
-def test_the_service_may_do_little_and_less_than_without_its_limits(tmp_path: Path):
-    unit = DEPLOY / "broodshelf.service"
-    bare = tmp_path / "broodshelf.service"
+@pytest.mark.parametrize("name", ["broodshelf.service", "broodshelf-nudger.service"])
+def test_a_service_may_do_little_and_less_than_without_its_limits(tmp_path: Path, name):
+    unit = DEPLOY / name
+    bare = tmp_path / name
     bare.write_text(
         re.sub(r"^(SystemCall|Restrict|Protect)\w+=.*\n", "", unit.read_text(), flags=re.MULTILINE)
     )
@@ -49,7 +50,7 @@ def compose() -> dict[str, Any]:
     return yaml.safe_load((DEPLOY / "compose.yaml").read_text())
 
 
-@pytest.mark.parametrize("name", ["broodshelf", "proxy"])
+@pytest.mark.parametrize("name", ["broodshelf", "broodshelf-2", "postgresql", "proxy"])
 def test_a_container_has_no_rights_of_root_and_a_root_that_it_cannot_write(compose, name):
     service = compose["services"][name]
 

@@ -28,7 +28,7 @@ def shelf(tmp_path: Path) -> Iterator[tuple[Server, Caddy]]:
     server.settings["BROODSHELF_TRUSTED_PROXY_HOPS"] = "1"
     server.start()
     try:
-        with Caddy(tmp_path / "caddy", server.port, port) as caddy:
+        with Caddy(tmp_path / "caddy", server.port, port=port) as caddy:
             yield server, caddy
     finally:
         server.stop()

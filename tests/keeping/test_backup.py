@@ -30,7 +30,7 @@ class Running:
 
     def __init__(self, settings) -> None:
         self.app = create_app(settings, lambda: NOON_MS)
-        self.marks = self.app.extensions["broodshelf"].marks
+        self.marks = self.app.extensions["broodshelf"].witness.marks
         self.context = self.app.app_context()
         self.context.push()
 
@@ -119,7 +119,7 @@ def test_what_was_revoked_after_the_backup_stays_revoked(settings, tmp_path):
         owner = Owner(phone.household_id, phone.person_id)
         session = sign_in(connection, Phone(phone.device_id, "lost"), owner, NOON_MS)
     backup(settings, tmp_path / "kept.tar.gz")
-    revocations = server.app.extensions["broodshelf"].revocations
+    revocations = server.app.extensions["broodshelf"].witness.revocations
     revocations.add("device", phone.household_id, phone.device_id, NOON_MS)
     revocations.add("pass", phone.household_id, given, NOON_MS)
     server.stop()

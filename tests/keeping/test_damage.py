@@ -13,9 +13,10 @@ from tests.support.house import House
 
 from broodshelf.cli import main
 from broodshelf.doctor import examine
-from broodshelf.nudges.sending.journal import Journal
 from broodshelf.records.database import writing
 from broodshelf.records.ended import Revocations
+from broodshelf.records.home.folder import FolderPictures
+from broodshelf.records.home.taken_files import TakenFiles
 from broodshelf.records.ids import uuid7
 from broodshelf.records.photo_files import PhotoFiles
 from broodshelf.records.store import Ledger
@@ -60,7 +61,7 @@ def test_strange_and_damaged_files_stop_neither_the_start_nor_what_reads_them(ho
         path.write_bytes(NOISE)
     os.utime(path, (1, 1))
     restarted(house)
-    journal = Journal(house.settings.data)
+    journal = TakenFiles(house.settings.data)
     journal.taken("a")
 
     assert journal.among(["a", "b"]) == {"a"}
@@ -76,7 +77,7 @@ def test_a_file_where_a_folder_belongs_is_set_aside(house, name):
     subprocess.run(["rm", "-rf", str(folder)], check=True)
     folder.write_bytes(NOISE)
     house.start()
-    Journal(house.settings.data)
+    TakenFiles(house.settings.data)
     house.marks.note(house.household_id, 1, uuid7(1))
 
     assert aside(house) == [f"{name}.damaged-1"]
@@ -100,7 +101,7 @@ def test_pictures_with_odd_names_are_left_alone(tmp_path, house):
     old.write_bytes(b"x")
     os.utime(old, (1, 1))
     with writing() as connection:
-        swept = PhotoFiles(photos).sweep(connection, house.now_ms)
+        swept = PhotoFiles(FolderPictures(photos)).sweep(connection, house.now_ms)
 
     assert swept == 1
     assert not old.exists()

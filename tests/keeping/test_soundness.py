@@ -11,7 +11,7 @@ from broodshelf.app import create_nudger
 from broodshelf.cli import main
 from broodshelf.records import soundness
 from broodshelf.records.database import writing
-from broodshelf.records.soundness import FILE, Soundness, find_damage
+from broodshelf.records.soundness import Soundness, find_damage
 from broodshelf.records.store import Ledger
 
 DAY_MS = 86_400_000
@@ -35,7 +35,7 @@ def test_a_sound_database_is_looked_through_once_a_day_and_nothing_is_told(house
 
 
 def test_a_damaged_database_is_told_until_a_look_finds_it_sound(house, monkeypatch):
-    book = Soundness(house.settings.data / FILE)
+    book = Soundness(house.app.extensions["broodshelf"].home.kept)
     monkeypatch.setattr(soundness, "find_damage", lambda: "row 7 missing from index")
     book.look(house.now_ms)
     before = told(house)
@@ -49,7 +49,7 @@ def test_a_damaged_database_is_told_until_a_look_finds_it_sound(house, monkeypat
 def test_an_old_backup_is_told_a_day_in_every_week_unless_the_household_wants_it_otherwise(house, tmp_path):
     assert told(house) is None  # none was ever made
     assert main(["backup", str(tmp_path / "kept.tar.gz")]) == 0
-    backup_ms = Soundness(house.settings.data / FILE).read()["backup_ms"]
+    backup_ms = house.app.extensions["broodshelf"].home.kept.read()["backup_ms"]
     seen = {}
     for day in (29, 30, 31, 36, 37, 38):
         house.now_ms = backup_ms + day * DAY_MS + 1

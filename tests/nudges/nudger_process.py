@@ -19,6 +19,7 @@ from tests.nudges.support import URL, real_channels
 from broodshelf.nudges.nudger import Nudger
 from broodshelf.nudges.sending import lanes, queue
 from broodshelf.records import database
+from broodshelf.records.home.folder import in_folder
 
 BETWEEN_TICKS_S = 0.1
 
@@ -36,7 +37,9 @@ def run(database_url: str, data: str, now_ms: int, started_s: float | None, leas
     queue.LEASE_MS = lease_ms
     lanes.LANES_PER_HOST = 1
     lanes.GIVE_BACK_AFTER_S = lease_ms / 3000
-    nudger = Nudger(app, real_channels(Path(data)), public_url=URL, clock=lambda: now_ms, data=Path(data))
+    nudger = Nudger(
+        app, real_channels(Path(data)), public_url=URL, clock=lambda: now_ms, home=in_folder(Path(data))
+    )
     if started_s is None:
         nudger.tick(now_ms)
         nudger.finish()

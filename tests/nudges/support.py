@@ -27,6 +27,7 @@ from broodshelf.nudges.nudger import Nudger
 from broodshelf.nudges.tables import deliveries, nudges, subscriptions
 from broodshelf.people.tables import devices
 from broodshelf.records.database import reading, writing
+from broodshelf.records.home.folder import in_folder
 from broodshelf.records.ids import uuid7
 from broodshelf.records.store import Ledger
 from broodshelf.records.tables import households
@@ -132,7 +133,7 @@ class Shelf:
             channels or self.channels,
             public_url=URL,
             clock=lambda: self.now_ms,
-            data=self.data,
+            home=in_folder(self.data),
         )
 
     def at(self, text: str) -> Shelf:

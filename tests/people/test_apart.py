@@ -132,7 +132,7 @@ def test_every_statement_of_a_whole_story_names_its_household(app, browser, keep
         apply(anton, "feeding", {"colony_id": amber, "happened_at": instant(clock.now_ms), "need": "protein"})
         for path in (
             feed, feed, "/api/me", "/api/devices", f"/api/passes/{pass_id}", f"/api/records/{amber}/history",
-            "/api/records/gone", "/api/larder", "/api/push/health", "/api/mail", "/healthz", "/metrics",
+            "/api/records/gone", "/api/larder", "/api/push/health", "/api/mail", "/healthz", "/readyz", "/metrics",
         ):  # fmt: skip
             assert keeper.get(path).status_code in (200, 503), path
         assert keeper.post("/api/push/test").status_code == 200

@@ -89,7 +89,7 @@ def test_deleting_a_keeper_ends_their_phones_push_mail_and_codes_at_once_and_for
     with app.app_context(), reading() as connection:
         assert connection.execute(select(subscriptions.c.id)).all() == []
         assert connection.execute(select(mail_addresses.c.person_id)).all() == []
-    noted = app.extensions["broodshelf"].revocations.read()
+    noted = app.extensions["broodshelf"].witness.revocations.read()
     ended = {(what, i) for what, _, i, _ in noted}
     assert {("device", anton.me["device_id"]), ("person", person_id)} <= ended
 

@@ -94,7 +94,8 @@ def test_what_was_taken_back_stays_taken_back_in_a_database_from_before(app, bro
             assert take_back(connection, clock.now_ms) == 1
             connection.execute(claim_codes.delete())
             connection.execute(claim_codes.insert().values(**before))  # as an older backup has it
-            apply_revocations(connection, app.extensions["broodshelf"].revocations)
+            witness = app.extensions["broodshelf"].witness
+            apply_revocations(connection, witness.revocations, witness.endings)
 
     assert begin(browser(), code).status_code == 410
 

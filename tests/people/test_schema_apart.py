@@ -16,7 +16,7 @@ from broodshelf.settings import from_environment
 EMPTY = {"fields": "{}", "stamps": "{}"}
 BEFORE_THE_DOOR = {"claim_codes", "pairings", "attempts"}
 """Codes and tries of people who are in no household yet."""
-THE_SERVERS = {"vendor_pauses", "nudger_state"}
+THE_SERVERS = {"vendor_pauses", "nudger_state", "builds", "taken", "server_notes"}
 
 
 def keys_of(table):

@@ -1,4 +1,4 @@
-"""The shipped deploy/Caddyfile in a real Caddy, on ports of this machine and without https."""
+"""The shipped Caddyfiles in a real Caddy, on ports of this machine and without https."""
 
 from __future__ import annotations
 
@@ -16,9 +16,15 @@ from tests.support.sockets import get
 class Caddy:
     """``with Caddy(folder, to_port) as caddy``: ``caddy.port`` answers when the block begins."""
 
-    def __init__(self, folder: Path, to_port: int, port: int | None = None) -> None:
+    def __init__(self, folder: Path, to_port: int, *others: int, port: int | None = None) -> None:
         self.port = port or free_port()
-        self._folder, self._to_port = folder, to_port
+        self._folder = folder
+        self._config = "Caddyfile.machines" if others else "Caddyfile"
+        places = " ".join(f"127.0.0.1:{each}" for each in (to_port, *others))
+        # round robin: the harshest for servers that are replaced, each page comes from several of them
+        self._where = (
+            {"SHELF_SERVERS": places, "SHELF_POLICY": "round_robin"} if others else {"SHELF_SERVER": places}
+        )
 
     def __enter__(self) -> Caddy:
         found = shutil.which("caddy")
@@ -27,11 +33,11 @@ class Caddy:
         environment = {
             **os.environ,
             "SHELF_NAME": f"http://127.0.0.1:{self.port}",
-            "SHELF_SERVER": f"127.0.0.1:{self._to_port}",
+            **self._where,
             "CADDY_ADMIN": f"127.0.0.1:{free_port()}",
             **dict.fromkeys(("HOME", "XDG_DATA_HOME", "XDG_CONFIG_HOME"), str(self._folder)),
         }
-        command = [found, "run", "--config", str(ROOT / "deploy/Caddyfile")]
+        command = [found, "run", "--config", str(ROOT / "deploy" / self._config)]
         self._log = (self._folder / "caddy.log").open("wb")
         self._process = subprocess.Popen(command, env=environment, stdout=self._log, stderr=self._log)
         self._wait_until_it_answers()

@@ -23,8 +23,8 @@ from broodshelf.settings import from_environment
 class House:
     """``with House(folder) as house``: a served household. ``now_ms`` is the server's clock, turned by hand."""
 
-    def __init__(self, folder: Path, database_url: str | None = None) -> None:
-        settings = {"BROODSHELF_DATA": str(folder)}
+    def __init__(self, folder: Path, database_url: str | None = None, secret: str = "") -> None:
+        settings = {"BROODSHELF_DATA": str(folder), "BROODSHELF_SECRET": secret}
         if database_url:
             settings["BROODSHELF_DATABASE_URL"] = database_url
         self.settings = from_environment(settings)
@@ -57,12 +57,12 @@ class House:
 
     @property
     def marks(self) -> Marks:
-        made: Marks = self.app.extensions["broodshelf"].marks
+        made: Marks = self.app.extensions["broodshelf"].witness.marks
         return made
 
     @property
     def revocations(self) -> Revocations:
-        made: Revocations = self.app.extensions["broodshelf"].revocations
+        made: Revocations = self.app.extensions["broodshelf"].witness.revocations
         return made
 
     def phone(self) -> ModelPhone:

@@ -12,6 +12,7 @@ import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from typing import Final
 
 import psycopg
 from tests.support.once_a_run import alone
@@ -87,7 +88,20 @@ def _last(users: int) -> bool:
     return True
 
 
-def _start() -> Path:
+@contextmanager
+def durable_cluster() -> Iterator[Cluster]:
+    """Start a server of its own that commits to the disk, as a keeper's does; most tests have no use for that."""
+    folder = _start("-c fsync=on")
+    try:
+        yield Cluster(folder)
+    finally:
+        _stop(folder)
+
+
+HASTY: Final = "-c fsync=off -c synchronous_commit=off -c full_page_writes=off"
+
+
+def _start(durability: str = HASTY) -> Path:
     """Make a server and start it; return its folder."""
     # the socket's path must be short and readable by the server's own user
     folder = Path(tempfile.mkdtemp(prefix="bs-pg-"))
@@ -101,7 +115,7 @@ def _start() -> Path:
     )
     options = (
         f"-k {folder} -c listen_addresses='' -c max_connections=200"
-        " -c fsync=off -c synchronous_commit=off -c full_page_writes=off -c autovacuum=off"
+        f" {durability} -c autovacuum=off"
         " -c jit=off"  # compiling a statement costs more than running it over a test's few rows
     )
     _run(

@@ -53,7 +53,8 @@ def serve_another_build(app: Flask, data: Path) -> None:
     kept = {name: file.body for name, file in made.shell.files.items() if name.endswith((".json", ".ftl"))}
     files = {**kept, "another-build": another.read_bytes()}
     shell = Shell(find_folder(), files, worker_on=made.settings.worker_on)
-    made.past_builds.keep(shell, made.clock())
+    with app.app_context():
+        made.past_builds.keep(shell, made.clock())
     app.extensions["broodshelf"] = replace(made, shell=shell)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from broodshelf.records.home.folder import FolderBuilds
 from broodshelf.web.past_builds import PastBuilds
 from broodshelf.web.shell import Shell, find_folder
 
@@ -9,7 +10,7 @@ DAY_MS = 86_400_000
 
 
 def test_files_of_an_earlier_build_are_served_for_thirty_days(tmp_path, clock):
-    builds = PastBuilds(tmp_path)
+    builds = PastBuilds(FolderBuilds(tmp_path))
     old, new = (Shell(find_folder(), {"catalogue.json": words}) for words in (b"{}", b'{"more": 1}'))
     builds.keep(old, clock())
 
@@ -33,7 +34,7 @@ def test_an_earlier_build_is_answered_over_http(app, keeper, clock):
 
 
 def test_names_that_leave_the_folder_or_a_damaged_archive_find_nothing(tmp_path, clock):
-    builds = PastBuilds(tmp_path / "builds")
+    builds = PastBuilds(FolderBuilds(tmp_path / "builds"))
     shell = Shell(find_folder(), {})
     builds.keep(shell, clock())
     (tmp_path / "secret").write_text("x")

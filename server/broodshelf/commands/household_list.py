@@ -19,6 +19,7 @@ from ..records.photo_files import PhotoFiles
 from ..records.store import read_kind
 from ..records.tables import households
 from ..settings import Settings
+from ..web.parts import parts
 from .opened import opened
 
 MIB = 2**20
@@ -39,7 +40,7 @@ class Line:
 def show(settings: Settings, _chosen: argparse.Namespace, tag: str) -> int:
     """Print a table of all households, oldest first, and how many invitations are open."""
     with opened(settings), reading() as connection:
-        lines = gather(connection, PhotoFiles(settings.data / "photos"))
+        lines = gather(connection, parts().photos)
         invited = tally(connection, system_clock())
     rows = [[say(tag, f"command-list-{name}") for name in HEADINGS], *(_cells(line, tag) for line in lines)]
     widths = [max(len(row[n]) for row in rows) for n in range(len(HEADINGS))]

@@ -7,6 +7,7 @@ import hashlib
 import math
 import tomllib
 from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
 from importlib import resources
 from typing import Any, Final
 
@@ -29,8 +30,22 @@ COUNT_EVERY_DAYS: Final = 14
 Change = tuple[str, str, dict[str, Any]]
 
 
-def fill(connection: Connection, photos: PhotoFiles, now_ms: int, public_url: str) -> tuple[str, str]:
-    """Make the invented household; return ``(household_id, person_id)``. The caller owns the transaction.
+@dataclass(frozen=True, slots=True)
+class Filled:
+    """The invented household; its pictures are kept once its transaction is over."""
+
+    household_id: str
+    person_id: str
+    pictures: tuple[bytes, ...]
+
+    def keep_pictures(self, photos: PhotoFiles) -> None:
+        """Keep the pictures that the household's records name."""
+        for body in self.pictures:
+            photos.keep(self.household_id, hashlib.sha256(body).hexdigest(), body)
+
+
+def fill(connection: Connection, now_ms: int, public_url: str) -> Filled:
+    """Make the invented household. The caller owns the transaction.
 
     ``public_url``: where the labels on its drawn tubes lead.
     """
@@ -43,8 +58,6 @@ def fill(connection: Connection, photos: PhotoFiles, now_ms: int, public_url: st
     ledger.flush()
     actor = Actor(household_id, person_id, uuid7(now_ms), "keeper")
     pictures = list(_pictures(scenario, ids := _colony_ids(scenario, now_ms), now_ms, public_url))
-    for _, body in pictures:
-        photos.keep(household_id, hashlib.sha256(body).hexdigest(), body)
     changes = [*_changes(scenario, ids, now_ms), *(change for change, _ in pictures)]
     for start in range(0, len(changes), MOST_OPERATIONS):
         _send(connection, actor, changes[start : start + MOST_OPERATIONS], now_ms)
@@ -56,7 +69,7 @@ def fill(connection: Connection, photos: PhotoFiles, now_ms: int, public_url: st
     ledger = Ledger(connection, household_id)
     touched(ledger, set(ids.values()), now_ms)
     ledger.flush()
-    return household_id, person_id
+    return Filled(household_id, person_id, tuple(body for _, body in pictures))
 
 
 def _send(connection: Connection, actor: Actor, changes: list[Change], now_ms: int) -> None:

@@ -10,7 +10,7 @@ from ..errors import NotAllowed, NotFound
 from ..languages import told
 from ..people.secrets import hash_token, new_token
 from ..people.tables import feed_tokens
-from ..records.ended import note_ended
+from ..records.home.ending import note_ended
 from ..records.ids import uuid7
 from ..records.store import read_record
 
@@ -58,7 +58,9 @@ def revoke_feed(connection: Connection, household_id: str, pass_id: str | None, 
     """End a feed's address. Nothing happens if there is none."""
     f = feed_tokens.c
     its = (f.household_id == household_id, f.pass_id.is_not_distinct_from(pass_id))
-    note_ended("feed", household_id, connection.scalars(select(f.token_hash).where(*its)).all(), now_ms)
+    note_ended(
+        connection, "feed", household_id, connection.scalars(select(f.token_hash).where(*its)).all(), now_ms
+    )
     connection.execute(delete(feed_tokens).where(*its))
 
 

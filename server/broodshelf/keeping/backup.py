@@ -25,9 +25,9 @@ from .. import __version__
 from ..errors import CannotKeep
 from ..languages import Unfit, told, why_of
 from ..records.json_text import read_json
-from ..records.soundness import FILE, Soundness
 from ..records.types import is_uuid
 from ..settings import Settings
+from .beside import note_backup, remember
 from .dumps import check_database, require_households, run, sha256_of
 
 FORMAT = 1
@@ -49,11 +49,12 @@ def backup(settings: Settings, target: Path) -> int:
         _dump(settings, dumped)
         check_database(dumped, _engine(settings))
         pictures: dict[str, str] = {}
+        made_ms = time.time_ns() // 1_000_000
         manifest = {
             "format": FORMAT,
             "version": __version__,
             "engine": _engine(settings),
-            "made_ms": time.time_ns() // 1_000_000,
+            "made_ms": made_ms,
             "sha256": sha256_of(dumped),
             "pictures": pictures,
         }
@@ -75,7 +76,7 @@ def backup(settings: Settings, target: Path) -> int:
             _add_text(archive, "manifest.json", json.dumps(manifest))
         packed.chmod(0o600)
         packed.replace(target)
-    Soundness(settings.data / FILE).note(backup_ms=manifest["made_ms"])
+    note_backup(settings, made_ms)
     return target.stat().st_size
 
 
@@ -97,6 +98,7 @@ def restore(settings: Settings, source: Path) -> None:
                 )
             )
         require_households(check_database(Path(scratch) / "database", _engine(settings)))
+        remember(settings)
         _load(settings, Path(scratch) / "database")
         for name in BESIDE:
             kept, saved = settings.data / name, Path(scratch) / "data" / name

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Callable
-from pathlib import Path
 from typing import Final
 
 from flask import Flask
@@ -16,7 +15,8 @@ from sqlalchemy import Connection, select, update
 
 from ..logs import say, say_failure
 from ..records.database import reading, writing
-from ..records.soundness import FILE, Soundness
+from ..records.home.port import Home
+from ..records.soundness import Soundness
 from ..records.store import Ledger
 from ..rounds.days_over import households_with_days_over, write_days_over
 from ..rounds.recompute import RETRY_MS, all_stale, stale, stale_households
@@ -27,7 +27,6 @@ from ..sensing.sensors import households_with_trouble
 from ..sensing.trouble import SILENT_MS
 from .channels.channel import Channels
 from .outcomes.measures import Measures
-from .sending.journal import Journal
 from .sending.lanes import Lanes
 from .tables import nudger_state, put_row
 from .telling.due import due_households
@@ -53,12 +52,12 @@ class Nudger:
         *,
         public_url: str,
         clock: Callable[[], int],
-        data: Path,
+        home: Home,
         measures: Measures | None = None,
     ) -> None:
         self._app, self._clock, self._key_ids = app, clock, channels.key_ids
-        self._journal = Journal(data)
-        self._soundness = Soundness(data / FILE)
+        self._journal = home.taken
+        self._soundness = Soundness(home.kept)
         self._lanes = Lanes(app, channels, public_url, self._journal, measures or Measures())
         self._zones_looked_at = False
         self._sensors_looked_ms = -LOOK_MS

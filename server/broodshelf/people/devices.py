@@ -11,7 +11,7 @@ from sqlalchemy import Connection, insert, select, update
 from ..errors import BadRequest, NotFound, SignedOut
 from ..languages import told
 from ..model.gauges import DAY_MS
-from ..records.ended import note_ended
+from ..records.home.ending import note_ended
 from ..records.store import read_record
 from .actor import Actor, ActorRole
 from .passes import window_of
@@ -70,7 +70,7 @@ def sign_in(connection: Connection, phone: Phone, owner: Owner, now_ms: int) -> 
     if row is None:
         connection.execute(insert(devices).values(id=phone.id, **values))
     elif Owner(row.household_id, row.person_id, row.role, row.pass_id) == owner and row.revoked_ms is None:
-        note_ended("session", owner.household_id, [row.token_hash], now_ms)
+        note_ended(connection, "session", owner.household_id, [row.token_hash], now_ms)
         connection.execute(update(devices).where(*_of(owner.household_id, phone.id)).values(**values))
     else:
         raise BadRequest(
@@ -162,7 +162,7 @@ def revoke_device(connection: Connection, household_id: str, device_id: str, now
 def sign_out(connection: Connection, household_id: str, device_id: str, now_ms: int) -> None:
     """End a session at the phone's own wish: the token stops working, the device may sign in again."""
     ended = connection.scalars(select(devices.c.token_hash).where(*_of(household_id, device_id))).all()
-    note_ended("session", household_id, ended, now_ms)
+    note_ended(connection, "session", household_id, ended, now_ms)
     connection.execute(
         update(devices).where(*_of(household_id, device_id)).values(token_hash=hash_token(new_token()))
     )

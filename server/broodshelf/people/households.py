@@ -9,7 +9,7 @@ from sqlalchemy import Connection, Row, delete, func, insert, select, update
 
 from ..errors import BadRequest, Gone
 from ..languages import told
-from ..records.ended import note_ended
+from ..records.home.ending import note_ended
 from ..records.ids import uuid7
 from ..records.store import Ledger, read_record
 from ..records.tables import households
@@ -92,13 +92,13 @@ def claim(
     if used.rowcount != 1:
         raise Gone(told("problem-code-used-now"), code="claim_code_ended")
     if row.for_household is not None and row.person_id is not None:
-        note_ended("claim", row.for_household, [row.code_hash], now_ms)
+        note_ended(connection, "claim", row.for_household, [row.code_hash], now_ms)
         return row.for_household, row.person_id
     household_id, person_id = found(connection, founding, now_ms)
     connection.execute(
         update(claim_codes).where(claim_codes.c.code_hash == row.code_hash).values(founded=household_id)
     )
-    note_ended("claim", household_id, [row.code_hash], now_ms)
+    note_ended(connection, "claim", household_id, [row.code_hash], now_ms)
     return household_id, person_id
 
 

@@ -12,7 +12,7 @@ from typing import Final
 from sqlalchemy import Connection, case, func, insert, select, update
 
 from ..model.gauges import DAY_MS
-from ..records.ended import note_ended
+from ..records.home.ending import note_ended
 from .secrets import hash_code, new_code
 from .tables import claim_codes
 
@@ -76,6 +76,6 @@ def take_back(connection: Connection, now_ms: int) -> int:
     c = claim_codes.c
     mine = (c.number.is_not(None), c.used_ms.is_(None), c.expires_ms >= now_ms)
     hashes = connection.scalars(select(c.code_hash).where(*mine)).all()
-    note_ended("claim", NO_HOUSEHOLD, hashes, now_ms)
+    note_ended(connection, "claim", NO_HOUSEHOLD, hashes, now_ms)
     connection.execute(update(claim_codes).where(*mine).values(expires_ms=now_ms - 1))
     return len(hashes)

@@ -8,6 +8,7 @@ from typing import Final
 from sqlalchemy import Connection, delete, insert, select, update
 
 from ..records.ended import Revocation, Revocations, What
+from ..records.home.port import Endings
 from ..records.many_rows import is_among
 from ..records.purge import purged_among
 from ..records.store import Ledger, read_kind, read_record
@@ -50,19 +51,23 @@ def _revoked_in(connection: Connection) -> list[Revocation]:
     return found
 
 
-def apply_revocations(connection: Connection, revocations: Revocations) -> int:
-    """Make the database agree with the file; return how many entries it had forgotten."""
+def apply_revocations(connection: Connection, revocations: Revocations, endings: Endings) -> int:
+    """Make the database agree with what was noted as ended; return how many entries it had forgotten.
+
+    ``revocations``: the file of this machine, which is mended first.
+    """
     mend_revocations(connection, revocations)
+    endings.agree(connection)
     by_kind: dict[What, list[Revocation]] = {}
-    for ending in revocations.read():
+    for ending in endings.all_of(connection):
         by_kind.setdefault(ending.what, []).append(ending)
     back = by_kind.pop("person_back", [])
     forgotten = 0
-    for what, endings in by_kind.items():
+    for what, found in by_kind.items():
         if what == "person":
-            endings = _who_stayed_away(endings, back)
+            found = _who_stayed_away(found, back)
         apply = _APPLY.get(what)
-        forgotten += apply(connection, endings) if apply is not None else 0
+        forgotten += apply(connection, found) if apply is not None else 0
     return forgotten
 
 

@@ -5,7 +5,8 @@ Who is signed in has a bucket of the phone's own: what strangers try never count
 
 from __future__ import annotations
 
-from sqlalchemy import Connection, and_, delete, func, insert, or_, select, update
+from sqlalchemy import Connection, and_, delete, func, or_, select
+from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.sql.elements import ColumnElement
 
 from ..errors import TooMany
@@ -34,12 +35,10 @@ def count_try(
     count = _counted(connection, here)
     if count >= most:
         raise TooMany(retry_after_s=WINDOW_MS // 1000)
-    if count:
-        connection.execute(update(attempts).where(here).values(count=count + 1))
-        return
-    window, at = now_ms // WINDOW_MS, attempts.c.window_ms
-    connection.execute(delete(attempts).where(or_(at < window - DAY_WINDOWS, at > window + DAY_WINDOWS)))
-    connection.execute(insert(attempts).values(bucket=_bucket(purpose, caller), window_ms=window, count=1))
+    if not count:
+        window, at = now_ms // WINDOW_MS, attempts.c.window_ms
+        connection.execute(delete(attempts).where(or_(at < window - DAY_WINDOWS, at > window + DAY_WINDOWS)))
+    _add(connection, purpose, caller, now_ms, 1)
 
 
 def add_amount(
@@ -52,19 +51,27 @@ def add_amount(
     windows: int = HOUR_WINDOWS,
 ) -> bool:
     """Add an amount to this minute's; say whether that of the last ``windows`` minutes stays within ``most``."""
-    here, at = _here(purpose, caller, now_ms), attempts.c.window_ms
-    window = now_ms // WINDOW_MS
-    if _counted(connection, here):
-        connection.execute(update(attempts).where(here).values(count=attempts.c.count + amount))
-    else:
-        row = {"bucket": _bucket(purpose, caller), "window_ms": window, "count": max(amount, 1)}
-        connection.execute(insert(attempts).values(**row))
+    at, window = attempts.c.window_ms, now_ms // WINDOW_MS
+    _add(connection, purpose, caller, now_ms, amount)
     total = connection.scalar(
         select(func.sum(attempts.c.count)).where(
             attempts.c.bucket == _bucket(purpose, caller), at.between(window - windows + 1, window)
         )
     )
     return int(total or 0) <= most
+
+
+def _add(connection: Connection, purpose: str, caller: str, now_ms: int, amount: int) -> None:
+    """Add to this minute's count; of two servers that begin it at once the second adds to the first one's."""
+    made = postgresql if connection.dialect.name == "postgresql" else sqlite
+    row = {"bucket": _bucket(purpose, caller), "window_ms": now_ms // WINDOW_MS, "count": max(amount, 1)}
+    connection.execute(
+        made.insert(attempts)
+        .values(**row)
+        .on_conflict_do_update(
+            index_elements=["bucket", "window_ms"], set_={"count": attempts.c.count + amount}
+        )
+    )
 
 
 def _bucket(purpose: str, caller: str) -> str:

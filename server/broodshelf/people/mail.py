@@ -12,7 +12,7 @@ from sqlalchemy import Connection, delete, insert, select, update
 
 from ..errors import BadRequest, Gone, NotFound
 from ..languages import told
-from ..records.ended import note_ended
+from ..records.home.ending import note_ended
 from ..records.store import read_record
 from .secrets import hash_code, new_code
 from .tables import mail_addresses
@@ -66,7 +66,7 @@ def confirm(connection: Connection, household_id: str, person_id: str, code: str
 
 def forget(connection: Connection, household_id: str, person_id: str, now_ms: int) -> None:
     """Forget a person's address. Nothing happens if there is none."""
-    note_ended("mail", household_id, [person_id], now_ms)
+    note_ended(connection, "mail", household_id, [person_id], now_ms)
     connection.execute(delete(mail_addresses).where(*_of(household_id, person_id)))
 
 

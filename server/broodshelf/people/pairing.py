@@ -9,7 +9,7 @@ from sqlalchemy import Connection, delete, func, insert, select, update
 
 from ..errors import Gone, NotFound, TooMany
 from ..languages import told
-from ..records.ended import note_ended
+from ..records.home.ending import note_ended
 from ..records.ids import uuid7
 from ..records.store import Ledger, read_record
 from .actor import Actor
@@ -123,7 +123,7 @@ def collect(connection: Connection, pairing_id: str, collect_secret: str, now_ms
     )
     if done.rowcount != 1:
         raise Gone(told("problem-pairing-used"), code="pairing_ended")
-    note_ended("pairing", row.for_household, [row.id], now_ms)
+    note_ended(connection, "pairing", row.for_household, [row.id], now_ms)
     return Collected(row.device_id, row.device_name, row.for_household, row.person_id)
 
 

@@ -13,7 +13,7 @@ from sqlalchemy import Connection, delete, func, insert, select
 from ..errors import Gone, NotAllowed, NotFound, SignedOut
 from ..languages import told
 from ..model import kinds
-from ..records.ended import note_ended
+from ..records.home.ending import note_ended
 from ..records.many_rows import is_among
 from ..records.store import Ledger, Record, read_record
 from ..records.types import readable_day
@@ -107,7 +107,7 @@ def make_link(connection: Connection, household_id: str, pass_id: str, now_ms: i
         raise NotAllowed(told("problem-pass-taken-back"), code="pass_revoked")
     link = PassLink(new_token(), new_code(), kinds.read(kinds.Pass, record.values).name)
     replaced = connection.scalars(select(pass_secrets.c.secret_hash).where(*_of(household_id, pass_id))).all()
-    note_ended("link", household_id, replaced, now_ms)
+    note_ended(connection, "link", household_id, replaced, now_ms)
     connection.execute(delete(pass_secrets).where(*_of(household_id, pass_id)))
     connection.execute(
         insert(pass_secrets).values(

@@ -58,6 +58,19 @@ def prepare(app: Flask) -> None:
             event.listen(db.engine, "begin", hold)
 
 
+@contextmanager
+def opened(url: str) -> Iterator[Engine]:
+    """Open a database for a command that makes no app, and let go of it at the end."""
+    app = Flask("command")
+    app.config["SQLALCHEMY_DATABASE_URI"] = url
+    prepare(app)
+    with app.app_context():
+        try:
+            yield db.engine
+        finally:
+            db.engine.dispose()
+
+
 def _prepare_sqlite(engine: Engine) -> None:
     @event.listens_for(engine, "connect")
     def _connect(connection: sqlite3.Connection, _record: Any) -> None:

@@ -14,8 +14,6 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Final, Literal, NamedTuple, get_args
 
-from flask import Flask, current_app
-
 from .data_folder import set_aside
 from .epochs import write_whole
 from .json_text import read_json
@@ -49,7 +47,6 @@ _LEFT: Final = re.compile(
 """What is enough of a line that was cut or written over to know what was ended."""
 UNKNOWN_MS: Final = 1
 """When it was ended, where the line no longer says so: long ago."""
-_BOOK: Final = "broodshelf.ended"
 
 
 class Revocation(NamedTuple):
@@ -137,28 +134,3 @@ def _is_whole(line: bytes) -> bool:
 
 def _is_id(value: object) -> bool:
     return isinstance(value, str) and re.fullmatch(_ENDED_ID, value) is not None
-
-
-def keep_book(app: Flask, book: Revocations) -> None:
-    """Let ``note_ended`` write into this file."""
-    app.extensions[_BOOK] = book
-
-
-def note_ended(what: What, household_id: str, ended_ids: Iterable[str], at_ms: int) -> None:
-    """Note what is being ended; nothing is noted by an app that keeps no file. Call it before the database says so."""
-    book: Revocations | None = current_app.extensions.get(_BOOK)
-    if book is not None:
-        book.add_all(Revocation(what, household_id, i, at_ms) for i in ended_ids)
-
-
-def ended_ms(what: What, household_id: str, ended_id: str) -> int | None:
-    """Return when this was ended, or None; a person who came back has not ended."""
-    book: Revocations | None = current_app.extensions.get(_BOOK)
-    found: int | None = None
-    for e in book.read() if book is not None else ():
-        if e.household_id == household_id and e.id == ended_id:
-            if e.what == what:
-                found = e.at_ms
-            elif e.what == f"{what}_back":
-                found = None
-    return found

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from sqlalchemy import ColumnElement, Connection, and_, delete, func, insert, select, update
 
-from .ended import note_ended
+from .home.ending import note_ended
 from .many_rows import is_among
 from .tables import households, operations, purged, records, revisions
 
@@ -33,7 +33,7 @@ def purge_gone(connection: Connection, household_id: str, now_ms: int) -> int:
     if not old:
         return 0
     ids = [row.id for row in old]
-    note_ended("record", household_id, ids, now_ms)
+    note_ended(connection, "record", household_id, ids, now_ms)
     connection.execute(insert(purged), [{"household_id": household_id, "record_id": i} for i in ids])
     for start in range(0, len(ids), 500):
         part = ids[start : start + 500]

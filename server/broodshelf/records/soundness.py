@@ -6,21 +6,18 @@ is that every row of the records can be read.
 
 from __future__ import annotations
 
-import json
 from dataclasses import dataclass
-from pathlib import Path
 from typing import Any, Final
 
-from sqlalchemy import func, select
+from sqlalchemy import Connection, func, select
 from sqlalchemy.exc import SQLAlchemyError
 
 from ..model.gauges import DAY_MS
 from .database import reading
-from .epochs import write_whole
+from .home.port import Notes
 from .tables import records
 from .trouble import trouble_of
 
-FILE: Final = "kept.json"
 WEEK_MS: Final = 7 * DAY_MS
 PATIENCE_DAYS: Final = 30
 """After how many days a backup is old, unless the household says otherwise: phones give back what is younger."""
@@ -28,39 +25,27 @@ PATIENCE_DAYS: Final = 30
 
 @dataclass(frozen=True, slots=True)
 class Soundness:
-    """The file with what is remembered; instants in ms since 1970 UTC."""
+    """What is remembered: ``backup_ms``, ``looked_ms`` and ``damage`` (in words); instants in ms since 1970 UTC."""
 
-    path: Path
-
-    def read(self) -> dict[str, Any]:
-        """Return ``backup_ms``, ``looked_ms`` and ``damage`` (in words), as far as they are known."""
-        try:
-            read = json.loads(self.path.read_text("utf-8"))
-        except (OSError, ValueError):
-            return {}
-        return read if isinstance(read, dict) else {}
-
-    def note(self, **values: Any) -> None:
-        """Remember these besides what is remembered. Atomic."""
-        write_whole(self.path, json.dumps({**self.read(), **values}))
+    notes: Notes
 
     def is_due(self, now_ms: int) -> bool:
         """Say whether a day has passed since the last look."""
-        looked_ms = self.read().get("looked_ms")
+        looked_ms = self.notes.read().get("looked_ms")
         return not isinstance(looked_ms, int) or not 0 <= now_ms - looked_ms < DAY_MS
 
     def look(self, now_ms: int) -> str | None:
         """Look through the database; remember and return what is wrong with it, None if it is sound."""
         damage = find_damage()
-        self.note(looked_ms=now_ms, damage=damage)
+        self.notes.note(looked_ms=now_ms, damage=damage)
         return damage
 
-    def told(self, patience_days: float | None, now_ms: int) -> dict[str, Any] | None:
+    def told(self, connection: Connection, patience_days: float | None, now_ms: int) -> dict[str, Any] | None:
         """Return what a keeper should know now, or None: a damaged database always, an old backup a day in every week.
 
         A server that never made a backup is backed up in another way, or its owner wants none: nothing is told.
         """
-        known = self.read()
+        known = self.notes.read(connection)
         if known.get("damage"):
             return {"code": "database_damaged"}
         backup_ms, patience = (

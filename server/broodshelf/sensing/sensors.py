@@ -12,7 +12,7 @@ from ..errors import BadRequest, NotFound, SignedOut
 from ..languages import told
 from ..people.secrets import hash_token, new_token
 from ..people.tables import sensor_tokens
-from ..records.ended import note_ended
+from ..records.home.ending import note_ended
 from ..records.ids import uuid7
 from ..records.store import read_record
 from .reading import Unit
@@ -89,7 +89,9 @@ def end_sensor(connection: Connection, household_id: str, sensor_id: str, now_ms
     _row(connection, household_id, sensor_id)
     t = sensor_tokens.c
     its = (t.household_id == household_id, t.sensor_id == sensor_id)
-    note_ended("sensor", household_id, connection.scalars(select(t.token_hash).where(*its)).all(), now_ms)
+    note_ended(
+        connection, "sensor", household_id, connection.scalars(select(t.token_hash).where(*its)).all(), now_ms
+    )
     connection.execute(delete(sensor_tokens).where(*its))
     connection.execute(
         delete(sensors).where(sensors.c.household_id == household_id, sensors.c.id == sensor_id)

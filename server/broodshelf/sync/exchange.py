@@ -13,7 +13,7 @@ from ..errors import WrongDevice
 from ..people.actor import Actor
 from ..people.leaving import NOBODY, Left, end_people
 from ..people.passes import hold_to_dates
-from ..records.ended import note_ended
+from ..records.home.ending import note_ended
 from ..records.store import Ledger
 from . import envelope
 from .answering import answer_operations
@@ -50,8 +50,8 @@ def exchange(
         ledger, actor, request.operations, now_ms, epoch_known=request.epoch == ledger.epoch
     )
     ledger.flush()
-    note_ended("person", actor.household_id, sorted(outcome.left), now_ms)
-    note_ended("person_back", actor.household_id, sorted(outcome.back), now_ms)
+    note_ended(connection, "person", actor.household_id, sorted(outcome.left), now_ms)
+    note_ended(connection, "person_back", actor.household_id, sorted(outcome.back), now_ms)
     left = end_people(ledger, outcome.left, now_ms) if outcome.left else NOBODY
     held = [hold_to_dates(ledger, pass_id, now_ms) for pass_id in sorted(outcome.passes)]
     ledger.flush()

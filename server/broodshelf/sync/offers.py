@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from ..records.ended import ended_ms
+from ..records.home.ending import ended_ms
 from ..records.ids import made_ms_of
 from ..records.merge import Made, corrected_ms, merge_past
 from ..records.store import Ledger, Record, Revision
@@ -45,7 +45,7 @@ def insert_past(batch: Batch, change: Change, past: Past) -> Record:
     ledger, actor, op, values = batch.ledger, batch.actor, change.op, change.values
     author = past.by or actor.person_id
     made = _made(values, past)
-    values = {**values, **_ended(ledger.household_id, op, made)}
+    values = {**values, **_ended(ledger, op, made)}
     record = Record(op.id, op.kind, 0, False, None, None, past.made_ms, author, past.device, dict(values))
     record.stamps = {name: (ledger.rev + 1, *made[name]) for name in values}
     at_ms = max(at_ms for at_ms, _device in made.values())
@@ -55,12 +55,13 @@ def insert_past(batch: Batch, change: Change, past: Past) -> Record:
     return record
 
 
-def _ended(household_id: str, op: Operation, made: dict[str, Made]) -> dict[str, Any]:
+def _ended(ledger: Ledger, op: Operation, made: dict[str, Made]) -> dict[str, Any]:
     """Return what an older copy of a pass or a person does not say: that it was ended. Adds when to ``made``."""
+    connection, household_id = ledger.connection, ledger.household_id
     if op.kind == "pass":
-        at_ms, field, value = ended_ms("pass", household_id, op.id), "revoked_at_ms", None
+        at_ms, field, value = ended_ms(connection, "pass", household_id, op.id), "revoked_at_ms", None
     elif op.kind == "person":
-        at_ms, field, value = ended_ms("person", household_id, op.id), "gone", True
+        at_ms, field, value = ended_ms(connection, "person", household_id, op.id), "gone", True
     else:
         return {}
     if at_ms is None:

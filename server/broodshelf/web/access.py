@@ -19,6 +19,7 @@ from ..people.journal import Doer
 from ..people.pairing import KnownKeeper, NewKeeper
 from ..records.apart import enter, every_household
 from ..records.database import reading, writing
+from ..records.home.ending import note_ended
 from ..records.store import read_record
 from ..records.tables import households as households_table
 from ..sync.envelope import SCHEMA
@@ -205,7 +206,7 @@ def revoke_device(actor: Actor, device_id: str) -> Response:
         name = devices.revoke_device(connection, actor.household_id, device_id, p.now_ms())
         note(connection, actor, "phone_removed", phone=name)
         forget_device(connection, actor.household_id, device_id)
-        p.parts().revocations.add("device", actor.household_id, device_id, p.now_ms())
+        note_ended(connection, "device", actor.household_id, [device_id], p.now_ms())
     return jsonify({})
 
 

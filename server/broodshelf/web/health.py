@@ -17,6 +17,22 @@ from .guard import open_to
 blueprint = Blueprint("health", __name__)
 
 
+@blueprint.get("/readyz")
+@open_to("all")
+def readyz() -> tuple[Response, int]:
+    """Answer 200 while requests should be sent here, for a proxy that has several servers to choose from.
+
+    → `{ready, build, database, stopping}`; 503 when the database is away or its schema is behind, and from the moment
+    when the process was told to stop. Nudges and the disk are `/healthz`'s matter
+    """
+    readiness = p.parts().readiness
+    with every_household():
+        found = readiness.look()
+    good = found == "ok" and not readiness.stopping
+    body = jsonify(ready=good, build=p.parts().shell.build, database=found, stopping=readiness.stopping)
+    return body, 200 if good else 503
+
+
 @blueprint.get("/healthz")
 @open_to("all")
 def healthz() -> tuple[Response, int]:

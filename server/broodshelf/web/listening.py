@@ -8,9 +8,11 @@ has waited longest among the connections of the busiest network. Who is being se
 from __future__ import annotations
 
 import resource
+import select
+import socket
 import time
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass
 from typing import Any, Final, Literal
@@ -21,6 +23,7 @@ from waitress.server import MultiSocketServer, TcpWSGIServer
 from waitress.task import ThreadedTaskDispatcher
 
 from .callers import network_of
+from .departure import QUIET_S, Departure
 
 THREADS: Final = 8
 MOST_HEAD_BYTES: Final = 16 * 1024
@@ -78,8 +81,10 @@ class Channel(HTTPChannel):  # type: ignore[misc]  # waitress has no types
         super().__init__(server, sock, addr, adj, map=map)
 
     def service(self) -> None:
-        """Serve one request, in a thread."""
+        """Serve one request, in a thread; the last one of this connection, if the server is stopping."""
         self._served += 1
+        if self.server.departure.begun:
+            self.requests[0].headers["CONNECTION"] = "close"  # as if the client had asked for it
         super().service()
 
     def readable(self) -> bool:
@@ -126,6 +131,7 @@ class Listener(TcpWSGIServer):  # type: ignore[misc]  # waitress has no types
 
     channel_class = Channel
     patience = Patience()
+    departure = Departure()
     _next_sweep_s = 0.0
 
     def __init__(self, *args: Any, **more: Any) -> None:
@@ -142,6 +148,8 @@ class Listener(TcpWSGIServer):  # type: ignore[misc]  # waitress has no types
             if channel.connected:
                 channel.handle_close()
         self._to_close.clear()
+        if self.departure.begun:
+            self._depart(now_s)
         return bool(self.accepting)
 
     def handle_accept(self) -> None:
@@ -151,6 +159,30 @@ class Listener(TcpWSGIServer):  # type: ignore[misc]  # waitress has no types
             self._turn_away()
             return
         super().handle_accept()
+
+    def _depart(self, now_s: float) -> None:
+        """Let nobody new in once those who send us requests know; leave when the last request is answered."""
+        if self.departure.is_known(now_s):
+            if self.accepting:
+                self._close_the_door()
+            for channel in self._channels():
+                if channel.phase == "idle" and channel.waited_s(now_s) > QUIET_S and not channel.will_close:
+                    self._end(channel)
+        if self.departure.is_over(now_s, connections=len(self._channels())):
+            raise SystemExit  # what ends waitress's loop
+
+    def _close_the_door(self) -> None:
+        """Let in who has knocked already, then stop listening; the loop goes on asking us without a socket."""
+        knocking = select.poll()
+        knocking.register(self.socket, select.POLLIN)
+        for _ in range(self.patience.connections):
+            if not knocking.poll(0):
+                break
+            self.handle_accept()
+        self.accepting = False
+        self.del_channel()
+        self.socket.close()
+        self._map[-1 - len(self._map)] = self  # no descriptor has such a number, and none is waited for
 
     def _channels(self) -> list[Channel]:
         """Return the connections of all listening sockets of this server."""
@@ -200,8 +232,19 @@ class Listener(TcpWSGIServer):  # type: ignore[misc]  # waitress has no types
                     visitor.send(BUSY)
 
 
-def listen(app: Any, host: str, port: int, patience: Patience | None = None) -> Any:
+def listen(
+    app: Any,
+    host: str,
+    port: int,
+    patience: Patience | None = None,
+    *,
+    departure: Departure | None = None,
+    sockets: Sequence[socket.socket] = (),
+) -> Any:
     """Return a server that listens already; ``run()`` serves until it is interrupted, ``close()`` ends it.
+
+    ``departure`` ends it with every request answered. ``sockets`` are bound and shared with other processes; without
+    any it binds its own.
 
     Headers that proxies add are left in the environment: the app decides whom it believes (``callers``). The
     process may open enough files for all of it afterwards.
@@ -222,14 +265,24 @@ def listen(app: Any, host: str, port: int, patience: Patience | None = None) -> 
     )
     dispatcher = ThreadedTaskDispatcher()
     dispatcher.set_thread_count(adjustments.threads)
-    sockets: dict[int, Any] = {}
+    connections: dict[int, Any] = {}
+    places: list[dict[str, Any]] = [{"sockinfo": address} for address in adjustments.listen]
+    if sockets:
+        places = [
+            {
+                "_sock": one,
+                "bind_socket": False,
+                "sockinfo": (one.family, one.type, one.proto, one.getsockname()),
+            }
+            for one in sockets
+        ]
     listeners = []
-    for address in adjustments.listen:
-        listener = Listener(app, sockets, dispatcher=dispatcher, adj=adjustments, sockinfo=address)
-        listener.patience = patience
+    for place in places:
+        listener = Listener(app, connections, dispatcher=dispatcher, adj=adjustments, **place)
+        listener.patience, listener.departure = patience, departure or Departure()
         listeners.append(listener)
     bound = [(listener.effective_host, listener.effective_port) for listener in listeners]
-    return MultiSocketServer(sockets, adjustments, bound, dispatcher)
+    return MultiSocketServer(connections, adjustments, bound, dispatcher)
 
 
 def _allow_files(count: int) -> None:

@@ -21,15 +21,16 @@ from ..people.devices import actor_of, mark_seen, seen_lately
 from ..people.limits import DAY_WINDOWS, MOST_A_MINUTE, add_amount, refuse_beyond
 from ..people.limits import count_try as counted
 from ..people.quotas import Arrival, Share
+from ..people.settling import Witness
 from ..records.apart import enter, every_household
 from ..records.database import reading, writing
-from ..records.ended import Revocations
-from ..records.epochs import Marks
+from ..records.home.port import Home
 from ..records.photo_files import PhotoFiles
 from ..settings import Settings
 from .callers import network_of
 from .past_builds import PastBuilds
 from .probe import Probe
+from .readiness import Readiness
 from .shell import Shell
 
 NEWCOMERS_A_DAY = 5
@@ -55,10 +56,11 @@ class Parts:
     shell: Shell
     past_builds: PastBuilds
     photos: PhotoFiles
-    marks: Marks
-    revocations: Revocations
+    home: Home
+    witness: Witness
     pusher: Pusher
     probe: Probe
+    readiness: Readiness
 
 
 def parts() -> Parts:

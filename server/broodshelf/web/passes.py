@@ -12,6 +12,7 @@ from ..people.devices import Owner, Phone
 from ..people.journal import Doer
 from ..records.apart import every_household
 from ..records.database import reading, writing
+from ..records.home.ending import note_ended
 from ..records.store import Ledger
 from ..rounds.recompute import touched
 from . import bodies
@@ -66,7 +67,7 @@ def revoke(actor: Actor, pass_id: str) -> Response:
             ledger.flush()
         given = ledger.get(pass_id)
         note(connection, actor, "pass_ended", **{"pass": str(given.values["name"]) if given else ""})
-        p.parts().revocations.add("pass", actor.household_id, pass_id, p.now_ms())
+        note_ended(connection, "pass", actor.household_id, [pass_id], p.now_ms())
     return jsonify({})
 
 

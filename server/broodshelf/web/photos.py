@@ -26,7 +26,7 @@ def send(actor: Actor, record_id: str, body: bytes) -> Response:
     send it later
     """
     sha256 = _sha256_of(actor, record_id)
-    if p.parts().photos.path(actor.household_id, sha256) is None:
+    if not p.parts().photos.has(actor.household_id, sha256):
         with writing() as connection:
             p.spend(connection, Share(pictures=1), len(body))
     p.parts().photos.keep(actor.household_id, sha256, body)
@@ -40,10 +40,10 @@ def read(actor: Actor, record_id: str) -> Response:
 
     → the picture, drawn anew by the server; 404 `not_sent_yet` until its phone has sent it
     """
-    found = p.parts().photos.path(actor.household_id, _sha256_of(actor, record_id))
+    found = p.parts().photos.read(actor.household_id, _sha256_of(actor, record_id))
     if found is None:
         raise NotFound(told("problem-picture-not-sent"), code="not_sent_yet")
-    return Response(found.read_bytes(), content_type="image/jpeg")
+    return Response(found, content_type="image/jpeg")
 
 
 def _sha256_of(actor: Actor, record_id: str) -> str:

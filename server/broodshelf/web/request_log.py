@@ -19,7 +19,7 @@ def install(app: Flask) -> None:
     @app.after_request
     def _log(response: Response) -> Response:
         route = request.url_rule.rule if request.url_rule else "unknown"
-        if route != "/healthz":
+        if route not in ("/healthz", "/readyz"):
             took_ms = round((time.perf_counter() - g.started) * 1000, 1) if "started" in g else None
             device = g.actor.device_id[:13] if "actor" in g else None
             say(

@@ -15,7 +15,7 @@ from ..people.actor import Actor
 from ..people.quotas import Share
 from ..records.database import reading, writing
 from ..records.history import read_gone, read_history
-from ..records.soundness import FILE, Soundness
+from ..records.soundness import Soundness
 from ..records.store import read_record
 from ..rounds.recompute import touched
 from ..sync.exchange import exchange
@@ -49,19 +49,19 @@ def sync(actor: Actor, body: Given) -> Response:
         answer = exchange(connection, actor, body, p.now_ms(), touched)
         see_off(connection, actor, answer.left)
         told = _told(connection, actor)
-    p.parts().marks.note(actor.household_id, answer.rev, answer.epoch)
+    p.parts().witness.marks.note(actor.household_id, answer.rev, answer.epoch)
     text = answer.text if told is None else f'{answer.text[:-1]},"told":{json.dumps(told)}}}'
     return _sent(text.encode())
 
 
 def _told(connection: Connection, actor: Actor) -> dict[str, Any] | None:
     """Return what keepers should know of the server's database and its backups."""
-    soundness = Soundness(p.parts().settings.data / FILE)
-    if actor.role != "keeper" or not soundness.read():
+    kept = p.parts().home.kept
+    if actor.role != "keeper" or not kept.read(connection):
         return None
     household = read_record(connection, actor.household_id, actor.household_id)
     patience = household.values.get("backup_patience_days") if household is not None else None
-    return soundness.told(patience, p.now_ms())
+    return Soundness(kept).told(connection, patience, p.now_ms())
 
 
 def _sent(body: bytes) -> Response:

@@ -9,12 +9,12 @@ from tests.nudges.push_service import PushService
 from tests.nudges.support import BrowserKeys, Shelf, real_channels
 
 from broodshelf.nudges.outcomes import marks
-from broodshelf.nudges.sending.journal import FOLDER, KEPT_MS, Journal
 from broodshelf.nudges.sending.queue import LEASE_MS
+from broodshelf.records.home.taken_files import FOLDER, KEPT_MS, TakenFiles
 
 
 def test_every_process_reads_what_any_of_them_noted(tmp_path):
-    one, two = Journal(tmp_path), Journal(tmp_path)
+    one, two = TakenFiles(tmp_path), TakenFiles(tmp_path)
     one.taken("a")
     two.taken("b")
 
@@ -24,7 +24,7 @@ def test_every_process_reads_what_any_of_them_noted(tmp_path):
 
 
 def test_files_that_nobody_wrote_to_for_a_day_are_forgotten(tmp_path):
-    journal = Journal(tmp_path)
+    journal = TakenFiles(tmp_path)
     journal.taken("old")
     journal.close()
     [path] = (tmp_path / FOLDER).iterdir()

@@ -38,9 +38,9 @@ def epoch_ignored(patch: pytest.MonkeyPatch) -> None:
 def restore_unnoticed(patch: pytest.MonkeyPatch) -> None:
     import tests.support.world.server
 
-    import broodshelf.app
+    import broodshelf.people.settling
 
-    patch.setattr(broodshelf.app, "notice_restores", lambda *_: [])
+    patch.setattr(broodshelf.people.settling, "notice", lambda *_: [])
     patch.setattr(tests.support.world.server, "start_epoch", lambda *_: "")
 
 
@@ -51,9 +51,9 @@ def revisions_reused_after_a_restore(patch: pytest.MonkeyPatch) -> None:
 
 
 def revocations_forgotten_by_a_restore(patch: pytest.MonkeyPatch) -> None:
-    import broodshelf.app
+    import broodshelf.people.settling
 
-    patch.setattr(broodshelf.app, "apply_revocations", lambda *_: 0)
+    patch.setattr(broodshelf.people.settling, "apply_revocations", lambda *_: 0)
 
 
 def purge_not_remembered(patch: pytest.MonkeyPatch) -> None:

@@ -56,6 +56,7 @@ doctor-key-changed =
        *[other] { $n } Handys hören nichts, bis dort die App geöffnet wird
     }; besser legst du { $file } aus der Sicherung zurück
 doctor-key-good = { $key }…, nur für den Eigentümer lesbar
+doctor-key-sealed = { $key }…, versiegelt in der Datenbank
 doctor-nudger-never = hier lief er noch nie; 'broodshelf serve' startet einen
 doctor-nudger-ahead = er lief zuletzt { $s } s in der Zukunft: Die Uhr dieser Maschine wurde zurückgestellt
 doctor-nudger-good = er lief vor { $s } s, und nichts wartet

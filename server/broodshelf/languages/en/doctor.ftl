@@ -62,6 +62,7 @@ doctor-key-changed =
        *[other] { $n } phones hear nothing until the app is opened on them
     }; better put the old { $file } back from the backup
 doctor-key-good = { $key }…, readable by its owner only
+doctor-key-sealed = { $key }…, sealed in the database
 doctor-nudger-never = it has never run here; 'broodshelf serve' runs one
 # $s (number): seconds.
 doctor-nudger-ahead = it last ran { $s } s in the future: this machine's clock was set back

@@ -56,6 +56,7 @@ doctor-key-changed =
        *[other] { $n } teléfonos no oyen nada hasta que se abra allí la app
     }; mejor repón el { $file } antiguo desde la copia
 doctor-key-good = { $key }…, solo la lee su dueño
+doctor-key-sealed = { $key }…, sellada en la base de datos
 doctor-nudger-never = nunca ha funcionado aquí; 'broodshelf serve' pone uno en marcha
 doctor-nudger-ahead = funcionó por última vez { $s } s en el futuro: el reloj de esta máquina se atrasó
 doctor-nudger-good = funcionó hace { $s } s y no espera nada

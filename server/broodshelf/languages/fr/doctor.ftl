@@ -48,6 +48,7 @@ doctor-key-changed =
        *[other] { $n } téléphones n’entendent rien tant que l’app n’y est pas ouverte
     } ; mieux vaut remettre l’ancien { $file } depuis la sauvegarde
 doctor-key-good = { $key }…, lisible par son propriétaire seulement
+doctor-key-sealed = { $key }…, scellée dans la base de données
 doctor-nudger-never = il n’a jamais tourné ici ; 'broodshelf serve' en lance un
 doctor-nudger-ahead = il a tourné { $s } s dans le futur : l’horloge de cette machine a été reculée
 doctor-nudger-good = il a tourné il y a { $s } s et rien n’attend

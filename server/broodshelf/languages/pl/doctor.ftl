@@ -52,6 +52,7 @@ doctor-key-changed =
        *[other] { $n } telefonu nic nie słyszy
     }, póki nie otworzy się tam aplikacji; lepiej przywróć stary { $file } z kopii zapasowej
 doctor-key-good = { $key }…, czytelny tylko dla właściciela
+doctor-key-sealed = { $key }…, zapieczętowany w bazie danych
 doctor-nudger-never = nigdy tu nie działało; uruchamia je 'broodshelf serve'
 doctor-nudger-ahead = ostatnio działało { $s } s w przyszłości: zegar tej maszyny cofnięto
 doctor-nudger-good = działało { $s } s temu i nic nie czeka

@@ -56,6 +56,7 @@ doctor-key-changed =
        *[other] { $n } telefones não ouvem nada até o app ser aberto neles
     }; melhor repor o { $file } antigo a partir da cópia
 doctor-key-good = { $key }…, só o dono pode ler
+doctor-key-sealed = { $key }…, selada na base de dados
 doctor-nudger-never = nunca funcionou aqui; 'broodshelf serve' arranca um
 doctor-nudger-ahead = funcionou por último { $s } s no futuro: o relógio desta máquina foi atrasado
 doctor-nudger-good = funcionou há { $s } s e nada espera

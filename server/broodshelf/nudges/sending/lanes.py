@@ -17,6 +17,7 @@ from flask import Flask
 
 from ...logs import say_failure
 from ...records.database import reading, writing
+from ...records.home.port import Taken
 from .. import messages
 from ..channels.channel import Channels, Delivery
 from ..channels.outcome import Outcome, Refused, RetryLater, Sent
@@ -24,7 +25,6 @@ from ..claimed import Claimed
 from ..messages import Message
 from ..outcomes.marks import Marks
 from ..outcomes.measures import Measures
-from .journal import Journal
 from .queue import claim, release, waiting_hosts
 
 BATCH: Final = 50
@@ -48,7 +48,7 @@ class Lanes:
     """The sending threads of one process."""
 
     def __init__(
-        self, app: Flask, channels: Channels, public_url: str, journal: Journal, measures: Measures
+        self, app: Flask, channels: Channels, public_url: str, journal: Taken, measures: Measures
     ) -> None:
         self._app, self._channels, self._public_url = app, channels, public_url
         self._journal, self._measures = journal, measures

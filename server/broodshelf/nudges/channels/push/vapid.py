@@ -74,6 +74,21 @@ def load_or_make(data: Path, *, in_use: bool) -> VapidKey:
         private = read_key(path)
     if private is None:
         raise BadSetting("BROODSHELF_DATA", str(data), told("setting-key-wrong", file=FILE_NAME))
+    return _with_public(private)
+
+
+def key_in(pem: bytes) -> VapidKey | None:
+    """Return the key in a text, or None where it holds no P-256 key in PEM."""
+    try:
+        private = serialization.load_pem_private_key(pem, None)
+    except (ValueError, TypeError, UnsupportedAlgorithm):
+        return None
+    if not isinstance(private, ec.EllipticCurvePrivateKey) or not isinstance(private.curve, ec.SECP256R1):
+        return None
+    return _with_public(private)
+
+
+def _with_public(private: ec.EllipticCurvePrivateKey) -> VapidKey:
     point = private.public_key().public_bytes(
         serialization.Encoding.X962, serialization.PublicFormat.UncompressedPoint
     )
@@ -83,11 +98,10 @@ def load_or_make(data: Path, *, in_use: bool) -> VapidKey:
 def read_key(path: Path) -> ec.EllipticCurvePrivateKey | None:
     """Return the key in a file, or None where it holds no P-256 key in PEM."""
     try:
-        private = serialization.load_pem_private_key(path.read_bytes(), None)
-    except (ValueError, TypeError, OSError, UnsupportedAlgorithm):
+        found = key_in(path.read_bytes())
+    except OSError:
         return None
-    right = isinstance(private, ec.EllipticCurvePrivateKey) and isinstance(private.curve, ec.SECP256R1)
-    return private if isinstance(private, ec.EllipticCurvePrivateKey) and right else None
+    return None if found is None else found.private
 
 
 def _make(path: Path) -> None:

@@ -2,8 +2,7 @@
 
 Between a service's answer and our mark in the database lies a commit, and under load a wait for its turn. A
 process that dies there would send the message again; whoever takes its claim over reads here that it arrived.
-The write is one system call, so a killed process loses nothing of it. Machines that share a database do not
-share their journals: between them a repeat stays possible.
+The write is one system call, so a killed process loses nothing of it.
 """
 
 from __future__ import annotations
@@ -16,7 +15,7 @@ from pathlib import Path
 from threading import Lock
 from typing import Final
 
-from ...records.data_folder import make_folder
+from ..data_folder import make_folder
 
 FOLDER: Final = "taken"
 LINES_PER_FILE: Final = 20_000
@@ -24,7 +23,7 @@ KEPT_MS: Final = 86_400_000
 """Claims run out after a minute; a day leaves room for clocks that were set."""
 
 
-class Journal:
+class TakenFiles:
     """One process's file among those of all processes that share a data folder. Safe to use from several threads."""
 
     def __init__(self, data: Path) -> None:

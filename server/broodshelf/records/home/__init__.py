@@ -1,0 +1,1 @@
+"""Where what is neither a row of a room nor a setting lies: one port, and a home behind it for each database."""

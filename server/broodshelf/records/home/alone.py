@@ -1,0 +1,95 @@
+"""One at a time: what several servers of a database must not do at once, such as bringing its schema forward."""
+
+from __future__ import annotations
+
+import fcntl
+import threading
+from collections.abc import Callable, Iterator
+from contextlib import ExitStack, contextmanager
+from pathlib import Path
+from typing import Final
+
+from flask import Flask
+from sqlalchemy import Engine
+
+from ...logs import say_failure
+from ..database import db
+
+START: Final = 0x62726F6F64
+BROKERS: Final = START + 1
+"""The numbers of the locks: of a start, and of whoever listens to the brokers of sensors. Any will do, if all servers
+of a database take the same."""
+ASK_S: Final = 3.0
+
+
+@contextmanager
+def alone(engine: Engine) -> Iterator[None]:
+    """Wait until no other server of this database is in here. A server that dies lets go.
+
+    It is a lock of a transaction, not of a session: poolers between us and PostgreSQL keep to that.
+    """
+    if engine.dialect.name != "postgresql":
+        yield
+        return
+    with engine.begin() as connection:
+        connection.exec_driver_sql(f"SELECT pg_advisory_xact_lock({START})")
+        yield
+
+
+class OnlyOne:
+    """Does something in one process of all that share a database: in the first that asks, in another when it ends.
+
+    On PostgreSQL the lock is one of a session, over a connection of its own; on SQLite of a file in the data folder.
+    """
+
+    def __init__(self, app: Flask, data: Path, number: int, begin: Callable[[], Callable[[], None]]) -> None:
+        self._app, self._file, self._number, self._begin = (
+            app,
+            data / f"only-one.{number - START}",
+            number,
+            begin,
+        )
+        self._ended = threading.Event()
+        self._thread = threading.Thread(target=self._go_on, name=f"only one {number - START}", daemon=True)
+
+    def start(self) -> Callable[[], None]:
+        """Ask, and begin when it is this process's turn; return what stops it."""
+        self._thread.start()
+        return self.stop
+
+    def stop(self) -> None:
+        """End what was begun, and let another process begin."""
+        self._ended.set()
+        self._thread.join()
+
+    def _go_on(self) -> None:
+        with self._app.app_context():
+            while not self._ended.is_set():
+                try:
+                    self._try_once()
+                except Exception as error:  # noqa: BLE001 - a database that is away comes back
+                    say_failure("what only one process does was given up here", error)
+                self._ended.wait(ASK_S)
+
+    def _try_once(self) -> None:
+        with ExitStack() as held:
+            if db.engine.dialect.name != "postgresql":
+                file = held.enter_context(self._file.open("w"))
+                try:
+                    fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)
+                except BlockingIOError:
+                    return
+                held.callback(self._begin())
+                self._ended.wait()
+                return
+            connection = held.enter_context(
+                db.engine.connect().execution_options(isolation_level="AUTOCOMMIT")
+            )
+            if not connection.exec_driver_sql(f"SELECT pg_try_advisory_lock({self._number})").scalar():
+                return
+            held.callback(
+                connection.invalidate
+            )  # a session that ends gives its lock back, whatever became of it
+            held.callback(self._begin())
+            while not self._ended.wait(ASK_S):
+                connection.exec_driver_sql("SELECT 1")

@@ -1,0 +1,40 @@
+"""Noting what is being ended, and asking whether something was: from anywhere, over the transaction at hand."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Final
+
+from flask import Flask, current_app
+from sqlalchemy import Connection
+
+from ..ended import Revocation, What
+from .port import Endings
+
+_BOOK: Final = "broodshelf.ended"
+
+
+def keep_book(app: Flask, book: Endings) -> None:
+    """Let ``note_ended`` write there."""
+    app.extensions[_BOOK] = book
+
+
+def note_ended(
+    connection: Connection, what: What, household_id: str, ended_ids: Iterable[str], at_ms: int
+) -> None:
+    """Note what this transaction ends; nothing is noted by an app that keeps no book. Call it before the end."""
+    book: Endings | None = current_app.extensions.get(_BOOK)
+    if book is not None:
+        book.note(connection, [Revocation(what, household_id, i, at_ms) for i in ended_ids])
+
+
+def ended_ms(connection: Connection, what: What, household_id: str, ended_id: str) -> int | None:
+    """Return when this was ended, or None; a person who came back has not ended."""
+    book: Endings | None = current_app.extensions.get(_BOOK)
+    found: int | None = None
+    for e in book.of_one(connection, household_id, ended_id) if book is not None else ():
+        if e.what == what:
+            found = e.at_ms
+        elif e.what == f"{what}_back":
+            found = None
+    return found
