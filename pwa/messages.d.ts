@@ -1407,6 +1407,17 @@ export interface Messages {
   'reckoned-weigh-sugar': { g: string | number };
   'reckoned-weigh-sweet': { food: string | number; g: string | number };
   'reckoned-weigh-water': { g: string | number; ml: number };
+  'refused-a-year': null;
+  'refused-cannot-wait': { hours: string | number };
+  'refused-choice': null;
+  'refused-day': null;
+  'refused-empty': null;
+  'refused-form': null;
+  'refused-instant': null;
+  'refused-number': { high: string | number; low: string | number };
+  'refused-other-kind': null;
+  'refused-pass-end': null;
+  'refused-text': { most: string | number };
   'round-add': null;
   'round-all': { colony: string | number; count: number };
   'round-as-suggested': null;
@@ -2385,6 +2396,11 @@ export type Group =
   | 'reckoned-serving'
   | 'reckoned-water'
   | 'reckoned-weigh'
+  | 'refused'
+  | 'refused-a'
+  | 'refused-cannot'
+  | 'refused-other'
+  | 'refused-pass'
   | 'round'
   | 'round-as'
   | 'round-done'

@@ -12,8 +12,10 @@ const Missing = () => html`
 
 /** @param {{onAgain: () => void}} props */
 const NeedsServer = ({ onAgain }) => html`
-  <p>${say('part-needs-server')}</p>
-  <button type="button" class="button" onClick=${onAgain}>${say('part-again')}</button>
+  <section class="card">
+    <p role="alert">${say('part-needs-server')}</p>
+    <button type="button" class="button" onClick=${onAgain}>${say('part-again')}</button>
+  </section>
 `;
 
 /**

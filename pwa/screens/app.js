@@ -21,7 +21,7 @@ const LarderScreen = lazy(() => import('./larder.js'), 'LarderScreen');
 const LookScreen = lazy(() => import('./look.js'), 'LookScreen', 'online');
 const PaperScreen = lazy(() => import('./paper.js'), 'PaperScreen');
 const PlacesScreen = lazy(() => import('./places.js'), 'PlacesScreen');
-const ReckonScreen = lazy(() => import('./reckon.js'), 'ReckonScreen');
+const ReckonScreen = lazy(() => import('./reckon.js'), 'ReckonScreen', 'online');
 const SettingsScreen = lazy(() => import('./settings.js'), 'SettingsScreen');
 const ShelfScreen = lazy(() => import('./shelf.js'), 'ShelfScreen');
 const StandInScreen = lazy(() => import('./standin.js'), 'StandInScreen');

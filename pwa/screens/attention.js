@@ -6,7 +6,7 @@ import { Empty } from '../components/states.js';
 import { discard, exportUnsent, sendAgain, settle } from '../signals/actions.js';
 import { conflicts, outbox, rows } from '../signals/rows.js';
 import { fieldName, kindName, valueInWords } from './field-words.js';
-import { labelled, say, sayIf } from '../words/say.js';
+import { isSaid, labelled, say, sayIf, sayOf } from '../words/say.js';
 import { moment } from '../words/shown.js';
 
 export function AttentionScreen() {
@@ -80,9 +80,12 @@ function Met({ met }) {
   `;
 }
 
-/** @param {{code: string, args?: Record<string, any>}} answer */
+/** In this phone's words; what it has none for, as of a newer server, in the server's.
+ * @param {{code: string, args?: Record<string, any>}} answer
+ */
 function whyRefused({ code, args = {} }) {
-  const why = args.why ?? (sayIf('attention-code', code) || code);
+  const said = isSaid('refused', args.reason) ? sayOf('refused', args.reason, args) : sayIf('attention-code', code);
+  const why = said || (args.why ?? code);
   return args.field ? labelled(fieldName(args.field), why) : why;
 }
 

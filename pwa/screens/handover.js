@@ -17,11 +17,13 @@ import { catalogue, events, rows, rowsOf } from '../signals/rows.js';
 import { syncNow } from '../signals/sync.js';
 import { coloniesInOrder } from '../components/colonies.js';
 import { StandInView } from './standin.js';
-import { Holiday } from './holiday.js';
 import { languageChoices } from '../components/preferences.js';
 import { nameOf } from '../components/in-words.js';
+import { lazy } from '../components/lazy.js';
 import { say } from '../words/say.js';
 import { dayAndTime, listed, shortDay } from '../words/shown.js';
+
+const Holiday = lazy(() => import('./holiday.js'), 'Holiday', 'online');
 
 /** @typedef {import('./holiday.js').Trip} Trip */
 /** @typedef {import('../care/overlay.js').ShownRow<'colony'>} ColonyRow */

@@ -96,7 +96,7 @@ def test_what_only_the_schema_knows_is_named_by_row_too(shelf, tmp_path):
 
     assert [row.where for row in report.bad] == ["row 2", "row 3", "row 4"]
     assert "amount" in str(report.bad[0].why)
-    assert "between 2000 and 2100" in str(report.bad[1].why)
+    assert "from 2000 to 2100" in str(report.bad[1].why)
     assert str(report.bad[2].why) == "lacks colony_id"
 
 

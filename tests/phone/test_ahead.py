@@ -130,7 +130,7 @@ def test_without_a_connection_the_calculators_say_so_and_the_mixer_of_the_larder
     expect(page.get_by_role("alert")).to_have_text(
         "This needs the server, and there is no connection just now."
     )
-    page.get_by_role("main").get_by_role("link", name=text("larder-title")).click()
+    page.get_by_role("link", name=text("frame-nav-larder")).click()
     page.get_by_role("button", name=text("larder-mix")).click()
     expect(page.get_by_role("dialog")).to_contain_text("10 g of sugar")  # 30 mL weigh 29.9 g; a third of it
     page.get_by_role("button", name="Keep this batch").click()

@@ -29,12 +29,14 @@ def test_a_keeper_reads_under_house_what_happened_at_the_doors_and_a_wrong_code_
     expect(doors.get_by_role("listitem").nth(1)).to_contain_text("for Mira")
 
 
-def test_without_a_connection_it_says_where_the_journal_is_kept(phone, server):
+def test_without_a_connection_the_house_says_so_and_the_journal_comes_when_there_is_one(phone, server):
     mine = phone()
     claim(mine, server)
     worker_ready(mine)
     mine.context.set_offline(True)
     mine.get_by_role("link", name=text("frame-nav-settings")).first.click()
 
-    doors = mine.get_by_role("region", name=text("house-doors-title"))
-    expect(doors).to_contain_text("kept on the server")
+    expect(mine.get_by_text(text("part-needs-server"))).to_be_visible()
+    mine.context.set_offline(False)
+    mine.get_by_role("button", name=text("part-again")).click()
+    expect(mine.get_by_role("region", name=text("house-doors-title"))).to_contain_text("Mira")

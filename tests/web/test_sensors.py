@@ -252,7 +252,7 @@ def test_a_file_is_looked_at_first_and_then_taken_in_once_and_given_out_again(ke
         20.5,
         21.5,
     )
-    assert seen["bad"] == [{"line": 4, "why": "'no' is no number"}]
+    assert seen["bad"] == [{"line": 4, "why": "“no” is no number."}]
     assert len(before.splitlines()) == 1
     assert (taken["new_hours"], again["new_hours"]) == (1, 0)
     assert lines[1].endswith(",21.0,20.5,21.5,")

@@ -16,6 +16,7 @@ from sqlalchemy import Connection, insert
 
 from ..errors import CannotKeep
 from ..languages import Told, told
+from ..languages.saying import knows, message_id
 from ..model.kinds import KINDS, required_fields
 from ..people.actor import Actor
 from ..records.ids import uuid7
@@ -135,4 +136,6 @@ def _why(entry: Entry, answer: dict[str, Any]) -> Told:
         return told("import-id-taken", kind=args["kind"])
     if answer["code"] == "too_large":
         return told("import-too-large", bytes=args["bytes"])
-    return told("import-field", field=args.get("field", entry.kind), why=args.get("why", answer["code"]))
+    reason = message_id("refused", args.get("reason", ""))
+    why = told(reason, **args) if knows(reason) else args.get("why", answer["code"])
+    return told("import-field", field=args.get("field", entry.kind), why=why)

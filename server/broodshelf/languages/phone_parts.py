@@ -44,7 +44,9 @@ _PART_OF: Final[Mapping[str, str]] = {
     ),
     **dict.fromkeys(("foods", "origins", "species", "vessels"), CATALOGUE),
     **dict.fromkeys(("brood", "charts", "climate", "labels"), CHARTS),
-    **dict.fromkeys(("history", "look", "sensors"), ONLINE),
+    **dict.fromkeys(
+        ("calculators", "doors", "history", "journeys", "look", "reckon", "sensors", "travel"), ONLINE
+    ),
 }
 
 

@@ -23,6 +23,10 @@ class FieldError:
     code: str
     field: str
     why: str
+    """For whoever writes a client, in English."""
+    wanted: str = "form"
+    """What the field takes: a code that phones have words for, with its arguments; empty where ``code`` says all."""
+    args: Mapping[str, Any] | None = None
 
 
 def field_of(spec: FieldSpec) -> fields.Field[Any]:
@@ -81,9 +85,9 @@ def check_fields(kind: str, values: Mapping[str, Any]) -> tuple[dict[str, Any], 
     for name, value in values.items():
         if name not in specs:
             short = name[:LONGEST_NAME]  # the answer is kept: it may not be as long as whoever sent it likes
-            return {}, FieldError("unknown_field", short, f"A {kind} has no field {short!r}.")
+            return {}, FieldError("unknown_field", short, f"A {kind} has no field {short!r}.", "")
         if value is None and specs[name].required:
-            return {}, FieldError("bad_value", name, "May not be empty.")
+            return {}, FieldError("bad_value", name, "May not be empty.", "empty")
     loaded = _quickly(kind, values)
     if loaded is not None:
         return loaded, None
@@ -91,8 +95,24 @@ def check_fields(kind: str, values: Mapping[str, Any]) -> tuple[dict[str, Any], 
         loaded = _schema(kind).load(dict(values), partial=True)
     except ValidationError as error:
         name, messages = next(iter(dict(error.messages_dict).items()))
-        return {}, FieldError("bad_value", str(name), _first_sentence(messages))
+        wanted, args = _wanted(specs[str(name)].form)
+        return {}, FieldError("bad_value", str(name), _first_sentence(messages), wanted, args)
     return dict(loaded), None
+
+
+def _wanted(form: forms.Form) -> tuple[str, dict[str, Any]]:
+    match form:
+        case forms.Text(most):
+            return "text", {"most": most}
+        case forms.Choice():
+            return "choice", {}
+        case forms.Number(low, high) | forms.WholeNumber(low, high):
+            return "number", {"low": low, "high": high}
+        case forms.Day():
+            return "day", {}
+        case forms.Instant():
+            return "instant", {}
+    return "form", {}
 
 
 @cache

@@ -17,7 +17,8 @@ from typing import Any, Final, Literal
 from sqlalchemy import Connection, select
 
 from ..errors import BadRequest
-from ..languages import told
+from ..languages import Told, Unfit, told
+from ..languages.saying import message_id
 from ..model.facts import Hour
 from ..model.gauges import HOUR_MS
 from .intake import add_hours, hour_of
@@ -28,6 +29,8 @@ MOST_BYTES: Final = 4 * 1024 * 1024
 """About a year of a reading every three minutes; a longer file comes in parts."""
 MOST_BAD: Final = 20
 """So many rows that cannot be read are told by their lines; more have the same reason as these."""
+LONGEST_CELL: Final = 30
+"""So many letters of a cell are shown."""
 EARLIEST: Final = dt.datetime(2000, 1, 1, tzinfo=dt.UTC)
 HEADS: Final = ("time", "temperature_c", "least_c", "most_c", "humidity_pct")
 Dates = Literal["iso", "dmy", "mdy", "unix"]
@@ -50,11 +53,14 @@ class Columns:
 
 @dataclass(frozen=True, slots=True)
 class SheetRead:
-    """What a file says: its readings, how many rows cannot be read, and the first of them as ``(line, why)``."""
+    """What a file says: its readings, how many rows cannot be read, and the first of them as ``(line, why)``.
+
+    ``why`` is a text for the person who brought it.
+    """
 
     readings: tuple[Reading, ...]
     bad_rows: int
-    bad: tuple[tuple[int, str], ...]
+    bad: tuple[tuple[int, Told], ...]
 
 
 def read_sheet(text: str, columns: Columns, now_ms: int) -> SheetRead:
@@ -66,7 +72,7 @@ def read_sheet(text: str, columns: Columns, now_ms: int) -> SheetRead:
     delimiter = max(",;\t", key=first.count)
     table = csv.reader(io.StringIO(text.removeprefix("\ufeff"), newline=""), delimiter=delimiter, strict=True)
     found: list[Reading] = []
-    bad: list[tuple[int, str]] = []
+    bad: list[tuple[int, Told]] = []
     bad_rows = 0
     try:
         heads = [cell.strip() for cell in next(table, [])]
@@ -77,10 +83,10 @@ def read_sheet(text: str, columns: Columns, now_ms: int) -> SheetRead:
             cells = dict(zip(heads, (cell.strip() for cell in row), strict=False))
             try:
                 found.append(_reading(cells, columns, now_ms, comma=delimiter != ","))
-            except ValueError as error:
+            except Unfit as unfit:
                 bad_rows += 1
                 if len(bad) < MOST_BAD:
-                    bad.append((table.line_num, str(error)))
+                    bad.append((table.line_num, unfit.told))
     except csv.Error as error:
         raise BadRequest(told("problem-no-csv", line=table.line_num, why=str(error))) from None
     return SheetRead(tuple(found), bad_rows, tuple(bad))
@@ -138,10 +144,10 @@ def _check_heads(heads: Sequence[str], columns: Columns) -> None:
 
 
 def _reading(cells: Mapping[str, str], columns: Columns, now_ms: int, *, comma: bool) -> Reading:
-    """Return the reading of a row. Raises ``ValueError`` in words."""
+    """Return the reading of a row. Raises ``Unfit``."""
     at = _instant(cells.get(columns.time, ""), columns)
     if at < EARLIEST:
-        raise ValueError("the time lies before the year 2000")
+        raise Unfit(told("problem-row-too-early"))
     at_ms = round(at.timestamp() * 1000)
     sent = {
         "temperature": _number(cells, columns.temperature, comma=comma),
@@ -151,17 +157,7 @@ def _reading(cells: Mapping[str, str], columns: Columns, now_ms: int, *, comma: 
     judged = read(sent, columns.unit, min(now_ms, at_ms + OLDEST_MS))
     if isinstance(judged, Reading):
         return judged
-    raise ValueError(_WHY[judged])
-
-
-_WHY: Final = {
-    "not_a_number": "holds no number",
-    "nothing_measured": "holds neither a temperature nor a humidity",
-    "broken_temperature": "the temperature is none that a place can have",
-    "broken_humidity": "the humidity lies outside 0 to 100 %",
-    "too_old": "is too old",
-    "in_the_future": "lies in the future",
-}
+    raise Unfit(told(message_id("problem-row", judged)))
 
 
 def _number(cells: Mapping[str, str], column: str | None, *, comma: bool) -> float | None:
@@ -171,7 +167,7 @@ def _number(cells: Mapping[str, str], column: str | None, *, comma: bool) -> flo
     try:
         return float(cell.replace(",", ".") if comma else cell)
     except ValueError:
-        raise ValueError(f"{cell[:30]!r} is no number") from None
+        raise Unfit(told("problem-row-no-number", cell=cell[:LONGEST_CELL])) from None
 
 
 def _instant(cell: str, columns: Columns) -> dt.datetime:
@@ -181,7 +177,7 @@ def _instant(cell: str, columns: Columns) -> dt.datetime:
             return dt.datetime.fromtimestamp(number / 1000 if number > 1e11 else number, dt.UTC)
         at = dt.datetime.fromisoformat(cell) if columns.dates == "iso" else _numbered(cell, columns.dates)
     except (ValueError, OverflowError, OSError):
-        raise ValueError(f"{cell[:30]!r} is no time as chosen") from None
+        raise Unfit(told("problem-row-no-time", cell=cell[:LONGEST_CELL])) from None
     return at if at.tzinfo is not None else at.replace(tzinfo=columns.zone)
 
 

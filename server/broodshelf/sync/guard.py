@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from ..languages import ENGLISH, say_code
 from ..people.actor import Actor, PassWindow
 from ..records.types import happened_ms
 from .batch import Batch, Change
@@ -18,6 +19,11 @@ class Refused(Exception):  # noqa: N818 - an answer, not a failure
         self.code, self.args_ = code, args
 
 
+def refused_because(code: str, field: str, reason: str, **args: Any) -> Refused:
+    """Return a refusal with its reason, which phones say in their language, and in English for whoever writes one."""
+    return Refused(code, field=field, reason=reason, why=say_code(ENGLISH, "refused", reason, args), **args)
+
+
 def guard(batch: Batch, change: Change) -> None:
     """Raise ``Refused`` for what this actor may not write, or what would break the household."""
     actor, op = batch.actor, change.op
@@ -29,7 +35,7 @@ def guard(batch: Batch, change: Change) -> None:
     if refusal is None and op.kind == "later":
         refusal = put_off_refusal(batch.ledger, actor, op.id, whole, batch.now_ms)
     if refusal is not None:
-        raise Refused(refusal.code, field=refusal.field, why=refusal.why)
+        raise refused_because(refusal.code, refusal.field, refusal.reason, **(refusal.args or {}))
 
 
 def _keep_to_the_registry(actor: Actor, change: Change) -> None:

@@ -16,11 +16,12 @@ from .envelope import Operation
 
 @dataclass(frozen=True, slots=True)
 class Refusal:
-    """Why an operation is refused: a code for the phone, and the field and the sentence that go with it."""
+    """Why an operation is refused: a code, the field, and the reason, whose message is ``refused-…``."""
 
     code: str
     field: str
-    why: str
+    reason: str
+    args: Mapping[str, Any] | None = None
 
 
 def house_refusal(
@@ -36,9 +37,9 @@ def house_refusal(
 
 def _household(household_id: str, op: Operation, values: Mapping[str, Any]) -> Refusal | None:
     if op.id != household_id:
-        return Refusal("not_allowed", "id", "A household has one record of itself, and it is there already.")
+        return Refusal("not_allowed", "id", "one_household")
     if values.get("gone"):
-        return Refusal("not_allowed", "gone", "The household itself cannot be deleted.")
+        return Refusal("not_allowed", "gone", "household_stays")
     return None
 
 
@@ -47,9 +48,9 @@ def _new_person(op: Operation, values: Mapping[str, Any]) -> Refusal | None:
     if op.base_rev > 0 and not op.adopt:
         return None  # seen before a restore: it waits for the phone that offers the person
     if not op.adopt:
-        return Refusal("not_allowed", "role", "People are added by letting a phone in or by a pass.")
+        return Refusal("not_allowed", "role", "let_in")
     if values.get("role") is None:
-        return Refusal("missing_field", "role", "A person is a keeper or a stand-in; this one is neither.")
+        return Refusal("missing_field", "role", "no_role")
     return None
 
 
@@ -61,4 +62,4 @@ def _known_person(ledger: Ledger, record: Record, values: Mapping[str, Any]) -> 
     others = [p for p in standing if p.id != record.id and not p.gone and p.values.get("role") == "keeper"]
     if others:
         return None
-    return Refusal("last_keeper", "gone", "The last keeper cannot be removed; let another keeper in first.")
+    return Refusal("last_keeper", "gone", "last_keeper")

@@ -17,7 +17,7 @@ from ..records.store import Record, Revision
 from . import offers
 from .batch import Batch, Change, Outcome
 from .envelope import Operation, Past
-from .guard import Refused, guard
+from .guard import Refused, guard, refused_because
 from .repeats import is_repeat
 
 LARGEST_SET_BYTES: Final = 32_768
@@ -67,7 +67,7 @@ def _read(batch: Batch, op: Operation) -> Change:
     if error is not None:
         if len(json.dumps(op.set, ensure_ascii=False)) > LARGEST_SET_BYTES:
             raise Refused("too_large", bytes=LARGEST_SET_BYTES)
-        raise Refused(error.code, field=error.field, why=error.why)
+        raise Refused(error.code, field=error.field, why=error.why, reason=error.wanted, **(error.args or {}))
     record = batch.ledger.get(op.id)
     if record is not None and record.kind != op.kind:
         raise Refused("kind_differs", kind=record.kind)
@@ -120,7 +120,7 @@ def _require_parents(batch: Batch, change: Change) -> None:
         if parent is None:
             raise Deferred(value)
         if parent.kind != target:
-            raise Refused("bad_value", field=name, why=f"Names a {parent.kind}, not a {target}.")
+            raise refused_because("bad_value", name, "other_kind", names=parent.kind, wanted=target)
 
 
 def _store(batch: Batch, change: Change) -> dict[str, Any]:

@@ -32,18 +32,14 @@ def put_off_refusal(
         return None
     until_ms, at_ms = happened_ms(whole["until"]), happened_ms(whole["happened_at"])
     if actor.window is not None and until_ms > actor.window.ends_ms:
-        return Refusal("outside_pass", "until", "A stand-in can put something off until the pass ends.")
+        return Refusal("outside_pass", "until", "pass_end")
     if until_ms - max(at_ms, 0) > LONGEST_DAYS * 24 * HOUR_MS:
-        return Refusal("bad_value", "until", "Something can be put off for a year at most.")
+        return Refusal("bad_value", "until", "a_year")
     if whole.get("need") not in CANNOT_WAIT or until_ms <= now_ms:
         return None
     begun_ms = min(_first_wish_ms(ledger, record_id, whole, now_ms), at_ms, now_ms)
     if until_ms > begun_ms + CAN_WAIT_H * HOUR_MS:
-        return Refusal(
-            "bad_value",
-            "until",
-            f"Water, room and leftovers can wait {CAN_WAIT_H} hours at most; then somebody has to look.",
-        )
+        return Refusal("bad_value", "until", "cannot_wait", {"hours": CAN_WAIT_H})
     return None
 
 

@@ -34,7 +34,14 @@ LABELS: Final = (
 COUNTING: Final = ("counting/",)
 DECODER: Final = "vendor/qr/decode.js"
 """Reads labels for browsers that cannot by themselves; the others never fetch it."""
-ONLINE: Final = ("components/sensors.js", "screens/look.js", "screens/past.js")
+ONLINE: Final = (
+    "components/sensors.js",
+    "screens/doors.js",
+    "screens/holiday.js",
+    "screens/look.js",
+    "screens/past.js",
+    "screens/reckon.js",
+)
 """What works with a connection only, or is looked at once: fetched when it is opened."""
 NOT_AHEAD: Final = (*ONLINE, "vendor/licences/", "vendor/vendor.json", "icons/tube-512.png", "worker/")
 """And what is for people who look at the server, for the installer of the system, or kept with the worker."""

@@ -9,7 +9,7 @@ from flask import Blueprint, Response, jsonify
 from sqlalchemy import Connection
 
 from ..errors import BadRequest, NotFound
-from ..languages import told
+from ..languages import language_of, told
 from ..model import kinds
 from ..people.actor import Actor
 from ..records.database import reading, writing
@@ -46,7 +46,8 @@ def bring_in(actor: Actor, place_id: str, body: Given) -> Response:
         new = hours_that_are_new(connection, actor.household_id, place_id, found.readings)
         if not body["preview"]:
             take_in(connection, new)
-    return jsonify(_told(found.readings, len(new), found.bad_rows, found.bad))
+    bad = [{"line": line, "why": why.in_language(language_of(p.asked_language()))} for line, why in found.bad]
+    return jsonify({**_told(found.readings, len(new)), "bad_rows": found.bad_rows, "bad": bad})
 
 
 @blueprint.get("/places/<place_id>/hours.csv")
@@ -73,7 +74,7 @@ def _zone_at(connection: Connection, household_id: str, place_id: str) -> dt.tzi
     return zone_of(None if household is None else kinds.read(kinds.Household, household.values))
 
 
-def _told(readings: Any, new_hours: int, bad_rows: int, bad: Any) -> dict[str, Any]:
+def _told(readings: Any, new_hours: int) -> dict[str, Any]:
     instants = [one.at_ms for one in readings]
     warm = [one.temperature_c for one in readings if one.temperature_c is not None]
     return {
@@ -84,6 +85,4 @@ def _told(readings: Any, new_hours: int, bad_rows: int, bad: Any) -> dict[str, A
         "until_ms": max(instants, default=None),
         "low_c": min(warm, default=None),
         "high_c": max(warm, default=None),
-        "bad_rows": bad_rows,
-        "bad": [{"line": line, "why": why} for line, why in bad],
     }

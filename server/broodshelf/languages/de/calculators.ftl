@@ -1,6 +1,5 @@
 ## Die Rechner.
 
-calculator-title = Rechner
 calculator-about = Jeder sagt, wie er rechnet, woher das stammt und wo es nicht mehr stimmt.
 calculator-without = Zuckerwasser lässt sich im Vorrat auch ohne Verbindung mischen.
 calculator-back = Alle Rechner

@@ -51,3 +51,5 @@ larder-get-title = Was zu besorgen ist
 larder-get-today = Besorge es heute.
 larder-get-by = Bis { $day } besorgen
 larder-get-spoils = Verdirbt zuerst
+
+calculator-title = Rechner

@@ -153,3 +153,19 @@ problem-wrong-point-key = { $where } muss ein unkomprimierter P-256-Punkt (65 By
 problem-app-newer = Die App dieses Handys ist neuer als der Server; aktualisiere den Server.
 problem-too-many-operations = Höchstens { $most } Vorgänge je Anfrage; sende den Rest in der nächsten.
 problem-too-many-bytes = Hier werden höchstens { $most } Bytes angenommen.
+
+refused-one-household = Ein Haushalt hat einen Eintrag von sich selbst, und den gibt es schon.
+refused-household-stays = Der Haushalt selbst lässt sich nicht löschen.
+refused-let-in = Personen kommen dazu, indem ein Handy hereingelassen wird oder durch einen Pass.
+refused-no-role = Eine Person ist Halter oder Vertretung; diese ist keins von beiden.
+refused-last-keeper = Der letzte Halter kann nicht entfernt werden. Lass zuerst einen anderen Halter herein.
+
+problem-row-no-number = „{ $cell }“ ist keine Zahl.
+problem-row-no-time = „{ $cell }“ ist keine Zeit in der gewählten Form.
+problem-row-too-early = Die Zeit liegt vor dem Jahr 2000.
+problem-row-not-a-number = Darin steht keine Zahl.
+problem-row-nothing-measured = Darin steht weder eine Temperatur noch eine Feuchte.
+problem-row-broken-temperature = Die Temperatur kann an keinem Ort herrschen.
+problem-row-broken-humidity = Die Feuchte liegt außerhalb von 0 bis 100 %.
+problem-row-too-old = Das ist zu alt.
+problem-row-in-the-future = Das liegt in der Zukunft.

@@ -1,6 +1,5 @@
 ## The calculators.
 
-calculator-title = Calculators
 calculator-about = Each one says how it reckons, where that comes from, and where it stops being true.
 calculator-without = Sugar water can be mixed in the larder without a connection.
 calculator-back = All calculators

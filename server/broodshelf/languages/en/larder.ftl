@@ -54,3 +54,5 @@ larder-get-title = What to get
 larder-get-today = Get it today.
 larder-get-by = Get it by { $day }.
 larder-get-spoils = Spoils first
+
+calculator-title = Calculators

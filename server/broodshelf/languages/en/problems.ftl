@@ -170,3 +170,23 @@ problem-app-newer = This phone's app is newer than the server; update the server
 problem-too-many-operations = At most { $most } operations a request; send the rest in the next one.
 # $most (number)
 problem-too-many-bytes = At most { $most } bytes are taken here.
+
+## What an import or another server sent and what cannot be; phones say it by its code.
+
+refused-one-household = A household has one record of itself, and it is there already.
+refused-household-stays = The household itself cannot be deleted.
+refused-let-in = People are added by letting a phone in or by a pass.
+refused-no-role = A person is a keeper or a stand-in; this one is neither.
+refused-last-keeper = The last keeper cannot be removed; let another keeper in first.
+
+## Why a line of a sensor’s file cannot be read; said behind the number of the line.
+
+problem-row-no-number = “{ $cell }” is no number.
+problem-row-no-time = “{ $cell }” is no time as chosen.
+problem-row-too-early = The time lies before the year 2000.
+problem-row-not-a-number = It holds no number.
+problem-row-nothing-measured = It holds neither a temperature nor a humidity.
+problem-row-broken-temperature = The temperature is none that a place can have.
+problem-row-broken-humidity = The humidity lies outside 0 to 100 %.
+problem-row-too-old = It is too old.
+problem-row-in-the-future = It lies in the future.

@@ -1,6 +1,5 @@
 ## Las calculadoras.
 
-calculator-title = Calculadoras
 calculator-about = Cada una dice cómo calcula, de dónde viene eso y dónde deja de ser cierto.
 calculator-without = El agua azucarada se puede preparar en la despensa sin conexión.
 calculator-back = Todas las calculadoras

@@ -51,3 +51,5 @@ larder-get-title = Qué conseguir
 larder-get-today = Consíguelo hoy.
 larder-get-by = Conseguirlo antes de { $day }
 larder-get-spoils = Lo primero en estropearse
+
+calculator-title = Calculadoras

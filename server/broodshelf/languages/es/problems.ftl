@@ -153,3 +153,19 @@ problem-wrong-point-key = { $where } debe ser un punto P-256 sin comprimir (65 b
 problem-app-newer = La app de este teléfono es más nueva que el servidor; actualiza el servidor.
 problem-too-many-operations = Como mucho { $most } operaciones por petición; envía el resto en la siguiente.
 problem-too-many-bytes = Aquí se aceptan como mucho { $most } bytes.
+
+refused-one-household = Una casa tiene un solo registro de sí misma, y ya está.
+refused-household-stays = La casa misma no se puede borrar.
+refused-let-in = Las personas se añaden dejando entrar un teléfono o con un pase.
+refused-no-role = Una persona es criador o sustituye a uno; esta no es ninguna de las dos cosas.
+refused-last-keeper = No se puede quitar al último criador; deja entrar antes a otro.
+
+problem-row-no-number = «{ $cell }» no es un número.
+problem-row-no-time = «{ $cell }» no es una hora en la forma elegida.
+problem-row-too-early = La hora es anterior al año 2000.
+problem-row-not-a-number = No contiene ningún número.
+problem-row-nothing-measured = No contiene ni temperatura ni humedad.
+problem-row-broken-temperature = Ningún lugar puede tener esa temperatura.
+problem-row-broken-humidity = La humedad queda fuera de 0 a 100 %.
+problem-row-too-old = Es demasiado antiguo.
+problem-row-in-the-future = Queda en el futuro.

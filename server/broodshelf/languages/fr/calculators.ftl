@@ -1,6 +1,5 @@
 ## Les calculs.
 
-calculator-title = Calculs
 calculator-about = Chaque calcul dit comment il compte, d’où cela vient et où il cesse d’être juste.
 calculator-without = L’eau sucrée peut se préparer dans les vivres, sans connexion.
 calculator-back = Tous les calculs

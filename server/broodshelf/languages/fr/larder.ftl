@@ -48,3 +48,5 @@ larder-get-title = À acheter
 larder-get-today = À prendre aujourd’hui.
 larder-get-by = À prendre avant le { $day }.
 larder-get-spoils = Se gâte d’abord
+
+calculator-title = Calculs

@@ -132,3 +132,19 @@ problem-app-newer = L’app de ce téléphone est plus récente que le serveur�
 problem-too-many-operations = Au plus { $most } opérations par demande ; envoie le reste dans la suivante.
 problem-too-many-bytes = Au plus { $most } octets sont pris ici.
 problem-input-wrong = On ne peut pas calculer avec cela : { $why }.
+
+refused-one-household = Un foyer n’a qu’une fiche de lui-même, et elle existe déjà.
+refused-household-stays = Le foyer lui-même ne peut pas être supprimé.
+refused-let-in = On ajoute une personne en laissant entrer un téléphone ou par un pass.
+refused-no-role = Une personne est responsable ou remplaçante ; celle-ci n’est ni l’une ni l’autre.
+refused-last-keeper = La dernière personne responsable ne peut pas être retirée ; fais d’abord entrer quelqu’un d’autre.
+
+problem-row-no-number = « { $cell } » n’est pas un nombre.
+problem-row-no-time = « { $cell } » n’est pas une heure de la forme choisie.
+problem-row-too-early = L’heure est antérieure à l’an 2000.
+problem-row-not-a-number = La ligne ne contient aucun nombre.
+problem-row-nothing-measured = La ligne ne contient ni température ni humidité.
+problem-row-broken-temperature = Aucun endroit ne peut avoir cette température.
+problem-row-broken-humidity = L’humidité n’est pas entre 0 et 100 %.
+problem-row-too-old = C’est trop ancien.
+problem-row-in-the-future = C’est dans le futur.

@@ -1,6 +1,5 @@
 ## Kalkulatory.
 
-calculator-title = Kalkulatory
 calculator-about = Każdy mówi, jak liczy, skąd to pochodzi i gdzie przestaje być prawdą.
 calculator-without = Wodę z cukrem można przygotować w spiżarni bez połączenia.
 calculator-back = Wszystkie kalkulatory

@@ -52,3 +52,5 @@ larder-get-title = Co kupić
 larder-get-today = Kup dzisiaj.
 larder-get-by = Kup do { $day }.
 larder-get-spoils = Najpierw się zepsuje
+
+calculator-title = Kalkulatory

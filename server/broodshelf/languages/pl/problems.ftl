@@ -134,3 +134,19 @@ problem-app-newer = Aplikacja na tym telefonie jest nowsza niż serwer; zaktuali
 problem-too-many-operations = Najwięcej operacji w jednym żądaniu: { $most }; resztę wyślij w następnym.
 problem-too-many-bytes = Najwięcej przyjmowanych tu bajtów: { $most }.
 problem-input-wrong = Z tym nie da się liczyć: { $why }.
+
+refused-one-household = Gospodarstwo ma jeden wpis o sobie i ten wpis już jest.
+refused-household-stays = Samego gospodarstwa nie można usunąć.
+refused-let-in = Osoby dodaje się, wpuszczając telefon albo przepustką.
+refused-no-role = Osoba jest hodowcą albo zastępstwem; ta nie jest ani jednym, ani drugim.
+refused-last-keeper = Ostatniego hodowcy nie można usunąć; najpierw wpuść innego.
+
+problem-row-no-number = „{ $cell }” to nie liczba.
+problem-row-no-time = „{ $cell }” to nie czas w wybranej postaci.
+problem-row-too-early = Czas sprzed roku 2000.
+problem-row-not-a-number = Nie ma tu liczby.
+problem-row-nothing-measured = Nie ma tu ani temperatury, ani wilgotności.
+problem-row-broken-temperature = Takiej temperatury nie może mieć żadne miejsce.
+problem-row-broken-humidity = Wilgotność jest poza zakresem od 0 do 100 %.
+problem-row-too-old = To zbyt stare.
+problem-row-in-the-future = To leży w przyszłości.

@@ -1,6 +1,5 @@
 ## As calculadoras.
 
-calculator-title = Calculadoras
 calculator-about = Cada uma diz como calcula, de onde isso vem e onde deixa de ser verdade.
 calculator-without = A água com açúcar pode ser preparada na despensa sem conexão.
 calculator-back = Todas as calculadoras

@@ -51,3 +51,5 @@ larder-get-title = O que arranjar
 larder-get-today = Arranje hoje.
 larder-get-by = Arranjar até { $day }
 larder-get-spoils = Estraga primeiro
+
+calculator-title = Calculadoras

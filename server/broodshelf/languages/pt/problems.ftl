@@ -153,3 +153,19 @@ problem-wrong-point-key = { $where } deve ser um ponto P-256 não comprimido (65
 problem-app-newer = O app deste telefone é mais novo que o servidor; atualize o servidor.
 problem-too-many-operations = No máximo { $most } operações por pedido; envie o resto no próximo.
 problem-too-many-bytes = Aqui são aceitos no máximo { $most } bytes.
+
+refused-one-household = Uma casa tem um só registro de si mesma, e ele já existe.
+refused-household-stays = A própria casa não pode ser apagada.
+refused-let-in = Pessoas entram quando um telefone é aceito ou por um passe.
+refused-no-role = Uma pessoa é criador ou fica no lugar de um; esta não é nem uma coisa nem outra.
+refused-last-keeper = O último criador não pode ser removido; deixe entrar outro antes.
+
+problem-row-no-number = “{ $cell }” não é um número.
+problem-row-no-time = “{ $cell }” não é uma hora na forma escolhida.
+problem-row-too-early = A hora é anterior ao ano 2000.
+problem-row-not-a-number = Não contém nenhum número.
+problem-row-nothing-measured = Não contém nem temperatura nem umidade.
+problem-row-broken-temperature = Nenhum lugar pode ter essa temperatura.
+problem-row-broken-humidity = A umidade fica fora de 0 a 100 %.
+problem-row-too-old = É antigo demais.
+problem-row-in-the-future = Fica no futuro.

@@ -1,0 +1,11 @@
+refused-empty = Das darf nicht leer sein.
+refused-text = Höchstens { $most } Zeichen.
+refused-number = Eine Zahl von { $low } bis { $high }.
+refused-choice = Diese Auswahl kennt der Server nicht.
+refused-day = Ein Tag von 1970 bis 2100.
+refused-instant = Eine Zeit von 2000 bis 2100.
+refused-form = Diesen Wert kann der Server nicht lesen.
+refused-other-kind = Das nennt etwas von anderer Art.
+refused-pass-end = Das lässt sich aufschieben, bis der Pass endet.
+refused-a-year = Das lässt sich höchstens ein Jahr aufschieben.
+refused-cannot-wait = Wasser, Platz und Reste können höchstens { $hours } h warten; dann muss jemand nachsehen.

@@ -1,0 +1,11 @@
+refused-empty = Esto no puede quedar vacío.
+refused-text = Como mucho { $most } caracteres.
+refused-number = Un número de { $low } a { $high }.
+refused-choice = El servidor no conoce esta opción.
+refused-day = Un día de 1970 a 2100.
+refused-instant = Una hora entre los años 2000 y 2100.
+refused-form = El servidor no puede leer este valor.
+refused-other-kind = Esto nombra algo de otra clase.
+refused-pass-end = Se puede aplazar hasta que termine el pase.
+refused-a-year = Se puede aplazar un año como mucho.
+refused-cannot-wait = El agua, el espacio y los restos pueden esperar { $hours } h como mucho; después alguien tiene que mirar.

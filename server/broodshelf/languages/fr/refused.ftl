@@ -1,0 +1,11 @@
+refused-empty = Ceci ne peut pas rester vide.
+refused-text = { $most } caractères au plus.
+refused-number = Un nombre de { $low } à { $high }.
+refused-choice = Le serveur ne connaît pas ce choix.
+refused-day = Un jour de 1970 à 2100.
+refused-instant = Une heure entre les années 2000 et 2100.
+refused-form = Le serveur ne peut pas lire cette valeur.
+refused-other-kind = Ceci désigne une chose d’une autre sorte.
+refused-pass-end = On peut le remettre jusqu’à la fin du pass.
+refused-a-year = On peut le remettre d’un an au plus.
+refused-cannot-wait = L’eau, la place et les restes peuvent attendre { $hours } h au plus ; ensuite quelqu’un doit regarder.

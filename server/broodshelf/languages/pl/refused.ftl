@@ -1,0 +1,11 @@
+refused-empty = To nie może być puste.
+refused-text = Najwyżej tyle znaków: { $most }.
+refused-number = Liczba od { $low } do { $high }.
+refused-choice = Serwer nie zna tego wyboru.
+refused-day = Dzień od 1970 do 2100 roku.
+refused-instant = Czas od 2000 do 2100 roku.
+refused-form = Serwer nie może odczytać tej wartości.
+refused-other-kind = To wskazuje na coś innego rodzaju.
+refused-pass-end = Można to odłożyć do końca przepustki.
+refused-a-year = Można to odłożyć najwyżej o rok.
+refused-cannot-wait = Woda, miejsce i resztki mogą czekać najwyżej { $hours } h; potem ktoś musi zajrzeć.

@@ -1,0 +1,11 @@
+refused-empty = Isto não pode ficar vazio.
+refused-text = No máximo { $most } caracteres.
+refused-number = Um número de { $low } a { $high }.
+refused-choice = O servidor não conhece esta opção.
+refused-day = Um dia de 1970 a 2100.
+refused-instant = Uma hora entre os anos 2000 e 2100.
+refused-form = O servidor não consegue ler este valor.
+refused-other-kind = Isto indica algo de outro tipo.
+refused-pass-end = Dá para adiar até o passe terminar.
+refused-a-year = Dá para adiar um ano no máximo.
+refused-cannot-wait = Água, espaço e restos podem esperar { $hours } h no máximo; depois alguém tem que olhar.
