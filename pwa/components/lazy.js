@@ -13,7 +13,7 @@ const Missing = () => html`
 /** @param {{onAgain: () => void}} props */
 const NeedsServer = ({ onAgain }) => html`
   <section class="card">
-    <p role="alert">${say('part-needs-server')}</p>
+    <p role="status">${say('part-needs-server')}</p>
     <button type="button" class="button" onClick=${onAgain}>${say('part-again')}</button>
   </section>
 `;
