@@ -29,7 +29,7 @@ def test_a_phone_two_days_ahead_logs_when_it_happened_and_sees_what_is_due_today
     claim(page, server)
     go(page, server, "#/round")
     sugar = page.get_by_role("article").filter(has_text="Sugar").first
-    sugar.get_by_role("button", name="Done as suggested").click()
+    sugar.get_by_role("button", name=text("round-as-suggested")).click()
     expect(page.get_by_role("region", name="Done").get_by_text(text("food-sugar-water"))).to_be_visible()
     logged = dt.datetime.fromisoformat(outbox_and_rows(page, "feeding")[0]["happened_at"])
 
@@ -70,7 +70,9 @@ def test_going_to_a_screen_names_the_page_and_puts_the_focus_on_its_head(phone, 
 def test_after_a_task_is_done_by_keyboard_the_focus_stays_in_the_round(phone, server):
     page = phone()
     two_colonies(page, server)
-    done = page.get_by_role("region", name=text("round-now")).get_by_role("button", name="Done as suggested")
+    done = page.get_by_role("region", name=text("round-now")).get_by_role(
+        "button", name=text("round-as-suggested")
+    )
     before = done.count()
     done.first.focus()
     page.keyboard.press("Enter")

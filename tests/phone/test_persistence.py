@@ -42,10 +42,10 @@ def test_the_browser_is_asked_once_after_the_first_log_and_house_shows_the_answe
     assert page.evaluate(ASKS) == 1
     go(page, new_server, "#/round")
     done = page.get_by_role("region", name="Done").get_by_role("listitem")
-    page.get_by_role("button", name="Done as suggested").first.click()
+    page.get_by_role("button", name=text("round-as-suggested")).first.click()
     expect(done).to_have_count(2)  # the count and a feeding: it is on the disk before the page goes
     page.reload()
-    page.get_by_role("button", name="Done as suggested").first.click()
+    page.get_by_role("button", name=text("round-as-suggested")).first.click()
     expect(done).to_have_count(3)
     assert page.evaluate(ASKS) == 1
 
@@ -60,7 +60,7 @@ def test_a_browser_that_cannot_be_asked_saves_all_the_same_and_house_says_so(pho
     page.add_init_script("Object.defineProperty(navigator, 'storage', { value: undefined })")
     claim(page, server)
     go(page, server, "#/round")
-    page.get_by_role("button", name="Done as suggested").first.click()
+    page.get_by_role("button", name=text("round-as-suggested")).first.click()
     expect(page.get_by_role("region", name="Done").get_by_role("listitem")).to_have_count(2)
     go(page, server, "#/settings")
 

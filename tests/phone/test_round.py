@@ -56,7 +56,7 @@ def test_the_icon_of_the_app_counts_what_is_due_now(phone, server):
     expect(now).not_to_have_count(0)
     due = now.count()
     expect_badge(page, due)
-    now.first.get_by_role("button", name="Done as suggested").click()
+    now.first.get_by_role("button", name=text("round-as-suggested")).click()
 
     expect_badge(page, due - 1)
 

@@ -36,7 +36,7 @@ FAIL = """([name, times]) => {
 
 def one_tap(page: Page) -> None:
     protein = page.get_by_role("article").filter(has_text="Protein")
-    protein.get_by_role("button", name="Done as suggested").click()
+    protein.get_by_role("button", name=text("round-as-suggested")).click()
 
 
 @pytest.mark.parametrize("lost", ["op", "n", "set"])

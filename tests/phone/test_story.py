@@ -52,7 +52,7 @@ def test_a_log_made_offline_survives_a_restart_and_reaches_the_other_phone_once(
     mine.context.set_offline(True)
     go(mine, server, "#/round")
     protein = mine.get_by_role("article").filter(has_text="Protein")
-    protein.get_by_role("button", name="Done as suggested").click()
+    protein.get_by_role("button", name=text("round-as-suggested")).click()
     expect(mine.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     mine.get_by_role("link", name="Amber").first.click()
     report_leak(mine)
@@ -84,7 +84,7 @@ def test_undo_takes_a_log_back_on_both_sides(phone, server):
     claim(page, server)
     go(page, server, "#/round")
     sugar = page.get_by_role("article").filter(has_text="sugar water")
-    sugar.get_by_role("button", name="Done as suggested").click()
+    sugar.get_by_role("button", name=text("round-as-suggested")).click()
     expect(sugar).to_have_count(0)
     page.get_by_role("status").get_by_role("button", name=text("round-undo")).click()
 
@@ -105,7 +105,7 @@ def test_a_server_killed_between_request_and_answer_loses_and_doubles_nothing(ph
     page.route("**/api/sync", swallow, times=1)
     go(page, server, "#/round")
     page.get_by_role("article").filter(has_text="sugar water").get_by_role(
-        "button", name="Done as suggested"
+        "button", name=text("round-as-suggested")
     ).click()
     expect(page.get_by_text("1 saved on this phone · No connection")).to_be_visible()
     server.start()

@@ -73,7 +73,7 @@ def test_a_tasting_is_offered_by_the_round_and_tells_what_was_taken(phone, serve
     expect(page.get_by_text(re.compile("^Next: (Cricket|Mealworm), due "))).to_be_visible()
     go(page, server, "#/round")
     protein = page.get_by_role("article").filter(has_text="Protein")
-    protein.get_by_role("button", name="Done as suggested").click()
+    protein.get_by_role("button", name=text("round-as-suggested")).click()
     expect(page.get_by_role("region", name="Done")).to_contain_text(re.compile("cricket|mealworm"))
     wait_synced(page)
     open_colony(page, server)

@@ -168,7 +168,7 @@ def test_an_update_that_cannot_be_fetched_whole_waits_and_one_that_was_works_off
     page.get_by_role("button", name=text("frame-banner-use-it")).click()
     on_build(page, second)
     go(page, server, "#/round")
-    page.get_by_role("button", name="Done as suggested").first.click()
+    page.get_by_role("button", name=text("round-as-suggested")).first.click()
     expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     page.reload()
     on_build(page, second)

@@ -45,7 +45,7 @@ def test_webkit_logs_with_the_server_stopped_and_sends_it_when_it_is_back(new_se
         browser.get(f"{new_server.url}/#/round")
         browser.refresh()
         assert shows(text("round-title"))
-        press("Done as suggested")
+        press(text("round-as-suggested"))
         assert shows(text("saving-waiting", count=1))
         browser.refresh()
         assert shows(text("saving-waiting", count=1))

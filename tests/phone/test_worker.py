@@ -186,7 +186,7 @@ def test_logs_made_offline_are_sent_by_the_worker_after_the_app_was_closed(phone
     page.goto(f"{server.url}/#/round")
     page.evaluate(NOTE_WHAT_IS_ASKED_FOR)
     page.context.set_offline(True)
-    page.get_by_role("button", name="Done as suggested").first.click()
+    page.get_by_role("button", name=text("round-as-suggested")).first.click()
     expect(page.get_by_text("1 saved on this phone · No connection")).to_be_visible()
     page.wait_for_function("() => self.asked.length > 0")
     assert set(page.evaluate("() => self.asked")) == {"logs"}

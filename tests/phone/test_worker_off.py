@@ -26,7 +26,7 @@ def test_with_the_worker_off_the_copy_leaves_the_phone_and_the_log_stays(phone, 
     worker_ready(page)
     server.kill()
     page.goto(f"{server.url}/#/round")
-    page.get_by_role("button", name="Done as suggested").first.click()
+    page.get_by_role("button", name=text("round-as-suggested")).first.click()
     expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     server.settings["BROODSHELF_WORKER"] = "off"
     server.start()
