@@ -15,6 +15,10 @@ ROOMS = (
     "keeping",
     "nudges",
     "people",
+    "records",
+    "sensing",
+    "sync",
+    "web",
     "cli.py",
     "doctor.py",
     "errors.py",
@@ -33,8 +37,21 @@ ALLOWED = {
     "nudges/outcomes/measures.py": "what a metric is, for the tool that gathers it",
     "people/journal.py": "a mistake of the program",
     "people/mail.py": "what is wrong with a field, for whoever writes a client",
+    "records/json_text.py": "where a JSON text is broken, for whoever wrote the program that made it",
+    "records/schemas.py": "what is wrong with a field, for whoever writes a client; phones say it by its code",
+    "records/types.py": "what is wrong with a field, for whoever writes a client; phones say it by its code",
+    "sensing/payload.py": "what is wrong with a field, for whoever writes a client",
+    "sync/envelope.py": "what is wrong with a field, for whoever writes a client",
+    "web/access.py": "what is wrong with a field, for whoever writes a client",
+    "web/bodies.py": "what is sent, for the table of addresses",
+    "web/guard.py": "who may call, for the table of addresses",
+    "web/join.py": "a mistake of the program",
+    "web/passes.py": "what is wrong with a field, for whoever writes a client",
+    "web/sensors.py": "what is wrong with a field, for whoever writes a client",
+    "web/shell.py": "an installation without its files, before anything can be said",
 }
-TO_THE_LOG = {"say_failure", "log", "set_aside"}
+TO_THE_LOG = {"say_failure", "log", "set_aside", "Thread"}
+"""And the names of threads, for whoever looks at a process."""
 WORD = re.compile(r"[A-Za-z]{2,}")
 SENTENCE = re.compile(r"[a-z]{2,} [a-z]{2,} ")
 
