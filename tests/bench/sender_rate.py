@@ -28,7 +28,7 @@ import urllib3
 from cryptography.hazmat.primitives.asymmetric import ec
 from tests.bench.local_push import HERE, LocalHosts, push_service
 from tests.nudges.support import BrowserKeys
-from tests.support.mail_server import make_certificate
+from tests.support.certificates import make_certificate
 
 from broodshelf.nudges.channels.addresses import Phone
 from broodshelf.nudges.channels.channel import Delivery

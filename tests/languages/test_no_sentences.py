@@ -20,7 +20,7 @@ ROOMS = (
     "sync",
     "web",
     "cli.py",
-    "doctor.py",
+    "doctor",
     "errors.py",
     "settings.py",
 )

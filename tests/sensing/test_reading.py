@@ -74,7 +74,7 @@ def test_whatever_can_be_is_a_reading_of_its_own_instant(temperature: float, hum
 
     assert isinstance(made, Reading)
     assert made.at_ms == at_ms
-    assert made.temperature_c == pytest.approx(temperature, abs=0.005)
+    assert made.temperature_c == pytest.approx(temperature, abs=0.005 + 1e-9)  # kept in hundredths
 
 
 @pytest.mark.parametrize(

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import datetime as dt
-import ipaddress
 import shutil
 import socket
 import subprocess
@@ -12,11 +10,8 @@ from pathlib import Path
 from types import TracebackType
 
 import paho.mqtt.client as paho
-from cryptography import x509
-from cryptography.hazmat.primitives import hashes, serialization
-from cryptography.hazmat.primitives.asymmetric import ec
-from cryptography.x509.oid import NameOID
 from paho.mqtt.enums import CallbackAPIVersion
+from tests.support.certificates import make_certificate
 from tests.support.server import free_port
 
 READER, WRITER = ("reader", "of the shelf"), ("sensor", "on the shelf")
@@ -28,11 +23,10 @@ class MqttBroker:
 
     def __init__(self, folder: Path) -> None:
         self._folder, self.port = folder, free_port()
-        self.ca = folder / "ca.pem"
 
     def __enter__(self) -> MqttBroker:
         self._folder.mkdir(exist_ok=True)
-        make_certificate(self.ca, self._folder / "key.pem")
+        self.ca = make_certificate(self._folder)
         passwords = self._folder / "passwords"
         for number, (user, password) in enumerate((READER, WRITER)):
             made = [
@@ -45,7 +39,7 @@ class MqttBroker:
             ]
             subprocess.run(made, check=True, capture_output=True)
         (self._folder / "broker.conf").write_text(
-            f"listener {self.port} 127.0.0.1\ncertfile {self.ca}\nkeyfile {self._folder / 'key.pem'}\n"
+            f"listener {self.port} 127.0.0.1\ncertfile {self.ca}\nkeyfile {self.ca}\n"
             f"allow_anonymous false\npassword_file {passwords}\nuser root\n"
         )
         self.start()
@@ -109,31 +103,3 @@ class MqttSensor:
         assert line is not None
         line.shutdown(socket.SHUT_RDWR)
         self._client.loop_stop()
-
-
-def make_certificate(certificate: Path, key: Path) -> None:
-    """Write a certificate of its own for 127.0.0.1, and its key."""
-    private = ec.generate_private_key(ec.SECP256R1())
-    name = x509.Name([x509.NameAttribute(NameOID.COMMON_NAME, "127.0.0.1")])
-    now = dt.datetime.now(dt.UTC)
-    made = (
-        x509.CertificateBuilder()
-        .subject_name(name)
-        .issuer_name(name)
-        .public_key(private.public_key())
-        .serial_number(x509.random_serial_number())
-        .not_valid_before(now - dt.timedelta(days=1))
-        .not_valid_after(now + dt.timedelta(days=2))
-        .add_extension(
-            x509.SubjectAlternativeName([x509.IPAddress(ipaddress.ip_address("127.0.0.1"))]), False
-        )
-        .add_extension(x509.BasicConstraints(ca=True, path_length=None), True)
-        .sign(private, hashes.SHA256())
-    )
-    certificate.write_bytes(made.public_bytes(serialization.Encoding.PEM))
-    pem, pkcs8, bare = (
-        serialization.Encoding.PEM,
-        serialization.PrivateFormat.PKCS8,
-        serialization.NoEncryption(),
-    )
-    key.write_bytes(private.private_bytes(pem, pkcs8, bare))

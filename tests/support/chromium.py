@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -20,11 +21,19 @@ ARGUMENTS: Final = [
 
 
 @contextmanager
-def launched(playwright: Playwright, binary: Path = SHELL) -> Iterator[Browser]:
-    """Start the browser and close it at the end. A missing browser is a failure, not a skip."""
+def launched(
+    playwright: Playwright, binary: Path = SHELL, *, more: tuple[str, ...] = (), home: Path | None = None
+) -> Iterator[Browser]:
+    """Start the browser and close it at the end. A missing browser is a failure, not a skip.
+
+    ``more``: arguments besides; ``home``: whose list of authorities it reads.
+    """
     assert binary.exists(), (
         f"{binary} is not installed; ./deploy/test installs it (Debian: chromium, chromium-headless-shell)."
     )
-    browser = playwright.chromium.launch(executable_path=str(binary), args=ARGUMENTS)
+    environment = {**os.environ, "HOME": str(home)} if home else None
+    browser = playwright.chromium.launch(
+        executable_path=str(binary), args=[*ARGUMENTS, *more], env=environment
+    )
     yield browser
     browser.close()

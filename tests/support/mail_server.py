@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import datetime as dt
-import ipaddress
 import ssl
 from email import message_from_bytes, policy
 from email.message import EmailMessage
@@ -13,10 +11,7 @@ from typing import Any
 
 from aiosmtpd.controller import Controller
 from aiosmtpd.smtp import AuthResult, LoginPassword
-from cryptography import x509
-from cryptography.hazmat.primitives import hashes, serialization
-from cryptography.hazmat.primitives.asymmetric import ec
-from cryptography.x509.oid import NameOID
+from tests.support.certificates import make_certificate
 from tests.support.server import free_port
 
 USER, PASSWORD = "shelf", "a password"  # of this test server only
@@ -72,31 +67,3 @@ class MailServer:
         self, kind: type[BaseException] | None, error: BaseException | None, tb: TracebackType | None
     ) -> None:
         self.controller.stop()
-
-
-def make_certificate(folder: Path) -> Path:
-    """Make a certificate for localhost and 127.0.0.1, with its key, in one PEM file."""
-    key = ec.generate_private_key(ec.SECP256R1())
-    name = x509.Name([x509.NameAttribute(NameOID.COMMON_NAME, "localhost")])
-    now = dt.datetime.now(dt.UTC)
-    names = [x509.DNSName("localhost"), x509.IPAddress(ipaddress.ip_address("127.0.0.1"))]
-    made = (
-        x509.CertificateBuilder()
-        .subject_name(name)
-        .issuer_name(name)
-        .public_key(key.public_key())
-        .serial_number(x509.random_serial_number())
-        .not_valid_before(now - dt.timedelta(1))
-        .not_valid_after(now + dt.timedelta(7))
-        .add_extension(x509.SubjectAlternativeName(names), critical=False)
-        .add_extension(x509.BasicConstraints(ca=True, path_length=None), critical=True)
-        .sign(key, hashes.SHA256())
-    )
-    path = folder / "certificate.pem"
-    path.write_bytes(
-        made.public_bytes(serialization.Encoding.PEM)
-        + key.private_bytes(
-            serialization.Encoding.PEM, serialization.PrivateFormat.PKCS8, serialization.NoEncryption()
-        )
-    )
-    return path

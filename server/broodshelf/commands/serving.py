@@ -122,7 +122,7 @@ def _leave_with_the_supervisor(leave: Callable[[], None]) -> None:
             pass
         leave()
 
-    threading.Thread(target=wait, name="is the supervisor there", daemon=True).start()
+    threading.Thread(target=wait, name="supervisor-there", daemon=True).start()
 
 
 def _settle() -> None:

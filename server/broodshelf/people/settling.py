@@ -63,7 +63,7 @@ class Watch:
         self._was_away = False
         with app.app_context():
             self._known = self._identity()
-        self._thread = threading.Thread(target=self._look_after, name="watch over the database", daemon=True)
+        self._thread = threading.Thread(target=self._look_after, name="database-watch", daemon=True)
 
     def start(self) -> Callable[[], None]:
         """Begin in a thread of this process; return what stops it."""

@@ -21,6 +21,7 @@ doctor-about-nudger = Erinnerer
 doctor-about-mail = Mail
 doctor-about-proxy = Proxy
 doctor-about-public-address = öffentliche Adresse
+doctor-about-certificate = Zertifikat
 doctor-about-server = Server
 doctor-about-clock = Uhr
 
@@ -72,3 +73,21 @@ doctor-server-other = unter { $url } antwortet etwas anderes (Version { $version
 doctor-server-good = Version { $version } antwortet unter { $url }
 doctor-server-unwell = er sagt selbst, dass es ihm nicht gut geht: { $told }
 doctor-clock = die Uhr des Servers und diese hier weichen um { $s } s ab
+doctor-certificate-good =
+    { $n ->
+        [one] diese Maschine vertraut ihm, noch { $n } Tag gültig
+       *[other] diese Maschine vertraut ihm, noch { $n } Tage gültig
+    }
+doctor-certificate-short = diese Maschine vertraut ihm; es gilt nur Tage oder Stunden und wird vom Proxy erneuert, wie von einer eigenen Zertifizierungsstelle
+doctor-certificate-late =
+    { $n ->
+        [one] nur noch { $n } Tag gültig, und niemand hat es erneuert
+       *[other] nur noch { $n } Tage gültig, und niemand hat es erneuert
+    }; sieh ins Protokoll des Proxys: die Ports 80 und 443 des Namens müssen ihn erreichen (docs/https.md)
+doctor-certificate-name = den Namen { $host } kennt hier niemand; trage ihn dort ein, wo du ihn hast, oder in deinem Router (docs/https.md)
+doctor-certificate-port = { $host } antwortet von hier aus nicht auf Port { $port }; läuft der Proxy, und führt der Router den Port zu ihm?
+doctor-certificate-plain = { $host } spricht auf Port { $port } unverschlüsselt (http): stelle einen Proxy mit Zertifikat davor (docs/https.md)
+doctor-certificate-expired = das Zertifikat von { $host } ist abgelaufen, oder die Uhr dieser Maschine geht falsch; der Proxy muss es erneuern
+doctor-certificate-other-name = das Zertifikat gehört zu einem anderen Namen als { $host }; gib dem Proxy diesen Namen, oder setze BROODSHELF_PUBLIC_URL auf seinen
+doctor-certificate-authority = diese Maschine kennt nicht, wer das Zertifikat von { $host } unterschrieben hat; Telefone kennen es nur, wo du deine eigene Zertifizierungsstelle eingerichtet hast (docs/https.md, der fünfte Weg)
+doctor-certificate-hello = { $host } hat auf Port { $port } abgebrochen, bevor es ein Zertifikat zeigte; sieh ins Protokoll des Proxys

@@ -22,6 +22,7 @@ doctor-about-nudger = nudger
 doctor-about-mail = mail
 doctor-about-proxy = proxy
 doctor-about-public-address = public address
+doctor-about-certificate = certificate
 doctor-about-server = server
 doctor-about-clock = clock
 
@@ -81,3 +82,23 @@ doctor-server-good = version { $version } answers at { $url }
 doctor-server-unwell = it says itself that it is not well: { $told }
 # $s (number): seconds.
 doctor-clock = the server's clock and this one differ by { $s } s
+# $n (number): days.
+doctor-certificate-good =
+    { $n ->
+        [one] trusted by this machine, { $n } day left
+       *[other] trusted by this machine, { $n } days left
+    }
+doctor-certificate-short = trusted by this machine; it lasts days or hours and is renewed by the proxy, as from an authority of your own
+# $n (number): days.
+doctor-certificate-late =
+    { $n ->
+        [one] only { $n } day left, and nobody renewed it
+       *[other] only { $n } days left, and nobody renewed it
+    }; look into the proxy's log: ports 80 and 443 of the name must reach it (docs/https.md)
+doctor-certificate-name = nobody here knows the name { $host }; set it with who gave you the name, or in your router (docs/https.md)
+doctor-certificate-port = { $host } does not answer on port { $port } from here; is the proxy running, and does the router lead the port to it?
+doctor-certificate-plain = { $host } speaks plain http on port { $port }: put a proxy with a certificate in front (docs/https.md)
+doctor-certificate-expired = the certificate of { $host } has expired, or this machine's clock is wrong; the proxy must renew it
+doctor-certificate-other-name = the certificate is for another name than { $host }; give the proxy this name, or set BROODSHELF_PUBLIC_URL to its
+doctor-certificate-authority = this machine does not know who signed the certificate of { $host }; phones know it only where you installed your own authority (docs/https.md, the fifth way)
+doctor-certificate-hello = { $host } broke off on port { $port } before it showed a certificate; look into the proxy's log

@@ -21,6 +21,7 @@ doctor-about-nudger = proceso de avisos
 doctor-about-mail = correo
 doctor-about-proxy = proxy
 doctor-about-public-address = dirección pública
+doctor-about-certificate = certificado
 doctor-about-server = servidor
 doctor-about-clock = reloj
 
@@ -72,3 +73,21 @@ doctor-server-other = en { $url } responde otra cosa (versión { $version }, aqu
 doctor-server-good = la versión { $version } responde en { $url }
 doctor-server-unwell = dice él mismo que no está bien: { $told }
 doctor-clock = el reloj del servidor y este difieren en { $s } s
+doctor-certificate-good =
+    { $n ->
+        [one] esta máquina confía en él, queda { $n } día
+       *[other] esta máquina confía en él, quedan { $n } días
+    }
+doctor-certificate-short = esta máquina confía en él; dura días u horas y el proxy lo renueva, como con una autoridad propia
+doctor-certificate-late =
+    { $n ->
+        [one] queda solo { $n } día y nadie lo ha renovado
+       *[other] quedan solo { $n } días y nadie lo ha renovado
+    }; mira el registro del proxy: los puertos 80 y 443 del nombre deben llegar a él (docs/https.md)
+doctor-certificate-name = nadie conoce aquí el nombre { $host }; ponlo donde te dieron el nombre o en tu router (docs/https.md)
+doctor-certificate-port = { $host } no responde desde aquí en el puerto { $port }; ¿funciona el proxy y lleva el router el puerto hasta él?
+doctor-certificate-plain = { $host } habla http sin cifrar en el puerto { $port }: pon delante un proxy con certificado (docs/https.md)
+doctor-certificate-expired = el certificado de { $host } ha caducado, o el reloj de esta máquina va mal; el proxy debe renovarlo
+doctor-certificate-other-name = el certificado es de otro nombre que { $host }; da este nombre al proxy, o pon el suyo en BROODSHELF_PUBLIC_URL
+doctor-certificate-authority = esta máquina no conoce a quien firmó el certificado de { $host }; los teléfonos lo conocen solo donde instalaste tu propia autoridad (docs/https.md, el quinto camino)
+doctor-certificate-hello = { $host } cortó en el puerto { $port } antes de mostrar un certificado; mira el registro del proxy

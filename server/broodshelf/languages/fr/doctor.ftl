@@ -15,6 +15,7 @@ doctor-about-nudger = envoi des rappels
 doctor-about-mail = courriel
 doctor-about-proxy = proxy
 doctor-about-public-address = adresse publique
+doctor-about-certificate = certificat
 doctor-about-server = serveur
 doctor-about-clock = horloge
 
@@ -64,3 +65,21 @@ doctor-server-other = autre chose répond à { $url } (version { $version }, ici
 doctor-server-good = la version { $version } répond à { $url }
 doctor-server-unwell = il dit lui-même qu’il ne va pas bien : { $told }
 doctor-clock = l’horloge du serveur et celle-ci diffèrent de { $s } s
+doctor-certificate-good =
+    { $n ->
+        [one] cette machine lui fait confiance, encore { $n } jour
+       *[other] cette machine lui fait confiance, encore { $n } jours
+    }
+doctor-certificate-short = cette machine lui fait confiance ; il dure des jours ou des heures et le proxy le renouvelle, comme avec une autorité à soi
+doctor-certificate-late =
+    { $n ->
+        [one] plus que { $n } jour, et personne ne l’a renouvelé
+       *[other] plus que { $n } jours, et personne ne l’a renouvelé
+    } ; regarde le journal du proxy : les ports 80 et 443 du nom doivent l’atteindre (docs/https.md)
+doctor-certificate-name = personne ici ne connaît le nom { $host } ; inscris-le là où tu l’as eu, ou dans ton routeur (docs/https.md)
+doctor-certificate-port = { $host } ne répond pas d’ici sur le port { $port } ; le proxy tourne-t-il, et le routeur y mène-t-il le port ?
+doctor-certificate-plain = { $host } parle http sans chiffrement sur le port { $port } : mets devant un proxy avec un certificat (docs/https.md)
+doctor-certificate-expired = le certificat de { $host } a expiré, ou l’horloge de cette machine est fausse ; le proxy doit le renouveler
+doctor-certificate-other-name = le certificat est pour un autre nom que { $host } ; donne ce nom au proxy, ou mets le sien dans BROODSHELF_PUBLIC_URL
+doctor-certificate-authority = cette machine ne connaît pas qui a signé le certificat de { $host } ; les téléphones ne le connaissent que là où tu as installé ta propre autorité (docs/https.md, la cinquième voie)
+doctor-certificate-hello = { $host } a coupé sur le port { $port } avant de montrer un certificat ; regarde le journal du proxy

@@ -15,6 +15,7 @@ doctor-about-nudger = wysyłanie przypomnień
 doctor-about-mail = poczta
 doctor-about-proxy = proxy
 doctor-about-public-address = adres publiczny
+doctor-about-certificate = certyfikat
 doctor-about-server = serwer
 doctor-about-clock = zegar
 
@@ -68,3 +69,25 @@ doctor-server-other = pod { $url } odpowiada coś innego (wersja { $version }, t
 doctor-server-good = wersja { $version } odpowiada pod { $url }
 doctor-server-unwell = sam mówi, że coś jest z nim nie tak: { $told }
 doctor-clock = zegar serwera i ten różnią się o { $s } s
+doctor-certificate-good =
+    { $n ->
+        [one] ta maszyna mu ufa, został { $n } dzień
+        [few] ta maszyna mu ufa, zostały { $n } dni
+        [many] ta maszyna mu ufa, zostało { $n } dni
+       *[other] ta maszyna mu ufa, zostało { $n } dnia
+    }
+doctor-certificate-short = ta maszyna mu ufa; jest ważny dni lub godziny i odnawia go proxy, jak z własnego urzędu certyfikacji
+doctor-certificate-late =
+    { $n ->
+        [one] został tylko { $n } dzień i nikt go nie odnowił
+        [few] zostały tylko { $n } dni i nikt go nie odnowił
+        [many] zostało tylko { $n } dni i nikt go nie odnowił
+       *[other] zostało tylko { $n } dnia i nikt go nie odnowił
+    }; zajrzyj do dziennika proxy: porty 80 i 443 tej nazwy muszą do niego prowadzić (docs/https.md)
+doctor-certificate-name = nikt tu nie zna nazwy { $host }; wpisz ją tam, skąd ją masz, albo w routerze (docs/https.md)
+doctor-certificate-port = { $host } nie odpowiada stąd na porcie { $port }; czy proxy działa i czy router prowadzi do niego ten port?
+doctor-certificate-plain = { $host } mówi na porcie { $port } bez szyfrowania (http): postaw przed nim proxy z certyfikatem (docs/https.md)
+doctor-certificate-expired = certyfikat { $host } wygasł albo zegar tej maszyny chodzi źle; proxy musi go odnowić
+doctor-certificate-other-name = certyfikat jest dla innej nazwy niż { $host }; daj proxy tę nazwę albo ustaw jego nazwę w BROODSHELF_PUBLIC_URL
+doctor-certificate-authority = ta maszyna nie wie, kto podpisał certyfikat { $host }; telefony wiedzą to tylko tam, gdzie masz zainstalowany własny urząd certyfikacji (docs/https.md, sposób piąty)
+doctor-certificate-hello = { $host } zerwał połączenie na porcie { $port }, zanim pokazał certyfikat; zajrzyj do dziennika proxy

@@ -21,6 +21,7 @@ doctor-about-nudger = processo de avisos
 doctor-about-mail = e-mail
 doctor-about-proxy = proxy
 doctor-about-public-address = endereço público
+doctor-about-certificate = certificado
 doctor-about-server = servidor
 doctor-about-clock = relógio
 
@@ -72,3 +73,21 @@ doctor-server-other = em { $url } responde outra coisa (versão { $version }, aq
 doctor-server-good = a versão { $version } responde em { $url }
 doctor-server-unwell = ele mesmo diz que não está bem: { $told }
 doctor-clock = o relógio do servidor e este diferem em { $s } s
+doctor-certificate-good =
+    { $n ->
+        [one] esta máquina confia nele, falta { $n } dia
+       *[other] esta máquina confia nele, faltam { $n } dias
+    }
+doctor-certificate-short = esta máquina confia nele; dura dias ou horas e o proxy renova-o, como com uma autoridade própria
+doctor-certificate-late =
+    { $n ->
+        [one] falta só { $n } dia e ninguém o renovou
+       *[other] faltam só { $n } dias e ninguém o renovou
+    }; veja o registo do proxy: as portas 80 e 443 do nome têm de chegar a ele (docs/https.md)
+doctor-certificate-name = ninguém aqui conhece o nome { $host }; ponha-o onde lhe deram o nome ou no seu router (docs/https.md)
+doctor-certificate-port = { $host } não responde daqui na porta { $port }; o proxy está a funcionar e o router leva a porta até ele?
+doctor-certificate-plain = { $host } fala http sem cifra na porta { $port }: ponha à frente um proxy com certificado (docs/https.md)
+doctor-certificate-expired = o certificado de { $host } caducou, ou o relógio desta máquina está errado; o proxy tem de o renovar
+doctor-certificate-other-name = o certificado é de outro nome que não { $host }; dê este nome ao proxy, ou ponha o dele em BROODSHELF_PUBLIC_URL
+doctor-certificate-authority = esta máquina não conhece quem assinou o certificado de { $host }; os telefones só o conhecem onde instalou a sua própria autoridade (docs/https.md, o quinto caminho)
+doctor-certificate-hello = { $host } cortou na porta { $port } antes de mostrar um certificado; veja o registo do proxy

@@ -1,15 +1,15 @@
-"""``broodshelf doctor``: look at a server without changing it, and say in words what would go wrong."""
+"""What the doctor looks at, one thing after the other."""
 
 from __future__ import annotations
 
 import os
 import shutil
 import smtplib
+import ssl
 from collections.abc import Iterator
-from dataclasses import dataclass
 from email.utils import parsedate_to_datetime
 from pathlib import Path
-from typing import Final, Literal
+from typing import Final
 
 import requests
 from alembic.runtime.migration import MigrationContext
@@ -18,38 +18,29 @@ from flask import Flask
 from sqlalchemy import Connection, inspect, text
 from sqlalchemy.exc import SQLAlchemyError
 
-from . import __version__, migrations
-from .errors import BadSetting
-from .languages import Told, told
-from .nudges.channels.mail.channel import MailChannel
-from .nudges.channels.push import vapid
-from .nudges.channels.push.shared_key import NAME
-from .nudges.channels.push.subscriptions import anybody_listens, listen_with_other_key
-from .nudges.health.nudger import nudger_health
-from .people.households import count_households
-from .records import database
-from .records.data_folder import set_aside_before
-from .records.ended import Revocations
-from .records.epochs import Marks
-from .records.home.sealing import Seal
-from .records.home.shared import SharedNotes
-from .records.trouble import trouble_of
-from .settings import Settings
+from .. import __version__, migrations
+from ..errors import BadSetting
+from ..languages import told
+from ..nudges.channels.mail.channel import MailChannel
+from ..nudges.channels.push import vapid
+from ..nudges.channels.push.shared_key import NAME
+from ..nudges.channels.push.subscriptions import anybody_listens, listen_with_other_key
+from ..nudges.health.nudger import nudger_health
+from ..people.households import count_households
+from ..records import database
+from ..records.data_folder import set_aside_before
+from ..records.ended import Revocations
+from ..records.epochs import Marks
+from ..records.home.sealing import Seal
+from ..records.home.shared import SharedNotes
+from ..records.trouble import trouble_of
+from ..settings import Settings
+from . import certificate
+from .findings import Finding, Level
 
 LOW_DISK_BYTES: Final = 200 * 1024 * 1024
 MOST_SKEW_S: Final = 30
 """A clock that is off by more spoils the times of nudges; VAPID (RFC 8292) allows hours."""
-
-Level = Literal["good", "look", "bad"]
-
-
-@dataclass(frozen=True, slots=True)
-class Finding:
-    """What was looked at, as a code, and how it stands; ``bad`` keeps the shelf from working, ``look`` may."""
-
-    level: Level
-    about: str
-    words: Told
 
 
 def examine(settings: Settings, now_ms: int) -> list[Finding]:
@@ -240,11 +231,13 @@ def _address(settings: Settings, now_ms: int) -> Iterator[Finding]:
     if settings.secure:
         yield Finding("good", "public_address", told("doctor-address-good", url=url))
         yield _proxies(settings)
+        yield certificate.look_at(url, now_ms)
     else:  # the settings refuse plain http to other machines
         words = told("doctor-address-local", url=url)
         yield Finding("look", "public_address", words)
     try:
-        answer = requests.get(f"{url}/healthz", timeout=5, allow_redirects=False)
+        trusted = ssl.get_default_verify_paths().cafile or True  # the same authorities as for the certificate
+        answer = requests.get(f"{url}/healthz", timeout=5, allow_redirects=False, verify=trusted)
         answered = answer.json()
     except (requests.RequestException, ValueError) as error:
         words = told("doctor-server-silent", url=url, error=type(error).__name__)
