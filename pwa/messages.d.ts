@@ -331,6 +331,48 @@ export interface Messages {
   'colony-stage-growing': null;
   'colony-stage-mature': null;
   'colony-stage-nanitics': null;
+  'counting-again': null;
+  'counting-brood': { count: string | number };
+  'counting-corner': { which: string };
+  'counting-crowded': { high: string | number; least: string | number; low: string | number };
+  'counting-dot': { at: string | number; count: string | number; sure: string; what: string };
+  'counting-end': { which: string };
+  'counting-failed': null;
+  'counting-farther': null;
+  'counting-few': null;
+  'counting-film': null;
+  'counting-growth': null;
+  'counting-hint-brood': null;
+  'counting-hint-frame': null;
+  'counting-hint-size': null;
+  'counting-hint-worker': null;
+  'counting-keep': null;
+  'counting-kept': null;
+  'counting-length': null;
+  'counting-looking': null;
+  'counting-making': null;
+  'counting-nearer': null;
+  'counting-next': null;
+  'counting-open': null;
+  'counting-part': null;
+  'counting-picture': { count: string | number };
+  'counting-plain': null;
+  'counting-previous': null;
+  'counting-range': { high: string | number; least: string | number; low: string | number };
+  'counting-sets-brood': null;
+  'counting-sets-frame': null;
+  'counting-sets-size': null;
+  'counting-sets-worker': null;
+  'counting-shown': null;
+  'counting-spans': null;
+  'counting-spans-bore': null;
+  'counting-spans-length': null;
+  'counting-spans-worker': null;
+  'counting-still': null;
+  'counting-strip': null;
+  'counting-take-away': null;
+  'counting-tap': null;
+  'counting-whole': null;
   'diary-all': null;
   'diary-earlier': null;
   'diary-empty': null;
@@ -1928,6 +1970,11 @@ export type Group =
   | 'colony-gone'
   | 'colony-no'
   | 'colony-stage'
+  | 'counting'
+  | 'counting-hint'
+  | 'counting-sets'
+  | 'counting-spans'
+  | 'counting-take'
   | 'diary'
   | 'event'
   | 'event-brood'

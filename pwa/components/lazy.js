@@ -24,8 +24,8 @@ const NeedsServer = ({ onAgain }) => html`
  * @template {keyof Module & string} Name
  * @param {() => Promise<Module>} load
  * @param {Name} name what the module calls it
- * @param {'charts' | 'online'} [words] the messages that it says besides those of all screens; `online`: it needs a
- *   connection, and no phone keeps it
+ * @param {'charts' | 'counting' | 'online'} [words] the messages that it says besides those of all screens;
+ *   `online`: it needs a connection, and no phone keeps it
  * @returns {Module[Name]}
  */
 export function lazy(load, name, words) {

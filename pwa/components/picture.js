@@ -1,4 +1,4 @@
-// A chart as a picture to share: the drawing with its computed colours, on paper, as a PNG.
+// Sharing files; a chart as a picture to share: the drawing with its computed colours, on paper, as a PNG.
 import { say } from '../words/say.js';
 
 const SCALE = 3;
@@ -46,8 +46,10 @@ async function pictureOf(svg, title) {
 }
 
 /** Share it where the phone can, else save it. @param {SVGSVGElement} svg @param {string} title */
-export async function sharePicture(svg, title) {
-  const file = await pictureOf(svg, title);
+export const sharePicture = async (svg, title) => shareFile(await pictureOf(svg, title), title);
+
+/** The same with a file. @param {File} file @param {string} title */
+export async function shareFile(file, title) {
   if (navigator.canShare?.({ files: [file] })) {
     await navigator.share({ files: [file], title }).catch(() => undefined);
     return;

@@ -16,8 +16,11 @@ export const LOOKED_AT_PX = 16;
 /** What is less dark than this against its ground, in luminance, is noise. */
 const LEAST = 0.025;
 /** Brood: how large its blobs are in bodies' lengths, and in how much smaller a picture it is looked for. */
-const BROOD = { finest: 0.11, widest: 0.2, share: 0.6 };
-const LEAST_BROOD = 0.05;
+const BROOD = { finest: 0.11, widest: 0.2, ends: 0.55, share: 0.6 };
+const DIRECTIONS = 16;
+const LEAST_BROOD = 0.03;
+/** And brood that is less light than this is never plain, however alone it is. */
+const PLAIN_BROOD = 0.08;
 /** Brood closer than this to a plainer grain, in bodies' lengths, is that grain. */
 const SAME_GRAIN = 0.3;
 
@@ -50,12 +53,12 @@ const toGrains = (/** @type {Proposed} */ dot) => ({ ...dot, x: dot.x * BROOD.sh
 const fromGrains = (/** @type {Proposed} */ dot) => ({ ...dot, x: dot.x / BROOD.share, y: dot.y / BROOD.share });
 
 /** What the plainest bodies of a picture score is 1; what is half as dark against its ground 0.5.
- * @template {{strength: number}} B @param {B[]} bodies */
-function scored(bodies) {
+ * @template {{strength: number}} B @param {B[]} bodies @param {number} [least] strength of what scores 1 */
+function scored(bodies, least = 0) {
   const strengths = bodies.map((body) => body.strength).sort((a, b) => b - a);
   const third = strengths[2] ?? strengths.at(-1) ?? 0;
   const plain = strengths.filter((each) => each > third / 2);
-  const usual = plain[Math.floor(plain.length / 4)] ?? 1;
+  const usual = Math.max(least, plain[Math.floor(plain.length / 4)] ?? 1);
   return bodies.map((body) => ({ ...body, score: Math.min(1, body.strength / usual) }));
 }
 
@@ -75,20 +78,25 @@ function broodIn(small, body, workers) {
       Math.hypot(other.x - blob.x, other.y - blob.y) < SAME_GRAIN * body;
     if (!apart.some(near) && !workers.some((worker) => worker.score > 0.5 && near(worker))) apart.push(blob);
   }
-  return scored(apart).map(({ x, y, score }) => ({ x, y, angle: 0, score, what: /** @type {const} */ ('brood') }));
+  return scored(apart, PLAIN_BROOD).map(({ x, y, score }) => ({
+    x,
+    y,
+    angle: 0,
+    score,
+    what: /** @type {const} */ ('brood'),
+  }));
 }
 
-/** Whether it ends within a body's length both ways, in every direction: glare and cotton do not.
+/** Whether it is no line: of no two opposite directions goes it on both ways. Glare, scratches and threads do.
  * @param {Grey} light @param {number} x @param {number} y @param {number} body */
 function isRound(light, x, y, body) {
-  const here = valueAt(light, x, y);
-  let ends = 0;
-  for (let i = 0; i < 8; i += 1) {
-    const u = Math.cos((i * Math.PI) / 4) * 0.6 * body;
-    const v = Math.sin((i * Math.PI) / 4) * 0.6 * body;
-    ends += Number(valueAt(light, x + u, y + v) < 0.6 * here);
+  const least = 0.5 * valueAt(light, x, y);
+  for (let i = 0; i < DIRECTIONS; i += 1) {
+    const u = Math.cos((i * Math.PI) / DIRECTIONS) * BROOD.ends * body;
+    const v = Math.sin((i * Math.PI) / DIRECTIONS) * BROOD.ends * body;
+    if (valueAt(light, x + u, y + v) > least && valueAt(light, x - u, y - v) > least) return false;
   }
-  return ends >= 6;
+  return true;
 }
 
 /** @param {Grey} grey @param {number} x @param {number} y */

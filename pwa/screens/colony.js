@@ -2,14 +2,10 @@
 import { useState } from 'preact/hooks';
 import { unfolded } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
-import { Photo } from '../components/photo.js';
 import { Sheet } from '../components/sheet.js';
 import { SaveState } from '../components/states.js';
 import { dueInWords, percentOf, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
-import { tell, voidLog } from '../signals/actions.js';
-import { useKind } from '../signals/history.js';
-import { takePhoto } from '../signals/photos.js';
 import { gaugesOf, planOf, rowOf } from '../signals/rows.js';
 import { runningTasting } from '../signals/tastings.js';
 import { ColonyForm } from './colony-form.js';
@@ -19,15 +15,12 @@ import { LogSheet } from './log.js';
 import { Plan } from './plan.js';
 import { speciesOf } from '../components/colonies.js';
 import { labelled, say, sayIf, sayOf } from '../words/say.js';
-import { fullDay } from '../words/shown.js';
 
 const Charts = lazy(() => import('./charts.js'), 'Charts', 'charts');
 const Past = lazy(() => import('./past.js'), 'Past', 'online');
+const Photos = lazy(() => import('./pictures.js'), 'Photos', 'counting');
 const Tasting = lazy(() => import('./tasting.js'), 'Tasting');
 
-/** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
-
-const PICTURES_SHOWN = 24;
 const KINDS = /** @type {const} */ (['feeding', 'water', 'check', 'count', 'note', 'move', 'boost', 'fault']);
 
 /** @param {{id: string}} props */
@@ -157,112 +150,3 @@ export function ColonyScreen({ id }) {
     }
   `;
 }
-
-/**
- * Its pictures: take one, how it grew side by side, and each of them large.
- * @param {{colonyId: string, name: string}} props
- */
-function Photos({ colonyId, name }) {
-  const [busy, setBusy] = useState(false);
-  const [large, setLarge] = useState('');
-  const all = useKind('photo')
-    .filter((row) => row.set.colony_id === colonyId)
-    .slice(0, PICTURES_SHOWN);
-  /** @param {Event} event */
-  const take = async (event) => {
-    const field = /** @type {HTMLInputElement} */ (event.target);
-    const [file] = field.files ?? [];
-    field.value = '';
-    if (!file) return;
-    setBusy(true);
-    try {
-      await takePhoto(colonyId, file);
-    } catch (error) {
-      if (/** @type {any} */ (error).name === 'NotSaved') throw error;
-      tell(say('photo-unreadable'));
-    } finally {
-      setBusy(false);
-    }
-  };
-  const at = all.findIndex((row) => row.id === large);
-  return html`
-    <section class="stack" aria-label=${say('photo-title')}>
-      <h2>${say('photo-title')}</h2>
-      ${
-        all.length > 0 &&
-        html`
-          <ol class="photo-strip">
-            ${all.map(
-              (row) => html`
-                <li key=${row.id}>
-                  <button
-                    type="button"
-                    class="photo-button"
-                    aria-haspopup="dialog"
-                    aria-label=${say('photo-large', { day: day(row) })}
-                    onClick=${() => setLarge(row.id)}
-                  >
-                    <${Photo} id=${row.id} size=${row.set} words="" />
-                  </button>
-                  <p>${day(row)}</p>
-                  ${
-                    row.state !== 'synced' &&
-                    html`
-                      <p><${SaveState} state=${row.state} /></p>
-                    `
-                  }
-                </li>
-              `,
-            )}
-          </ol>
-        `
-      }
-      ${
-        at >= 0 &&
-        html`
-          <${Large} all=${all} at=${at} name=${name} onTurn=${setLarge} />
-        `
-      }
-      <label class="button wide file">
-        <${Icon} name="photo" />
-        ${busy ? say('photo-busy') : say('photo-take')}
-        <input type="file" accept="image/*" capture="environment" disabled=${busy} onChange=${take} />
-      </label>
-    </section>
-  `;
-}
-
-/**
- * One picture as large as the phone, and the way to its neighbours.
- * @param {{all: ShownRow[], at: number, name: string, onTurn: (id: string) => void}} props
- */
-function Large({ all, at, name, onTurn }) {
-  const row = /** @type {ShownRow} */ (all[at]);
-  const turn = (/** @type {ShownRow | undefined} */ to, /** @type {string} */ words) => html`
-    <button type="button" class="button" disabled=${!to} onClick=${() => onTurn(to?.id ?? '')}>${words}</button>
-  `;
-  return html`
-    <${Sheet} title=${day(row)} onClose=${() => onTurn('')}>
-      <${Photo} key=${row.id} id=${row.id} size=${row.set} words=${say('photo-of', { name, day: day(row) })} />
-      ${
-        all.length > 1 &&
-        html`
-          <div class="wrap even">${turn(all[at + 1], say('photo-older'))}${turn(all[at - 1], say('photo-newer'))}</div>
-        `
-      }
-      <button
-        type="button"
-        class="button warn"
-        onClick=${() => {
-          onTurn('');
-          void voidLog(row);
-        }}
-      >
-        ${say('photo-remove')}
-      </button>
-    </${Sheet}>
-  `;
-}
-
-/** @param {ShownRow} row */
-const day = (row) => fullDay(row.happened_ms ?? 0);

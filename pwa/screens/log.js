@@ -6,6 +6,7 @@ import { Choice, ManyChoice } from '../components/choices.js';
 import { eventInWords } from '../components/event-in-words.js';
 import { ticked, typed } from '../components/forms.js';
 import { html } from '../components/html.js';
+import { lazy } from '../components/lazy.js';
 import { Sheet } from '../components/sheet.js';
 import { TubeInput } from '../components/tube-input.js';
 import { levelAt } from '../care/gauges.js';
@@ -19,6 +20,8 @@ import { COARSE, FAULTS, OUTCOMES } from '../care/codes.js';
 import { inWords, nameOf } from '../components/in-words.js';
 import { choicesOf, labelled, say, sayIf, sayOf } from '../words/say.js';
 import { listed, nearDay } from '../words/shown.js';
+
+const CountNow = lazy(() => import('./pictures.js'), 'CountNow', 'counting');
 
 const MOST_WORKERS = 1_000_000;
 const MOST_QUEENS = 1_000;
@@ -288,7 +291,7 @@ function FaultForm({ save }) {
 }
 
 /** @param {FormProps} props */
-function CountForm({ save }) {
+function CountForm({ colonyId, save }) {
   const [workers, setWorkers] = useState('');
   const [brood, setBrood] = useState(/** @type {Record<string, import('../kinds.d.ts').Coarse>} */ ({}));
   const [more, setMore] = useState(false);
@@ -313,6 +316,7 @@ function CountForm({ save }) {
       <small>${say('log-guess')}</small>
       <input inputmode="numeric" value=${workers} onInput=${typed(setWorkers)} />
     </label>
+    <${CountNow} colonyId=${colonyId} />
     ${of('larvae')}${
       more
         ? html`

@@ -86,19 +86,21 @@ export function useHistory(colonyId, piece) {
  * @returns {Array<import('../care/overlay.js').ShownRow<K>>}
  */
 export function useKind(kind) {
-  const [found, setFound] = useState(/** @type {Row[]} */ ([]));
+  const [found, setFound] = useState({ rows: /** @type {Row[]} */ ([]), entries: outbox.peek() });
   useEffect(() => {
     let wanted = true;
+    // together: what has just been sent leaves the outbox before it is read back, and must not be gone in between
+    const entries = outbox.value;
     void openStore()
       .ofKind(kind)
       .then((rows) => {
-        if (wanted) setFound(rows);
+        if (wanted) setFound({ rows, entries });
       });
     return () => {
       wanted = false;
     };
   }, [outbox.value, stored.value]);
-  const waiting = outbox.value.filter((entry) => entry.op?.kind === kind);
-  const shown = overlayRows(found, waiting, null).values();
+  const waiting = found.entries.filter((entry) => entry.op?.kind === kind);
+  const shown = overlayRows(found.rows, waiting, null).values();
   return /** @type {Array<import('../care/overlay.js').ShownRow<K>>} */ ([...shown]).sort(newestFirst);
 }

@@ -43,7 +43,7 @@ const asked = new Map();
 
 /**
  * Know the messages of another part; they are asked for once.
- * @param {'catalogue' | 'screens' | 'charts' | 'online'} part
+ * @param {'catalogue' | 'screens' | 'charts' | 'counting' | 'online'} part
  */
 export function hear(part) {
   const found = asked.get(part) ?? fetchMore(part);

@@ -74,6 +74,7 @@ def test_the_parcel_of_charts_and_labels_is_opened_by_their_screens_alone():
         ("components/sensors.js", "components/place-file.js"),
         ("screens/app.js", "screens/labels.js"),
         ("screens/app.js", "screens/at.js"),
+        ("screens/growth.js", "components/picture.js"),
     }
     lazily = re.compile(r"lazy\(\(\) => import\('\./(?:brood|charts|labels|at)\.js'\)")
     assert len(lazily.findall((PWA / "screens/colony.js").read_text())) == 1

@@ -8,6 +8,8 @@ const { blurred, cut, extreme, luminance, resized } = await load('grey');
 const { blobsIn, scales } = await load('blobs');
 const { bodyByLength, guessedBody, workerMm } = await load('scale');
 const { judgedBy, learntThreshold, USUAL_THRESHOLD } = await load('threshold');
+const { asKept, frameKept, frameOf, fromKept, marksOf, MOST_DOTS, moved, nearest, noMarks, plus, standing, without } =
+  await load('marks');
 const { rangeOf } = await load('range');
 
 const flat = (width, height, value = 0) => ({ data: new Float32Array(width * height).fill(value), width, height });
@@ -142,4 +144,55 @@ test('who had to correct much before is told a wider range', () => {
 });
 test('nothing counted is nothing, not less', () => {
   assert.deepEqual(rangeOf([], [], 0.5, 20), { number: 0, at_least: 0, low: 0, high: 0, crowded: false });
+});
+
+const SIZE = { width_px: 1000, height_px: 500 };
+const ALL = frameOf(null, SIZE);
+const proposal = (x, y, score, what = 'worker') => ({ x, y, score, what, angle: 0 });
+const PROPOSED = [proposal(100, 100, 0.9), proposal(200, 100, 0.6), proposal(300, 100, 0.4), proposal(400, 300, 0.8, 'brood')];
+const stand = (marks, threshold = 0.5, frame = ALL) => standing(PROPOSED, marks, threshold, frame, 40);
+const at = (dots) => dots.map(({ x }) => x);
+
+test('the threshold filters, and what a person took away or added stays so', () => {
+  assert.deepEqual(at(stand(noMarks())), [100, 200, 400]);
+  assert.deepEqual(at(stand(noMarks(), 0.7)), [100, 400]);
+  const marks = plus(without(noMarks(), 'p0'), PROPOSED, { x: 305, y: 102 }, 'worker', 20);
+  assert.deepEqual(at(stand(marks, 0.3)), [200, 300, 400]);
+  assert.deepEqual(at(stand(marks, 0.85)), [300]);
+});
+test('a dot is the own one of a person only where none was proposed', () => {
+  const marks = plus(noMarks(), PROPOSED, { x: 600, y: 200 }, 'brood', 20);
+  assert.deepEqual(marks.drawn, [{ x: 600, y: 200, what: 'brood' }]);
+  assert.equal(stand(marks).find((dot) => dot.x === 600).score, null);
+  assert.deepEqual(without(marks, 'd0').drawn, []);
+});
+test('what was taken away and added again is the proposal once more', () => {
+  const marks = plus(without(noMarks(), 'p0'), PROPOSED, { x: 100, y: 100 }, 'worker', 20);
+  assert.deepEqual(at(stand(marks)), [100, 200, 400]);
+});
+test('a dot that was moved is the person\'s own', () => {
+  const [first] = stand(noMarks());
+  const { marks, key } = moved(noMarks(), first, 10, -5);
+  const dots = stand(marks);
+  assert.deepEqual(dots.find((dot) => dot.key === key), { key, x: 110, y: 95, what: 'worker', score: null });
+  assert.equal(dots.length, 3);
+});
+test('only what lies in the frame counts', () => {
+  assert.deepEqual(at(stand(noMarks(), 0.5, { left: 150, top: 0, right: 350, bottom: 500 })), [200]);
+});
+test('the nearest within reach is hit, and nothing beyond', () => {
+  assert.equal(nearest(PROPOSED, { x: 190, y: 100 }, 15)?.x, 200);
+  assert.equal(nearest(PROPOSED, { x: 150, y: 200 }, 15), null);
+});
+test('dots and frame come back from the record as they went in, and proposals are brought to them', () => {
+  const marks = plus(without(noMarks(), 'p1'), PROPOSED, { x: 700, y: 400 }, 'worker', 20);
+  const kept = fromKept(asKept(stand(marks), SIZE), SIZE);
+  assert.deepEqual(at(stand(marksOf(PROPOSED, kept, 15))), at(stand(marks)));
+  const frame = { left: 100, top: 50, right: 900, bottom: 400 };
+  assert.deepEqual(frameOf(frameKept(frame, SIZE), SIZE), frame);
+});
+test('what a newer app may keep is no dot, and no more are kept than a record takes', () => {
+  assert.deepEqual(fromKept([[1, 2, 9], [1, 2], []], SIZE), []);
+  const many = Array.from({ length: 1200 }, (_, i) => ({ key: `d${i}`, x: i % 1000, y: 5, what: 'worker', score: null }));
+  assert.equal(asKept(many, SIZE).length, MOST_DOTS);
 });

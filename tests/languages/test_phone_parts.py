@@ -15,6 +15,7 @@ from broodshelf.languages.entries import HERE, subjects_of
 from broodshelf.languages.phone_parts import (
     CATALOGUE,
     CHARTS,
+    COUNTING,
     FIRST,
     KEPT,
     ONLINE,
@@ -105,6 +106,7 @@ def test_what_is_loaded_late_asks_for_the_messages_that_it_says():
     assert {name for name, words in asked.items() if words == CHARTS} == {
         name for name in asked if name.startswith(parcels.CHARTS + parcels.LABELS)
     }
+    assert {name for name, words in asked.items() if words == COUNTING} == {"screens/pictures.js"}
     assert {name for name, words in asked.items() if words == ONLINE} == {*parcels.ONLINE}
 
 
@@ -138,6 +140,7 @@ def there_for(name: str) -> set[str]:
     if name in at_the_start():
         return {FIRST, CATALOGUE}
     more = {CHARTS} if name.startswith(parcels.CHARTS + parcels.LABELS) else set()
+    more |= {COUNTING} if name.startswith(parcels.COUNTING) else set()
     return {FIRST, CATALOGUE, SCREENS, *more, *({ONLINE} if name in parcels.ONLINE else set())}
 
 

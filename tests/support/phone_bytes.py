@@ -41,7 +41,7 @@ def count(shell: Shell) -> dict[str, dict[str, int]]:
         "screens": [shell.parcels[SCREENS]],
         "worker": [shell.worker],
         "charts and labels": [shell.parcels[CHARTS_AND_LABELS]],
-        "counting on pictures": [shell.parcels[COUNTING_ON_PICTURES]],
+        "counting on pictures": [shell.parcels[COUNTING_ON_PICTURES], files[words["counting"]]],
         "decoder of labels": [files[DECODER]],
         "messages of the start": [files[words["first"]]],
         "messages of the screens": [files[words["screens"]]],

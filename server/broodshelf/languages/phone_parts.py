@@ -2,7 +2,8 @@
 
 ``first`` comes with the page: what stands around every screen, the round and its reasons. ``catalogue`` comes beside
 the catalogue. ``screens`` comes with the first screen that is loaded later. ``charts`` comes with charts and labels,
-and ``online`` with what works with a connection only, so phones keep that part no more than its scripts.
+``counting`` with counting on pictures, and ``online`` with what works with a connection only, so phones keep that part
+no more than its scripts.
 ``tests/languages/test_phone_parts.py`` holds each script of the phone to the parts that are there when it runs.
 """
 
@@ -15,9 +16,10 @@ FIRST: Final = "first"
 CATALOGUE: Final = "catalogue"
 SCREENS: Final = "screens"
 CHARTS: Final = "charts"
+COUNTING: Final = "counting"
 ONLINE: Final = "online"
-PARTS: Final = (FIRST, CATALOGUE, SCREENS, CHARTS, ONLINE)
-KEPT: Final = (FIRST, CATALOGUE, SCREENS, CHARTS)
+PARTS: Final = (FIRST, CATALOGUE, SCREENS, CHARTS, COUNTING, ONLINE)
+KEPT: Final = (FIRST, CATALOGUE, SCREENS, CHARTS, COUNTING)
 """What a phone keeps for a day without a connection."""
 SERVER_ONLY: Final = frozenset(
     {"calendar", "command-line", "doctor", "households", "mail", "nudges", "problems"}
@@ -44,6 +46,7 @@ _PART_OF: Final[Mapping[str, str]] = {
     ),
     **dict.fromkeys(("foods", "origins", "species", "vessels"), CATALOGUE),
     **dict.fromkeys(("brood", "charts", "climate", "labels"), CHARTS),
+    "counting": COUNTING,
     **dict.fromkeys(
         ("calculators", "doors", "history", "journeys", "look", "reckon", "sensors", "travel"), ONLINE
     ),

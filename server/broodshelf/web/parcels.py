@@ -31,7 +31,13 @@ LABELS: Final = (
     "signals/camera.js",
     "care/short-code.js",
 )
-COUNTING: Final = ("counting/",)
+COUNTING: Final = (
+    "counting/",
+    "screens/count-picture.js",
+    "screens/dot-stage.js",
+    "screens/growth.js",
+    "screens/pictures.js",
+)
 DECODER: Final = "vendor/qr/decode.js"
 """Reads labels for browsers that cannot by themselves; the others never fetch it."""
 ONLINE: Final = (
