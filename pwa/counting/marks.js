@@ -20,7 +20,7 @@ export const MOST_DOTS = 1000;
 /** Places are kept in so many parts of the picture's width and height. */
 const PARTS = 10_000;
 /** In the record: 0 a worker, 1 brood; 2 and 3 the same, drawn by hand. */
-const WHATS = /** @type {const} */ (['worker', 'brood']);
+const SORTS = /** @type {const} */ (['worker', 'brood']);
 
 /** @param {Frame} frame @param {{x: number, y: number}} place */
 const isIn = (frame, { x, y }) => x >= frame.left && x <= frame.right && y >= frame.top && y <= frame.bottom;
@@ -99,7 +99,7 @@ export const asKept = (dots, { width_px, height_px }) =>
     .map(({ x, y, what, score }) => [
       part(x / width_px),
       part(y / height_px),
-      WHATS.indexOf(what) + (score === null ? WHATS.length : 0),
+      SORTS.indexOf(what) + (score === null ? SORTS.length : 0),
     ]);
 
 /** @param {number} share */
@@ -112,10 +112,10 @@ const part = (share) => Math.round(PARTS * Math.min(1, Math.max(0, share)));
  */
 export function fromKept(kept, { width_px, height_px }) {
   return (kept ?? []).flatMap(([x, y, code], i) => {
-    const what = WHATS[(code ?? -1) % WHATS.length];
-    if (x === undefined || y === undefined || code === undefined || !what || code >= 2 * WHATS.length) return [];
+    const what = SORTS[(code ?? -1) % SORTS.length];
+    if (x === undefined || y === undefined || code === undefined || !what || code >= 2 * SORTS.length) return [];
     const place = { x: (x / PARTS) * width_px, y: (y / PARTS) * height_px };
-    return [{ key: `k${i}`, ...place, what, score: code < WHATS.length ? 1 : null }];
+    return [{ key: `k${i}`, ...place, what, score: code < SORTS.length ? 1 : null }];
   });
 }
 

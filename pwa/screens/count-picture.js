@@ -353,8 +353,8 @@ function useLooked(row, body, frame, onFound) {
 function useRuler(shown, { width_px, height_px }, colonyId, setBody) {
   const [ends, setEnds] = useState(
     /** @type {[Point, Point]} */ ([
-      { x: width_px * 0.35, y: height_px / 2 },
-      { x: width_px * 0.65, y: height_px / 2 },
+      { x: width_px * 0.25, y: height_px / 2 },
+      { x: width_px * 0.75, y: height_px / 2 },
     ]),
   );
   const colony = rows.value.get(colonyId)?.set ?? {};

@@ -66,6 +66,15 @@ def picture(page: Page) -> None:
     press("Look at the picture of")(page)
 
 
+def count_on(page: Page) -> None:
+    """Open a picture large and count on it, with all that frame and size show."""
+    picture(page)
+    sheet = page.get_by_role("dialog")
+    sheet.get_by_role("button", name=text("counting-open")).click()
+    expect(sheet.locator(".dot-sum strong")).to_be_visible()
+    sheet.get_by_role("button", name=text("counting-sets-size")).click()
+
+
 def taste(page: Page) -> None:
     """Start a tasting, if none runs, and show it."""
     if not page.locator("details[open]", has_text="What they like").count():
@@ -145,6 +154,7 @@ def states(colony_id: str) -> list[State]:
         State("shelf", "#/shelf"),
         State("what went", "#/gone"),
         State("picture", colony, picture),
+        State("picture, counted", colony, count_on),
         State("colony", colony, open_all),
         State("history", colony, press(text("colony-past"))),
         State("history of a log", colony, press("Counted")),
@@ -207,7 +217,7 @@ def axe_findings(page: Page) -> list[Any]:
 MEASURE: Final = """() => {
   const whole = new CSSStyleSheet(); // what is out of view has no places yet
   whole.replaceSync('* { content-visibility: visible !important; }');
-  document.adoptedStyleSheets = [whole];
+  document.adoptedStyleSheets = [...document.adoptedStyleSheets, whole];
   const top = document.querySelector('dialog[open]') ?? document;
   const found = [...top.querySelectorAll('a[href], button, input, select, textarea, summary, [role=slider]')]
     .filter((each) => !each.closest('[inert]') && each.checkVisibility())

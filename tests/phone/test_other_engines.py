@@ -187,6 +187,45 @@ def the_colony(walk: Walk, colony: str) -> None:
     walk.fits("the colony, changed")
 
 
+TAKE = """(() => {
+  const canvas = Object.assign(document.createElement('canvas'), { width: 480, height: 300 });
+  const pen = canvas.getContext('2d');
+  pen.fillStyle = '#c8c8c8';
+  pen.fillRect(0, 0, 480, 300);
+  pen.fillStyle = '#202020';
+  for (let i = 0; i < 6; i += 1) {
+    for (const [x, size] of [[-10, 9], [0, 6], [10, 7]]) {
+      pen.beginPath();
+      pen.ellipse(60 + 70 * i + x, 150 + 40 * (i % 3), size, 5, 0, 0, 7);
+      pen.fill();
+    }
+  }
+  const bytes = Uint8Array.from(atob(canvas.toDataURL('image/jpeg', 0.9).split(',')[1]), (c) => c.charCodeAt(0));
+  const files = new DataTransfer();
+  files.items.add(new File([bytes], 'tube.jpg', { type: 'image/jpeg' }));
+  const field = document.querySelector('main input[type=file]');
+  field.files = files.files;
+  field.dispatchEvent(new Event('change', { bubbles: true }));
+  return true;
+})()"""
+
+
+def a_picture(walk: Walk, colony: str) -> None:
+    """Take one, have its six ants proposed by the worker, and keep the count."""
+    walk.visit(f"#/colony/{colony}", "Amber")
+    walk.until("document.querySelector('main input[type=file]')", "no way to take a picture")
+    walk.page.js(TAKE)
+    walk.until("document.querySelector('.photo-button img')", "no picture was taken")
+    walk.page.js("(() => { document.querySelector('.photo-button').click(); return true; })()")
+    walk.press(text("counting-open"))
+    walk.until("top().querySelector('.dot-sum strong')", "nothing was looked for")
+    assert walk.page.js("document.querySelector('.dot-sum').innerText") == "6 workers"
+    walk.fits("counting on a picture")
+    walk.press(text("counting-keep"))
+    walk.shows(text("counting-kept"))
+    walk.press("Close")
+
+
 def the_larder(walk: Walk, colony: str) -> None:
     walk.visit("#/larder", "The larder")
     walk.sheet("Add a food", "Add it")
@@ -257,6 +296,6 @@ def test_every_screen_and_sheet_works_in(
     with ExitStack() as stack:
         walk = Walk(stack.enter_context(engine(request)), new_server)
         colony = begin(walk, new_server)
-        for part in (the_round, the_colony, the_larder, the_house, paper_and_labels, handing_over):
+        for part in (the_round, the_colony, a_picture, the_larder, the_house, paper_and_labels, handing_over):
             part(walk, colony)
         the_stand_in(walk, walk.page.js("document.querySelector('a.address').href"))
