@@ -141,7 +141,7 @@ def test_nothing_is_lost_or_doubled_while_machines_are_killed_and_replaced_one_a
         for thread in threads:
             thread.join()
         for machine in machines:
-            machine.kill()
+            machine.done()
 
 
 def every_message_was_taken_once(service: PushService) -> None:

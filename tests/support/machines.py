@@ -10,6 +10,7 @@ import itertools
 import json
 import os
 import signal
+import socket
 import subprocess
 import sys
 import threading
@@ -47,13 +48,19 @@ def wait_for(what: Callable[[], bool], seconds: float = LONG_S) -> None:
 
 
 class Process:
-    """A process of a machine, with a data folder of its own; ``begin`` starts it anew after it ended."""
+    """A process of a machine, with a data folder of its own; ``begin`` starts it anew after it ended.
+
+    Its port is held while it is down: bound, not listened at, which keeps everybody else away and lets it in.
+    """
 
     def __init__(self, folder: Path, what: str, settings: dict[str, str]) -> None:
         self.data, self.what, self.port = folder, what, free_port()
         self._log = folder.parent / f"{folder.name}.log"
         self._settings = {"BROODSHELF_DATA": str(folder), "BROODSHELF_PORT": str(self.port), **settings}
         self._process: subprocess.Popen[bytes] | None = None
+        self._held = socket.socket()
+        self._held.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+        self._held.bind(("127.0.0.1", self.port))
 
     def begin(self, build: str = "") -> None:
         """Start it, as another build of the app if one is named, with whatever its folder holds."""
@@ -81,6 +88,12 @@ class Process:
     def kill(self) -> None:
         """Kill it in the middle of whatever it does."""
         self._end(signal.SIGKILL)
+
+    def done(self) -> None:
+        """End it for good."""
+        if self._process is not None:
+            self.kill()
+        self._held.close()
 
     def leave(self) -> int:
         """Tell it to stop; return its exit status."""
