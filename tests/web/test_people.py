@@ -6,7 +6,8 @@ import pytest
 from tests.support.households import HAPPENED, NOON_MS
 
 from broodshelf.people.households import make_claim_code
-from broodshelf.records.database import writing
+from broodshelf.people.language import language_of_person
+from broodshelf.records.database import reading, writing
 
 DAY_MS = 86_400_000
 
@@ -92,6 +93,18 @@ def test_a_new_phone_shows_a_code_that_a_keeper_approves_once(browser, keeper):
     assert (in_now.json["name"], in_now.json["role"]) == ("Jon", "keeper")
     assert again.status_code == 410
     assert len(keeper.get("/api/devices").json["devices"]) == 2
+
+
+@pytest.mark.parametrize(("wanted", "known"), [("pl-PL, en;q=0.5", "pl-PL"), ("sv", None)])
+def test_a_keeper_who_is_let_in_is_told_in_the_language_of_their_phone(browser, keeper, wanted, known):
+    new = browser()
+    asked = new.post("/api/pairings", {"device": new.device()}).json
+    keeper.post("/api/pairings/approve", {"code": asked["code"], "person_name": "Jon"})
+    collect = {"pairing_id": asked["pairing_id"], "collect_secret": asked["collect_secret"]}
+    me = new.post("/api/pairings/collect", collect, **{"Accept-Language": wanted}).json
+
+    with keeper.app.app_context(), reading() as connection:
+        assert language_of_person(connection, me["household_id"], me["person_id"]) == known
 
 
 def test_phones_that_call_themselves_the_same_are_told_apart_by_a_number(browser, keeper):

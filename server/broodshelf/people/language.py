@@ -10,6 +10,7 @@ from sqlalchemy import Connection, select
 
 from ..model.kinds import Pass, Person, read
 from ..records.many_rows import are_among
+from ..records.store import Ledger
 from ..records.tables import records
 
 Key = tuple[str, str]
@@ -37,3 +38,14 @@ def _values(connection: Connection, keys: Collection[Key]) -> dict[Key, dict[str
     r = records.c
     query = select(r.household_id, r.id, r.fields).where(are_among(connection, (r.household_id, r.id), keys))
     return {(row.household_id, row.id): json.loads(row.fields) for row in connection.execute(query)}
+
+
+def begin_language(
+    connection: Connection, household_id: str, person_id: str, language: str | None, now_ms: int
+) -> None:
+    """Note what a person's new phone asks for where nobody said yet in which language they are told."""
+    if language is None or language_of_person(connection, household_id, person_id) is not None:
+        return
+    ledger = Ledger(connection, household_id)
+    ledger.put(person_id, "person", {"language": language}, now_ms=now_ms, person_id=person_id)
+    ledger.flush()

@@ -16,6 +16,7 @@ from ..people.actor import Actor
 from ..people.devices import Owner, Phone, Session
 from ..people.households import Founding
 from ..people.journal import Doer
+from ..people.language import begin_language
 from ..people.pairing import KnownKeeper, NewKeeper
 from ..records.apart import enter, every_household
 from ..records.database import reading, writing
@@ -148,6 +149,7 @@ def collect_pairing(body: Given) -> Response:
         if got is None:
             return jsonify(state="waiting")
         phone, owner = Phone(got.device_id, got.device_name), Owner(got.household_id, got.person_id)
+        begin_language(connection, got.household_id, got.person_id, p.asked_language(), p.now_ms())
         session = devices.sign_in(connection, phone, owner, p.now_ms())
         _note_new_phone(connection, owner, phone)
     return signed_in(session)
