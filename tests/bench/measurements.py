@@ -58,7 +58,7 @@ MEASUREMENTS = (
         "bytes",
         "What a phone downloads",
         "python -m tests.bench.phone_cost --bytes",
-        "the app without charts and labels at most 90 kB with brotli",
+        "the app without charts and labels at most 90 kB with brotli, with one language 100 kB",
     ),
     Measurement(
         "sync",

@@ -20,7 +20,7 @@ from playwright.sync_api import CDPSession, Page, expect, sync_playwright
 from playwright.sync_api import TimeoutError as Late
 from tests.phone.conftest import claim, worker_ready
 from tests.support.chromium import ARGUMENTS, CHROMIUM
-from tests.support.phone_bytes import CODE, count, served, sum_of
+from tests.support.phone_bytes import CODE, SPOKEN, count, count_online, served, sum_of
 from tests.support.server import Server
 
 from broodshelf.web.shell import START_PATH
@@ -77,6 +77,8 @@ def bytes_shipped() -> dict[str, int]:
     shell = served()
     counted = count(shell)
     counted["the app without charts and labels"] = sum_of(counted, CODE)
+    counted["the same with one language"] = sum_of(counted, SPOKEN)
+    counted["what needs a connection, when all of it is opened, not among these"] = count_online(shell)
     counted["all that is downloaded"] = sum_of({part: counted[part] for part in count(shell)})
     return {
         **{f"{part}, {way}": size for part, sizes in counted.items() for way, size in sizes.items()},

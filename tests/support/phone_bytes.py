@@ -12,7 +12,7 @@ from functools import cache
 from broodshelf.care import catalogue
 from broodshelf.languages.phones_file import names_of, phones_files
 from broodshelf.web.compact import ways
-from broodshelf.web.parcels import CHARTS_AND_LABELS, COUNTING_ON_PICTURES, DECODER, SCREENS
+from broodshelf.web.parcels import CHARTS_AND_LABELS, COUNTING_ON_PICTURES, DECODER, ONLINE, SCREENS
 from broodshelf.web.shell import START_PATH, File, Shell, find_folder
 
 CODE = ("page", "style sheet", "modules before the first control", "screens", "worker")
@@ -53,6 +53,13 @@ def count(shell: Shell) -> dict[str, dict[str, int]]:
         part: {way: sum(len(file.compressed(way) or file.body) for file in each) for way in ways()}
         for part, each in parts.items()
     }
+
+
+def count_online(shell: Shell) -> dict[str, int]:
+    """Return the bytes of what works with a connection only, if all of it is opened, by encoding."""
+    names = [name for name in shell.files if name.startswith(ONLINE)] + [names_of("en")["online"]]
+    each = [shell.files[name] for name in names]
+    return {way: sum(len(file.compressed(way) or file.body) for file in each) for way in ways()}
 
 
 def sum_of(counted: dict[str, dict[str, int]], parts: tuple[str, ...] | None = None) -> dict[str, int]:
