@@ -139,8 +139,8 @@ export function ColonyForm({ colony, onDone }) {
       </label>
       <datalist id="species">
         ${names.map(
-          ([, name]) => html`
-            <option value=${name} />
+          ([code, name]) => html`
+            <option value=${name}>${sayIf('species', code, 'common')}</option>
           `,
         )}
       </datalist>

@@ -107,8 +107,16 @@ const ending = (code) =>
 /** @param {Group} group @param {string} code */
 const pathOf = (group, code) => `${group}-${ending(code)}`;
 
-/** Whether there are words for a code. @param {Group} group @param {string | null | undefined} code */
-export const isSaid = (group, code) => Boolean(code) && patternOf(pathOf(group, String(code))) !== null;
+/** Where the words for a code are, or those of its attribute. @param {Group} group @param {string} code
+ * @param {string} attribute
+ */
+const pathTo = (group, code, attribute) => pathOf(group, code) + (attribute && `.${attribute}`);
+
+/** Whether there are words for a code. @param {Group} group @param {string | null | undefined} code
+ * @param {string} [attribute]
+ */
+export const isSaid = (group, code, attribute = '') =>
+  Boolean(code) && patternOf(pathTo(group, String(code), attribute)) !== null;
 
 /**
  * The words for a code; the code itself where there are none, as of a newer server.
@@ -117,7 +125,7 @@ export const isSaid = (group, code) => Boolean(code) && patternOf(pathOf(group, 
  */
 export function sayOf(group, code, args = {}, attribute = '') {
   const told = Object.fromEntries(Object.entries(args).map(([name, value]) => [name, worded(name, value)]));
-  return format(pathOf(group, code) + (attribute && `.${attribute}`), told) ?? code.replaceAll('_', ' ');
+  return format(pathTo(group, code, attribute), told) ?? code.replaceAll('_', ' ');
 }
 
 /** Arguments that are codes themselves, with the attribute of their words. @type {Record<string, [Group, string?]>} */
@@ -140,8 +148,11 @@ export const labelled = (label, value, second) =>
     ? say('part-labelled', { label, value })
     : say('part-labelled-twice', { label, first: value, second });
 
-/** The words for a code, or nothing. @param {Group} group @param {string | null | undefined} code */
-export const sayIf = (group, code) => (code && isSaid(group, code) ? sayOf(group, code) : '');
+/** The words for a code, or nothing. @param {Group} group @param {string | null | undefined} code
+ * @param {string} [attribute]
+ */
+export const sayIf = (group, code, attribute = '') =>
+  code && isSaid(group, code, attribute) ? sayOf(group, code, {}, attribute) : '';
 
 /**
  * Codes with their words, to choose from.

@@ -46,6 +46,7 @@ test('a code that nobody knows is said as it is, and a group says what it has', 
 test('an attribute is said by its name behind the id', () => {
   speak('en');
   assert.deepEqual([say('need-sugar'), say('need-sugar.inside')], ['Sugar', 'sugar']);
+  assert.deepEqual([sayIf('species', 'lasius_niger', 'common'), sayIf('need', 'sugar', 'common')], ['black garden ant', '']);
 });
 test('a term and a message that another one names are said with it', () => {
   learn('-nest = nest\nwhere = in the { -nest }\nwho = ants\nall = { who } { where }', 'en');

@@ -14,6 +14,8 @@ def test_a_species_of_ones_own_is_described_by_length_food_founding_and_sting(ph
     page = phone()
     claim(page, server)
     page.goto(f"{server.url}/#/colony/new")
+    listed = page.locator("#species option[value='Lasius niger']")
+    expect(listed).to_have_text(text("species-lasius-niger.common"))
     own = page.get_by_role("group", name=text("colony-form-own-species"))
     page.get_by_role("textbox", name="Name", exact=True).fill("Birch")
     species = page.get_by_role("combobox", name="Species")
