@@ -66,5 +66,12 @@ export function sortedAnew(lists, changes, { keyOf, order }) {
   return after;
 }
 
+/**
+ * A list that was made anew, or the one before where both hold the same things: then nobody has to look at it.
+ * @template T @param {T[]} before @param {T[]} after @returns {T[]}
+ */
+export const keptIfSame = (before, after) =>
+  before.length === after.length && after.every((each, i) => each === before[i]) ? before : after;
+
 /** @param {Map<string, ShownRow>} rows @returns {Map<string, EventRow[]>} */
 export const eventsByColony = (rows) => /** @type {any} */ (sortedOut(rows.values(), EVENTS));

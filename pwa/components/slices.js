@@ -1,20 +1,58 @@
-// A long list is made a few entries at a time, those in view first, so that a page is there at once and stays quick.
-import { useEffect, useState } from 'preact/hooks';
+// A long list is made a few entries at a time and only as far as it is looked at, so that a page is there at once and a
+// tap has nothing to do with what nobody sees.
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { html } from './html.js';
 
 /** As many tasks as a phone shows on its first screen, and as many more as a slow one makes in a frame. */
 const FIRST = 5;
 const MORE = 3;
 
 /**
- * How many entries of a list are to be made so far; it grows after each painting until all are.
- * @param {number} total @param {number} [more] how many a painting
+ * How many entries of a list are to be made so far. It grows after each painting while the end of what is made is less
+ * than a screen away. The last that was made stays the last when others come or go, so that what takes one off the list
+ * does not make another at its end before that is seen.
+ * @param {string[]} keys of all entries
+ * @returns {{made: number, end: import('preact').ComponentChildren}} `end` stands behind the last one that is made
  */
-export function useSlices(total, more = MORE) {
-  const [made, setMade] = useState(FIRST);
+export function useSlices(keys) {
+  const last = useRef({ made: FIRST, key: '' });
+  const [, draw] = useState(0);
+  const end = useRef(/** @type {HTMLElement | null} */ (null));
+  const made = keys.indexOf(last.current.key) + 1 || last.current.made;
+  last.current = { made, key: keys[made - 1] ?? '' };
+  const all = made >= keys.length;
   useEffect(() => {
-    if (made >= total) return undefined;
-    const timer = setTimeout(() => setMade(made + more));
-    return () => clearTimeout(timer);
-  }, [made, total]);
-  return made;
+    if (all || !end.current) return undefined;
+    return watchNear(end.current, (near) => {
+      if (!near) return;
+      last.current = { made: made + MORE, key: '' };
+      draw(made);
+    });
+  }, [made, all]);
+  return {
+    made,
+    end: all
+      ? null
+      : html`
+          <div ref=${end}></div>
+        `,
+  };
+}
+
+/**
+ * Say whether a part is in view or less than a screen away, now and whenever that changes.
+ * @param {Element} part
+ * @param {(near: boolean, height_px: number) => void} tell
+ * @returns {() => void} ends it
+ */
+export function watchNear(part, tell) {
+  const watcher = new IntersectionObserver(
+    (seen) => {
+      const newest = seen.at(-1);
+      if (newest) tell(newest.isIntersecting, newest.boundingClientRect.height);
+    },
+    { rootMargin: '100% 0px' },
+  );
+  watcher.observe(part);
+  return () => watcher.disconnect();
 }

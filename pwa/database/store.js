@@ -94,11 +94,11 @@ export class Store {
    */
   enqueue(changes, nowMs = Date.now()) {
     return inTransaction(this.name, ['outbox', 'meta', 'rows'], 'readwrite', async (tx) => {
-      const meta = tx.objectStore('meta');
-      const [n = 0, epoch = null, skew = 0, last_made_ms = 0, ...under] = await Promise.all([
-        ...['n', 'epoch', 'skew_ms', 'last_made_ms'].map((name) => meta.get(name)),
+      const [meta, ...under] = await Promise.all([
+        allMeta(tx),
         ...changes.map((change) => tx.objectStore('rows').get(change.id)),
       ]);
+      const { n = 0, epoch = null, skew_ms: skew = 0, last_made_ms = 0 } = meta;
       const made_at = Math.max(nowMs, last_made_ms + 1 - skew);
       const operations = changes.map(
         (change, i) =>
@@ -267,7 +267,6 @@ async function entriesInOrder(tx) {
   return entries.sort((a, b) => (Number(a.n) || 0) - (Number(b.n) || 0));
 }
 
-const META = ['me', 'last_sync_ms', 'skew_ms', 'ended', 'emptied', 'epoch'];
 /** Kinds that are read whole at every start: things, plans, and the faults that a round may still show. */
 const ALWAYS = ['household', 'person', 'place', 'vessel', 'colony', 'lot', 'rule', 'tasting', 'pass', 'plan', 'fault'];
 
@@ -277,13 +276,22 @@ export const isInSnapshot = (row, sinceMs) =>
 
 /** @param {import('../vendor/idb.js').Transaction} tx */
 async function pendingOf(tx) {
-  const meta = tx.objectStore('meta');
-  const [entries, conflicts, ...values] = await Promise.all([
+  const [entries, conflicts, meta] = await Promise.all([
     entriesInOrder(tx),
     tx.objectStore('conflicts').getAll(),
-    ...META.map((name) => meta.get(name)),
+    allMeta(tx),
   ]);
-  return { entries, conflicts, meta: Object.fromEntries(META.map((name, i) => [name, values[i]])) };
+  return { entries, conflicts, meta };
+}
+
+/**
+ * All that is known about this phone, by name: two requests, where one for each name would hold a tap up.
+ * @param {import('../vendor/idb.js').Transaction} tx @returns {Promise<Record<string, any>>}
+ */
+async function allMeta(tx) {
+  const meta = tx.objectStore('meta');
+  const [names, values] = await Promise.all([meta.getAllKeys(), meta.getAll()]);
+  return Object.fromEntries(names.map((/** @type {string} */ name, /** @type {number} */ i) => [name, values[i]]));
 }
 
 /** @param {import('../vendor/idb.js').Transaction} tx @param {number} sinceMs @returns {Promise<Row[]>} */

@@ -1,12 +1,12 @@
 // The history as a diary: by day, newest first. Only the pages near the view are read and drawn, so that years of it
-// Longer than 300 lines because pages, search and lines share how far back is read.
-// stay light.
+// stay light. Longer than 300 lines because pages, search and lines share how far back is read.
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { eventInWords } from '../components/event-in-words.js';
 import { typed } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
 import { Photo } from '../components/photo.js';
 import { Sheet } from '../components/sheet.js';
+import { watchNear } from '../components/slices.js';
 import { SaveState } from '../components/states.js';
 import { DAY_MS } from '../care/gauges.js';
 import { voidLog } from '../signals/actions.js';
@@ -233,23 +233,6 @@ function Lines({ log, day: above, onOpen }) {
   return html`
     <div class="stack">${days}</div>
   `;
-}
-
-/**
- * Say whether a part is in view or less than a screen away, now and whenever that changes.
- * @param {Element} part
- * @param {(near: boolean, height_px: number) => void} tell
- */
-function watchNear(part, tell) {
-  const watcher = new IntersectionObserver(
-    (seen) => {
-      const last = seen.at(-1);
-      if (last) tell(last.isIntersecting, last.boundingClientRect.height);
-    },
-    { rootMargin: '100% 0px' },
-  );
-  watcher.observe(part);
-  return () => watcher.disconnect();
 }
 
 /** @param {ShownRow | undefined} row */

@@ -27,7 +27,7 @@ export function RoundScreen() {
   const [sheet, setSheet] = useState(
     /** @type {{what: string, item?: import('../care/round.js').Item} | null} */ (null),
   );
-  const made_so_far = useSlices(items.length + done.length);
+  const { made: made_so_far, end } = useSlices([...items.map((item) => item.key), ...done.map((row) => row.id)]);
   // the same at each drawing, so a task is drawn again only when it is another
   const onOther = useCallback((/** @type {any} */ item) => setSheet({ what: 'log', item }), []);
   const onLater = useCallback((/** @type {any} */ item) => setSheet({ what: 'later', item }), []);
@@ -107,6 +107,7 @@ export function RoundScreen() {
         </section>
       `
     }
+    ${end}
     ${
       sheet?.what === 'log' &&
       sheet.item &&

@@ -3,7 +3,7 @@ import { batch, computed, signal } from '@preact/signals';
 import { NO_CATALOGUE } from '../care/catalogue.js';
 import { endOfDayMs } from '../care/instants.js';
 import { overlayRows } from '../care/overlay.js';
-import { EVENTS, eventsByColony, REGISTERS, sortedAnew, sortedOut } from '../care/lists.js';
+import { EVENTS, eventsByColony, keptIfSame, REGISTERS, sortedAnew, sortedOut } from '../care/lists.js';
 import { doneLately, inOrder, itemsOfPlan, movedGauges, unplanned } from '../care/round.js';
 import { isInSnapshot } from '../database/store.js';
 import { now, nowMs, setSkew, tick } from './clock.js';
@@ -91,10 +91,15 @@ const itemsOf = eachAlone((colonyId) => {
 
 /** All that is coming, however far away, as it stands now. */
 export const itemsAhead = () => [...plans.value.keys()].flatMap(itemsOf);
-export const round = computed(() => ({
-  items: inOrder(itemsAhead(), now.value, endOfDayMs(new Date(now.value))),
-  done: doneLately(events.value.values(), now.value),
-}));
+/** @type {import('../care/round.js').Round} */
+let lastRound = { items: [], done: [] };
+/** The round; the same as before where time has passed and nothing has changed by it. */
+export const round = computed(() => {
+  const items = keptIfSame(lastRound.items, inOrder(itemsAhead(), now.value, endOfDayMs(new Date(now.value))));
+  const done = keptIfSame(lastRound.done, doneLately(events.value.values(), now.value));
+  if (items !== lastRound.items || done !== lastRound.done) lastRound = { items, done };
+  return lastRound;
+});
 
 const NOT_DRAWN = ['glance', 'room'];
 

@@ -6,6 +6,7 @@ export interface KeyCursor {
 export interface Store {
   get(key: any): Promise<any>;
   getAll(query?: any, count?: number): Promise<any[]>;
+  getAllKeys(query?: any, count?: number): Promise<any[]>;
   put(value: any, key?: any): Promise<any>;
   delete(key: any): Promise<void>;
   clear(): Promise<void>;

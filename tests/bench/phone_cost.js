@@ -31,27 +31,32 @@ async ([events, colony]) => { // years of events, straight into the phone's rows
   };
   look();
 }
-// ---------- one tap on Done, until it is listed as done and painted; then its undo
+// ---------- one tap on Done, until the task is off the list, that is told and painted; then its undo
 async () => {
-  const done = () => document.querySelectorAll('.done-list li').length;
-  const listed = (changed) => new Promise((seen) => { // looks only when the page changes: looking all the time would slow it down
-    const watch = new MutationObserver(() => { if (changed()) { watch.disconnect(); seen(); } });
-    watch.observe(document.querySelector('main'), { childList: true, subtree: true });
+  const first = () => document.querySelector('main .task .actions .main, main .task.compact button');
+  const told = () => document.querySelector('.toast button');
+  const comes = (changed) => new Promise((seen) => { // looks only when the page changes: looking all the time would slow it down
+    const look = () => { if (changed()) { watch.disconnect(); seen(); } };
+    const watch = new MutationObserver(look);
+    watch.observe(document.body, { childList: true, subtree: true });
   });
   const painted = () => new Promise((next) => requestAnimationFrame(() => {
     const channel = new MessageChannel();
     channel.port1.onmessage = next;
     channel.port2.postMessage(0);
   }));
-  const before = done();
-  const there = listed(() => done() > before);
+  const button = first();
+  const task = button.closest('.task');
+  const name = (each) => ['strong', '.lead'].map((part) => each.closest('.task').querySelector(part).textContent).join(': ');
+  const before = name(button);
+  const off = comes(() => !task.isConnected && told());
   const start = performance.now();
-  document.querySelector('main .task .actions .main, main .task.compact button').click();
-  await there;
+  button.click();
+  await off;
   await painted();
   const took = performance.now() - start;
-  const back = listed(() => done() === before);
-  document.querySelector('.toast button').click();
+  const back = comes(() => first() && name(first()) === before);
+  told().click();
   await back;
   return took;
 }

@@ -27,6 +27,28 @@ FIRST_MADE = """new MutationObserver((_, watcher) => {
 }).observe(document, { childList: true, subtree: true });"""
 """How many tasks or lines of the diary there were when there were the first."""
 
+SEE_ALL = """async () => {
+  const frame = () => new Promise((next) => requestAnimationFrame(next));
+  for (let calm = 0, before = -1; calm < 10; calm = document.body.scrollHeight === before ? calm + 1 : 0) {
+    before = document.body.scrollHeight;
+    scrollTo(0, before);
+    await frame();
+  }
+  scrollTo(0, 0);
+}"""
+"""Scroll to the end of a list that grows, and back."""
+MADE_BY_A_TAP = """() => new Promise((seen) => {
+  const tasks = (nodes) => [...nodes].filter((each) => each.matches?.('.task'));
+  new MutationObserver((changes, watcher) => {
+    if (!changes.some((each) => tasks(each.removedNodes).length)) return;
+    watcher.disconnect();
+    const made = changes.flatMap((each) => tasks(each.addedNodes));
+    seen(made.map((task) => task.querySelector('strong').textContent));
+  }).observe(document.querySelector('main'), { childList: true, subtree: true });
+  document.querySelector('main .task .actions .main').click();
+})"""
+"""Do the first task; tell whose tasks come at the moment when it goes."""
+
 NUMBER_LINES = "() => document.querySelectorAll('.done-list li').forEach((line, i) => { line.number = i; })"
 NUMBERS = "() => [...document.querySelectorAll('.done-list li')].map((line) => line.number ?? null)"
 SOURCES = """() => performance.getEntriesByType('resource')
@@ -55,6 +77,8 @@ def full_shelf(page: Page, server) -> None:
     page.evaluate(SHELF, [4, 40])
     page.context.set_offline(True)
     page.goto(f"{server.url}/#/round")
+    expect(page.locator("main .task").first).to_be_visible()
+    page.evaluate(SEE_ALL)
     expect(page.get_by_role("region", name=text("round-next"))).to_be_visible()
     expect(page.get_by_role("region", name="Done", exact=True)).to_be_visible()
 
@@ -75,15 +99,34 @@ def test_a_tap_on_a_task_draws_only_the_tasks_of_its_colony_anew(phone, server):
     assert [name for name in page.evaluate("() => window.drawn") if colony not in name] == []
 
 
-def test_a_long_round_begins_with_what_is_seen_and_then_makes_the_rest(phone, server):
+def test_a_long_round_is_made_as_far_as_it_is_looked_at(phone, server):
     page = phone()
     full_shelf(page, server)
-    everything = page.locator("main .task").count()
+    tasks = page.locator("main .task")
+    everything = tasks.count()
     page.add_init_script(FIRST_MADE)
     page.reload()
-    expect(page.locator("main .task")).to_have_count(everything)
+    expect(tasks.nth(5)).to_be_attached()
+    page.wait_for_timeout(1000)  # as long as it took to make all of them
+    unseen = everything - tasks.count()
+    page.evaluate(SEE_ALL)
 
-    assert page.evaluate("() => window.firstMade") <= 5 < everything
+    assert page.evaluate("() => window.firstMade") <= 5
+    assert unseen > 5
+    expect(tasks).to_have_count(everything)
+
+
+def test_a_tap_makes_no_task_of_another_colony(phone, server):
+    page = phone()
+    full_shelf(page, server)
+    page.reload()
+    expect(page.locator("main .task").nth(5)).to_be_attached()
+    colony = (
+        page.locator("main .task", has=page.locator(".actions .main")).first.locator("strong").inner_text()
+    )
+    made = page.evaluate(MADE_BY_A_TAP)
+
+    assert [name for name in made if name != colony] == []
 
 
 def test_what_is_done_stands_newest_first_and_another_log_leaves_its_lines_as_they_are(phone, server):
