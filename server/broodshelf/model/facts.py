@@ -24,6 +24,7 @@ from .kinds.log import (
     Photo,
     Water,
 )
+from .kinds.words import Origin, SizeClass
 from .needs import Need
 from .quantities import within
 
@@ -155,12 +156,12 @@ class Lot:
 
     id: str
     food_code: str
-    origin: str
+    origin: Origin
     got_on: str | None = None
     hold_until: str | None = None
     use_by: str | None = None
     percent_ww: float | None = None
-    size_class: str | None = None
+    size_class: SizeClass | None = None
     tint: str | None = None
 
 

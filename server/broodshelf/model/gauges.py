@@ -7,13 +7,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, Any, Final, cast
+from typing import TYPE_CHECKING, Any, Final
 
 from .needs import Need
 from .quantities import within
 
 if TYPE_CHECKING:
-    from .kinds import plan as planned
+    from .kinds.plan import PlannedGauge, Reason
 
 HOUR_MS: Final = 3_600_000
 DAY_MS: Final = 24 * HOUR_MS
@@ -29,8 +29,6 @@ FILLS: Final = frozenset({"refill", "new_tube", "hydrate"})
 """What a water log does that leaves the reservoir full."""
 EMPTY_BELOW_MM: Final = 1.0
 """Less water than this is none: the cotton holds it (common practice, no source)."""
-
-Reason = dict[str, Any]
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +61,7 @@ class Gauge:
         within("rate_high", self.rate_high, f"{self.unit}/day", self.rate_low, 1e9)
         within("rate_per_day", self.rate_per_day, f"{self.unit}/day", self.rate_low, self.rate_high)
 
-    def as_json(self) -> planned.PlannedGauge:
+    def as_json(self) -> PlannedGauge:
         """Return the shape of docs/http-api.md, "A plan"."""
         return {
             "need": self.need,
@@ -77,7 +75,7 @@ class Gauge:
             "due_level": self.due_level,
             "basis": self.basis,
             "gain_per_portion": self.gain_per_portion,
-            "reasons": cast("list[planned.Reason]", list(self.reasons)),
+            "reasons": list(self.reasons),
             "full_mm": self.full_mm,
         }
 

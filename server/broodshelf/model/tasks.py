@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Any, Final, Literal, NewType, cast
+from typing import TYPE_CHECKING, Any, Final, Literal, NewType
 
 from .needs import NEEDS, Need
 
@@ -129,11 +129,11 @@ class Task:
     due_at_ms: int
     urgent: bool = False
     from_gauge: bool = False
-    portion: Mapping[str, Any] | None = None
-    suggested: Mapping[str, Any] | None = None
-    reasons: tuple[Mapping[str, Any], ...] = ()
-    cautions: tuple[Mapping[str, Any], ...] = ()
-    stand_in: Mapping[str, Any] | None = None
+    portion: Portion | None = None
+    suggested: Suggested | None = None
+    reasons: tuple[Reason, ...] = ()
+    cautions: tuple[Reason, ...] = ()
+    stand_in: ForStandIn | None = None
 
     @property
     def order(self) -> tuple[bool, int, str]:
@@ -150,19 +150,19 @@ class Task:
             "due_at_ms": self.due_at_ms,
             "urgent": self.urgent,
             "from_gauge": self.from_gauge,
-            "portion": cast("Portion | None", self.portion),
-            "suggested": cast("Suggested | None", self.suggested),
-            "reasons": cast("list[Reason]", list(self.reasons)),
-            "cautions": cast("list[Reason]", list(self.cautions)),
-            "stand_in": cast("ForStandIn | None", self.stand_in),
+            "portion": self.portion,
+            "suggested": self.suggested,
+            "reasons": list(self.reasons),
+            "cautions": list(self.cautions),
+            "stand_in": self.stand_in,
         }
 
 
-def reason(code: str, **args: Any) -> dict[str, Any]:
+def reason(code: str, **args: Any) -> Reason:
     """Return a reason, notice or caution: a code of the messages and its arguments."""
     return {"code": code, "args": args}
 
 
-def check_of(need: Need) -> dict[str, Any]:
+def check_of(need: Need) -> Suggested:
     """Return the log of a look after a need, for ``Task.suggested``."""
     return {"kind": "check", "set": {"need": need}}

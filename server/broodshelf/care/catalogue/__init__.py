@@ -9,6 +9,7 @@ from functools import cache
 from importlib import resources
 from typing import Any
 
+from ...model.kinds.words import Origin, ServedAs, SizeClass, Unit
 from ...model.needs import FAULTS, NEEDS, Need
 from ...model.quantities import DROP_UL, Estimate
 from ...model.tasks import AGAIN_DAYS, TASKS
@@ -79,7 +80,7 @@ class Composition:
 class PreySize:
     """A size class of a prey: shortest and longest in mm, fresh mass in mg, and what it is made of."""
 
-    code: str
+    code: SizeClass
     length_mm: tuple[float, float]
     mass_mg: Estimate
     composition: Composition | None = None
@@ -96,8 +97,8 @@ class Food:
 
     code: str
     need: Need
-    unit: str
-    form: str
+    unit: Unit
+    form: ServedAs
     serves: frozenset[str]
     remove_after_h: float | None = None
     mass_mg: float | None = None
@@ -107,7 +108,7 @@ class Food:
     source: str | None = None
     sizes: tuple[PreySize, ...] = ()
     leg_share: float | None = None
-    origin: str | None = None
+    origin: Origin | None = None
     slice_share: float | None = None
     feeder_h: float | None = None
 
@@ -209,7 +210,7 @@ def _composition(row: Mapping[str, Any], key: str) -> Composition | None:
     return Composition(**row[key]) if key in row else None
 
 
-def _prey_size(row: Mapping[str, Any], code: str, values: Mapping[str, Any]) -> PreySize:
+def _prey_size(row: Mapping[str, Any], code: SizeClass, values: Mapping[str, Any]) -> PreySize:
     shortest, longest = values["length_mm"]
     made_of = _composition(row, "nymph_composition" if values.get("nymph") else "composition")
     return PreySize(

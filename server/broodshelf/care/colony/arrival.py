@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Iterable, Sequence
-from typing import Any, Final, NamedTuple
+from typing import Final, NamedTuple
 
 from ...model.facts import ColonyState, Event, only
 from ...model.gauges import DAY_MS
 from ...model.kinds.log import Check, Move
+from ...model.kinds.plan import Reason
 from ...model.tasks import reason
 from .history import local_day, midnight_ms
 
@@ -80,7 +81,7 @@ def excused_feedings(events: Iterable[Event], spells: Sequence[Settling]) -> fro
     )
 
 
-def settling_notice(spells: Iterable[Settling], today: dt.date, utc_offset_min: int) -> dict[str, Any] | None:
+def settling_notice(spells: Iterable[Settling], today: dt.date, utc_offset_min: int) -> Reason | None:
     """Return how many quiet days are left of the spells that hold on a day, or None."""
     begun = [spell for spell in spells if local_day(spell.begin_ms, utc_offset_min) <= today]
     if any(spell.end_ms == OPEN_END_MS for spell in begun):
@@ -92,7 +93,7 @@ def settling_notice(spells: Iterable[Settling], today: dt.date, utc_offset_min: 
     return reason("settles", low=max(0, low), high=high)
 
 
-def quarantine_notices(state: ColonyState, today: dt.date, *, quarantined: bool) -> list[dict[str, Any]]:
+def quarantine_notices(state: ColonyState, today: dt.date, *, quarantined: bool) -> list[Reason]:
     """Return the rule and the countdown of a quarantine; a new colony without one is advised to stay apart.
 
     It counts from the day on which the condition was set, where that is known, else from the day on which it came.

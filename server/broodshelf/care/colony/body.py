@@ -6,8 +6,9 @@ Length gives DRY mass in the published formulas, appetite needs FRESH mass: the 
 from __future__ import annotations
 
 import math
-from typing import Any, Final
+from typing import Final
 
+from ...model.kinds.plan import Reason
 from ...model.quantities import Estimate, within
 from ...model.tasks import reason
 from ..catalogue import Species
@@ -52,7 +53,7 @@ def worker_fresh_mg(species: Species, *, nanitic: bool) -> Estimate:
     return Estimate(*(min(FRESH_MG[1], max(FRESH_MG[0], mg)) for mg in (mean.low, mean.best, mean.high)))
 
 
-def limits_said(species: Species, *, nanitic: bool) -> tuple[dict[str, Any], ...]:
+def limits_said(species: Species, *, nanitic: bool) -> tuple[Reason, ...]:
     """Return what a person should know where a worker lies outside what the formulas are known for."""
     said = []
     mean = _reckoned_mg(species, nanitic=nanitic)

@@ -6,11 +6,11 @@ All figures here are common practice, no source.
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any, Final, Literal
+from typing import Final, Literal
 
 from ...model.gauges import Gauge
+from ...model.kinds.plan import Reason
 from ...model.needs import FAULTS, FaultCode
 from ...model.quantities import Estimate, within
 from ...model.tasks import reason
@@ -56,8 +56,8 @@ class MoveAdvice:
 
     due: bool
     force: bool
-    reasons: tuple[Mapping[str, Any], ...]
-    checklist: tuple[Mapping[str, Any], ...]
+    reasons: tuple[Reason, ...]
+    checklist: tuple[Reason, ...]
 
 
 def room_for(room_small_workers: float, worker_mm: float) -> Estimate:
@@ -119,7 +119,7 @@ def move_advice(
     return MoveAdvice(bool(reasons), force, tuple(reasons), move_steps(guild, force=force))
 
 
-def move_steps(guild: str, *, force: bool = False) -> tuple[Mapping[str, Any], ...]:
+def move_steps(guild: str, *, force: bool = False) -> tuple[Reason, ...]:
     """Return how to go about a nest move, in order; ``force``: only a dry or flooded nest may be emptied."""
     steps = ["move_beside", "move_darken", "move_light"]
     steps += ["move_force"] if force else ["move_wait", "move_no_shaking"]

@@ -6,11 +6,12 @@ no source. A word of the keeper that she is in doubt is the condition's, not for
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import Final
 
 from ...model.gauges import DAY_MS
+from ...model.kinds.plan import Reason
 from ...model.tasks import reason
 from ..catalogue import Species
 from .history import Count
@@ -32,7 +33,7 @@ ActiveDays = Callable[[int, int], int]
 class Doubt:
     """What to say, and whether it is strong enough to stop forecasts. ``queenless``: no new brood is to be expected."""
 
-    notice: Mapping[str, Any]
+    notice: Reason
     certain: bool
     queenless: bool = False
 

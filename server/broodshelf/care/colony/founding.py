@@ -8,9 +8,10 @@ from __future__ import annotations
 
 import datetime as dt
 import math
-from typing import Any, Final
+from typing import Final
 
 from ...model.facts import ColonyState
+from ...model.kinds.plan import Reason
 from ...model.quantities import Estimate, within
 from ...model.tasks import reason
 from ..catalogue import Species
@@ -28,7 +29,7 @@ claustral founding, Ito 1988 (abstract). No other genus was found; elsewhere it 
 
 def left_in_peace(
     state: ColonyState, species: Species, history: History, today: dt.date
-) -> tuple[dict[str, Any], ...]:
+) -> tuple[Reason, ...]:
     """Return the notices for a claustral queen without workers: the rule, the next quiet look, the choice to feed."""
     quiet_days = 0
     if history.looked_ms is not None:

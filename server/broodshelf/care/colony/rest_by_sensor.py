@@ -7,11 +7,12 @@ source, unless a line names one.
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
-from typing import Any, Final
+from typing import Final
 
 from ...model.facts import ColonyState
+from ...model.kinds.plan import Reason
 from ...model.tasks import reason
 from ..catalogue import Rest, Species
 from .day_climate import DayClimate
@@ -34,7 +35,7 @@ class Sensed:
     """A colony's state with its rest as the days tell it, and what is said of that."""
 
     state: ColonyState
-    notices: tuple[Mapping[str, Any], ...] = ()
+    notices: tuple[Reason, ...] = ()
 
 
 def rest_by_sensor(state: ColonyState, species: Species, by_day: Sequence[DayClimate], today: str) -> Sensed:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Mapping
-from typing import Any, Final
+from typing import Final
 
 from ...model.facts import ColonyState
+from ...model.kinds.plan import Reason
 from ...model.tasks import Task, TaskKey, reason
 from ..catalogue import Species
 from .climate import Climate
@@ -20,7 +20,7 @@ TROPICAL_LEAST_C: Final = 20
 OWN_REST_DAYS: Final = 120
 """A rest that ended so shortly before the usual season was this season's."""
 
-Said = Mapping[str, Any]
+Said = Reason
 
 
 def season_notices(

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Mapping
-from typing import Any
 
+from ...model.kinds.plan import Reason
 from ...model.needs import Need
 from ...model.tasks import Task, TaskKey, reason
 from ..catalogue import Species
@@ -16,7 +15,7 @@ from .history import midnight_ms
 from .life_stage import founding_mode
 from .seen import Seen
 
-Notice = Mapping[str, Any]
+Notice = Reason
 
 
 def stage_notices(seen: Seen, window: tuple[dt.date, dt.date] | None) -> list[Notice]:

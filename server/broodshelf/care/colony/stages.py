@@ -9,12 +9,12 @@ Longer than 300 lines because each rule stands beside the reason that it gives.
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import Final
 
 from ...model.facts import ColonyState
 from ...model.gauges import DAY_MS
+from ...model.kinds.plan import Reason
 from ...model.needs import ALL_FOOD, Need
 from ...model.tasks import Task, reason
 from ..catalogue import Species
@@ -36,7 +36,7 @@ COLD_C: Final = 12.0
 """Below this day temperature no protein is offered."""
 SETTLING_SLOWER: Final = 1.5
 
-Notice = Mapping[str, Any]
+Notice = Reason
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,6 +14,7 @@ from typing import Any, Final
 from ...model.facts import Hour, Logged, Place
 from ...model.gauges import DAY_MS
 from ...model.kinds import log
+from ...model.kinds.plan import Reason
 from ...model.tasks import Task, TaskKey, check_of, reason
 from ..catalogue import Species, temperatures
 from .climate import FRESH_DAYS
@@ -154,9 +155,9 @@ def _alarm(limits: Limits, seen_c: list[float], about: str, at_ms: int, *, resti
     return []
 
 
-def _look(key: TaskKey, at_ms: int, why: Mapping[str, Any]) -> Task:
+def _look(key: TaskKey, at_ms: int, why: Reason) -> Task:
     return Task(key, "glance", at_ms, urgent=True, suggested=check_of("glance"), reasons=(why,))
 
 
-def _why(code: str, temperature_c: float, limit_c: float, source: str) -> Mapping[str, Any]:
+def _why(code: str, temperature_c: float, limit_c: float, source: str) -> Reason:
     return reason(code, temperature_c=round(temperature_c, 1), limit_c=round(limit_c), source=source)

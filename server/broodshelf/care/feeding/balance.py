@@ -10,8 +10,9 @@ from collections.abc import Callable, Sequence
 from typing import Final
 
 from ...model.facts import Event, Logged, tells
-from ...model.gauges import DAY_MS, Reason
+from ...model.gauges import DAY_MS
 from ...model.kinds.log import Check, Feeding
+from ...model.kinds.plan import Reason
 
 WATCHED_DAYS: Final = 21
 LONGEST_GAP_DAYS: Final = 7

@@ -18,8 +18,9 @@ from dataclasses import dataclass
 from typing import Final, Protocol
 
 from ...model.facts import Event, Logged, only, tells
-from ...model.gauges import HOUR_MS, READINGS, Reason
+from ...model.gauges import HOUR_MS, READINGS
 from ...model.kinds.log import Check, Count, Feeding
+from ...model.kinds.plan import Reason
 from ...model.quantities import Estimate, within
 from .belief import Seen, believed, faded, quantile
 

@@ -10,11 +10,14 @@ stays what it was while it still fits; what is more than a small colony can bank
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any, Final, Literal
+from typing import Final, Literal
 
+from ...model.kinds.plan import Portion, Reason
+from ...model.kinds.words import SizeClass
 from ...model.quantities import Estimate, within
+from ...model.tasks import reason
 from ..catalogue import foods
 from .ramp import FIRST_SHARE
 from .servings import Part, Serving, servings_of
@@ -53,24 +56,23 @@ class Prey:
     """A serving. ``protein_mg`` None: its composition is unknown. ``share_over_days``: how long it feeds them."""
 
     food_code: str
-    size_class: str | None
+    size_class: SizeClass | None
     amount: int
     unit: Part
     form: Form
     protein_mg: Estimate | None
-    reasons: tuple[Mapping[str, Any], ...]
+    reasons: tuple[Reason, ...]
     share_over_days: float
 
-    def as_portion(self) -> dict[str, Any]:
+    def as_portion(self) -> Portion:
         """Return the portion of docs/http-api.md, "A plan"."""
-        size = {"size_class": self.size_class} if self.size_class else {}
-        return {
+        made: Portion = {
             "food_code": self.food_code,
             "amount": self.amount,
             "unit": self.unit,
             "form": self.form,
-            **size,
         }
+        return {**made, "size_class": self.size_class} if self.size_class else made
 
 
 @dataclass(frozen=True, slots=True)
@@ -223,17 +225,17 @@ def prey_portion(
     reasons = []
     if form != "piece":
         reasons.append(
-            _reason("prey_size", longest_mm=round(eaters.handled_mm, 1), worker_mm=worker_length_mm)
+            reason("prey_size", longest_mm=round(eaters.handled_mm, 1), worker_mm=worker_length_mm)
         )
     if first_third:
-        reasons.append(_reason("prey_first_third"))
+        reasons.append(reason("prey_first_third"))
     if n == 1 and served.best > 1.5 * aim.mg:
-        reasons.append(_reason("prey_smallest", days=round(days, 1)))
+        reasons.append(reason("prey_smallest", days=round(days, 1)))
     elif n == eaters.most(chosen.unit) and served.best < aim.mg / 1.5:
-        reasons.append(_reason("prey_most", pieces=n))
+        reasons.append(reason("prey_most", pieces=n))
     if lasts > days:
-        reasons.append(_reason("prey_banked", days=BANKED_DAYS_SMALL))
-    reasons.append(_reason(_why_form(form, hunter, in_tube, worker_length_mm)))
+        reasons.append(reason("prey_banked", days=BANKED_DAYS_SMALL))
+    reasons.append(reason(_why_form(form, hunter, in_tube, worker_length_mm)))
     return Prey(
         chosen.food_code, chosen.size_class, n, chosen.unit, form, served, tuple(reasons), round(days, 4)
     )  # fmt: skip
@@ -259,8 +261,4 @@ def _uncounted(options: Sequence[str]) -> Prey:
     code = next((code for code in options if code in known and known[code].need == "protein"), None)
     if code is None:
         raise ValueError(f"none of {', '.join(options) or 'no options'} is a protein food of the catalogue")
-    return Prey(code, None, 1, "piece", "piece", None, (_reason("prey_uncounted"),), 1.0)
-
-
-def _reason(code: str, **args: Any) -> Mapping[str, Any]:
-    return {"code": code, "args": args}
+    return Prey(code, None, 1, "piece", "piece", None, (reason("prey_uncounted"),), 1.0)

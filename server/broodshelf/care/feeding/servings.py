@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final, Literal
 
+from ...model.kinds.words import SizeClass
 from ...model.quantities import Estimate
 from ..catalogue import Food, PreySize, foods
 
@@ -25,7 +26,7 @@ class Serving:
     """
 
     food_code: str
-    size_class: str | None
+    size_class: SizeClass | None
     length_mm: float
     unit: Part
     protein_mg: Estimate

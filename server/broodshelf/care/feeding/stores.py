@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any, Final
 
-from ...model.gauges import Reason
+from ...model.kinds.plan import Reason
 from ...model.quantities import Estimate, within
 from ..colony.census import Brood
 from .appetite import ACTIVITY, sugar_mg_per_worker_day

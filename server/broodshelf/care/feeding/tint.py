@@ -11,8 +11,9 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Final
 
 from ...model.facts import Event, Lot, tells
-from ...model.gauges import DAY_MS, Reason
+from ...model.gauges import DAY_MS
 from ...model.kinds.log import Check, Feeding
+from ...model.kinds.plan import Reason
 
 LOOK_DAYS: Final = 4
 """The last look is after 72 hours; a day more to make it up."""

@@ -14,6 +14,8 @@ from dataclasses import dataclass, field
 from typing import Any, Final
 
 from ...model.facts import Tally
+from ...model.kinds.plan import Reason
+from ...model.tasks import reason
 from .food_origin import origin_verdict
 from .tasting import Acceptance, drawn, pooled_prior, tally_of
 
@@ -57,7 +59,7 @@ class Suggestion:
     """What to offer next; None with the reason why nothing is offered now."""
 
     food_code: str | None
-    reasons: tuple[Mapping[str, Any], ...]
+    reasons: tuple[Reason, ...]
 
 
 def acceptances(trial: Trial) -> dict[str, Acceptance]:
@@ -103,12 +105,11 @@ def suggest(trial: Trial | None, *, today: str, states: frozenset[str], rng: ran
     chosen = drawn(rated, rng)
     share = round(100 * rated[chosen].mean)
     if chosen not in known:
-        new = {"code": "tasting_new_food", "args": {"days": NEW_FOOD_EVERY_DAYS}}
-        taken = {"code": "tasting_likes", "args": {"share": share}}
+        new = reason("tasting_new_food", days=NEW_FOOD_EVERY_DAYS)
+        taken = reason("tasting_likes", share=share)
         return Suggestion(chosen, (new, taken) if trial.likes.get(chosen) else (new,))
     offered = sum(1 for o in trial.offers if o.food_code == chosen and o.outcome is not None)
-    args = {"share": share, "offers": offered}
-    return Suggestion(chosen, ({"code": "tasting_learn_more", "args": args},))
+    return Suggestion(chosen, (reason("tasting_learn_more", share=share, offers=offered),))
 
 
 def _new_food_from(trial: Trial, first_day: Mapping[str, str]) -> str | None:

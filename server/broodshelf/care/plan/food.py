@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
 from ...model.gauges import DAY_MS, Gauge, due_at_ms, not_before
 from ...model.kinds import read
 from ...model.kinds.log import Feeding
+from ...model.kinds.plan import Portion, Reason
 from ...model.needs import Need
 from ...model.tasks import Task, TaskKey, reason
 from ..catalogue.bands import interval
@@ -37,7 +35,7 @@ def food_need(need: Need, known: Known, tasting: Suggestion | None = None) -> tu
     log = suggested(need, served)
     if only is not None and tasting is not None and state.tasting is not None:
         why_served = (*tasting.reasons, *why_served)
-        log["set"]["tasting_id"] = state.tasting.id
+        log = {**log, "set": {**log["set"], "tasting_id": state.tasting.id}}
     coming = lasts(ration, known, read(Feeding, log["set"]), 1.0)
     model = coming if last is None else lasts(ration, known, last.said, eaten_share(last, state.events))
     if own:
@@ -83,10 +81,10 @@ def _earliest_ms(need: Need, known: Known, last_ms: int, resumed_on: str | None)
     return max((at_ms for at_ms in found if at_ms is not None), default=None)
 
 
-def _why(ration: Ration, known: Known, model: FoodInterval) -> list[Mapping[str, Any]]:
+def _why(ration: Ration, known: Known, model: FoodInterval) -> list[Reason]:
     """Return why the interval is what it is: the model's reasons, the band's, and what checks taught."""
     usual, taught = ration.usual, ration.taught
-    found: list[Mapping[str, Any]] = list(model.reasons)
+    found: list[Reason] = list(model.reasons)
     found += [reason(code, low=usual.low_days, high=usual.high_days) for code in usual.reason_codes[1:]]
     if ration.need == "protein" and known.switched.maintenance is not None:
         # fed as if it had no larvae, though nobody looked: say the true cause
@@ -95,10 +93,10 @@ def _why(ration: Ration, known: Known, model: FoodInterval) -> list[Mapping[str,
     return found + list(taught.reasons if taught is not None else ())
 
 
-def _cautions(known: Known, served: Mapping[str, Any]) -> tuple[Mapping[str, Any], ...]:
+def _cautions(known: Known, served: Portion) -> tuple[Reason, ...]:
     """Return the cautions that fit what is served: dead prey for a tube, a blade where something is cut with one."""
     if not is_prey(served):
         return ()
     dead = (reason("dead_only"),) if known.in_tube else ()
-    with_a_blade = served.get("form") == "cut" and served.get("unit") != "leg"
+    with_a_blade = served["form"] == "cut" and served["unit"] != "leg"
     return (*dead, reason("blade")) if with_a_blade else dead

@@ -5,10 +5,11 @@ Nothing else in a plan foretells: whoever speaks of the future asks here, and he
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from typing import Any, Final
 
 from ...model.gauges import DAY_MS
+from ...model.kinds.plan import GrowthAhead, Hatching, LivingCensus, Reason
 from ...model.quantities import Estimate
 from ...model.tasks import reason
 from ..catalogue import vessels
@@ -49,21 +50,21 @@ def room_of(known: Known) -> Estimate | None:
     return room_for(vessel.room_workers, known.worker_mm) if vessel else None
 
 
-def growth_ahead(known: Known) -> Mapping[str, Any] | None:
+def growth_ahead(known: Known) -> GrowthAhead | None:
     """Return the curve from the last count to a month from now, as [ms, low, best, high]; None without a count."""
     living, counts = known.living, [count for count in known.history.counts if count.any_workers]
     if living is None or not counts:
         return None
     begin_ms, end_ms = min(counts[-1].at_ms, known.now_ms), known.now_ms + AHEAD_DAYS * DAY_MS
-    curve = []
+    curve: list[tuple[int, float, float, float]] = []
     for step in range(STEPS + 1):
         at_ms = begin_ms + (end_ms - begin_ms) * step // STEPS
         workers = living.workers_on(_day_of(at_ms, known))
-        curve.append([at_ms, round(workers.low, 1), round(workers.best, 1), round(workers.high, 1)])
+        curve.append((at_ms, round(workers.low, 1), round(workers.best, 1), round(workers.high, 1)))
     return {"counts": len(counts), "model": "census", "curve": curve}
 
 
-def coming_notice(known: Known) -> Mapping[str, Any] | None:
+def coming_notice(known: Known) -> Reason | None:
     """Return when the first or the next workers hatch, or why nobody can say; None where there is no brood."""
     living = known.living
     if living is None:
@@ -82,7 +83,7 @@ def coming_notice(known: Known) -> Mapping[str, Any] | None:
     return reason(code, low=low, high=max(low, high), mean_c=mean_c, measured=living.measured)
 
 
-def wide_notice(known: Known, coming: Mapping[str, Any] | None) -> Mapping[str, Any] | None:
+def wide_notice(known: Known, coming: Reason | None) -> Reason | None:
     """Return why the days of a countdown lie so far apart, and what brings them closer; None where they do not."""
     living, args = known.living, {} if coming is None else coming["args"]
     if living is None or "high" not in args or args["high"] - args["low"] <= max(WIDE_DAYS, args["low"]):
@@ -95,7 +96,7 @@ def wide_notice(known: Known, coming: Mapping[str, Any] | None) -> Mapping[str, 
     return None if living.measured else reason("coming_wide_kind")
 
 
-def full_notice(known: Known) -> Mapping[str, Any] | None:
+def full_notice(known: Known) -> Reason | None:
     """Return in how many days the vessel will be full, where that is soon and not yet; None otherwise."""
     room, living = room_of(known), known.living
     if living is None or room is None or "room" in known.switched.off or not known.history.counts:
@@ -119,7 +120,7 @@ def full_notice(known: Known) -> Mapping[str, Any] | None:
     return reason(code, **told, room=round(room.best))
 
 
-def stalled_notice(known: Known) -> Mapping[str, Any] | None:
+def stalled_notice(known: Known) -> Reason | None:
     """Return that a founding has stalled, with since when its workers are late; None while it may still go well."""
     if known.living is None or known.facts is None or known.switched.stage not in FOUNDING:
         return None
@@ -127,7 +128,7 @@ def stalled_notice(known: Known) -> Mapping[str, Any] | None:
     return None if late_days is None else reason("founding_stalled", days=late_days)
 
 
-def rest_or_first(known: Known, notices: Iterable[Mapping[str, Any]]) -> Iterator[Mapping[str, Any]]:
+def rest_or_first(known: Known, notices: Iterable[Reason]) -> Iterator[Reason]:
     """Yield notices; where a rest is due and a founding's first workers come soon, that they go before the rest."""
     days = (
         None if known.living is None or known.switched.stage not in FOUNDING else known.living.first_workers
@@ -143,7 +144,7 @@ def rest_or_first(known: Known, notices: Iterable[Mapping[str, Any]]) -> Iterato
             yield reason("rest_after_first", low_on=_iso(days.low), high_on=_iso(high), **args)
 
 
-def resting_notice(known: Known) -> Mapping[str, Any] | None:
+def resting_notice(known: Known) -> Reason | None:
     """Return what is in the nest of a colony that rests; None where nothing is forecast."""
     if known.living is None or known.switched.stage not in (*FOUNDING, "workers"):
         return None
@@ -153,7 +154,7 @@ def resting_notice(known: Known) -> Mapping[str, Any] | None:
     return reason("rest_larvae_wait", low=max(1, round(larvae.low)), high=round(larvae.high))
 
 
-def census_shown(known: Known) -> Mapping[str, Any] | None:
+def census_shown(known: Known) -> LivingCensus | None:
     """Return the census as screens draw it, in the shape of docs/http-api.md; None where nothing is forecast."""
     living = known.living
     if living is None:
@@ -183,7 +184,7 @@ def _timeline(living: Census, known: Known) -> list[list[Any]]:
     return [[day * DAY_MS - offset_ms, *map(list, numbers)] for day, numbers in living.drawing]
 
 
-def _span(days: Days) -> Mapping[str, str | None]:
+def _span(days: Days) -> Hatching:
     return {
         "low_on": _iso(days.low),
         "best_on": None if days.best is None else _iso(days.best),

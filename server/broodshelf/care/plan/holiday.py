@@ -8,10 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import Any, Final, TypedDict
 
 from ...model.gauges import DAY_MS, Gauge, level_at
-from ...model.needs import FOOD_NEEDS
+from ...model.kinds.plan import Portion, Reason
+from ...model.needs import FOOD_NEEDS, Need
 from ...model.quantities import OutOfRange
 from ...model.tasks import reason
 from .ahead import use_ratio, workers_at
@@ -27,6 +28,13 @@ QUIET_DAYS: Final = (3, 7)
 LONGEST_DAYS: Final = 365
 
 
+class TopUp(TypedDict):
+    """A need to see to on the last day; with a portion where the plan has one."""
+
+    need: Need
+    portion: Portion | None
+
+
 @dataclass(frozen=True, slots=True)
 class ColonyHoliday:
     """What one colony needs for the time away.
@@ -37,9 +45,9 @@ class ColonyHoliday:
 
     colony_id: str
     verdict: str
-    top_up: tuple[Mapping[str, Any], ...]
+    top_up: tuple[TopUp, ...]
     visit_every_days: int | None
-    reasons: tuple[Mapping[str, Any], ...]
+    reasons: tuple[Reason, ...]
 
 
 def plan_holiday(
@@ -59,7 +67,7 @@ def plan_holiday(
     return tuple(_colony(plan, workers.get(plan["colony_id"]), leave_ms, return_ms) for plan in plans)
 
 
-def travel_rules(*, honeypot: bool = False, stings: bool = False) -> tuple[Mapping[str, Any], ...]:
+def travel_rules(*, honeypot: bool = False, stings: bool = False) -> tuple[Reason, ...]:
     """Return the rules for carrying a colony, in order, as codes of the messages ``travel-…``."""
     rules = [
         reason("no_loose_liquid"),
@@ -88,7 +96,7 @@ def _colony(plan: Mapping[str, Any], workers: float | None, leave_ms: int, retur
         if _field(task, "urgent") and not _field(task, "from_gauge")
         for why in _put_right(_field(task, "reasons"))
     ]
-    top_up: list[Mapping[str, Any]] = []
+    top_up: list[TopUp] = []
     every_days = away_days
     for gauge in map(_gauge, plan["gauges"]):
         if gauge.need not in FOOD_NEEDS and gauge.need != "water":
@@ -111,7 +119,7 @@ def _colony(plan: Mapping[str, Any], workers: float | None, leave_ms: int, retur
     return ColonyHoliday(colony_id, verdict, tuple(top_up), None, tuple(reasons))
 
 
-def _put_right(reasons: Sequence[Mapping[str, Any]]) -> Iterator[Mapping[str, Any]]:
+def _put_right(reasons: Sequence[Reason]) -> Iterator[Reason]:
     """Yield what has to be put right before leaving: a fault by its name, anything else by its own reason."""
     for why in reasons[:1]:
         fault = why["args"].get("fault")

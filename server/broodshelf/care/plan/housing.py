@@ -6,12 +6,12 @@ ask for the same fresh tube, so one of both tasks asks, never two.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from typing import Any, Final
+from typing import Final
 
 from ...model.facts import Event
 from ...model.gauges import DAY_MS, Gauge, due_at_ms, level_at
+from ...model.kinds.plan import Reason, Suggested
 from ...model.quantities import Estimate
 from ...model.tasks import AGAIN_DAYS, Task, TaskKey, check_of, reason
 from ..colony.crowding import Growth, MoveAdvice, move_advice, room_gauge
@@ -29,8 +29,8 @@ FIRST_LOOK_DAYS: Final = 7.0
 FORGOTTEN_DAYS: Final = 28
 """So long after it ran dry by the reckoning, or was seen dry, and no word since: somebody filled it and did not say so,
 or nobody looked. Either way its level is unknown again (common practice, no source)."""
-OFFERED: Final = {"kind": "move", "set": {"how": "offered"}}
-FORCED: Final = {"kind": "move", "set": {"how": "forced", "fresh_reservoir": True}}
+OFFERED: Final[Suggested] = {"kind": "move", "set": {"how": "offered"}}
+FORCED: Final[Suggested] = {"kind": "move", "set": {"how": "forced", "fresh_reservoir": True}}
 WATER_REASONS: Final = frozenset({"move_water_low", "move_dry"})
 
 
@@ -92,17 +92,18 @@ def _water_tasks(
         look_now = (reason("offer_water"), reason("move_no_shaking"))
         reasons = (*task.reasons, *look_now)
         return [*suspected, replace(task, suggested=None, reasons=reasons, cautions=cautions)]
-    more: tuple[Mapping[str, Any], ...] = (*advice.reasons, *advice.checklist) if low else ()
+    more: tuple[Reason, ...] = (*advice.reasons, *advice.checklist) if low else ()
     log = FORCED if low and advice.force else OFFERED
     return [*suspected, replace(task, suggested=log, reasons=(*task.reasons, *more), cautions=cautions)]
 
 
 def _nest_water(task: Task, water: Reservoir, level: float, known: Known) -> Task:
-    log: dict[str, Any] = {"kind": "water", "set": {"action": "refill"}}
-    more: list[Mapping[str, Any]] = []
+    log: Suggested = {"kind": "water", "set": {"action": "refill"}}
+    more: list[Reason] = []
     if water.full_ml is not None:
-        log["set"]["amount_ml"] = hydration_ml(water.full_ml, level)
-        more.append(reason("water_fill", ml=log["set"]["amount_ml"]))
+        ml = hydration_ml(water.full_ml, level)
+        log = {"kind": "water", "set": {"action": "refill", "amount_ml": ml}}
+        more.append(reason("water_fill", ml=ml))
     return replace(task, suggested=log, reasons=(*task.reasons, *more, *hydration_reasons(known.workers)))
 
 
@@ -143,7 +144,7 @@ def _room_task(gauge: Gauge, advice: MoveAdvice, known: Known) -> Task:
 def gauge_task(
     gauge: Gauge,
     events: tuple[Event, ...],
-    log: Mapping[str, Any] | None,
+    log: Suggested | None,
     *,
     urgent: bool = False,
     begun_ms: int | None = None,

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from typing import Any
 
 from ...model.facts import ColonyState, Logged
 from ...model.gauges import DAY_MS
 from ...model.kinds.log import Fault
+from ...model.kinds.plan import Reason
 from ...model.quantities import Estimate
 from ...model.tasks import reason
 from ..catalogue import Species, species, vessels
@@ -64,8 +63,8 @@ class Known:
     worker_mm: float
     in_tube: bool
     since_ms: int
-    limits: tuple[Mapping[str, Any], ...] = ()
-    rest_sensed: tuple[Mapping[str, Any], ...] = ()
+    limits: tuple[Reason, ...] = ()
+    rest_sensed: tuple[Reason, ...] = ()
 
     @property
     def workers(self) -> float:
@@ -117,7 +116,7 @@ def know(state: ColonyState, now_ms: int) -> Known:
     )  # fmt: skip
 
 
-def _temperature_said(mean_c: float) -> tuple[Mapping[str, Any], ...]:
+def _temperature_said(mean_c: float) -> tuple[Reason, ...]:
     low_c, high_c = TEMP_C
     if low_c <= mean_c <= high_c:
         return ()

@@ -9,11 +9,13 @@ from __future__ import annotations
 
 import datetime as dt
 from bisect import bisect_right
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import Final
 
+from ...model.kinds.plan import Reason
 from ...model.quantities import Estimate, within
+from ...model.tasks import reason
 
 HORIZON_DAYS: Final = 120
 LEAD_DAYS: Final = 4
@@ -83,7 +85,7 @@ class Outlook:
     runs_out: str | None
     buy_by: str | None
     spoils: tuple[Spoiling, ...]
-    reasons: tuple[Mapping[str, Any], ...]
+    reasons: tuple[Reason, ...]
 
 
 def forecast(
@@ -114,17 +116,17 @@ def _outlook(use: Use, lots: Sequence[Stock], today: str, lead_days: int) -> Out
                 f"lot {lot.lot_id} is counted in {lot.unit}, its use in {use.unit}; make them the same"
             )
     if any(lot.amount is None for lot in lots):
-        return Outlook(use.food_code, None, None, None, (), (_reason("larder_amount_unknown"),))
+        return Outlook(use.food_code, None, None, None, (), (reason("larder_amount_unknown"),))
     by_day = [use.on(ahead) for ahead in range(HORIZON_DAYS)]
     early, _ = _walk([per_day.high for per_day in by_day], lots, today)
     usual, spoils = _walk([per_day.best for per_day in by_day], lots, today)
     if early is None:
-        reason = _reason("larder_lasts", days=HORIZON_DAYS)
-        return Outlook(use.food_code, None, None, None, spoils, (reason,))
+        why = reason("larder_lasts", days=HORIZON_DAYS)
+        return Outlook(use.food_code, None, None, None, spoils, (why,))
     buy_by = max(today, _plus(early, -lead_days))
     args = {"early": early, "on": usual or _plus(today, HORIZON_DAYS), "lead": lead_days, "buy_by": buy_by}
     code = "larder_out" if early == today else "larder_runs_out"
-    reasons = (_reason(code, **args), *(_reason("larder_spoils", on=s.on, amount=s.amount) for s in spoils))
+    reasons = (reason(code, **args), *(reason("larder_spoils", on=s.on, amount=s.amount) for s in spoils))
     return Outlook(use.food_code, early, usual, buy_by, spoils, reasons)
 
 
@@ -153,7 +155,3 @@ def _walk(
 
 def _plus(day: str, days: int) -> str:
     return (dt.date.fromisoformat(day) + dt.timedelta(days=days)).isoformat()
-
-
-def _reason(code: str, **args: Any) -> Mapping[str, Any]:
-    return {"code": code, "args": args}

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ...model.facts import Event, only
 from ...model.gauges import DAY_MS, HOUR_MS
 from ...model.kinds.log import Check, Feeding
+from ...model.kinds.plan import Suggested
 from ...model.tasks import Task, TaskKey, reason
 from ..feeding.removal import remove_after_h
 
@@ -45,7 +46,7 @@ def leftovers_tasks(
         due = feeding.happened_ms + round(after_h * HOUR_MS)
         if not risky and now_ms - due > GONE_DAYS * DAY_MS:
             continue
-        check = {
+        check: Suggested = {
             "kind": "check",
             "set": {"feeding_id": feeding.id, "need": "leftovers", "leftovers_removed": True},
         }

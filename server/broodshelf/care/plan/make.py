@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass, fields, replace
-from typing import Any, Final, cast
+from typing import Any, Final
 
 from ...model.facts import ColonyState
 from ...model.gauges import DAY_MS, Gauge
 from ...model.kinds import plan as planned
+from ...model.kinds.plan import GrowthAhead, LivingCensus, Reason, SeasonWarmth, TastedFood
 from ...model.needs import ALL_FOOD, FOOD_NEEDS
 from ...model.tasks import Task, reason
 from ..catalogue import cautions_of, species
@@ -52,13 +52,13 @@ class Plan:
     valid_until_ms: int
     gauges: tuple[Gauge, ...] = ()
     tasks: tuple[Task, ...] = ()
-    notices: tuple[Mapping[str, Any], ...] = ()
-    cautions: tuple[Mapping[str, Any], ...] = ()
-    tasting: tuple[Mapping[str, Any], ...] = ()
-    tasting_waits: Mapping[str, Any] | None = None
-    growth: Mapping[str, Any] | None = None
-    census: Mapping[str, Any] | None = None
-    warmth: Mapping[str, Any] | None = None
+    notices: tuple[Reason, ...] = ()
+    cautions: tuple[Reason, ...] = ()
+    tasting: tuple[TastedFood, ...] = ()
+    tasting_waits: Reason | None = None
+    growth: GrowthAhead | None = None
+    census: LivingCensus | None = None
+    warmth: SeasonWarmth | None = None
 
     def as_json(self, inputs_rev: int = 0) -> dict[str, Any]:
         """Return the shape of docs/http-api.md, "A plan". ``inputs_rev``: of the household when it was made."""
@@ -69,13 +69,13 @@ class Plan:
             model_version=MODEL_VERSION,
             gauges=[gauge.as_json() for gauge in self.gauges],
             tasks=[task.as_json() for task in self.tasks],
-            notices=cast("list[planned.Reason]", list(self.notices)),
-            cautions=cast("list[planned.Reason]", list(self.cautions)),
-            tasting=cast("list[planned.TastedFood]", list(self.tasting)),
-            tasting_waits=cast("planned.Reason | None", self.tasting_waits),
-            growth=cast("planned.GrowthAhead | None", self.growth),
-            census=cast("planned.LivingCensus | None", self.census),
-            warmth=cast("planned.SeasonWarmth | None", self.warmth),
+            notices=list(self.notices),
+            cautions=list(self.cautions),
+            tasting=list(self.tasting),
+            tasting_waits=self.tasting_waits,
+            growth=self.growth,
+            census=self.census,
+            warmth=self.warmth,
             inputs_rev=inputs_rev,
         )
         return {field.name: getattr(row, field.name) for field in fields(row)}
@@ -145,12 +145,12 @@ def _place_tasks(known: Known) -> list[Task]:
     return outside + [task for task in sensed if not outside or task.need != "glance"]
 
 
-def _notices(known: Known) -> list[Mapping[str, Any]]:
+def _notices(known: Known) -> list[Reason]:
     """Return what the keeper should know besides what is to be done."""
     state, switched = known.state, known.switched
     resting = switched.resting
     brood = resting_notice(known) if resting else None
-    found: list[Mapping[str, Any]] = [*known.rest_sensed, *rest_or_first(known, switched.notices)]
+    found: list[Reason] = [*known.rest_sensed, *rest_or_first(known, switched.notices)]
     found += [] if brood is None else [brood]
     if state.species_code not in species():
         found.append(reason("species_unknown"))

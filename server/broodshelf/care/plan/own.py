@@ -6,10 +6,11 @@ Water, room, faults and heat follow what was seen and measured: an interval that
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
 from ...model.facts import Event, only
 from ...model.kinds.log import Check
+from ...model.kinds.plan import Reason
 from ...model.needs import Need
 from ...model.tasks import reason
 from .known import Known
@@ -22,7 +23,7 @@ class Own(NamedTuple):
 
     days: float | None
     paused: bool
-    reasons: tuple[dict[str, Any], ...]
+    reasons: tuple[Reason, ...]
     resumed_on: str | None = None
 
 

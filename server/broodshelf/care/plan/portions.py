@@ -6,11 +6,11 @@ Common practice, no source, where nothing is named.
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
-from typing import Any, Final
+from typing import Final
 
 from ...model.facts import Lot
 from ...model.kinds.log import Feeding
+from ...model.kinds.plan import Portion, Reason, Suggested
 from ...model.needs import Need
 from ...model.quantities import DROP_UL
 from ..catalogue import foods
@@ -40,8 +40,7 @@ TINY_COLONY_PREY: Final = ("fruit_fly", "cricket", "mealworm", "egg")
 """In the order in which the trade reaches for them; fruit flies first for few small workers."""
 TINY_COLONY, TINY_WORKER_MM = 20, 8.0
 
-Portion = dict[str, Any]
-Reasons = tuple[Mapping[str, Any], ...]
+Reasons = tuple[Reason, ...]
 
 
 def portion(ration: Ration, known: Known, only: str | None = None) -> tuple[Portion, Reasons]:
@@ -64,7 +63,7 @@ def portion(ration: Ration, known: Known, only: str | None = None) -> tuple[Port
     return {"food_code": "leaves", "amount": leaves, "unit": "leaf", "form": "whole"}, ()
 
 
-def suggested(need: Need, portion_: Mapping[str, Any]) -> dict[str, Any]:
+def suggested(need: Need, portion_: Portion) -> Suggested:
     """Return the operation that 'log as suggested' makes, without colony and time."""
     return {"kind": "feeding", "set": {"need": need, **portion_, "suggested": True}}
 
@@ -74,15 +73,17 @@ def serves(food_code: str | None, need: Need) -> bool:
     return food_code is not None and foods()[food_code].need == need
 
 
-def is_prey(served: Mapping[str, Any]) -> bool:
+def is_prey(served: Portion) -> bool:
     """Say whether a portion is an animal."""
     return bool(foods()[served["food_code"]].sizes)
 
 
 def _sugar(known: Known, ration: Ration, code: str) -> Portion:
     if (unit := foods()[code].unit) not in ("drop", "ml"):
-        amount, form = (max(LEAST_DRY_MG, round(ration.aim_mg)), "whole") if unit == "mg" else (1, "piece")
-        return {"food_code": code, "amount": amount, "unit": unit, "form": form}
+        if unit != "mg":
+            return {"food_code": code, "amount": 1, "unit": unit, "form": "piece"}
+        amount = max(LEAST_DRY_MG, round(ration.aim_mg))
+        return {"food_code": code, "amount": amount, "unit": unit, "form": "whole"}
     lot = lot_of(code, known)
     a_ml = Feeding(need="sugar", food_code=code, amount=1, unit="ml")
     in_a_ml = content_mg(a_ml, lot.percent_ww if lot else None)[1]

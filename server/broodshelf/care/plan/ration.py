@@ -9,12 +9,12 @@ word inside the trade's band.
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from typing import Any, Final
+from typing import Final
 
 from ...model.facts import Logged
 from ...model.kinds.log import Feeding
+from ...model.kinds.plan import Reason
 from ...model.needs import Need
 from ...model.quantities import Estimate
 from ...model.tasks import reason
@@ -31,7 +31,7 @@ from .taught import AT_ONCE_DAYS, taught_by_checks
 
 OPEN_DROP: Final = Feeding(need="sugar", food_code="sugar_water", form="drop")
 
-Reasons = tuple[Mapping[str, Any], ...]
+Reasons = tuple[Reason, ...]
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,9 +6,9 @@ step what to do (``steps``). Common practice, no source.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any, Final
+from typing import Final
 
+from ...model.kinds.plan import ForStandIn, Portion, Suggested
 from ...model.tasks import FOR_STAND_IN, Task, What, check_of, reason
 from . import steps
 
@@ -16,7 +16,7 @@ WATER: Final[frozenset[What]] = frozenset({"water", "water_look", "leak", "rest_
 NOT_DEAD: Final = frozenset({"live", "stunned"})
 
 
-def for_stand_in(task: Task, *, in_tube: bool) -> Mapping[str, Any] | None:
+def for_stand_in(task: Task, *, in_tube: bool) -> ForStandIn | None:
     """Return what a stand-in sees instead of the keeper's own fields of a task; None: it is not asked for."""
     what = task.key.what
     if what not in FOR_STAND_IN:
@@ -27,30 +27,25 @@ def for_stand_in(task: Task, *, in_tube: bool) -> Mapping[str, Any] | None:
         return {"suggested": None, "reasons": steps.of_fault(task.reasons[0]["args"]["fault"])}
     if what in steps.PLACES:
         return {"suggested": None, "reasons": [task.reasons[0], *steps.of_place(what)]}
-    if task.portion is not None and task.portion.get("form") in NOT_DEAD:
-        return _killed(task)
+    if task.portion is not None and task.portion["form"] in NOT_DEAD:
+        return _killed(task.portion, task.suggested)
     told = steps.of_food(task) if task.portion is not None else steps.of_look(what)
     return {"reasons": told} if told else {}
 
 
-def _water(task: Task, *, in_tube: bool) -> Mapping[str, Any]:
+def _water(task: Task, *, in_tube: bool) -> ForStandIn:
     looked = check_of("water")
     if in_tube:
         return {"suggested": looked, "reasons": steps.of_tube()}
-    suggested = task.suggested
-    ml = ((suggested or {}).get("set") or {}).get("amount_ml")
-    if suggested is None or suggested["kind"] != "water" or suggested["set"].get("action") == "read":
+    log = task.suggested
+    if log is None or log["kind"] != "water" or log["set"].get("action") == "read":
         return {"suggested": looked, "reasons": steps.of_nest(None, fills=False)}
-    return {"reasons": steps.of_nest(ml, fills=True)}
+    return {"reasons": steps.of_nest(log["set"].get("amount_ml"), fills=True)}
 
 
-def _killed(task: Task) -> Mapping[str, Any]:
-    portion = {**(task.portion or {}), "form": "whole_dead"}
-    suggested = task.suggested
-    if suggested is not None:
-        suggested = {**suggested, "set": {**suggested["set"], "form": "whole_dead"}}
+def _killed(portion: Portion, log: Suggested | None) -> ForStandIn:
     return {
-        "portion": portion,
-        "suggested": suggested,
+        "portion": {**portion, "form": "whole_dead"},
+        "suggested": None if log is None else {**log, "set": {**log["set"], "form": "whole_dead"}},
         "reasons": [reason("helper_dead"), *map(reason, steps.PREY[1:])],
     }

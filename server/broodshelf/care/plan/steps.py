@@ -6,12 +6,13 @@ Three to five steps a task. Common practice, no source.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Any, Final
+from typing import Final
 
+from ...model.kinds.plan import Reason
 from ...model.needs import FAULTS
 from ...model.tasks import TASKS, Task, What, reason
 
-Steps = list[dict[str, Any]]
+Steps = list[Reason]
 
 TUBE: Final = ("tube_step_still", "tube_step_find", "tube_step_good", "tube_step_bad")
 NEST_LOOK: Final = ("nest_step_look", "nest_step_still", "nest_step_bad")
@@ -73,8 +74,8 @@ def of_look(what: What) -> Steps:
 
 def of_food(task: Task) -> Steps:
     """Return how to give a portion: a drop, a feeder, prey whole or cut, seeds, leaves or a piece of something."""
-    portion = task.portion or {}
-    form, unit = portion.get("form"), portion.get("unit")
+    portion = task.portion
+    form, unit = (None, None) if portion is None else (portion["form"], portion["unit"])
     if form == "feeder":
         return _in_words(FEEDER)
     if unit in ("drop", "ml"):

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import random
-from collections.abc import Iterable, Mapping, Sequence
-from typing import Any
+from collections.abc import Iterable, Sequence
 
 from ...model.facts import Event, Logged, Tally, only
 from ...model.kinds.log import Check, Feeding
+from ...model.kinds.plan import Reason, TastedFood
 from ...model.tasks import Task, reason
 from ..catalogue import foods
 from ..colony.arrival import Settling, excused_feedings
@@ -30,7 +30,7 @@ def next_in_tasting(trial: Trial | None, known: Known) -> Suggestion | None:
     return suggest(trial, today=known.today, states=states, rng=rng)
 
 
-def why_no_offer(tasting: Suggestion | None, tasks: Iterable[Task]) -> Mapping[str, Any] | None:
+def why_no_offer(tasting: Suggestion | None, tasks: Iterable[Task]) -> Reason | None:
     """Return why none of the tasks is an offer of the running tasting; None where one is, or no tasting runs."""
     if tasting is None:
         return None
@@ -41,7 +41,7 @@ def why_no_offer(tasting: Suggestion | None, tasks: Iterable[Task]) -> Mapping[s
     return reason("tasting_need_paused")
 
 
-def told(trial: Trial | None) -> list[Mapping[str, Any]]:
+def told(trial: Trial | None) -> list[TastedFood]:
     """Return for each food of the running tasting how often it is taken and the chance that it is the best.
 
     ``likes``: how many other colonies of its species or guild have a say in that.
@@ -50,7 +50,7 @@ def told(trial: Trial | None) -> list[Mapping[str, Any]]:
         return []
     rated = acceptances(trial)
     best = chance_of_being_best(rated) if len(rated) > 1 else dict.fromkeys(rated, 1.0)
-    rows = []
+    rows: list[TastedFood] = []
     for code, rating in rated.items():
         spread = rating.interval()
         offers = sum(1 for offer in trial.offers if offer.food_code == code)

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Mapping
-from typing import Any, Final
+from typing import Final
 
 from ...model.gauges import DAY_MS
+from ...model.kinds.plan import Reason, SeasonWarmth
 from ...model.tasks import reason
 from ..colony.census import life_group
 from ..colony.climate import sensed_halves
@@ -18,7 +18,7 @@ TOLD_C: Final = 2.0
 """A sensor that differs by less from what was set is not told: so well is a setting known (``SETTING_SPREAD_C``)."""
 
 
-def otherwise_than_set(known: Known) -> Mapping[str, Any] | None:
+def otherwise_than_set(known: Known) -> Reason | None:
     """Return the notice that it is colder or warmer than the keeper set, by the sensors of the last three days.
 
     None without a sensor, without a setting, or where both agree.
@@ -35,7 +35,7 @@ def otherwise_than_set(known: Known) -> Mapping[str, Any] | None:
     return reason(code, measured_c=round(was_c), set_c=round(set_c, 1))
 
 
-def season_warmth(known: Known) -> Mapping[str, Any] | None:
+def season_warmth(known: Known) -> SeasonWarmth | None:
     """Return the degree-days of this season so far (``kinds.plan.SeasonWarmth``).
 
     The season begins with the day after the last rest, else with the calendar's coldest half; it counts what exceeds

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
-from typing import Any, Final
+from typing import Final
 
+from ...model.kinds.plan import Reason
 from ...model.quantities import Estimate, within
 from .evaporation import drying
 
@@ -38,9 +39,9 @@ def hydration_ml(reservoir_ml: float, level_share: float) -> float:
     return max(SMALLEST_ML, math.floor(missing / SMALLEST_ML) * SMALLEST_ML)
 
 
-def hydration_reasons(workers: float) -> list[dict[str, Any]]:
+def hydration_reasons(workers: float) -> list[Reason]:
     """Return what to say with every watering: a damp and a dry end, and a drinker for many workers."""
-    reasons: list[dict[str, Any]] = [{"code": "water_damp_end", "args": {}}]
+    reasons: list[Reason] = [{"code": "water_damp_end", "args": {}}]
     if within("workers", workers, "workers", 0, 1e7) >= DRINKER_WORKERS:
         reasons.append({"code": "water_drinker", "args": {}})
     return reasons

@@ -18,11 +18,12 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from operator import attrgetter
-from typing import Any, Final, Literal, NamedTuple
+from typing import Final, Literal, NamedTuple
 
 from ...model.facts import Event, only, tells
 from ...model.gauges import EMPTY_BELOW_MM, READINGS
 from ...model.kinds.log import Move, Water
+from ...model.kinds.plan import Reason
 from ...model.kinds.words import WaterAction
 from .vessel_sizes import WaterSizes
 
@@ -60,13 +61,11 @@ class Reading(NamedTuple):
         return self.low == self.high
 
 
-def readings_of(
-    events: Iterable[Event], sizes: WaterSizes
-) -> tuple[tuple[Reading, ...], tuple[dict[str, Any], ...]]:
+def readings_of(events: Iterable[Event], sizes: WaterSizes) -> tuple[tuple[Reading, ...], tuple[Reason, ...]]:
     """Return the readings in order, and why later entries than the last good one were left out. Never raises."""
     entries = [event for event in events if event.kind == "water" or event.kind == "move"]
     entries.sort(key=_HAPPENED)
-    left_out: dict[str, dict[str, Any]] = {}
+    left_out: dict[str, Reason] = {}
     found = []
     for event in entries[-MOST_ENTRIES:]:
         reading = _reading(event, sizes, left_out)
@@ -83,7 +82,7 @@ def lengths_read(events: Iterable[Event]) -> tuple[float, ...]:
     return tuple(float(mm) for mm in found if mm is not None)
 
 
-def _reading(event: Event, sizes: WaterSizes, left_out: dict[str, dict[str, Any]]) -> Reading | None:
+def _reading(event: Event, sizes: WaterSizes, left_out: dict[str, Reason]) -> Reading | None:
     at_ms = event.happened_ms
     if tells(event, Move):
         fill = event.said.fresh_reservoir and event.moved
@@ -110,9 +109,7 @@ def coarse(share: float, at_ms: int, event_id: str) -> Reading:
     return Reading(at_ms, share, low, high, "", event_id)
 
 
-def _measured(
-    mm: float, event: Event, sizes: WaterSizes, left_out: dict[str, dict[str, Any]]
-) -> Reading | None:
+def _measured(mm: float, event: Event, sizes: WaterSizes, left_out: dict[str, Reason]) -> Reading | None:
     if not math.isfinite(mm) or mm < 0 or (sizes.tube_mm is not None and mm > sizes.tube_mm):
         left_out["impossible"] = {"code": "water_left_out", "args": {"at_ms": event.happened_ms}}
         return None

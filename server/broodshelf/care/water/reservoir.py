@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Any, Final, NamedTuple
+from typing import Final, NamedTuple
 
 from ...model.facts import Event, Place, Vessel, tells
 from ...model.gauges import DAY_MS, Gauge, level_at
 from ...model.kinds.log import Check
+from ...model.kinds.plan import Reason
 from ...model.quantities import Estimate
 from .drying_days import BY_SETTINGS, DryingDays
 from .leak import LOOK_TODAY, explain, lost_per_day
@@ -59,7 +60,7 @@ class Reservoir:
     tube: bool
     full_mm: float | None
     full_ml: float | None
-    reasons: tuple[dict[str, Any], ...]
+    reasons: tuple[Reason, ...]
     seen_dry: bool = False
     line: tuple[int, float] | None = None
 
@@ -134,9 +135,9 @@ def _suspected(usual: Estimate, lately: Estimate, leak: float) -> Estimate:
 
 def _said(
     latest: Reading | None, level: float, per_day: Estimate, learnt: bool, sizes: WaterSizes
-) -> list[dict[str, Any]]:
+) -> list[Reason]:
     last = round(1 / per_day.best)
-    said: list[dict[str, Any]] = []
+    said: list[Reason] = []
     if latest is None:
         said.append({"code": "water_unread", "args": {"last": last}})
     else:
@@ -152,7 +153,7 @@ def _said(
     return said
 
 
-def _suspicion(leak: float, days_left: Estimate) -> list[dict[str, Any]]:
+def _suspicion(leak: float, days_left: Estimate) -> list[Reason]:
     if leak < LOOK_TODAY:
         return []
     return [

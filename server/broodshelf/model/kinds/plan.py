@@ -8,7 +8,7 @@ from typing import Any, Literal, NotRequired, TypedDict
 
 from ..needs import Need
 from ..tasks import What
-from .words import Origin, ServedAs, SizeClass, Unit
+from .words import Brood, Origin, ServedAs, SizeClass, Unit
 
 
 class Reason(TypedDict):
@@ -111,7 +111,7 @@ class Hatching(TypedDict):
 class AwaitedBrood(TypedDict):
     """The brood to look for next in a founding, and by when it should be there."""
 
-    brood: Literal["eggs", "larvae", "pupae"]
+    brood: Brood
     by_on: str
 
 

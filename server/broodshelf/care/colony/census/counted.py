@@ -11,8 +11,9 @@ from dataclasses import dataclass
 from typing import Final
 
 from ....model.facts import Event, tells
-from ....model.gauges import DAY_MS, Reason
+from ....model.gauges import DAY_MS
 from ....model.kinds.log import Boost, Count
+from ....model.kinds.plan import Reason
 from ....model.quantities import Estimate, within
 
 MOST_WORKERS: Final = 1_000_000.0

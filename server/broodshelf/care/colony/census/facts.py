@@ -6,9 +6,10 @@ from bisect import bisect_left
 from dataclasses import dataclass, replace
 from typing import Final, NamedTuple
 
+from ....model.kinds.words import Brood
 from .groups import LifeGroup
 
-BROOD: Final = ("eggs", "larvae", "pupae")
+BROOD: Final[tuple[Brood, ...]] = ("eggs", "larvae", "pupae")
 EVER: Final = 100_000
 """A day that nobody lives to see: a rest without an end."""
 Spell = tuple[int, int]

@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
+from ....model.kinds.words import Brood
 from ..history import Count
 from .facts import BROOD, Facts
 from .likelihood import FOUND_EACH
@@ -25,7 +26,7 @@ _SERIES_OF: Final = {"eggs": ("eggs",), "larvae": ("small_larvae", "large_larvae
 class Awaited:
     """The next brood that nobody has seen yet, and the day by which it should be there."""
 
-    brood: str
+    brood: Brood
     by_day: int
 
 
@@ -46,13 +47,13 @@ def awaited(census: Census, counts: Sequence[Count]) -> Awaited | None:
     return found
 
 
-def _due(census: Census) -> Mapping[str, int | None]:
+def _due(census: Census) -> Mapping[Brood, int | None]:
     """Return by when each brood should be there: so much of it that a look finds some; None in half a year.
 
     What becomes of it does not come first: pupae are there before the first workers, and so on down to eggs.
     """
     states, workers = census.states(1), census.first_workers
-    days: dict[str, int | None] = {}
+    days: dict[Brood, int | None] = {}
     later = None if workers is None or workers.best is None else round(workers.best)
     for brood in reversed(BROOD):
         places = [SERIES.index(name) for name in _SERIES_OF[brood]]
