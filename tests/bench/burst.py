@@ -2,7 +2,7 @@
 
 COUNT (default 10,000) households have a round at the same instant; the nudger ticks as in ``serve`` and sends to a
 push service on this machine that answers at once, or after DELAY_MS. On SQLite with full durability and on
-PostgreSQL. Figures of a run are in docs/nudges.md.
+PostgreSQL. Figures of a run are in docs/measurements.md.
 """
 
 from __future__ import annotations

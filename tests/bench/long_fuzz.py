@@ -1,7 +1,7 @@
 """The long search for a request that breaks the server: ``python -m tests.bench.long_fuzz --requests 20000``.
 
 Random runs of requests (tests/support/fuzz/) on SQLite and on a private PostgreSQL. What breaks is cut down and
-printed with its seed, and the command fails. Figures of a run are in docs/security.md.
+printed with its seed, and the command fails. Figures of a run are in docs/measurements.md.
 """
 
 from __future__ import annotations

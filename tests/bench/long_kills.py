@@ -1,7 +1,7 @@
 """A served household whose server is killed again and again under a real browser: ``python -m tests.bench.long_kills``.
 
 Chromium writes 20 logs and syncs through the fault proxy; the server gets SIGKILL at a random moment and is started
-again. In the end every log must be there exactly once. Figures of a run are in docs/sync.md.
+again. In the end every log must be there exactly once. Figures of a run are in docs/measurements.md.
 """
 
 from __future__ import annotations

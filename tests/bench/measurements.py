@@ -86,6 +86,12 @@ MEASUREMENTS = (
         "tap to saved and painted p95 at most 50 ms; offline start at most 1.0 s; no task over 50 ms in the diary",
     ),
     Measurement(
+        "many-colonies",
+        "A fuller shelf: 40 colonies, two years",
+        "python -m tests.bench.full_shelf --colonies 40 --events 58400 --years 2",
+        "as on the shelf of 8 colonies",
+    ),
+    Measurement(
         "history",
         "A long diary",
         "python -m tests.bench.history_cost",

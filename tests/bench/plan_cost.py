@@ -18,7 +18,7 @@ from broodshelf.care.colony import census
 from broodshelf.care.plan import known as known_module
 from broodshelf.care.plan.known import know
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.plan.today import foretold
+from broodshelf.care.plan.today import Course, foretold
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel
 
 DAY_MS = 86_400_000
@@ -125,9 +125,7 @@ def main() -> None:
 
 def unchanged(state: ColonyState, known: known_module.Known) -> None:
     """Do what a plan does for its census."""
-    foretold(
-        state, known.species, known.history, known.climate, known.switched, known.counted, known.by_day, NOW_MS
-    )  # fmt: skip
+    foretold(Course(state, known.species, known.history, known.climate, known.by_day, known.switched), NOW_MS)
 
 
 def least_new(facts: census.Facts, day: int, brood: tuple[str, ...]) -> float:

@@ -1,7 +1,7 @@
 """What sync costs, as ratios against bare work on the same rows in the same run: ``python -m tests.bench.sync_cost``.
 
 The whole app answers whole requests (session, JSON, merge, history, plans, commit), in this process and without a
-network. Medians of five, SQLite with full durability. Figures of a run are in docs/sync.md.
+network. Medians of five, SQLite with full durability. Figures of a run are in docs/measurements.md.
 """
 
 from __future__ import annotations

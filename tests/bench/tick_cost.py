@@ -2,7 +2,7 @@
 
 1,000 occurrences are due, one in each of 1,000 households, among COUNT (default 100,000) that wait; on SQLite with
 full durability and on PostgreSQL. The sender only counts, so no push service is measured. Figures of a run are in
-docs/nudges.md.
+docs/measurements.md.
 """
 
 from __future__ import annotations

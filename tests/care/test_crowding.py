@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from tests.support.said import words
 
-from broodshelf.care.colony.crowding import Growth, mould_grade, move_advice, room_for, room_gauge
+from broodshelf.care.colony.crowding import Dwelling, Growth, mould_grade, move_advice, room_for, room_gauge
 from broodshelf.model.gauges import due_at_ms, level_at
 from broodshelf.model.quantities import Estimate, OutOfRange
 
@@ -19,7 +19,7 @@ ROOM = Estimate(50, 75, 100)
 
 
 def advice(workers: float = 20, **values):
-    return move_advice(workers=Estimate.exactly(workers), room=ROOM, **{"in_tube": True, **values})
+    return move_advice(Dwelling(workers=Estimate.exactly(workers), room=ROOM, **{"in_tube": True, **values}))
 
 
 def codes(reasons) -> list[str]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import fields
 
 import pytest
 from hypothesis import given, settings
@@ -13,6 +14,9 @@ from broodshelf.care.catalogue import foods
 from broodshelf.care.feeding.prey import (
     BANKED_DAYS_SMALL,
     MOST_PIECES,
+    Choice,
+    Eaters,
+    Wanted,
     prey_portion,
     seed_form,
 )
@@ -21,12 +25,16 @@ from broodshelf.model.quantities import Estimate, OutOfRange
 from broodshelf.records.schemas import check_fields
 
 PREY_FOODS = sorted(code for code, food in foods().items() if food.need == "protein")
-COLONY = {"worker_length_mm": 4.0, "majors": False, "workers": 200, "hunts_by_sight": False, "slow": False,
-          "in_tube": False}  # fmt: skip
+COLONY = {"worker_mm": 4.0, "workers": 200}
 
 
-def serve(needed, **change):
-    return prey_portion(needed, **{**COLONY, **change})
+def serve(needed, **said):
+    """Serve a usual colony, but for what is said of it, of the protein that is wanted and of what there is."""
+    of = {part: {each.name for each in fields(part)} & said.keys() for part in (Wanted, Eaters, Choice)}
+    assert said.keys() == set().union(*of.values())
+    wanted, eaters, choice = ({name: said[name] for name in names} for names in of.values())
+    needed_mg = needed if isinstance(needed, Estimate) else Estimate.exactly(needed)
+    return prey_portion(Wanted(needed_mg, **wanted), Eaters(**{**COLONY, **eaters}), Choice(**choice))
 
 
 def codes(prey):
@@ -45,8 +53,8 @@ def codes(prey):
 def test_every_serving_can_be_served_and_logged(workers, mg_per_worker, length, flags, options, days):
     majors, by_sight, slow, in_tube, first, live = flags
     needed = min(workers * mg_per_worker, 20_000)
-    prey = prey_portion(
-        needed, worker_length_mm=length, majors=majors, workers=workers, hunts_by_sight=by_sight, slow=slow,
+    prey = serve(
+        needed, worker_mm=length, majors=majors, workers=workers, hunts_by_sight=by_sight, slow=slow,
         in_tube=in_tube, options=options, for_days=days, first_third=first, live_allowed=live,
     )  # fmt: skip
     portion = prey.as_portion()
@@ -70,7 +78,7 @@ def test_every_serving_can_be_served_and_logged(workers, mg_per_worker, length, 
 def test_the_serving_is_close_to_the_need_whenever_prey_of_that_size_exists(workers, length):
     # 0.03 mg a worker and day for three days: between a fruit fly (0.2 mg) and forty large crickets (3,000 mg)
     needed = workers * 0.09
-    prey = serve(needed, workers=workers, worker_length_mm=length)
+    prey = serve(needed, workers=workers, worker_mm=length)
 
     # from 8.3 mm on fruit flies, later small crickets are not worth the way; the next size holds four to five times
     # as much, so the nearest serving is off by the root of that
@@ -113,7 +121,7 @@ def test_more_than_a_hand_should_serve_is_capped_and_said():
 @pytest.mark.parametrize("allowed", [True, False])
 def test_nothing_live_or_twitching_goes_into_a_test_tube(allowed):
     # a large sight hunter that would get it in an outworld
-    hunter = {"worker_length_mm": 20, "hunts_by_sight": True, "workers": 60, "live_allowed": allowed}
+    hunter = {"worker_mm": 20, "hunts_by_sight": True, "workers": 60, "live_allowed": allowed}
     outside = serve(12, **hunter)
     inside = serve(12, **hunter, in_tube=True)
 
@@ -123,14 +131,14 @@ def test_nothing_live_or_twitching_goes_into_a_test_tube(allowed):
 
 
 def test_small_workers_get_freshly_killed_prey_even_if_they_hunt():
-    prey = serve(12, worker_length_mm=3.5, hunts_by_sight=True, live_allowed=True)
+    prey = serve(12, worker_mm=3.5, hunts_by_sight=True, live_allowed=True)
 
     assert prey.form == "cut"
     assert codes(prey)[-1] == "prey_dead_small"
 
 
 def test_prey_longer_than_a_hunter_is_killed():
-    prey = serve(76, worker_length_mm=10, hunts_by_sight=True, options=("waxworm",))
+    prey = serve(76, worker_mm=10, hunts_by_sight=True, options=("waxworm",))
 
     assert prey.form == "whole_dead"
     assert codes(prey)[-1] == "prey_too_big_alive"
@@ -183,7 +191,7 @@ def test_seeds_are_crushed_where_there_are_no_majors():
 
 @pytest.mark.parametrize(
     "change",
-    [{"worker_length_mm": 0.5}, {"worker_length_mm": math.nan}, {"workers": -1}, {"workers": math.inf},
+    [{"worker_mm": 0.5}, {"worker_mm": math.nan}, {"workers": -1}, {"workers": math.inf},
      {"for_days": 0}],
 )  # fmt: skip
 def test_nonsense_about_the_colony_is_refused(change):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import fields
 
 import pytest
 from hypothesis import example, given
@@ -13,6 +14,8 @@ from broodshelf.care.colony.census import Brood, census_of
 from broodshelf.care.feeding.removal import fresh_days
 from broodshelf.care.feeding.stores import (
     CROP_UL_PER_MG,
+    Drink,
+    Drinkers,
     crop_days,
     protein_interval,
     solution_mg,
@@ -37,8 +40,21 @@ def brood(larvae: str | None, workers: int = 50) -> Brood:
 
 
 def sugar(**values):
-    usual = {"workers": exactly(50), "worker_mg": LASIUS, "temp_c": 24.0, "band": (3, 5), "fresh": DROP}
-    return sugar_interval(**{**usual, **values})
+    """Let a usual colony drink, but for what is said of it, of the drink and of the band."""
+    said = {
+        "workers": exactly(50),
+        "worker_mg": LASIUS,
+        "temp_c": 24.0,
+        "band": (3, 5),
+        "fresh": DROP,
+        **values,
+    }
+    drinkers, drink = ({each.name for each in fields(part)} & said.keys() for part in (Drinkers, Drink))
+    assert said.keys() == {*drinkers, *drink, "band"}
+    return sugar_interval(
+        Drinkers(**{name: said[name] for name in drinkers}), Drink(**{name: said[name] for name in drink}),
+        said["band"],
+    )  # fmt: skip
 
 
 def protein(**values):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any, Final
 
+from ...model.quantities import Estimate
 from ..catalogue import Species, foods
 from ..colony.body import worker_fresh_mg
 from ..feeding import prey
@@ -21,9 +22,12 @@ def _prey(given: Mapping[str, Any]) -> tuple[Line, ...]:
     if per_day is None:
         per_day = workers * (given["worker_mg"] or _fresh_mg(length_mm)) / 1000 * PROTEIN_MG_PER_G_WORKERS
     served = prey.prey_portion(
-        per_day * days, worker_length_mm=length_mm, majors=given["majors"], workers=workers,
-        hunts_by_sight=given["hunts_by_sight"], slow=given["slow"], in_tube=given["in_tube"], for_days=days,
-        options=(given["food"],) if given["food"] else prey.USUAL_OPTIONS, first_third=given["first"],
+        prey.Wanted(Estimate.exactly(per_day * days), days, first_third=given["first"]),
+        prey.Eaters(
+            length_mm, workers, majors=given["majors"], slow=given["slow"], hunts_by_sight=given["hunts_by_sight"],
+            in_tube=given["in_tube"],
+        ),
+        prey.Choice((given["food"],) if given["food"] else prey.USUAL_OPTIONS),
     )  # fmt: skip
     protein = served.protein_mg
     need = {"need": round(per_day * days, 2), "days": days}

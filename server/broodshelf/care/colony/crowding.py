@@ -88,35 +88,42 @@ def room_gauge(workers: Estimate, room: Estimate, as_of_ms: int, growth: Growth 
     )
 
 
-def move_advice(
-    *,
-    workers: Estimate,
-    room: Estimate,
-    in_tube: bool,
-    guild: str = "omnivore",
-    water_low: bool = False,
-    seen_dry: bool = False,
-    mould: MouldGrade = "nothing",
-    open_faults: frozenset[FaultCode] = frozenset(),
-) -> MoveAdvice:
-    """Return whether a move is due. ``water_low``: by the gauge of the water; ``seen_dry``: a person saw it dry.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Dwelling:
+    """Where a colony lives, and what is wrong there.
+
+    ``water_low``: by the gauge of the water; ``seen_dry``: a person saw it dry.
+    """
+
+    workers: Estimate
+    room: Estimate
+    in_tube: bool
+    guild: str = "omnivore"
+    water_low: bool = False
+    seen_dry: bool = False
+    mould: MouldGrade = "nothing"
+    open_faults: frozenset[FaultCode] = frozenset()
+
+
+def move_advice(nest: Dwelling) -> MoveAdvice:
+    """Return whether a move is due.
 
     Only a nest that a person saw dry or flooded may be emptied by force: what nobody looked at is unknown, not dry.
     Low water means a move in a tube only: a nest is filled up.
     """
-    force = (in_tube and seen_dry) or any(FAULTS[fault].drives_out for fault in open_faults)
+    force = (nest.in_tube and nest.seen_dry) or any(FAULTS[fault].drives_out for fault in nest.open_faults)
     reasons = []
-    if workers.best >= room.best * (1 - FULL_SHARE):
-        reasons.append(reason("room_full", workers=round(workers.best), room=round(room.best)))
-    if in_tube and water_low and not seen_dry:
+    if nest.workers.best >= nest.room.best * (1 - FULL_SHARE):
+        reasons.append(reason("room_full", workers=round(nest.workers.best), room=round(nest.room.best)))
+    if nest.in_tube and nest.water_low and not nest.seen_dry:
         reasons.append(reason("move_water_low"))
-    if mould == "offer":
+    if nest.mould == "offer":
         reasons.append(reason("move_mould"))
-    if "flood" in open_faults:
+    if "flood" in nest.open_faults:
         reasons.append(reason("move_flood"))
-    if in_tube and seen_dry:
+    if nest.in_tube and nest.seen_dry:
         reasons.append(reason("move_dry"))
-    return MoveAdvice(bool(reasons), force, tuple(reasons), move_steps(guild, force=force))
+    return MoveAdvice(bool(reasons), force, tuple(reasons), move_steps(nest.guild, force=force))
 
 
 def move_steps(guild: str, *, force: bool = False) -> tuple[Reason, ...]:

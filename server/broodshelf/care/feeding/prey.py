@@ -76,14 +76,20 @@ class Prey:
 
 
 @dataclass(frozen=True, slots=True)
-class _Eaters:
-    """The colony as far as prey is concerned."""
+class Eaters:
+    """The colony as far as prey is concerned: length of a usual worker (0.8..40 mm), their number, how they live."""
 
     worker_mm: float
     workers: float
-    majors: bool
-    slow: bool
-    hunter: bool
+    majors: bool = False
+    slow: bool = False
+    hunts_by_sight: bool = False
+    in_tube: bool = False
+
+    @property
+    def hunter(self) -> bool:
+        """Whether they may get prey that still moves."""
+        return self.hunts_by_sight and not self.in_tube and self.worker_mm >= HUNTER_WORKER_MM
 
     @property
     def handled_mm(self) -> float:
@@ -167,46 +173,52 @@ def seed_form(*, majors: bool) -> Literal["whole", "crushed"]:
     return "whole" if majors else "crushed"
 
 
-def prey_portion(
-    protein_mg_needed: Estimate | float,
-    *,
-    worker_length_mm: float,
-    majors: bool,
-    workers: float,
-    hunts_by_sight: bool,
-    slow: bool,
-    in_tube: bool,
-    options: Sequence[str] = USUAL_OPTIONS,
-    for_days: float = 1.0,
-    first_third: bool = False,
-    aim_mg: float | None = None,
-    most_mg: float = math.inf,
-    at_home: frozenset[tuple[str, str | None]] = frozenset(),
-    last: tuple[str | None, str | None, str | None] | None = None,
-    live_allowed: bool = False,
-) -> Prey:
-    """Return what to offer so that about this much protein arrives.
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """How much protein should arrive: for the whole colony over ``for_days`` (0.1..60 d).
 
-    ``protein_mg_needed`` for the whole colony over ``for_days`` (0.1..60 d); ``worker_length_mm`` of a usual worker
-    (0.8..40); ``options`` food codes, the preferred first; ``aim_mg`` and ``most_mg`` what may be offered of the need
-    at present (None: all of it); ``at_home`` foods with the size class in the house (None: any), whose pieces, legs and
-    slices come first; ``last`` food, size class and unit of the last serving, which stays while it fits;
-    ``live_allowed`` the keeper's own wish, heard only for large hunters outside tubes. Raises ``OutOfRange`` outside
-    and ``ValueError`` when no option is a known food.
+    ``aim_mg`` and ``most_mg`` are what may be offered of the need at present (None: all of it).
     """
-    needed = (
-        protein_mg_needed if isinstance(protein_mg_needed, Estimate) else Estimate.exactly(protein_mg_needed)
-    )
+
+    needed_mg: Estimate
+    for_days: float = 1.0
+    aim_mg: float | None = None
+    most_mg: float = math.inf
+    first_third: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """What there is to choose from: food codes, the preferred first.
+
+    ``at_home``: foods with the size class in the house (None: any), whose pieces, legs and slices come first;
+    ``last``: food, size class and unit of the last serving, which stays while it fits; ``live_allowed``: the keeper's
+    own wish, heard only for large hunters outside tubes.
+    """
+
+    options: Sequence[str] = USUAL_OPTIONS
+    at_home: frozenset[tuple[str, str | None]] = frozenset()
+    last: tuple[str | None, str | None, str | None] | None = None
+    live_allowed: bool = False
+
+
+def prey_portion(wanted: Wanted, eaters: Eaters, choice: Choice | None = None) -> Prey:
+    """Return what to offer so that about as much protein arrives as is wanted.
+
+    Raises ``OutOfRange`` for a colony that cannot be and ``ValueError`` when no option is a known food.
+    """
+    choice = choice or Choice()
+    options, at_home = choice.options, choice.at_home
+    needed, workers, worker_mm = wanted.needed_mg, eaters.workers, eaters.worker_mm
     within("protein need", needed.low, "mg", 0, 100_000)
     within("protein need", needed.high, "mg", 0, 100_000)
-    within("worker length", worker_length_mm, "mm", 0.8, 40)
+    within("worker length", worker_mm, "mm", 0.8, 40)
     within("workers", workers, "workers", 0, 1_000_000)
-    within("days", for_days, "d", 0.1, 60)
-    per_day = max(needed.best / for_days, 1e-6)
-    wanted_mg = needed.best * (FIRST_SHARE if first_third else 1) if aim_mg is None else aim_mg
-    aim = _Aim(max(wanted_mg, 1e-6), max(most_mg, 1e-6), last)
-    hunter = hunts_by_sight and not in_tube and worker_length_mm >= HUNTER_WORKER_MM
-    eaters = _Eaters(worker_length_mm, workers, majors, slow, hunter)
+    within("days", wanted.for_days, "d", 0.1, 60)
+    per_day = max(needed.best / wanted.for_days, 1e-6)
+    offered = needed.best * (FIRST_SHARE if wanted.first_third else 1)
+    aim_mg = offered if wanted.aim_mg is None else wanted.aim_mg
+    aim = _Aim(max(aim_mg, 1e-6), max(wanted.most_mg, 1e-6), choice.last)
     fitting = [serving for serving in servings_of(tuple(options)) if eaters.can_empty(serving)]
     if not fitting:
         return _uncounted(options)
@@ -221,13 +233,11 @@ def prey_portion(
     served = chosen.protein_mg.times(n)
     lasts = served.best / per_day
     days = min(lasts, BANKED_DAYS_SMALL) if workers <= SMALL_COLONY else lasts
-    form = eaters.form(chosen, live_allowed=live_allowed)
+    form = eaters.form(chosen, live_allowed=choice.live_allowed)
     reasons = []
     if form != "piece":
-        reasons.append(
-            reason("prey_size", longest_mm=round(eaters.handled_mm, 1), worker_mm=worker_length_mm)
-        )
-    if first_third:
+        reasons.append(reason("prey_size", longest_mm=round(eaters.handled_mm, 1), worker_mm=worker_mm))
+    if wanted.first_third:
         reasons.append(reason("prey_first_third"))
     if n == 1 and served.best > 1.5 * aim.mg:
         reasons.append(reason("prey_smallest", days=round(days, 1)))
@@ -235,7 +245,7 @@ def prey_portion(
         reasons.append(reason("prey_most", pieces=n))
     if lasts > days:
         reasons.append(reason("prey_banked", days=BANKED_DAYS_SMALL))
-    reasons.append(reason(_why_form(form, hunter, in_tube, worker_length_mm)))
+    reasons.append(reason(_why_form(form, eaters)))
     return Prey(
         chosen.food_code, chosen.size_class, n, chosen.unit, form, served, tuple(reasons), round(days, 4)
     )  # fmt: skip
@@ -245,14 +255,14 @@ def _is_here(serving: Serving, at_home: frozenset[tuple[str, str | None]]) -> bo
     return (serving.food_code, serving.size_class) in at_home or (serving.food_code, None) in at_home
 
 
-def _why_form(form: Form, hunter: bool, in_tube: bool, worker_mm: float) -> str:
+def _why_form(form: Form, eaters: Eaters) -> str:
     if form in ("live", "stunned", "piece"):
         return f"prey_{form}"
-    if in_tube:
+    if eaters.in_tube:
         return "prey_dead_in_tube"
-    if worker_mm < SMALL_WORKER_MM:
+    if eaters.worker_mm < SMALL_WORKER_MM:
         return "prey_dead_small"
-    return "prey_too_big_alive" if hunter else "prey_dead"
+    return "prey_too_big_alive" if eaters.hunter else "prey_dead"
 
 
 def _uncounted(options: Sequence[str]) -> Prey:

@@ -8,7 +8,7 @@ not counted (starved *Lasius niger* lived about 1.5 weeks: Dussutour et al. 2016
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import Any, Final
 
@@ -98,43 +98,57 @@ def crop_days(
     return Estimate(best * math.exp(-down), best, best * math.exp(up))
 
 
-def sugar_interval(
-    *,
-    workers: Estimate,
-    worker_mg: Estimate,
-    temp_c: float,
-    band: Band,
-    fresh: Estimate,
-    always_there: bool = False,
-    offered_mg: float | None = None,
-    percent_ww: float = USUAL_PERCENT_WW,
-    multiplier: Estimate = Estimate.exactly(1),  # noqa: B008 - frozen
-) -> FoodInterval:
+@dataclass(frozen=True, slots=True)
+class Drinkers:
+    """Who drinks: workers, their fresh mass, the temperature around them, and what checks taught of their thirst."""
+
+    workers: Estimate
+    worker_mg: Estimate
+    temp_c: float
+    multiplier: Estimate = field(default_factory=lambda: Estimate.exactly(1))
+
+
+@dataclass(frozen=True, slots=True)
+class Drink:
+    """What is offered: ``fresh`` [days] until it is taken out; ``offered_mg`` of sugar, None: plenty.
+
+    A feeder is meant to be ``always_there``; a drop or a piece is not.
+    """
+
+    fresh: Estimate
+    always_there: bool = False
+    offered_mg: float | None = None
+    percent_ww: float = USUAL_PERCENT_WW
+
+
+def sugar_interval(drinkers: Drinkers, drink: Drink, band: Band) -> FoodInterval:
     """Return how long a sugar feeding lasts.
 
-    ``fresh`` [days] until it is taken out; ``offered_mg`` [mg of sugar; None: plenty]. A feeder is meant to be
-    ``always_there``, so it is due when it spoils or is empty; a drop or a piece when, after it spoiled, the crops are
-    down to half. The result lies between half of ``band`` [days] and its end. Raises ``OutOfRange``.
+    A feeder is due when it spoils or is empty; a drop or a piece when, after it spoiled, the crops are down to half.
+    The result lies between half of ``band`` [days] and its end. Raises ``OutOfRange``.
     """
-    full = crop_days(worker_mg, temp_c, multiplier, percent_ww)
+    worker_mg, temp_c, multiplier = drinkers.worker_mg, drinkers.temp_c, drinkers.multiplier
+    full = crop_days(worker_mg, temp_c, multiplier, drink.percent_ww)
     reasons: list[Reason] = []
-    if always_there:
-        lasting, ruled = fresh, "freshness_rules"
+    if drink.always_there:
+        lasting, ruled = drink.fresh, "freshness_rules"
     else:
         half = full.times(1 - KEPT_IN_HAND)
-        lasting = fresh.plus(half)
-        ruled = "crop_lasts" if half.best >= fresh.best else "freshness_rules"
+        lasting = drink.fresh.plus(half)
+        ruled = "crop_lasts" if half.best >= drink.fresh.best else "freshness_rules"
         reasons.append(_reason("crop_lasts", days=full.best, temp_c=temp_c))
-    reasons.append(_reason("freshness_rules", days=fresh.best))
-    if offered_mg is not None and workers.best > 0:
-        within("sugar offered", offered_mg, "mg", 0, 1e8)
-        eaters = max(1.0, workers.best)  # an estimate below one worker would divide by next to nothing
+    reasons.append(_reason("freshness_rules", days=drink.fresh.best))
+    if drink.offered_mg is not None and drinkers.workers.best > 0:
+        mg = within("sugar offered", drink.offered_mg, "mg", 0, 1e8)
+        eaters = max(
+            1.0, drinkers.workers.best
+        )  # an estimate below one worker would divide by next to nothing
         use = sugar_mg_per_worker_day(worker_mg, temp_c).times(multiplier).times(eaters)
         # at its due date half a crop is still in hand, so all that is offered is used before it is due again
-        eaten_days = Estimate(offered_mg / use.high, offered_mg / use.best, offered_mg / use.low)
+        eaten_days = Estimate(mg / use.high, mg / use.best, mg / use.low)
         if eaten_days.best < lasting.best:
             lasting, ruled = _shorter(eaten_days, lasting), "amount_rules"
-            reasons.append(_reason("amount_rules", mg=offered_mg, mg_per_day=use.best))
+            reasons.append(_reason("amount_rules", mg=mg, mg_per_day=use.best))
     return _in_band(lasting, ruled, reasons, band, most=band[1])
 
 

@@ -14,7 +14,7 @@ from ...model.gauges import DAY_MS, Gauge, due_at_ms, level_at
 from ...model.kinds.plan import Reason, Suggested
 from ...model.quantities import Estimate
 from ...model.tasks import AGAIN_DAYS, Task, TaskKey, check_of, reason
-from ..colony.crowding import Growth, MoveAdvice, move_advice, room_gauge
+from ..colony.crowding import Dwelling, Growth, MoveAdvice, move_advice, room_gauge
 from ..colony.offered_nest import offer_stands, offered_tasks
 from ..water.hydration import hydration_ml, hydration_reasons
 from ..water.look_today import look_today_task
@@ -51,11 +51,12 @@ def housing(known: Known, growth: Growth | None) -> Housing:
     unknown = water.latest_id is None or known.now_ms > _forgotten_ms(gauge)
     low = not unknown and level_at(gauge, known.now_ms) <= gauge.due_level
     faults = known.faults
-    advice = move_advice(
+    nest = Dwelling(
         workers=known.census.workers, room=room or Estimate.exactly(1e9), in_tube=known.in_tube,
         guild=known.species.guild, water_low=low, seen_dry=water.seen_dry and not unknown, mould=mould_of(faults),
         open_faults=frozenset(fault.said.fault for fault in faults),
     )  # fmt: skip
+    advice = move_advice(nest)
     waits = offer_stands(known.history, known.now_ms) and not advice.force
     if unknown:
         tasks = [] if known.switched.resting else [_look(water, gauge, known)]

@@ -25,7 +25,7 @@ from ..feeding.refused import refused_foods
 from ..water.drying_days import DryingDays
 from .drying import drying_days
 from .faults import standing_faults
-from .today import by_now, foretold
+from .today import Course, by_now, foretold
 
 OTHER_LENGTH_MM = 4.0
 """Taken where neither species nor length is known (common practice, no source)."""
@@ -95,7 +95,7 @@ def know(state: ColonyState, now_ms: int) -> Known:
     state = sensed.state
     workers = counted.workers.best if counted.basis != "unknown" else None
     switched = switches(state, kind, workers, today, history=history, climate=climate, census=counted)
-    facts, living = foretold(state, kind, history, climate, switched, counted, by_day, now_ms)
+    facts, living = foretold(Course(state, kind, history, climate, by_day, switched), now_ms)
     census = counted if living is None else by_now(counted, living, state.utc_offset_min)
     refused = state.refused_foods | refused_foods(state.events, switched.excused, now_ms)
     if refused != state.refused_foods:

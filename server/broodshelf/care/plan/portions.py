@@ -12,11 +12,11 @@ from ...model.facts import Lot
 from ...model.kinds.log import Feeding
 from ...model.kinds.plan import Portion, Reason, Suggested
 from ...model.needs import Need
-from ...model.quantities import DROP_UL
+from ...model.quantities import DROP_UL, Estimate
 from ..catalogue import foods
 from ..feeding.content import content_mg
 from ..feeding.food_origin import origin_verdict
-from ..feeding.prey import has_majors, prey_portion, seed_form
+from ..feeding.prey import Choice, Eaters, Wanted, has_majors, prey_portion, seed_form
 from .known import Known
 from .ration import Ration
 
@@ -107,13 +107,18 @@ def _prey(known: Known, ration: Ration, only: str | None) -> tuple[Portion, Reas
     per_day = ration.mg_per_day.best if ration.mg_per_day is not None else 0.0
     last = ration.last.said if ration.last is not None else None
     served = prey_portion(
-        min(MOST_PROTEIN_MG, per_day * ration.days),
-        worker_length_mm=known.worker_mm, majors=_majors(known), workers=known.workers,
-        hunts_by_sight=kind.hunts_by_sight, slow=kind.slow, in_tube=known.in_tube,
-        options=(only,) if only else options, for_days=ration.days,
-        aim_mg=min(MOST_PROTEIN_MG, ration.aim_mg), most_mg=ration.most_mg,
-        at_home=_at_home(state.lots, known.today),
-        last=None if last is None else (last.food_code, last.size_class, last.unit),
+        Wanted(
+            Estimate.exactly(min(MOST_PROTEIN_MG, per_day * ration.days)), ration.days,
+            aim_mg=min(MOST_PROTEIN_MG, ration.aim_mg), most_mg=ration.most_mg,
+        ),
+        Eaters(
+            known.worker_mm, known.workers, majors=_majors(known), slow=kind.slow,
+            hunts_by_sight=kind.hunts_by_sight, in_tube=known.in_tube,
+        ),
+        Choice(
+            (only,) if only else options, _at_home(state.lots, known.today),
+            last=None if last is None else (last.food_code, last.size_class, last.unit),
+        ),
     )  # fmt: skip
     return served.as_portion(), served.reasons
 

@@ -24,7 +24,7 @@ from ..feeding.appetite import protein_mg_per_day, sugar_mg_per_day
 from ..feeding.learning import Learnt
 from ..feeding.ramp import FIRST_SHARE, Ramp, Served, ramp
 from ..feeding.removal import fresh_days
-from ..feeding.stores import FoodInterval, protein_interval, sugar_interval
+from ..feeding.stores import Drink, Drinkers, FoodInterval, protein_interval, sugar_interval
 from .fed import Fed, content_of, last_counted_feeding, recently_fed
 from .known import Known
 from .taught import AT_ONCE_DAYS, taught_by_checks
@@ -106,10 +106,8 @@ def lasts(ration: Ration, known: Known, feeding: Feeding, share: float) -> FoodI
     protein, sugar = content_of(known, feeding)
     if ration.need == "sugar":
         fresh = fresh_days(feeding) or fresh_days(OPEN_DROP) or Estimate.exactly(1)
-        return sugar_interval(
-            workers=known.census.workers, worker_mg=known.worker_mg, temp_c=known.temp_c, band=band, fresh=fresh,
-            always_there=feeding.form == "feeder", offered_mg=sugar, multiplier=taught.multiplier,
-        )  # fmt: skip
+        drinkers = Drinkers(known.census.workers, known.worker_mg, known.temp_c, taught.multiplier)
+        return sugar_interval(drinkers, Drink(fresh, feeding.form == "feeder", sugar), band)
     # while servings are still growing towards the estimate, their size says little: the trade's band rules
     grown = ration.ramp is not None and not ration.ramp.rising and not ration.tiny
     counted = protein is not None and per_day.best > 0 and grown

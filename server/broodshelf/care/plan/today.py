@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import Final
 
 from ...model.facts import ColonyState
@@ -31,14 +31,24 @@ OLD_DAYS: Final = 90
 """A last look that is older says nothing of the coming month; but days of rest do not count (common practice)."""
 
 
-def foretold(
-    state: ColonyState, species: Species, history: History, climate: Climate, switched: Switches,
-    counted: census.Census, by_day: Sequence[DayClimate], now_ms: int,
-) -> tuple[Facts | None, Census | None]:  # fmt: skip
+@dataclass(frozen=True, slots=True)
+class Course:
+    """What a colony's past and present say of its future: its log as read, the climate around it, day by day."""
+
+    state: ColonyState
+    species: Species
+    history: History
+    climate: Climate
+    by_day: Sequence[DayClimate]
+    switched: Switches
+
+
+def foretold(course: Course, now_ms: int) -> tuple[Facts | None, Census | None]:
     """Return the facts and the living census; None of both without a queen, or where nobody looked lately.
 
     A parasite's queen has no brood of her own before her hosts: nothing is foretold of her.
     """
+    state, history, switched = course.state, course.history, course.switched
     season = switched.season
     if season is None or switched.forecasts_off or switched.stage == "parasitic":
         return None, None
@@ -51,7 +61,7 @@ def foretold(
     today = local_day(now_ms, state.utc_offset_min)
     if not founds and (looked_ms is None or _awake_days(looked_ms, now_ms, season, today) > OLD_DAYS):
         return None, None
-    facts = facts_of(state, species, history, climate, season, today, by_day)
+    facts = facts_of(state, course.species, history, course.climate, season, today, course.by_day)
     return facts, census.of(facts, day_number(today))
 
 
