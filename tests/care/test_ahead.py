@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
-from broodshelf.care.plan.ahead import use_ratio, workers_at
+from broodshelf.care.plan.ahead import Planned, use_ratio, workers_at
 from broodshelf.care.plan.holiday import plan_holiday
 from broodshelf.care.plan.known import know
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel
+from broodshelf.model.kinds import read
 
 DAY_MS = 86_400_000
 NOW_MS = 1_777_636_800_000
@@ -27,7 +30,7 @@ def growing() -> ColonyState:
 
 def test_the_use_of_sugar_goes_with_the_workers_that_the_census_expects_and_protein_with_its_larvae():
     state = growing()
-    plan, living = make_plan(state, NOW_MS).as_json(), know(state, NOW_MS).living
+    plan, living = read(Planned, make_plan(state, NOW_MS).as_json()), know(state, NOW_MS).living
     then = living.on(living.day + 60)
 
     sugar, protein = (use_ratio(plan, need, NOW_MS + 60 * DAY_MS) for need in ("sugar", "protein"))
@@ -37,20 +40,20 @@ def test_the_use_of_sugar_goes_with_the_workers_that_the_census_expects_and_prot
 
 
 def test_without_a_census_nothing_changes():
-    plan = {"computed_at_ms": NOW_MS, "census": None}
+    plan = Planned("c", NOW_MS)
 
     assert use_ratio(plan, "sugar", NOW_MS + 60 * DAY_MS).best == 1
     assert workers_at(plan, NOW_MS) is None
 
 
 def test_a_colony_that_grows_while_its_keeper_is_away_is_no_small_one():
-    plan = make_plan(growing(), NOW_MS).as_json()
+    plan = read(Planned, make_plan(growing(), NOW_MS).as_json())
     sugar = {
         "need": "sugar", "unit": "days", "level": 2.0, "capacity": 4.0, "rate_per_day": 1.0, "rate_low": 1.0,
         "rate_high": 1.0, "as_of_ms": NOW_MS, "due_level": 0.0, "basis": "common_practice",
     }  # fmt: skip
-    plan = {**plan, "gauges": [sugar], "tasks": []}
-    without = {**plan, "census": None}
+    plan = replace(plan, gauges=[sugar], tasks=[])
+    without = replace(plan, census=None)
     later_ms = NOW_MS + 110 * DAY_MS
 
     (grown,), (small,) = (

@@ -5,10 +5,12 @@ from __future__ import annotations
 import pytest
 from tests.support.said import words
 
+from broodshelf.care.plan.ahead import Planned
 from broodshelf.care.plan.holiday import plan_holiday, travel_rules
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Vessel
 from broodshelf.model.gauges import Gauge
+from broodshelf.model.kinds import read
 from broodshelf.model.quantities import OutOfRange
 from broodshelf.model.tasks import reason
 
@@ -20,11 +22,11 @@ def gauge(need: str, level: float, capacity: float, rate: float, due: float = 0.
     return Gauge(need, "days", level, capacity, rate, rate, rate, NOW_MS, due, "common_practice")
 
 
-def plan(*gauges: Gauge, tasks=()) -> dict:
-    return {"colony_id": "c", "gauges": [g.as_json() for g in gauges], "tasks": list(tasks)}
+def plan(*gauges: Gauge, tasks=()) -> Planned:
+    return Planned("c", NOW_MS, [gauge.as_json() for gauge in gauges], tasks)
 
 
-def away(days: float, made: dict, workers: float | None = 15.0):
+def away(days: float, made: Planned, workers: float | None = 15.0):
     (colony,) = plan_holiday([made], {"c": workers}, NOW_MS, NOW_MS + round(days * DAY_MS))
     return colony
 
@@ -79,14 +81,13 @@ def test_what_is_wrong_is_put_right_before_leaving():
     assert told[:2] == [("mend_before", "leak"), ("too_hot", None)]
 
 
-def test_real_plans_go_in_as_objects_or_as_json_with_their_portions():
+def test_a_top_up_comes_with_the_portion_of_the_plan():
     count = Event("n", "count", NOW_MS - DAY_MS, {"workers": 12, "larvae": "some"})
     made = make_plan(ColonyState("c", "lasius_niger", vessel=Vessel("tube_16x150"), events=(count,)), NOW_MS)
-    as_objects = {"colony_id": "c", "gauges": made.gauges, "tasks": made.tasks}
+    (protein,) = (task for task in made.tasks if task.need == "protein")
 
-    colony = away(8, made.as_json(), 12)
-    assert colony == away(8, as_objects, 12)
-    assert all(top["portion"] for top in colony.top_up if top["need"] == "protein")
+    colony = away(8, read(Planned, made.as_json()), 12)
+    assert [top["portion"] for top in colony.top_up if top["need"] == "protein"] == [protein.portion]
 
 
 @pytest.mark.parametrize("days", [0, -2, 400])

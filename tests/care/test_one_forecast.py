@@ -8,10 +8,11 @@ from dataclasses import replace
 import pytest
 from tests.care.stories import DAY_MS, FRIDGE, Story, notices
 
-from broodshelf.care.plan.ahead import use_ratio, workers_at
+from broodshelf.care.plan.ahead import Planned, use_ratio, workers_at
 from broodshelf.care.plan.known import know
 from broodshelf.care.plan.ration import ration_of
 from broodshelf.model.facts import Vessel
+from broodshelf.model.kinds import read
 
 TODAY = "2026-06-20"
 
@@ -28,7 +29,7 @@ def known_of(story: Story):
 def test_room_growth_larder_and_holiday_read_the_same_curve():
     story = growing()
     plan, living = story.plan(), known_of(story).living
-    rows = plan.as_json()
+    rows = read(Planned, plan.as_json())
     full = notices(story)["room_fills"]
 
     for at_ms, _, best, _ in plan.growth["curve"][1:]:

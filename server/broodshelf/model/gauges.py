@@ -61,6 +61,15 @@ class Gauge:
         within("rate_high", self.rate_high, f"{self.unit}/day", self.rate_low, 1e9)
         within("rate_per_day", self.rate_per_day, f"{self.unit}/day", self.rate_low, self.rate_high)
 
+    @classmethod
+    def of(cls, row: PlannedGauge) -> Gauge:
+        """Return the gauge that a plan holds. Raises ``OutOfRange`` for one that cannot be."""
+        return cls(
+            row["need"], row["unit"], row["level"], row["capacity"], row["rate_per_day"], row["rate_low"],
+            row["rate_high"], row["as_of_ms"], row["due_level"], row["basis"], row.get("gain_per_portion"),
+            tuple(row.get("reasons", ())), row.get("full_mm"),
+        )  # fmt: skip
+
     def as_json(self) -> PlannedGauge:
         """Return the shape of docs/http-api.md, "A plan"."""
         return {

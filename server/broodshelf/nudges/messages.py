@@ -7,12 +7,13 @@ it is for; ``language`` is a tag of theirs, None where nobody said.
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from typing import Any, Final
+from typing import Final
 
 from ..languages import ENGLISH, in_list, language_of, say, say_code, say_portion
 from ..languages.saying import knows, message_id
+from ..model.kinds.plan import Portion, Suggested
 from ..model.needs import FOOD_NEEDS
 
 LONGEST_TITLE: Final = 120
@@ -29,8 +30,8 @@ class Item:
     task_key: str
     what: str = ""
     fault: str | None = None
-    portion: Mapping[str, Any] | None = None
-    suggested: Mapping[str, Any] | None = None
+    portion: Portion | None = None
+    suggested: Suggested | None = None
 
     def as_json(self) -> str:
         """Return the item as it is kept in the database."""

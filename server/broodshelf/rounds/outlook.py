@@ -6,12 +6,12 @@ import datetime as dt
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from typing import Any, Final, NamedTuple
+from typing import Final, NamedTuple
 
 from sqlalchemy import Connection
 
 from ..care.feeding.food_origin import origin_verdict
-from ..care.plan.ahead import use_ratio
+from ..care.plan.ahead import Planned, use_ratio
 from ..care.plan.holiday import ColonyHoliday, plan_holiday
 from ..care.plan.larder import HORIZON_DAYS, Outlook, Stock, Use, forecast
 from ..model import kinds
@@ -111,32 +111,32 @@ def holiday_outlook(
     """Return what each colony needs for the days away (ISO). Raises ``OutOfRange`` for impossible dates."""
     plans = _plans(connection, household_id)
     shelf = read_shelf(connection, household_id, now_ms)
-    states = colony_states(shelf, [plan["colony_id"] for plan in plans]).told
+    states = colony_states(shelf, [plan.colony_id for plan in plans]).told
     leave_ms, return_ms = (_noon_ms(connection, household_id, day) for day in (leave_on, return_on))
     return plan_holiday(plans, workers_by_colony(states), leave_ms, return_ms)
 
 
-def _plans(connection: Connection, household_id: str) -> list[Mapping[str, Any]]:
+def _plans(connection: Connection, household_id: str) -> list[Planned]:
     here = {colony.id for colony in read_kind(connection, household_id, "colony")}
     rows = read_kind(connection, household_id, "plan")
-    return [row.values for row in rows if row.values.get("colony_id") in here]
+    return [plan for plan in read_all(Planned, rows).values() if plan.colony_id in here]
 
 
-def _uses(plans: Iterable[Mapping[str, Any]]) -> list[Use]:
+def _uses(plans: Iterable[Planned]) -> list[Use]:
     """Add up what the plans suggest, portion over the days that it lasts, as their censuses expect it to go on."""
     total: dict[tuple[str, str], list[Estimate]] = {}
     for plan in plans:
-        gauges = {gauge["need"]: gauge for gauge in plan["gauges"]}
-        for task in plan["tasks"]:
-            portion, gauge = task.get("portion"), gauges.get(task["need"])
-            if not portion or gauge is None or not task["from_gauge"]:
+        gauges = {gauge["need"]: gauge for gauge in plan.gauges}
+        for task in plan.tasks:
+            portion, gauge = task["portion"], gauges.get(task["need"])
+            if portion is None or gauge is None or not task["from_gauge"]:
                 continue
             unit, times = _in_lots(portion["unit"])
             rates = Estimate(gauge["rate_low"], gauge["rate_per_day"], gauge["rate_high"])
             per_day = rates.times(portion["amount"] * times / gauge["capacity"])
             row = total.setdefault((portion["food_code"], unit), [Estimate.exactly(0)] * len(_AHEAD_DAYS))
             for number, ahead in enumerate(_AHEAD_DAYS):
-                ratio = use_ratio(plan, task["need"], plan["computed_at_ms"] + ahead * DAY_MS)
+                ratio = use_ratio(plan, task["need"], plan.computed_at_ms + ahead * DAY_MS)
                 row[number] = row[number].plus(
                     Estimate(per_day.low * ratio.low, per_day.best * ratio.best, per_day.high * ratio.high)
                 )

@@ -7,9 +7,11 @@ without a census foretells nothing: then the use stays as it is.
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
+from dataclasses import dataclass
 from typing import Any, Final
 
+from ...model.kinds.plan import LivingCensus, PlannedGauge, PlannedTask
 from ...model.quantities import Estimate
 from .today import MOST_GROWN
 
@@ -20,22 +22,37 @@ _WORKERS: Final = (5,)
 """Where they stand in a row of ``stages``, behind the instant."""
 
 
-def workers_at(plan: Mapping[str, Any], at_ms: int) -> Estimate | None:
+@dataclass(frozen=True, slots=True)
+class Planned:
+    """What looks ahead from a plan as its record holds it; the record may say more."""
+
+    colony_id: str
+    computed_at_ms: int
+    gauges: Sequence[PlannedGauge] = ()
+    tasks: Sequence[PlannedTask] = ()
+    census: LivingCensus | None = None
+
+    @property
+    def stages(self) -> Sequence[Sequence[Any]]:
+        """The rows of its census; none where nothing is foretold."""
+        return [] if self.census is None else self.census["stages"]
+
+
+def workers_at(plan: Planned, at_ms: int) -> Estimate | None:
     """Return the workers that the census expects at an instant (ms since 1970 UTC); None where there is none.
 
-    ``plan``: in the shape of docs/http-api.md. Beyond half a year the last known number stands.
+    Beyond half a year the last known number stands.
     """
-    stages = (plan.get("census") or {}).get("stages")
-    return _number(stages, _WORKERS, at_ms) if stages else None
+    return _number(plan.stages, _WORKERS, at_ms) if plan.stages else None
 
 
-def use_ratio(plan: Mapping[str, Any], need: str, at_ms: int) -> Estimate:
+def use_ratio(plan: Planned, need: str, at_ms: int) -> Estimate:
     """Return how many times today's use of a food a colony takes at an instant, 1 where nothing is foretold."""
-    stages = (plan.get("census") or {}).get("stages")
+    stages = plan.stages
     if not stages:
         return Estimate.exactly(1)
     eaters = _LARVAE if need == "protein" else _WORKERS
-    now, then = _number(stages, eaters, plan["computed_at_ms"]), _number(stages, eaters, at_ms)
+    now, then = _number(stages, eaters, plan.computed_at_ms), _number(stages, eaters, at_ms)
     low, best, high = (
         min(MOST_GROWN, (later + OFFSET) / (today + OFFSET))
         for later, today in ((then.low, now.low), (then.best, now.best), (then.high, now.high))

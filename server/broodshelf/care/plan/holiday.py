@@ -8,14 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any, Final, TypedDict
+from typing import Final, TypedDict
 
 from ...model.gauges import DAY_MS, Gauge, level_at
 from ...model.kinds.plan import Portion, Reason
 from ...model.needs import FOOD_NEEDS, Need
 from ...model.quantities import OutOfRange
 from ...model.tasks import reason
-from .ahead import use_ratio, workers_at
+from .ahead import Planned, use_ratio, workers_at
 
 ALONE_DAYS: Final = (7.0, 10.0)
 """Most small colonies need nobody for so long."""
@@ -51,12 +51,12 @@ class ColonyHoliday:
 
 
 def plan_holiday(
-    plans: Sequence[Mapping[str, Any]],
+    plans: Sequence[Planned],
     workers: Mapping[str, float | None],
     leave_ms: int,
     return_ms: int,
 ) -> tuple[ColonyHoliday, ...]:
-    """Return what to do for each colony; ``plans`` in the shape of docs/http-api.md or with ``Gauge`` objects.
+    """Return what to do for each colony.
 
     ``workers``: by colony id, None or absent where unknown (then the colony counts as large). Instants in ms
     since 1970 UTC. Raises ``OutOfRange`` for a journey that ends before it begins or takes over a year.
@@ -64,7 +64,7 @@ def plan_holiday(
     away_days = (return_ms - leave_ms) / DAY_MS
     if not 0 < away_days <= LONGEST_DAYS:
         raise OutOfRange("days away", away_days, "days", 0, LONGEST_DAYS)
-    return tuple(_colony(plan, workers.get(plan["colony_id"]), leave_ms, return_ms) for plan in plans)
+    return tuple(_colony(plan, workers.get(plan.colony_id), leave_ms, return_ms) for plan in plans)
 
 
 def travel_rules(*, honeypot: bool = False, stings: bool = False) -> tuple[Reason, ...]:
@@ -83,22 +83,22 @@ def travel_rules(*, honeypot: bool = False, stings: bool = False) -> tuple[Reaso
     return tuple(rules)
 
 
-def _colony(plan: Mapping[str, Any], workers: float | None, leave_ms: int, return_ms: int) -> ColonyHoliday:
-    colony_id, tasks = plan["colony_id"], plan["tasks"]
+def _colony(plan: Planned, workers: float | None, leave_ms: int, return_ms: int) -> ColonyHoliday:
+    colony_id = plan.colony_id
     away_days = (return_ms - leave_ms) / DAY_MS
     grown = workers_at(plan, return_ms)
     workers = workers if grown is None else max(workers or 0.0, grown.best)
-    portions = {_field(task, "need"): _field(task, "portion") for task in tasks}
+    portions = {task["need"]: task["portion"] for task in plan.tasks}
     small = workers is not None and workers <= SMALL_UP_TO_WORKERS
     reasons = [
         why
-        for task in tasks
-        if _field(task, "urgent") and not _field(task, "from_gauge")
-        for why in _put_right(_field(task, "reasons"))
+        for task in plan.tasks
+        if task["urgent"] and not task["from_gauge"]
+        for why in _put_right(task["reasons"])
     ]
     top_up: list[TopUp] = []
     every_days = away_days
-    for gauge in map(_gauge, plan["gauges"]):
+    for gauge in map(Gauge.of, plan.gauges):
         if gauge.need not in FOOD_NEEDS and gauge.need != "water":
             continue
         more = _most_use(plan, gauge.need, leave_ms, return_ms)
@@ -126,7 +126,7 @@ def _put_right(reasons: Sequence[Reason]) -> Iterator[Reason]:
         yield reason("mend_before", fault=fault) if fault else why
 
 
-def _most_use(plan: Mapping[str, Any], need: str, leave_ms: int, return_ms: int) -> float:
+def _most_use(plan: Planned, need: str, leave_ms: int, return_ms: int) -> float:
     """Return how many times today's use a colony takes at most while nobody is there; less than today counts as today.
 
     Water goes by its own gauge.
@@ -145,11 +145,3 @@ def _untouched_days(gauge: Gauge, level: float) -> float:
     rate = gauge.rate_high if water else gauge.rate_per_day
     spare = level - (URGENT_WATER_SHARE * gauge.capacity if water else gauge.due_level)
     return max(0.0, spare) / rate if rate > 0 else float(LONGEST_DAYS)
-
-
-def _gauge(row: Gauge | Mapping[str, Any]) -> Gauge:
-    return row if isinstance(row, Gauge) else Gauge(**{**row, "reasons": tuple(row.get("reasons", ()))})
-
-
-def _field(task: Any, name: str) -> Any:
-    return task[name] if isinstance(task, Mapping) else getattr(task, name)

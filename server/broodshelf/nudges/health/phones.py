@@ -6,9 +6,10 @@ from typing import Any, Final, Literal
 
 from sqlalchemy import Connection, Row, and_, or_, select
 
+from ...model import kinds
 from ...people.actor import Actor
 from ...people.tables import devices
-from ...records.store import read_kind
+from ...records.store import read_all, read_kind
 from ..tables import deliveries, subscriptions
 
 UNSEEN_MS: Final = 30 * 86_400_000
@@ -79,13 +80,13 @@ def _silent(connection: Connection, actor: Actor, rows: list[Row[Any]], now_ms: 
     found = [(row, why) for row in rows if (why := silence(connection, row, now_ms)) is not None]
     if not found:
         return []
-    names = {p.id: p.values.get("name") for p in read_kind(connection, actor.household_id, "person")}
+    people = read_all(kinds.Person, read_kind(connection, actor.household_id, "person"))
     return [
         {
             "id": row.device_id,
             "name": row.name,
             "person_id": row.person_id,
-            "person": names.get(row.person_id),
+            "person": people[row.person_id].name if row.person_id in people else None,
             "why": why,
             "last_ack_ms": row.acked_ms,
             "seen_ms": max(row.seen_ms, row.last_seen_ms),

@@ -9,9 +9,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from typing import Literal
 
-PersonRole = Literal["keeper", "stand_in"]
+from ...model.kinds.words import PersonRole
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,10 +6,12 @@ import json
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any, Final
+from typing import Final
 
 from sqlalchemy import Connection, and_, func, select
 
+from ...model import kinds
+from ...model.kinds.plan import PlannedTask
 from ...model.tasks import FOR_STAND_IN
 from ...records.many_rows import are_among
 from ...records.tables import records
@@ -25,10 +27,29 @@ LATELY_MS: Final = 60 * 24 * 3_600_000
 
 
 @dataclass(frozen=True, slots=True)
-class Facts:
-    """What the log and earlier nudges say about due occurrences, by household and id."""
+class _Named:
+    """What a message says of a colony."""
 
-    values: dict[tuple[str, str], dict[str, Any]] = field(default_factory=dict)
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class _ToDo:
+    """What a message says of a plan."""
+
+    colony_id: str
+    tasks: list[PlannedTask]
+
+
+@dataclass(frozen=True, slots=True)
+class Facts:
+    """What the log and earlier nudges say about due occurrences, by household and id.
+
+    ``names`` and ``tasks``: what each colony is called, and what its plan says is to be done there.
+    """
+
+    names: dict[tuple[str, str], str] = field(default_factory=dict)
+    tasks: dict[tuple[str, str], list[PlannedTask]] = field(default_factory=dict)
     authors: dict[tuple[str, str], str | None] = field(default_factory=dict)
     usual: dict[tuple[str, str], str] = field(default_factory=dict)
     told: dict[tuple[str, str], set[str]] = field(default_factory=lambda: defaultdict(set))
@@ -52,7 +73,7 @@ def read_facts(connection: Connection, due: Due, houses: Mapping[str, House], no
     facts = Facts()
     keys = [(household_id, row.id) for household_id, found in due.items() for row in found]
     r, o = records.c, occurrences.c
-    query = select(r.household_id, r.id, r.person_id, r.fields)
+    query = select(r.household_id, r.id, r.kind, r.person_id, r.fields)
     subjects = (
         select(o.household_id, o.subject_id)
         .where(are_among(connection, (o.household_id, o.id), keys))
@@ -72,9 +93,13 @@ def read_facts(connection: Connection, due: Due, houses: Mapping[str, House], no
         found += connection.execute(
             query.where(are_among(connection, (r.household_id, r.id), sorted(faults)))
         )
-    for household_id, record_id, person_id, text in found:
-        facts.values[household_id, record_id] = json.loads(text)
+    for household_id, record_id, kind, person_id, text in found:
         facts.authors[household_id, record_id] = person_id
+        if kind == "colony":
+            facts.names[household_id, record_id] = kinds.read(_Named, json.loads(text)).name
+        elif kind == "plan":
+            planned = kinds.read(_ToDo, json.loads(text))
+            facts.tasks[household_id, planned.colony_id] = planned.tasks
     _add_usual_keepers(connection, facts, due, houses, now_ms)
     _add_told(connection, facts, [(h, row.id) for h, rows in due.items() for row in rows if row.steps])
     return facts

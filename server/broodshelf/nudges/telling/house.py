@@ -7,9 +7,9 @@ from __future__ import annotations
 
 import json
 from collections import defaultdict
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from typing import Any, Final, get_args
+from typing import Any, Final
 
 from sqlalchemy import Connection, and_, select
 
@@ -19,7 +19,7 @@ from ...people.tables import devices
 from ...records.tables import records
 from ...rounds.wall_clock import CareClock
 from ..tables import subscriptions
-from .audience import PassDates, Person, PersonRole
+from .audience import PassDates, Person
 
 PATIENCE_HOURS: Final = 6.0
 """For a household that has not said how long it waits before a nudge is repeated."""
@@ -85,14 +85,20 @@ def _house(
         clock.local_date(now_ms).isoformat(),
         round(((household and household.patience_hours) or PATIENCE_HOURS) * HOUR_MS),
         [
-            Person(id_, v["role"], id_ in phones, v.get("pass_id"))
-            for id_, v in found["person"]
-            if v.get("role") in get_args(PersonRole)  # whoever has none is nobody to tell anything
+            Person(id_, said.role, id_ in phones, said.pass_id)
+            for id_, said in _read(kinds.Person, found["person"])
+            if said.role is not None  # whoever has none is nobody to tell anything
         ],
         [
-            PassDates(id_, frozenset(v.get("colony_ids") or ()), v["starts_on"], v["ends_on"])
-            for id_, v in found["pass"]
-            if v.get("starts_on") and v.get("ends_on") and not v.get("revoked_at_ms")
+            PassDates(id_, frozenset(said.colony_ids), said.starts_on, said.ends_on)
+            for id_, said in _read(kinds.Pass, found["pass"])
+            if said.revoked_at_ms is None
         ],
         phones,
     )
+
+
+def _read(
+    part: type[kinds.Part], rows: Iterable[tuple[str, dict[str, Any]]]
+) -> Iterator[tuple[str, kinds.Part]]:
+    return ((id_, kinds.read(part, values)) for id_, values in rows)

@@ -10,8 +10,9 @@ from typing import Any, Final
 
 from sqlalchemy import Connection, and_, insert, select
 
+from ...model import kinds
 from ...people.tables import devices
-from ...records.store import read_kind
+from ...records.store import read_all, read_kind
 from ..tables import deliveries, subscriptions
 
 USEFUL_MS: Final = 24 * 3_600_000
@@ -36,8 +37,8 @@ def tell_keepers(
 
     ``key_ids``: who listens with one of these can be reached (``channels.channel.Channels.key_ids``).
     """
-    people = read_kind(connection, household_id, "person")
-    keepers = [p.id for p in people if p.values.get("role") == "keeper" and p.id != notice.by]
+    people = read_all(kinds.Person, read_kind(connection, household_id, "person"))
+    keepers = [id_ for id_, said in people.items() if said.role == "keeper" and id_ != notice.by]
     s, d = subscriptions.c, devices.c
     phones = connection.execute(
         select(s.id, s.host)

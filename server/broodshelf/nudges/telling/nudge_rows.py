@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import secrets
 from collections.abc import Mapping
-from typing import Any
 
 from sqlalchemy import Connection, func, select
 
-from ...records.ids import plan_id, uuid7
+from ...model.kinds.plan import PlannedTask
+from ...records.ids import uuid7
 from ...records.many_rows import are_among, insert_rows
 from ...rounds.occurrence_states import LATE_MS, Occurrence
 from ..messages import Item
@@ -103,21 +103,20 @@ def _item(household_id: str, row: Occurrence, facts: Facts, *, stand_in: bool) -
 
     ``stand_in``: it goes to one, who sees and logs what the plan says for them.
     """
-    colony = facts.values.get((household_id, row.subject_id))
-    plan = facts.values.get((household_id, plan_id(row.subject_id)), {})
-    tasks: list[dict[str, Any]] = plan.get("tasks") or []
-    task = next((t for t in tasks if t["key"] == str(row.task)), {})
-    reasons = task.get("reasons") or [{}]
-    seen = {**task, **(task.get("stand_in") or {})} if stand_in else task
+    tasks = facts.tasks.get((household_id, row.subject_id), [])
+    task = next((each for each in tasks if each["key"] == str(row.task)), None)
+    instead = task.get("stand_in") if task is not None and stand_in else None
+    seen: PlannedTask | None = task if task is None or instead is None else {**task, **instead}
+    reasons = [] if task is None else task["reasons"]
     item = Item(
         occurrence_id=row.id,
         colony_id=row.subject_id,
-        colony=str(colony.get("name")) if colony is not None else "",
+        colony=facts.names.get((household_id, row.subject_id), ""),
         need=row.need,
         task_key=str(row.task),
         what=row.task_what,
-        fault=(reasons[0].get("args") or {}).get("fault") if fault_id_of(row) is not None else None,
-        portion=seen.get("portion"),
-        suggested=seen.get("suggested"),
+        fault=reasons[0]["args"].get("fault") if reasons and fault_id_of(row) is not None else None,
+        portion=None if seen is None else seen["portion"],
+        suggested=None if seen is None else seen["suggested"],
     )
     return item.as_json()

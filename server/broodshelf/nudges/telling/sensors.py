@@ -6,6 +6,7 @@ from collections.abc import Collection
 
 from sqlalchemy import Connection
 
+from ...model import kinds
 from ...model.gauges import HOUR_MS
 from ...records.store import read_record
 from ...rounds.wall_clock import CareClock, household_in
@@ -26,7 +27,7 @@ def tell_troubles(connection: Connection, household_id: str, key_ids: Collection
         place = read_record(connection, household_id, trouble.sensor.place_id)
         args = {
             "sensor": trouble.sensor.name,
-            "place": str(place.values.get("name", "")) if place is not None else "",
+            "place": kinds.read(kinds.Place, place.values).name if place is not None else "",
             "hours": (now_ms - trouble.since_ms) // HOUR_MS,
         }
         notice = Notice(f"sensor_{trouble.word}", args)
