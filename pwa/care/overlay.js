@@ -17,6 +17,8 @@
  * @template {Kind} [K=Kind]
  * @typedef {Row<K> & {state: 'synced' | 'saved' | 'attention', happened_ms: number | null}} ShownRow
  */
+/** @typedef {import('../answers.d.ts').Rejected} Rejected */
+/** @typedef {import('../answers.d.ts').Conflict} Conflict */
 /**
  * @template {EventKind} [K=EventKind]
  * @typedef {ShownRow<K>} EventRow something that happened
@@ -26,9 +28,10 @@
  *   base_rev: number, base_epoch: string | null, n: number, adopt: boolean,
  *   by?: string | null, device?: string | null, made_ms?: number,
  *   stamps?: Record<string, [number, string | null]>}} Operation
- * @typedef {{op_id: string, op: Operation, state: 'waiting' | 'rejected' | 'damaged', answer: any, n: number}} Entry
- * @typedef {{op_id: string, op: Operation, conflicts: Array<{field: string, winner: 'mine' | 'theirs', mine: unknown,
- *   theirs: unknown, by: string | null, at_ms: number}>}} Met where two phones changed the same, and what became of it
+ * @typedef {{op_id: string, op: Operation, state: 'waiting' | 'rejected' | 'damaged', answer: Rejected | null,
+ *   n: number}} Entry
+ * @typedef {{op_id: string, op: Operation, conflicts: Conflict[]}} Met where two phones changed the same, and what
+ *   became of it
  */
 
 /**

@@ -5,18 +5,25 @@ import { saving } from '../signals/saving.js';
 import { inDegrees } from '../words/measures.js';
 import { say } from '../words/say.js';
 
-/** Why there is no answer. @param {any} problem @returns {string} */
+/** Why there is no answer. @param {import('../sync/api.js').ApiProblem} problem @returns {string} */
 export const whyNot = (problem) => (problem.code === 'offline' ? say('part-needs-server') : inDegrees(problem.message));
+
+/** @typedef {import('../answers.d.ts').Got} Got */
+/**
+ * @template {keyof Got} P
+ * @typedef {{answer: Got[P] | null, problem: import('../sync/api.js').ApiProblem | null}} Found
+ */
 
 /**
  * Ask when first shown, when the connection comes back, and whenever `when` changes. An answer that is there stays
  * when a later question fails, so that a form does not go from under the hand.
- * @param {string} path @param {unknown} [when]
- * @returns {{answer: any, problem: any, ask: () => Promise<void>}} both null while the first question is under way;
+ * @template {keyof Got & string} P
+ * @param {P} path @param {unknown} [when]
+ * @returns {Found<P> & {ask: () => Promise<void>}} both null while the first question is under way;
  *   `problem` is that of the last question
  */
 export function useAnswer(path, when = null) {
-  const [found, setFound] = useState(/** @type {{answer: any, problem: any}} */ ({ answer: null, problem: null }));
+  const [found, setFound] = useState(/** @type {Found<P>} */ ({ answer: null, problem: null }));
   const { online } = saving.value;
   const ask = async () =>
     get(path).then(

@@ -14,8 +14,8 @@ import { labelled, say } from '../words/say.js';
 const Photo = lazy(() => import('./photo.js'), 'Photo');
 const Steps = lazy(() => import('./steps.js'), 'Steps');
 
-/** What was done, in the first person. @param {NonNullable<Item['suggested']>} suggested */
-function doneInWords({ kind, set }) {
+/** What was done, as the one says who did it. @param {NonNullable<Item['suggested']>} suggested */
+function doneInFirstPerson({ kind, set }) {
   if (kind === 'feeding') return say('stand-in-gave');
   if (kind === 'water' && set.action !== 'read') return say('stand-in-watered');
   return kind === 'check' && set.leftovers_removed ? say('stand-in-took') : say('stand-in-looked');
@@ -49,7 +49,7 @@ export function Hint({ colony }) {
 /** @param {{item: Item, onCouldNot: (item: Item) => void}} props */
 export function HelperTask({ item, onCouldNot }) {
   const title = taskTitle(item);
-  const done = item.suggested && doneInWords(item.suggested);
+  const done = item.suggested && doneInFirstPerson(item.suggested);
   const colony = colonyOf(item.colony_id);
   const spoken = [title, colony?.set.helper_hint ?? '', ...item.reasons.map((step) => inWords('reason', step))];
   return html`

@@ -11,11 +11,7 @@ import { fullDay } from '../words/shown.js';
 
 const MOST_BYTES = 4 * 1024 * 1024;
 
-/**
- * What `POST /api/places/<place_id>/file` says.
- * @typedef {{rows: number, hours: number, new_hours: number, from_ms: number | null, until_ms: number | null,
- *   low_c: number | null, high_c: number | null, bad_rows: number, bad: Array<{line: number, why: string}>}} Preview
- */
+/** @typedef {import('../answers.d.ts').ReadFile} Preview */
 
 /** The headings of a table. @param {string} text @returns {string[]} */
 export function headingsOf(text) {

@@ -16,9 +16,7 @@ const PlaceFile = lazy(() => import('./place-file.js'), 'PlaceFile', 'charts');
 const HOUR_MS = 3_600_000;
 
 /**
- * A sensor as `GET /api/sensors` tells it.
- * @typedef {{id: string, place_id: string, name: string, heard_ms: number | null, away_ms: number | null,
- *   broken_ms: number | null}} SensorState
+ * @typedef {import('../answers.d.ts').SensorState} SensorState
  */
 
 /** @param {{placeId: string}} props */
@@ -34,7 +32,7 @@ export function Sensors({ placeId }) {
   async function load() {
     await syncNow(); // the place may be on this phone only
     const [known, measured] = await Promise.all([get('/api/sensors'), get(`/api/places/${placeId}/hours`)]);
-    setSensors(known.sensors.filter((/** @type {SensorState} */ sensor) => sensor.place_id === placeId));
+    setSensors(known.sensors.filter((sensor) => sensor.place_id === placeId));
     setWays({ brokers: known.brokers, topics: known.topics });
     setHour(lastHour(measured.hours));
   }

@@ -10,6 +10,8 @@ import { takeVerdicts } from './verdicts.js';
 /** @typedef {import('../care/overlay.js').Entry} Entry */
 /** @typedef {import('../care/overlay.js').Met} Met */
 /** @typedef {import('../care/overlay.js').Operation} Operation */
+/** @typedef {import('../answers.d.ts').Known} Known */
+/** @typedef {import('../answers.d.ts').SyncAnswer} SyncAnswer */
 
 /** The store of one device. */
 export class Store {
@@ -24,7 +26,7 @@ export class Store {
     return inTransaction(this.name, ['meta'], 'readonly', (tx) => tx.objectStore('meta').get(name));
   }
 
-  /** @param {Record<string, unknown>} values */
+  /** @param {Known} values */
   setMeta(values) {
     return inTransaction(this.name, ['meta'], 'readwrite', async (tx) => {
       const meta = tx.objectStore('meta');
@@ -36,7 +38,7 @@ export class Store {
    * Everything a screen starts from, in one snapshot: things, faults and what happened since an instant. Without it all
    * rows.
    * @param {number} [sinceMs] @returns {Promise<{rows: Row[], entries: Entry[], conflicts: Met[],
-   *   meta: Record<string, any>}>}
+   *   meta: Known}>}
    */
   snapshot(sinceMs) {
     return inTransaction(this.name, ['rows', 'outbox', 'conflicts', 'meta'], 'readonly', async (tx) => {
@@ -50,7 +52,7 @@ export class Store {
 
   /**
    * What waits, what met, and what is known, without the rows.
-   * @returns {Promise<{entries: Entry[], conflicts: Met[], meta: Record<string, any>}>}
+   * @returns {Promise<{entries: Entry[], conflicts: Met[], meta: Known}>}
    */
   pending() {
     return inTransaction(this.name, ['outbox', 'conflicts', 'meta'], 'readonly', pendingOf);
@@ -154,7 +156,7 @@ export class Store {
    * Store an answer: verdicts, rows and cursor in one transaction. An entry leaves the outbox here and nowhere else.
    * Rows and cursor are left alone if another tab has stored a later answer since this one was asked for, and the
    * verdicts too if that one came from a server restored meanwhile: what was acknowledged before may be lost to it.
-   * @param {any} answer @param {Map<string, Row | null> | null} refill the pages of a reset, with the last one;
+   * @param {SyncAnswer} answer @param {Map<string, Row | null> | null} refill the pages of a reset, with the last one;
    *   null: gone
    * @param {Held} held what this phone held when the answer was asked for @param {number} sentMs when that was
    * @returns {Promise<boolean>} whether the answer was the next one
@@ -241,7 +243,8 @@ export class Store {
 /** Whether this entry was refused because a record was not there. @param {Entry} entry @param {string} recordId */
 function lacks({ op, state, answer }, recordId) {
   if (state !== 'rejected' || answer?.code !== 'parent_missing') return false;
-  return (answer.args.missing === 'itself' ? op.id : answer.args.missing) === recordId;
+  const missing = answer.args?.missing;
+  return (missing === 'itself' ? op.id : missing) === recordId;
 }
 
 /** @param {import('../vendor/idb.js').Transaction} tx @returns {Promise<Held>} */
@@ -286,7 +289,7 @@ async function pendingOf(tx) {
 
 /**
  * All that is known about this phone, by name: two requests, where one for each name would hold a tap up.
- * @param {import('../vendor/idb.js').Transaction} tx @returns {Promise<Record<string, any>>}
+ * @param {import('../vendor/idb.js').Transaction} tx @returns {Promise<Known>}
  */
 async function allMeta(tx) {
   const meta = tx.objectStore('meta');

@@ -7,12 +7,12 @@ import { madeMs } from './past.js';
 
 /**
  * All verdicts of an answer at once: a request for each, one after the other, would take most of a full outbox's time.
- * @param {Transaction} tx @param {any} answer
+ * @param {Transaction} tx @param {import('../answers.d.ts').SyncAnswer} answer
  */
 export async function takeVerdicts(tx, answer) {
   const [outbox, meta] = [tx.objectStore('outbox'), tx.objectStore('meta')];
   const [writes, conflicts] = [inBulk(tx, 'outbox'), inBulk(tx, 'conflicts')];
-  const verdicts = new Map(answer.answers.map((/** @type {any} */ each) => [each.op_id, each]));
+  const verdicts = new Map(answer.answers.map((each) => [each.op_id, each]));
   const [between, last_known_ms = 0] = await Promise.all([
     verdicts.size ? outbox.getAll(rangeOf([...verdicts.keys()])) : [],
     meta.get('last_made_ms'),

@@ -80,8 +80,9 @@ function Met({ met }) {
   `;
 }
 
-/** In this phone's words; what it has none for, as of a newer server, in the server's.
- * @param {{code: string, args?: Record<string, any>}} answer
+/**
+ * In this phone's words; what it has none for, as of a newer server, in the server's.
+ * @param {import('../answers.d.ts').Rejected} answer
  */
 function whyRefused({ code, args = {} }) {
   const said = isSaid('refused', args.reason) ? sayOf('refused', args.reason, args) : sayIf('attention-code', code);

@@ -64,7 +64,7 @@ export function doneUnder(passId, colonyIds) {
 
 /** @param {{row: import('../care/overlay.js').ShownRow<'pass'>}} props */
 function Pass({ row }) {
-  const [link, setLink] = useState(/** @type {any} */ (null));
+  const [link, setLink] = useState(/** @type {import('../answers.d.ts').PassLink | null} */ (null));
   const [preview, setPreview] = useState(false);
   const { attempt, busy, said } = useAttempt();
   const v = row.set;
@@ -89,7 +89,7 @@ function Pass({ row }) {
       await syncNow();
     });
   const share = () =>
-    navigator.share({ title: say('handover-share-title', { who: v.name }), url: link.link }).catch(() => undefined);
+    navigator.share({ title: say('handover-share-title', { who: v.name }), url: link?.link }).catch(() => undefined);
   return html`
     <article class="card">
       <h2>${v.name}</h2>

@@ -13,17 +13,13 @@ import { inWords, nameOf } from '../components/in-words.js';
 import { labelled, say, sayOf } from '../words/say.js';
 
 /** @typedef {{colony_ids: string[], starts_on: string, ends_on: string}} Trip */
-/** @typedef {{need: string, portion: import('../words/portions.js').Portion | null}} TopUp */
-/**
- * @typedef {{colony_id: string, verdict: 'nobody' | 'nobody_after_top_up' | 'visit', top_up: TopUp[],
- *   visit_every_days: number | null, reasons: Array<{code: string, args: Record<string, any>}>}} ColonyHoliday
- */
+/** @typedef {import('../answers.d.ts').ColonyHoliday} ColonyHoliday */
 
 const AWAY_DAYS = 14;
 /** @param {{onPass: (trip: Trip) => void}} props `onPass` starts a pass for the colonies that need visits */
 export function Holiday({ onPass }) {
   const [found, setFound] = useState(
-    /** @type {null | {trip: Trip, colonies: ColonyHoliday[], travel: any[]}} */ (null),
+    /** @type {null | {trip: Trip, colonies: ColonyHoliday[], travel: import('../kinds.d.ts').Reason[]}} */ (null),
   );
   const { attempt, busy, said } = useAttempt();
   /** @param {Event} event */
@@ -36,9 +32,7 @@ export function Holiday({ onPass }) {
       const answer = await post('/api/holiday', { leave_on, return_on }).catch((problem) => {
         throw new Error(whyNot(problem));
       });
-      const colony_ids = answer.colonies
-        .filter((/** @type {ColonyHoliday} */ each) => each.verdict === 'visit')
-        .map((/** @type {ColonyHoliday} */ each) => each.colony_id);
+      const colony_ids = answer.colonies.filter((each) => each.verdict === 'visit').map((each) => each.colony_id);
       setFound({ ...answer, trip: { colony_ids, starts_on: leave_on, ends_on: return_on } });
     });
   }

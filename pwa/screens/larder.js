@@ -40,11 +40,7 @@ export function LarderScreen() {
         <section class="stack" aria-label=${say('larder-lots')}>
           ${lots.map(
             (lot) => html`
-              <${Lot}
-                key=${lot.id}
-                lot=${lot}
-                left=${ahead?.left.find((/** @type {Left} */ each) => each.lot_id === lot.id)}
-              />
+              <${Lot} key=${lot.id} lot=${lot} left=${ahead?.left.find((each) => each.lot_id === lot.id)} />
             `,
           )}
         </section>
@@ -61,7 +57,8 @@ export function LarderScreen() {
       </button>
     </div>
     ${
-      ahead?.outlooks.length > 0 &&
+      ahead &&
+      ahead.outlooks.length > 0 &&
       html`
         <${LarderOutlook} outlooks=${ahead.outlooks} spoils=${ahead.spoils} />
       `
@@ -82,10 +79,7 @@ export function LarderScreen() {
   `;
 }
 
-/**
- * @typedef {{lot_id: string, amount: number,
- *   given: number}} Left what feedings since the amount was written down leave of a lot
- */
+/** @typedef {import('../answers.d.ts').Left} Left */
 
 /**
  * @param {{lot: import('../care/overlay.js').ShownRow<'lot'>, left?: Left}} props `left`: from the server,
@@ -178,9 +172,9 @@ function Lot({ lot, left }) {
   `;
 }
 
-/** @typedef {{code: string, args: Record<string, any>}} Reason */
-/** @typedef {{lot_id: string, food_code: string, on: string, amount: number}} Spoiling */
-/** @typedef {{food_code: string, buy_by: string | null, spoils: Spoiling[], reasons: Reason[]}} Outlook */
+/** @typedef {import('../kinds.d.ts').Reason} Reason */
+/** @typedef {import('../answers.d.ts').Spoiling} Spoiling */
+/** @typedef {import('../answers.d.ts').Outlook} Outlook */
 
 /** "Get it today" and "Spoils first" say these. */
 const SAID_ELSEWHERE = ['larder_out', 'larder_spoils'];

@@ -6,7 +6,7 @@ import { askForNudges, pushState, refreshPush, sendTest, stopNudges } from '../s
 import { say, sayOf } from '../words/say.js';
 import { moment } from '../words/shown.js';
 
-/** @param {number | undefined} ms */
+/** @param {number | null | undefined} ms */
 const lastOne = (ms) => (ms ? say('phone-nudges-last', { when: moment(ms) }) : say('phone-nudges-none'));
 
 export function Nudges() {
@@ -15,7 +15,7 @@ export function Nudges() {
   useEffect(() => {
     void refreshPush();
   }, []);
-  const silent = (answer?.devices ?? []).filter((/** @type {any} */ phone) => phone.silent && !phone.here);
+  const silent = (answer?.devices ?? []).filter((phone) => phone.silent && !phone.here);
   return html`
     <section class="card">
       <h2>${say('phone-nudges-title')}</h2>
@@ -27,12 +27,12 @@ export function Nudges() {
         `
       }
       ${silent.map(
-        (/** @type {any} */ phone) => html`
+        (phone) => html`
           <p class="caution">${say('phone-nudges-silent', { name: phone.name })}</p>
         `,
       )}
       ${(answer?.silent_elsewhere ?? []).map(
-        (/** @type {any} */ phone) => html`
+        (phone) => html`
           <p class="caution" key=${phone.id}>
             ${sayOf('phone-nudges-elsewhere', phone.why, {
               who: phone.person ?? say('phone-nudges-somebody'),

@@ -19,13 +19,8 @@ import { capital, fullDay, moment } from '../words/shown.js';
 const writerOf = (id) => rows.value.get(id ?? '')?.set.name ?? say('history-somebody');
 
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
-/**
- * @typedef {{rev: number, at_ms: number, by: string | null, op_id: string | null, asked: Record<string, any>,
- *   before: Record<string, any>, lost: Record<string, any>}} Revision
- */
-/**
- * @typedef {import('../care/overlay.js').Change & {id: string, rev: number, at_ms: number, by: string | null}} Gone
- */
+/** @typedef {import('../answers.d.ts').Revision} Revision */
+/** @typedef {import('../answers.d.ts').Gone} Gone */
 /** @typedef {{rev: number, field: string, value: unknown}} Offer a value to bring back, shown at a revision */
 
 /** The order in which fields are told: what belongs together stands together. */
@@ -115,7 +110,7 @@ const told = (set) =>
   );
 
 // Only the server keeps the past.
-/** @param {string} path */
+/** @template {keyof import('../answers.d.ts').Got & string} P @param {P} path */
 async function ask(path) {
   try {
     return await get(path);

@@ -10,16 +10,13 @@ import { degreeUnit, inDegrees, storedOf, typedOf } from '../words/measures.js';
 import { say, sayIf, sayOf } from '../words/say.js';
 import { capital, numeral } from '../words/shown.js';
 
-/**
- * @typedef {{name: string, unit: string, default: any, low: number | null, high: number | null, choices: string[],
- *   kind: 'number' | 'choice' | 'yes_no', left_out: string}} Input
- */
-/** @typedef {{code: string, inputs: Input[]}} About */
+/** @typedef {import('../answers.d.ts').CalculatorInput} Input */
+/** @typedef {import('../answers.d.ts').Calculator} About */
 
 /** @param {{code: string}} props the calculator that is open; empty: the list of all */
 export function ReckonScreen({ code }) {
   const { answer, problem, ask } = useAnswer('/api/reckon');
-  const one = answer?.calculators.find((/** @type {About} */ each) => each.code === code);
+  const one = answer?.calculators.find((each) => each.code === code);
   if (one) {
     return html`
       <${Calculator} about=${one} key=${code} />
@@ -54,7 +51,7 @@ export function ReckonScreen({ code }) {
         <p class="soft">${say('calculator-about')}</p>
         <ul class="stack">
           ${answer.calculators.map(
-            (/** @type {About} */ each) => html`
+            (each) => html`
               <li key=${each.code}><a class="button wide" href=${`#/reckon/${each.code}`}>${titleOf(each)}</a></li>
             `,
           )}
@@ -236,7 +233,12 @@ function valuesOf(asked, form) {
     const text = String(data.get(name) ?? '');
     if (kind === 'yes_no') found[name] = data.has(name);
     else if (text) {
-      found[name] = kind !== 'number' ? text : unit === '°C' ? storedOf(Number(text), usual) : Number(text);
+      found[name] =
+        kind !== 'number'
+          ? text
+          : unit === '°C'
+            ? storedOf(Number(text), typeof usual === 'number' ? usual : null)
+            : Number(text);
     }
   }
   return found;

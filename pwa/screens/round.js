@@ -21,16 +21,16 @@ const LogSheet = lazy(() => import('./log.js'), 'LogSheet');
 const LaterSheet = lazy(() => import('./round-sheets.js'), 'LaterSheet');
 const ManySheet = lazy(() => import('./round-sheets.js'), 'ManySheet');
 
+/** @typedef {import('../care/round.js').Item} Item */
+
 const PART_OF_A_ROUND = ['feeding', 'check', 'water'];
 export function RoundScreen() {
   const { items, done } = round.value;
-  const [sheet, setSheet] = useState(
-    /** @type {{what: string, item?: import('../care/round.js').Item} | null} */ (null),
-  );
+  const [sheet, setSheet] = useState(/** @type {{what: string, item?: Item} | null} */ (null));
   const { made: made_so_far, end } = useSlices([...items.map((item) => item.key), ...done.map((row) => row.id)]);
   // the same at each drawing, so a task is drawn again only when it is another
-  const onOther = useCallback((/** @type {any} */ item) => setSheet({ what: 'log', item }), []);
-  const onLater = useCallback((/** @type {any} */ item) => setSheet({ what: 'later', item }), []);
+  const onOther = useCallback((/** @type {Item} */ item) => setSheet({ what: 'log', item }), []);
+  const onLater = useCallback((/** @type {Item} */ item) => setSheet({ what: 'later', item }), []);
   if (joining.value !== null) {
     return html`
       <h1>${say('round-title')}</h1>

@@ -23,7 +23,8 @@ export function StandInScreen() {
   const [wrong, setWrong] = useState('');
   const [failed, setFailed] = useState(/** @type {import('../care/round.js').Item | null} */ (null));
   const { joining } = saving.value;
-  const given = rowsOf('pass').find((row) => row.id === me.pass?.id)?.set ?? me.pass ?? {};
+  /** @type {Partial<import('../care/overlay.js').Fields<'pass'>>} */
+  const given = rowsOf('pass').find((row) => row.id === me?.pass?.id)?.set ?? me?.pass ?? {};
   useLanguageOfPass(given.language);
   if (joining !== null) {
     return html`
@@ -34,7 +35,7 @@ export function StandInScreen() {
   return html`
     <${StandInView}
       given=${given}
-      state=${me.pass?.state ?? ''}
+      state=${me?.pass?.state ?? ''}
       colonies=${rowsOf('colony')}
       onCouldNot=${setFailed}
       onWrong=${setWrong}

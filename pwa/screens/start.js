@@ -139,7 +139,7 @@ function Claim({ code }) {
 const ASK_EVERY_MS = 2_000;
 
 function Join() {
-  const [asked, setAsked] = useState(/** @type {any} */ (null));
+  const [asked, setAsked] = useState(/** @type {import('../answers.d.ts').Pairing | null} */ (null));
   const { attempt, said } = useAttempt();
   useEffect(() => {
     void attempt(async () => setAsked(await askToPair()));
@@ -173,7 +173,7 @@ function Join() {
 /** @param {{secret: string}} props */
 function Pass({ secret }) {
   const { attempt, busy, said } = useAttempt();
-  const [preview, setPreview] = useState(/** @type {any} */ (null));
+  const [preview, setPreview] = useState(/** @type {import('../answers.d.ts').PassPreview | null} */ (null));
   /** @param {{secret: string} | {code: string}} by */
   const open = (by) =>
     attempt(async () => {

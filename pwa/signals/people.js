@@ -1,12 +1,12 @@
 // Signing in: claim, pairing, passes. Each makes this browser a device with a database of its own.
 import { setCurrentDevice } from '../database/open.js';
 import { uuid7 } from '../database/ids.js';
-import { call, get, post } from '../sync/api.js';
+import { get, post, put, takeAway } from '../sync/api.js';
 import { session } from './session.js';
 import { enter } from './sync.js';
 import { say } from '../words/say.js';
 
-export { call, get, post };
+export { get, post, put, takeAway };
 
 /** How this phone calls itself. */
 function deviceName() {
@@ -18,7 +18,7 @@ function deviceName() {
 
 const newDevice = () => ({ id: uuid7(), name: deviceName() });
 
-/** @param {any} me @param {{emptied?: boolean}} [facts] */
+/** @param {import('../answers.d.ts').Me} me @param {{emptied?: boolean}} [facts] */
 async function become(me, facts = {}) {
   await setCurrentDevice(me.device_id);
   localStorage.setItem('device', me.device_id); // only a hint for the next start (main.js)
@@ -69,7 +69,7 @@ export async function collectPairing({ pairing_id, collect_secret }) {
 
 /**
  * @param {{secret: string} | {code: string}} key
- * @returns {Promise<any>} a preview for a signed-in keeper, else null
+ * @returns {Promise<import('../answers.d.ts').PassPreview | null>} a preview for a signed-in keeper, else null
  */
 export async function openPass(key) {
   const answer = await post('/api/passes/open', { ...key, device: newDevice() });

@@ -4,7 +4,7 @@ import { nowMs } from './clock.js';
 import { findPhoto, keepPhoto } from '../database/photos.js';
 import { uuid7 } from '../database/ids.js';
 import { keep } from './actions.js';
-import { session } from './session.js';
+import { openStore } from './session.js';
 import { say } from '../words/say.js';
 
 const MOST_BYTES = 300_000;
@@ -23,7 +23,7 @@ export async function takePhoto(colonyId, file) {
   const sha256 = hex(await crypto.subtle.digest('SHA-256', await blob.arrayBuffer()));
   const id = uuid7();
   // the picture first: a record must never name one that this phone has not kept
-  await keepPhoto(session.peek().device_id, { id, sha256, blob, sent: 0, made_ms: Date.now() });
+  await keepPhoto(openStore().deviceId, { id, sha256, blob, sent: 0, made_ms: Date.now() });
   await keep(
     'photo',
     { colony_id: colonyId, happened_at: withOffset(new Date(nowMs())), sha256, width_px, height_px },
@@ -59,7 +59,7 @@ async function makeSmall(file) {
  * @returns {Promise<string>} free it after use
  */
 export async function addressOf(id) {
-  const here = await findPhoto(session.peek().device_id, id).catch(() => undefined);
+  const here = await findPhoto(openStore().deviceId, id).catch(() => undefined);
   return here ? URL.createObjectURL(here.blob) : `/api/photos/${id}`;
 }
 

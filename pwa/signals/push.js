@@ -1,6 +1,6 @@
 // Nudges on this phone: whether they can come, whether they will, and asking for them.
 import { signal } from '@preact/signals';
-import { call, get, post } from '../sync/api.js';
+import { get, post, put, takeAway } from '../sync/api.js';
 import { say } from '../words/say.js';
 
 const KEY_ID_LENGTH = 16;
@@ -9,8 +9,8 @@ const ACK_WAIT_MS = 15_000;
 /** @typedef {'unsupported' | 'install_first' | 'denied' | 'off' | 'on'} State */
 
 /**
- * @type {import('@preact/signals').Signal<{state: State, problem: string, health: any, tested: '' | 'waiting' |
- *   'heard' | 'silent'}>}
+ * @type {import('@preact/signals').Signal<{state: State, problem: string,
+ *   health: import('../answers.d.ts').PushHealth | null, tested: '' | 'waiting' | 'heard' | 'silent'}>}
  */
 export const pushState = signal({ state: 'off', problem: '', health: null, tested: '' });
 
@@ -62,7 +62,7 @@ async function listen(registration, anew = false) {
       applicationServerKey: bytesOf(key),
     });
     const { endpoint, keys } = subscription.toJSON();
-    await call('PUT', '/api/push/subscription', { endpoint, keys, key_id: key.slice(0, KEY_ID_LENGTH) });
+    await put('/api/push/subscription', { endpoint, keys, key_id: key.slice(0, KEY_ID_LENGTH) });
     patch({ state: 'on', problem: '', health: await get('/api/push/health') });
   } catch (error) {
     if (!anew && ANEW.includes(/** @type {any} */ (error).code)) {
@@ -77,7 +77,7 @@ async function listen(registration, anew = false) {
 export async function stopNudges() {
   const registration = await navigator.serviceWorker.ready;
   await (await registration.pushManager.getSubscription())?.unsubscribe();
-  await call('DELETE', '/api/push/subscription', {});
+  await takeAway('/api/push/subscription');
   patch({ state: ability(), health: null, tested: '' });
 }
 

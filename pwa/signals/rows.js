@@ -171,7 +171,7 @@ export function showWritten(operations) {
   show({ entries: [...outbox.peek(), ...written], conflicts: conflicts.peek(), meta: facts }, touched);
 }
 
-/** What is known about this phone and its last sync. @type {Record<string, any>} */
+/** What is known about this phone and its last sync. @type {import('../answers.d.ts').Known} */
 let facts = {};
 
 /**
@@ -205,8 +205,10 @@ function lay(entries, me, touched) {
   registers.value = sortedAnew(registers.peek(), changes, REGISTERS);
 }
 
+/** @typedef {import('../answers.d.ts').Known} Known */
+
 /**
- * @param {{entries: Entry[], conflicts: import('../care/overlay.js').Met[], meta: Record<string, any>}} pending
+ * @param {{entries: Entry[], conflicts: import('../care/overlay.js').Met[], meta: Known}} pending
  * @param {Set<string> | null} touched ids of the rows that may be others now; null: all
  */
 function show({ entries, conflicts: met, meta }, touched) {

@@ -3,7 +3,10 @@ import { signal } from '@preact/signals';
 import { Store } from '../database/store.js';
 import { say } from '../words/say.js';
 
-/** undefined while loading, null signed out. @type {import('@preact/signals').Signal<any>} */
+/**
+ * undefined while loading, null signed out.
+ * @type {import('@preact/signals').Signal<import('../answers.d.ts').Session | null | undefined>}
+ */
 export const session = signal(undefined);
 
 /** @type {Store | null} */

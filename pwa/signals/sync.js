@@ -41,7 +41,7 @@ export async function start() {
 
 /**
  * Sign this browser in as a device.
- * @param {any} me the server's answer
+ * @param {import('../answers.d.ts').Me} me the server's answer
  * @param {{emptied?: boolean}} facts `emptied`: its storage was, so logs may be lost
  */
 export async function enter(me, { emptied = false }) {

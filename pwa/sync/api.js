@@ -20,26 +20,27 @@ export class ApiProblem extends Error {
  */
 export const patience = { ms: 60_000, lock_ms: 5_000 };
 
-/**
- * @param {'GET' | 'POST' | 'PUT' | 'DELETE'} method
- * @param {string} path
- * @param {unknown} [body]
- * @returns {Promise<any>}
- */
-export function call(method, path, body) {
-  return send(
-    path,
-    method === 'GET'
-      ? { method }
-      : { method, headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body ?? {}) },
-  );
-}
+/** @typedef {import('../answers.d.ts').Got} Got */
+/** @typedef {import('../answers.d.ts').Posted} Posted */
+/** @typedef {import('../answers.d.ts').Put} Put */
+
+/** @param {'POST' | 'PUT' | 'DELETE'} method @param {unknown} body */
+const sent = (method, body) => ({
+  method,
+  headers: { 'Content-Type': 'application/json' },
+  body: JSON.stringify(body ?? {}),
+});
+
+/** @template {keyof Put & string} P @param {P} path @param {unknown} body @returns {Promise<Put[P]>} */
+export const put = (path, body) => send(path, sent('PUT', body));
+/** @param {import('../answers.d.ts').Removable} path @returns {Promise<object>} */
+export const takeAway = (path) => send(path, sent('DELETE', {}));
 
 /** Send a picture as it is. @param {string} path @param {Blob} blob */
 export const putPicture = (path, blob) =>
   send(path, { method: 'PUT', headers: { 'Content-Type': 'image/jpeg' }, body: blob });
 
-/** @param {string} path @param {RequestInit} options @returns {Promise<any>} */
+/** @param {string} path @param {RequestInit} options @returns {Promise<any>} as `answers.d.ts` says */
 async function send(path, options) {
   let response;
   let answer;
@@ -70,7 +71,7 @@ async function send(path, options) {
   );
 }
 
-/** @param {string} path @param {unknown} [body] */
-export const post = (path, body) => call('POST', path, body);
-/** @param {string} path */
-export const get = (path) => call('GET', path);
+/** @template {keyof Posted & string} P @param {P} path @param {unknown} [body] @returns {Promise<Posted[P]>} */
+export const post = (path, body) => send(path, sent('POST', body));
+/** @template {keyof Got & string} P @param {P} path @returns {Promise<Got[P]>} */
+export const get = (path) => send(path, { method: 'GET' });

@@ -8,11 +8,12 @@ const MOST_CHARACTERS = 340_000;
 
 /** @typedef {import('../database/store.js').Store} Store */
 /** @typedef {import('../care/overlay.js').Row} Row */
+/** @typedef {import('../answers.d.ts').SyncAnswer} SyncAnswer */
 
 /**
  * Make both sides even. The lock only spares two tabs the same work: Firefox leaves it with a page that was left at the
  * moment of asking, so whoever does not get it in time goes on without.
- * @param {Store} store @param {(answer: any) => void} [onStored] told of each answer whose rows are on the disk
+ * @param {Store} store @param {(answer: SyncAnswer) => void} [onStored] told of each answer whose rows are on the disk
  * @returns {Promise<void>} rejects with an ApiProblem or NotSaved
  */
 export async function drain(store, onStored = () => undefined) {
@@ -31,7 +32,7 @@ export async function drain(store, onStored = () => undefined) {
   }
 }
 
-/** @param {Store} store @param {(answer: any) => void} onStored */
+/** @param {Store} store @param {(answer: SyncAnswer) => void} onStored */
 async function roundTrips(store, onStored) {
   let held = await store.held();
   let epoch = held.epoch;
@@ -60,10 +61,7 @@ async function roundTrips(store, onStored) {
     const next = await store.take(answer, refill, held, sentMs);
     if (next) onStored(answer);
     const news =
-      !next ||
-      answer.epoch !== epoch ||
-      answer.cursor !== cursor ||
-      answer.answers.some((/** @type {any} */ a) => !answered.has(a.op_id));
+      !next || answer.epoch !== epoch || answer.cursor !== cursor || answer.answers.some((a) => !answered.has(a.op_id));
     for (const { op_id } of answer.answers) answered.add(op_id);
     ({ epoch, cursor } = answer);
     if (!next) {
@@ -74,12 +72,7 @@ async function roundTrips(store, onStored) {
     } else if (!answer.reset || !answer.more) {
       held = { epoch, cursor };
     }
-    deferred = new Set([
-      ...deferred,
-      ...answer.answers
-        .filter((/** @type {any} */ a) => a.verdict === 'deferred')
-        .map((/** @type {any} */ a) => a.op_id),
-    ]);
+    deferred = new Set([...deferred, ...answer.answers.filter((a) => a.verdict === 'deferred').map((a) => a.op_id)]);
     queued = await store.waiting(MOST_OPERATIONS + deferred.size);
     const left = queued.some((op) => !deferred.has(op.op_id));
     if (!news || (next && !answer.more && !left)) return; // without news another round trip would bring none either

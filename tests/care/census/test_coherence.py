@@ -1,4 +1,7 @@
-"""What holds for any census: it is in order, the same whoever asks, and one thing it says never contradicts another."""
+"""What holds for any census: it is in order, the same whoever asks, and one thing it says never contradicts another.
+
+Longer than 300 lines because every law is held against the same drawn facts.
+"""
 
 from __future__ import annotations
 

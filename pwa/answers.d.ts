@@ -1,0 +1,272 @@
+// What the server answers, by its addresses (docs/http-api.md). For the type checker; phones do not get it.
+import type { Row } from './care/overlay.js';
+import type { ChangeOf, Fields, Need, Portion, Reason } from './kinds.d.ts';
+
+/** Who this phone is to the server. */
+export interface Me {
+  household_id: string;
+  person_id: string;
+  device_id: string;
+  role: 'keeper' | 'stand_in';
+  name: string;
+  epoch: string;
+  schema: number;
+  server_time: number;
+  build: string;
+  vapid_public_key: string;
+  pass: { id: string; state: 'active' | 'not_yet' | 'ended'; starts_on: string; ends_on: string } | null;
+}
+
+/** The same on the phone: `ended` is the code of what ended its session. */
+export type Session = Me & { ended: string | null };
+
+/** A field where two phones met, and what became of it. */
+export interface Conflict {
+  field: string;
+  winner: 'mine' | 'theirs';
+  mine: unknown;
+  theirs: unknown;
+  by: string | null;
+  at_ms: number;
+}
+
+/** What was stored; `made_ms`, where it was taken for another time than it said. */
+export interface Applied {
+  op_id: string;
+  verdict: 'applied';
+  rev: number;
+  made_ms?: number;
+  conflicts?: Conflict[];
+}
+
+/** What waits for a record that is not there yet. */
+export interface Deferred {
+  op_id: string;
+  verdict: 'deferred';
+}
+
+/** What is never taken, and why. */
+export interface Rejected {
+  op_id: string;
+  verdict: 'rejected';
+  code: string;
+  args?: Record<string, any>;
+}
+
+/** What became of an operation (docs/sync.md). */
+export type Verdict = Applied | Deferred | Rejected;
+
+/** A row that went; a stand-in is not told what it held. */
+export type GoneRow = Row | { id: string; kind: Row['kind']; rev: number; set?: undefined };
+
+/** The answer of a round trip (docs/sync.md). */
+export interface SyncAnswer {
+  answers: Verdict[];
+  rows: Row[];
+  gone: GoneRow[];
+  epoch: string;
+  cursor: string;
+  more: boolean;
+  reset: boolean;
+  first?: boolean;
+  server_time: number;
+  told?: { code: string; backup_ms?: number } | null;
+}
+
+/** What this phone keeps of itself and of its last sync; what was never written is not there. */
+export interface Known {
+  n?: number;
+  epoch?: string | null;
+  cursor?: string | null;
+  me?: Me;
+  ended?: string | null;
+  emptied?: boolean;
+  last_sync_ms?: number;
+  skew_ms?: number;
+  last_made_ms?: number;
+}
+
+export interface Phone {
+  id: string;
+  name: string;
+  here: boolean;
+}
+
+/** A phone of the household. */
+export interface Device extends Phone {
+  last_seen_ms: number;
+}
+
+export interface PushHealth {
+  subscribed: boolean;
+  key_id: string | null;
+  last_delivered_ms: number | null;
+  last_ack_ms: number | null;
+  last_outcome: string | null;
+  devices: Array<Phone & { silent: boolean }>;
+  silent_elsewhere: Array<{ id: string; name: string; person_id: string; person: string | null; why: string }>;
+}
+
+export interface CalculatorInput {
+  name: string;
+  unit: string;
+  default: string | number | boolean | null;
+  low: number | null;
+  high: number | null;
+  choices: string[];
+  kind: 'number' | 'choice' | 'yes_no';
+  left_out: string;
+}
+
+export interface Calculator {
+  code: string;
+  inputs: CalculatorInput[];
+}
+
+/** A sensor, and how it is doing. */
+export interface SensorState {
+  id: string;
+  place_id: string;
+  name: string;
+  heard_ms: number | null;
+  away_ms: number | null;
+  broken_ms: number | null;
+}
+
+/** What a file of readings holds. */
+export interface ReadFile {
+  rows: number;
+  hours: number;
+  new_hours: number;
+  from_ms: number | null;
+  until_ms: number | null;
+  low_c: number | null;
+  high_c: number | null;
+  bad_rows: number;
+  bad: Array<{ line: number; why: string }>;
+}
+
+/** What feedings since its amount was written down leave of a lot. */
+export interface Left {
+  lot_id: string;
+  amount: number;
+  given: number;
+}
+
+export interface Spoiling {
+  lot_id: string;
+  food_code: string;
+  on: string;
+  amount: number;
+}
+
+export interface Outlook {
+  food_code: string;
+  buy_by: string | null;
+  spoils: Spoiling[];
+  reasons: Reason[];
+}
+
+/** What a colony needs for the days away. */
+export interface ColonyHoliday {
+  colony_id: string;
+  verdict: 'nobody' | 'nobody_after_top_up' | 'visit';
+  top_up: Array<{ need: Need; portion: Portion | null }>;
+  visit_every_days: number | null;
+  reasons: Reason[];
+}
+
+/** A pass as its keeper sees it before it is anybody's. */
+export type PassPreview = Fields<'pass'>;
+
+/** A change of a record, and what stood there before it. */
+export interface Revision {
+  rev: number;
+  at_ms: number;
+  by: string | null;
+  op_id: string | null;
+  asked: Record<string, any>;
+  before: Record<string, any>;
+  lost: Record<string, any>;
+}
+
+export type Gone = ChangeOf & { id: string; rev: number; at_ms: number; by: string | null };
+
+/** Hours of a place: their beginning, mean, least, most [degrees C] and humidity [%]. */
+export type MeasuredHour = [number, number | null, number | null, number | null, number | null];
+
+/** An open pairing, shown by the phone that wants to come in. */
+export interface Pairing {
+  pairing_id: string;
+  code: string;
+  collect_secret: string;
+  expires_ms: number;
+  qr_svg: string;
+}
+
+/** A pass's way in, shown once. */
+export interface PassLink {
+  link: string;
+  code: string;
+  qr_svg: string;
+}
+
+export interface DoorEntry {
+  id: string;
+  at_ms: number;
+  what: string;
+  by: string | null;
+  args: Record<string, any>;
+}
+
+/** What GET answers. */
+export interface Got {
+  '/api/me': Me;
+  '/api/whoami': { me: Me | null };
+  '/api/devices': { devices: Device[] };
+  '/api/journal': { entries: DoorEntry[] };
+  '/api/larder': { left: Left[]; outlooks: Outlook[]; spoils: Spoiling[] };
+  '/api/mail': { available: boolean; people: Array<{ person_id: string; address: string; confirmed: boolean }> };
+  '/api/push/health': PushHealth;
+  '/api/reckon': { calculators: Calculator[] };
+  '/api/records/gone': { gone: Gone[] };
+  '/api/sensors': { sensors: SensorState[]; brokers: string[]; topics: string };
+  [history: `/api/records/${string}/history`]: { revisions: Revision[] };
+  [hours: `/api/places/${string}/hours`]: { hours: MeasuredHour[] };
+}
+
+/** What POST answers. */
+export interface Posted {
+  '/api/claim': Me;
+  '/api/claim/look': { person_name: string | null };
+  '/api/feeds': { url: string };
+  '/api/feeds/revoke': object;
+  '/api/holiday': { colonies: ColonyHoliday[]; travel: Reason[] };
+  '/api/logout': object;
+  '/api/pairings': Pairing;
+  '/api/pairings/approve': object;
+  '/api/pairings/collect': { state: 'waiting' } | (Me & { state?: undefined });
+  '/api/pairings/look': { device_name: string; asked_ms: number };
+  '/api/passes/open': { preview: PassPreview } | (Me & { preview?: undefined });
+  '/api/push/ack': object;
+  '/api/push/test': { delivery_id: string; outcome: string };
+  '/api/qr': { svgs: string[] };
+  '/api/sensors': { id: string; token: string | null };
+  '/api/sync': SyncAnswer;
+  [confirm: `/api/mail/${string}/confirm`]: object;
+  [end: `/api/sensors/${string}/end`]: object;
+  [file: `/api/places/${string}/file`]: ReadFile;
+  [lines: `/api/reckon/${string}`]: { lines: string[] };
+  [link: `/api/passes/${string}/link`]: PassLink;
+  [revoke: `/api/passes/${string}/revoke`]: object;
+  [revoked: `/api/devices/${string}/revoke`]: object;
+}
+
+/** What PUT answers. */
+export interface Put {
+  '/api/push/subscription': { id: string };
+  [mailbox: `/api/mail/${string}`]: { outcome: string };
+}
+
+/** What DELETE is for; it answers nothing. */
+export type Removable = keyof Put;
