@@ -1,7 +1,6 @@
 // The round: what is due now, today and next, from the plans and this phone's own logs. Pure.
 import { keyOf, toldInSteps } from './catalogue.js';
 import { DAY_MS, applyEvent, dueAtMs } from './gauges.js';
-import { eventsByColony } from './lists.js';
 
 /**
  * @typedef {import('./overlay.js').ShownRow} ShownRow
@@ -23,15 +22,6 @@ import { eventsByColony } from './lists.js';
  */
 
 const NEXT_DAYS = 3;
-
-/**
- * @param {Map<string, ShownRow>} rows @param {number} nowMs @param {number} endOfTodayMs @param {Known} catalogue
- * @returns {Round}
- */
-export const buildRound = (rows, nowMs, endOfTodayMs, catalogue) => ({
-  items: inOrder(allItems(rows, catalogue), nowMs, endOfTodayMs),
-  done: doneLately(eventsByColony(rows).values(), nowMs),
-});
 
 /**
  * What is due now, today and in the next days, the most urgent first. An item that stays in its group stays the same
@@ -57,19 +47,7 @@ function inGroup(item, group) {
 }
 
 /**
- * All that is coming, however far away, in no order; `group` is not yet told.
- * @param {Map<string, ShownRow>} rows @param {Known} catalogue @returns {Item[]}
- */
-export function allItems(rows, catalogue) {
-  const byColony = eventsByColony(rows);
-  return [...rows.values()]
-    .filter((row) => row.kind === 'plan')
-    .filter((plan) => rows.has(plan.set.colony_id))
-    .flatMap((plan) => itemsOfPlan(plan, byColony.get(plan.set.colony_id) ?? [], rows, catalogue));
-}
-
-/**
- * What is coming at one colony.
+ * What is coming at one colony, however far away, in no order; `group` is not yet told.
  * @param {PlanRow} plan @param {EventRow[]} events of its colony @param {Pick<Map<string, ShownRow>, 'get'>} rows its
  *   faults among them @param {Known} catalogue @returns {Item[]}
  */

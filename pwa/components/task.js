@@ -10,6 +10,7 @@ import { Cautions, nameOf, todoInWords, Why } from './in-words.js';
 import { labelled, say, sayOf } from '../words/say.js';
 
 /** @typedef {import('../care/round.js').Item} Item */
+/** @typedef {PointerEvent & {currentTarget: HTMLElement}} Swipe */
 
 /** How far a swipe goes, and what is only a slip of the finger. */
 const FAR_PX = 110;
@@ -117,15 +118,7 @@ export function Task({ item, onOther, onLater }) {
       <${Side} item=${item} />
       <${Head} item=${item} title=${title} />
       <div class="more">
-        ${
-          fault
-            ? html`
-                <div class="steps"><${Why} items=${item.reasons} open /></div>
-              `
-            : html`
-                <${Why} items=${item.reasons} />
-              `
-        }
+        <${Why} items=${item.reasons} open=${fault} />
         <${Cautions} items=${item.cautions} />
       </div>
       <div class="actions">
@@ -203,30 +196,31 @@ export function Task({ item, onOther, onLater }) {
  * @param {(() => void) | null} onSwipe null where there is nothing to do by a swipe
  */
 function useSwipe(onSwipe) {
-  const from = useRef(/** @type {null | {x: number, y: number}} */ (null));
-  /** @param {any} event @param {number} px */
-  const shift = (event, px) => {
-    event.currentTarget.style.transform = px ? `translateX(${px}px)` : '';
+  const from = useRef(/** @type {number | null} */ (null));
+  /** How far the finger is from where it came down. @param {Swipe} event */
+  const moved = ({ clientX }) => (from.current === null ? 0 : clientX - from.current);
+  /** @param {Swipe} event @param {number} px */
+  const shift = ({ currentTarget }, px) => {
+    currentTarget.style.transform = px ? `translateX(${px}px)` : '';
   };
-  /** @param {any} event */
-  const moved = (event) => (from.current ? event.clientX - from.current.x : 0);
   if (!onSwipe) return {};
+  /** @param {Swipe} event */
+  const onPointerCancel = (event) => {
+    from.current = null;
+    shift(event, 0);
+  };
   return {
-    onPointerDown: (/** @type {any} */ event) => {
-      from.current = event.pointerType === 'touch' ? { x: event.clientX, y: event.clientY } : null;
+    onPointerCancel,
+    onPointerDown: (/** @type {Swipe} */ event) => {
+      from.current = event.pointerType === 'touch' ? event.clientX : null;
     },
-    onPointerMove: (/** @type {any} */ event) => {
-      if (from.current) shift(event, moved(event) > SLIP_PX ? Math.min(moved(event), FAR_PX * 1.4) : 0);
+    onPointerMove: (/** @type {Swipe} */ event) => {
+      if (from.current !== null) shift(event, moved(event) > SLIP_PX ? Math.min(moved(event), FAR_PX * 1.4) : 0);
     },
-    onPointerUp: (/** @type {any} */ event) => {
+    onPointerUp: (/** @type {Swipe} */ event) => {
       const far = moved(event) >= FAR_PX;
-      from.current = null;
-      shift(event, 0);
+      onPointerCancel(event);
       if (far) onSwipe();
-    },
-    onPointerCancel: (/** @type {any} */ event) => {
-      from.current = null;
-      shift(event, 0);
     },
   };
 }

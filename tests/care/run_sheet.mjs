@@ -9,7 +9,7 @@ const catalogue = JSON.parse(readFileSync(process.env.GIVEN));
 const { foods } = catalogue;
 const { sheetOfDays } = await load('sheet');
 const { eventsByColony } = await load('lists');
-const { allItems } = await load('round');
+const { allItems } = await import('./whole_round.mjs');
 const { overlayRows } = await load('overlay');
 
 const DAY_MS = 86_400_000;

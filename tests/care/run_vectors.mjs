@@ -11,7 +11,7 @@ const catalogue = JSON.parse(readFileSync(process.env.CATALOGUE));
 const { applyEvent, dueAtMs, levelAt } = await load('gauges');
 const { originVerdict } = await load('origin');
 const { overlayRows } = await load('overlay');
-const { buildRound } = await load('round');
+const { itemsDue } = await import('./whole_round.mjs');
 
 const gauges = read('gauges');
 for (const c of gauges.cases) {
@@ -47,7 +47,7 @@ for (const c of JSON.parse(readFileSync(process.env.PLANS))) {
     const counted = c.log.map((op) => ({ id: op.id, kind: op.kind, rev: 1, by: null, made_ms: 0, set: op.set }));
     const rowsAfter = [rowsBefore[0], { ...rowsBefore[1], set: { ...c.after, inputs_rev: 1 } }, ...counted];
     const told = (item) => ['leftovers', 'fault'].includes(item.what) && item.stand_in.reasons.map((step) => step.code);
-    const due = (rows, outbox) => buildRound(overlayRows(rows, outbox, 'me'), c.now_ms, c.now_ms, catalogue).items
+    const due = (rows, outbox) => itemsDue(overlayRows(rows, outbox, 'me'), c.now_ms, catalogue)
       .map((item) => [item.key, item.due_at_ms, item.urgent, told(item)]).sort();
     assert.deepEqual(due(rowsBefore, entries), due(rowsAfter, []));
   });

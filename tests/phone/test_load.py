@@ -54,7 +54,8 @@ NUMBERS = "() => [...document.querySelectorAll('.done-list li')].map((line) => l
 SOURCES = """() => performance.getEntriesByType('resource')
   .filter(({ name }) => name.includes('/static/') && name.endsWith('.js')).map((each) => each.workerFinalSourceType)"""
 DONE_LATELY = """async () => {
-  const { buildRound } = await import(`/static/${document.body.dataset.build}/care/round.js`);
+  const [{ doneLately }, { eventsByColony }] = await Promise.all(
+    ['round', 'lists'].map((name) => import(`/static/${document.body.dataset.build}/care/${name}.js`)));
   const HOUR_MS = 3_600_000;
   const now = 100 * HOUR_MS;
   const row = (id, kind, hours, set) => [
@@ -67,7 +68,7 @@ DONE_LATELY = """async () => {
     row('put off', 'later', 1, { colony_id: 'b', need: 'sugar', until: '2026-05-01T12:00:00.000+00:00' }),
     row('at a place', 'climate', 1, { place_id: 'p' }),
   ]);
-  return buildRound(rows, now, now, { foods: {}, faults: {}, tasks: {} }).done.map(({ id }) => id);
+  return doneLately(eventsByColony(rows).values(), now).map(({ id }) => id);
 }"""
 
 
