@@ -99,3 +99,10 @@ async () => {
   const asked = performance.getEntriesByType('resource').filter(({ name }) => name.endsWith('/api/sync'));
   return { took, requests: asked.length, asked: asked.reduce((sum, { duration }) => sum + duration, 0) };
 }
+// ---------- how many tasks are due by the end of today, and how many in the next days
+async () => {
+  const { round } = await import(`/static/${document.body.dataset.build}/signals/rows.js`);
+  const { items } = round.peek();
+  const due = items.filter(({ group }) => group !== 'next').length;
+  return [due, items.length - due];
+}

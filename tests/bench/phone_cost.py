@@ -116,7 +116,7 @@ def measure(events: int) -> dict[str, Any]:
             page.goto(f"{server.url}/#/round")
             expect(page.get_by_role("heading", name="The round")).to_be_visible()
             page.wait_for_function("() => document.querySelector('main .task')")
-            page.wait_for_timeout(1000)  # a long list is made piece by piece, what was done at its end
+            page.wait_for_timeout(1000)  # what is seen of a long list is made piece by piece
             session = slow(page, network=False)
             for how, most_ms in PAUSES_MS.items():
                 taps = sorted(_tap(page, most_ms) for _ in range(TAPS))
