@@ -40,7 +40,8 @@ export function followFocus(root) {
     begun = true;
     held = [];
   });
-  new MutationObserver(() => {
+  const look = () => {
+    asked = 0;
     entitle();
     const head = root.querySelector('main h1');
     if (arriving && head instanceof HTMLElement && !root.querySelector('dialog[open]')) {
@@ -53,5 +54,10 @@ export function followFocus(root) {
     const around = held.find((each) => each.isConnected) ?? root.querySelector('main');
     const next = around?.querySelector(CAN_HOLD) ?? head;
     if (next instanceof HTMLElement) hold(next);
+  };
+  // with the next painting, which lays out what is new anyway: to focus at once would lay it out within the drawing
+  let asked = 0;
+  new MutationObserver(() => {
+    asked ||= requestAnimationFrame(look);
   }).observe(root, { childList: true, subtree: true, characterData: true });
 }
