@@ -5,7 +5,7 @@ import { useAttempt } from '../components/attempt.js';
 import { textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { tell } from '../signals/actions.js';
-import { call, get, post } from '../signals/people.js';
+import { get, post, put, takeAway } from '../signals/people.js';
 import { today } from '../signals/clock.js';
 import { rowsOf } from '../signals/rows.js';
 import { syncNow } from '../signals/sync.js';
@@ -21,8 +21,8 @@ export const Doors = ({ code }) => html`
 
 /** @param {{code: string}} props */
 function Phones({ code }) {
-  const [list, setList] = useState(/** @type {any[]} */ ([]));
-  const [found, setFound] = useState(/** @type {any} */ (null));
+  const [list, setList] = useState(/** @type {import('../answers.d.ts').Device[]} */ ([]));
+  const [found, setFound] = useState(/** @type {{code: string, device_name: string} | null} */ (null));
   const { attempt, said } = useAttempt();
   const load = () => attempt(async () => setList((await get('/api/devices')).devices));
   useEffect(() => {
@@ -38,13 +38,13 @@ function Phones({ code }) {
   /** @param {Record<string, string>} who */
   const approve = (who) =>
     attempt(async () => {
-      await post('/api/pairings/approve', { code: found.code, ...who });
+      await post('/api/pairings/approve', { code: found?.code, ...who });
       setFound(null);
       tell(say('house-let-in'));
       await syncNow();
       setList((await get('/api/devices')).devices);
     });
-  /** @param {any} phone */
+  /** @param {import('../answers.d.ts').Phone} phone */
   const signOut = (phone) =>
     confirm(say('house-sign-out-other', { name: phone.name })) &&
     attempt(async () => {
@@ -141,7 +141,7 @@ function Journal() {
       }
       <ul class="done-list">
         ${(all ? entries : entries.slice(0, FEW)).map(
-          (/** @type {any} */ entry) => html`
+          (entry) => html`
             <li key=${entry.id}>
               <div class="grow">
                 <p>${atTheDoors(entry, who(entry.by))}</p>
@@ -189,7 +189,7 @@ function Mail() {
             key=${person.id}
             id=${person.id}
             name=${person.set.name}
-            had=${answer.people.find((/** @type {any} */ each) => each.person_id === person.id)}
+            had=${answer.people.find((each) => each.person_id === person.id)}
             onChange=${ask}
           />
         `,
@@ -202,7 +202,7 @@ function Mail() {
 /** @param {{id: string, name: string, had?: Had, onChange: () => Promise<void>}} props */
 function Mailbox({ id, name, had, onChange }) {
   const { attempt, busy, said } = useAttempt();
-  const path = `/api/mail/${id}`;
+  const path = /** @type {const} */ (`/api/mail/${id}`);
   /** @param {() => Promise<void>} work */
   const change = (work) =>
     attempt(async () => {
@@ -214,7 +214,7 @@ function Mailbox({ id, name, had, onChange }) {
   /** @param {string} address */
   const send = (address) =>
     change(async () => {
-      const { outcome } = await call('PUT', path, { address });
+      const { outcome } = await put(path, { address });
       if (outcome !== 'sent') throw new Error(say('house-mail-not-sent', { why: outcome }));
     });
   /** @param {Event} event */
@@ -229,7 +229,7 @@ function Mailbox({ id, name, had, onChange }) {
   }
   const remove = () =>
     change(async () => {
-      await call('DELETE', path, {});
+      await takeAway(path);
       tell(say('house-mail-removed'));
     });
   return html`
