@@ -26,7 +26,7 @@ import { findPhoto } from '../database/photos.js';
 import { keep } from '../signals/actions.js';
 import { useKind } from '../signals/history.js';
 import { catalogue, rows } from '../signals/rows.js';
-import { session } from '../signals/session.js';
+import { openStore } from '../signals/session.js';
 import { choicesOf, labelled, say } from '../words/say.js';
 import { ARROWS, DotStage } from './dot-stage.js';
 
@@ -286,7 +286,7 @@ function correctedIn(all, but) {
 
 /** A picture's own bytes, from this phone or the server. @param {string} id @returns {Promise<Blob>} */
 async function pictureOf(id) {
-  const here = await findPhoto(session.peek().device_id, id).catch(() => undefined);
+  const here = await findPhoto(openStore().deviceId, id).catch(() => undefined);
   if (here) return here.blob;
   const response = await fetch(`/api/photos/${id}`);
   if (!response.ok) throw new Error(`The picture did not come: ${response.status}`);
