@@ -270,3 +270,9 @@ export interface Put {
 
 /** What DELETE is for; it answers nothing. */
 export type Removable = keyof Put;
+
+/** Why there was no answer: `ApiProblem` of sync/api.js, for those who only show it. */
+export interface Problem extends Error {
+  status: number;
+  code: string;
+}

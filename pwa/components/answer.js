@@ -5,13 +5,13 @@ import { saving } from '../signals/saving.js';
 import { inDegrees } from '../words/measures.js';
 import { say } from '../words/say.js';
 
-/** Why there is no answer. @param {import('../sync/api.js').ApiProblem} problem @returns {string} */
+/** Why there is no answer. @param {import('../answers.d.ts').Problem} problem @returns {string} */
 export const whyNot = (problem) => (problem.code === 'offline' ? say('part-needs-server') : inDegrees(problem.message));
 
 /** @typedef {import('../answers.d.ts').Got} Got */
 /**
  * @template {keyof Got} P
- * @typedef {{answer: Got[P] | null, problem: import('../sync/api.js').ApiProblem | null}} Found
+ * @typedef {{answer: Got[P] | null, problem: import('../answers.d.ts').Problem | null}} Found
  */
 
 /**

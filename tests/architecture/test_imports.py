@@ -26,7 +26,7 @@ MAY_IMPORT = {
 }
 VOICE = {"voice.js", "language.js"}
 """What the rooms of the worker may take of the words: it speaks no language, and must not fetch what does."""
-TYPES = {"kinds.d.ts", "messages.d.ts"}
+TYPES = {"answers.d.ts", "kinds.d.ts", "messages.d.ts"}
 """What records hold and messages say, for the type checker alone: comments name it, and no phone gets it."""
 BARE_ALLOWED = {"signals", "components", "screens"}
 IMPORT = re.compile(
