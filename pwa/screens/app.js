@@ -194,7 +194,7 @@ function Banners() {
       told &&
       html`
         <div class="banner" role="alert">
-          <span>${sayOf('saving-told', told.code, { day: fullDay(told.backup_ms ?? 0) })}</span>
+          <span>${told.words ?? sayOf('saving-told', told.code, { day: fullDay(told.backup_ms ?? 0) })}</span>
         </div>
       `
     }

@@ -13,7 +13,7 @@ export const saving = signal({
   /** The browser had emptied this phone's storage, and nobody has read that yet. */
   emptied: false,
   /** What a keeper should know of the server, as it says. */
-  told: /** @type {null | {code: string, backup_ms?: number}} */ (null),
+  told: /** @type {null | {code: string, backup_ms?: number, words?: string}} */ (null),
   /** Before this phone has the whole shelf for the first time: how much of it has come. */
   joining: /** @type {null | number} */ (null),
 });

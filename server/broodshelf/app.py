@@ -28,7 +28,7 @@ from .nudges.outcomes.measures import Measures
 from .people.settling import Witness, settle
 from .records import database
 from .records.data_folder import make_private
-from .records.ended import Revocations
+from .records.ended import Revocations, erased_among
 from .records.epochs import Marks
 from .records.home.alone import alone
 from .records.home.ending import keep_book
@@ -106,6 +106,10 @@ def create_app(
                     take_over(settings.data)
                 with database.reading() as connection:
                     photos.sweep(connection, clock())
+                    erased = erased_among(home.endings.all_of(connection))
+                for household_id in erased:  # which a restored backup brought along once more
+                    photos.forget(household_id)
+                    marks.forget(household_id)
                 past_builds.keep(shell, clock())
         except BroodshelfError:
             database.db.engine.dispose()

@@ -10,26 +10,28 @@ import sqlite3
 import sys
 from pathlib import Path
 
-from flask import Flask
-from sqlalchemy import select
+from sqlalchemy import make_url, select
 from sqlalchemy.exc import SQLAlchemyError
 
 from . import __version__
 from .app import create_app, system_clock
 from .care.calculators import CALCULATORS
-from .commands import household, portable, reckoning
+from .commands import household, move_database, portable, reckoning
 from .commands.serving import Share, nudger, print_link, serve
 from .commands.workers import MOST, supervise
 from .demo.fill import fill
 from .doctor import examine
 from .errors import BroodshelfError
-from .keeping.backup import backup, restore
+from .keeping.backup import backup, restore, set_aside
+from .keeping.updating import update
 from .keeping.verifying import verify
 from .languages import ENGLISH, Told, of_environment, say, say_code, told
 from .people.households import count_households, make_claim_code
 from .people.journal import Doer, note, note_for_all
+from .records.data_folder import make_private
 from .records.database import db, writing
 from .records.epochs import Marks, start_epoch
+from .records.loss import refuse_lost_file
 from .records.store import read_kind
 from .records.tables import households
 from .records.trouble import trouble_of
@@ -58,6 +60,7 @@ def command_line(tag: str = ENGLISH) -> argparse.ArgumentParser:
     parsers["backup"].add_argument("--verify", action="store_true", help=say(tag, "command-backup-verify"))
     portable.add_parsers(commands, tag)
     household.add_parsers(commands, tag)
+    move_database.add_parsers(commands, tag)
     commands.add_parser("doctor", help=say(tag, "command-doctor"))
     commands.add_parser("migrate", help=say(tag, "command-migrate"))
     calculators = commands.add_parser("reckon", help=say(tag, "command-reckon"))
@@ -91,6 +94,8 @@ def main(arguments: list[str] | None = None) -> int:
             return _serve(settings, chosen, tag)
         if chosen.command == "nudger":
             return nudger(settings, tag, supervised=chosen.supervised)
+        if chosen.command == "move-database":
+            return move_database.run(settings, chosen, tag)
         return {
             "pair": pair,
             "demo": demo,
@@ -185,7 +190,7 @@ def keep(settings: Settings, target: Path, tag: str = ENGLISH) -> int:
 def put_back(settings: Settings, source: Path, tag: str = ENGLISH) -> int:
     """Restore a backup and begin a new epoch for every household in it. What was there is kept in an archive."""
     settings.data.mkdir(parents=True, exist_ok=True)
-    aside = _set_aside(settings)
+    aside = set_aside(settings, system_clock())
     restore(settings, source)
     if aside is not None:
         print(say(tag, "command-restore-aside", {"path": aside}))
@@ -201,16 +206,6 @@ def put_back(settings: Settings, source: Path, tag: str = ENGLISH) -> int:
     return 0
 
 
-def _set_aside(settings: Settings) -> Path | None:
-    """Back up the present state before a restore replaces it; None where there is none, or none that can be read."""
-    aside = settings.data / f"before-restore-{system_clock()}.tar.gz"
-    try:
-        backup(settings, aside)
-    except (BroodshelfError, sqlite3.DatabaseError):
-        return None
-    return aside
-
-
 def doctor(settings: Settings, tag: str = ENGLISH) -> int:
     """Print how the server stands; status 1 if something keeps it from working."""
     found = examine(settings, system_clock())
@@ -223,10 +218,13 @@ def doctor(settings: Settings, tag: str = ENGLISH) -> int:
 
 
 def migrate(settings: Settings, tag: str = ENGLISH) -> int:
-    """Bring the database to the present schema, which every start does too."""
-    app: Flask = create_app(settings)
-    engine = app.config["SQLALCHEMY_DATABASE_URI"].split(":")[0]
-    print(say(tag, "command-migrate-done", {"engine": engine}))
+    """Bring the database to the present schema with a backup first; where anything fails it is as it was."""
+    make_private(settings.data)
+    refuse_lost_file(settings.sqlite_file, Marks(settings.data / "marks"))
+    updated = update(settings, system_clock())
+    if updated.backup is not None:
+        print(say(tag, "command-migrate-kept", {"path": updated.backup}))
+    print(say(tag, "command-migrate-done", {"engine": make_url(settings.database_url).get_backend_name()}))
     return 0
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import asdict, dataclass, field
 from pathlib import Path
 from typing import Literal, cast, get_args
 from urllib.parse import unquote, urlsplit
@@ -16,11 +16,10 @@ PREFIX = "BROODSHELF_"
 LOOPBACK = ("127.0.0.1", "localhost", "::1")
 SHORTEST_SECRET = 20
 Signup = Literal["closed", "invited", "open"]
-"""Who may begin a household: nobody but whom the server's own link lets in, whoever was invited, everybody."""
-_NAMES = """
-    PUBLIC_URL DATA DATABASE_URL SECRET VAPID_SUBJECT HOST PORT TRUSTED_PROXY_HOPS PUSH_EXTRA_HOSTS
-    SIGNUP WORKER METRICS_TOKEN METRICS_PORT MQTT_BROKERS MQTT_CA MQTT_TOPICS SMTP_HOST SMTP_PORT
-    SMTP_SECURITY SMTP_USER SMTP_PASSWORD SMTP_FROM
+"""Who may begin a household: whom the server's own link lets in, whoever was invited, everybody."""
+_NAMES = """PUBLIC_URL DATA DATABASE_URL SECRET VAPID_SUBJECT HOST PORT TRUSTED_PROXY_HOPS PUSH_EXTRA_HOSTS
+    SIGNUP HOUSEHOLD_RECORDS HOUSEHOLD_PICTURES HOUSEHOLD_MIB WORKER METRICS_TOKEN METRICS_PORT MQTT_BROKERS
+    MQTT_CA MQTT_TOPICS SMTP_HOST SMTP_PORT SMTP_SECURITY SMTP_USER SMTP_PASSWORD SMTP_FROM
 """
 KNOWN = frozenset(_NAMES.split())
 
@@ -51,6 +50,15 @@ class BrokerSettings:
 
 
 @dataclass(frozen=True, slots=True)
+class Room:
+    """How much a household may keep; the defaults are far more than one needs."""
+
+    records: int = 500_000
+    pictures: int = 20_000
+    mib: int = 2_000
+
+
+@dataclass(frozen=True, slots=True)
 class Settings:
     """What the operator decides. See docs/self-hosting.md for each."""
 
@@ -63,6 +71,7 @@ class Settings:
     trusted_proxy_hops: int = 0
     push_extra_hosts: tuple[str, ...] = ()
     signup: Signup = "closed"
+    room: Room = Room()
     worker_on: bool = True
     mail: MailSettings | None = None
     metrics_token: str = field(default="", repr=False)
@@ -107,6 +116,7 @@ def from_environment(environment: Mapping[str, str]) -> Settings:
         trusted_proxy_hops=get.whole("TRUSTED_PROXY_HOPS", 0, 0, 10),
         push_extra_hosts=get.hosts("PUSH_EXTRA_HOSTS"),
         signup=get.signup("SIGNUP"),
+        room=get.room("HOUSEHOLD_"),
         worker_on=get.flag("WORKER", "on", "off", default=True),
         mail=get.mail(),
         metrics_token=get.secret("METRICS_TOKEN"),
@@ -150,10 +160,12 @@ class _Reader:
 
     def signup(self, name: str) -> Signup:
         value = self.text(name, "closed").lower()
-        for known in get_args(Signup):
-            if value == known:
-                return cast(Signup, known)
+        if value in get_args(Signup):
+            return cast(Signup, value)
         raise BadSetting(PREFIX + name, value, told("setting-one-of", words=", ".join(get_args(Signup))))
+
+    def room(self, begin: str) -> Room:
+        return Room(**{n: self.whole(begin + n.upper(), v, 1, 10**9) for n, v in asdict(Room()).items()})
 
     def secret(self, name: str) -> str:
         value = self.text(name, "")

@@ -45,7 +45,7 @@ def test_a_started_server_is_well_but_for_what_does_not_run(settings):
     started(settings)
     found = levels(settings)
     assert {about for about, level in found.items() if level == "good"} == {
-        "data_folder", "disk", "database", "households", "push_key",
+        "data_folder", "disk", "database", "households", "history", "push_key",
     }  # fmt: skip
     assert found["nudger"] == found["server"] == "look"
 

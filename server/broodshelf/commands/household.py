@@ -9,12 +9,21 @@ from typing import Final
 
 from ..app import system_clock
 from ..errors import CannotKeep
+from ..keeping import files
+from ..keeping.backup import set_aside
+from ..keeping.entries import gather
+from ..keeping.erasing import erase_household
+from ..keeping.one_back import put_household_back
 from ..languages import say, told
 from ..people.invitations import LASTS_DAYS, MOST_AT_ONCE, MOST_DAYS, invite, take_back
-from ..records.database import writing
+from ..people.journal import Doer, note
+from ..people.sizes import measure
+from ..records.database import reading, writing
 from ..settings import Settings
+from ..web.parts import parts
 from . import household_list, household_sheet
 from .opened import opened
+from .portable import which_household
 
 Command = Callable[[Settings, argparse.Namespace, str], int]
 
@@ -31,6 +40,13 @@ def add_parsers(commands: argparse._SubParsersAction[argparse.ArgumentParser], t
     )
     made.add_argument("--sheet", type=Path, metavar="HTML", help=say(tag, "command-invite-sheet"))
     made.add_argument("--take-back", action="store_true", help=say(tag, "command-invite-take-back"))
+    for name in ("export", "delete", "restore"):
+        one = things.add_parser(name, help=say(tag, f"command-household-{name}"))
+        one.add_argument("id", metavar="ID", help=say(tag, "command-household-id"))
+        if name == "delete":
+            one.add_argument("--yes", action="store_true", help=say(tag, "command-yes"))
+        else:
+            one.add_argument("file", type=Path)
 
 
 def run(settings: Settings, chosen: argparse.Namespace, tag: str) -> int:
@@ -63,4 +79,59 @@ def _invite(settings: Settings, chosen: argparse.Namespace, tag: str) -> int:
     return 0
 
 
-_THINGS: Final[Mapping[str, Command]] = {"list": household_list.show, "invite": _invite}
+def _export(settings: Settings, chosen: argparse.Namespace, tag: str) -> int:
+    """Write the records and pictures of one household."""
+    if chosen.file.suffix == ".json":
+        raise CannotKeep(told("household-export-no-json"))
+    with opened(settings):
+        photos = parts().photos
+        with reading() as connection:
+            household_id = which_household(connection, chosen.id)
+            export = gather(connection, household_id)
+        names = photos.names(household_id)
+        pictures = ((name, body) for name in names if (body := photos.read(household_id, name)) is not None)
+        files.write(export, chosen.file, system_clock(), pictures)
+        with writing() as connection:
+            note(connection, Doer(household_id), "export", system_clock())
+    counted = {"n": len(export.entries), "pictures": len(names), "path": chosen.file}
+    print(say(tag, "household-export-done", counted))
+    return 0
+
+
+def _delete(settings: Settings, chosen: argparse.Namespace, tag: str) -> int:
+    """Erase one household; without ``--yes`` only say what would go."""
+    with opened(settings):
+        photos, marks, endings = parts().photos, parts().witness.marks, parts().home.endings
+        if chosen.yes:
+            rows = erase_household(chosen.id, photos, marks, endings, system_clock())
+            print(say(tag, "household-delete-done", {"n": rows}))
+            return 0
+        with reading() as connection:
+            household_id = which_household(connection, chosen.id)
+            size = measure(connection, photos, [household_id])[household_id]
+            name = household_list.name_of(connection, household_id)
+    going = {"name": name, "n": size.records, "pictures": size.pictures}
+    print(say(tag, "household-delete-would", going))
+    return 1
+
+
+def _restore(settings: Settings, chosen: argparse.Namespace, tag: str) -> int:
+    """Put one household back out of a backup; the present state of all is kept in an archive first."""
+    with opened(settings):
+        aside = set_aside(settings, system_clock())
+        if aside is not None:
+            print(say(tag, "command-restore-aside", {"path": aside}))
+        rows = put_household_back(
+            chosen.file, chosen.id, settings.data, parts().witness, parts().photos, system_clock()
+        )
+    print(say(tag, "household-restore-done", {"n": rows}))
+    return 0
+
+
+_THINGS: Final[Mapping[str, Command]] = {
+    "list": household_list.show,
+    "invite": _invite,
+    "export": _export,
+    "delete": _delete,
+    "restore": _restore,
+}

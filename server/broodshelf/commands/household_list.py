@@ -12,18 +12,18 @@ from ..app import system_clock
 from ..languages import say
 from ..languages.numbers import number_in_words
 from ..people.invitations import tally
+from ..people.room import MIB, share_percent
 from ..people.sizes import Size, measure
 from ..people.tables import devices
 from ..records.database import reading
 from ..records.photo_files import PhotoFiles
 from ..records.store import read_kind
 from ..records.tables import households
-from ..settings import Settings
+from ..settings import Room, Settings
 from ..web.parts import parts
 from .opened import opened
 
-MIB = 2**20
-HEADINGS = ("name", "id", "people", "seen", "records", "pictures", "mib")
+HEADINGS = ("name", "id", "people", "seen", "records", "pictures", "mib", "share")
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +42,10 @@ def show(settings: Settings, _chosen: argparse.Namespace, tag: str) -> int:
     with opened(settings), reading() as connection:
         lines = gather(connection, parts().photos)
         invited = tally(connection, system_clock())
-    rows = [[say(tag, f"command-list-{name}") for name in HEADINGS], *(_cells(line, tag) for line in lines)]
+    rows = [
+        [say(tag, f"command-list-{name}") for name in HEADINGS],
+        *(_cells(line, settings.room, tag) for line in lines),
+    ]
     widths = [max(len(row[n]) for row in rows) for n in range(len(HEADINGS))]
     for row in rows:
         texts = [cell.ljust(width) for cell, width in zip(row[:2], widths[:2], strict=True)]
@@ -83,7 +86,7 @@ def name_of(connection: Connection, household_id: str) -> str:
     return "".join(letter for letter in name if letter.isprintable())
 
 
-def _cells(line: Line, tag: str) -> list[str]:
+def _cells(line: Line, room: Room, tag: str) -> list[str]:
     size = line.size
     seen = f"{dt.datetime.fromtimestamp(line.seen_ms / 1000, dt.UTC):%Y-%m-%d %H:%M}" if line.seen_ms else "–"
     return [
@@ -94,4 +97,5 @@ def _cells(line: Line, tag: str) -> list[str]:
         number_in_words(size.records, tag),
         number_in_words(size.pictures, tag),
         number_in_words(round(size.size_bytes / MIB, 1), tag),
+        f"{share_percent(size, room)} %",
     ]

@@ -10,7 +10,7 @@ from pathlib import Path
 from sqlalchemy import Connection, select
 
 from ..app import create_app, system_clock
-from ..errors import CannotKeep
+from ..errors import CannotKeep, Problem
 from ..keeping import files
 from ..keeping.bringing_in import Report, bring_in, make_household
 from ..keeping.entries import BadRow, Entry, gather
@@ -19,10 +19,12 @@ from ..languages import say, told
 from ..people.households import count_households
 from ..people.journal import Doer, note
 from ..records.database import reading, writing
+from ..records.photo_files import PhotoFiles
 from ..records.store import read_kind
 from ..records.tables import households
 from ..rounds.recompute import touched
 from ..settings import Settings
+from ..web.parts import parts
 
 
 def add_parsers(commands: argparse._SubParsersAction[argparse.ArgumentParser], tag: str) -> None:
@@ -61,10 +63,33 @@ def take_in(settings: Settings, chosen: argparse.Namespace, tag: str) -> int:
         doing = chosen.yes and (chosen.skip_bad or not report.bad)
         if doing:
             note(connection, Doer(household_id), "import", system_clock())
+            pictures = _named_pictures(connection, household_id)
         else:
             connection.rollback()
+    if doing and not (chosen.mapping or chosen.map or chosen.kind):
+        with app.app_context():
+            added = _take_pictures(parts().photos, chosen.file, household_id, pictures)
+        if added:
+            print(say(tag, "command-import-pictures", {"n": added}))
     _print_report(report, chosen, tag)
     return 1 if report.bad and not doing else 0
+
+
+def _named_pictures(connection: Connection, household_id: str) -> frozenset[str]:
+    rows = read_kind(connection, household_id, "photo", gone=True)
+    return frozenset(str(row.values.get("sha256")) for row in rows)
+
+
+def _take_pictures(photos: PhotoFiles, source: Path, household_id: str, named: frozenset[str]) -> int:
+    """Put the export's pictures where records of the household name them; return how many were missing."""
+    added = 0
+    for sha256, body in files.pictures_in(source):
+        if sha256 in named:
+            try:
+                added += photos.put_back(household_id, sha256, body)
+            except Problem as problem:
+                raise CannotKeep(problem.told) from problem
+    return added
 
 
 def _read_import(

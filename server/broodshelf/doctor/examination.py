@@ -27,6 +27,7 @@ from ..nudges.channels.push.shared_key import NAME
 from ..nudges.channels.push.subscriptions import anybody_listens, listen_with_other_key
 from ..nudges.health.nudger import nudger_health
 from ..people.households import count_households
+from ..people.sizes import cost_of_a_year
 from ..records import database
 from ..records.data_folder import set_aside_before
 from ..records.ended import Revocations
@@ -148,10 +149,18 @@ def _tables(settings: Settings, now_ms: int) -> Iterator[Finding]:
             else told("doctor-database-unsound", found=sound),
         )
         yield Finding("good", "households", told("doctor-households", n=count_households(connection)))
+        yield _history(connection, now_ms)
         in_use = anybody_listens(connection)
         health = nudger_health(connection, now_ms)
         yield _key(settings, connection, in_use=in_use)
     yield _nudger(health, now_ms)
+
+
+def _history(connection: Connection, now_ms: int) -> Finding:
+    """Say what a year of a household costs in the database, by what came in the last one."""
+    cost = cost_of_a_year(connection, now_ms)
+    numbers = {"n": cost.operations, "households": cost.households, "kib": cost.kib_a_household}
+    return Finding("good", "history", told("doctor-history", **numbers))
 
 
 def _is_sqlite(settings: Settings) -> bool:

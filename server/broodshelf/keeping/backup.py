@@ -28,7 +28,7 @@ from ..records.json_text import read_json
 from ..records.types import is_uuid
 from ..settings import Settings
 from .beside import note_backup, remember
-from .dumps import check_database, require_households, run, sha256_of
+from .dumps import check_database, load_dump, require_households, run, sha256_of
 
 FORMAT = 1
 BESIDE = ("vapid.pem", "vapid_private.pem", "revoked.jsonl")
@@ -78,6 +78,16 @@ def backup(settings: Settings, target: Path) -> int:
         packed.replace(target)
     note_backup(settings, made_ms)
     return target.stat().st_size
+
+
+def set_aside(settings: Settings, now_ms: int) -> Path | None:
+    """Back up the present state before a restore replaces it; None where there is none, or none that can be read."""
+    aside = settings.data / f"before-restore-{now_ms}.tar.gz"
+    try:
+        backup(settings, aside)
+    except (CannotKeep, sqlite3.DatabaseError):
+        return None
+    return aside
 
 
 def restore(settings: Settings, source: Path) -> None:
@@ -148,26 +158,18 @@ def _dump(settings: Settings, target: Path) -> None:
 
 def _load(settings: Settings, dumped: Path) -> None:
     if _engine(settings) == "postgresql":
-        run(
-            "pg_restore",
-            "--clean",
-            "--if-exists",
-            "--no-owner",
-            "--single-transaction",
-            f"--dbname={_libpq(settings)}",
-            str(dumped),
-        )
+        load_dump(dumped, _libpq(settings))
         return
     path = _sqlite_path(settings)
-    _refuse_running(path)
+    refuse_running(path)
     for ending in ("-wal", "-shm"):
         path.with_name(path.name + ending).unlink(missing_ok=True)
     dumped.chmod(0o600)
     dumped.replace(path)
 
 
-def _refuse_running(path: Path) -> None:
-    """A server that still holds the old file would write into nothing."""
+def refuse_running(path: Path) -> None:
+    """Raise ``CannotKeep`` where a server holds the file: one that goes on would write into nothing."""
     if not path.exists():
         return
     present = sqlite3.connect(path, timeout=0.2)

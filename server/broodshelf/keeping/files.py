@@ -21,19 +21,24 @@ from ..languages import Unfit, told, why_of
 from ..model.kinds import KINDS
 from ..records.epochs import write_whole
 from ..records.json_text import mended, read_json
-from ..records.types import LAST_MS, is_uuid
+from ..records.photo_files import MOST_BYTES as MOST_BYTES_A_PICTURE
+from ..records.types import LAST_MS, is_sha256, is_uuid
 from ..sync.envelope import MOST_FIELDS
 from .cells import read_cell, write_cell
 from .entries import EXPORTED, FORMAT, BadRow, Entry, Export, instant_ms, instant_text
 
 MANIFEST: Final = "manifest.json"
+PICTURES: Final = "pictures"
 OWN_COLUMNS: Final = ("id", "made_at", "by")
 MOST_BYTES: Final = 512 * 1024 * 1024
 """An export of this size is not one: a shelf of 100,000 events takes about 40 MB."""
 
 
-def write(export: Export, target: Path, at_ms: int) -> None:
-    """Write an export, readable by its owner only: JSON for ``.json``, a zip for ``.zip``, else a folder."""
+def write(export: Export, target: Path, at_ms: int, pictures: Iterable[tuple[str, bytes]] = ()) -> None:
+    """Write an export, readable by its owner only: JSON for ``.json``, a zip for ``.zip``, else a folder.
+
+    ``pictures``: each with its hash, into a zip or a folder only.
+    """
     head = {
         "format": FORMAT,
         "version": __version__,
@@ -48,9 +53,24 @@ def write(export: Export, target: Path, at_ms: int) -> None:
     tables = {f"{kind}.csv": _table(export, kind) for kind in EXPORTED}
     tables[MANIFEST] = json.dumps(head, indent=1) + "\n"
     if target.suffix == ".zip":
-        _write_zip(target, tables)
+        _write_zip(target, tables, pictures)
     else:
-        _write_folder(target, tables)
+        _write_folder(target, tables, pictures)
+
+
+def pictures_in(source: Path) -> Iterator[tuple[str, bytes]]:
+    """Yield the pictures of an export with their hashes, those of a size that one may have."""
+    if source.is_dir():
+        for file in sorted((source / PICTURES).glob("*.jpg")):
+            if is_sha256(file.stem) and file.is_file() and file.stat().st_size <= MOST_BYTES_A_PICTURE:
+                yield file.stem, file.read_bytes()
+    elif zipfile.is_zipfile(source):
+        with zipfile.ZipFile(source) as archive:
+            for member in archive.infolist():
+                folder, _, name = member.filename.partition("/")
+                named = folder == PICTURES and name.endswith(".jpg") and is_sha256(name.removesuffix(".jpg"))
+                if named and member.file_size <= MOST_BYTES_A_PICTURE:
+                    yield name.removesuffix(".jpg"), archive.read(member)
 
 
 def read(source: Path) -> tuple[Export, list[BadRow]]:
@@ -100,17 +120,19 @@ def _table(export: Export, kind: str) -> str:
     return text.getvalue()
 
 
-def _write_zip(target: Path, tables: Mapping[str, str]) -> None:
+def _write_zip(target: Path, tables: Mapping[str, str], pictures: Iterable[tuple[str, bytes]]) -> None:
     with tempfile.TemporaryDirectory(dir=target.parent) as scratch:
         packed = Path(scratch) / "export"
         with zipfile.ZipFile(packed, "w", zipfile.ZIP_DEFLATED) as archive:
             for name, text in tables.items():
                 archive.writestr(name, _encoded(name, text))
+            for sha256, body in pictures:  # packed already
+                archive.writestr(f"{PICTURES}/{sha256}.jpg", body, zipfile.ZIP_STORED)
         packed.chmod(0o600)
         packed.replace(target)
 
 
-def _write_folder(target: Path, tables: Mapping[str, str]) -> None:
+def _write_folder(target: Path, tables: Mapping[str, str], pictures: Iterable[tuple[str, bytes]]) -> None:
     if target.exists() and (not target.is_dir() or any(target.iterdir())):
         raise CannotKeep(told("import-folder-full", path=target))
     with tempfile.TemporaryDirectory(dir=target.parent) as scratch:
@@ -118,6 +140,9 @@ def _write_folder(target: Path, tables: Mapping[str, str]) -> None:
         made.mkdir(mode=0o700)
         for name, text in tables.items():
             (made / name).write_bytes(_encoded(name, text))
+        for sha256, body in pictures:
+            (made / PICTURES).mkdir(mode=0o700, exist_ok=True)
+            (made / PICTURES / f"{sha256}.jpg").write_bytes(body)
         made.replace(target)
 
 

@@ -16,6 +16,7 @@ from ..records.many_rows import are_among
 from ..records.purge import forget_refused, purge_gone, to_purge
 from ..records.store import lock_idle
 from ..records.tables import households
+from ..records.thinning import thin, whose_turn
 from ..rounds.tables import occurrences
 from ..sensing.intake import forget_old_readings
 from .channels.push.subscriptions import forget_guests
@@ -31,8 +32,9 @@ ROWS_A_TICK: Final = 1000
 def tidy_some(now_ms: int) -> bool:
     """Go on with the day's tidying, if it is not done; say whether this was its end.
 
-    Rows gone for over 400 days are purged and answers to what was refused over 90 days ago forgotten, some households a
-    tick; then what was told over 90 days ago is deleted, and pairings and codes that ended a day ago.
+    Rows gone for over 400 days are purged, answers to what was refused over 90 days ago forgotten and once a month what
+    only repeats thinned, some households a tick; then what was told over 90 days ago is deleted, and pairings and codes
+    that ended a day ago.
     """
     with reading() as connection:
         rows = connection.execute(select(nudger_state.c.name, nudger_state.c.at_ms))
@@ -51,6 +53,10 @@ def tidy_some(now_ms: int) -> bool:
         with writing() as connection:
             for household_id in lock_idle(connection, purgeable):
                 purge_gone(connection, household_id, now_ms)
+    for household_id in whose_turn(portion, now_ms):
+        with writing() as connection:
+            for each in lock_idle(connection, [household_id]):
+                thin(connection, each, now_ms)
     if len(portion) == HOUSEHOLDS_A_TICK or _forget(now_ms - KEPT_MS):
         return False
     with writing() as connection:

@@ -7,12 +7,13 @@ from typing import Final
 
 from sqlalchemy import Connection, delete, insert, select, update
 
-from ..records.ended import Revocation, Revocations, What
+from ..records.ended import Revocation, Revocations, What, erased_among
 from ..records.home.port import Endings
 from ..records.many_rows import is_among
 from ..records.purge import purged_among
 from ..records.store import Ledger, read_kind, read_record
 from ..records.tables import households, purged, records, revisions
+from ..records.whole import erase
 from .leaving import end_people
 from .passes import end_pass
 from .secrets import hash_token, new_token
@@ -59,16 +60,26 @@ def apply_revocations(connection: Connection, revocations: Revocations, endings:
     mend_revocations(connection, revocations)
     endings.agree(connection)
     by_kind: dict[What, list[Revocation]] = {}
-    for ending in endings.all_of(connection):
+    noted = endings.all_of(connection)
+    for ending in noted:
         by_kind.setdefault(ending.what, []).append(ending)
     back = by_kind.pop("person_back", [])
-    forgotten = 0
+    forgotten = _erased(connection, erased_among(noted))
     for what, found in by_kind.items():
         if what == "person":
             found = _who_stayed_away(found, back)
         apply = _APPLY.get(what)
         forgotten += apply(connection, found) if apply is not None else 0
     return forgotten
+
+
+def _erased(connection: Connection, erased: frozenset[str]) -> int:
+    """Erase again the households that were erased, wherever a restored database has them."""
+    here = set(connection.scalars(households.select().with_only_columns(households.c.id)))
+    again = sorted(erased & here)
+    for household_id in again:
+        erase(connection, household_id)
+    return len(again)
 
 
 def _who_stayed_away(removed: Iterable[Revocation], back: Iterable[Revocation]) -> list[Revocation]:

@@ -12,12 +12,13 @@ from dataclasses import dataclass
 from sqlalchemy import Column, ColumnElement, Connection, Integer, case, cast, func, select
 from sqlalchemy import literal_column as sql
 
-from ..model.kinds import KINDS
+from ..model.gauges import DAY_MS
+from ..records.history import DERIVED
 from ..records.many_rows import is_among
 from ..records.photo_files import PhotoFiles
 from ..records.tables import operations, records, revisions
 
-_DERIVED = tuple(name for name, kind in KINDS.items() if kind.group == "derived")
+YEAR_MS = 365 * DAY_MS
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +35,7 @@ def measure(connection: Connection, photos: PhotoFiles, household_ids: Iterable[
     wanted = list(household_ids)
     found = {household_id: Size(size_bytes=photos.size_bytes(household_id)) for household_id in wanted}
     r, v, o = records.c, revisions.c, operations.c
-    there = r.gone.is_(False) & r.kind.not_in(_DERIVED)
+    there = r.gone.is_(False) & r.kind.not_in(DERIVED)
     counts = connection.execute(
         select(
             r.household_id,
@@ -56,6 +57,35 @@ def measure(connection: Connection, photos: PhotoFiles, household_ids: Iterable[
             had = found[household_id]
             found[household_id] = Size(had.records, had.pictures, had.size_bytes + size_bytes)
     return found
+
+
+@dataclass(frozen=True, slots=True)
+class YearsCost:
+    """What came within a year: operations, of how many households, and what one of them takes in the database, in KiB.
+
+    Counted are the texts of records, of their history and of the answers; indexes and the rest of each row come on top.
+    """
+
+    operations: int
+    households: int
+    kib_a_household: int
+
+
+def cost_of_a_year(connection: Connection, now_ms: int) -> YearsCost:
+    """Reckon what a year costs by what was received in the last one; reads all of it."""
+    since_ms = now_ms - YEAR_MS
+    r, v, o = records.c, revisions.c, operations.c
+    number, owners, answers = connection.execute(
+        select(func.count(), func.count(o.household_id.distinct()), _bytes(o.answer)).where(
+            o.received_ms >= since_ms
+        )
+    ).one()
+    lines = connection.scalar(select(_bytes(v.asked, v.before, v.lost)).where(v.at_ms >= since_ms))
+    made = connection.scalar(
+        select(_bytes(r.fields, r.stamps)).where(r.made_ms >= since_ms, r.kind.not_in(DERIVED))
+    )
+    total = int(answers) + int(lines or 0) + int(made or 0)
+    return YearsCost(int(number), int(owners), -(-total // (1024 * max(int(owners), 1))))
 
 
 def _number(condition: ColumnElement[bool]) -> ColumnElement[int]:

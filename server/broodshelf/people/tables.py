@@ -126,6 +126,17 @@ journal = Table(
 )
 """What happened to a household's doors, for its keepers to read (``people.journal``)."""
 
+household_sizes = Table(
+    "household_sizes",
+    metadata,
+    Column("household_id", ForeignKey("households.id", ondelete="CASCADE"), primary_key=True),
+    Column("records", BigInteger, nullable=False),
+    Column("pictures", BigInteger, nullable=False),
+    Column("bytes", BigInteger, nullable=False),
+    Column("counted_ms", BigInteger, nullable=False),
+)
+"""What a household keeps, as it was counted, and what came since (``people.room``)."""
+
 usage = Table(
     "usage",
     metadata,

@@ -32,11 +32,13 @@ What = Literal[
     "person",
     "person_back",
     "record",
+    "household",
+    "household_back",
 ]
 """A revoked phone or pass, by its id; a session that was signed out, a pass's link, a calendar's address and a
 sensor's token that ended or were replaced, by the hash of what opened them; a pairing by its id and a claim code by its
 hash, once used; a person whose mail address was taken away; a person who was removed, or came back; a record that was
-purged."""
+purged; a household that was erased, or put back on purpose."""
 
 _KINDS: Final[dict[str, What]] = {name: name for name in get_args(What)}
 _ID: Final = r"[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}"
@@ -45,6 +47,7 @@ _LEFT: Final = re.compile(
     rf'"what": "({"|".join(_KINDS)})", "household_id": "({_ID})", "id": "({_ENDED_ID})"'
 )
 """What is enough of a line that was cut or written over to know what was ended."""
+_OF_HOUSEHOLDS: Final = ("household", "household_back")
 UNKNOWN_MS: Final = 1
 """When it was ended, where the line no longer says so: long ago."""
 
@@ -100,6 +103,11 @@ class Revocations:
         ]  # behind the last line break stands nothing, or what a crash cut before it was answered
         return sum(1 for line in whole if line.strip() and not _is_whole(line))
 
+    def forget(self, household_id: str) -> None:
+        """Leave out what was ended of a household that was erased, but for the erasing itself."""
+        kept = [e for e in self.read() if e.household_id != household_id or e.what in _OF_HOUSEHOLDS]
+        write_whole(self.path, "".join(entry.line() for entry in kept))
+
     def write_anew(self, entries: Iterable[Revocation]) -> None:
         """Set the damaged file aside and write one with these entries."""
         if self.path.exists():
@@ -110,6 +118,16 @@ class Revocations:
 
     def _lines(self) -> list[bytes]:
         return self.path.read_bytes().split(b"\n") if self.path.exists() else []
+
+
+def erased_among(endings: Iterable[Revocation]) -> frozenset[str]:
+    """Return the households that were erased and not put back since."""
+    last: dict[str, Revocation] = {}
+    for entry in endings:
+        before = last.get(entry.household_id, entry)
+        if entry.what in _OF_HOUSEHOLDS and entry.at_ms >= before.at_ms:
+            last[entry.household_id] = entry
+    return frozenset(entry.household_id for entry in last.values() if entry.what == "household")
 
 
 def _read_line(line: bytes) -> Revocation | None:

@@ -55,6 +55,10 @@ class Marks:
         if self.folder.exists():
             self.folder.rename(self.folder.with_name(f"{self.folder.name}.before-{now_ms}"))
 
+    def forget(self, household_id: str) -> None:
+        """Take away the note of a household that was erased."""
+        (self.folder / f"{household_id}.json").unlink(missing_ok=True)
+
     def clear(self, household_id: str) -> bool:
         """Set a note aside that is there and cannot be read; say whether there was one."""
         path = self.folder / f"{household_id}.json"

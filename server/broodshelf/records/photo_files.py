@@ -17,6 +17,7 @@ from ..model.gauges import DAY_MS
 from .drawing import Drawing
 from .home.port import Pictures
 from .store import read_kind
+from .types import LAST_MS, is_sha256
 
 MOST_BYTES: Final = 300_000
 HOUSEHOLD_BYTES: Final = 1_000_000_000
@@ -53,6 +54,34 @@ class PhotoFiles:
         drawn = self._drawing.draw(household_id, body)
         if not self._pictures.put(household_id, sha256, drawn, HOUSEHOLD_BYTES):
             raise StoreFull(told("problem-pictures-full"))
+
+    def names(self, household_id: str) -> list[str]:
+        """Return the hashes by which a household's pictures are stored, in order."""
+        return sorted(dict(self._pictures.older_than(LAST_MS)).get(household_id, ()))
+
+    def put_back(self, household_id: str, sha256: str, body: bytes) -> bool:
+        """Store a picture that was given out once; it is drawn anew as any other. Say whether it was missing.
+
+        Raises what ``keep`` does, but for the hash: it is of what the phone once sent.
+        """
+        if not is_sha256(sha256) or self.has(household_id, sha256):
+            return False
+        if len(body) > MOST_BYTES:
+            raise TooLarge(told("problem-picture-large", most=MOST_BYTES))
+        drawn = self._drawing.draw(household_id, body)
+        if not self._pictures.put(household_id, sha256, drawn, HOUSEHOLD_BYTES):
+            raise StoreFull(told("problem-pictures-full"))
+        return True
+
+    def put_drawn(self, household_id: str, sha256: str, drawn: bytes) -> None:
+        """Store a picture as it was drawn here once, out of a backup; one that is there stays."""
+        if is_sha256(sha256) and not self.has(household_id, sha256):
+            self._pictures.put(household_id, sha256, drawn, HOUSEHOLD_BYTES)
+
+    def forget(self, household_id: str) -> None:
+        """Delete all pictures of a household that was erased."""
+        if self.size_bytes(household_id):
+            self._pictures.drop(household_id, self.names(household_id))
 
     def size_bytes(self, household_id: str) -> int:
         """Return how many bytes a household's pictures take."""

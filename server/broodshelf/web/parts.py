@@ -15,12 +15,13 @@ from ..nudges.channels.channel import Channels
 from ..nudges.channels.push.hosts import PushHosts
 from ..nudges.channels.push.vapid import VapidKey
 from ..nudges.outcomes.measures import Measures
-from ..people import quotas
+from ..people import quotas, room
 from ..people.actor import Actor
 from ..people.devices import actor_of, mark_seen, seen_lately
 from ..people.limits import DAY_WINDOWS, MOST_A_MINUTE, add_amount, refuse_beyond
 from ..people.limits import count_try as counted
 from ..people.quotas import Arrival, Share
+from ..people.room import Coming
 from ..people.settling import Witness
 from ..records.apart import enter, every_household
 from ..records.database import reading, writing
@@ -148,6 +149,12 @@ def spend(connection: Connection, sent: Share, size_bytes: int) -> None:
     """Count what a signed-in phone is about to store against its pass, household and address."""
     arrival = Arrival(network_of(request.remote_addr), size_bytes, sent)
     quotas.spend(connection, actor(after_the_pass=True), arrival, now_ms())
+
+
+def take_room(connection: Connection, coming: Coming) -> None:
+    """Count what a signed-in phone brings against the room of its household."""
+    household_id = actor(after_the_pass=True).household_id
+    room.take_room(connection, parts().photos, household_id, parts().settings.room, coming, now_ms())
 
 
 def keeper() -> Actor:

@@ -8,6 +8,7 @@ from ..errors import NotFound
 from ..languages import told
 from ..people.actor import Actor
 from ..people.quotas import Share
+from ..people.room import Coming
 from ..records.database import reading, writing
 from ..records.store import read_record
 from . import bodies
@@ -29,6 +30,7 @@ def send(actor: Actor, record_id: str, body: bytes) -> Response:
     if not p.parts().photos.has(actor.household_id, sha256):
         with writing() as connection:
             p.spend(connection, Share(pictures=1), len(body))
+            p.take_room(connection, Coming(size_bytes=len(body), is_picture=True))
     p.parts().photos.keep(actor.household_id, sha256, body)
     return jsonify(stored=True)
 

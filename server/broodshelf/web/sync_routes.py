@@ -10,9 +10,10 @@ from flask import Blueprint, Response, jsonify, request
 from sqlalchemy import Connection
 
 from ..errors import NotFound
-from ..languages import told
+from ..languages import ENGLISH, told
 from ..people.actor import Actor
 from ..people.quotas import Share
+from ..people.room import coming_with, word_of_room
 from ..records.database import reading, writing
 from ..records.history import read_gone, read_history
 from ..records.soundness import Soundness
@@ -46,9 +47,10 @@ def sync(actor: Actor, body: Given) -> Response:
         if isinstance(ops, list) and ops:
             size_bytes = request.content_length or bodies.SYNC_BODY_BYTES
             p.spend(connection, Share(operations=len(ops), size_bytes=size_bytes), size_bytes)
+            p.take_room(connection, coming_with(ops, size_bytes))
         answer = exchange(connection, actor, body, p.now_ms(), touched)
         see_off(connection, actor, answer.left)
-        told = _told(connection, actor)
+        told = _told(connection, actor) or _word_of_room(connection, actor)
     p.parts().witness.marks.note(actor.household_id, answer.rev, answer.epoch)
     text = answer.text if told is None else f'{answer.text[:-1]},"told":{json.dumps(told)}}}'
     return _sent(text.encode())
@@ -62,6 +64,14 @@ def _told(connection: Connection, actor: Actor) -> dict[str, Any] | None:
     household = read_record(connection, actor.household_id, actor.household_id)
     patience = household.values.get("backup_patience_days") if household is not None else None
     return Soundness(kept).told(connection, patience, p.now_ms())
+
+
+def _word_of_room(connection: Connection, actor: Actor) -> dict[str, Any] | None:
+    """Return what keepers should know of a household that is nearly full."""
+    if actor.role != "keeper":
+        return None
+    language = p.asked_language() or ENGLISH
+    return word_of_room(connection, actor.household_id, p.parts().settings.room, p.now_ms(), language)
 
 
 def _sent(body: bytes) -> Response:

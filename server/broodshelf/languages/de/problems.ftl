@@ -56,6 +56,10 @@ problem-one-of-two = Gib entweder { $one } oder { $other } an.
 problem-quota-address = Von dieser Adresse kam in dieser Stunde sehr viel. Was auf diesem Handy ist, bleibt dort und geht von selbst weiter.
 problem-quota-pass = Dieser Pass hat so viel gesendet, wie ein Pass an einem Tag darf. Was auf diesem Handy ist, bleibt dort und geht morgen, oder mit einem neuen Pass.
 problem-quota-household = Dieser Haushalt hat so viel gesendet, wie einer an einem Tag darf. Was auf diesem Handy ist, bleibt dort und geht morgen.
+problem-room-records = Dieser Haushalt hat so viele Einträge, wie der Server ihm lässt ({ $most }). Was auf diesem Handy ist, bleibt da und geht los, wenn Platz ist: lösch, was niemand braucht, oder frag, wer den Server betreibt.
+problem-room-pictures = Dieser Haushalt hat so viele Bilder, wie der Server ihm lässt ({ $most }). Dieses bleibt auf dem Handy und geht los, wenn Platz ist: lösch welche, oder frag, wer den Server betreibt.
+problem-room-mib = Dieser Haushalt belegt so viel auf dem Server, wie er darf ({ $most } MiB). Was auf diesem Handy ist, bleibt da und geht los, wenn Platz ist: frag, wer den Server betreibt.
+room-nearly-full = Dieser Haushalt hat { $percent } % seines Platzes auf dem Server gefüllt: { $records } von { $most_records } Einträgen, { $pictures } von { $most_pictures } Bildern, { $mib } von { $most_mib } MiB. Nichts ist verloren; bitte um mehr, bevor er voll ist.
 
 ## Pässe und Kalender
 

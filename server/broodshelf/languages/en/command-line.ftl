@@ -41,6 +41,12 @@ command-demo-made = Making an invented shelf: five colonies, four months of hist
 command-backup-done = Wrote { $path } ({ $kib } KiB). It holds keys: keep it where only you can read it.
 command-restore-aside = What was here before is in { $path }.
 command-restore-done = Restored. Start the server; phones send what the backup lacks when they next connect.
+# $path: of an archive.
+command-migrate-kept = What was here before is in { $path }.
+# $what: tables, each with its rows before and after.
+update-lost = rows are missing: { $what }
+# $path: of the backup; $before: a number of a schema; $error: in English.
+update-failed = The database could not be brought to the present schema ({ $error }); it is as it was, at { $before }, and { $path } holds it, too. Start the version of before.
 command-migrate-done = The database is at the present schema: { $engine }
 command-unclaimed = Nobody has claimed this shelf yet. Open this on your phone or here:
 # $code: what is typed where the link cannot be opened.
@@ -63,6 +69,8 @@ command-import-bad = bad: { $where }: { $why }
 # $kind: a kind of record, e.g. feeding; $n (number).
 command-import-added = added { $kind }: { $n }
 command-import-would-add = would add { $kind }: { $n }
+# $n (number): pictures.
+command-import-pictures = added pictures: { $n }
 # $n (number): records.
 command-import-present = { $n } are on this shelf already and stay as they are
 command-import-done = Imported. Phones get it when they next connect.

@@ -17,6 +17,7 @@ doctor-about-set-aside = set aside
 doctor-about-database = database
 doctor-about-database-role = database role
 doctor-about-households = households
+doctor-about-history = history
 doctor-about-push-key = push key
 doctor-about-nudger = nudger
 doctor-about-mail = mail
@@ -54,6 +55,8 @@ doctor-role-free = this role may pass row-level security; give the server one of
 doctor-role-good = row-level security holds it to one household at a time
 # $n (number): households.
 doctor-households = { $n } on this server
+# $n (number): changes; $households (number); $kib (number): kibibytes of each.
+doctor-history = within a year { $n } changes came from { $households } households; with history and answers about { $kib } KiB of texts each, indexes on top (thinned after 400 days: self-hosting.md)
 doctor-key-none = there is none yet; the first start makes it
 doctor-key-wrong = { $file } does not hold a P-256 key in PEM; put the old one back from the backup, or the next start makes a new one, which no phone hears yet
 # $n (number): phones.

@@ -68,3 +68,36 @@ sheet-or-code = Or open { $server } and type this code:
 ## On the first screen of a phone, where everybody may begin a household.
 
 signup-begin = Begin a shelf of your own
+
+## Taking out, erasing, putting back.
+
+household-export-no-json = Pictures do not fit into one JSON document: name a file that ends in .zip, or a new folder.
+# $n (number): records; $pictures (number).
+household-export-done = Wrote { $n } records and { $pictures } pictures to { $path }. Keys and signed-in phones are not in it.
+# $id: what was asked for.
+household-unknown = There is no household { $id } here; 'broodshelf household list' shows those that are.
+# $name: of the household; $n (number): records; $pictures (number).
+household-delete-would = This would erase { $name }: { $n } records, { $pictures } pictures, its phones, links and history. Take it out first ('household export'); do it with --yes.
+# $n (number): rows of the database.
+household-delete-done = Erased: { $n } rows, its pictures and what was noted beside the database. Backups that were made before still hold it; a restore of one leaves it out.
+# $households: ids with names.
+household-not-in-backup = { $path } does not hold the household { $id }; it holds { $households }.
+# $n (number): rows of the database.
+household-restore-done = Put back: { $n } rows. Its phones send what the backup lacks when they next connect; the other households were not touched.
+
+## Into another database.
+
+command-move = copy everything into another database, from SQLite to PostgreSQL or back, with the server stopped
+command-move-to = the other database: sqlite:///PATH or postgresql://USER@HOST/NAME
+move-same = That is the database that the server uses already.
+# $n (number): households; $first: the id of one.
+move-foreign = The other database has { $n } households that this one does not know (the first: { $first }); name an empty one, or one that an earlier move began to fill.
+# $name: of a database.
+move-connected = Somebody else is connected to the database { $name }: stop the servers and nudgers, then move.
+# $table; $here, $there (numbers): rows.
+move-differs = The two differ in the table { $table }: { $here } rows here, { $there } there. Nothing here was changed; start the move again.
+# $number of $of (numbers) households; $id; $n (number): rows.
+move-step = { $number } of { $of }: { $id }, { $n } rows
+move-there = { $number } of { $of }: { $id } is there already, row by row
+# $n (number): rows; $setting: its name.
+move-done = Moved { $n } rows; every table was compared and is the same. Set { $setting } to the other database and start the server. The one here stays as it was.

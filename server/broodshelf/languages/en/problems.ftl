@@ -58,6 +58,12 @@ problem-one-of-two = Give either { $one } or { $other }.
 problem-quota-address = Very much has come from this address within the hour. What is on this phone stays there and goes on by itself.
 problem-quota-pass = This pass has sent as much as a pass may in a day. What is on this phone stays there and goes tomorrow, or with a new pass.
 problem-quota-household = This household has sent as much as one may in a day. What is on this phone stays there and goes tomorrow.
+# $most (number): how many there may be.
+problem-room-records = This household keeps as many records as this server lets it ({ $most }). What is on this phone stays there and goes when there is room: delete what nobody needs, or ask whoever runs the server.
+problem-room-pictures = This household keeps as many pictures as this server lets it ({ $most }). This one stays on this phone and goes when there is room: delete some, or ask whoever runs the server.
+problem-room-mib = This household takes as much of the server’s disk as it may ({ $most } MiB). What is on this phone stays there and goes when there is room: ask whoever runs the server.
+# On every keeper's phone from 80 % on. All are numbers.
+room-nearly-full = This household has filled { $percent } % of its room on the server: { $records } of { $most_records } records, { $pictures } of { $most_pictures } pictures, { $mib } of { $most_mib } MiB. Nothing is lost; ask whoever runs the server for more before it is full.
 
 ## Passes and calendars
 

@@ -56,6 +56,10 @@ problem-one-of-two = Da { $one } o { $other }, uno de los dos.
 problem-quota-address = De esta dirección ha llegado muchísimo en una hora. Lo que está en este teléfono se queda allí y sigue solo.
 problem-quota-pass = Este pase ha enviado lo máximo que puede un pase en un día. Lo que está en este teléfono se queda allí y sale mañana, o con un pase nuevo.
 problem-quota-household = Esta casa ha enviado lo máximo que puede una en un día. Lo que está en este teléfono se queda allí y sale mañana.
+problem-room-records = Esta casa tiene tantas anotaciones como le deja este servidor ({ $most }). Lo que hay en este teléfono se queda en él y sale cuando haya sitio: borra lo que nadie necesita o pregunta a quien lleva el servidor.
+problem-room-pictures = Esta casa tiene tantas fotos como le deja este servidor ({ $most }). Esta se queda en el teléfono y sale cuando haya sitio: borra alguna o pregunta a quien lleva el servidor.
+problem-room-mib = Esta casa ocupa en el servidor todo lo que puede ({ $most } MiB). Lo que hay en este teléfono se queda en él y sale cuando haya sitio: pregunta a quien lleva el servidor.
+room-nearly-full = Esta casa ha llenado el { $percent } % de su sitio en el servidor: { $records } de { $most_records } anotaciones, { $pictures } de { $most_pictures } fotos, { $mib } de { $most_mib } MiB. No se pierde nada; pide más a quien lleva el servidor antes de que se llene.
 
 ## Pases y calendarios
 

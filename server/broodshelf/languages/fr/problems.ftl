@@ -47,6 +47,10 @@ problem-one-of-two = Donne soit { $one }, soit { $other }.
 problem-quota-address = Beaucoup de choses sont venues de cette adresse en une heure. Ce qui est sur ce téléphone y reste et repartira tout seul.
 problem-quota-pass = Ce pass a envoyé tout ce qu’un pass peut envoyer en un jour. Ce qui est sur ce téléphone y reste et partira demain, ou avec un nouveau pass.
 problem-quota-household = Ce foyer a envoyé tout ce qu’il peut en un jour. Ce qui est sur ce téléphone y reste et partira demain.
+problem-room-records = Ce foyer a autant d’éléments que ce serveur lui en laisse ({ $most }). Ce qui est sur ce téléphone y reste et part quand il y a de la place : efface ce dont personne n’a besoin, ou demande à qui s’occupe du serveur.
+problem-room-pictures = Ce foyer a autant de photos que ce serveur lui en laisse ({ $most }). Celle-ci reste sur ce téléphone et part quand il y a de la place : effaces-en, ou demande à qui s’occupe du serveur.
+problem-room-mib = Ce foyer prend sur le serveur toute la place qu’il peut ({ $most } Mio). Ce qui est sur ce téléphone y reste et part quand il y a de la place : demande à qui s’occupe du serveur.
+room-nearly-full = Ce foyer a rempli { $percent } % de sa place sur le serveur : { $records } éléments sur { $most_records }, { $pictures } photos sur { $most_pictures }, { $mib } Mio sur { $most_mib }. Rien n’est perdu ; demande plus de place à qui s’occupe du serveur avant que ce soit plein.
 
 problem-no-pass = Ce pass n’existe pas.
 problem-no-pass-yet = Ce pass n’existe pas. Laisse d’abord ce téléphone se synchroniser, puis réessaie.

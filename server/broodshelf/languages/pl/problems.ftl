@@ -47,6 +47,10 @@ problem-one-of-two = Podaj albo { $one }, albo { $other }.
 problem-quota-address = Z tego adresu przyszło w ciągu godziny bardzo dużo. To, co jest na tym telefonie, zostaje na nim i samo pójdzie dalej.
 problem-quota-pass = Ta przepustka wysłała tyle, ile może w ciągu dnia. To, co jest na tym telefonie, zostaje na nim i pójdzie jutro albo z nową przepustką.
 problem-quota-household = To gospodarstwo wysłało tyle, ile może w ciągu dnia. To, co jest na tym telefonie, zostaje na nim i pójdzie jutro.
+problem-room-records = To gospodarstwo ma tyle zapisów, ile pozwala ten serwer ({ $most }). To, co jest na tym telefonie, zostaje i pójdzie, gdy będzie miejsce: usuń, czego nikt nie potrzebuje, albo zapytaj tego, kto prowadzi serwer.
+problem-room-pictures = To gospodarstwo ma tyle zdjęć, ile pozwala ten serwer ({ $most }). To zostaje na telefonie i pójdzie, gdy będzie miejsce: usuń jakieś albo zapytaj tego, kto prowadzi serwer.
+problem-room-mib = To gospodarstwo zajmuje na serwerze tyle, ile może ({ $most } MiB). To, co jest na tym telefonie, zostaje i pójdzie, gdy będzie miejsce: zapytaj tego, kto prowadzi serwer.
+room-nearly-full = To gospodarstwo zapełniło { $percent } % swojego miejsca na serwerze; zapisy: { $records } z { $most_records }, zdjęcia: { $pictures } z { $most_pictures }, { $mib } z { $most_mib } MiB. Nic nie przepada; poproś o więcej, zanim się zapełni.
 
 problem-no-pass = Nie ma takiej przepustki.
 problem-no-pass-yet = Nie ma takiej przepustki. Niech ten telefon najpierw się zsynchronizuje, potem spróbuj ponownie.

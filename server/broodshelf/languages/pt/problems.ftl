@@ -56,6 +56,10 @@ problem-one-of-two = Dê { $one } ou { $other }, um dos dois.
 problem-quota-address = Veio muita coisa deste endereço dentro de uma hora. O que está neste telefone fica nele e continua sozinho.
 problem-quota-pass = Este passe enviou o máximo que um passe pode num dia. O que está neste telefone fica nele e segue amanhã, ou com um passe novo.
 problem-quota-household = Esta casa enviou o máximo que uma pode num dia. O que está neste telefone fica nele e segue amanhã.
+problem-room-records = Esta casa tem tantas anotações quantas este servidor lhe deixa ({ $most }). O que está neste telefone fica nele e segue quando houver espaço: apague o que ninguém precisa, ou pergunte a quem trata do servidor.
+problem-room-pictures = Esta casa tem tantas fotos quantas este servidor lhe deixa ({ $most }). Esta fica no telefone e segue quando houver espaço: apague algumas, ou pergunte a quem trata do servidor.
+problem-room-mib = Esta casa ocupa no servidor tudo o que pode ({ $most } MiB). O que está neste telefone fica nele e segue quando houver espaço: pergunte a quem trata do servidor.
+room-nearly-full = Esta casa encheu { $percent } % do seu espaço no servidor: { $records } de { $most_records } anotações, { $pictures } de { $most_pictures } fotos, { $mib } de { $most_mib } MiB. Nada se perde; peça mais a quem trata do servidor antes de ficar cheio.
 
 ## Passes e calendários
 

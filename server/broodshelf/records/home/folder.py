@@ -112,6 +112,10 @@ class FolderEndings:
         """Return what was noted of one thing."""
         return [e for e in self.file.read() if e.household_id == household_id and e.id == ended_id]
 
+    def forget(self, connection: Connection, household_id: str) -> None:
+        """Leave out what was ended of a household that was erased, but for the erasing itself."""
+        self.file.forget(household_id)
+
 
 @dataclass(frozen=True, slots=True)
 class FolderBuilds:

@@ -55,6 +55,9 @@ class Endings(Protocol):
     def of_one(self, connection: Connection, household_id: str, ended_id: str) -> list[Revocation]:
         """Return what was noted of one thing, in the order of the ends."""
 
+    def forget(self, connection: Connection, household_id: str) -> None:
+        """Leave out what was ended of a household that was erased, but for the erasing itself."""
+
 
 class Builds(Protocol):
     """The files of builds of the app, packed, by the build's id."""

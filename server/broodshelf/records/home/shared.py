@@ -123,6 +123,13 @@ class SharedEndings:
         e = endings.c
         return _read(connection, e.household_id == household_id, e.ended_id == ended_id)
 
+    def forget(self, connection: Connection, household_id: str) -> None:
+        """Leave out what was ended of a household that was erased, but for the erasing itself."""
+        e = endings.c
+        mine = (e.household_id == household_id, e.what.not_in(("household", "household_back")))
+        connection.execute(delete(endings).where(*mine))
+        self.file.forget(household_id)
+
 
 def _insert(connection: Connection, entries: Iterable[Revocation]) -> None:
     rows = [

@@ -1,0 +1,164 @@
+"""How much a household may keep: records, pictures and bytes.
+
+``household_sizes`` has an exact count and adds what came since, which errs on the full side; so from 80 % on it is
+counted anew once a day, and before anybody is refused. A picture counts with its record, its bytes when they come. Only
+what makes a new record or brings a picture needs room: what changes or deletes what is there is always taken, so that a
+full household can make room by itself. What is refused stays on the phone and goes by itself when there is room.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import Any, Final
+
+from sqlalchemy import Connection, delete, insert, select, update
+
+from ..errors import TooMany
+from ..languages import told
+from ..model.gauges import DAY_MS
+from ..records.photo_files import PhotoFiles
+from ..settings import Room
+from .sizes import Size, measure
+from .tables import household_sizes
+
+WAIT_S: Final = 3_600
+RECOUNT_MS: Final = 60_000
+"""A count so young is believed when somebody would be refused."""
+WARN_PERCENT: Final = 80
+ALWAYS_PERCENT: Final = 95
+"""From here on the word is always there; before, on one day of every week."""
+MIB: Final = 2**20
+
+
+@dataclass(frozen=True, slots=True)
+class Coming:
+    """What a request brings: new records less those that it deletes, those of them that are of pictures, bytes.
+
+    ``is_picture``: the bytes are a picture's.
+    """
+
+    records: int = 0
+    pictures: int = 0
+    size_bytes: int = 0
+    is_picture: bool = False
+
+    @property
+    def needs_room(self) -> bool:
+        """Whether it is more than a change of what is there."""
+        return self.records > 0 or self.pictures > 0 or self.is_picture
+
+
+def coming_with(operations: Iterable[Any], size_bytes: int) -> Coming:
+    """Return what a phone's operations bring, as far as they say: what they are new to was not on the phone before."""
+    records = pictures = 0
+    for operation in operations:
+        if not isinstance(operation, dict):
+            continue
+        values = operation.get("set")
+        is_gone = isinstance(values, dict) and values.get("gone") is True
+        more = -1 if is_gone else 1 if not operation.get("base_rev") else 0
+        records += more
+        pictures += more if operation.get("kind") == "photo" else 0
+    return Coming(records, pictures, size_bytes)
+
+
+def take_room(
+    connection: Connection, photos: PhotoFiles, household_id: str, room: Room, coming: Coming, now_ms: int
+) -> None:
+    """Add what comes to what is counted. Raises ``TooMany`` (code ``quota``) where there is no room for it."""
+    size, counted_ms = _known(connection, household_id)
+    full = coming.needs_room and _full(size, coming, room) is not None
+    near = share_percent(size, room) >= WARN_PERCENT
+    age_ms = None if counted_ms is None else abs(now_ms - counted_ms)
+    if age_ms is None or (full and age_ms >= RECOUNT_MS) or (near and age_ms >= DAY_MS):
+        size = recount(connection, photos, [household_id], now_ms)[household_id]
+    if coming.needs_room and (lacking := _full(size, coming, room)) is not None:
+        what, most = lacking
+        raise TooMany(told(f"problem-room-{what}", most=most), code="quota", retry_after_s=WAIT_S)
+    s = household_sizes.c
+    connection.execute(
+        update(household_sizes)
+        .where(s.household_id == household_id)
+        .values(
+            records=s.records + max(coming.records, 0),
+            pictures=s.pictures + max(coming.pictures, 0),
+            bytes=s.bytes + coming.size_bytes,
+        )
+    )
+
+
+def recount(
+    connection: Connection, photos: PhotoFiles, household_ids: Iterable[str], now_ms: int
+) -> Mapping[str, Size]:
+    """Count what these households keep, put it on record and return it."""
+    sizes = measure(connection, photos, household_ids)
+    if not sizes:
+        return sizes
+    s = household_sizes.c
+    for household_id in sizes:
+        connection.execute(delete(household_sizes).where(s.household_id == household_id))
+    rows = [
+        {
+            "household_id": household_id,
+            "records": size.records,
+            "pictures": size.pictures,
+            "bytes": size.size_bytes,
+            "counted_ms": now_ms,
+        }
+        for household_id, size in sizes.items()
+    ]
+    connection.execute(insert(household_sizes), rows)
+    return sizes
+
+
+def share_percent(size: Size, room: Room) -> int:
+    """Return how much of its room a household takes, in percent of what is fullest."""
+    return max(
+        100 * size.records // room.records,
+        100 * size.pictures // room.pictures,
+        100 * size.size_bytes // (room.mib * MIB),
+    )
+
+
+def word_of_room(
+    connection: Connection, household_id: str, room: Room, now_ms: int, language: str
+) -> dict[str, Any] | None:
+    """Return what keepers are told of a household that is nearly full, in words; None while there is room."""
+    size, counted_ms = _known(connection, household_id)
+    percent = share_percent(size, room)
+    if counted_ms is None or percent < WARN_PERCENT:
+        return None
+    if percent < ALWAYS_PERCENT and now_ms // DAY_MS % 7:
+        return None
+    numbers = {
+        "percent": percent,
+        "records": size.records,
+        "most_records": room.records,
+        "pictures": size.pictures,
+        "most_pictures": room.pictures,
+        "mib": size.size_bytes // MIB,
+        "most_mib": room.mib,
+    }
+    words = told("room-nearly-full", **numbers).in_language(language)
+    return {"code": "household_nearly_full", "words": words}
+
+
+def _known(connection: Connection, household_id: str) -> tuple[Size, int | None]:
+    row = connection.execute(
+        select(household_sizes).where(household_sizes.c.household_id == household_id)
+    ).one_or_none()
+    if row is None:
+        return Size(), None
+    return Size(row.records, row.pictures, row.bytes), row.counted_ms
+
+
+def _full(size: Size, coming: Coming, room: Room) -> tuple[str, int] | None:
+    """Return what there is no room for, and how much there may be of it."""
+    if coming.records > 0 and size.records + coming.records > room.records:
+        return "records", room.records
+    if coming.pictures > 0 and size.pictures + coming.pictures > room.pictures:
+        return "pictures", room.pictures
+    if size.size_bytes + coming.size_bytes > room.mib * MIB:
+        return "mib", room.mib
+    return None
