@@ -14,6 +14,7 @@ OPEN = {
     "/manifest.webmanifest",
     "/static/<build>/<path:name>",
     "/healthz",
+    "/readyz",
     "/feed/<token>.ics",
     "/metrics",
     "/api/whoami",
