@@ -38,10 +38,16 @@ const SIDE_PX = 480;
 const FINEST_PX = 1;
 const WIDEST_PX = 12;
 const FINE = 1.35;
+/** At the second look a body is about so long, and its blobs are no larger. */
+const AGAIN_PX = 20;
+const NARROW_PX = 5;
 /** Blobs weaker than this share of the strongest say nothing. */
 const SAYS = 0.45;
-/** How many times longer a body is than the σ of its best blob (fitted on rendered tubes; a gaster 0.27 wide). */
-const BODY_OF_SIGMA = 11.5;
+/**
+ * How many times longer a body is than the σ of its best blob, fitted on rendered tubes to guess rather too long: a
+ * fifth too long loses a twentieth of the ants, a fifth too short takes heads and gasters for ants of their own.
+ */
+const BODY_OF_SIGMA = 15;
 
 /**
  * A guess from the picture alone: the size at which dark blobs answer most (Lindeberg 1998), the plainest ones' middle.
@@ -49,17 +55,19 @@ const BODY_OF_SIGMA = 11.5;
  * @returns {number} the length of a worker in px
  */
 export function guessedBody(grey) {
-  const share = Math.min(1, SIDE_PX / Math.max(grey.width, grey.height));
-  const small = resized(grey, share);
+  let share = Math.min(1, SIDE_PX / Math.max(grey.width, grey.height));
   let body = (WIDEST_PX / 2) * BODY_OF_SIGMA;
-  // the ground is taken off by the size of a body, so the second guess knows better than the first
-  for (let turn = 0; turn < 2; turn += 1) {
-    const blobs = blobsIn(darkness(small, body), scales(FINEST_PX, WIDEST_PX, FINE), 0.02, FINE);
+  // the ground is taken off by the size of a body, so the second guess, in a picture of its own size, knows better
+  for (const widest_px of [WIDEST_PX, NARROW_PX]) {
+    const small = resized(grey, share);
+    const blobs = blobsIn(darkness(small, body), scales(FINEST_PX, widest_px, FINE), 0.02, FINE);
     const plain = blobs.filter((blob) => blob.strength > SAYS * (blobs[2]?.strength ?? 0));
     const sigmas = plain.map((blob) => blob.sigma_px).sort((a, b) => a - b);
     const middle = sigmas[Math.floor(sigmas.length / 2)];
     if (!middle) break;
-    body = middle * BODY_OF_SIGMA;
+    const found_px = inside((middle * BODY_OF_SIGMA) / share);
+    share = Math.min(1, AGAIN_PX / found_px);
+    body = found_px * share;
   }
   return inside(body / share);
 }
