@@ -97,7 +97,7 @@ def test_the_chance_of_being_best_agrees_with_an_integral_by_scipy(a, b, c, d):
     chances = chance_of_being_best({"x": Acceptance(a, b), "y": Acceptance(c, d)})
     x, y = stats.beta(a, b), stats.beta(c, d)
     # over quantiles of x, so that the integrand is bounded even where its density is not
-    expected, _ = integrate.quad(lambda q: float(y.cdf(x.ppf(q))), 0, 1, limit=200)
+    expected, _ = integrate.quad(lambda q: float(y.cdf(x.ppf(q))), 0, 1, limit=200, epsabs=1e-6)
 
     assert chances["x"] == pytest.approx(expected, abs=2e-3)
     assert sum(chances.values()) == pytest.approx(1)

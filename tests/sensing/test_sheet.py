@@ -66,7 +66,7 @@ def test_rows_that_cannot_be_read_are_told_by_their_line_and_the_others_count():
     assert len(found.readings) == 1
     assert found.bad_rows == 6
     assert [line for line, _ in found.bad] == [3, 4, 6, 7, 8, 9]
-    assert "'yesterday' is no time" in found.bad[0][1]
+    assert "“yesterday” is no time" in str(found.bad[0][1])
 
 
 @pytest.mark.parametrize("text", ["", "time,warm\n1,2\n", "when,warm,warm\n1,2,3\n", 'when,warm\n"2026,20\n'])
