@@ -32,6 +32,8 @@ export type BroodSeen = 'none' | 'seen' | 'few' | 'some' | 'many';
 export type Brood = 'eggs' | 'larvae' | 'pupae';
 export type MoveWay = 'offered' | 'on_its_own' | 'forced' | 'finished';
 export type PersonRole = 'keeper' | 'stand_in';
+export type Degrees = 'c' | 'f';
+export type Volumes = 'ml' | 'floz';
 export type FoodNeed = 'sugar' | 'protein' | 'seeds' | 'leaves';
 export type Need = 'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance';
 export type FaultCode = 'leak' | 'flood' | 'mould' | 'escape' | 'mites' | 'many_dead' | 'heater';
@@ -229,6 +231,7 @@ export interface Kept {
  * Somebody of the household. `pass_id`: the pass that a stand-in came by.
  *
  * `language`: the one that they are told in, as `language` or `language-REGION` (BCP 47).
+ * `degrees`, `volumes`: the units that they are told in; those of the region where nobody chose.
  */
 export interface Person {
   /** at most 60 characters */
@@ -239,6 +242,8 @@ export interface Person {
   pass_id?: string | null;
   /** at most 12 characters */
   language?: string | null;
+  degrees?: Degrees | null;
+  volumes?: Volumes | null;
 }
 
 /** Where vessels stand, and how warm and moist it is there. */
@@ -369,7 +374,11 @@ export interface Tasting {
   ended_on?: Day | null;
 }
 
-/** What lets a stand-in in: for these colonies, on these days. `language`: the one that the stand-in reads. */
+/**
+ * What lets a stand-in in: for these colonies, on these days.
+ *
+ * `language`, `degrees`, `volumes`: the language that the stand-in reads, and the units in it.
+ */
 export interface Pass {
   /** at most 60 characters */
   name: string;
@@ -385,6 +394,8 @@ export interface Pass {
   stinging_ok_ids?: Array<string> | null;
   /** at most 12 characters */
   language?: string | null;
+  degrees?: Degrees | null;
+  volumes?: Volumes | null;
   /** 0 to 100000000000000 ms since 1970 UTC; written by the server */
   revoked_at_ms?: number | null;
 }

@@ -1,4 +1,4 @@
-// What a person chooses for this phone alone: its light, its degrees.
+// What a person chooses for this phone: its light, its language and units; the last two also for nudges and mail.
 import { useEffect, useState } from 'preact/hooks';
 import { keep } from '../signals/actions.js';
 import { session } from '../signals/session.js';
@@ -42,41 +42,44 @@ export function LookChoice() {
   `;
 }
 
-/**
- * A unit that follows the phone's region unless it is chosen.
- * @param {{name: string, label: string, units: Array<[string, string]>}} props `name`: what the choice is kept under
+/** Units that follow the phone's region unless they are chosen: where the choice is kept, and what can be chosen.
+ * @typedef {'degrees' | 'volumes'} Unit @returns {Array<[Unit, string, Array<[string, string]>]>}
  */
-function UnitChoice({ name, label, units }) {
+export const unitChoices = () => {
+  const as_phone = /** @type {[string, string]} */ (['', say('look-as-phone')]);
+  return [
+    ['degrees', say('look-degrees'), [as_phone, ['c', '°C'], ['f', '°F']]],
+    ['volumes', say('look-volumes'), [as_phone, ['ml', say('measure-unit-ml')], ['floz', say('measure-fl-oz')]]],
+  ];
+};
+
+/** @param {{name: Unit, label: string, options: Array<[string, string]>}} props */
+function UnitChoice({ name, label, options }) {
   const [unit, setUnit] = useState(localStorage.getItem(name) ?? '');
   /** @param {string} next */
   function pick(next) {
     setUnit(next);
     keepHere(name, next);
+    void tellIn({ [name]: next || null });
   }
   return html`
-    <${Choice} label=${label} value=${unit} onPick=${pick} options=${[['', say('look-as-phone')], ...units]} />
+    <${Choice} label=${label} value=${unit} onPick=${pick} options=${options} />
   `;
 }
 
+/** Let nudges and mail to the keeper come so, too. @param {Partial<import('../kinds.d.ts').Person>} how */
+async function tellIn(how) {
+  const me = session.peek();
+  if (me?.role === 'keeper' && me.person_id) await keep('person', how, me.person_id);
+}
+
 /** In which units it shows warmth and volumes. */
-export const UnitChoices = () => html`
-  <${UnitChoice}
-    name="degrees"
-    label=${say('look-degrees')}
-    units=${[
-      ['c', '°C'],
-      ['f', '°F'],
-    ]}
-  />
-  <${UnitChoice}
-    name="volumes"
-    label=${say('look-volumes')}
-    units=${[
-      ['ml', say('measure-unit-ml')],
-      ['floz', say('measure-fl-oz')],
-    ]}
-  />
-`;
+export const UnitChoices = () =>
+  unitChoices().map(
+    ([name, label, options]) => html`
+      <${UnitChoice} name=${name} label=${label} options=${options} />
+    `,
+  );
 
 /**
  * In which language it speaks. Another one is fetched first, then the page begins anew in it.
@@ -104,24 +107,24 @@ export function LanguageChoice({ label = say('house-language') }) {
 /** @param {string} tag @returns {Promise<void>} rejects where its messages do not come */
 async function choose(tag) {
   await keepLanguage(tag);
-  const me = session.peek();
-  if (me?.role === 'keeper' && me.person_id) {
-    const told = localeOf(languageOf(tag, navigator.languages, languagesThere), navigator.languages);
-    await keep('person', { language: told }, me.person_id); // nudges and mail come in it, too
-  }
+  await tellIn({ language: localeOf(languageOf(tag, navigator.languages, languagesThere), navigator.languages) });
   goOver();
 }
 
 /**
- * Speak the language that the keeper chose for a pass, unless somebody has chosen on this phone.
- * @param {string | null | undefined} tag
+ * Speak as the keeper chose for a pass, unless somebody has chosen on this phone.
+ * @param {Partial<import('../kinds.d.ts').Pass>} given
  */
-export function useLanguageOfPass(tag) {
+export function useLanguageOfPass(given) {
+  const { language: tag, degrees, volumes } = given;
   useEffect(() => {
+    for (const [name, unit] of Object.entries({ degrees, volumes })) {
+      if (unit && !localStorage.getItem(name)) keepHere(name, unit);
+    }
     if (!tag || localStorage.getItem('language')) return;
     const wanted = languageOf(null, [tag], languagesThere);
     if (wanted !== phoneLanguage) void keepLanguage(wanted).then(goOver, () => undefined); // else at the next start
-  }, [tag]);
+  }, [tag, degrees, volumes]);
 }
 
 /** @returns {Array<[string, string]>} the languages that there are, each by its own name */

@@ -17,7 +17,7 @@ import { catalogue, events, rows, rowsOf } from '../signals/rows.js';
 import { syncNow } from '../signals/sync.js';
 import { coloniesInOrder } from '../components/colonies.js';
 import { StandInView } from './standin.js';
-import { languageChoices } from '../components/preferences.js';
+import { languageChoices, unitChoices } from '../components/preferences.js';
 import { nameOf } from '../components/in-words.js';
 import { lazy } from '../components/lazy.js';
 import { say } from '../words/say.js';
@@ -199,6 +199,8 @@ function Pass({ row }) {
 const rowsWith = (ids) => ids.map((id) => rows.value.get(id)).filter((row) => row !== undefined);
 
 const USUAL_DAYS = 7;
+/** How the stand-in is told; what is left open is as their phone. */
+const TOLD = ['language', 'degrees', 'volumes'];
 
 /** A new pass. @param {{trip: Trip | null}} props what to begin with; then the form is where the eye goes */
 function PassForm({ trip }) {
@@ -229,7 +231,7 @@ function PassForm({ trip }) {
         instructions: text('instructions'),
         emergency_contact: text('emergency_contact'),
         stinging_ok_ids: stinging,
-        ...(text('language') ? { language: text('language') } : {}),
+        ...Object.fromEntries(TOLD.flatMap((name) => (text(name) ? [[name, text(name)]] : []))),
       });
       tell(say('saving-saved'));
       formOf(event).reset();
@@ -297,6 +299,22 @@ function PassForm({ trip }) {
           )}
         </select>
       </label>
+      <div class="pair">
+        ${unitChoices().map(
+          ([name, label, options]) => html`
+            <label>
+              ${label}
+              <select name=${name}>
+                ${options.map(
+                  ([unit, words]) => html`
+                    <option value=${unit}>${words}</option>
+                  `,
+                )}
+              </select>
+            </label>
+          `,
+        )}
+      </div>
       ${form.said}
       <button class="button main wide" disabled=${form.busy}>${say('handover-go')}</button>
     </form>

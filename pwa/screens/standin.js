@@ -25,7 +25,7 @@ export function StandInScreen() {
   const { joining } = saving.value;
   /** @type {Partial<import('../care/overlay.js').Fields<'pass'>>} */
   const given = rowsOf('pass').find((row) => row.id === me?.pass?.id)?.set ?? me?.pass ?? {};
-  useLanguageOfPass(given.language);
+  useLanguageOfPass(given);
   if (joining !== null) {
     return html`
       <h1>${say('round-title')}</h1>

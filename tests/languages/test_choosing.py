@@ -7,6 +7,7 @@ import pytest
 from broodshelf.languages import language_of, of_accepted, of_environment
 from broodshelf.languages.choosing import folder_of, region_of
 from broodshelf.languages.pseudo import PSEUDO
+from broodshelf.languages.units import degrees, degrees_apart, volume
 
 
 @pytest.mark.parametrize(
@@ -21,6 +22,11 @@ from broodshelf.languages.pseudo import PSEUDO
         (None, "en"),
         ("../../etc", "en"),
         (PSEUDO, PSEUDO),
+        ("de-u-mu-fahrenhe", "de-u-mu-fahrenhe"),
+        ("en-us-u-ms-metric-mu-celsius", "en-US-u-ms-metric-mu-celsius"),
+        (f"{PSEUDO}-u-mu-celsius", f"{PSEUDO}-u-mu-celsius"),
+        ("de-u-hc-h23-mu-kelvin", "de"),
+        ("tlh-u-mu-celsius", "en-u-mu-celsius"),
     ],
 )
 def test_a_tag_has_the_words_of_its_folder_or_english(tag, found):
@@ -30,6 +36,25 @@ def test_a_tag_has_the_words_of_its_folder_or_english(tag, found):
 def test_the_region_stays_and_decides_on_nothing_but_units():
     assert (folder_of("en-US"), region_of("en-US")) == ("en", "US")
     assert (folder_of("en"), region_of("en")) == ("en", None)
+    assert (folder_of("en-u-mu-celsius"), region_of("en-u-mu-celsius")) == ("en", None)
+    assert (folder_of(f"{PSEUDO}-u-ms-metric"), region_of("de-AT-u-ms-metric")) == (PSEUDO, "AT")
+
+
+@pytest.mark.parametrize(
+    ("tag", "warm", "apart", "water"),
+    [
+        ("en", "22.5 °C", "1 °C", "30 mL"),
+        ("en-US", "73 °F", "1.8 °F", "1 fl oz (30 mL)"),
+        ("en-US-u-mu-celsius", "22.5 °C", "1 °C", "1 fl oz (30 mL)"),
+        ("en-US-u-ms-metric", "73 °F", "1.8 °F", "30 mL"),
+        ("de-u-ms-ussystem-mu-fahrenhe", "73 °F", "1,8 °F", "1 fl oz (30 mL)"),
+        ("de-u-mu-celsius", "22,5 °C", "1 °C", "30 mL"),
+    ],
+)
+def test_a_unit_that_was_chosen_counts_before_that_of_the_region(tag, warm, apart, water):
+    said = degrees(22.5, tag), degrees_apart(1, tag), volume(30, tag)
+
+    assert tuple(each.replace("\u00a0", " ") for each in said) == (warm, apart, water)
 
 
 @pytest.mark.parametrize(
@@ -38,6 +63,7 @@ def test_the_region_stays_and_decides_on_nothing_but_units():
         (None, "en"),
         ("tlh, en-GB;q=0.8", "en-GB"),
         ("en;q=0.1, en-US;q=0.9", "en-US"),
+        ("en-US-u-mu-celsius", "en-US"),
         ("en-US;q=0", "en"),
         ("nonsense;;q=x,*", "en"),
     ],

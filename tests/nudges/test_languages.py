@@ -11,12 +11,13 @@ from tests.nudges.test_messages import FLY, item
 
 from broodshelf.feed.render import Part, Round
 from broodshelf.feed.render import render as calendar
+from broodshelf.languages.choosing import with_units
 from broodshelf.languages.pseudo import ENDED, OVERRIDE, PSEUDO
 from broodshelf.nudges.channels.channel import Delivery
 from broodshelf.nudges.channels.mail.rendering import render as letter
 from broodshelf.nudges.channels.push.rendering import render as push
 from broodshelf.nudges.messages import in_brief, of_code, of_notice, of_round, of_test
-from broodshelf.people.language import languages_of_people
+from broodshelf.people.language import language_of_person, languages_of_people
 from broodshelf.records.database import reading, writing
 from broodshelf.records.store import Ledger
 
@@ -105,3 +106,64 @@ def test_everybody_is_told_in_their_own(shelf: Shelf):
     assert found == {(shelf.id, mira.person_id): PSEUDO}
     assert not_translated(title.replace("Amber", "")) == []
     assert "Protein for Amber" in shelf.notebook.titles
+
+
+SYRUP = {"amount": 30, "unit": "ml", "food_code": "sugar_water", "form": "feeder"}
+
+
+@pytest.mark.parametrize(
+    ("language", "degrees", "volumes", "warm", "syrup"),
+    [
+        ("en-US", "c", None, "20 °C to 25 °C", ": 1 fl oz (30 mL) of sugar water"),
+        ("en-US", "c", "ml", "20 °C to 25 °C", ": 30 mL of sugar water"),
+        ("en-US", None, "ml", "68 °F to 77 °F", ": 30 mL of sugar water"),
+        ("de", "f", None, "68 °F bis 77 °F", ": 30 mL Zuckerwasser"),
+        ("de", "f", "floz", "68 °F bis 77 °F", ": 1 fl oz (30 mL) Zuckerwasser"),
+        (None, "f", None, "68 °F to 77 °F", ": 30 mL of sugar water"),
+    ],
+)
+def test_somebody_is_told_in_the_units_that_they_chose(shelf: Shelf, language, degrees, volumes, warm, syrup):
+    """By nudge and by mail; a calendar says no measures, and comes in their language as ever."""
+    anton = shelf.person("Anton")
+    with writing() as connection:
+        ledger = Ledger(connection, shelf.id)
+        chosen = {"language": language, "degrees": degrees, "volumes": volumes}
+        ledger.put(anton.person_id, "person", chosen, now_ms=shelf.now_ms)
+        ledger.flush()
+    with reading() as connection:
+        tag = language_of_person(connection, shelf.id, anton.person_id)
+
+    items = [item(need="sugar", portion=SYRUP), item(need="barrier", fault="heater")]
+    message = of_round(items, "n", URL, tag)
+    told = json.loads(push(message, "d"))["notification"]
+    written = letter(Delivery("d", message, 1, False, "t"), "a@example.org", "b@example.org", 0)
+    made = calendar("019dd000-0000-7000-8000-00000000feed", "1", URL, [SUGAR_ROUND], tag).decode()
+
+    for said in (told["body"], written.get_content()):
+        plain = said.replace("\u00a0", " ")
+        assert warm in plain
+        assert syrup in plain
+    assert told["lang"] == written["Content-Language"] == (language or "en")
+    assert f"PRODID:-//Broodshelf//Rounds//{(language or 'en').upper()}\r\n" in made
+    assert ("SUMMARY:Zucker für Amber" if language == "de" else "SUMMARY:Sugar for Amber") in made
+
+
+SUGAR_ROUND = Round("k", 0, (Part("Amber", "sugar", False, False, 0),))
+
+
+def test_what_a_stand_in_did_not_choose_is_that_of_the_pass(shelf: Shelf):
+    anton = shelf.person("Anton")
+    with writing() as connection:
+        ledger = Ledger(connection, shelf.id)
+        given = {"name": "P", "colony_ids": [], "starts_on": "2026-05-01", "ends_on": "2026-05-09"}
+        ledger.put(PASS, "pass", {**given, "language": "pl", "degrees": "f"}, now_ms=shelf.now_ms)
+        own = {"pass_id": PASS, "language": "de", "volumes": "floz"}
+        ledger.put(anton.person_id, "person", own, now_ms=shelf.now_ms)
+        ledger.flush()
+    with reading() as connection:
+        found = language_of_person(connection, shelf.id, anton.person_id)
+
+    assert found == with_units("de", "f", "floz") == "de-u-ms-ussystem-mu-fahrenhe"
+
+
+PASS = "019dd000-0000-7000-8000-0000000000aa"

@@ -59,3 +59,26 @@ def test_a_passs_calendar_is_in_the_language_of_the_pass(keeper, browser):
     path = path_of(keeper.post("/api/feeds", {"pass_id": pass_id}))
 
     assert all(OVERRIDE in event.summary for event in events(browser().get(path)))
+
+
+def test_a_chosen_unit_reaches_the_calendar_and_says_no_language(keeper, browser):
+    shelf_of_two(keeper)
+    path = path_of(keeper.post("/api/feeds", {"pass_id": None}))
+    apply(keeper, "person", {"degrees": "f", "volumes": "ml"}, keeper.me["person_id"])
+
+    assert language_of(keeper) == "en-u-ms-metric-mu-fahrenhe"
+    assert browser().get(path).status_code == 200
+
+    apply(keeper, "person", {"language": "de"}, keeper.me["person_id"])
+    assert language_of(keeper) == "de-u-ms-metric-mu-fahrenhe"
+    assert "//DE\r\n" in browser().get(path).text
+
+
+def test_a_pass_that_says_a_unit_leaves_the_language_to_the_phone(keeper, browser):
+    amber, _ = shelf_of_two(keeper)
+    pass_id, link = make_pass(keeper, [amber])
+    apply(keeper, "pass", {"degrees": "c"}, pass_id)
+    guest = browser()
+    guest.client.environ_base["HTTP_ACCEPT_LANGUAGE"] = "en-US"
+
+    assert language_of(open_pass(guest, link)) == "en-US-u-mu-celsius"

@@ -89,6 +89,10 @@ def test_a_phone_that_shows_fahrenheit_stores_celsius_and_shows_again_what_was_t
     )
     assert stored["day_temp_c"] == 24, "a field that nobody touched keeps what was typed in °C"
     assert stored["night_temp_c"] == pytest.approx((68.5 - 32) / 1.8, abs=1e-4)
+    me = page.evaluate(
+        "async () => (await import(`/static/${document.body.dataset.build}/signals/rows.js`)).rowsOf('person')[0].set"
+    )
+    assert me["degrees"] == "f", "nudges and mail come so, too"
     go(page, server, "#/round")
 
     expect(page.get_by_role("article").filter(has_text="93 °F: over 86 °F")).to_contain_text("urgent")

@@ -16,6 +16,7 @@ from typing import Final
 from icalendar import Alarm, Calendar, Event
 
 from ..languages import in_list, language_of, say, say_code
+from ..languages.choosing import without_units
 from ..languages.saying import knows, message_id
 
 LASTS: Final = dt.timedelta(minutes=15)
@@ -52,10 +53,13 @@ class Round:
 def render(
     feed_id: str, name: str, public_url: str, rounds: Iterable[Round], language: str | None = None
 ) -> bytes:
-    """Return the calendar as bytes, in a language. UIDs come from the feed's id and the round's key, so they stay."""
+    """Return the calendar as bytes, in the language of a tag.
+
+    UIDs come from the feed's id and the round's key, so they stay.
+    """
     tag = language_of(language)
     calendar = Calendar()
-    calendar.add("prodid", f"-//Broodshelf//Rounds//{tag.upper()}")
+    calendar.add("prodid", f"-//Broodshelf//Rounds//{without_units(tag).upper()}")
     calendar.add("version", "2.0")
     calendar.add("name", _plain(name))
     calendar.add("x-wr-calname", _plain(name))

@@ -12,7 +12,7 @@ from ..languages import told
 from ..model.gauges import DAY_MS
 from ..model.kinds import Pass, read
 from ..model.tasks import FOR_STAND_IN
-from ..people.language import language_of_person
+from ..people.language import language_of_person, tag_of_pass
 from ..people.passes import window_of
 from ..records.store import read_kind, read_record
 from ..rounds.occurrence_rows import COLUMNS, as_occurrence
@@ -62,10 +62,10 @@ def rounds_of(connection: Connection, feed: Feed, now_ms: int) -> tuple[str, lis
 
 
 def language_of_feed(connection: Connection, feed: Feed) -> str | None:
-    """Return the language of whom a feed is for: of the pass, else of the keeper who made its address."""
+    """Return the tag of whom a feed is for: of the pass, else of the keeper who made its address."""
     if feed.pass_id is not None:
         record = read_record(connection, feed.household_id, feed.pass_id)
-        return None if record is None else read(Pass, record.values).language
+        return None if record is None else tag_of_pass(read(Pass, record.values))
     return (
         None if feed.person_id is None else language_of_person(connection, feed.household_id, feed.person_id)
     )

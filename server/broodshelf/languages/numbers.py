@@ -14,7 +14,7 @@ from babel.dates import format_skeleton
 from babel.lists import format_list
 from fluent.runtime.types import FluentNumber, fluent_number
 
-from .choosing import folder_of, region_of
+from .choosing import folder_of, region_of, without_units
 from .pseudo import PSEUDO
 
 ISO_DAY: Final = re.compile(r"\d{4}-\d\d-\d\d")
@@ -26,8 +26,10 @@ GROUPED_FROM_FIVE_DIGITS: Final = frozenset({"es", "pl", "pt_PT"})
 @lru_cache(maxsize=64)
 def locale_of(tag: str) -> Locale:
     """Return Babel's locale of a tag; its language alone where it knows no such region."""
-    language = "en" if tag == PSEUDO else folder_of(tag)
-    return Locale.negotiate([tag.replace("-", "_"), language], [*_with_region(tag), language]) or Locale("en")
+    plain = without_units(tag)
+    language = "en" if plain == PSEUDO else folder_of(plain)
+    known = [*_with_region(plain), language]
+    return Locale.negotiate([plain.replace("-", "_"), language], known) or Locale("en")
 
 
 def _with_region(tag: str) -> list[str]:

@@ -1,4 +1,4 @@
-"""What is measured, as the reader's region measures it: the functions that messages call.
+"""What is measured, in the units that the reader chose, else those of their region: the functions of messages.
 
 ``DEGREES($c)`` gives a temperature, ``DEGREES_APART($c)`` a difference, ``VOLUME($ml)`` a volume. ``unit: "none"``
 leaves the unit of a temperature out, for the first figure of a range. No line breaks before a unit. The same in
@@ -13,7 +13,7 @@ from typing import Any, Final
 
 from fluent.runtime.types import FluentNone
 
-from .choosing import region_of
+from .choosing import UNITS, region_of, unit_of_tag
 from .numbers import number_in_words
 
 FAHRENHEIT: Final = frozenset({"BS", "BZ", "KY", "PR", "PW", "US"})
@@ -34,23 +34,35 @@ def functions(tag: str) -> dict[str, Callable[..., Any]]:
     }
 
 
+def in_fahrenheit(tag: str) -> bool:
+    """Return whether temperatures are told in °F."""
+    chosen = unit_of_tag(tag, "mu")
+    return region_of(tag) in FAHRENHEIT if chosen is None else chosen == UNITS["mu"]["f"]
+
+
+def in_fluid_ounces(tag: str) -> bool:
+    """Return whether volumes are told in fluid ounces, too."""
+    chosen = unit_of_tag(tag, "ms")
+    return region_of(tag) in FLUID_OUNCES if chosen is None else chosen == UNITS["ms"]["floz"]
+
+
 def degrees(celsius: float, tag: str, unit: str = "") -> str:
     """Return a temperature, to a tenth of °C or in whole °F. ``unit`` "none": the figure alone."""
-    fahrenheit = region_of(tag) in FAHRENHEIT
+    fahrenheit = in_fahrenheit(tag)
     figure = _rounded(celsius * 1.8 + 32, 0, tag) if fahrenheit else _rounded(celsius, 1, tag)
     return figure if unit == "none" else _with(figure, "°F" if fahrenheit else "°C")
 
 
 def degrees_apart(celsius: float, tag: str) -> str:
     """Return how far two temperatures lie apart, to a tenth."""
-    fahrenheit = region_of(tag) in FAHRENHEIT
+    fahrenheit = in_fahrenheit(tag)
     return _with(_rounded(celsius * 1.8 if fahrenheit else celsius, 1, tag), "°F" if fahrenheit else "°C")
 
 
 def volume(ml: float, tag: str) -> str:
     """Return a volume; where it is said in fluid ounces, mL stand beside them, as a syringe has no others."""
     metric = _with(number_in_words(ml, tag), "mL")
-    if region_of(tag) not in FLUID_OUNCES or ml < LEAST_ML:
+    if ml < LEAST_ML or not in_fluid_ounces(tag):
         return metric
     return f"{_with(_rounded(ml / ML_PER_FL_OZ, 1, tag), 'fl oz')} ({metric})"
 

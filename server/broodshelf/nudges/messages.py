@@ -1,7 +1,7 @@
 """What is said: one message for all that one person should do in one round, and the few others there are. Pure.
 
 How a message looks on a phone or in a mailbox is the affair of ``channels``. A message comes in the language of whom
-it is for; ``language`` is a tag of theirs, None where nobody said.
+it is for; ``language`` is a tag of theirs, with their units if they chose any; None where nobody said.
 """
 
 from __future__ import annotations

@@ -18,7 +18,7 @@ from .forms import (
     WholeNumber,
     Zone,
 )
-from .words import PersonRole, PlaceType
+from .words import Degrees, PersonRole, PlaceType, Volumes
 
 
 @dataclass(slots=True, kw_only=True)
@@ -43,12 +43,15 @@ class Person:
     """Somebody of the household. ``pass_id``: the pass that a stand-in came by.
 
     ``language``: the one that they are told in, as ``language`` or ``language-REGION`` (BCP 47).
+    ``degrees``, ``volumes``: the units that they are told in; those of the region where nobody chose.
     """
 
     name: Annotated[str, Text(60)]
     role: Annotated[PersonRole | None, SERVER] = None
     pass_id: Annotated[str | None, Ref("pass", awaited=False), SERVER] = None
     language: LanguageTag | None = None
+    degrees: Degrees | None = None
+    volumes: Volumes | None = None
 
 
 @dataclass(slots=True, kw_only=True)
@@ -78,7 +81,10 @@ class Vessel:
 
 @dataclass(slots=True, kw_only=True)
 class Pass:
-    """What lets a stand-in in: for these colonies, on these days. ``language``: the one that the stand-in reads."""
+    """What lets a stand-in in: for these colonies, on these days.
+
+    ``language``, ``degrees``, ``volumes``: the language that the stand-in reads, and the units in it.
+    """
 
     name: Annotated[str, Text(60)]
     colony_ids: Annotated[list[str], ListOf(Ref("colony", awaited=False), 200)]
@@ -88,4 +94,6 @@ class Pass:
     emergency_contact: Annotated[str, Text(200)] | None = None
     stinging_ok_ids: Annotated[list[str], ListOf(Ref("colony", awaited=False), 200)] | None = None
     language: LanguageTag | None = None
+    degrees: Degrees | None = None
+    volumes: Volumes | None = None
     revoked_at_ms: Annotated[int | None, WholeNumber(0, 10**14, "ms since 1970 UTC"), SERVER] = None

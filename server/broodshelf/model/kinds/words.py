@@ -39,6 +39,8 @@ BroodSeen = Literal["none", "seen", "few", "some", "many"]
 Brood = Literal["eggs", "larvae", "pupae"]
 MoveWay = Literal["offered", "on_its_own", "forced", "finished"]
 PersonRole = Literal["keeper", "stand_in"]
+Degrees = Literal["c", "f"]
+Volumes = Literal["ml", "floz"]
 
 STAGES: Final[tuple[str, ...]] = get_args(Stage)
 FOUNDING_MODES: Final[tuple[str, ...]] = get_args(FoundingMode)

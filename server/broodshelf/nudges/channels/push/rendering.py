@@ -10,6 +10,7 @@ import json
 from typing import Any, Final
 
 from ....languages import say
+from ....languages.choosing import without_units
 from ...messages import Item, Message, clip, in_brief
 
 MOST_BYTES: Final = 3000
@@ -39,7 +40,7 @@ def _payload(message: Message, delivery_id: str, kept: int) -> bytes:
             "body": _body(message, min(kept, MOST_LINES) or MOST_LINES),
             "navigate": message.url,
             "tag": message.tag,
-            "lang": message.language,
+            "lang": without_units(message.language),
             "data": {},
         },
         "broodshelf": {
