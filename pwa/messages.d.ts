@@ -811,11 +811,11 @@ export interface Messages {
   'larder-left-now': null;
   'larder-lots': null;
   'larder-mix': null;
-  'larder-ml-water': null;
   'larder-name': null;
   'larder-never': null;
   'larder-no-amount': null;
   'larder-no-tint': null;
+  'larder-of-water': { unit: string | number };
   'larder-of-weight': null;
   'larder-origin': null;
   'larder-over': null;
@@ -937,6 +937,7 @@ export interface Messages {
   'measure-amount-seed': { count: number };
   'measure-amount-slice': { count: number };
   'measure-ask-drop': null;
+  'measure-ask-fl-oz': null;
   'measure-ask-leaf': null;
   'measure-ask-leg': null;
   'measure-ask-mg': null;
@@ -2143,7 +2144,6 @@ export type Group =
   | 'larder-by'
   | 'larder-get'
   | 'larder-left'
-  | 'larder-ml'
   | 'larder-no'
   | 'larder-of'
   | 'larder-size'
@@ -2191,6 +2191,7 @@ export type Group =
   | 'measure'
   | 'measure-amount'
   | 'measure-ask'
+  | 'measure-ask-fl'
   | 'measure-fl'
   | 'measure-tint'
   | 'measure-unit'

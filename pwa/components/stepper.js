@@ -14,11 +14,11 @@ function stepAt(value, least) {
 }
 
 /**
- * An amount in real units, changed by two big buttons; the steps grow with the amount.
+ * An amount in real units, changed by two big buttons; the steps grow with the amount. `words` say all of it.
  * @param {{label: string, value: number, step: number, most: number, unit: string,
- *   onChange: (value: number) => void}} props
+ *   words?: string, onChange: (value: number) => void}} props
  */
-export function Stepper({ label, value, step, most, unit, onChange }) {
+export function Stepper({ label, value, step, most, unit, words, onChange }) {
   const set = (/** @type {number} */ next) => onChange(Math.min(most, Math.max(step, Math.round(next * 100) / 100)));
   return html`
     <div role="group" aria-label=${label} class="stepper">
@@ -32,8 +32,13 @@ export function Stepper({ label, value, step, most, unit, onChange }) {
         <${Icon} name="less" />
       </button>
       <p>
-        <output>${numeral(value)}</output>
-        <small>${unit}</small>
+        <output>${words ?? numeral(value)}</output>
+        ${
+          !words &&
+          html`
+            <small>${unit}</small>
+          `
+        }
       </p>
       <button
         type="button"

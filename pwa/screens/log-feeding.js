@@ -10,6 +10,7 @@ import { catalogue, events, planOf, rowsOf } from '../signals/rows.js';
 import { runningTasting } from '../signals/tastings.js';
 import { SIZES } from '../care/codes.js';
 import { Cautions } from '../components/in-words.js';
+import { ounces, volume } from '../words/measures.js';
 import { choicesOf, say, sayOf } from '../words/say.js';
 import { capital, shortDay } from '../words/shown.js';
 
@@ -144,6 +145,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
       step=${LEAST[unit] ?? 1}
       most=${MOST[unit] ?? 500}
       unit=${sayOf('measure-unit', unit, { count: amount })}
+      words=${unit === 'ml' && ounces() ? volume(amount) : undefined}
       onChange=${setAmount}
     />
     ${

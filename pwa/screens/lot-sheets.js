@@ -14,6 +14,7 @@ import { keep, tell } from '../signals/actions.js';
 import { now, today } from '../signals/clock.js';
 import { catalogue } from '../signals/rows.js';
 import { TINTS } from '../care/codes.js';
+import { ounces, storedVolume, typedVolume, volumeUnit } from '../words/measures.js';
 import { choicesOf, say, sayOf } from '../words/say.js';
 import { capital, numeral } from '../words/shown.js';
 
@@ -31,6 +32,34 @@ const isAmount = (amount) => amount !== null && amount >= 0 && amount <= MOST;
 export const countedIn = (unit) =>
   /** @type {import('../kinds.d.ts').Unit} */ ({ drop: 'ml', leg: 'piece', slice: 'piece' }[unit] ?? unit);
 
+/** A field that asks how much there is, as the reader measures it; what is stored is in `unit`.
+ * @param {{unit: string, was?: number | null, optional?: boolean}} props
+ */
+const HowMuch = ({ unit, was = null, optional = false }) => html`
+  <label>
+    ${sayOf('measure-ask', unit === 'ml' ? volumeUnit() : unit)}${' '}
+    ${
+      optional &&
+      html`
+        <small>${say('colony-form-optional')}</small>
+      `
+    }
+    <input
+      name="amount"
+      inputmode="decimal"
+      autocomplete="off"
+      required=${!optional}
+      defaultValue=${unit === 'ml' ? typedVolume(was) : (was ?? '')}
+    />
+  </label>
+`;
+
+/** What to store for it. @param {string} text @param {string} unit @param {number | null} [was] */
+function howMuch(text, unit, was) {
+  const amount = numberOf(text);
+  return unit === 'ml' ? storedVolume(amount, was) : amount;
+}
+
 /**
  * How much of a lot is left.
  * @param {{lot: import('../care/overlay.js').ShownRow<'lot'>, title: string, onClose: () => void}} props
@@ -41,7 +70,7 @@ export function LeftSheet({ lot, title, onClose }) {
   /** @param {Event} event */
   function save(event) {
     event.preventDefault();
-    const amount = numberOf(textsOf(event)('amount'));
+    const amount = howMuch(textsOf(event)('amount'), unit, lot.set.amount);
     if (!isAmount(amount)) return refuse(say('larder-no-amount'));
     return attempt(async () => {
       await keep('lot', { amount, unit }, lot.id);
@@ -52,10 +81,7 @@ export function LeftSheet({ lot, title, onClose }) {
   return html`
     <${Sheet} title=${title} onClose=${onClose}>
       <form onSubmit=${save}>
-        <label>
-          ${sayOf('measure-ask', unit)}
-          <input name="amount" inputmode="decimal" required defaultValue=${lot.set.amount ?? ''} />
-        </label>
+        <${HowMuch} unit=${unit} was=${lot.set.amount} />
         ${said}
         <button class="button main wide" disabled=${busy}>${say('colony-form-save')}</button>
       </form>
@@ -100,7 +126,7 @@ export function LotSheet({ onClose }) {
   function save(event) {
     event.preventDefault();
     const text = textsOf(event);
-    const amount = numberOf(text('amount'));
+    const amount = howMuch(text('amount'), unit);
     if (amount !== null && !isAmount(amount)) return refuse(say('larder-no-amount'));
     return attempt(async () => {
       await keep('lot', {
@@ -156,11 +182,7 @@ export function LotSheet({ onClose }) {
             <${TintChoice} value=${tint} onPick=${setTint} />
           `
         }
-        <label>
-          ${sayOf('measure-ask', unit)}${' '}
-          <small>${say('colony-form-optional')}</small>
-          <input name="amount" inputmode="decimal" autocomplete="off" />
-        </label>
+        <${HowMuch} unit=${unit} optional />
         <label>
           ${say('larder-origin')}
           <select
@@ -205,7 +227,9 @@ export function LotSheet({ onClose }) {
 /** A batch of sugar water with its recipe. @param {{onClose: () => void}} props */
 export function MixSheet({ onClose }) {
   const [percent, setPercent] = useState(25);
-  const [water_ml, setWater] = useState(30);
+  const oz = ounces();
+  const [water, setWater] = useState(oz ? 1 : 30);
+  const water_ml = storedVolume(water) ?? 0;
   const [tint, setTint] = useState(/** @type {import('../kinds.d.ts').Tint | ''} */ (''));
   const { attempt, busy, said } = useAttempt();
   const { sugar_g, total_ml } = mixSugarWater(percent, water_ml);
@@ -237,10 +261,10 @@ export function MixSheet({ onClose }) {
       />
       <${Stepper}
         label=${say('larder-water')}
-        value=${water_ml}
-        step=${5}
-        most=${1000}
-        unit=${say('larder-ml-water')}
+        value=${water}
+        step=${oz ? 0.5 : 5}
+        most=${oz ? 32 : 1000}
+        unit=${say('larder-of-water', { unit: say(oz ? 'measure-fl-oz' : 'measure-unit-ml') })}
         onChange=${setWater}
       />
       <p class="lead" role="status">

@@ -6,7 +6,7 @@ import { formOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { Skeleton } from '../components/states.js';
 import { post } from '../signals/people.js';
-import { degreeUnit, inDegrees, storedOf, typedOf } from '../words/measures.js';
+import { degreeUnit, inDegrees, ounces, storedOf, storedVolume, typedOf, typedVolume } from '../words/measures.js';
 import { say, sayIf, sayOf } from '../words/say.js';
 import { capital, numeral } from '../words/shown.js';
 
@@ -150,8 +150,21 @@ const titleOf = ({ code }) => sayOf('reckon', code);
 const whatOf = ({ code }, { name }) =>
   capital(sayIf('calculator-input', `${code}.${name}`) || sayOf('calculator-input', name));
 
+/**
+ * What is typed in the reader's own units, by the unit of the input.
+ * @type {Record<string, {shown: typeof typedOf, stored: typeof storedOf, name: () => string}>}
+ */
+const MEASURED = {
+  '°C': { shown: typedOf, stored: storedOf, name: () => degreeUnit() },
+  mL: {
+    shown: typedVolume,
+    stored: storedVolume,
+    name: () => say(ounces() ? 'measure-fl-oz' : 'measure-unit-ml'),
+  },
+};
+
 /** A figure of an input as the reader is used to it: in fields and limits. @param {Input} input @param {any} value */
-const shownOf = ({ unit }, value) => (unit === '°C' ? typedOf(value) : (value ?? ''));
+const shownOf = ({ unit }, value) => MEASURED[unit]?.shown(value) ?? value ?? '';
 
 /** @param {{input: Input, what: string}} props */
 const NumberField = ({ input, what }) => html`
@@ -173,7 +186,7 @@ const NumberField = ({ input, what }) => html`
 
 /** The unit, unless the name of the input says it already. @param {Input} input @param {string} what */
 function unitOf({ unit }, what) {
-  const words = unit === '°C' ? degreeUnit() : sayIf('calculator-unit', unit) || unit;
+  const words = MEASURED[unit]?.name() ?? (sayIf('calculator-unit', unit) || unit);
   return words && !what.toLowerCase().includes(words)
     ? html`
         ${' '}
@@ -233,12 +246,10 @@ function valuesOf(asked, form) {
     const text = String(data.get(name) ?? '');
     if (kind === 'yes_no') found[name] = data.has(name);
     else if (text) {
-      found[name] =
-        kind !== 'number'
-          ? text
-          : unit === '°C'
-            ? storedOf(Number(text), typeof usual === 'number' ? usual : null)
-            : Number(text);
+      const measured = MEASURED[unit];
+      const was = typeof usual === 'number' ? usual : null;
+      if (kind === 'number') found[name] = measured ? measured.stored(Number(text), was) : Number(text);
+      else found[name] = text;
     }
   }
   return found;

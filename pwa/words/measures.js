@@ -60,13 +60,34 @@ export function volume(ml, oz = ounces()) {
   return oz && ml >= LEAST_ML ? `${withUnit(numeral(ml / ML_PER_FL_OZ, 1), 'fl oz')} (${metric})` : metric;
 }
 
+/** What a field that asks for a volume asks in. @param {boolean} [oz] */
+export const volumeUnit = (oz = ounces()) => (oz ? 'fl_oz' : 'ml');
+
+/**
+ * What stands in such a field for stored mL; typed fluid ounces come back as they were typed.
+ * @param {number | null | undefined} ml @param {boolean} [oz]
+ */
+export const typedVolume = (ml, oz = ounces()) => (ml == null ? '' : String(oz ? hundredths(ml / ML_PER_FL_OZ) : ml));
+
+/**
+ * The mL to store for what a field says; as they were where nobody changed it.
+ * @param {number | null} typed @param {number | null} [was] @param {boolean} [oz]
+ */
+export function storedVolume(typed, was = null, oz = ounces()) {
+  if (typed === null || !oz) return typed;
+  return typedVolume(was, oz) === String(typed) ? was : hundredths(typed * ML_PER_FL_OZ);
+}
+
+/** @param {number} value */
+const hundredths = (value) => Math.round(value * 100) / 100;
+
 /**
  * What stands in a field for a stored temperature; a typed °F comes back as it was typed.
  * @param {number | null | undefined} c
  * @param {boolean} [f]
  */
 export const typedOf = (c, f = fahrenheit()) =>
-  c == null ? '' : String(f ? Math.round(toF(c) * 10) / 10 : Math.round(c * 100) / 100);
+  c == null ? '' : String(f ? Math.round(toF(c) * 10) / 10 : hundredths(c));
 
 /**
  * The °C to store for what a field says; as it was where nobody changed it.

@@ -15,7 +15,7 @@ Object.defineProperty(globalThis, 'navigator', { value: phone, configurable: tru
 const { isSaid, learn, say, sayIf, sayOf } = await load('say');
 const { portionInWords } = await load('portions');
 const { numeral, together, weekDay } = await load('shown');
-const { apart, degrees, fahrenheit, inDegrees, storedOf, temperature, typedOf, volume } = await load('measures');
+const { apart, degrees, fahrenheit, inDegrees, storedOf, storedVolume, temperature, typedOf, typedVolume, volume, volumeUnit } = await load('measures');
 const { directionOf, languageOf, localeOf } = await load('language');
 
 /** Speak a language as a phone of its region does. */
@@ -97,6 +97,20 @@ test('a temperature in a message is shown to a tenth of °C or in whole °F, and
 test('a volume that a cup can measure is shown in fluid ounces beside mL, a smaller one in mL alone', () => {
   speak('en');
   assert.deepEqual([volume(100, true), volume(100, false), volume(0.05, true)].map(plain), ['3.4 fl oz (100 mL)', '100 mL', '0.05 mL']);
+});
+test('every fl oz that is typed with two decimals is shown again as it was typed, and stored in mL', () => {
+  for (let hundredths = 1; hundredths <= 3400; hundredths += 1) {
+    const stored = storedVolume(hundredths / 100, null, true);
+    assert.equal(typedVolume(stored, true), String(hundredths / 100));
+    assert.equal(storedVolume(hundredths / 100, stored, true), stored);
+  }
+  assert.equal(storedVolume(1, null, true), 29.57);
+  assert.equal(storedVolume(Number(typedVolume(100, true)), 100, true), 100);
+  assert.deepEqual([volumeUnit(true), volumeUnit(false)], ['fl_oz', 'ml']);
+});
+test('mL that are typed are stored as they are, and nothing stays nothing', () => {
+  assert.deepEqual([storedVolume(12.345, 3, false), storedVolume(null, 3, true), typedVolume(null, true)], [12.345, null, '']);
+  assert.equal(typedVolume(0.125, false), '0.125');
 });
 test('every °F that is typed with one decimal is shown again as it was typed', () => {
   for (let tenths = 140; tenths <= 1130; tenths += 1) {

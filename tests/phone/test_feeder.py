@@ -53,3 +53,38 @@ def test_a_lot_of_crickets_carries_its_size(phone, server):
     page.get_by_role("button", name=text("larder-go")).click()
 
     expect(page.get_by_text("medium · bought or bred for feeding")).to_be_visible()
+
+
+def test_a_phone_that_measures_in_fluid_ounces_types_and_steps_in_them_and_stores_ml(phone, server):
+    """1 fl oz is 29.5735 mL; of it and a third of its weight in sugar about 36 mL, by hand."""
+    page = phone()
+    claim(page, server)
+    page.goto(f"{server.url}/#/settings")
+    volumes = page.get_by_role("group", name=text("look-volumes"))
+    volumes.get_by_role("button", name=text("measure-fl-oz")).click()
+    page.goto(f"{server.url}/#/larder")
+    page.get_by_role("button", name=text("larder-mix")).click()
+    expect(page.get_by_role("group", name=text("larder-water"))).to_contain_text("1fl oz of water")
+    expect(page.get_by_text("9.8 g of sugar into 1 fl oz (29.57 mL) of warm water")).to_be_visible()
+    page.get_by_role("button", name=text("larder-batch")).click()
+    batch = page.get_by_role("article").filter(has_text="sugar water 25 %")
+    expect(batch).to_contain_text("1.2 fl oz (36 mL)")
+    batch.get_by_role("button", name=text("larder-left-now")).click()
+    left = page.get_by_label(text("measure-ask-fl-oz"))
+    expect(left).to_have_value("1.22")
+    page.get_by_role("button", name="Save").click()
+    expect(page.get_by_role("dialog")).to_have_count(0)
+    assert lots(page) == [[36, "ml"]], "a field that nobody touched keeps what was stored"
+    batch.get_by_role("button", name=text("larder-left-now")).click()
+    left.fill("0.5")
+    page.get_by_role("button", name="Save").click()
+    expect(batch).to_contain_text("0.5 fl oz (14.79 mL)")
+    assert lots(page) == [[14.79, "ml"]]
+
+
+def lots(page) -> list:
+    """What the phone keeps of each lot: amount and unit."""
+    return page.evaluate(
+        "async () => (await import(`/static/${document.body.dataset.build}/signals/rows.js`))"
+        ".rowsOf('lot').map(({ set }) => [set.amount, set.unit])"
+    )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 from tests.nudges.test_languages import not_translated
+from tests.people.support import apply
 
 from broodshelf import errors
 from broodshelf.languages.phones_file import names_of
@@ -63,3 +64,18 @@ def test_each_language_has_its_file_among_those_of_the_build(app, browser):
         assert answer.content_type == "text/plain; charset=utf-8"
         assert ("reason-leak=" in answer.text) == name.endswith("/first.ftl")
         assert "#" not in answer.text
+
+
+def test_a_calculator_answers_in_the_units_of_whoever_asks(keeper):
+    asked = {"percent": 25, "ml": 100}
+    de = {"Accept-Language": "de"}
+    before = keeper.client.post("/api/reckon/sugar_water", json=asked, headers={**SAME, **de}).json["lines"]
+    apply(keeper, "person", {"volumes": "floz", "degrees": "f"}, keeper.me["person_id"])
+    after = keeper.client.post("/api/reckon/sugar_water", json=asked, headers={**SAME, **de}).json["lines"]
+
+    assert "fl oz" not in " ".join(before)
+    assert "3,4\u00a0fl oz (100\u00a0mL)" in " ".join(after)
+    assert "68\u00a0°F" in " ".join(after)
+
+
+SAME = {"Sec-Fetch-Site": "same-origin"}

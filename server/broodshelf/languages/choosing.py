@@ -67,6 +67,12 @@ def with_units(tag: str | None, degrees: str | None, volumes: str | None) -> str
     return (tag or ENGLISH) + units if (units := _units(chosen)) else tag
 
 
+def in_units_of(tag: str | None, other: str | None) -> str | None:
+    """Return a tag with the units of another one."""
+    units = (other or "")[len(without_units(other or "")) :]
+    return (tag or ENGLISH) + units if units else tag
+
+
 def without_units(tag: str) -> str:
     """Return a tag of ``language_of`` as it names the language of a text."""
     return tag.partition(f"{_EXTENSION}-")[0]

@@ -17,9 +17,11 @@ from ..care.plan.larder import spoils_first
 from ..errors import BadRequest, NotFound
 from ..languages import say, say_code, told
 from ..languages.calculating import input_id, title_of, usual_of, why_refused
+from ..languages.choosing import in_units_of
 from ..languages.saying import message_id
 from ..model.quantities import OutOfRange
 from ..people.actor import Actor
+from ..people.language import language_of_person
 from ..records.database import reading
 from ..records.store import read_kind
 from ..rounds.outlook import holiday_outlook, larder_left, larder_outlook
@@ -82,7 +84,7 @@ def calculators() -> Response:
 
 @blueprint.post("/reckon/<code>")
 @open_to("session", body=bodies.INPUTS)
-def reckon(code: str, body: Given) -> Response:
+def reckon(actor: Actor, code: str, body: Given) -> Response:
     """Return what a calculator says of the inputs in the body.
 
     → `{lines}`
@@ -95,7 +97,9 @@ def reckon(code: str, body: Given) -> Response:
     except ValueError as error:
         why = why_refused(code, error)
         raise BadRequest(why, fields={getattr(error, "name", ""): str(why)}) from None
-    language = p.asked_language()
+    with reading() as connection:
+        own = language_of_person(connection, actor.household_id, actor.person_id)
+    language = in_units_of(p.asked_language(), own)
     return jsonify(lines=[say_code(language, line.section, line.code, line.args) for line in lines])
 
 

@@ -37,7 +37,7 @@ larder-go = Hinzufügen
 larder-percent = Zucker
 larder-of-weight = % Zucker nach Gewicht
 larder-water = Wasser
-larder-ml-water = mL Wasser
+larder-of-water = { $unit } Wasser
 
 larder-recipe = Rühre { $sugar_g } g Zucker in warmes Wasser ({ VOLUME($water_ml) }): Das ergibt etwa { VOLUME($total_ml) }.
 larder-cool = Lass es abkühlen, bis es sich am Handgelenk kalt anfühlt. An warmem Wasser kann man sich verbrühen: Halte es von Kindern fern.

@@ -57,6 +57,7 @@ measure-mm = { $mm } mm
 
 measure-ask-drop = Wie viel, in Tropfen
 measure-ask-ml = Wie viel, in mL
+measure-ask-fl-oz = Wie viel, in fl oz
 measure-ask-piece = Wie viel, in Stück
 measure-ask-leg = Wie viel, in Beinen
 measure-ask-slice = Wie viel, in Scheiben

@@ -38,7 +38,8 @@ larder-go = Add it
 larder-percent = Sugar
 larder-of-weight = % sugar by weight
 larder-water = Water
-larder-ml-water = mL of water
+# $unit: mL or fl oz.
+larder-of-water = { $unit } of water
 
 # $sugar_g is a weight in grams.
 larder-recipe = Stir { $sugar_g } g of sugar into { VOLUME($water_ml) } of warm water: about { VOLUME($total_ml) }.

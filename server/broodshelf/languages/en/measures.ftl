@@ -60,6 +60,7 @@ measure-mm = { $mm } mm
 # How much of a food is in the house.
 measure-ask-drop = How much, in drops
 measure-ask-ml = How much, in mL
+measure-ask-fl-oz = How much, in fl oz
 measure-ask-piece = How much, in pieces
 measure-ask-leg = How much, in legs
 measure-ask-slice = How much, in slices

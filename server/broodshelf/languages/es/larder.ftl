@@ -37,7 +37,7 @@ larder-go = Añadir
 larder-percent = Azúcar
 larder-of-weight = % de azúcar en peso
 larder-water = Agua
-larder-ml-water = mL de agua
+larder-of-water = { $unit } de agua
 
 larder-recipe = Disuelve { $sugar_g } g de azúcar en { VOLUME($water_ml) } de agua tibia: salen unos { VOLUME($total_ml) }.
 larder-cool = Deja que se enfríe hasta que lo notes frío en la muñeca. El agua caliente puede quemar: aléjala de los niños.

@@ -57,6 +57,7 @@ measure-mm = { $mm } mm
 
 measure-ask-drop = Cuánto, en gotas
 measure-ask-ml = Cuánto, en mL
+measure-ask-fl-oz = Cuánto, en fl oz
 measure-ask-piece = Cuánto, en piezas
 measure-ask-leg = Cuánto, en patas
 measure-ask-slice = Cuánto, en rodajas

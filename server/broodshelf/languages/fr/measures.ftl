@@ -57,6 +57,7 @@ measure-mm = { $mm } mm
 
 measure-ask-drop = Combien, en gouttes
 measure-ask-ml = Combien, en mL
+measure-ask-fl-oz = Combien, en fl oz
 measure-ask-piece = Combien, en pièces
 measure-ask-leg = Combien, en pattes
 measure-ask-slice = Combien, en rondelles

@@ -81,6 +81,7 @@ measure-mm = { $mm } mm
 
 measure-ask-drop = Ile, w kroplach
 measure-ask-ml = Ile, w mL
+measure-ask-fl-oz = Ile, w fl oz
 measure-ask-piece = Ile, w sztukach
 measure-ask-leg = Ile, w nogach
 measure-ask-slice = Ile, w plasterkach

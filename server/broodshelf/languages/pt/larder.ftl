@@ -37,7 +37,7 @@ larder-go = Adicionar
 larder-percent = Açúcar
 larder-of-weight = % de açúcar em peso
 larder-water = Água
-larder-ml-water = mL de água
+larder-of-water = { $unit } de água
 
 larder-recipe = Misture { $sugar_g } g de açúcar em { VOLUME($water_ml) } de água morna: dá cerca de { VOLUME($total_ml) }.
 larder-cool = Deixe esfriar até parecer frio no pulso. Água quente pode queimar: mantenha longe das crianças.

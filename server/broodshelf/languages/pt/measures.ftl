@@ -57,6 +57,7 @@ measure-mm = { $mm } mm
 
 measure-ask-drop = Quanto, em gotas
 measure-ask-ml = Quanto, em mL
+measure-ask-fl-oz = Quanto, em fl oz
 measure-ask-piece = Quanto, em unidades
 measure-ask-leg = Quanto, em patas
 measure-ask-slice = Quanto, em fatias
