@@ -1429,27 +1429,6 @@ export interface Messages {
   'reckon-source-tube-water': null;
   'reckon-sugar-water': null;
   'reckon-tube-water': null;
-  'reckoned-brood-eggs': { best: string | number; high: string | number; low: string | number };
-  'reckoned-brood-larvae': { best: string | number; high: string | number; low: string | number };
-  'reckoned-brood-pupae': { best: string | number; high: string | number; low: string | number };
-  'reckoned-brood-source': { source: string | number };
-  'reckoned-brood-whole': { best: string | number; high: string | number; low: string | number };
-  'reckoned-cool-already': null;
-  'reckoned-first-workers': { best: number; eggs: number; high: string | number; low: string | number };
-  'reckoned-keeps': { days: string | number; high: string | number; low: string | number };
-  'reckoned-lasts': { days: number };
-  'reckoned-makes': { g: string | number; ml: number };
-  'reckoned-parts-mean': { by: string; percent: string | number; sugar: string | number; water: string | number };
-  'reckoned-serve': { portion: string | number };
-  'reckoned-serving-protein': { days: number; high: string | number; low: string | number; mg: string | number; need: string | number };
-  'reckoned-serving-unknown': null;
-  'reckoned-strength': { density: string | number; g_per_l: string | number; mol_per_l: string | number; percent: string | number };
-  'reckoned-wait': { best: string | number; high: string | number; low: string | number };
-  'reckoned-water-days': { best: string | number; high: string | number; low: string | number };
-  'reckoned-water-loss': { best: string | number; high: string | number; low: string | number };
-  'reckoned-weigh-sugar': { g: string | number };
-  'reckoned-weigh-sweet': { food: string | number; g: string | number };
-  'reckoned-weigh-water': { g: string | number; ml: number };
   'refused-a-year': null;
   'refused-cannot-wait': { hours: string | number };
   'refused-choice': null;
@@ -2436,14 +2415,6 @@ export type Group =
   | 'reckon-source-tube'
   | 'reckon-sugar'
   | 'reckon-tube'
-  | 'reckoned'
-  | 'reckoned-brood'
-  | 'reckoned-cool'
-  | 'reckoned-first'
-  | 'reckoned-parts'
-  | 'reckoned-serving'
-  | 'reckoned-water'
-  | 'reckoned-weigh'
   | 'refused'
   | 'refused-a'
   | 'refused-cannot'

@@ -22,7 +22,7 @@ PARTS: Final = (FIRST, CATALOGUE, SCREENS, CHARTS, COUNTING, ONLINE)
 KEPT: Final = (FIRST, CATALOGUE, SCREENS, CHARTS, COUNTING)
 """What a phone keeps for a day without a connection."""
 SERVER_ONLY: Final = frozenset(
-    {"calendar", "command-line", "doctor", "households", "mail", "nudges", "problems"}
+    {"calendar", "command-line", "doctor", "households", "mail", "nudges", "problems", "reckoned"}
 )
 """What no phone says."""
 _PART_OF: Final[Mapping[str, str]] = {
