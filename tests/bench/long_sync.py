@@ -14,8 +14,8 @@ import sys
 import tempfile
 import time
 from collections import Counter
-from collections.abc import Mapping
-from contextlib import ExitStack
+from collections.abc import Iterator, Mapping
+from contextlib import ExitStack, contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -30,7 +30,8 @@ from broodshelf.sync import envelope
 
 CASES = Path(__file__).parents[2] / "fixtures/sync_cases"
 RUNS_A_HOUSE = 8
-"""A backup packs all that the house holds, so it is left before it is full of earlier runs."""
+"""A backup packs all that the house holds, so it is left before it is full of earlier runs. Its clock goes on from one
+run to the next, and after many it would stand beyond what a phone's clock may say (2100)."""
 
 
 def main() -> int:
@@ -57,11 +58,10 @@ def main() -> int:
         return seen["operations"] >= chosen.operations or time.monotonic() - begun >= chosen.minutes * 60
 
     while not over():
-        with ExitStack() as stack:
-            house = stack.enter_context(_house(stack, chosen.engine))
-            search = Search(house, weights, chosen.tries)
+        with new_house(chosen.engine) as house:
+            search = Search(chosen.engine, weights, chosen.tries)
             for _ in range(RUNS_A_HOUSE):
-                seen["found"] += _run(search, seed, chosen.steps, seen)
+                seen["found"] += _run(search, house, seed, chosen.steps, seen)
                 seed += 1
                 if over():
                     break
@@ -74,28 +74,33 @@ def _processor_s() -> float:
     return time.process_time() + shared_phones().processor_s()
 
 
-def _house(stack: ExitStack, engine: str) -> House:
-    folder = Path(stack.enter_context(tempfile.TemporaryDirectory())) / "data"
-    if engine == "sqlite":
-        return House(folder)
-    return House(folder, stack.enter_context(shared_cluster(folder)).new_database())
+@contextmanager
+def new_house(engine: str) -> Iterator[House]:
+    """Serve an empty house, on a database of its own."""
+    with ExitStack() as stack:
+        folder = Path(stack.enter_context(tempfile.TemporaryDirectory()))
+        url = None
+        if engine == "postgresql":
+            url = stack.enter_context(shared_cluster(folder)).new_database()
+        yield stack.enter_context(House(folder / "data", url))
 
 
 @dataclass(frozen=True)
 class Search:
-    """Where runs are made, how often each step is drawn, and how long one that broke is cut down."""
+    """On which database runs are made, how often each step is drawn, and how long one that broke is cut down."""
 
-    house: House
+    engine: str
     weights: Mapping[str, int]
     most_tries: int
 
-    def world(self, seed: int) -> World:
-        """Return the world of a seed."""
-        return World(self.house, 3 + seed % 3, stand_in=seed % 2 == 0)
+
+def world_of(house: House, seed: int) -> World:
+    """Return the world of a seed."""
+    return World(house, 3 + seed % 3, stand_in=seed % 2 == 0)
 
 
-def _run(search: Search, seed: int, steps: int, seen: Counter[str]) -> int:
-    world = search.world(seed)
+def _run(search: Search, house: House, seed: int, steps: int, seen: Counter[str]) -> int:
+    world = world_of(house, seed)
     try:
         for step in draw(seed, steps, len(world.phones), search.weights):
             seen[step[0]] += 1
@@ -103,7 +108,7 @@ def _run(search: Search, seed: int, steps: int, seen: Counter[str]) -> int:
         world.check()
     except AssertionError as error:
         print(f"run {seed}: {error}", flush=True)
-        _save(seed, world, shorter(search, seed, world.steps), str(error))
+        _save(seed, world, *shorter(search, seed, world.steps, str(error)))
         return 1
     finally:
         seen["operations"] += sum(phone.meta.get("n", 0) for phone in world.phones)
@@ -114,32 +119,34 @@ def _run(search: Search, seed: int, steps: int, seen: Counter[str]) -> int:
     return 0
 
 
-def shorter(search: Search, seed: int, steps: list[list[Any]]) -> list[list[Any]]:
-    """Leave out steps as long as the run still breaks."""
+def shorter(search: Search, seed: int, steps: list[list[Any]], why: str) -> tuple[list[list[Any]], str]:
+    """Leave out steps as long as the run still breaks; return the rest and what is said of it."""
     size, tries = len(steps) // 2, 0
     while size and tries < search.most_tries:
         start = 0
         while start < len(steps) and tries < search.most_tries:
             tries += 1
             fewer = steps[:start] + steps[start + size :]
-            if breaks(search, seed, fewer):
-                steps = fewer
-            else:
+            said = breaks(search, seed, fewer)
+            if said is None:
                 start += size
+            else:
+                steps, why = fewer, said
         size //= 2
-    return steps
+    return steps, why
 
 
-def breaks(search: Search, seed: int, steps: list[list[Any]]) -> bool:
-    """Play a run; say whether it breaks what must hold."""
-    world = search.world(seed)
-    try:
-        play(world, steps)
-    except AssertionError:
-        return True
-    finally:
-        world.close()
-    return False
+def breaks(search: Search, seed: int, steps: list[list[Any]]) -> str | None:
+    """Play a run in a house of its own; return what is said if it breaks what must hold."""
+    with new_house(search.engine) as house:
+        world = world_of(house, seed)
+        try:
+            play(world, steps)
+        except AssertionError as error:
+            return str(error)
+        finally:
+            world.close()
+    return None
 
 
 def _save(seed: int, world: World, steps: list[list[Any]], why: str) -> None:

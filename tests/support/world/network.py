@@ -102,7 +102,15 @@ class Wire(People):
                 told = Acknowledged(who, op, self.house.now_ms, answer["epoch"], verdict["rev"])
                 self.acknowledged.setdefault(op["op_id"], told)
                 self.told[op["op_id"], verdict["rev"]] = told
-                self.heard_ms[op["op_id"]] = self.house.now_ms
+                self.hear(who, op["op_id"])
             elif verdict["verdict"] == "rejected":
                 self.rejected[op["op_id"]] = (who, op)
         return status, text
+
+    def hear(self, who: int, op_id: str) -> None:
+        """An operation is applied: from now on its phone can give it back for 30 days.
+
+        What has left the outbox before is in the journal as of then; a frozen tab that sends it again changes nothing.
+        """
+        if op_id not in self.heard_ms or op_id in self.phones[who].outbox:
+            self.heard_ms[op_id] = self.house.now_ms

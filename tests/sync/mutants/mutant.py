@@ -12,7 +12,7 @@ from typing import Any
 import pytest
 from tests.support.world.phones import PWA
 
-ROOMS = ("database", "sync", "care", "vendor")
+ROOMS = ("database", "sync", "care", "words", "vendor")
 """Of the app: what its phones are made of in a world."""
 
 

@@ -127,6 +127,23 @@ MUTANTS = (
         run=(["backup"], ["rename", 0, 0], ["sync", 0], ["restore", 0, 1]),
     ),
     Mutant(
+        "what is heard again is in the journal as of the first time",
+        changes=(
+            Change(
+                VERDICTS,
+                r"if \(taken\.length\) inBulk\(tx, 'journal'\)\.put\(\{ op_id: uuid7\(\), ops: taken,",
+                "const known = new Set((await tx.objectStore('journal').getAll())"
+                ".flatMap((page) => page.ops).map((op) => op.op_id));"
+                " const first = taken.filter((op) => !known.has(op.op_id));"
+                " if (first.length) inBulk(tx, 'journal').put({ op_id: uuid7(), ops: first,",
+            ),
+        ),
+        run=(
+            *(["sync", 1], ["backup"], ["log", 1, 0], ["sync", 1], ["days", 20], ["restore", 0, 0]),
+            *(["sync", 1], ["days", 20], ["sync", 1], ["restore", 0, 0]),
+        ),
+    ),
+    Mutant(
         "nothing is offered",
         changes=(Change(PAST, r"me\?\.role === 'keeper' && refill", "false"),),
         run=(
