@@ -133,11 +133,13 @@ export interface AwaitedBrood {
 }
 
 /**
- * What is in the nest over time. `stages`: `[ms, eggs, small larvae, large larvae, pupae, workers]`, each of
- * the five `[low, best, high]`; `hatching`: of the first workers while `founding`, else of the next.
+ * What is in the nest over time. `group`: of ants, whose source phones say by it; `source`: the same in
+ * English, for phones of an earlier version. `stages`: `[ms, eggs, small larvae, large larvae, pupae, workers]`,
+ * each of the five `[low, best, high]`; `hatching`: of the first workers while `founding`, else of the next.
  */
 export interface LivingCensus {
   founding: boolean;
+  group?: string;
   measured: boolean;
   source: string;
   hatching: Hatching | null;

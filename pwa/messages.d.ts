@@ -81,6 +81,17 @@ export interface Messages {
   'brood-on': { day: string | number };
   'brood-open': null;
   'brood-perhaps': { high: string | number };
+  'brood-source-camponotus': null;
+  'brood-source-formica': null;
+  'brood-source-lasius': null;
+  'brood-source-linepithema': null;
+  'brood-source-messor': null;
+  'brood-source-monomorium': null;
+  'brood-source-myrmica': null;
+  'brood-source-other': null;
+  'brood-source-slow-hunters': null;
+  'brood-source-solenopsis': null;
+  'brood-source-tetramorium': null;
   'brood-warm': { mean_c: number };
   'brood-why-counted': { count: number };
   'brood-why-eight': null;
@@ -1844,6 +1855,8 @@ export type Group =
   | 'brood-line-stage-small'
   | 'brood-no'
   | 'brood-not'
+  | 'brood-source'
+  | 'brood-source-slow'
   | 'brood-why'
   | 'brood-why-larvae'
   | 'brood-why-larvae-census'

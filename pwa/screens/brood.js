@@ -9,6 +9,7 @@ import { unplanned } from '../care/round.js';
 import { logAll } from '../signals/actions.js';
 import { now, today } from '../signals/clock.js';
 import { eventsOf, planOf } from '../signals/rows.js';
+import { hear } from '../words/fetched.js';
 import { isSaid, labelled, say, sayIf, sayOf } from '../words/say.js';
 import { dayOfMonth, listed } from '../words/shown.js';
 
@@ -205,10 +206,17 @@ function Question({ colonyId, asked, stalled }) {
 }
 
 /** The observations that moved the days, and what they began with. @param {{census: LivingCensus}} props */
-function WhyTheseDays({ census: { why, source } }) {
+function WhyTheseDays({ census: { why, group, source: in_english } }) {
+  const [, setHeard] = useState(false);
   const lines = movedInWords(why);
+  const source = sayIf('brood-source', group) || in_english;
+  const hearSources = () =>
+    hear('online').then(
+      () => setHeard(true),
+      () => undefined,
+    ); // else it stays in English
   return html`
-    <details class="why">
+    <details class="why" onToggle=${hearSources}>
       <summary>${say('brood-why-title')}</summary>
       <div>
         ${(lines.length ? lines : [say('brood-why-nothing')]).map(

@@ -8,8 +8,9 @@ import pytest
 
 from broodshelf.care.calculators import CALCULATORS, calculator
 from broodshelf.care.calculators.model import Line, Refused
+from broodshelf.care.colony.census.groups import LIFE_GROUPS
 from broodshelf.cli import main
-from broodshelf.languages import say_code
+from broodshelf.languages import languages, say, say_code
 from broodshelf.languages.calculating import input_id, why_refused
 from broodshelf.languages.saying import knows, message_id
 from broodshelf.model.quantities import OutOfRange
@@ -115,3 +116,23 @@ def test_the_command_line_speaks_the_terminals_language(capsys, monkeypatch):
 def test_prey_for_a_colony_comes_in_words(capsys):
     assert main(["reckon", "prey", "--workers", "200", "--worker-mm", "4", "--in-tube"]) == 0
     assert "medium crickets, killed" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize("group", LIFE_GROUPS.values(), ids=lambda group: group.code)
+def test_what_brood_begins_with_is_said_in_every_language(group):
+    """In English as the plan has it for phones of an earlier version; names, years and journals in all of them."""
+    said = {
+        tag: say(tag, message_id("brood-source", group.code)).replace(chr(0xA0), " ") for tag in languages()
+    }
+    published = set(re.findall(r"[A-Z][a-z]+ & [A-Z][a-z]+ [0-9]{4}|[A-Z][a-z]+ [0-9]{4}", group.source))
+
+    assert said["en"] == group.source
+    assert not {(tag, each) for tag, text in said.items() for each in published if each not in text}
+    assert len({*said.values()}) == len(said)
+
+
+def test_a_brood_calculator_names_its_source_in_the_language_that_is_asked():
+    lines = CALCULATORS["brood"].run({"species": "lasius_niger"})
+    said = [say_code("de", line.section, line.code, line.args) for line in lines]
+
+    assert any("Matte & Billen 2021" in line and "aus zweiter Hand" in line for line in said)

@@ -31,6 +31,10 @@ SERVER = HERE.parent
 SAID_LATER = {
     ("components/in-words.js", "notice"): "said for screens alone; the round has no notices",
     ("components/in-words.js", "reason"): "those of the round are there, as the next test says",
+    (
+        "screens/brood.js",
+        "brood-source",
+    ): "asked for when it is opened; in the English of the plan until it is there",
 }
 SHOWN_BY_SCREENS = {
     "care/calculators/sweet.py",

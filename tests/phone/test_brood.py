@@ -14,6 +14,8 @@ from tests.phone.conftest import claim, worker_ready
 from tests.phone.looks import AXE, LOOKS, MEASURE, axe_findings, dress
 from tests.support.words import text
 
+from broodshelf.languages import say
+
 pytestmark = pytest.mark.browser
 SPECIES = "camponotus_nicobarensis"
 """Tropical, claustral; nobody measured its stages (census/groups.py)."""
@@ -135,6 +137,20 @@ def test_the_keyboard_answers_and_stays_at_the_card(phone, server):
 
     expect(card(page)).to_contain_text("You are asked again from")
     expect(card(page).locator(":focus")).to_have_count(1)
+
+
+@pytest.mark.without_worker
+def test_what_the_days_begin_with_is_said_in_the_keepers_language_around_what_was_published(phone, server):
+    page = phone()
+    claim(page, server)
+    found(page)
+    page.evaluate("() => localStorage.setItem('language', 'de')")
+    page.reload()
+    page.locator("details.why summary").click()
+
+    source = say("de", "brood-source-camponotus")
+    assert "Japanese Ant Image Database" in source
+    expect(page.locator("details.why")).to_contain_text(source)
 
 
 @pytest.mark.without_worker

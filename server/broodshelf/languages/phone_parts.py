@@ -48,7 +48,18 @@ _PART_OF: Final[Mapping[str, str]] = {
     **dict.fromkeys(("brood", "charts", "climate", "labels"), CHARTS),
     "counting": COUNTING,
     **dict.fromkeys(
-        ("calculators", "doors", "history", "journeys", "look", "reckon", "sensors", "travel"), ONLINE
+        (
+            "brood-sources",
+            "calculators",
+            "doors",
+            "history",
+            "journeys",
+            "look",
+            "reckon",
+            "sensors",
+            "travel",
+        ),
+        ONLINE,
     ),
 }
 

@@ -15,6 +15,7 @@ CODES: Final[Mapping[str, tuple[str, str | None]]] = {
     "need": ("need", None),
     "fault": ("fault", "inside"),
     "food": ("food", None),
+    "brood_group": ("brood_source", None),
 }
 """Arguments that are codes themselves: the section of their words, and the attribute."""
 DAYS: Final = frozenset({"on", "early", "buy_by", "until", "low_on", "high_on"})

@@ -21,7 +21,7 @@ def _brood(given: Mapping[str, Any]) -> tuple[Line, ...]:
     for stage in STAGES:
         days = days_to_worker(group, given["day_c"], night_c, stages=(stage,))
         lines.append(Line(f"brood_{stage}", spread(days)))
-    lines.append(Line("brood_source", {"source": group.source}))
+    lines.append(Line("brood_source", {"brood_group": group.code}))
     if given["eggs"] is not None:
         made = workers_from_eggs(given["eggs"])
         lines.append(Line("first_workers", {"eggs": round(given["eggs"]), **spread(made)}))

@@ -164,6 +164,7 @@ def census_shown(known: Known) -> LivingCensus | None:
     asked = awaited(living, known.history.counts) if first and not known.switched.resting else None
     return {
         "founding": first,
+        "group": living.group,
         "measured": living.measured,
         "source": living.source,
         "hatching": None if days is None else _span(days),

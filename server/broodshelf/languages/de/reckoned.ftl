@@ -6,7 +6,7 @@ reckoned-brood-whole = Vom Ei zur Arbeiterin etwa { $best } Tage, { $low } bis {
 reckoned-brood-eggs = Als Ei etwa { $best } Tage, { $low } bis { $high }
 reckoned-brood-larvae = Als Larve etwa { $best } Tage, { $low } bis { $high }
 reckoned-brood-pupae = Als Puppe etwa { $best } Tage, { $low } bis { $high }
-reckoned-brood-source = Quelle für diese Gruppe: { $source }
+reckoned-brood-source = Quelle für diese Gruppe: { $brood_group }
 reckoned-first-workers =
     Aus { $eggs ->
         [one] { $eggs } Ei

@@ -6,8 +6,8 @@ reckoned-brood-whole = From egg to worker about { $best } days, { $low } to { $h
 reckoned-brood-eggs = As an egg about { $best } days, { $low } to { $high }
 reckoned-brood-larvae = As a larva about { $best } days, { $low } to { $high }
 reckoned-brood-pupae = As a pupa about { $best } days, { $low } to { $high }
-# $source: stays as it is published.
-reckoned-brood-source = Source for this group: { $source }
+# $brood_group: its source in words, see brood-sources.ftl.
+reckoned-brood-source = Source for this group: { $brood_group }
 reckoned-first-workers =
     Of { $eggs ->
         [one] { $eggs } egg

@@ -6,7 +6,7 @@ reckoned-brood-whole = De huevo a obrera, unos { $best } días, { $low } a { $hi
 reckoned-brood-eggs = Como huevo, unos { $best } días, { $low } a { $high }
 reckoned-brood-larvae = Como larva, unos { $best } días, { $low } a { $high }
 reckoned-brood-pupae = Como pupa, unos { $best } días, { $low } a { $high }
-reckoned-brood-source = Fuente para este grupo: { $source }
+reckoned-brood-source = Fuente para este grupo: { $brood_group }
 reckoned-first-workers =
     De { $eggs ->
         [one] { $eggs } huevo

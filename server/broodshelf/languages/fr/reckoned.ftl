@@ -6,7 +6,7 @@ reckoned-brood-whole = De l’œuf à l’ouvrière environ { $best } jours, { $
 reckoned-brood-eggs = Œuf pendant environ { $best } jours, { $low } à { $high }
 reckoned-brood-larvae = Larve pendant environ { $best } jours, { $low } à { $high }
 reckoned-brood-pupae = Nymphe pendant environ { $best } jours, { $low } à { $high }
-reckoned-brood-source = Source pour ce groupe : { $source }
+reckoned-brood-source = Source pour ce groupe : { $brood_group }
 reckoned-first-workers =
     De { $eggs ->
         [one] { $eggs } œuf

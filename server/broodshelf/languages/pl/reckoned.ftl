@@ -6,7 +6,7 @@ reckoned-brood-whole = Od jaja do robotnicy ok. { $best } dni, { $low } do { $hi
 reckoned-brood-eggs = Jako jajo ok. { $best } dni, { $low } do { $high }
 reckoned-brood-larvae = Jako larwa ok. { $best } dni, { $low } do { $high }
 reckoned-brood-pupae = Jako poczwarka ok. { $best } dni, { $low } do { $high }
-reckoned-brood-source = Źródło dla tej grupy: { $source }
+reckoned-brood-source = Źródło dla tej grupy: { $brood_group }
 reckoned-first-workers =
     Jaja: { $eggs }. Robotnice z nich: ok. { $best }, { $low } do { $high } (Ito 1988: jeden gatunek Camponotus; u innych może być zupełnie inaczej)
 reckoned-weigh-sugar = Cukier: { $g } g

@@ -6,7 +6,7 @@ reckoned-brood-whole = De ovo a operária, cerca de { $best } dias, { $low } a {
 reckoned-brood-eggs = Como ovo, cerca de { $best } dias, { $low } a { $high }
 reckoned-brood-larvae = Como larva, cerca de { $best } dias, { $low } a { $high }
 reckoned-brood-pupae = Como pupa, cerca de { $best } dias, { $low } a { $high }
-reckoned-brood-source = Fonte para este grupo: { $source }
+reckoned-brood-source = Fonte para este grupo: { $brood_group }
 reckoned-first-workers =
     De { $eggs ->
         [one] { $eggs } ovo

@@ -116,11 +116,13 @@ class AwaitedBrood(TypedDict):
 
 
 class LivingCensus(TypedDict):
-    """What is in the nest over time. ``stages``: ``[ms, eggs, small larvae, large larvae, pupae, workers]``, each of
-    the five ``[low, best, high]``; ``hatching``: of the first workers while ``founding``, else of the next.
+    """What is in the nest over time. ``group``: of ants, whose source phones say by it; ``source``: the same in
+    English, for phones of an earlier version. ``stages``: ``[ms, eggs, small larvae, large larvae, pupae, workers]``,
+    each of the five ``[low, best, high]``; ``hatching``: of the first workers while ``founding``, else of the next.
     """
 
     founding: bool
+    group: NotRequired[str]
     measured: bool
     source: str
     hatching: Hatching | None
