@@ -29,9 +29,9 @@ from .languages import ENGLISH, Told, of_environment, say, say_code, told
 from .people.households import count_households, make_claim_code
 from .people.journal import Doer, note, note_for_all
 from .records.data_folder import make_private
-from .records.database import db, writing
+from .records.database import db, opened, reading, writing
 from .records.epochs import Marks, start_epoch
-from .records.loss import refuse_lost_file
+from .records.loss import refuse_lost_file, refuse_lost_households
 from .records.store import read_kind
 from .records.tables import households
 from .records.trouble import trouble_of
@@ -220,8 +220,11 @@ def doctor(settings: Settings, tag: str = ENGLISH) -> int:
 def migrate(settings: Settings, tag: str = ENGLISH) -> int:
     """Bring the database to the present schema with a backup first; where anything fails it is as it was."""
     make_private(settings.data)
-    refuse_lost_file(settings.sqlite_file, Marks(settings.data / "marks"))
+    marks = Marks(settings.data / "marks")
+    refuse_lost_file(settings.sqlite_file, marks)
     updated = update(settings, system_clock())
+    with opened(settings.database_url), reading() as connection:
+        refuse_lost_households(connection, marks)
     if updated.backup is not None:
         print(say(tag, "command-migrate-kept", {"path": updated.backup}))
     print(say(tag, "command-migrate-done", {"engine": make_url(settings.database_url).get_backend_name()}))

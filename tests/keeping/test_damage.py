@@ -219,7 +219,7 @@ def test_a_damaged_database_gets_a_sentence_from_every_command(tmp_path, monkeyp
 def test_the_data_folder_and_what_is_in_it_are_its_owners_only_whatever_the_umask(tmp_path):
     data = tmp_path / "data"
     kept = tmp_path / "b.tar.gz"
-    code = f"from broodshelf.cli import main; main(['migrate']); main(['backup', {str(kept)!r}])"
+    code = f"from broodshelf.cli import main; main(['pair']); main(['backup', {str(kept)!r}])"
     done = subprocess.run(
         [sys.executable, "-c", f"import os; os.umask(0); {code}"],
         env={**os.environ, "BROODSHELF_DATA": str(data)},

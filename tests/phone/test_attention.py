@@ -63,7 +63,7 @@ def test_a_refused_log_is_shown_with_its_reason_mended_and_sent(phone, server):
     page.context.set_offline(False)
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
     page.get_by_role("link", name=text("saving-attention", count=1)).click()
-    expect(page.get_by_text("Must be greater than or equal to 0")).to_be_visible()
+    expect(page.get_by_text("A number from 0 to 1,000.")).to_be_visible()
     page.get_by_label(text("history-field-queens")).fill("1")
     page.get_by_role("button", name=text("attention-mend")).click()
 

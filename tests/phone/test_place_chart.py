@@ -155,7 +155,7 @@ def test_a_file_of_a_sensor_is_looked_at_and_taken_in_and_saved_again(phone, ser
     seen = page.get_by_role("status").filter(has_text="2 readings")
     expect(seen).to_contain_text("From 21.5 °C to 22.5 °C.")
     expect(seen).to_contain_text("1 hour, all of them new.")
-    expect(seen).to_contain_text("Line 4: 'soon' is no time as chosen")
+    expect(seen).to_contain_text("Line 4: “soon” is no time as chosen")
     page.get_by_role("button", name=text("climate-take")).click()
     expect(page.get_by_text("Taken in: 1 hour.")).to_be_visible()
     with page.expect_download() as download:

@@ -146,7 +146,11 @@ class Firefox:
         self.drain = threading.Thread(target=lambda: [None for _ in self.process.stdout or ()], daemon=True)
         self.drain.start()
         self.stack = ExitStack()
-        self.socket = self.stack.enter_context(connect(f"{found[1]}/session", max_size=None))
+        # no pings: they come from a thread that draws from the random numbers of the whole process, and a test that
+        # draws its cases at that moment takes that for its own doing
+        self.socket = self.stack.enter_context(
+            connect(f"{found[1]}/session", max_size=None, ping_interval=None)
+        )
         self.ask("session.new", capabilities={})
         return self
 

@@ -14,6 +14,7 @@ from typing import Final
 from ..errors import CannotKeep
 from ..languages import told
 from ..records.apart import EVERY, SETTING
+from ..records.home.taking_over import ASIDE
 
 
 def check_database(dumped: Path, engine: str) -> dict[str, int]:
@@ -65,14 +66,16 @@ def _count_dump(dumped: Path) -> dict[str, int]:
     return counts
 
 
-_DROP_ALL: Final = """
+_DROP_ALL: Final = f"""
 DO $$ DECLARE name text; BEGIN
-  FOR name IN SELECT tablename FROM pg_tables WHERE schemaname = 'public' AND tableowner = current_user LOOP
+  FOR name IN SELECT tablename FROM pg_tables
+    WHERE schemaname = 'public' AND tableowner = current_user AND tablename <> '{ASIDE}' LOOP
     EXECUTE format('DROP TABLE public.%I CASCADE', name);
   END LOOP;
 END $$;
-"""
-"""Also what a later version made, which a dump of an earlier one does not know and could not drop."""
+"""  # noqa: S608 - our own name
+"""Also what a later version made, which a dump of an earlier one does not know and could not drop; but not the pictures
+that a restore has set aside."""
 
 
 def load_dump(dumped: Path, database: str) -> None:
