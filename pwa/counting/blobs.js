@@ -38,13 +38,15 @@ export function differences(grey, sigmas_px, ratio = RATIO) {
   }
   return sigmas_px.map((_, i) => {
     const [fine, coarse] = /** @type {[Grey, Grey]} */ ([blurs[i], blurs[i + 1]]);
-    const data = fine.data.map((value, n) => (value - at(coarse.data, n)) / (ratio - 1));
-    return { data, width: grey.width, height: grey.height };
+    // in place of the finer blur, which nothing needs any more
+    const { data } = fine;
+    for (let n = 0; n < data.length; n += 1) data[n] = (at(data, n) - at(coarse.data, n)) / (ratio - 1);
+    return fine;
   });
 }
 
 /**
- * The places that answer more than all around them, in place and scale.
+ * The places that answer more than all around them, in place and scale; the outermost line of pixels is left out.
  * @param {Grey} grey in which blobs are bright @param {number[]} sigmas_px @param {number} least strength
  * @param {number} [ratio]
  * @returns {Blob[]} the strongest first
@@ -56,35 +58,48 @@ export function blobsIn(grey, sigmas_px, least, ratio = RATIO) {
   levels.forEach((level, i) => {
     const others = [levels[i - 1], levels[i + 1]].filter((each) => each !== undefined);
     const sigma_px = /** @type {number} */ (sigmas_px[i]);
-    for (let y = 0; y < level.height; y += 1) {
-      for (let x = 0; x < level.width; x += 1) {
-        const strength = at(level.data, y * level.width + x);
-        if (strength <= least || !isTop(level, x, y, strength)) continue;
-        if (others.every((each) => !higherIn(each, x, y, strength))) found.push({ x, y, sigma_px, strength });
-      }
+    for (const top of topsIn(level, least)) {
+      const place = top.y * level.width + top.x;
+      if (others.some((each) => isHigher(each.data, place, level.width, top.strength))) continue;
+      found.push({ ...top, sigma_px });
     }
   });
   return found.sort((a, b) => b.strength - a.strength);
 }
 
-/** Whether nothing beside is higher; of equals the first in reading order stands. @param {Grey} level
- * @param {number} x @param {number} y @param {number} strength */
-function isTop({ data, width, height }, x, y, strength) {
-  for (let v = Math.max(0, y - 1); v <= Math.min(height - 1, y + 1); v += 1) {
-    for (let u = Math.max(0, x - 1); u <= Math.min(width - 1, x + 1); u += 1) {
-      const other = at(data, v * width + u);
-      if (other > strength || (other === strength && (v < y || (v === y && u < x)))) return false;
+/**
+ * The places of a picture that are above `least` and all around them, the highest first; none at its edge.
+ * @param {Grey} grey @param {number} least
+ * @returns {Array<{x: number, y: number, strength: number}>}
+ */
+export function topsIn({ data, width, height }, least) {
+  const tops = [];
+  for (let y = 1; y < height - 1; y += 1) {
+    for (let x = 1, i = y * width + 1; x < width - 1; x += 1, i += 1) {
+      const strength = at(data, i);
+      if (strength > least && isTop(data, i, width, strength)) tops.push({ x, y, strength });
     }
   }
-  return true;
+  return tops.sort((a, b) => b.strength - a.strength);
 }
 
-/** @param {Grey} level @param {number} x @param {number} y @param {number} strength */
-function higherIn({ data, width, height }, x, y, strength) {
-  for (let v = Math.max(0, y - 1); v <= Math.min(height - 1, y + 1); v += 1) {
-    for (let u = Math.max(0, x - 1); u <= Math.min(width - 1, x + 1); u += 1) {
-      if (at(data, v * width + u) > strength) return true;
-    }
+/** Whether nothing beside is higher; of equals the first in reading order stands. @param {Float32Array} data
+ * @param {number} i not at the edge @param {number} width @param {number} strength */
+const isTop = (data, i, width, strength) =>
+  strength > at(data, i - 1) &&
+  strength >= at(data, i + 1) &&
+  strength > at(data, i - width) &&
+  strength >= at(data, i + width) &&
+  strength > at(data, i - width - 1) &&
+  strength > at(data, i - width + 1) &&
+  strength >= at(data, i + width - 1) &&
+  strength >= at(data, i + width + 1);
+
+/** Whether something is higher there or beside. @param {Float32Array} data @param {number} i not at the edge
+ * @param {number} width @param {number} strength */
+function isHigher(data, i, width, strength) {
+  for (let row = i - width; row <= i + width; row += width) {
+    if (at(data, row - 1) > strength || at(data, row) > strength || at(data, row + 1) > strength) return true;
   }
   return false;
 }

@@ -3,7 +3,7 @@
 // Blobs say where to look. Around each, every direction is tried; the body that explains most of what is dark there is
 // taken, and what it explains is taken away before the next is looked for, so that one of two that touch is left for
 // the second (matching pursuit: S. G. Mallat, Z. Zhang, IEEE Trans. Signal Processing 41(12):3397-3415, 1993).
-import { blobsIn, scales } from './blobs.js';
+import { blobsIn, scales, topsIn } from './blobs.js';
 import { at, blurred } from './grey.js';
 
 /** @typedef {import('./grey.js').Grey} Grey */
@@ -50,18 +50,22 @@ export function bodiesIn(dark, body_px, least) {
   const ways = waysOf(body_px, left.width);
   /** @type {Body[]} */
   const found = [];
-  let floor = least;
-  // what the first look left of a crowd has blobs of its own
-  for (const rest of [whole, left]) {
-    const seeds = blobsIn(rest, scales(FINEST * body_px, WIDEST * body_px), floor / 2)
-      .filter((blob) => isInside(rest, blob, margin))
-      .slice(0, MOST_BLOBS)
-      .map((blob) => ({ ...blob, best: bestAround(left, blob.x, blob.y, ways) }))
-      .filter((seed) => (seed.best?.strength ?? 0) > floor);
-    floor = Math.max(floor, WEAKEST * thirdOf(seeds));
-    pursue(whole, left, seeds, ways, { body_px, least: floor, found });
-  }
+  const blobs = blobsIn(whole, scales(FINEST * body_px, WIDEST * body_px), least / 2);
+  const seeds = seedsOf(left, blobs, ways, least);
+  const floor = Math.max(least, WEAKEST * thirdOf(seeds));
+  pursue(whole, left, seeds, ways, { body_px, least: floor, found });
+  // what the first look left of a crowd is darkest somewhere
+  pursue(whole, left, seedsOf(left, topsIn(left, floor), ways, floor), ways, { body_px, least: floor, found });
   return found.map((body) => ({ ...body, x: body.x - margin, y: body.y - margin }));
+}
+
+/** @param {Grey} left @param {Array<{x: number, y: number}>} places the most telling first @param {Way[]} ways
+ * @param {number} least @returns {Seed[]} */
+function seedsOf(left, places, ways, least) {
+  return places
+    .slice(0, MOST_BLOBS)
+    .map(({ x, y }) => ({ x, y, best: bestAround(left, x, y, ways) }))
+    .filter((seed) => (seed.best?.strength ?? 0) > least);
 }
 
 /** The third strongest: one or two may be anything. @param {Seed[]} seeds */
@@ -80,10 +84,6 @@ function padded(grey, margin) {
   }
   return { data, width, height };
 }
-
-/** @param {Grey} grey padded @param {{x: number, y: number}} place @param {number} margin */
-const isInside = ({ width, height }, { x, y }, margin) =>
-  x >= margin && y >= margin && x < width - margin && y < height - margin;
 
 /**
  * Where a body that lies in one direction is looked at, as distances in the row of all pixels.
@@ -150,7 +150,11 @@ function bestAround({ data, width, height }, x, y, ways) {
   for (const way of ways) {
     for (const [u, v] of way.shifts) {
       if (x + u < 0 || y + v < 0 || x + u >= width || y + v >= height) continue;
-      const strength = strengthAt(data, (y + v) * width + x + u, way);
+      const middle = (y + v) * width + x + u;
+      const along = sumAt(data, middle, way.along) / way.along.length;
+      // what lies beside and beyond can only take from it
+      if (along <= most) continue;
+      const strength = along - costsAt(data, middle, way);
       if (strength <= most) continue;
       most = strength;
       best = { x: x + u, y: y + v, angle: way.angle, strength };
@@ -159,11 +163,10 @@ function bestAround({ data, width, height }, x, y, ways) {
   return best;
 }
 
-/** @param {Float32Array} data @param {number} middle @param {Way} way */
-function strengthAt(data, middle, { along, beside, beyond }) {
+/** What is dark beside and beyond a body. @param {Float32Array} data @param {number} middle @param {Way} way */
+function costsAt(data, middle, { beside, beyond }) {
   return (
-    sumAt(data, middle, along) / along.length -
-    (BESIDE_COSTS * sumAt(data, middle, beside)) / beside.length -
+    (BESIDE_COSTS * sumAt(data, middle, beside)) / beside.length +
     (BEYOND_COSTS * sumAt(data, middle, beyond)) / beyond.length
   );
 }

@@ -20,7 +20,8 @@ const BINS = 64;
  */
 export function darkness(grey, body_px) {
   const usual = usualLevel(grey, body_px, USUAL);
-  const even = grey.data.map((value, i) => Math.min(value, at(usual.data, i)));
+  const even = new Float32Array(grey.data.length);
+  for (let i = 0; i < even.length; i += 1) even[i] = Math.min(at(grey.data, i), at(usual.data, i));
   return filledBy({ ...grey, data: even }, body_px);
 }
 
@@ -30,7 +31,8 @@ export function darkness(grey, body_px) {
  */
 export function lightness(grey, body_px) {
   const usual = usualLevel(grey, body_px, HALF);
-  const even = grey.data.map((value, i) => 1 - Math.max(value, at(usual.data, i)));
+  const even = new Float32Array(grey.data.length);
+  for (let i = 0; i < even.length; i += 1) even[i] = 1 - Math.max(at(grey.data, i), at(usual.data, i));
   return filledBy({ ...grey, data: even }, body_px);
 }
 
@@ -38,7 +40,9 @@ export function lightness(grey, body_px) {
 function filledBy(grey, body_px) {
   const radius = Math.max(1, Math.round(FILLED * body_px));
   const closed = extreme(extreme(grey, radius, true), radius, false);
-  return { ...grey, data: closed.data.map((value, i) => value - at(grey.data, i)) };
+  const { data } = closed;
+  for (let i = 0; i < data.length; i += 1) data[i] = at(data, i) - at(grey.data, i);
+  return closed;
 }
 
 /** The usual luminance around each place: of squares, and between their middles in proportion.

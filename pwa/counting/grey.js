@@ -19,46 +19,71 @@ export function luminance(rgba, width, height) {
 }
 
 /**
- * A smaller or larger picture: each new pixel is the mean of the area that it covers.
+ * A smaller or larger picture: each new pixel is the mean of the area that it covers, squares of four first where it
+ * becomes less than half.
  * @param {Grey} grey @param {number} share of the old sides
  * @returns {Grey}
  */
 export function resized(grey, share) {
   const width = Math.max(1, Math.round(grey.width * share));
   const height = Math.max(1, Math.round(grey.height * share));
-  const across = columnsMade(grey, width);
+  return fitted(grey, width, height);
+}
+
+/** @param {Grey} grey @param {number} width @param {number} height @returns {Grey} */
+function fitted(grey, width, height) {
+  if (2 * width <= grey.width && 2 * height <= grey.height) return fitted(halved(grey), width, height);
+  const columns = partsOf(grey.width, width);
+  const rows = partsOf(grey.height, height);
   const data = new Float32Array(width * height);
-  const step = grey.height / height;
+  const line = new Float32Array(grey.width);
   for (let y = 0; y < height; y += 1) {
-    const from = y * step;
-    const to = Math.min(grey.height, from + step);
-    for (let row = Math.floor(from); row < to; row += 1) {
-      const part = (Math.min(row + 1, to) - Math.max(row, from)) / (to - from);
-      for (let x = 0; x < width; x += 1) {
-        const i = y * width + x;
-        data[i] = at(data, i) + part * at(across, row * width + x);
-      }
+    line.fill(0);
+    for (let i = at(rows.begin, y); i < at(rows.begin, y + 1); i += 1) {
+      const from = at(rows.of, i) * grey.width;
+      const part = at(rows.part, i);
+      for (let x = 0; x < grey.width; x += 1) line[x] = at(line, x) + part * at(grey.data, from + x);
+    }
+    for (let x = 0, i = 0; x < width; x += 1) {
+      const end = at(columns.begin, x + 1);
+      let sum = 0;
+      for (; i < end; i += 1) sum += at(columns.part, i) * at(line, at(columns.of, i));
+      data[y * width + x] = sum;
     }
   }
   return { data, width, height };
 }
 
-/** @param {Grey} grey @param {number} width */
-function columnsMade(grey, width) {
-  const made = new Float32Array(width * grey.height);
-  const step = grey.width / width;
-  for (let y = 0; y < grey.height; y += 1) {
-    for (let x = 0; x < width; x += 1) {
-      const from = x * step;
-      const to = Math.min(grey.width, from + step);
-      let sum = 0;
-      for (let column = Math.floor(from); column < to; column += 1) {
-        sum += (Math.min(column + 1, to) - Math.max(column, from)) * at(grey.data, y * grey.width + column);
-      }
-      made[y * width + x] = sum / (to - from);
+/** Which old places, and how much of each, a row of new places covers: those of the n-th are `begin[n]` up to
+ * `begin[n + 1]`. @param {number} before @param {number} now how many places */
+function partsOf(before, now) {
+  const step = before / now;
+  const begin = [0];
+  const of = [];
+  const part = [];
+  for (let place = 0; place < now; place += 1) {
+    const from = place * step;
+    const to = Math.min(before, from + step);
+    for (let old = Math.floor(from); old < to; old += 1) {
+      of.push(old);
+      part.push((Math.min(old + 1, to) - Math.max(old, from)) / (to - from));
+    }
+    begin.push(of.length);
+  }
+  return { begin: Int32Array.from(begin), of: Int32Array.from(of), part: Float32Array.from(part) };
+}
+
+/** @param {Grey} grey @returns {Grey} half as wide and high; an odd row or column at the end is left out */
+function halved({ data, width, height }) {
+  const half = new Float32Array((width >> 1) * (height >> 1));
+  let i = 0;
+  for (let y = 0; y < height >> 1; y += 1) {
+    let from = 2 * y * width;
+    for (let x = 0; x < width >> 1; x += 1, i += 1, from += 2) {
+      half[i] = (at(data, from) + at(data, from + 1) + at(data, from + width) + at(data, from + width + 1)) / 4;
     }
   }
-  return made;
+  return { data: half, width: width >> 1, height: height >> 1 };
 }
 
 /**
@@ -86,8 +111,9 @@ export function cut(grey, frame) {
  */
 export function blurred({ data, width, height }, sigma_px) {
   const kernel = bell(sigma_px);
-  const across = alongRows(data, width, height, kernel);
-  return { data: alongColumns(across, width, height, kernel), width, height };
+  const made = alongColumns(data, width, height, kernel);
+  alongRows(made, width, height, kernel);
+  return { data: made, width, height };
 }
 
 /** @param {number} sigma_px @returns {Float32Array} from the middle outwards */
@@ -98,41 +124,61 @@ function bell(sigma_px) {
   return made.map((each) => each / whole);
 }
 
-/** @param {Float32Array} data @param {number} width @param {number} height @param {Float32Array} kernel */
+/** Two neighbours at once, which share what they read. @param {Float32Array} data changed @param {number} width
+ * @param {number} height @param {Float32Array} kernel */
 function alongRows(data, width, height, kernel) {
-  const made = new Float32Array(data.length);
   const radius = kernel.length - 1;
-  const line = new Float32Array(width + 2 * radius);
+  const middle_weight = at(kernel, 0);
+  const line = new Float32Array(width + 2 * radius + 1);
   for (let y = 0; y < height; y += 1) {
     const begin = y * width;
-    line.set(data.subarray(begin, begin + width), radius);
+    for (let x = 0; x < width; x += 1) line[x + radius] = at(data, begin + x);
     for (let i = 1; i <= radius; i += 1) {
       line[radius - i] = at(data, begin + mirrored(-i, width));
       line[radius + width - 1 + i] = at(data, begin + mirrored(width - 1 + i, width));
     }
-    for (let x = 0; x < width; x += 1) {
+    for (let x = 0; x < width; x += 2) {
       const middle = x + radius;
-      let sum = at(kernel, 0) * at(line, middle);
-      for (let k = 1; k <= radius; k += 1) sum += at(kernel, k) * (at(line, middle - k) + at(line, middle + k));
-      made[begin + x] = sum;
+      let before = at(line, middle);
+      let after = at(line, middle + 1);
+      let one = middle_weight * before;
+      let other = middle_weight * after;
+      for (let k = 1; k <= radius; k += 1) {
+        const weight = at(kernel, k);
+        const left = at(line, middle - k);
+        const right = at(line, middle + 1 + k);
+        one += weight * (left + after);
+        other += weight * (before + right);
+        before = left;
+        after = right;
+      }
+      data[begin + x] = one;
+      if (x + 1 < width) data[begin + x + 1] = other;
     }
   }
-  return made;
 }
 
-/** Row by row, so that memory is read in its order. @param {Float32Array} data @param {number} width
- * @param {number} height @param {Float32Array} kernel */
+/** Row by row, so that memory is read in its order, and two distances at once. @param {Float32Array} data
+ * @param {number} width @param {number} height @param {Float32Array} kernel */
 function alongColumns(data, width, height, kernel) {
   const made = new Float32Array(data.length);
+  const middle_weight = at(kernel, 0);
   for (let y = 0; y < height; y += 1) {
     const begin = y * width;
-    const here = made.subarray(begin, begin + width);
-    for (let x = 0; x < width; x += 1) here[x] = at(kernel, 0) * at(data, begin + x);
-    for (let k = 1; k < kernel.length; k += 1) {
-      const weight = at(kernel, k);
+    for (let x = 0; x < width; x += 1) made[begin + x] = middle_weight * at(data, begin + x);
+    for (let k = 1; k < kernel.length; k += 2) {
+      const near = at(kernel, k);
+      const far = kernel[k + 1] ?? 0;
       const above = mirrored(y - k, height) * width;
       const below = mirrored(y + k, height) * width;
-      for (let x = 0; x < width; x += 1) here[x] = at(here, x) + weight * (at(data, above + x) + at(data, below + x));
+      const higher = mirrored(y - k - 1, height) * width;
+      const lower = mirrored(y + k + 1, height) * width;
+      for (let x = 0; x < width; x += 1) {
+        made[begin + x] =
+          at(made, begin + x) +
+          near * (at(data, above + x) + at(data, below + x)) +
+          far * (at(data, higher + x) + at(data, lower + x));
+      }
     }
   }
   return made;
@@ -198,6 +244,6 @@ function transposed(data, width, height) {
 
 /**
  * A value that is there: the type checker cannot know that an index lies inside.
- * @param {Float32Array | Uint8ClampedArray | Uint8Array} data @param {number} i
+ * @param {Float32Array | Int32Array | Uint8ClampedArray | Uint8Array} data @param {number} i
  */
 export const at = (data, i) => /** @type {number} */ (data[i]);

@@ -8,17 +8,24 @@ import { guessedBody } from './scale.js';
  *   `blob`: a picture to look at from now on; without it, the last; `body_px` null: guess how large a worker is */
 
 const worker = /** @type {any} */ (self);
+const STRIP_PX = 128;
 /** @type {Grey | null} */
 let grey = null;
 
-/** @param {Blob} blob @returns {Promise<Grey>} */
+/** In strips, so that the pixels in colour are never held whole a second time. @param {Blob} blob
+ * @returns {Promise<Grey>} */
 async function read(blob) {
   const picture = await createImageBitmap(blob, { imageOrientation: 'from-image' });
   const { width, height } = picture;
-  const pen = /** @type {any} */ (new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true }));
-  pen.drawImage(picture, 0, 0);
+  const data = new Float32Array(width * height);
+  const pen = /** @type {any} */ (new OffscreenCanvas(width, STRIP_PX).getContext('2d', { willReadFrequently: true }));
+  for (let top = 0; top < height; top += STRIP_PX) {
+    const rows = Math.min(STRIP_PX, height - top);
+    pen.drawImage(picture, 0, -top);
+    data.set(luminance(pen.getImageData(0, 0, width, rows).data, width, rows).data, top * width);
+  }
   picture.close();
-  return luminance(pen.getImageData(0, 0, width, height).data, width, height);
+  return { data, width, height };
 }
 
 worker.addEventListener('message', async (/** @type {{data: Asked}} */ { data }) => {

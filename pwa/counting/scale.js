@@ -34,20 +34,19 @@ export function workerMm(colony, species) {
 }
 
 /** In how small a picture sizes are compared, and which blobs: σ of heads and gasters, in px of it. */
-const SIDE_PX = 480;
-const FINEST_PX = 1;
-const WIDEST_PX = 12;
-const FINE = 1.35;
+const SIDE_PX = 320;
+const FIRST = { finest_px: 0.67, widest_px: 8 };
 /** At the second look a body is about so long, and its blobs are no larger. */
-const AGAIN_PX = 20;
-const NARROW_PX = 5;
+const AGAIN_PX = 16;
+const SECOND = { finest_px: 0.8, widest_px: 4 };
+const FINE = 1.35;
 /** Blobs weaker than this share of the strongest say nothing. */
 const SAYS = 0.45;
 /**
  * How many times longer a body is than the σ of its best blob, fitted on rendered tubes to guess rather too long: a
  * fifth too long loses a twentieth of the ants, a fifth too short takes heads and gasters for ants of their own.
  */
-const BODY_OF_SIGMA = 15;
+const BODY_OF_SIGMA = 13;
 
 /**
  * A guess from the picture alone: the size at which dark blobs answer most (Lindeberg 1998), the plainest ones' middle.
@@ -56,11 +55,11 @@ const BODY_OF_SIGMA = 15;
  */
 export function guessedBody(grey) {
   let share = Math.min(1, SIDE_PX / Math.max(grey.width, grey.height));
-  let body = (WIDEST_PX / 2) * BODY_OF_SIGMA;
+  let body = (FIRST.widest_px / 2) * BODY_OF_SIGMA;
   // the ground is taken off by the size of a body, so the second guess, in a picture of its own size, knows better
-  for (const widest_px of [WIDEST_PX, NARROW_PX]) {
+  for (const { finest_px, widest_px } of [FIRST, SECOND]) {
     const small = resized(grey, share);
-    const blobs = blobsIn(darkness(small, body), scales(FINEST_PX, widest_px, FINE), 0.02, FINE);
+    const blobs = blobsIn(darkness(small, body), scales(finest_px, widest_px, FINE), 0.02, FINE);
     const plain = blobs.filter((blob) => blob.strength > SAYS * (blobs[2]?.strength ?? 0));
     const sigmas = plain.map((blob) => blob.sigma_px).sort((a, b) => a - b);
     const middle = sigmas[Math.floor(sigmas.length / 2)];
