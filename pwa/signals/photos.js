@@ -17,9 +17,6 @@ const TRIES = /** @type {const} */ ([
   [640, 0.5],
 ]);
 
-/** A camera's picture is decoded to about so many px square where the browser can: two fifths of the memory. */
-const DECODED_PX = 2400;
-
 /** @param {string} colonyId @param {Blob} file what the camera gave @returns {Promise<string>} the record's id */
 export async function takePhoto(colonyId, file) {
   const { blob, width_px, height_px } = await makeSmall(file);
@@ -37,14 +34,12 @@ export async function takePhoto(colonyId, file) {
 
 /** Drawing it on a canvas leaves everything but the pixels behind. @param {Blob} file */
 async function makeSmall(file) {
-  const picture = await decoded(file);
-  const width = picture.displayWidth ?? picture.width;
-  const height = picture.displayHeight ?? picture.height;
+  const picture = await createImageBitmap(file, { imageOrientation: 'from-image' });
   try {
     for (const [side, quality] of TRIES) {
-      const scale = Math.min(1, side / Math.max(width, height));
-      const width_px = Math.max(1, Math.round(width * scale));
-      const height_px = Math.max(1, Math.round(height * scale));
+      const scale = Math.min(1, side / Math.max(picture.width, picture.height));
+      const width_px = Math.max(1, Math.round(picture.width * scale));
+      const height_px = Math.max(1, Math.round(picture.height * scale));
       const canvas = Object.assign(document.createElement('canvas'), { width: width_px, height: height_px });
       canvas.getContext('2d')?.drawImage(picture, 0, 0, width_px, height_px);
       const blob = await new Promise((/** @type {(made: Blob | null) => void} */ done) =>
@@ -56,28 +51,6 @@ async function makeSmall(file) {
     picture.close();
   }
   throw new Error(say('photo-too-large'));
-}
-
-/** Upright, and a JPEG of a camera only as large as is needed: `VideoFrame` or `ImageBitmap`.
- * @param {Blob} file @returns {Promise<any>} */
-async function decoded(file) {
-  const Decoder = /** @type {any} */ (globalThis).ImageDecoder;
-  if (await Decoder?.isTypeSupported(file.type).catch(() => false)) {
-    const decoder = new Decoder({
-      data: file.stream(),
-      type: file.type,
-      desiredWidth: DECODED_PX,
-      desiredHeight: DECODED_PX,
-    });
-    try {
-      return (await decoder.decode()).image;
-    } catch {
-      // a file that is not what it says it is: the other way looks at the bytes
-    } finally {
-      decoder.close();
-    }
-  }
-  return createImageBitmap(file, { imageOrientation: 'from-image' });
 }
 
 /**
