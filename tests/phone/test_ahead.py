@@ -233,9 +233,15 @@ def test_before_a_journey_each_colony_says_what_to_top_up_and_a_pass_for_the_vis
     expect(page.get_by_label("First day")).to_have_value(leave)
     expect(page.get_by_label("Last day")).to_have_value(back)
     page.get_by_label(text("handover-who"), exact=True).fill("Jo")
+    page.get_by_label(text("look-degrees")).select_option("f")
     page.get_by_role("button", name=text("handover-go")).click()
     made = page.get_by_role("article").filter(has=page.get_by_role("heading", name="Jo"))
     expect(made).to_contain_text("Amber")
+    told = page.evaluate(
+        "async () => (await import(`/static/${document.body.dataset.build}/signals/rows.js`)).rowsOf('pass')[0].set"
+    )
+    assert told["degrees"] == "f"
+    assert "volumes" not in told, "what is left open is as the phone of the stand-in"
 
 
 @pytest.mark.without_worker
