@@ -167,7 +167,7 @@ function Pass({ row }) {
               ${link ? say('handover-new-link') : say('handover-make-link')}
             </button>
             <button type="button" class="button" onClick=${() => setPreview(true)}>${say('handover-preview')}</button>
-            <a class="button" href=${`#/paper/${row.id}`}>
+            <a class="button" href=${`${v.language ? `/?in=${v.language}` : ''}#/paper/${row.id}`}>
               <${Icon} name="print" />
               ${say('handover-print')}
             </a>

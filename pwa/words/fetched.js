@@ -6,8 +6,10 @@ import { learn, learnMore } from './say.js';
 const { build = '', languages = SOURCE } = document.body.dataset;
 /** What can be chosen. */
 export const languagesThere = languages.split(' ');
+/** For somebody else: a sheet is printed in the language of whoever gets it. */
+const asked = new URLSearchParams(location.search).get('in');
 /** What this phone speaks. */
-export const phoneLanguage = languageOf(localStorage.getItem('language'), navigator.languages, languagesThere);
+export const phoneLanguage = languageOf(asked ?? localStorage.getItem('language'), navigator.languages, languagesThere);
 
 const direction = directionOf(phoneLanguage);
 document.documentElement.lang = phoneLanguage;
@@ -39,16 +41,16 @@ export const spoken = begin();
 spoken.catch(() => undefined); // awaited by the start
 
 /** @type {Map<string, Promise<void>>} */
-const asked = new Map();
+const heard = new Map();
 
 /**
  * Know the messages of another part; they are asked for once.
  * @param {'catalogue' | 'screens' | 'charts' | 'counting' | 'online'} part
  */
 export function hear(part) {
-  const found = asked.get(part) ?? fetchMore(part);
-  asked.set(part, found);
-  found.catch(() => asked.delete(part));
+  const found = heard.get(part) ?? fetchMore(part);
+  heard.set(part, found);
+  found.catch(() => heard.delete(part));
   return found;
 }
 

@@ -11,6 +11,8 @@ from tests.phone.test_helping import crowded_tube
 from tests.phone.test_story import go
 from tests.support.words import text
 
+from broodshelf.languages import say as say_in
+
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
 LEAK = {"kind": "fault", "days": 1, "fault": "leak"}
@@ -52,6 +54,26 @@ def test_the_sheet_of_a_pass_tells_each_of_its_days_repeats_included_and_a_leak_
     assert sugar.count() >= 2
     expect(days.first).to_contain_text("sugar water")
     expect(page.get_by_role("cell", name="Take the leftovers out: cricket").first).to_be_visible()
+
+
+def test_the_sheet_of_a_pass_is_printed_in_the_language_of_whoever_gets_it(phone, server):
+    page = phone()
+    crowded_tube(page, server, LEAK)
+    go(page, server, "#/handover")
+    page.get_by_role("textbox", name=text("handover-who"), exact=True).fill("Babcia")
+    page.get_by_role("button", name="Amber", exact=True).click()
+    page.get_by_label(text("house-language")).select_option("pl")
+    page.get_by_role("button", name=text("handover-go")).click()
+    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
+    page.get_by_role("link", name=text("handover-print")).click()
+
+    heading = page.get_by_role("heading", level=1)
+    expect(heading).to_have_text(say_in("pl", "paper-sheet", {"who": "Babcia"}))
+    expect(page.locator("html")).to_have_attribute("lang", "pl")
+    expect(page.get_by_role("row").filter(has_text=say_in("pl", "fault-leak"))).to_have_count(1)
+    go(page, server, "#/round")
+    page.reload()
+    expect(page.locator("html")).to_have_attribute("lang", "en")  # the phone's own stays
 
 
 def test_a_stand_in_reads_a_leak_by_its_name(phone, server):
