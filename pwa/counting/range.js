@@ -11,7 +11,8 @@
 /** What was proposed and corrected in earlier pictures of the colony: dots that stood, were added, were taken away.
  * @typedef {{stood: number, added: number, removed: number}} Corrections */
 
-/** How near the threshold a score is doubtful, and how often such a dot is none. */
+/** How near the threshold a score is doubtful, and how often such a dot is none. These and what follows to the crowded
+ * number were chosen on rendered tubes (tests/support/rendered_tubes.py). */
 const DOUBT = 0.15;
 const NONE_OF_DOUBTFUL = 0.35;
 /** How often what lies just below the threshold is one all the same. */

@@ -1,6 +1,7 @@
 """Firefox and WebKit go through every screen and sheet at phone size, with one real act on those that matter.
 
 Whatever threw, a heading that is not there, and anything wider than the screen fails the visit by name.
+Longer than 300 lines because one list of screens and acts serves both engines.
 """
 
 from __future__ import annotations

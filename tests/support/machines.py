@@ -1,4 +1,7 @@
-"""Several machines with nothing in common but a database: their processes, phones that log, a push service."""
+"""Several machines with nothing in common but a database: their processes, phones that log, a push service.
+
+Longer than 300 lines because they are one cast: no part of it is used without the others.
+"""
 
 from __future__ import annotations
 

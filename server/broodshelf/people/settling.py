@@ -5,7 +5,6 @@ A start does it, and so does a server that finds under way that its database was
 
 from __future__ import annotations
 
-import threading
 from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Final
@@ -18,7 +17,7 @@ from ..logs import say, say_failure
 from ..records import database
 from ..records.ended import Revocations
 from ..records.epochs import Marks
-from ..records.home.alone import alone
+from ..records.home.alone import Background, alone
 from ..records.home.port import Endings
 from ..records.home.restored import identity, notice
 from ..records.loss import refuse_lost_households
@@ -50,7 +49,7 @@ def settle(engine: Engine, witness: Witness, now_ms: int) -> None:
         apply_revocations(connection, witness.revocations, witness.endings)
 
 
-class Watch:
+class Watch(Background):
     """Looks after a shared database for one process: twice a second, whether it is still the same.
 
     A database that was put back under running servers forgets revoked phones and hands out revisions a second time;
@@ -59,24 +58,14 @@ class Watch:
 
     def __init__(self, app: Flask, witness: Witness, clock: Callable[[], int]) -> None:
         self._app, self._witness, self._clock = app, witness, clock
-        self._ended = threading.Event()
         self._was_away = False
         with app.app_context():
             self._known = self._identity()
-        self._thread = threading.Thread(target=self._look_after, name="database-watch", daemon=True)
+        super().__init__("database-watch")
 
-    def start(self) -> Callable[[], None]:
-        """Begin in a thread of this process; return what stops it."""
-        self._thread.start()
-        return self.stop
-
-    def stop(self) -> None:
-        """End; a look that is under way is waited for."""
-        self._ended.set()
-        self._thread.join()
-
-    def _look_after(self) -> None:
-        while not self._ended.wait(LOOK_S):
+    def go_on(self) -> None:
+        """Look until the end; a database that is away is looked at again."""
+        while not self.ended.wait(LOOK_S):
             try:
                 with self._app.app_context():
                     self.look()

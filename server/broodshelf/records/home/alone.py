@@ -36,7 +36,29 @@ def alone(engine: Engine) -> Iterator[None]:
         yield
 
 
-class OnlyOne:
+class Background:
+    """A thread of this process that goes on until it is told to end; ``go_on`` looks at ``ended`` and waits by it."""
+
+    def __init__(self, name: str) -> None:
+        self.ended = threading.Event()
+        self._thread = threading.Thread(target=self.go_on, name=name, daemon=True)
+
+    def start(self) -> Callable[[], None]:
+        """Begin; return what stops it."""
+        self._thread.start()
+        return self.stop
+
+    def stop(self) -> None:
+        """End; what is under way is waited for."""
+        self.ended.set()
+        self._thread.join()
+
+    def go_on(self) -> None:
+        """Do what it is there for."""
+        raise NotImplementedError
+
+
+class OnlyOne(Background):
     """Does something in one process of all that share a database: in the first that asks, in another when it ends.
 
     On PostgreSQL the lock is one of a session, over a connection of its own; on SQLite of a file in the data folder.
@@ -49,27 +71,17 @@ class OnlyOne:
             number,
             begin,
         )
-        self._ended = threading.Event()
-        self._thread = threading.Thread(target=self._go_on, name=f"only one {number - START}", daemon=True)
+        super().__init__(f"only one {number - START}")
 
-    def start(self) -> Callable[[], None]:
-        """Ask, and begin when it is this process's turn; return what stops it."""
-        self._thread.start()
-        return self.stop
-
-    def stop(self) -> None:
-        """End what was begun, and let another process begin."""
-        self._ended.set()
-        self._thread.join()
-
-    def _go_on(self) -> None:
+    def go_on(self) -> None:
+        """Ask for the turn until it comes, and keep it until the end."""
         with self._app.app_context():
-            while not self._ended.is_set():
+            while not self.ended.is_set():
                 try:
                     self._try_once()
                 except Exception as error:  # noqa: BLE001 - a database that is away comes back
                     say_failure("what only one process does was given up here", error)
-                self._ended.wait(ASK_S)
+                self.ended.wait(ASK_S)
 
     def _try_once(self) -> None:
         with ExitStack() as held:
@@ -80,7 +92,7 @@ class OnlyOne:
                 except BlockingIOError:
                     return
                 held.callback(self._begin())
-                self._ended.wait()
+                self.ended.wait()
                 return
             connection = held.enter_context(
                 db.engine.connect().execution_options(isolation_level="AUTOCOMMIT")
@@ -91,5 +103,5 @@ class OnlyOne:
                 connection.invalidate
             )  # a session that ends gives its lock back, whatever became of it
             held.callback(self._begin())
-            while not self._ended.wait(ASK_S):
+            while not self.ended.wait(ASK_S):
                 connection.exec_driver_sql("SELECT 1")
