@@ -25,6 +25,7 @@ from .nudges.channels.push.subscriptions import anybody_listens, listen_with_oth
 from .nudges.channels.push.vapid import VapidKey
 from .nudges.nudger import Nudger
 from .nudges.outcomes.measures import Measures
+from .people.senders import Senders
 from .people.settling import Witness, settle
 from .records import database
 from .records.data_folder import make_private
@@ -88,7 +89,8 @@ def create_app(
     app.config["SQLALCHEMY_DATABASE_URI"] = settings.database_url
     app.config["MAX_CONTENT_LENGTH"] = SMALL_BODY_BYTES
     database.prepare(app)
-    marks, revocations = Marks(settings.data / "marks"), Revocations(settings.data / ENDINGS)
+    marks = Marks(settings.data / "marks", on_the_disk=not settings.shares)
+    revocations = Revocations(settings.data / ENDINGS)
     refuse_lost_file(settings.sqlite_file, marks)
     home = in_database(revocations) if settings.shares else in_folder(settings.data, revocations)
     witness = Witness(marks, revocations, home.endings)
@@ -129,7 +131,7 @@ def create_app(
     )
     pusher = Pusher(key, hosts, channels, Measures())
     app.extensions["broodshelf"] = Parts(
-        settings, clock, shell, past_builds, photos, home, witness, pusher, probe, Readiness()
+        settings, clock, shell, past_builds, photos, home, witness, pusher, probe, Readiness(), Senders()
     )
     app.wsgi_app = believe_proxies(app.wsgi_app, settings.trusted_proxy_hops)  # type: ignore[method-assign]
     request_log.install(app)

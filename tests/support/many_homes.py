@@ -12,11 +12,12 @@ from typing import Final
 
 from sqlalchemy import Connection, Table, text
 from tests.support.house import House
-from tests.support.households import NOON_MS, ModelPhone
+from tests.support.households import ModelPhone
 
 from broodshelf.model.gauges import DAY_MS
+from broodshelf.nudges.tables import subscriptions
 from broodshelf.people.secrets import hash_token
-from broodshelf.people.tables import devices
+from broodshelf.people.tables import devices, household_sizes
 from broodshelf.records.database import db, reading, writing
 from broodshelf.records.ids import uuid7
 from broodshelf.records.tables import households, operations, records, revisions
@@ -25,19 +26,21 @@ from broodshelf.rounds.tables import occurrences, plan_times
 COLONIES: Final = 5
 EVENTS_A_COLONY: Final = 200
 """Of a year: food twice a week with what became of it, water every other week, a census a month."""
-COPIED: Final = (households, records, revisions, operations, devices, plan_times, occurrences)
+COPIED: Final = (
+    households, records, revisions, operations, devices, plan_times, occurrences, household_sizes, subscriptions,
+)  # fmt: skip
 AT_ONCE: Final = 100
 
 
 def live_a_year(house: House, phone: ModelPhone, days: int = 365) -> None:
     """Log a year for some colonies, as a phone does that was without a connection now and then."""
     for number in range(COLONIES):
-        phone.now_ms = NOON_MS - days * DAY_MS
+        phone.now_ms = house.now_ms - days * DAY_MS
         colony = phone.write(
             "colony", {"name": f"Colony {number}", "stage": "growing", "species_code": "lasius_niger"}
         )
         for event in range(EVENTS_A_COLONY):
-            phone.now_ms = NOON_MS - round((EVENTS_A_COLONY - event) * days * DAY_MS / EVENTS_A_COLONY)
+            phone.now_ms = house.now_ms - round((EVENTS_A_COLONY - event) * days * DAY_MS / EVENTS_A_COLONY)
             at = dt.datetime.fromtimestamp(phone.now_ms / 1000, dt.UTC).isoformat(timespec="milliseconds")
             said = {"colony_id": colony["id"], "happened_at": at}
             if event % 8 == 7:
@@ -46,7 +49,7 @@ def live_a_year(house: House, phone: ModelPhone, days: int = 365) -> None:
                 phone.write("check", {**said, "outcome": "all"})
             else:
                 phone.write("feeding", {**said, "need": "sugar" if event % 4 else "protein"})
-    phone.now_ms = NOON_MS
+    phone.now_ms = house.now_ms
     while phone.outbox:
         phone.take(json.loads(house.post(phone, json.dumps(phone.request()).encode())))
 
@@ -55,7 +58,7 @@ def copy_household(house: House, count: int) -> list[str]:
     """Make so many copies of the house's household and return their ids; the database's statistics are up to date."""
     made: list[str] = []
     while len(made) < count:
-        ids = [uuid7(NOON_MS) for _ in range(min(AT_ONCE, count - len(made)))]
+        ids = [uuid7(house.now_ms) for _ in range(min(AT_ONCE, count - len(made)))]
         with writing() as connection:
             for table in COPIED:
                 _copy(connection, table, house.household_id, ids)
@@ -77,6 +80,8 @@ def _copy(connection: Connection, table: Table, old: str, ids: list[str]) -> Non
         values[name] = (
             f"CASE WHEN r.{name} = :old THEN n.id ELSE r.{name} END"  # the household's record of itself
         )
+    if table is subscriptions:
+        values["endpoint"] = "r.endpoint || n.id"
     if table is devices:
         values["token_hash"] = "encode(sha256((n.id || r.id)::bytea), 'hex')"
     of = "id" if table is households else "household_id"

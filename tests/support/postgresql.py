@@ -89,9 +89,12 @@ def _last(users: int) -> bool:
 
 
 @contextmanager
-def durable_cluster() -> Iterator[Cluster]:
-    """Start a server of its own that commits to the disk, as a keeper's does; most tests have no use for that."""
-    folder = _start("-c fsync=on")
+def durable_cluster(options: str = "") -> Iterator[Cluster]:
+    """Start a server of its own that commits to the disk, as a keeper's does; most tests have no use for that.
+
+    ``options``: settings besides, ``-c name=value``.
+    """
+    folder = _start("-c fsync=on", options)
     try:
         yield Cluster(folder)
     finally:
@@ -101,7 +104,7 @@ def durable_cluster() -> Iterator[Cluster]:
 HASTY: Final = "-c fsync=off -c synchronous_commit=off -c full_page_writes=off"
 
 
-def _start(durability: str = HASTY) -> Path:
+def _start(durability: str = HASTY, more: str = "") -> Path:
     """Make a server and start it; return its folder."""
     # the socket's path must be short and readable by the server's own user
     folder = Path(tempfile.mkdtemp(prefix="bs-pg-"))
@@ -116,7 +119,7 @@ def _start(durability: str = HASTY) -> Path:
     options = (
         f"-k {folder} -c listen_addresses='' -c max_connections=200"
         f" {durability} -c autovacuum=off"
-        " -c jit=off"  # compiling a statement costs more than running it over a test's few rows
+        f" -c jit=off {more}"  # compiling a statement costs more than running it over a test's few rows
     )
     _run(
         folder, str(binaries / "pg_ctl"), "-D", data, "-o", options, "-w", "-l", str(folder / "log"), "start"

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import threading
 from contextlib import nullcontext, suppress
+from copy import copy
 
 from sqlalchemy import Connection
 from sqlalchemy.exc import DBAPIError
-from sqlalchemy.sql.selectable import GenerativeSelect
 from tests.support.households import HAPPENED, ModelPhone
 
-from broodshelf.records import database
+from broodshelf.records import database, store
 
 WRITERS, ROUNDS = 4, 8
 
@@ -67,7 +67,11 @@ def test_a_reader_that_polls_while_several_write_misses_nothing(bare_app, househ
 
 def test_without_the_lock_this_test_is_red(bare_app, household_id, monkeypatch):
     """The mutant 'lock skipped': no row lock on PostgreSQL, no immediate transaction and no turns on SQLite."""
-    monkeypatch.setattr(GenerativeSelect, "with_for_update", lambda self, **_: self)
+    unlocked = copy(store.LOCKED)
+    unlocked._for_update_arg = None
+    assert "FOR UPDATE" in str(store.LOCKED)
+    assert "FOR UPDATE" not in str(unlocked)
+    monkeypatch.setattr(store, "LOCKED", unlocked)
     monkeypatch.setattr(database, "_turn", nullcontext)
     monkeypatch.setattr(Connection, "get_execution_options", lambda _self: {})
     failures, reader, logged = write_at_once(bare_app, household_id)

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from dataclasses import asdict, dataclass
 from itertools import chain, count
-from typing import Any
+from typing import Any, Final
 
-from sqlalchemy import Connection, insert, select, update
+from sqlalchemy import Connection, and_, bindparam, insert, select, update
 
 from ..errors import BadRequest, NotFound, SignedOut
 from ..languages import told
 from ..model.gauges import DAY_MS
 from ..records.home.ending import note_ended
-from ..records.store import read_record
+from ..records.tables import records
 from .actor import Actor, ActorRole
 from .passes import window_of
 from .secrets import hash_token, new_token
@@ -92,11 +92,28 @@ def _free_name(connection: Connection, household_id: str, phone: Phone) -> str:
     return next(name for name in chain([phone.name], numbered) if name not in taken)
 
 
-def actor_of(connection: Connection, token: str | None, now_ms: int) -> Actor:
+@dataclass(frozen=True, slots=True)
+class Visit:
+    """Who is behind a session token, and whether that phone was marked as seen in the last ten minutes."""
+
+    actor: Actor
+    seen_lately: bool
+
+
+_BY_TOKEN: Final = (
+    select(devices, records.c.gone.label("person_gone"))
+    .outerjoin(
+        records, and_(records.c.household_id == devices.c.household_id, records.c.id == devices.c.person_id)
+    )
+    .where(devices.c.token_hash == bindparam("token_hash"))
+)
+
+
+def visit_of(connection: Connection, token: str | None, now_ms: int) -> Visit:
     """Return who is behind a session token. Raises ``SignedOut`` with the reason in its code."""
     if not token:
         raise SignedOut
-    row = connection.execute(select(devices).where(devices.c.token_hash == hash_token(token))).one_or_none()
+    row = connection.execute(_BY_TOKEN, {"token_hash": hash_token(token)}).one_or_none()
     if row is None:
         raise SignedOut
     if row.revoked_ms is not None:
@@ -106,19 +123,16 @@ def actor_of(connection: Connection, token: str | None, now_ms: int) -> Actor:
             told("problem-session-old"),
             code="session_old",
         )
-    person = read_record(connection, row.household_id, row.person_id)
-    if person is not None and person.gone:
+    if row.person_gone:
         raise SignedOut(told("problem-person-removed"), code="device_revoked")
     window = window_of(connection, row.household_id, row.pass_id, now_ms) if row.pass_id else None
-    return Actor(row.household_id, row.person_id, row.id, row.role, window)
+    actor = Actor(row.household_id, row.person_id, row.id, row.role, window)
+    return Visit(actor, row.last_seen_ms >= now_ms - SEEN_EVERY_MS)
 
 
-def seen_lately(connection: Connection, household_id: str, device_id: str, now_ms: int) -> bool:
-    """Say whether a device was marked as seen in the last ten minutes, so that a read stays a read."""
-    seen = connection.execute(
-        select(devices.c.last_seen_ms).where(*_of(household_id, device_id))
-    ).scalar_one()
-    return bool(seen >= now_ms - SEEN_EVERY_MS)
+def actor_of(connection: Connection, token: str | None, now_ms: int) -> Actor:
+    """Return who is behind a session token. Raises ``SignedOut`` with the reason in its code."""
+    return visit_of(connection, token, now_ms).actor
 
 
 def mark_seen(connection: Connection, household_id: str, device_id: str, now_ms: int) -> None:

@@ -7,19 +7,24 @@ request is refused as a whole, so the phone keeps its queue and goes on when the
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Mapping
+from contextlib import contextmanager
 from dataclasses import dataclass
-from typing import Final
+from functools import cache
+from typing import Any, Final
 
 from sqlalchemy import Connection, delete
 from sqlalchemy.dialects import postgresql, sqlite
+from sqlalchemy.sql.dml import ReturningInsert
 
 from ..errors import TooMany
 from ..languages import told
 from ..model.gauges import DAY_MS
+from ..records.database import writing
 from ..records.many_rows import is_among
 from .actor import Actor
-from .limits import WINDOW_MS, add_amount
+from .limits import WINDOW_MS
+from .senders import Amounts, Senders, tell_amounts
 from .tables import usage
 
 KEPT_DAYS: Final = 7
@@ -43,15 +48,6 @@ ADDRESS_KIB_AN_HOUR: Final = 1_000_000
 
 
 @dataclass(frozen=True, slots=True)
-class Arrival:
-    """A request with something to store: from which address it came, its bytes, and what is to be stored of it."""
-
-    address: str
-    size_bytes: int
-    sent: Share
-
-
-@dataclass(frozen=True, slots=True)
 class _Account:
     """Of whom it is counted what was sent, the household itself or a pass in it, and how much that may be in a day."""
 
@@ -60,21 +56,44 @@ class _Account:
     most: Share
 
 
-def spend(connection: Connection, actor: Actor, arrival: Arrival, now_ms: int) -> None:
+@contextmanager
+def sent_from(senders: Senders, address: str, size_bytes: int, now_ms: int) -> Iterator[None]:
+    """Count what an address sends unless the block raises; beyond its share raise ``TooMany`` (code ``quota``).
+
+    Begins outside of any transaction: what was counted is told in one of its own.
+    """
+    if not size_bytes:
+        yield
+        return
+    size_kib = -(-size_bytes // 1024)
+    if not senders.add(address, size_kib, now_ms, ADDRESS_KIB_AN_HOUR):
+        senders.tell(now_ms, lambda amounts: _told(amounts, now_ms))
+        raise _refusal("problem-quota-address", WINDOW_MS // 1000)
+    try:
+        yield
+    except BaseException:
+        senders.take_back(address, size_kib, now_ms)
+        raise
+    senders.tell(now_ms, lambda amounts: _told(amounts, now_ms))
+
+
+def _told(amounts: Amounts, now_ms: int) -> Mapping[str, int]:
+    with writing() as connection:
+        return tell_amounts(connection, amounts, now_ms)
+
+
+def spend(connection: Connection, actor: Actor, sent: Share, now_ms: int) -> None:
     """Count what is about to be stored; beyond a share raise ``TooMany`` (code ``quota``).
 
     What is raised rolls the caller's transaction back, so nothing is counted that was not taken.
     """
-    size_kib = -(-arrival.size_bytes // 1024)
-    if not add_amount(connection, "sent", arrival.address, now_ms, size_kib, ADDRESS_KIB_AN_HOUR):
-        raise _refusal("problem-quota-address", WINDOW_MS // 1000)
     wait_s = min(LONGEST_WAIT_S, (DAY_MS - now_ms % DAY_MS) // 1000 + 1)
     household_id, window = actor.household_id, actor.window
     if window is not None:
         of_pass = _Account(household_id, window.pass_id, PASS)
-        if not _add(connection, of_pass, arrival.sent, now_ms):
+        if not _add(connection, of_pass, sent, now_ms):
             raise _refusal("problem-quota-pass", wait_s)
-    if not _add(connection, _Account(household_id, household_id, HOUSEHOLD), arrival.sent, now_ms):
+    if not _add(connection, _Account(household_id, household_id, HOUSEHOLD), sent, now_ms):
         raise _refusal("problem-quota-household", wait_s)
 
 
@@ -91,29 +110,30 @@ def _refusal(message_id: str, wait_s: int) -> TooMany:
 
 def _add(connection: Connection, account: _Account, sent: Share, now_ms: int) -> bool:
     """Add to what was sent today; say whether that is within the account's share."""
-    made = postgresql if connection.dialect.name == "postgresql" else sqlite
-    u = usage.c
-    statement = made.insert(usage).values(
-        household_id=account.household_id,
-        subject=account.subject,
-        day=now_ms // DAY_MS,
-        operations=sent.operations,
-        bytes=sent.size_bytes,
-        pictures=sent.pictures,
-    )
-    so_far = connection.execute(
-        statement.on_conflict_do_update(
-            index_elements=[u.household_id, u.subject, u.day],
-            set_={
-                "operations": u.operations + sent.operations,
-                "bytes": u.bytes + sent.size_bytes,
-                "pictures": u.pictures + sent.pictures,
-            },
-        ).returning(u.operations, u.bytes, u.pictures)
-    ).one()
+    row = {
+        "household_id": account.household_id,
+        "subject": account.subject,
+        "day": now_ms // DAY_MS,
+        "operations": sent.operations,
+        "bytes": sent.size_bytes,
+        "pictures": sent.pictures,
+    }
+    so_far = connection.execute(_added(connection.dialect.name), row).one()
     counted, most = Share(*so_far), account.most
     return (
         counted.operations <= most.operations
         and counted.size_bytes <= most.size_bytes
         and counted.pictures <= most.pictures
     )
+
+
+@cache
+def _added(dialect: str) -> ReturningInsert[Any]:
+    made: Any = (postgresql if dialect == "postgresql" else sqlite).insert(usage)
+    u = usage.c
+    more = {name: u[name] + made.excluded[name] for name in ("operations", "bytes", "pictures")}
+    keys = [u.household_id, u.subject, u.day]
+    added: ReturningInsert[Any] = made.on_conflict_do_update(index_elements=keys, set_=more).returning(
+        u.operations, u.bytes, u.pictures
+    )
+    return added

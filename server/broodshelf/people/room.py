@@ -9,10 +9,10 @@ full household can make room by itself. What is refused stays on the phone and g
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any, Final
 
-from sqlalchemy import Connection, delete, insert, select, update
+from sqlalchemy import Connection, bindparam, delete, insert, select, update
 
 from ..errors import TooMany
 from ..languages import told
@@ -29,6 +29,14 @@ WARN_PERCENT: Final = 80
 ALWAYS_PERCENT: Final = 95
 """From here on the word is always there; before, on one day of every week."""
 MIB: Final = 2**20
+
+
+@dataclass(frozen=True, slots=True)
+class Counted:
+    """What a household keeps by its count and what came since; ``at_ms``: when it was counted, None for never."""
+
+    size: Size = field(default_factory=Size)
+    at_ms: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,27 +73,53 @@ def coming_with(operations: Iterable[Any], size_bytes: int) -> Coming:
 
 def take_room(
     connection: Connection, photos: PhotoFiles, household_id: str, room: Room, coming: Coming, now_ms: int
-) -> None:
-    """Add what comes to what is counted. Raises ``TooMany`` (code ``quota``) where there is no room for it."""
-    size, counted_ms = _known(connection, household_id)
+) -> Counted:
+    """Add what comes to what is counted, and return that. Raises ``TooMany`` (code ``quota``) where there is no room
+    for it; then the caller's transaction is rolled back, and what was added with it.
+    """
+    counted = _add(connection, household_id, coming)
+    size = _before(counted.size, coming) if counted.at_ms is not None else Size()
+    counted_ms = counted.at_ms
     full = coming.needs_room and _full(size, coming, room) is not None
     near = share_percent(size, room) >= WARN_PERCENT
     age_ms = None if counted_ms is None else abs(now_ms - counted_ms)
     if age_ms is None or (full and age_ms >= RECOUNT_MS) or (near and age_ms >= DAY_MS):
         size = recount(connection, photos, [household_id], now_ms)[household_id]
+        counted = _add(connection, household_id, coming)
     if coming.needs_room and (lacking := _full(size, coming, room)) is not None:
         what, most = lacking
         raise TooMany(told(f"problem-room-{what}", most=most), code="quota", retry_after_s=WAIT_S)
-    s = household_sizes.c
-    connection.execute(
-        update(household_sizes)
-        .where(s.household_id == household_id)
-        .values(
-            records=s.records + max(coming.records, 0),
-            pictures=s.pictures + max(coming.pictures, 0),
-            bytes=s.bytes + coming.size_bytes,
-        )
+    return counted
+
+
+def _before(size: Size, coming: Coming) -> Size:
+    records, pictures = max(coming.records, 0), max(coming.pictures, 0)
+    return Size(size.records - records, size.pictures - pictures, size.size_bytes - coming.size_bytes)
+
+
+_S: Final = household_sizes.c
+_ADDED: Final = (
+    update(household_sizes)
+    .where(_S.household_id == bindparam("household"))
+    .values(
+        records=_S.records + bindparam("more_records"),
+        pictures=_S.pictures + bindparam("more_pictures"),
+        bytes=_S.bytes + bindparam("more_bytes"),
     )
+    .returning(_S.records, _S.pictures, _S.bytes, _S.counted_ms)
+)
+
+
+def _add(connection: Connection, household_id: str, coming: Coming) -> Counted:
+    """Add to a household's count where it has one."""
+    added = {
+        "household": household_id,
+        "more_records": max(coming.records, 0),
+        "more_pictures": max(coming.pictures, 0),
+        "more_bytes": coming.size_bytes,
+    }
+    row = connection.execute(_ADDED, added).one_or_none()
+    return Counted() if row is None else Counted(Size(row.records, row.pictures, row.bytes), row.counted_ms)
 
 
 def recount(
@@ -121,13 +155,11 @@ def share_percent(size: Size, room: Room) -> int:
     )
 
 
-def word_of_room(
-    connection: Connection, household_id: str, room: Room, now_ms: int, language: str
-) -> dict[str, Any] | None:
+def word_of_room(counted: Counted, room: Room, now_ms: int, language: str) -> dict[str, Any] | None:
     """Return what keepers are told of a household that is nearly full, in words; None while there is room."""
-    size, counted_ms = _known(connection, household_id)
+    size = counted.size
     percent = share_percent(size, room)
-    if counted_ms is None or percent < WARN_PERCENT:
+    if counted.at_ms is None or percent < WARN_PERCENT:
         return None
     if percent < ALWAYS_PERCENT and now_ms // DAY_MS % 7:
         return None
@@ -144,13 +176,13 @@ def word_of_room(
     return {"code": "household_nearly_full", "words": words}
 
 
-def _known(connection: Connection, household_id: str) -> tuple[Size, int | None]:
-    row = connection.execute(
-        select(household_sizes).where(household_sizes.c.household_id == household_id)
-    ).one_or_none()
-    if row is None:
-        return Size(), None
-    return Size(row.records, row.pictures, row.bytes), row.counted_ms
+_KNOWN: Final = select(household_sizes).where(_S.household_id == bindparam("household"))
+
+
+def counted_of(connection: Connection, household_id: str) -> Counted:
+    """Return what is counted of a household."""
+    row = connection.execute(_KNOWN, {"household": household_id}).one_or_none()
+    return Counted() if row is None else Counted(Size(row.records, row.pictures, row.bytes), row.counted_ms)
 
 
 def _full(size: Size, coming: Coming, room: Room) -> tuple[str, int] | None:

@@ -26,9 +26,15 @@ GAP = 1_000
 
 @dataclass(frozen=True, slots=True)
 class Marks:
-    """The notes, one file a household, in a folder outside the database."""
+    """The notes, one file a household, in a folder outside the database.
+
+    ``on_the_disk``: a note waits for the disk, as a commit does. Beside a database that itself tells when it was put
+    back, a log is answered without that wait: after a power cut some of the last notes may be unreadable, and the
+    phones of those households get everything anew.
+    """
 
     folder: Path
+    on_the_disk: bool = True
 
     def note(self, household_id: str, rev: int, epoch: str) -> None:
         """Note a household's revision if it is higher than the note of the same epoch. Atomic."""
@@ -36,7 +42,8 @@ class Marks:
         if known is not None and known[1] == epoch and known[0] >= rev:
             return
         make_folder(self.folder)
-        write_whole(self.folder / f"{household_id}.json", json.dumps({"rev": rev, "epoch": epoch}))
+        text = json.dumps({"rev": rev, "epoch": epoch})
+        write_whole(self.folder / f"{household_id}.json", text, on_the_disk=self.on_the_disk)
 
     def read(self, household_id: str) -> tuple[int, str] | None:
         """Return ``(rev, epoch)`` as noted, or None. A note that cannot be read counts as none."""
@@ -97,14 +104,18 @@ def start_epoch(connection: Connection, marks: Marks, household_id: str, now_ms:
     return epoch
 
 
-def write_whole(path: Path, text: str, mode: int = 0o600) -> None:
-    """Write a small file so that it is either the old one or the new one, never half of it."""
+def write_whole(path: Path, text: str, mode: int = 0o600, *, on_the_disk: bool = True) -> None:
+    """Write a small file so that it is either the old one or the new one, never half of it.
+
+    Without ``on_the_disk`` that holds for a process that is killed, not for a power cut.
+    """
     handle, temporary = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
     try:
         with os.fdopen(handle, "w", encoding="utf-8") as file:
             file.write(text)
             file.flush()
-            os.fsync(file.fileno())
+            if on_the_disk:
+                os.fsync(file.fileno())
         Path(temporary).chmod(mode)
         Path(temporary).replace(path)
     except BaseException:

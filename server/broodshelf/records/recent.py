@@ -8,7 +8,7 @@ more: what was fed twice a week may not push the last feeding of another need ou
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from functools import cache
 from operator import itemgetter
 from typing import Any, Final, NamedTuple
@@ -20,13 +20,15 @@ from sqlalchemy import (
     ScalarSelect,
     Select,
     Text,
-    and_,
     bindparam,
     cast,
+    column,
     func,
     literal_column,
     select,
+    true,
     union_all,
+    values,
 )
 
 from ..model.facts import Event, Logged
@@ -76,7 +78,7 @@ def read_recent(
     found = {}
     for colony_id in colony_ids:
         asked = {"household_id": household_id, "colony_id": colony_id, "since_ms": since_ms}
-        found[colony_id] = _ordered(*connection.execute(_query(), asked).one())
+        found[colony_id] = _ordered(*connection.execute(_query(connection.dialect.name), asked).one())
     return found
 
 
@@ -92,61 +94,83 @@ def _ordered(newest: str | None, oldest: str | None) -> list[Entry]:
 
 def read_kind_since(connection: Connection, household_id: str, kind: str, since_ms: int) -> list[Event]:
     """Return the events of a kind since an instant, in the order in which they happened."""
-    c = records.c
-    rows = connection.execute(
-        select(c.id, c.kind, c.happened_ms, c.fields)
-        .where(c.household_id == household_id, c.kind == kind, c.gone.is_(False), c.happened_ms >= since_ms)
-        .order_by(c.happened_ms, c.id)
-    )
+    asked = {"household_id": household_id, "kind": kind, "since_ms": since_ms}
+    rows = connection.execute(_KIND_SINCE, asked)
     return [Logged(row.id, row.kind, row.happened_ms, json.loads(row.fields)) for row in rows]
 
 
+_KIND_SINCE: Final = (
+    select(records.c.id, records.c.kind, records.c.happened_ms, records.c.fields)
+    .where(
+        records.c.household_id == bindparam("household_id"),
+        records.c.kind == bindparam("kind"),
+        records.c.gone.is_(False),
+        records.c.happened_ms >= bindparam("since_ms"),
+    )
+    .order_by(records.c.happened_ms, records.c.id)
+)
+
+
 @cache
-def _query() -> Select[Any]:
+def _query(dialect: str) -> Select[Any]:
     """Return the statement that gives two texts in one row: what is newest of each topic, and what is oldest.
 
     The database strings the rows together as JSON, and what the registry says stands in the statement itself:
-    handling each row and two hundred parameters would take longer than finding the rows.
+    handling each row and two hundred parameters would take longer than finding the rows. PostgreSQL walks a list of
+    the topics; SQLite, which has no LATERAL, gets a part for each, and PostgreSQL's driver would take longer to read
+    that text than the server to answer it (``python -m tests.bench.many_homes``, the processor of a log).
     """
     topics = [
-        (kind.name, topic)
+        (kind.name, topic, MOST_OF.get(kind.name, MOST))
         for kind in KINDS.values()
         if kind.group == "event" and kind.scope == "colony"
         for topic in _TOPICS.get(kind.name, ("",))
     ]
+    strung = _walked if dialect == "postgresql" else _strung
+    happened = records.c.happened_ms
+    return select(strung(topics, happened.desc()), strung([(*t[:2], 1) for t in topics], happened.asc()))
+
+
+_Topics = Sequence[tuple[str, str, int]]
+"""Kind, topic and how many events of it are wanted."""
+
+
+def _walked(topics: _Topics, order: ColumnElement[Any]) -> ScalarSelect[Any]:
+    """Return one text of the first rows of each topic, found for one topic after the other."""
+    names = column("kind", Text), column("topic", Text), column("most", Integer)
+    asked = values(*names, name="asked", literal_binds=True).data(topics)
+    firsts = _part(asked.c.kind, asked.c.topic).order_by(order).limit(asked.c.most).lateral("firsts")
+    return (
+        select(func.aggregate_strings(firsts.c.row, ","))
+        .select_from(asked.join(firsts, true()))
+        .scalar_subquery()
+    )
+
+
+def _strung(topics: _Topics, order: ColumnElement[Any]) -> ScalarSelect[Any]:
+    """Return one text of the first rows of each topic, each found by a part of its own."""
+    firsts = [
+        _part(_fixed(kind), _fixed(topic)).order_by(order).limit(_number(most)).offset(_number(0)).subquery()
+        for kind, topic, most in topics
+    ]
+    rows = union_all(*map(select, firsts)).subquery()
+    return select(func.aggregate_strings(rows.c.row, ",")).scalar_subquery()
+
+
+def _part(kind: ColumnElement[str], topic: ColumnElement[str]) -> Select[Any]:
     c = records.c
-    of_colony = and_(
+    row = (
+        _fixed('["').concat(c.id).concat(_fixed('","')).concat(c.kind).concat(_fixed('",'))
+        .concat(cast(c.happened_ms, Text)).concat(_fixed(",")).concat(c.fields).concat(_fixed("]"))
+    )  # fmt: skip
+    return select(row.label("row")).where(
         c.household_id == bindparam("household_id"),
         c.colony_id == bindparam("colony_id"),
         c.gone.is_(False),
         c.happened_ms >= bindparam("since_ms"),
+        c.kind == kind,
+        c.topic == topic,
     )
-    parts = [_part(of_colony, *topic) for topic in topics]
-    newest = [MOST_OF.get(kind, MOST) for kind, _ in topics]
-    return select(
-        _strung(parts, c.happened_ms.desc(), newest), _strung(parts, c.happened_ms.asc(), [1] * len(parts))
-    )
-
-
-def _part(of_colony: ColumnElement[bool], kind: str, topic: str) -> Select[Any]:
-    c = records.c
-    row = (
-        _fixed('["').concat(c.id).concat(_fixed(f'","{kind}",')).concat(cast(c.happened_ms, Text))
-        .concat(_fixed(",")).concat(c.fields).concat(_fixed("]"))
-    )  # fmt: skip
-    return select(row.label("row")).where(of_colony, c.kind == _fixed(kind), c.topic == _fixed(topic))
-
-
-def _strung(
-    parts: Iterable[Select[Any]], order: ColumnElement[Any], most: Iterable[int]
-) -> ScalarSelect[Any]:
-    """Return one text of the first rows of each part, at most so many of each."""
-    firsts = [
-        part.order_by(order).limit(_number(number)).offset(_number(0)).subquery()
-        for part, number in zip(parts, most, strict=True)
-    ]
-    rows = union_all(*map(select, firsts)).subquery()
-    return select(func.aggregate_strings(rows.c.row, ",")).scalar_subquery()
 
 
 def _fixed(text: str) -> ColumnElement[str]:

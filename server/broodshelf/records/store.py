@@ -10,15 +10,16 @@ import json
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, field
+from functools import cache
 from typing import Any
 
-from sqlalchemy import Connection, Row, and_, bindparam, select, update
+from sqlalchemy import Connection, Row, Select, and_, bindparam, select, update
 
 from ..errors import NotFound
 from ..languages import told
 from ..model.kinds import KINDS, Part, read
 from .ids import made_ms_of
-from .many_rows import insert_rows, is_among
+from .many_rows import insert_rows, is_among, is_among_some, some
 from .merge import Stamp
 from .recent import topic_of
 from .row_texts import before_text, compact_json, stamps_text
@@ -71,11 +72,7 @@ class Ledger:
     """
 
     def __init__(self, connection: Connection, household_id: str) -> None:
-        row = connection.execute(
-            select(households.c.rev, households.c.epoch, households.c.purged_rev, households.c.created_ms)
-            .where(households.c.id == household_id)
-            .with_for_update()
-        ).one_or_none()
+        row = connection.execute(LOCKED, {"household_id": household_id}).one_or_none()
         if row is None:
             raise NotFound(told("problem-no-household"))
         self.connection = connection
@@ -98,10 +95,8 @@ class Ledger:
         if not missing:
             return
         self._known.update(dict.fromkeys(missing))
-        among = is_among(self.connection, records.c.id, missing)
-        for row in self.connection.execute(
-            select(records).where(records.c.household_id == self.household_id, among)
-        ):
+        asked = {"household_id": self.household_id, **some(self.connection, missing)}
+        for row in self.connection.execute(_these(self.connection.dialect.name), asked):
             self._known[row.id] = _record(row)
 
     def get(self, record_id: str) -> Record | None:
@@ -147,28 +142,32 @@ class Ledger:
 
     def flush(self) -> None:
         """Write what was gathered and the household's new revision."""
+        self._write_rows()
+        if self.rev != self._first_rev:
+            self.connection.execute(_NUMBERED, {"household": self.household_id, "now": self.rev})
+        self._first_rev = self.rev
+
+    def _write_rows(self) -> None:
         insert_rows(self.connection, records, [self._row(r) for r in self._new.values()])
         if self._changed:
             self.connection.execute(_UPDATE, [_bound(self._row(r)) for r in self._changed.values()])
         insert_rows(self.connection, revisions, self._history)
-        if self.rev != self._first_rev:
-            self.connection.execute(
-                update(households).where(households.c.id == self.household_id).values(rev=self.rev)
-            )
-        self._first_rev = self.rev
         self._new, self._changed, self._history, self._texts = {}, {}, [], {}
 
     @contextmanager
     def savepoint(self) -> Iterator[None]:
-        """Write what happens inside by itself: when it raises, nothing of it stands and the ledger is as before."""
-        self.flush()
+        """Write what happens inside by itself: when it raises, nothing of it stands and the ledger is as before.
+
+        The household's new revision is left to ``flush``.
+        """
+        self._write_rows()
         rev = self.rev
         try:
             with self.connection.begin_nested():
                 yield
-                self.flush()
+                self._write_rows()
         except BaseException:
-            self.rev = self._first_rev = rev
+            self.rev = rev
             self._known, self._new, self._changed, self._history, self._texts = {}, {}, {}, [], {}
             raise
 
@@ -228,6 +227,20 @@ def indexed_task_key(values: Mapping[str, Any]) -> str | None:
     return key if isinstance(key, str) and "\0" not in key else None
 
 
+LOCKED = (
+    select(households.c.rev, households.c.epoch, households.c.purged_rev, households.c.created_ms)
+    .where(households.c.id == bindparam("household_id"))
+    .with_for_update()
+)
+_NUMBERED = update(households).where(households.c.id == bindparam("household")).values(rev=bindparam("now"))
+
+
+@cache
+def _these(dialect: str) -> Select[Any]:
+    here = records.c.household_id == bindparam("household_id")
+    return select(records).where(here, is_among_some(dialect, records.c.id))
+
+
 _MUTABLE = ("rev", "gone", "colony_id", "happened_ms", "topic", "task_key", "fields", "stamps")
 _UPDATE = (
     update(records)
@@ -255,12 +268,21 @@ def read_kinds(
 ) -> dict[str, list[Record]]:
     """Return the records of several kinds by kind, each in the order of their ids, in one read."""
     found: dict[str, list[Record]] = {kind: [] for kind in kinds}
-    query = select(records).where(records.c.household_id == household_id, records.c.kind.in_(found))
-    if not gone:
-        query = query.where(records.c.gone.is_(False))
-    for row in connection.execute(query.order_by(records.c.kind, records.c.id)):  # as its index has them
+    asked = {"household_id": household_id, "kinds": list(found)}
+    for row in connection.execute(_OF_KINDS if gone else _OF_KINDS_THERE, asked):
         found[row.kind].append(_record(row))
     return found
+
+
+_OF_KINDS = (
+    select(records)
+    .where(
+        records.c.household_id == bindparam("household_id"),
+        records.c.kind.in_(bindparam("kinds", expanding=True)),
+    )
+    .order_by(records.c.kind, records.c.id)  # as its index has them
+)
+_OF_KINDS_THERE = _OF_KINDS.where(records.c.gone.is_(False))
 
 
 def read_record(connection: Connection, household_id: str, record_id: str) -> Record | None:

@@ -13,7 +13,7 @@ from ..care.colony.climate import FRESH_DAYS
 from ..care.colony.history import day_number, local_day
 from ..care.plan.risk import WATCH_DAYS, is_poison, risky_lots
 from ..model import kinds
-from ..model.facts import ColonyState, Event, Logged, Place, Rule, Vessel, only
+from ..model.facts import ColonyState, Event, Hour, Logged, MeasuredDay, Place, Rule, Vessel, only
 from ..model.gauges import DAY_MS
 from ..model.kinds.log import Climate, Feeding
 from ..records.recent import read_kind_since, read_recent
@@ -107,10 +107,13 @@ class _Shared:
         self._latitude_deg = None if household is None else latitude_deg(household.zone)
         self._offset_min = _offset_min(self._clock, now_ms)
         self._climate = _climate(shelf)
-        self._hours = hours_by_place(connection, household_id, now_ms - FRESH_DAYS * DAY_MS, now_ms + 1)
-        places_lived_in = {str(colony.values.get("place_id")) for colony in colonies}
-        first_day = day_number(local_day(now_ms, self._offset_min)) - KEPT_DAYS
-        self._days = days_by_place(connection, household_id, places_lived_in, first_day)
+        self._hours: Mapping[str, Sequence[Hour]] = {}
+        self._days: Mapping[str, tuple[MeasuredDay, ...]] = {}
+        lived_in = {str(place_id) for colony in colonies if (place_id := colony.values.get("place_id"))}
+        if lived_in:
+            self._hours = hours_by_place(connection, household_id, now_ms - FRESH_DAYS * DAY_MS, now_ms + 1)
+            first_day = day_number(local_day(now_ms, self._offset_min)) - KEPT_DAYS
+            self._days = days_by_place(connection, household_id, lived_in, first_day)
         self._risky_lots = _risky_lots(shelf, lots, self._offset_min)
 
     def state_of(self, record: Record, log: tuple[Event, ...]) -> ColonyState:

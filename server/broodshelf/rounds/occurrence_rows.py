@@ -26,18 +26,13 @@ def read_occurrences(
     connection: Connection, household_id: str, colony_ids: Iterable[str], today: dt.date
 ) -> dict[str, list[Occurrence]]:
     """Return, by colony, what waits and what was told in the last 30 days."""
-    o = occurrences.c
     found: dict[str, list[Occurrence]] = defaultdict(list)
-    for row in connection.execute(
-        select(*COLUMNS).where(
-            o.household_id == household_id,
-            o.subject_kind == "colony",
-            o.subject_id.in_(sorted(colony_ids)),
-            or_(
-                o.state == "waiting", o.local_date >= (today - dt.timedelta(days=LOOK_BACK_DAYS)).isoformat()
-            ),
-        )
-    ):
+    asked = {
+        "household_id": household_id,
+        "colony_ids": sorted(colony_ids),
+        "since": (today - dt.timedelta(days=LOOK_BACK_DAYS)).isoformat(),
+    }
+    for row in connection.execute(_OF_COLONIES, asked):
         occurrence = as_occurrence(row)
         found[occurrence.subject_id].append(occurrence)
     return found
@@ -105,6 +100,12 @@ def replace_waiting(
     add_occurrences(connection, household_id, [row for row in wanted if not row.id], now_ms)
 
 
+_OF_COLONIES = select(*COLUMNS).where(
+    occurrences.c.household_id == bindparam("household_id"),
+    occurrences.c.subject_kind == "colony",
+    occurrences.c.subject_id.in_(bindparam("colony_ids", expanding=True)),
+    or_(occurrences.c.state == "waiting", occurrences.c.local_date >= bindparam("since")),
+)
 _CHANGE = (
     update(occurrences)
     .where(occurrences.c.household_id == bindparam("b_household_id"), occurrences.c.id == bindparam("b_id"))

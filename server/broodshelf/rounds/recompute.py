@@ -6,9 +6,11 @@ import logging
 import time
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
-from typing import Final
+from functools import cache
+from typing import Any, Final
 
-from sqlalchemy import Connection, delete, insert, select, update
+from sqlalchemy import Connection, Insert, delete, select, update
+from sqlalchemy.dialects import postgresql, sqlite
 
 from ..care.plan.make import Plan, make_plan
 from ..logs import say, say_failure
@@ -153,19 +155,29 @@ def care_clock(ledger: Ledger) -> CareClock:
 
 
 def _remember_validity(ledger: Ledger, colony_ids: Iterable[str], valid_until: Mapping[str, int]) -> None:
-    ledger.connection.execute(
-        delete(plan_times).where(
-            plan_times.c.household_id == ledger.household_id, plan_times.c.colony_id.in_(sorted(colony_ids))
+    over = sorted(set(colony_ids) - valid_until.keys())
+    if over:
+        ledger.connection.execute(
+            delete(plan_times).where(
+                plan_times.c.household_id == ledger.household_id, plan_times.c.colony_id.in_(over)
+            )
         )
-    )
     if valid_until:
         ledger.connection.execute(
-            insert(plan_times),
+            _holds_until(ledger.connection.dialect.name),
             [
                 {"household_id": ledger.household_id, "colony_id": colony_id, "valid_until_ms": until}
                 for colony_id, until in valid_until.items()
             ],
         )
+
+
+@cache
+def _holds_until(dialect: str) -> Insert:
+    made: Any = (postgresql if dialect == "postgresql" else sqlite).insert(plan_times)
+    keys, until = ["household_id", "colony_id"], made.excluded.valid_until_ms
+    written: Insert = made.on_conflict_do_update(index_elements=keys, set_={"valid_until_ms": until})
+    return written
 
 
 def _rearrange(ledger: Ledger, todos: Sequence[ToDo], clock: CareClock, now_ms: int) -> None:

@@ -7,16 +7,17 @@ from __future__ import annotations
 
 import json
 from collections.abc import Sequence
+from functools import cache
 from typing import Any, Final
 
-from sqlalchemy import select
+from sqlalchemy import Select, bindparam, select
 
 from ..logs import say_failure
 from ..model.kinds import KINDS
 from ..people.actor import Actor
 from ..people.tables import devices
 from ..records.database import is_about_one_row
-from ..records.many_rows import insert_rows, is_among
+from ..records.many_rows import insert_rows, is_among_some, some
 from ..records.merge import corrected_ms
 from ..records.purge import purged_among
 from ..records.store import Ledger
@@ -151,13 +152,16 @@ def _name_rivals(ledger: Ledger, answers: Sequence[dict[str, Any]]) -> None:
 
 
 def _earlier_answers(ledger: Ledger, op_ids: Sequence[str]) -> dict[str, dict[str, Any]]:
-    rows = ledger.connection.execute(
-        select(operations_table.c.op_id, operations_table.c.answer).where(
-            operations_table.c.household_id == ledger.household_id,
-            is_among(ledger.connection, operations_table.c.op_id, op_ids),
-        )
-    )
+    asked = {"household_id": ledger.household_id, **some(ledger.connection, op_ids)}
+    rows = ledger.connection.execute(_answers(ledger.connection.dialect.name), asked)
     return {row.op_id: json.loads(row.answer) for row in rows}
+
+
+@cache
+def _answers(dialect: str) -> Select[Any]:
+    o = operations_table.c
+    here = o.household_id == bindparam("household_id")
+    return select(o.op_id, o.answer).where(here, is_among_some(dialect, o.op_id))
 
 
 def _mentioned_ids(operations: Sequence[Operation]) -> list[str]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from typing import cast
 
@@ -17,11 +18,12 @@ from ..nudges.channels.push.vapid import VapidKey
 from ..nudges.outcomes.measures import Measures
 from ..people import quotas, room
 from ..people.actor import Actor
-from ..people.devices import actor_of, mark_seen, seen_lately
+from ..people.devices import mark_seen, visit_of
 from ..people.limits import DAY_WINDOWS, MOST_A_MINUTE, add_amount, refuse_beyond
 from ..people.limits import count_try as counted
-from ..people.quotas import Arrival, Share
-from ..people.room import Coming
+from ..people.quotas import Share
+from ..people.room import Coming, Counted
+from ..people.senders import Senders
 from ..people.settling import Witness
 from ..records.apart import enter, every_household
 from ..records.database import reading, writing
@@ -62,6 +64,7 @@ class Parts:
     pusher: Pusher
     probe: Probe
     readiness: Readiness
+    senders: Senders
 
 
 def parts() -> Parts:
@@ -94,10 +97,10 @@ def actor(*, after_the_pass: bool = False) -> Actor:
     """
     if "actor" not in g:
         with every_household(), reading() as connection:
-            found = actor_of(connection, request.cookies.get(cookie_name()), now_ms())
-            lately = seen_lately(connection, found.household_id, found.device_id, now_ms())
+            visit = visit_of(connection, request.cookies.get(cookie_name()), now_ms())
+        found = visit.actor
         enter(found.household_id)
-        if not lately:
+        if not visit.seen_lately:
             with writing() as connection:
                 mark_seen(connection, found.household_id, found.device_id, now_ms())
         g.actor = found
@@ -145,16 +148,20 @@ def count_newcomer() -> None:
             raise TooMany(told("problem-signup-address"), retry_after_s=3_600)
 
 
-def spend(connection: Connection, sent: Share, size_bytes: int) -> None:
-    """Count what a signed-in phone is about to store against its pass, household and address."""
-    arrival = Arrival(network_of(request.remote_addr), size_bytes, sent)
-    quotas.spend(connection, actor(after_the_pass=True), arrival, now_ms())
+def sent_from_here(size_bytes: int) -> AbstractContextManager[None]:
+    """Count what the block is about to store against the address that it came from; opened before a transaction."""
+    return quotas.sent_from(parts().senders, network_of(request.remote_addr), size_bytes, now_ms())
 
 
-def take_room(connection: Connection, coming: Coming) -> None:
-    """Count what a signed-in phone brings against the room of its household."""
+def spend(connection: Connection, sent: Share) -> None:
+    """Count what a signed-in phone is about to store against its pass and household."""
+    quotas.spend(connection, actor(after_the_pass=True), sent, now_ms())
+
+
+def take_room(connection: Connection, coming: Coming) -> Counted:
+    """Count what a signed-in phone brings against the room of its household; return what is counted now."""
     household_id = actor(after_the_pass=True).household_id
-    room.take_room(connection, parts().photos, household_id, parts().settings.room, coming, now_ms())
+    return room.take_room(connection, parts().photos, household_id, parts().settings.room, coming, now_ms())
 
 
 def keeper() -> Actor:

@@ -28,8 +28,8 @@ def send(actor: Actor, record_id: str, body: bytes) -> Response:
     """
     sha256 = _sha256_of(actor, record_id)
     if not p.parts().photos.has(actor.household_id, sha256):
-        with writing() as connection:
-            p.spend(connection, Share(pictures=1), len(body))
+        with p.sent_from_here(len(body)), writing() as connection:
+            p.spend(connection, Share(pictures=1))
             p.take_room(connection, Coming(size_bytes=len(body), is_picture=True))
     p.parts().photos.keep(actor.household_id, sha256, body)
     return jsonify(stored=True)

@@ -13,7 +13,7 @@ from ..errors import NotFound
 from ..languages import ENGLISH, told
 from ..people.actor import Actor
 from ..people.quotas import Share
-from ..people.room import coming_with, word_of_room
+from ..people.room import Counted, coming_with, counted_of, word_of_room
 from ..records.database import reading, writing
 from ..records.history import read_gone, read_history
 from ..records.soundness import Soundness
@@ -43,14 +43,16 @@ def sync(actor: Actor, body: Given) -> Response:
     → docs/sync.md
     """
     ops = body.get("ops")
-    with writing() as connection:
+    counted: Counted | None = None
+    brings = isinstance(ops, list) and len(ops) > 0
+    size_bytes = (request.content_length or bodies.SYNC_BODY_BYTES) if brings else 0
+    with p.sent_from_here(size_bytes), writing() as connection:
         if isinstance(ops, list) and ops:
-            size_bytes = request.content_length or bodies.SYNC_BODY_BYTES
-            p.spend(connection, Share(operations=len(ops), size_bytes=size_bytes), size_bytes)
-            p.take_room(connection, coming_with(ops, size_bytes))
+            p.spend(connection, Share(operations=len(ops), size_bytes=size_bytes))
+            counted = p.take_room(connection, coming_with(ops, size_bytes))
         answer = exchange(connection, actor, body, p.now_ms(), touched)
         see_off(connection, actor, answer.left)
-        told = _told(connection, actor) or _word_of_room(connection, actor)
+        told = _told(connection, actor) or _word_of_room(connection, actor, counted)
     p.parts().witness.marks.note(actor.household_id, answer.rev, answer.epoch)
     text = answer.text if told is None else f'{answer.text[:-1]},"told":{json.dumps(told)}}}'
     return _sent(text.encode())
@@ -66,12 +68,13 @@ def _told(connection: Connection, actor: Actor) -> dict[str, Any] | None:
     return Soundness(kept).told(connection, patience, p.now_ms())
 
 
-def _word_of_room(connection: Connection, actor: Actor) -> dict[str, Any] | None:
-    """Return what keepers should know of a household that is nearly full."""
+def _word_of_room(connection: Connection, actor: Actor, counted: Counted | None) -> dict[str, Any] | None:
+    """Return what keepers should know of a household that is nearly full; ``counted`` where it is known already."""
     if actor.role != "keeper":
         return None
     language = p.asked_language() or ENGLISH
-    return word_of_room(connection, actor.household_id, p.parts().settings.room, p.now_ms(), language)
+    known = counted or counted_of(connection, actor.household_id)
+    return word_of_room(known, p.parts().settings.room, p.now_ms(), language)
 
 
 def _sent(body: bytes) -> Response:
