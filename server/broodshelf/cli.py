@@ -23,7 +23,7 @@ from .demo.fill import fill
 from .doctor import examine
 from .errors import BroodshelfError
 from .keeping.backup import backup, restore, set_aside
-from .keeping.updating import update
+from .keeping.updating import update, update_before_a_start
 from .keeping.verifying import verify
 from .languages import ENGLISH, Told, of_environment, say, say_code, told
 from .people.households import count_households, make_claim_code
@@ -131,6 +131,9 @@ def _said_plainly(error: Exception) -> Told:
 def _serve(settings: Settings, chosen: argparse.Namespace, tag: str) -> int:
     if chosen.share:
         return serve(settings, tag, Share(chosen.share, chosen.first))
+    kept = update_before_a_start(settings, system_clock())
+    if kept is not None:
+        print(say(tag, "command-migrate-kept", {"path": kept}), flush=True)
     return serve(settings, tag) if chosen.workers == 1 else supervise(settings, chosen.workers)
 
 

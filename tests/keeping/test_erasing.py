@@ -12,6 +12,7 @@ from tests.support.filled import fill_every_table, read_tables
 from tests.support.house import House
 
 from broodshelf.cli import main
+from broodshelf.keeping.scratch import opened_backup
 from broodshelf.records.database import db, metadata, reading, writing
 from broodshelf.records.photo_files import PhotoFiles
 from broodshelf.records.tables import households
@@ -114,6 +115,38 @@ def test_the_next_backup_and_the_file_of_the_database_hold_nothing_of_it(house, 
     if (file := house.settings.sqlite_file) is not None:
         db.engine.dispose()
         assert MARK.encode() not in file.read_bytes()
+
+
+def in_backup(kept: Path, household_id: str) -> tuple[dict[str, int], list[str]]:
+    """Open a backup as the commands do; return the household's rows by table, and the names of its pictures.
+
+    A dump of PostgreSQL is packed, so that looking for a text in its bytes would find nothing, whatever is in it.
+    """
+    with opened_backup(kept, kept.parent) as (connection, folder):
+        found = contents(connection, tables_of_households(), household_id)
+    return {name: content.count for name, content in found.items()}, sorted(files_of(folder, household_id))
+
+
+def test_a_backup_holds_every_row_of_a_household_before_it_is_erased_and_none_after(house, leaving, tmp_path):
+    before, after = tmp_path / "before.tar.gz", tmp_path / "after.tar.gz"
+    assert main(["backup", str(before)]) == 0
+    rows, _ = in_backup(before, leaving)
+    assert {name for name, count in rows.items() if count != 1} <= {table.name for table in HOME}
+    assert main(["household", "delete", leaving, "--yes"]) == 0
+    assert main(["backup", str(after)]) == 0
+
+    assert in_backup(after, leaving) == (dict.fromkeys(rows, 0), [])
+    house.stop()
+    assert main(["restore", str(after)]) == 0
+    house.start()
+    assert {content.count for content in content_of(leaving).values()} == {0}
+    assert {name.partition(".")[0] for name in naming(leaving)} <= {"endings"}  # that it was erased
+    assert {name.partition(".")[0] for name in naming(MARK)} <= NOBODYS
+    assert photos_of(house).names(leaving) == []
+    assert photos_of(house).read(house.household_id, "a" * 64) == house.household_id.encode()
+    assert {
+        count for name, count in in_backup(after, house.household_id)[0].items() if name == "households"
+    } == {1}
 
 
 def test_an_older_backup_does_not_bring_it_back_but_household_restore_does(house, leaving, tmp_path):

@@ -9,8 +9,11 @@ import pytest
 from tests.support.house import House
 
 from broodshelf.cli import main
-from broodshelf.people.households import Founding, claim
-from broodshelf.records.database import writing
+from broodshelf.commands import household_list
+from broodshelf.model.gauges import DAY_MS
+from broodshelf.people.households import Founding, claim, found_household
+from broodshelf.people.sizes import cost_of_a_year
+from broodshelf.records.database import reading, writing
 
 
 @pytest.fixture(autouse=True)
@@ -57,6 +60,53 @@ def test_the_list_says_when_a_phone_was_last_heard_and_counts_no_plan_and_nothin
 
     # the household, its keeper and one colony; the plan of the colony is the server's
     assert re.search(r"2026-05-01 1[23]:00 +3 +0 +\d", capsys.readouterr().out)
+
+
+def test_the_list_goes_by_counts_that_are_kept_and_counts_anew_what_is_older_than_a_month(
+    house: House, monkeypatch, capsys
+):
+    counted: list[list[str]] = []
+    really = household_list.recount
+
+    def recount(connection, photos, household_ids, now_ms):
+        counted.append(list(household_ids))
+        return really(connection, photos, household_ids, now_ms)
+
+    monkeypatch.setattr(household_list, "recount", recount)
+    monkeypatch.setattr(household_list, "system_clock", lambda: house.now_ms)
+    assert main(["household", "list"]) == 0
+    assert main(["household", "list"]) == 0
+    assert counted == [[house.household_id]]
+    phone = house.phone()
+    phone.write("colony", {"name": "Amber"})
+    house.post(phone, json.dumps(phone.request()).encode())
+    capsys.readouterr()
+    assert main(["household", "list"]) == 0
+    assert re.search(rf"^Shelf +{house.household_id} .* 3 +0 ", capsys.readouterr().out, re.M)
+    assert len(counted) == 1
+
+    house.now_ms += 32 * DAY_MS
+    assert main(["household", "list"]) == 0
+    assert counted == [[house.household_id]] * 2
+
+
+def test_what_a_year_costs_is_reckoned_from_some_of_many_households(house: House):
+    with writing() as connection:
+        others = [
+            found_household(connection, "Ada", f"Other {n}", "UTC", house.now_ms + n)[0] for n in range(5)
+        ]
+    phone = house.phone()
+    phone.write("colony", {"name": "Amber"})
+    house.post(phone, json.dumps(phone.request()).encode())
+    with reading() as connection:
+        whole = cost_of_a_year(connection, house.now_ms)
+        some = cost_of_a_year(connection, house.now_ms, most=2)
+
+    assert (whole.operations, whole.households, whole.looked_at, whole.of) == (1, 1, 6, 6)
+    # the first of each three: of six households two are looked at, and one of these has something
+    assert (some.operations, some.households, some.looked_at, some.of) == (3, 3, 2, 6)
+    assert some.kib_a_household <= whole.kib_a_household
+    assert len(others) == 5
 
 
 def test_a_sheet_holds_a_code_and_its_qr_code_for_each_and_is_its_owners_only(house: House, tmp_path, capsys):

@@ -161,6 +161,9 @@ def test_a_running_server_and_another_shelf_stop_a_move(house, other, tmp_path):
     if house.settings.sqlite_file is None:
         with pytest.raises(CannotKeep, match="Somebody else is connected"):
             move(house.settings, other, lambda _: None)
+    else:
+        with pytest.raises(CannotKeep, match="stop it first, then move the database"):
+            move(house.settings, other, lambda _: None)
     logging.disable(logging.CRITICAL)
     house.stop()
     with House(tmp_path / "stranger") as stranger:

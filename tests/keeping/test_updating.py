@@ -16,7 +16,7 @@ from sqlalchemy import text
 from tests.support.filled import fill_every_table, read_tables
 from tests.support.templates import SQLITE_FILE, engine_of
 
-from broodshelf import migrations
+from broodshelf import cli, migrations
 from broodshelf.cli import main
 from broodshelf.keeping.verifying import verify
 from broodshelf.records import database
@@ -81,6 +81,45 @@ def test_a_migration_that_goes_wrong_leaves_the_database_as_it_was(old, monkeypa
     assert schema(old) == OLD
     with engine_of(old), database.reading() as connection:
         assert connection.scalar(text("SELECT count(*) FROM devices")) == 1
+
+
+def test_a_start_on_sqlite_makes_a_backup_before_it_migrates_and_on_postgresql_leaves_it_to_the_operator(
+    old, tmp_path, monkeypatch, capsys
+):
+    schemas: list[str] = []
+
+    def serve(*_):
+        schemas.append(schema(old))
+        return 0
+
+    monkeypatch.setattr(cli, "serve", serve)
+    assert main(["serve"]) == 0
+    said = capsys.readouterr().out
+    kept = list((tmp_path / "data").glob("before-update-*"))
+
+    if old.startswith("sqlite"):
+        assert schemas[0] > OLD
+        assert [str(path) in said for path in kept] == [True]
+        assert "1 households, 1 records" in str(verify(kept[0]))
+        assert main(["serve"]) == 0
+        assert list((tmp_path / "data").glob("before-update-*")) == kept
+    else:
+        assert (schemas, kept) == ([OLD], [])
+
+
+@pytest.mark.parametrize("old", ["sqlite"], indirect=True)
+def test_a_start_whose_migration_goes_wrong_begins_nothing_and_leaves_the_database_as_it_was(
+    old, monkeypatch, capsys
+):
+    def wrong(engine):
+        command.upgrade(migrations.config(engine), "0012")
+        raise RuntimeError
+
+    monkeypatch.setattr(migrations, "upgrade", wrong)
+    monkeypatch.setattr(cli, "serve", lambda *_: pytest.fail("it was served"))
+    assert main(["serve"]) == 2
+    assert "it is as it was, at 0009" in capsys.readouterr().err
+    assert schema(old) == OLD
 
 
 VERSION = """#!/bin/sh

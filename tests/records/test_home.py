@@ -6,11 +6,13 @@ import hashlib
 import io
 import json
 import os
+from base64 import b64encode, urlsafe_b64decode, urlsafe_b64encode
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
 import pytest
+from cryptography.hazmat.primitives.serialization import Encoding, NoEncryption, PrivateFormat
 from PIL import Image
 from sqlalchemy import select, text
 from tests.support.house import House
@@ -25,6 +27,7 @@ from broodshelf.people.tables import devices
 from broodshelf.records.database import reading, writing
 from broodshelf.records.home.alone import BROKERS, OnlyOne
 from broodshelf.records.home.ending import note_ended
+from broodshelf.records.home.sealing import Seal
 from broodshelf.records.home.shared import SharedNotes
 from broodshelf.records.home.taking_over import PUT_AWAY
 from broodshelf.web.parts import Parts
@@ -90,6 +93,54 @@ def test_a_machine_without_the_secret_or_with_another_is_told_so(tmp_path, url):
         ):
             pass
         assert SECRET not in str(refused.value)
+
+
+def test_a_sealed_key_taken_out_of_the_database_is_of_no_use_without_the_secret(tmp_path, url):
+    with machine(tmp_path / "a", url) as a:
+        key = parts(a).pusher.key.private
+        with reading() as connection:
+            sealed = SharedNotes("push_key").read(connection)["sealed"]
+    pem = key.private_bytes(Encoding.PEM, PrivateFormat.PKCS8, NoEncryption()).decode()
+    number = key.private_numbers().private_value.to_bytes(32, "big")
+    opened = urlsafe_b64decode(sealed)
+
+    assert Seal([SECRET]).open(sealed) == pem  # with it, it is all there
+    for text_or_bytes in (number, b64encode(number).rstrip(b"="), pem.encode()[30:60], SECRET.encode()):
+        assert text_or_bytes not in sealed.encode() + opened
+    for guess in ("", SECRET[:-1], SECRET.upper(), parts(a).pusher.key.key_id, sealed):
+        assert Seal([guess]).open(sealed) is None
+    for place in (0, 1, 9, len(opened) // 2, len(opened) - 1):  # nor can it be bent into another one
+        bent = bytearray(opened)
+        bent[place] ^= 1
+        assert Seal([SECRET]).open(urlsafe_b64encode(bent).decode()) is None
+
+
+@pytest.mark.parametrize(
+    ("secret", "said"),
+    [
+        ("", "the push key lies sealed in the database"),
+        (
+            "quite-another-secret-of-the-tests",
+            "was sealed with another secret; give that one behind the new one",
+        ),
+    ],
+)
+def test_start_and_doctor_say_what_is_missing_where_the_secret_is_not_the_right_one(
+    tmp_path, url, monkeypatch, capsys, secret, said
+):
+    with machine(tmp_path / "a", url):
+        pass
+    monkeypatch.setenv("BROODSHELF_DATA", str(tmp_path / "b"))
+    monkeypatch.setenv("BROODSHELF_DATABASE_URL", url)
+    monkeypatch.setenv("BROODSHELF_SECRET", secret)
+    assert main(["serve"]) == 2
+    refused = capsys.readouterr().err
+
+    assert said in refused
+    assert "BROODSHELF_SECRET" in refused
+    assert not secret or secret not in refused
+    assert main(["doctor"]) == 1
+    assert said in capsys.readouterr().out
 
 
 def test_a_second_machine_without_any_secret_is_refused_instead_of_making_a_second_key(tmp_path, url):

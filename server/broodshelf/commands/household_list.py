@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import datetime as dt
+import json
 from dataclasses import dataclass
 
 from sqlalchemy import Connection, func, select
@@ -12,17 +13,19 @@ from ..app import system_clock
 from ..languages import say
 from ..languages.numbers import number_in_words
 from ..people.invitations import tally
-from ..people.room import MIB, share_percent
-from ..people.sizes import Size, measure
+from ..people.room import MIB, all_counted, not_counted_lately, recount, share_percent
+from ..people.sizes import Size
 from ..people.tables import devices
-from ..records.database import reading
+from ..records.database import reading, writing
 from ..records.photo_files import PhotoFiles
 from ..records.store import read_kind
-from ..records.tables import households
+from ..records.tables import households, records
 from ..settings import Room, Settings
 from ..web.parts import parts
 from .opened import opened
 
+AT_ONCE = 20
+"""Households that are counted in one transaction."""
 HEADINGS = ("name", "id", "people", "seen", "records", "pictures", "mib", "share")
 
 
@@ -39,9 +42,11 @@ class Line:
 
 def show(settings: Settings, _chosen: argparse.Namespace, tag: str) -> int:
     """Print a table of all households, oldest first, and how many invitations are open."""
-    with opened(settings), reading() as connection:
-        lines = gather(connection, parts().photos)
-        invited = tally(connection, system_clock())
+    with opened(settings):
+        count_anew(parts().photos, system_clock())
+        with reading() as connection:
+            lines = gather(connection)
+            invited = tally(connection, system_clock())
     rows = [
         [say(tag, f"command-list-{name}") for name in HEADINGS],
         *(_cells(line, settings.room, tag) for line in lines),
@@ -56,33 +61,41 @@ def show(settings: Settings, _chosen: argparse.Namespace, tag: str) -> int:
     return 0
 
 
-def gather(connection: Connection, photos: PhotoFiles) -> list[Line]:
-    """Return every household with its size, oldest first."""
-    ids = connection.scalars(select(households.c.id).order_by(households.c.created_ms, households.c.id)).all()
-    sizes = measure(connection, photos, ids)
-    d = devices.c
-    seen = {
-        household_id: int(at_ms)
-        for household_id, at_ms in connection.execute(
-            select(d.household_id, func.max(d.last_seen_ms)).group_by(d.household_id)
-        )
-    }
+def count_anew(photos: PhotoFiles, now_ms: int) -> None:
+    """Count the households that were not counted within a month, some at a time; all others are believed."""
+    with reading() as connection:
+        wanted = not_counted_lately(connection, now_ms)
+    for begin in range(0, len(wanted), AT_ONCE):
+        with writing() as connection:
+            recount(connection, photos, wanted[begin : begin + AT_ONCE], now_ms)
+
+
+def gather(connection: Connection) -> list[Line]:
+    """Return every household with its size as it was counted, oldest first: none of its logs is read."""
+    sizes, h, d = all_counted(connection), households.c, devices.c
+    of_house = (records.c.household_id == h.id) & records.c.gone.is_(False)
+    own = select(records.c.fields).where(of_house, records.c.kind == "household").limit(1).scalar_subquery()
+    people = select(func.count()).where(of_house, records.c.kind == "person").scalar_subquery()
+    seen = select(func.max(d.last_seen_ms)).where(d.household_id == h.id).scalar_subquery()
+    rows = connection.execute(select(h.id, own, people, seen).order_by(h.created_ms, h.id))
     return [
-        Line(
-            household_id,
-            name_of(connection, household_id),
-            len(read_kind(connection, household_id, "person")),
-            seen.get(household_id),
-            sizes[household_id],
-        )
-        for household_id in ids
+        Line(household_id, _shown(own_fields), number, seen_ms, sizes.get(household_id, Size()))
+        for household_id, own_fields, number, seen_ms in rows
     ]
 
 
 def name_of(connection: Connection, household_id: str) -> str:
-    """Return a household's name as a terminal may show it: what is no letter or sign of a line is left out."""
+    """Return a household's name as a terminal may show it."""
     rows = read_kind(connection, household_id, "household")
-    name = str(rows[0].values.get("name", "")) if rows else ""
+    return _printable(str(rows[0].values.get("name", ""))) if rows else ""
+
+
+def _shown(fields: str | None) -> str:
+    return _printable(str(json.loads(fields).get("name", ""))) if fields else ""
+
+
+def _printable(name: str) -> str:
+    """Leave out what is no letter or sign of a line."""
     return "".join(letter for letter in name if letter.isprintable())
 
 

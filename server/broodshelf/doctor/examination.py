@@ -160,6 +160,8 @@ def _history(connection: Connection, now_ms: int) -> Finding:
     """Say what a year of a household costs in the database, by what came in the last one."""
     cost = cost_of_a_year(connection, now_ms)
     numbers = {"n": cost.operations, "households": cost.households, "kib": cost.kib_a_household}
+    if cost.looked_at < cost.of:
+        return Finding("good", "history", told("doctor-history-some", **numbers, looked=cost.looked_at))
     return Finding("good", "history", told("doctor-history", **numbers))
 
 
@@ -170,6 +172,8 @@ def _is_sqlite(settings: Settings) -> bool:
 def _key(settings: Settings, connection: Connection, *, in_use: bool) -> Finding:
     if settings.shares and settings.secrets:
         return _shared_key(settings, connection)
+    if settings.shares and SharedNotes(NAME).read(connection).get("sealed") is not None:
+        return Finding("bad", "push_key", told("setting-secret-missing"))
     if not in_use and not (settings.data / vapid.FILE_NAME).exists():
         return Finding("look", "push_key", told("doctor-key-none"))
     path = settings.data / vapid.FILE_NAME

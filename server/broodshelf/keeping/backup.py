@@ -23,7 +23,7 @@ from sqlalchemy.engine import make_url
 
 from .. import __version__
 from ..errors import CannotKeep
-from ..languages import Unfit, told, why_of
+from ..languages import Told, Unfit, told, why_of
 from ..records.json_text import read_json
 from ..records.types import is_uuid
 from ..settings import Settings
@@ -161,15 +161,15 @@ def _load(settings: Settings, dumped: Path) -> None:
         load_dump(dumped, _libpq(settings))
         return
     path = _sqlite_path(settings)
-    refuse_running(path)
+    refuse_running(path, told("backup-running"))
     for ending in ("-wal", "-shm"):
         path.with_name(path.name + ending).unlink(missing_ok=True)
     dumped.chmod(0o600)
     dumped.replace(path)
 
 
-def refuse_running(path: Path) -> None:
-    """Raise ``CannotKeep`` where a server holds the file: one that goes on would write into nothing."""
+def refuse_running(path: Path, why: Told) -> None:
+    """Raise ``CannotKeep`` saying why where a server holds the file: one that goes on would write into nothing."""
     if not path.exists():
         return
     present = sqlite3.connect(path, timeout=0.2)
@@ -178,7 +178,7 @@ def refuse_running(path: Path) -> None:
         present.execute("BEGIN EXCLUSIVE")
         present.execute("ROLLBACK")
     except sqlite3.OperationalError as error:
-        raise CannotKeep(told("backup-running")) from error
+        raise CannotKeep(why) from error
     except sqlite3.DatabaseError:
         return  # a damaged database is what a restore is for
     finally:

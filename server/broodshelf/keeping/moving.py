@@ -126,7 +126,8 @@ def _compared(here: Connection, target: Engine) -> list[Moved]:
 def _refuse_running(engine: Engine) -> None:
     """Raise ``CannotKeep`` where somebody else has the database open: what they write would be lost."""
     if engine.dialect.name == "sqlite":
-        refuse_running(Path(engine.url.database or ""))
+        path = Path(engine.url.database or "")
+        refuse_running(path, told("move-running", path=path))
         return
     with _reading(engine) as connection:
         if connection.scalar(CONNECTED):

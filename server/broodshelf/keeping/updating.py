@@ -1,6 +1,7 @@
 """Bringing a database to the present schema with a way back: a backup first, then the migrations, then a look.
 
-A start migrates, too, without all this; ``broodshelf migrate`` is for whoever wants to be sure before anybody writes.
+``broodshelf migrate`` does it, and so does a start on SQLite, which one server alone has. On PostgreSQL a start only
+migrates: another machine may serve the database meanwhile, and the backup is its operator's.
 """
 
 from __future__ import annotations
@@ -60,6 +61,18 @@ def update(settings: Settings, now_ms: int) -> Updated:
     return Updated(before, head, kept)
 
 
+def update_before_a_start(settings: Settings, now_ms: int) -> Path | None:
+    """Do so where a start would migrate a shelf on SQLite; return where the backup lies, None where nothing was to do.
+
+    A file that is missing or empty is left to the start, which knows whether a shelf was lost.
+    """
+    if settings.sqlite_file is None or not settings.sqlite_file.is_file():
+        return None
+    with engine_of(settings.database_url) as engine, engine.connect() as connection, connection.begin():
+        is_old = _schema_of(connection) is not None and migrations.stands(connection) == "behind"
+    return update(settings, now_ms).backup if is_old else None
+
+
 def _refuse_loss(found: list[str]) -> None:
     if found:
         raise CannotKeep(told("update-lost", what=", ".join(found)))
@@ -67,7 +80,11 @@ def _refuse_loss(found: list[str]) -> None:
 
 def _schema(engine: Engine) -> str | None:
     with engine.connect() as connection, connection.begin():
-        return MigrationContext.configure(connection).get_current_revision()
+        return _schema_of(connection)
+
+
+def _schema_of(connection: Connection) -> str | None:
+    return MigrationContext.configure(connection).get_current_revision()
 
 
 def _counts(engine: Engine) -> dict[str, int]:

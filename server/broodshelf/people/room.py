@@ -12,17 +12,21 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Any, Final
 
-from sqlalchemy import Connection, bindparam, delete, insert, select, update
+from sqlalchemy import Connection, bindparam, outerjoin, select, update
+from sqlalchemy.dialects import postgresql, sqlite
 
 from ..errors import TooMany
 from ..languages import told
 from ..model.gauges import DAY_MS
 from ..records.photo_files import PhotoFiles
+from ..records.tables import households
 from ..settings import Room
 from .sizes import Size, measure
 from .tables import household_sizes
 
 WAIT_S: Final = 3_600
+BELIEVED_MS: Final = 31 * DAY_MS
+"""How old a count the operator's list goes by: it may show too much by what was deleted since."""
 RECOUNT_MS: Final = 60_000
 """A count so young is believed when somebody would be refused."""
 WARN_PERCENT: Final = 80
@@ -129,9 +133,8 @@ def recount(
     sizes = measure(connection, photos, household_ids)
     if not sizes:
         return sizes
-    s = household_sizes.c
-    for household_id in sizes:
-        connection.execute(delete(household_sizes).where(s.household_id == household_id))
+    made = (postgresql if connection.dialect.name == "postgresql" else sqlite).insert(household_sizes)
+    counted = {name: made.excluded[name] for name in ("records", "pictures", "bytes", "counted_ms")}
     rows = [
         {
             "household_id": household_id,
@@ -142,8 +145,24 @@ def recount(
         }
         for household_id, size in sizes.items()
     ]
-    connection.execute(insert(household_sizes), rows)
+    connection.execute(made.on_conflict_do_update(index_elements=["household_id"], set_=counted), rows)
     return sizes
+
+
+def not_counted_lately(connection: Connection, now_ms: int) -> list[str]:
+    """Return the households that were never counted, or not within a month."""
+    young = (_S.counted_ms > now_ms - BELIEVED_MS) & (_S.counted_ms <= now_ms)
+    counted = outerjoin(households, household_sizes, (_S.household_id == households.c.id) & young)
+    query = select(households.c.id).select_from(counted).where(_S.household_id.is_(None))
+    return list(connection.scalars(query.order_by(households.c.id)))
+
+
+def all_counted(connection: Connection) -> dict[str, Size]:
+    """Return what every household keeps by its count and what came since."""
+    return {
+        row.household_id: Size(row.records, row.pictures, row.bytes)
+        for row in connection.execute(select(household_sizes))
+    }
 
 
 def share_percent(size: Size, room: Room) -> int:

@@ -116,6 +116,7 @@ mapping-none-of = '{ $text }' ist keines von { $options }; sag unter [values], w
 backup-other-kind = Diese Sicherung ist von der Art { $engine }, Format { $format }; dieser Server benutzt { $here }, Format { $known }.
 backup-nothing = Unter { $path } ist noch keine Datenbank; nichts zu sichern.
 backup-running = Der Server läuft; halte ihn erst an, dann spiel zurück.
+move-running = Der Server läuft auf { $path }; halte ihn erst an, dann zieh mit der Datenbank um.
 backup-not-as-written = { $path } ist beschädigt: Die Datenbank darin ist nicht die, die geschrieben wurde; nichts wurde geändert.
 backup-too-large = { $path } wird entpackt { $mib } MiB groß, mehr, als auf der Platte frei ist.
 backup-unreadable = { $path } ist keine Sicherung von Broodshelf, oder sie ist beschädigt: { $why }

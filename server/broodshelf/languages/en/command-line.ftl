@@ -135,6 +135,7 @@ mapping-none-of = '{ $text }' is none of { $options }; say under [values] what i
 backup-other-kind = This backup is of the kind { $engine }, format { $format }; this server uses { $here }, format { $known }.
 backup-nothing = There is no database at { $path } yet; nothing to back up.
 backup-running = The server is running; stop it first, then restore.
+move-running = The server is running on { $path }; stop it first, then move the database.
 backup-not-as-written = { $path } is damaged: its database is not the one that was written; nothing was changed.
 # $mib (number): mebibytes.
 backup-too-large = { $path } unpacks to { $mib } MiB, more than the disk has free.

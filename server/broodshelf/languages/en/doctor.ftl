@@ -57,6 +57,8 @@ doctor-role-good = row-level security holds it to one household at a time
 doctor-households = { $n } on this server
 # $n (number): changes; $households (number); $kib (number): kibibytes of each.
 doctor-history = within a year { $n } changes came from { $households } households; with history and answers about { $kib } KiB of texts each, indexes on top (thinned after 400 days: self-hosting.md)
+# $n, $households, $kib (numbers) as above; $looked (number): households that were looked at.
+doctor-history-some = within a year about { $n } changes came from about { $households } households, reckoned from { $looked } of them; with history and answers about { $kib } KiB of texts each, indexes on top (thinned after 400 days: self-hosting.md)
 doctor-key-none = there is none yet; the first start makes it
 doctor-key-wrong = { $file } does not hold a P-256 key in PEM; put the old one back from the backup, or the next start makes a new one, which no phone hears yet
 # $n (number): phones.

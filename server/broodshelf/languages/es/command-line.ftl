@@ -116,6 +116,7 @@ mapping-none-of = '{ $text }' no es ninguno de { $options }; di en [values] qué
 backup-other-kind = Esta copia es del tipo { $engine }, formato { $format }; este servidor usa { $here }, formato { $known }.
 backup-nothing = Aún no hay base de datos en { $path }; nada que copiar.
 backup-running = El servidor está en marcha; páralo primero y luego recupera.
+move-running = El servidor está en marcha con { $path }; páralo primero y luego traslada la base de datos.
 backup-not-as-written = { $path } está dañado: su base de datos no es la que se escribió; no se cambió nada.
 backup-too-large = { $path } ocupa { $mib } MiB al descomprimirse, más de lo libre en el disco.
 backup-unreadable = { $path } no es una copia de Broodshelf, o está dañada: { $why }

@@ -101,6 +101,7 @@ mapping-none-of = '{ $text }' n’est aucun de { $options } ; dis sous [values
 backup-other-kind = Cette sauvegarde est du type { $engine }, format { $format } ; ce serveur utilise { $here }, format { $known }.
 backup-nothing = Il n’y a pas encore de base de données à { $path } ; rien à sauvegarder.
 backup-running = Le serveur tourne ; arrête-le d’abord, puis remets la sauvegarde.
+move-running = Le serveur tourne sur { $path } ; arrête-le d’abord, puis déplace la base de données.
 backup-not-as-written = { $path } est abîmé : sa base de données n’est pas celle qui a été écrite ; rien n’a changé.
 backup-too-large = { $path } se déplie en { $mib } MiB, plus que la place libre du disque.
 backup-unreadable = { $path } n’est pas une sauvegarde de Broodshelf, ou il est abîmé : { $why }

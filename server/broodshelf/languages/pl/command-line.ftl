@@ -101,6 +101,7 @@ mapping-none-of = '{ $text }' to żadne z { $options }; powiedz pod [values], co
 backup-other-kind = Ta kopia zapasowa jest rodzaju { $engine }, format { $format }; ten serwer używa { $here }, format { $known }.
 backup-nothing = Pod { $path } nie ma jeszcze bazy danych; nie ma czego kopiować.
 backup-running = Serwer działa; najpierw go zatrzymaj, potem przywróć.
+move-running = Serwer działa na { $path }; najpierw go zatrzymaj, potem przenieś bazę danych.
 backup-not-as-written = { $path } jest uszkodzony: baza danych w nim nie jest tą, którą zapisano; nic nie zmieniono.
 backup-too-large = { $path } po rozpakowaniu ma { $mib } MiB, więcej, niż jest wolne na dysku.
 backup-unreadable = { $path } nie jest kopią zapasową Broodshelf albo jest uszkodzony: { $why }

@@ -45,6 +45,7 @@ doctor-role-free = ta rola może omijać zabezpieczenia wierszy; daj serwerowi j
 doctor-role-good = zabezpieczenia wierszy trzymają ją przy jednym gospodarstwie naraz
 doctor-households = na tym serwerze: { $n }
 doctor-history = w ciągu roku przyszło zmian: { $n }, z gospodarstw: { $households }; z historią i odpowiedziami około { $kib } KiB tekstu każde, do tego indeksy (przerzedzane po 400 dniach: self-hosting.md)
+doctor-history-some = w ciągu roku przyszło zmian: około { $n }, z gospodarstw: około { $households }, oszacowano na podstawie { $looked } z nich; z historią i odpowiedziami około { $kib } KiB tekstu każde, do tego indeksy (przerzedzane po 400 dniach: self-hosting.md)
 doctor-key-none = jeszcze go nie ma; utworzy go pierwszy start
 doctor-key-wrong = { $file } nie zawiera klucza P-256 w PEM; przywróć stary z kopii zapasowej, inaczej następny start utworzy nowy, którego żaden telefon jeszcze nie słyszy
 doctor-key-changed =

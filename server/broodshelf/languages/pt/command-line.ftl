@@ -116,6 +116,7 @@ mapping-none-of = '{ $text }' não é nenhum de { $options }; diga em [values] o
 backup-other-kind = Esta cópia é do tipo { $engine }, formato { $format }; este servidor usa { $here }, formato { $known }.
 backup-nothing = Ainda não há base de dados em { $path }; nada a copiar.
 backup-running = O servidor está em funcionamento; pare primeiro e depois reponha.
+move-running = O servidor está em funcionamento com { $path }; pare primeiro e depois mude a base de dados.
 backup-not-as-written = { $path } está danificado: a base de dados não é a que foi escrita; nada foi mudado.
 backup-too-large = { $path } ocupa { $mib } MiB descompactado, mais do que o disco tem livre.
 backup-unreadable = { $path } não é uma cópia de Broodshelf, ou está danificada: { $why }
