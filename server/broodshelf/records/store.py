@@ -10,19 +10,19 @@ import json
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, field
-from functools import cache
 from typing import Any
 
-from sqlalchemy import Connection, Row, Select, and_, bindparam, select, update
+from sqlalchemy import Connection, Row, select
 
 from ..errors import NotFound
 from ..languages import told
 from ..model.kinds import KINDS, Part, read
 from .ids import made_ms_of
-from .many_rows import insert_rows, is_among, is_among_some, some
+from .many_rows import insert_rows, is_among, some
 from .merge import Stamp
 from .recent import topic_of
 from .row_texts import before_text, compact_json, stamps_text
+from .store_statements import LOCKED, MUTABLE, NUMBERED, OF_KINDS, OF_KINDS_THERE, UPDATE, these
 from .tables import households, records, revisions
 from .types import happened_ms
 
@@ -96,7 +96,7 @@ class Ledger:
             return
         self._known.update(dict.fromkeys(missing))
         asked = {"household_id": self.household_id, **some(self.connection, missing)}
-        for row in self.connection.execute(_these(self.connection.dialect.name), asked):
+        for row in self.connection.execute(these(self.connection.dialect.name), asked):
             self._known[row.id] = _record(row)
 
     def get(self, record_id: str) -> Record | None:
@@ -144,13 +144,13 @@ class Ledger:
         """Write what was gathered and the household's new revision."""
         self._write_rows()
         if self.rev != self._first_rev:
-            self.connection.execute(_NUMBERED, {"household": self.household_id, "now": self.rev})
+            self.connection.execute(NUMBERED, {"household": self.household_id, "now": self.rev})
         self._first_rev = self.rev
 
     def _write_rows(self) -> None:
         insert_rows(self.connection, records, [self._row(r) for r in self._new.values()])
         if self._changed:
-            self.connection.execute(_UPDATE, [_bound(self._row(r)) for r in self._changed.values()])
+            self.connection.execute(UPDATE, [_bound(self._row(r)) for r in self._changed.values()])
         insert_rows(self.connection, revisions, self._history)
         self._new, self._changed, self._history, self._texts = {}, {}, [], {}
 
@@ -227,30 +227,8 @@ def indexed_task_key(values: Mapping[str, Any]) -> str | None:
     return key if isinstance(key, str) and "\0" not in key else None
 
 
-LOCKED = (
-    select(households.c.rev, households.c.epoch, households.c.purged_rev, households.c.created_ms)
-    .where(households.c.id == bindparam("household_id"))
-    .with_for_update()
-)
-_NUMBERED = update(households).where(households.c.id == bindparam("household")).values(rev=bindparam("now"))
-
-
-@cache
-def _these(dialect: str) -> Select[Any]:
-    here = records.c.household_id == bindparam("household_id")
-    return select(records).where(here, is_among_some(dialect, records.c.id))
-
-
-_MUTABLE = ("rev", "gone", "colony_id", "happened_ms", "topic", "task_key", "fields", "stamps")
-_UPDATE = (
-    update(records)
-    .where(and_(records.c.household_id == bindparam("b_household_id"), records.c.id == bindparam("b_id")))
-    .values({name: bindparam(f"b_{name}") for name in _MUTABLE})
-)
-
-
 def _bound(row: Mapping[str, Any]) -> dict[str, Any]:
-    return {f"b_{name}": row[name] for name in ("household_id", "id", *_MUTABLE)}
+    return {f"b_{name}": row[name] for name in ("household_id", "id", *MUTABLE)}
 
 
 def read_all(part: type[Part], records_: Iterable[Record]) -> dict[str, Part]:
@@ -269,20 +247,9 @@ def read_kinds(
     """Return the records of several kinds by kind, each in the order of their ids, in one read."""
     found: dict[str, list[Record]] = {kind: [] for kind in kinds}
     asked = {"household_id": household_id, "kinds": list(found)}
-    for row in connection.execute(_OF_KINDS if gone else _OF_KINDS_THERE, asked):
+    for row in connection.execute(OF_KINDS if gone else OF_KINDS_THERE, asked):
         found[row.kind].append(_record(row))
     return found
-
-
-_OF_KINDS = (
-    select(records)
-    .where(
-        records.c.household_id == bindparam("household_id"),
-        records.c.kind.in_(bindparam("kinds", expanding=True)),
-    )
-    .order_by(records.c.kind, records.c.id)  # as its index has them
-)
-_OF_KINDS_THERE = _OF_KINDS.where(records.c.gone.is_(False))
 
 
 def read_record(connection: Connection, household_id: str, record_id: str) -> Record | None:
