@@ -121,6 +121,7 @@ export class Store {
       for (const op of operations) outbox.put({ op_id: op.op_id, op, state: 'waiting', answer: null, n: op.n });
       known.put(n + operations.length, 'n');
       known.put(made_at + skew, 'last_made_ms');
+      tx.commit(); // at once: else the disk waits until this page has heard of each write
       return operations;
     });
   }

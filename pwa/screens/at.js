@@ -11,6 +11,9 @@ import { LogSheet } from './log.js';
 import { coloniesInOrder } from '../components/colonies.js';
 import { say } from '../words/say.js';
 
+/** Here and not in the style sheet, which every phone downloads. */
+const FINDER = { width: '100%', aspectRatio: '1', objectFit: 'cover', borderRadius: 'var(--round)', background: '#000' };
+
 /** @param {{code: string}} props */
 export function AtScreen({ code }) {
   const wanted = readCode(code);
@@ -78,7 +81,7 @@ function Finder() {
     });
   return html`
     <div class="stack">
-      <video ref=${video} class="finder" hidden=${!open} playsinline muted aria-label=${say('label-camera')}></video>
+      <video ref=${video} style=${FINDER} hidden=${!open} playsinline muted aria-label=${say('label-camera')}></video>
       ${
         open
           ? html`

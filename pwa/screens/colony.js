@@ -11,6 +11,7 @@ import { runningTasting } from '../signals/tastings.js';
 import { ColonyForm } from './colony-form.js';
 import { Diary } from './diary.js';
 import { lazy } from '../components/lazy.js';
+import { useParts } from '../components/slices.js';
 import { LogSheet } from './log.js';
 import { Plan } from './plan.js';
 import { speciesOf } from '../components/colonies.js';
@@ -28,6 +29,7 @@ export function ColonyScreen({ id }) {
   const [sheet, setSheet] = useState('');
   const [charts, setCharts] = useState(false);
   const [tasting, setTasting] = useState(Boolean(runningTasting(id)));
+  const parts = useParts(3);
   if (id === 'new') {
     return html`
       <h1>${say('colony-new')}</h1>
@@ -83,59 +85,69 @@ export function ColonyScreen({ id }) {
         `,
       )}
     </div>
-    <section class="stack" aria-label=${say('colony-log')}>
-      <h2>${say('colony-log')}</h2>
-      <div class="log-bar">
-        ${KINDS.map(
-          (kind) => html`
-            <button
-              type="button"
-              class=${`button ${kind === 'fault' ? 'warn' : kind === 'feeding' ? 'main' : ''}`}
-              onClick=${() => setSheet(kind)}
-            >
-              <${Icon} name=${kind} />
-              ${sayOf('event-kind', kind)}
-            </button>
-          `,
-        )}
-      </div>
-    </section>
     ${
-      planOf(id)
-        ? html`
-            <${Plan} colony=${colony} />
-          `
-        : html`
-            <p class="soft">${say('colony-no-plan')}</p>
-          `
+      parts > 1 &&
+      html`
+        <section class="stack" aria-label=${say('colony-log')}>
+          <h2>${say('colony-log')}</h2>
+          <div class="log-bar">
+            ${KINDS.map(
+              (kind) => html`
+                <button
+                  type="button"
+                  class=${`button ${kind === 'fault' ? 'warn' : kind === 'feeding' ? 'main' : ''}`}
+                  onClick=${() => setSheet(kind)}
+                >
+                  <${Icon} name=${kind} />
+                  ${sayOf('event-kind', kind)}
+                </button>
+              `,
+            )}
+          </div>
+        </section>
+        ${
+          planOf(id)
+            ? html`
+                <${Plan} colony=${colony} />
+              `
+            : html`
+                <p class="soft">${say('colony-no-plan')}</p>
+              `
+        }
+      `
     }
-    <details onToggle=${unfolded(setCharts)}>
-      <summary><h2>${say('colony-charts')}</h2></summary>
-      ${
-        charts &&
-        html`
-          <${Charts} colony=${colony} />
-        `
-      }
-    </details>
-    <details open=${tasting} onToggle=${unfolded(setTasting)}>
-      <summary><h2>${say('tasting-title')}</h2></summary>
-      ${
-        tasting &&
-        html`
-          <${Tasting} colony=${colony} />
-        `
-      }
-    </details>
-    <${Photos} colonyId=${id} name=${v.name} />
-    <div class="wrap even">
-      <a class="button" href=${`#/paper/${id}`}>
-        <${Icon} name="print" />
-        ${say('colony-paper')}
-      </a>
-      <button type="button" class="button" onClick=${() => setSheet('past')}>${say('colony-past')}</button>
-    </div>
-    <${Diary} colonyId=${id} />
+    ${
+      parts > 2 &&
+      html`
+        <details onToggle=${unfolded(setCharts)}>
+          <summary><h2>${say('colony-charts')}</h2></summary>
+          ${
+            charts &&
+            html`
+              <${Charts} colony=${colony} />
+            `
+          }
+        </details>
+        <details open=${tasting} onToggle=${unfolded(setTasting)}>
+          <summary><h2>${say('tasting-title')}</h2></summary>
+          ${
+            tasting &&
+            html`
+              <${Tasting} colony=${colony} />
+            `
+          }
+        </details>
+        <${Photos} colonyId=${id} name=${v.name} />
+        <div class="wrap even">
+          <a class="button" href=${`#/paper/${id}`}>
+            <${Icon} name="print" />
+            ${say('colony-paper')}
+          </a>
+          <button type="button" class="button" onClick=${() => setSheet('past')}>${say('colony-past')}</button>
+        </div>
+        <${Diary} colonyId=${id} />
+      `
+    }
     ${
       sheet === 'past'
         ? html`

@@ -1,6 +1,6 @@
 // The history as a diary: by day, newest first. Only the pages near the view are read and drawn, so that years of it
 // stay light. Longer than 300 lines because pages, search and lines share how far back is read.
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { eventInWords } from '../components/event-in-words.js';
 import { typed } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
@@ -25,7 +25,7 @@ const Past = lazy(() => import('./past.js'), 'Past', 'online');
  * @typedef {{edge_ms: number, day: string}} End of a page: the instant it goes back to, and the day of its last line
  */
 
-const PAGE = 12; // as many lines as a slow phone makes in a moment
+const PAGE = 6; // as many lines as a slow phone makes in a moment
 const KINDS = EVENT_KINDS.filter((kind) => kind !== 'climate');
 
 /** @param {{colonyId: string}} props */
@@ -87,6 +87,12 @@ function Pages({ colonyId, fits, none, onLong }) {
   const next = () => {
     if (last) setAsked(asked + 1);
   };
+  // the same at each drawing, so a page that is read leaves all others as they are
+  const onRead = useCallback(
+    (/** @type {number} */ place, /** @type {End} */ end) =>
+      setEnds((known) => Object.assign([...known], { [place]: end })),
+    [],
+  );
   useEffect(() => {
     if (!last || !more) return undefined;
     onLong();
@@ -102,10 +108,10 @@ function Pages({ colonyId, fits, none, onLong }) {
           key=${i}
           colonyId=${colonyId}
           fits=${fits}
-          stays=${!i}
+          place=${i}
           before=${ends[i - 1]}
           end=${ends[i]}
-          onRead=${(/** @type {End} */ end) => setEnds((known) => Object.assign([...known], { [i]: end }))}
+          onRead=${onRead}
         />
       `,
     )}
@@ -128,10 +134,10 @@ function Pages({ colonyId, fits, none, onLong }) {
 
 /**
  * One page: read when it comes near the view, and an empty space of its height when it is far.
- * @param {{colonyId: string, fits: (row: ShownRow) => boolean, stays: boolean, before?: End, end?: End,
- *   onRead: (end: End) => void}} props
+ * @param {{colonyId: string, fits: (row: ShownRow) => boolean, place: number, before?: End, end?: End,
+ *   onRead: (place: number, end: End) => void}} props
  */
-function Page({ colonyId, fits, stays, before, end, onRead }) {
+function Page({ colonyId, fits, place, before, end, onRead }) {
   const [log, setLog] = useState(/** @type {ShownRow[] | null} */ (null));
   const [near, setNear] = useState(true);
   const [back_ms, setBack] = useState(0);
@@ -140,7 +146,7 @@ function Page({ colonyId, fits, stays, before, end, onRead }) {
   const height_px = useRef(0);
   useEffect(
     () =>
-      stays
+      place === 0
         ? undefined
         : watchNear(box.current, (comes, height) => {
             if (!comes && box.current.contains(document.activeElement)) return; // never take away where the keyboard is
@@ -169,7 +175,7 @@ function Page({ colonyId, fits, stays, before, end, onRead }) {
       if (!wanted || !read) return;
       setLog(read.log);
       setBack(0);
-      onRead({ edge_ms: read.edge_ms, day: read.log.length ? dayOf(read.log.at(-1)) : (before?.day ?? '') });
+      onRead(place, { edge_ms: read.edge_ms, day: read.log.length ? dayOf(read.log.at(-1)) : (before?.day ?? '') });
     });
     return () => {
       wanted = false;
@@ -261,13 +267,14 @@ function dayInWords(ms) {
 function Entry({ row, onOpen }) {
   const who = row.by ? rowOf(row.by)?.set.name : null;
   const tasting = row.set.tasting_id && rowOf(row.set.tasting_id)?.set.name;
+  const words = eventInWords(row);
   return html`
     <li class="row">
       <span class=${`badge ${row.kind === 'fault' && !row.set.resolved_at ? 'warn' : ''}`}>
         <${Icon} name=${row.kind === 'feeding' ? row.set.need : row.kind} />
       </span>
       <button type="button" class="open grow" aria-haspopup="dialog" onClick=${() => onOpen(row.id)}>
-        <span class="words">${eventInWords(row)}</span>
+        <span class="words">${words}</span>
         ${
           row.set.remark &&
           html`
@@ -299,7 +306,7 @@ function Entry({ row, onOpen }) {
       <button
         type="button"
         class="button quiet screen-only"
-        aria-label=${labelled(say('diary-void'), eventInWords(row))}
+        aria-label=${labelled(say('diary-void'), words)}
         onClick=${() => voidLog(row)}
       >
         ${say('diary-void')}

@@ -33,6 +33,17 @@ const COLOURS = [
   'leaves',
   'other',
 ];
+/** Here and not in the style sheet, which every phone downloads. */
+const GRID = { display: 'grid', gridTemplateColumns: 'repeat(auto-fill, minmax(min(100%, 6rem), 1fr))', gap: '8px' };
+const FRAMED = { border: '1px solid var(--line)', borderRadius: 'var(--round-small)', fontSize: 'var(--step-00)' };
+/** @param {string} name of a colour */
+const swatch = (name) => ({
+  ...FRAMED,
+  overflow: 'hidden',
+  padding: '3.2rem 0.5rem 0.4rem',
+  background: `linear-gradient(var(--${name}) 3rem, var(--card) 3rem)`,
+});
+const PLAIN = { ...FRAMED, padding: '0.6rem 0.5rem', display: 'grid', justifyItems: 'center', gap: '0.3rem' };
 const STEPS = ['step-4', 'step-3', 'step-2', 'step-1', 'step-0'];
 const NEEDS = /** @type {Array<[string, number]>} */ ([
   ['sugar', 0.85],
@@ -116,10 +127,10 @@ export function LookScreen() {
     </section>
     <section class="card">
       <h2>${say('look-colour')}</h2>
-      <ul class="swatches">
+      <ul style=${GRID}>
         ${COLOURS.map(
           (name) => html`
-            <li style=${{ '--swatch': `var(--${name})` }}>${name}</li>
+            <li style=${swatch(name)}>${name}</li>
           `,
         )}
       </ul>
@@ -202,10 +213,10 @@ export function LookScreen() {
     </section>
     <section class="card">
       <h2>${say('look-icons')}</h2>
-      <ul class="swatches plain-icons">
+      <ul style=${GRID}>
         ${ICONS.map(
           (name) => html`
-            <li>
+            <li style=${PLAIN}>
               <${Icon} name=${name} />
               ${' '}${name}
             </li>

@@ -303,12 +303,12 @@ export function GoneScreen() {
         <${Empty} title=${say('history-gone-none')} />
       `
     }
-    <ul class="diary went">
+    <ul class="diary">
       ${list?.map(
         (each) => html`
-          <li key=${each.id} class="row">
+          <li key=${each.id} class="row" style=${{ flexWrap: 'wrap' }}>
             <span class="badge"><${Icon} name=${each.kind === 'feeding' ? each.set.need : each.kind} /></span>
-            <div class="grow">
+            <div class="grow" style=${{ flexBasis: '60%' }}>
               <p>${titleOf(each)}</p>
               <p class="soft">${whereOf(each)}</p>
               <p class="soft">${say('history-gone-by', { who: writerOf(each.by), when: moment(each.at_ms) })}</p>
@@ -316,6 +316,7 @@ export function GoneScreen() {
             <button
               type="button"
               class="button"
+              style=${{ marginInlineStart: 'auto' }}
               disabled=${busy}
               aria-label=${labelled(say('history-gone-take-back'), titleOf(each))}
               onClick=${() => back(each)}

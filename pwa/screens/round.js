@@ -192,13 +192,14 @@ const DonePart = ({ rows }) =>
 /** @param {{row: import('../care/overlay.js').ShownRow}} props */
 function Done({ row }) {
   const who = row.by ? rowOf(row.by)?.set.name : null;
+  const words = eventInWords(row);
   return html`
     <li>
       <${Icon} name="done" />
       <div class="grow">
         <p>
           <strong>${nameOf(row.set.colony_id)}</strong>
-          ${' '}${eventInWords(row)}
+          ${' '}${words}
         </p>
         <p class="soft">
           ${timeOfDay(row.happened_ms ?? 0)}${' '}${who ? say('round-by', { who }) : ''}${' · '}
@@ -209,7 +210,7 @@ function Done({ row }) {
         type="button"
         class="button quiet"
         onClick=${() => voidLog(row)}
-        aria-label=${labelled(say('round-undo'), eventInWords(row))}
+        aria-label=${labelled(say('round-undo'), words)}
       >
         ${say('round-undo')}
       </button>

@@ -6,6 +6,7 @@ import { uuid7 } from '../database/ids.js';
 import { askToKeep } from '../database/open.js';
 import { nowMs } from './clock.js';
 import { reload, rows, showWritten } from './rows.js';
+import { saving } from './saving.js';
 import { openStore } from './session.js';
 import { syncNow } from './sync.js';
 import { say } from '../words/say.js';
@@ -39,9 +40,11 @@ export function tell(text, undo = null) {
 
 /**
  * Sending waits until what was saved is seen, and for the taps that follow at once: storing an answer would hold them
- * up.
+ * up. Where no server was heard, for those that follow later, too: each try reads all that waits, and when the phone is
+ * online again it sends at once.
  */
 const QUIET_MS = 300;
+const QUIET_OFFLINE_MS = 3000;
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let sending;
 
@@ -53,7 +56,7 @@ async function write(changes) {
   const operations = await openStore().enqueue(changes);
   showWritten(operations);
   clearTimeout(sending);
-  sending = setTimeout(() => void syncNow(), QUIET_MS);
+  sending = setTimeout(() => void syncNow(), saving.peek().online ? QUIET_MS : QUIET_OFFLINE_MS);
   return operations;
 }
 

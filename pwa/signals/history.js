@@ -15,7 +15,7 @@ import { openStore, session } from './session.js';
  */
 
 /** How many rows one slice takes: enough for a page at first, then as many as a slow phone reads without a stutter. */
-const FIRST_ROWS = 40;
+const FIRST_ROWS = 10;
 const MOST_ROWS = 320;
 
 /** @param {{id: string, happened_ms: number | null}} a @param {{id: string, happened_ms: number | null}} b */

@@ -20,6 +20,7 @@ export interface Transaction {
   objectStore(name: string): Store;
   done: Promise<void>;
   abort(): void;
+  commit(): void;
 }
 export interface Database {
   transaction(stores: string[], mode: 'readonly' | 'readwrite', options?: { durability?: 'strict' | 'relaxed' | 'default' }): Transaction;

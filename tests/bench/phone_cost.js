@@ -58,5 +58,6 @@ async () => {
   const back = comes(() => first() && name(first()) === before);
   told().click();
   await back;
+  await painted(); // or the next tap would pay for it
   return took;
 }

@@ -8,6 +8,7 @@ import time
 import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim
+from tests.phone.test_load import SEE_ALL
 from tests.phone.test_round import outbox_and_rows, two_colonies
 from tests.phone.test_story import go, pair
 from tests.support.words import text
@@ -70,6 +71,7 @@ def test_going_to_a_screen_names_the_page_and_puts_the_focus_on_its_head(phone, 
 def test_after_a_task_is_done_by_keyboard_the_focus_stays_in_the_round(phone, server):
     page = phone()
     two_colonies(page, server)
+    page.evaluate(SEE_ALL)
     done = page.get_by_role("region", name=text("round-now")).get_by_role(
         "button", name=text("round-as-suggested")
     )
