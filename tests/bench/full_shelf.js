@@ -62,6 +62,15 @@ async ([events, years]) => {
   window.longTasks = [];
   new PerformanceObserver((list) => window.longTasks.push(...list.getEntries().map((each) => each.duration))).observe({ type: 'longtask' });
 }
+// ---------- the first colony of the shelf opened, until its diary begins; from inside, as a driver's scripts are long tasks
+() => new Promise((begun) => {
+  new MutationObserver((_, watcher) => {
+    if (!document.querySelector('.diary > li')) return;
+    watcher.disconnect();
+    begun();
+  }).observe(document.body, { childList: true, subtree: true });
+  document.querySelector("main a[href^='#/colony/']").click();
+})
 // ---------- the diary scrolled like by a finger, so many steps, a step a frame
 async (steps) => {
   const frame = () => new Promise((next) => requestAnimationFrame(next));

@@ -24,7 +24,7 @@ from tests.phone.conftest import claim, worker_ready
 from tests.support.chromium import ARGUMENTS, CHROMIUM
 from tests.support.server import Server
 
-SHELF, YEARS, WATCH_TASKS, SCROLL, QUEUE, SEND, DUE = (
+SHELF, YEARS, WATCH_TASKS, OPEN, SCROLL, QUEUE, SEND, DUE = (
     script.strip()
     for script in re.split(
         r"^// -+ .*$", Path(__file__).with_suffix(".js").read_text().split("\n", 1)[1], flags=re.M
@@ -96,8 +96,7 @@ def _diary(page: Page, server: Server) -> None:
     page.goto(f"{server.url}/#/shelf")
     session = slow(page, network=False)
     page.evaluate(WATCH_TASKS)
-    page.locator("main a[href^='#/colony/']").first.click()
-    expect(page.locator(".diary > li").first).to_be_visible()
+    page.evaluate(OPEN)
     time.sleep(SETTLED_S)
     _print_tasks(page, "a colony opened")
     seen = page.evaluate(SCROLL, STEPS)
