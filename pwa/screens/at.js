@@ -12,7 +12,13 @@ import { coloniesInOrder } from '../components/colonies.js';
 import { say } from '../words/say.js';
 
 /** Here and not in the style sheet, which every phone downloads. */
-const FINDER = { width: '100%', aspectRatio: '1', objectFit: 'cover', borderRadius: 'var(--round)', background: '#000' };
+const FINDER = {
+  width: '100%',
+  aspectRatio: '1',
+  objectFit: 'cover',
+  borderRadius: 'var(--round)',
+  background: '#000',
+};
 
 /** @param {{code: string}} props */
 export function AtScreen({ code }) {

@@ -68,6 +68,15 @@ def test_going_to_a_screen_names_the_page_and_puts_the_focus_on_its_head(phone, 
     assert focused(page) == "H1 The larder"
 
 
+def test_what_stands_there_before_any_script_has_a_main_part_and_a_head(chromium, server):
+    context = chromium.new_context(java_script_enabled=False)
+    page = context.new_page()
+    page.goto(server.url)
+
+    expect(page.get_by_role("main").get_by_role("heading", level=1)).to_have_text("Broodshelf")
+    context.close()
+
+
 def test_after_a_task_is_done_by_keyboard_the_focus_stays_in_the_round(phone, server):
     page = phone()
     two_colonies(page, server)

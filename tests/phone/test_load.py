@@ -61,6 +61,26 @@ NUMBER_LINES = "() => document.querySelectorAll('.done-list li').forEach((line, 
 NUMBERS = "() => [...document.querySelectorAll('.done-list li')].map((line) => line.number ?? null)"
 SOURCES = """() => performance.getEntriesByType('resource')
   .filter(({ name }) => name.includes('/static/') && name.endsWith('.js')).map((each) => each.workerFinalSourceType)"""
+WAITED_FOR = """async (count) => {
+  const from = (name) => import(`/static/${document.body.dataset.build}/${name}.js`);
+  const [{ openStore }, { rowsOf }, { syncNow }, { uuid7 }] = await Promise.all(
+    ['signals/session', 'signals/rows', 'signals/sync', 'database/ids'].map(from));
+  const [colony] = rowsOf('colony');
+  await openStore().enqueue(Array.from({ length: count }, () => ({
+    kind: 'note', id: uuid7(), set: { colony_id: colony.id, happened_at: new Date().toISOString(), text: 'counted' },
+  })));
+  let waited = 0;
+  const listen = EventTarget.prototype.addEventListener;
+  EventTarget.prototype.addEventListener = function (...told) {
+    if (this instanceof IDBRequest && told[0] === 'success') waited += 1;
+    return listen.apply(this, told);
+  };
+  await syncNow();
+  EventTarget.prototype.addEventListener = listen;
+  const left = await openStore().unsent();
+  return [left.length, waited];
+}"""
+"""Send so many logs; tell how many are left, and how many requests to the disk somebody waited for one by one."""
 DONE_LATELY = """async () => {
   const [{ doneLately }, { eventsByColony }] = await Promise.all(
     ['round', 'lists'].map((name) => import(`/static/${document.body.dataset.build}/care/${name}.js`)));
@@ -190,3 +210,32 @@ def test_a_start_takes_its_modules_from_the_cache_without_asking_the_worker_for_
 
     assert len(sources) > 8
     assert set(sources) == {"cache"}
+
+
+def test_the_answer_to_a_full_outbox_waits_for_no_more_requests_than_that_to_a_few_logs(phone, server):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    (left_of_few, for_few), (left_of_many, for_many) = (page.evaluate(WAITED_FOR, n) for n in (3, 300))
+
+    assert (left_of_few, left_of_many) == (0, 0)
+    assert for_many < for_few + 100
+
+
+def test_where_no_server_is_heard_the_taps_of_some_seconds_are_one_try(phone, server):
+    page = phone()
+    full_shelf(page, server)
+    done = page.locator("main .task .actions .main").first
+    done.click()
+    expect(page.get_by_text("No connection")).to_be_visible()
+    tries: list[str] = []
+    page.on("requestfailed", lambda request: tries.append(request.url))
+    page.clock.install()
+    for count in (2, 3):
+        done.click()
+        expect(page.get_by_text(text("saving-waiting", count=count))).to_be_visible()
+        page.clock.run_for(1000)
+    with page.expect_event("requestfailed", lambda request: request.url.endswith("/api/sync")):
+        page.clock.run_for(3000)
+
+    assert len([url for url in tries if url.endswith("/api/sync")]) == 1
