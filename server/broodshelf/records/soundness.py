@@ -6,6 +6,7 @@ is that every row of the records can be read.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, Final
 
@@ -40,19 +41,23 @@ class Soundness:
         self.notes.note(looked_ms=now_ms, damage=damage)
         return damage
 
-    def told(self, connection: Connection, patience_days: float | None, now_ms: int) -> dict[str, Any] | None:
+    def told(
+        self, connection: Connection, patience_days: Callable[[], float | None], now_ms: int
+    ) -> dict[str, Any] | None:
         """Return what a keeper should know now, or None: a damaged database always, an old backup a day in every week.
 
+        ``patience_days`` is only asked where a backup was made: it costs a read of the household.
         A server that never made a backup is backed up in another way, or its owner wants none: nothing is told.
         """
         known = self.notes.read(connection)
         if known.get("damage"):
             return {"code": "database_damaged"}
-        backup_ms, patience = (
-            known.get("backup_ms"),
-            PATIENCE_DAYS if patience_days is None else patience_days,
-        )
-        if not isinstance(backup_ms, int) or not patience:
+        backup_ms = known.get("backup_ms")
+        if not isinstance(backup_ms, int):
+            return None
+        said = patience_days()
+        patience = PATIENCE_DAYS if said is None else said
+        if not patience:
             return None
         late_ms = now_ms - backup_ms - patience * DAY_MS
         if late_ms < 0 or late_ms % WEEK_MS >= DAY_MS:

@@ -6,8 +6,9 @@ Keepers' phones get what they need to give a record back after a restore, gone r
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Final
 
-from sqlalchemy import ColumnElement, func, select
+from sqlalchemy import Integer, bindparam, func, select
 
 from ..records.store import Ledger
 from ..records.tables import records
@@ -71,14 +72,9 @@ def read_page(ledger: Ledger, scope: Scope, wanted: Wanted) -> Page:
     usable = cursor is not None and not wanted.start_over and _leads_on(cursor, scope, ledger)
     after = cursor.rev if cursor is not None and usable else 0
     reset = not usable or (cursor is not None and cursor.refill is not None)
-    c = records.c
-    query = (
-        select(c.id, c.kind, c.rev, c.gone, c.person_id, c.made_ms, c.fields, c.device_id, c.stamps)
-        .where(c.household_id == ledger.household_id, c.rev > after, scope.where, _addressable())
-        .order_by(c.rev)
-        .limit(limit + 1)
-    )
-    found = ledger.connection.execute(query).all()
+    query = _ROWS if scope.whole else _ROWS.where(scope.where)
+    asked = {"household_id": ledger.household_id, "after": after, "most": limit + 1}
+    found = ledger.connection.execute(query, asked).all()
     more = len(found) > limit
     rows: list[str] = []
     gone: list[str] = []
@@ -105,6 +101,12 @@ def _leads_on(cursor: Cursor, scope: Scope, ledger: Ledger) -> bool:
     return cursor.rev >= ledger.purged_rev
 
 
-def _addressable() -> ColumnElement[bool]:
-    """Leave out what an older server took under an id that is none: no operation can name it, so no phone holds it."""
-    return func.length(records.c.id) == ID_LENGTH
+_C: Final = records.c
+_ADDRESSABLE: Final = func.length(_C.id) == ID_LENGTH
+"""Leave out what an older server took under an id that is none: no operation can name it, so no phone holds it."""
+_ROWS: Final = (
+    select(_C.id, _C.kind, _C.rev, _C.gone, _C.person_id, _C.made_ms, _C.fields, _C.device_id, _C.stamps)
+    .where(_C.household_id == bindparam("household_id"), _C.rev > bindparam("after"), _ADDRESSABLE)
+    .order_by(_C.rev)
+    .limit(bindparam("most", type_=Integer))
+)

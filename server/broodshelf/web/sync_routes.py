@@ -60,12 +60,14 @@ def sync(actor: Actor, body: Given) -> Response:
 
 def _told(connection: Connection, actor: Actor) -> dict[str, Any] | None:
     """Return what keepers should know of the server's database and its backups."""
-    kept = p.parts().home.kept
-    if actor.role != "keeper" or not kept.read(connection):
+    if actor.role != "keeper":
         return None
-    household = read_record(connection, actor.household_id, actor.household_id)
-    patience = household.values.get("backup_patience_days") if household is not None else None
-    return Soundness(kept).told(connection, patience, p.now_ms())
+
+    def patience_days() -> float | None:
+        household = read_record(connection, actor.household_id, actor.household_id)
+        return household.values.get("backup_patience_days") if household is not None else None
+
+    return Soundness(p.parts().home.kept).told(connection, patience_days, p.now_ms())
 
 
 def _word_of_room(connection: Connection, actor: Actor, counted: Counted | None) -> dict[str, Any] | None:
