@@ -20,7 +20,7 @@ from sqlalchemy.sql.dml import ReturningInsert
 from ..errors import TooMany
 from ..languages import told
 from ..model.gauges import DAY_MS
-from ..records.database import writing
+from ..records.database import writing_lightly
 from ..records.many_rows import is_among
 from .actor import Actor
 from .limits import WINDOW_MS
@@ -78,7 +78,7 @@ def sent_from(senders: Senders, address: str, size_bytes: int, now_ms: int) -> I
 
 
 def _told(amounts: Amounts, now_ms: int) -> Mapping[str, int]:
-    with writing() as connection:
+    with writing_lightly() as connection:
         return tell_amounts(connection, amounts, now_ms)
 
 

@@ -26,7 +26,7 @@ from ..people.room import Coming, Counted
 from ..people.senders import Senders
 from ..people.settling import Witness
 from ..records.apart import enter, every_household
-from ..records.database import reading, writing
+from ..records.database import reading, writing, writing_lightly
 from ..records.home.port import Home
 from ..records.photo_files import PhotoFiles
 from ..settings import Settings
@@ -101,7 +101,7 @@ def actor(*, after_the_pass: bool = False) -> Actor:
         found = visit.actor
         enter(found.household_id)
         if not visit.seen_lately:
-            with writing() as connection:
+            with writing_lightly() as connection:
                 mark_seen(connection, found.household_id, found.device_id, now_ms())
         g.actor = found
     found = cast(Actor, g.actor)

@@ -11,7 +11,7 @@ from typing import Any, Final
 from sqlalchemy import Connection, delete, func, select, update
 from sqlalchemy.dialects.postgresql import insert
 
-from ..database import reading, writing
+from ..database import reading, writing, writing_lightly
 from ..ended import Revocation, Revocations
 from ..many_rows import is_among
 from .folder import NoteFile
@@ -179,8 +179,7 @@ class SharedTaken:
 
     def taken(self, delivery_id: str) -> None:
         """Note that a message was taken."""
-        with writing() as connection:
-            connection.exec_driver_sql("SET LOCAL synchronous_commit = off")
+        with writing_lightly() as connection:
             row = {"delivery_id": delivery_id, "at_ms": _now_ms()}
             connection.execute(insert(taken).values(row).on_conflict_do_nothing())
 
