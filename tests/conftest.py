@@ -15,6 +15,7 @@ from tests.support.chromium import launched
 from tests.support.firefox import Firefox
 from tests.support.households import make_household
 from tests.support.once_a_run import folder_of_the_run
+from tests.support.one_compiler import one_compiler
 from tests.support.one_shell import one_shell
 from tests.support.postgresql import Cluster, shared_cluster
 from tests.support.templates import Templates
@@ -75,9 +76,9 @@ def run_folder(tmp_path_factory: pytest.TempPathFactory, request: pytest.Fixture
 
 
 @pytest.fixture(scope="session", autouse=True)
-def apps_share_a_shell() -> Iterator[None]:
-    """The apps of a worker share the phone's files."""
-    with one_shell():
+def apps_share_what_is_costly() -> Iterator[None]:
+    """The apps of a worker share the phone's files and what was compiled of their statements."""
+    with one_shell(), one_compiler():
         yield
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from tests.support.households import make_household
 from tests.support.mail_server import MailServer
-from tests.support.server import ColdServer
+from tests.support.server import Server
 
 from broodshelf.app import create_app
 from broodshelf.cli import main
@@ -118,7 +118,7 @@ def test_a_nudger_that_stands_still_or_ran_in_the_future_is_bad(settings):
 
 
 def test_the_command_says_so_of_a_running_server(tmp_path, monkeypatch, capsys):
-    server = ColdServer(tmp_path)
+    server = Server(tmp_path)
     server.start()
     try:
         monkeypatch.setenv("BROODSHELF_DATA", str(tmp_path))

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
+import os
 import signal
-import subprocess
-import sys
 import threading
 import time
 from collections import Counter
@@ -15,6 +14,7 @@ import pytest
 from sqlalchemy import select
 from tests.nudges.push_service import PushService
 from tests.nudges.support import Shelf, ms, real_channels
+from tests.support.forked_server import forker
 
 from broodshelf.nudges import nudger as nudger_module
 from broodshelf.nudges.channels.push.vapid import load_or_make
@@ -25,8 +25,6 @@ from broodshelf.nudges.sending.queue import LEASE_MS
 from broodshelf.nudges.tables import deliveries, nudges
 from broodshelf.records.database import reading
 from broodshelf.rounds.tables import occurrences
-
-ROOT = Path(__file__).parents[2]
 
 
 def wait_for(what: Callable[[], bool], seconds: float = 20) -> None:
@@ -79,8 +77,9 @@ def test_nudgers_killed_in_the_middle_lose_nothing_and_repeat_only_what_was_in_t
     everyone_is_told_of_a_leak(shelf, [service.url(f"/slow/{n}") for n in range(count)])
     load_or_make(tmp_path, in_use=False)
     url = shelf.app.config["SQLALCHEMY_DATABASE_URI"]
-    command = [sys.executable, "-m", "tests.nudges.nudger_process", url, str(tmp_path), str(shelf.now_ms)]
-    processes = [subprocess.Popen(command, cwd=ROOT) for _ in range(2)]
+    told = [url, str(tmp_path), str(shelf.now_ms)]
+    log = tmp_path / "nudgers.log"
+    processes = [forker().fork("tests.nudges.nudger_process", told, os.environ, log) for _ in range(2)]
     try:
         # both have messages in their hands, or one found the household in the other's and ended
         wait_for(lambda: len(service.taken) > 1 or any(p.poll() is not None for p in processes), 60)

@@ -1,14 +1,16 @@
 """Servers that start in a fraction of a second: forks of one process that has everything imported and packed.
 
 That process belongs to the test run and ends with it. It reads one line for each server, with its module, arguments,
-environment and log, and answers with the new process's id. What runs in a fork is the module's ``main``, as always:
-``broodshelf serve``, ``tests.support.serve_here``, or a nudger; the phone's files are read and packed once for all.
+environment and log, and answers with the new process's id; asked how one of them ended, it answers with the status.
+What runs in a fork is the module's ``main``, as always: a command of ``broodshelf``, a server or a nudger of the
+tests; the phone's files are read and packed once for all.
 """
 
 from __future__ import annotations
 
 import atexit
 import gc
+import hashlib
 import importlib
 import json
 import os
@@ -19,7 +21,8 @@ import sys
 import tempfile
 import threading
 import time
-from collections.abc import Mapping, Sequence
+import traceback
+from collections.abc import Callable, Mapping, Sequence
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -34,25 +37,35 @@ from broodshelf.web.compact import ways
 from broodshelf.web.parts import Parts
 
 ROOT = Path(__file__).parents[2]
-MODULES = ("broodshelf.cli", "tests.support.serve_here", "tests.nudges.nudger_process")
+PACKED = ROOT / ".pytest_cache" / "packed"
+MODULES = (
+    "broodshelf.cli",
+    "tests.support.serve_here",
+    "tests.support.machine",
+    "tests.nudges.nudger_process",
+)
 """What forks run."""
 
 
 class ForkedProcess:
     """A process that another one forked, with the few methods of ``Popen`` that a test needs."""
 
-    def __init__(self, pid: int) -> None:
+    def __init__(self, pid: int, status: Callable[[int], int]) -> None:
         self.pid = pid
         self._handle = os.pidfd_open(pid)
+        self._status = status
+        self._ended_with: int | None = None
 
     def poll(self) -> int | None:
-        """Return None while the process runs."""
+        """Return None while the process runs, then its exit status; below zero, the signal that ended it."""
         return self._ended(0)
 
-    def wait(self, timeout: float) -> None:
-        """Wait until the process is over."""
-        if self._ended(timeout) is None:
+    def wait(self, timeout: float) -> int:
+        """Wait until the process is over; return its exit status."""
+        status = self._ended(timeout)
+        if status is None:
             raise subprocess.TimeoutExpired(f"the server {self.pid}", timeout)
+        return status
 
     def kill(self) -> None:
         """End the process at once, if it still runs."""
@@ -67,7 +80,8 @@ class ForkedProcess:
         if self._handle >= 0 and select.select([self._handle], [], [], timeout)[0]:
             os.close(self._handle)
             self._handle = -1
-        return None if self._handle >= 0 else 0
+            self._ended_with = self._status(self.pid)
+        return self._ended_with
 
 
 class Forker:
@@ -92,10 +106,13 @@ class Forker:
     ) -> ForkedProcess:
         """Start a server: run the ``main`` of a module in a process of its own."""
         told = {"module": module, "arguments": [*arguments], "environment": {**environment}, "log": str(log)}
+        return ForkedProcess(self._ask(told), lambda pid: self._ask({"ended": pid}))
+
+    def _ask(self, told: Mapping[str, Any]) -> int:
         with self._one_at_a_time:
             assert self._process.stdin is not None and self._process.stdout is not None
             self._process.stdin.write(f"{json.dumps(told)}\n")
-            return ForkedProcess(int(self._process.stdout.readline()))
+            return int(self._process.stdout.readline())
 
 
 @cache
@@ -104,27 +121,48 @@ def forker() -> Forker:
     return Forker()
 
 
+def packing(name: str, way: Callable[[bytes], bytes]) -> Callable[[bytes], bytes]:
+    """Return a way to compress that remembers, also from one run to the next: brotli at its best takes seconds."""
+    PACKED.mkdir(parents=True, exist_ok=True)
+
+    @cache
+    def packed(body: bytes) -> bytes:
+        kept = PACKED / f"{hashlib.sha256(body).hexdigest()}.{name}"
+        if not kept.exists():
+            begun = kept.with_name(f"{kept.name}.{os.getpid()}")
+            begun.write_bytes(way(body))
+            begun.replace(kept)
+        return kept.read_bytes()
+
+    return packed
+
+
 def _prepare() -> None:
     """Make an app once, so that every fork finds its modules imported and the phone's files packed."""
     for module in MODULES:
         importlib.import_module(module)
     with tempfile.TemporaryDirectory() as folder:
-        packed = {name: cache(way) for name, way in ways().items()}
+        packed = {name: packing(name, way) for name, way in ways().items()}
         shell.ways = lambda: packed
         app = create_app(from_environment({"BROODSHELF_DATA": folder}))
         with app.app_context():
             db.engine.dispose()
     parts: Parts = app.extensions["broodshelf"]
     made = parts.shell
-    for file in (made.page("en"), made.worker, made.manifest, *made.files.values()):
+    for file in (
+        made.page("en"),
+        made.worker,
+        made.manifest,
+        *made.files.values(),
+        *made.parcels.values(),
+    ):
         file.compressed(next(iter(packed)))
     assert threading.active_count() == 1, "a fork has only the thread that forks"
     gc.freeze()
 
 
-def _serve(module: str, arguments: list[str], environment: dict[str, str], log: str) -> None:
-    """Become a server, as if started by itself with this environment."""
-    signal.signal(signal.SIGCHLD, signal.SIG_DFL)
+def _serve(module: str, arguments: list[str], environment: dict[str, str], log: str) -> int:
+    """Become a server, as if started by itself with this environment; return its exit status."""
     nothing = os.open(os.devnull, os.O_RDONLY)
     output = os.open(log, os.O_WRONLY | os.O_CREAT | os.O_APPEND)
     for ours, theirs in ((nothing, 0), (output, 1), (output, 2)):
@@ -132,20 +170,24 @@ def _serve(module: str, arguments: list[str], environment: dict[str, str], log: 
     os.environ.clear()
     os.environ.update(environment)
     time.tzset()
-    importlib.import_module(module).main(arguments)
+    return importlib.import_module(module).main(arguments) or 0
 
 
 def _fork_for_each_line() -> None:
-    signal.signal(signal.SIGCHLD, signal.SIG_IGN)  # nobody waits for the forks here
     for line in sys.stdin:
         told: dict[str, Any] = json.loads(line)
-        pid = os.fork()
-        if pid == 0:
+        if "ended" in told:
+            answer = os.waitstatus_to_exitcode(os.waitpid(told["ended"], 0)[1])
+        elif (answer := os.fork()) == 0:
+            status = 1
             try:
-                _serve(**told)
+                status = _serve(**told)
+            except BaseException:  # noqa: BLE001 - it ends with the process, and is told as by any other
+                traceback.print_exc()
             finally:
-                os._exit(1)
-        sys.stdout.write(f"{pid}\n")
+                sys.stdout.flush()
+                os._exit(status)
+        sys.stdout.write(f"{answer}\n")
         sys.stdout.flush()
 
 

@@ -1,4 +1,4 @@
-"""One process of a machine: ``python -m tests.support.machine serve`` or ``nudger``, as the real commands run them.
+"""One process of a machine: ``serve`` or ``nudger``, as the real commands run them.
 
 Its push services are on this machine, claims run out after some seconds instead of a minute, and a file
 ``another-build`` in the data folder makes it another version of the app.
@@ -6,13 +6,13 @@ Its push services are on this machine, claims run out after some seconds instead
 
 from __future__ import annotations
 
-import sys
+from collections.abc import Sequence
 
 from flask import Flask
 from tests.support.serve_here import serve_another_build
 
+from broodshelf import cli
 from broodshelf.app import create_app
-from broodshelf.cli import main
 from broodshelf.commands import serving
 from broodshelf.nudges.channels.push.hosts import PushHosts
 from broodshelf.nudges.sending import lanes, queue
@@ -27,8 +27,9 @@ def _create_app(settings: Settings) -> Flask:
     return app
 
 
-if __name__ == "__main__":
+def main(arguments: Sequence[str]) -> int:
+    """Run ``serve`` or ``nudger`` until told to stop."""
     serving.create_app = _create_app  # type: ignore[assignment]
     queue.LEASE_MS = LEASE_MS  # type: ignore[misc]
     lanes.GIVE_BACK_AFTER_S = LEASE_MS // 3000  # type: ignore[misc]
-    sys.exit(main(sys.argv[1:]))
+    return cli.main([*arguments])

@@ -14,8 +14,6 @@ import json
 import os
 import signal
 import socket
-import subprocess
-import sys
 import threading
 import time
 from collections import Counter
@@ -28,8 +26,9 @@ from typing import Any
 
 from PIL import Image
 from tests.nudges.support import BrowserKeys
+from tests.support.forked_server import ForkedProcess, forker
 from tests.support.households import ModelPhone
-from tests.support.server import ROOT, free_port
+from tests.support.server import free_port
 
 from broodshelf.nudges.channels.push.hosts import PushHosts
 from broodshelf.nudges.channels.push.subscriptions import subscribe
@@ -60,7 +59,7 @@ class Process:
         self.data, self.what, self.port = folder, what, free_port()
         self._log = folder.parent / f"{folder.name}.log"
         self._settings = {"BROODSHELF_DATA": str(folder), "BROODSHELF_PORT": str(self.port), **settings}
-        self._process: subprocess.Popen[bytes] | None = None
+        self._process: ForkedProcess | None = None
         self._held = socket.socket()
         self._held.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
         self._held.bind(("127.0.0.1", self.port))
@@ -71,11 +70,9 @@ class Process:
         if build:
             (self.data / "another-build").write_text(build)
         kept = {k: v for k, v in os.environ.items() if not k.startswith("BROODSHELF_")}
-        with self._log.open("ab") as log:
-            self._process = subprocess.Popen(
-                [sys.executable, "-m", "tests.support.machine", self.what],
-                env={**kept, **self._settings}, cwd=ROOT, stdout=log, stderr=log,
-            )  # fmt: skip
+        self._process = forker().fork(
+            "tests.support.machine", [self.what], {**kept, **self._settings}, self._log
+        )
 
     def is_ready(self) -> bool:
         """Whether it answers that requests may be sent to it; for a nudger, whether it has begun."""
