@@ -11,8 +11,9 @@ import pytest
 from flask import Flask
 from hypothesis import settings
 from playwright.sync_api import Browser, Playwright, expect, sync_playwright
+from tests.support.browser_push import BrowserPush
 from tests.support.chromium import launched
-from tests.support.firefox import Firefox
+from tests.support.firefox import Firefox, push_preferences
 from tests.support.households import make_household
 from tests.support.once_a_run import folder_of_the_run
 from tests.support.one_compiler import one_compiler
@@ -105,9 +106,16 @@ def chromium(playwright: Playwright) -> Iterator[Browser]:
 
 
 @pytest.fixture(scope="session")
-def firefox() -> Iterator[Firefox]:
-    """One Firefox for all tests of a worker that want no preferences of their own."""
-    with Firefox({}) as browser:
+def push_of_firefox() -> Iterator[BrowserPush]:
+    """The push service that the worker's Firefox listens to."""
+    with BrowserPush() as made:
+        yield made
+
+
+@pytest.fixture(scope="session")
+def firefox(push_of_firefox: BrowserPush) -> Iterator[Firefox]:
+    """One Firefox for all tests of a worker."""
+    with Firefox(push_preferences(push_of_firefox.port)) as browser:
         yield browser
 
 

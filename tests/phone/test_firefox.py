@@ -9,7 +9,7 @@ from collections.abc import Iterator
 
 import pytest
 from tests.support.browser_push import BrowserPush
-from tests.support.firefox import Firefox, Phone, push_preferences
+from tests.support.firefox import Phone
 from tests.support.server import Server
 from tests.support.words import text
 
@@ -22,9 +22,10 @@ NOTIFICATIONS = (
 
 
 @pytest.fixture
-def service() -> Iterator[BrowserPush]:
-    with BrowserPush() as made:
-        yield made
+def service(push_of_firefox) -> BrowserPush:
+    """The push service, which has taken nothing of this test's yet."""
+    push_of_firefox.taken.clear()
+    return push_of_firefox
 
 
 @pytest.fixture
@@ -44,8 +45,8 @@ def claim(browser: Phone, server: Server) -> None:
     browser.shows(text("saving-synced"))
 
 
-def test_a_test_nudge_reaches_firefox_and_its_worker_says_so(service, nudging):
-    with Firefox(push_preferences(service.port)) as firefox, firefox.phone() as browser:
+def test_a_test_nudge_reaches_firefox_and_its_worker_says_so(service, nudging, firefox):
+    with firefox.phone() as browser:
         claim(browser, nudging)
         browser.js("(location.hash = '#/settings')")
         browser.press(text("phone-nudges-ask"))
@@ -81,8 +82,8 @@ def keep_household(browser: Phone, values: dict[str, object]) -> None:
     )
 
 
-def test_what_is_due_at_the_care_hour_is_told_once_and_not_again_when_it_was_done(service, nudging):
-    with Firefox(push_preferences(service.port)) as firefox, firefox.phone() as browser:
+def test_what_is_due_at_the_care_hour_is_told_once_and_not_again_when_it_was_done(service, nudging, firefox):
+    with firefox.phone() as browser:
         claim(browser, nudging)
         zone = zoneinfo.ZoneInfo(browser.js("Intl.DateTimeFormat().resolvedOptions().timeZone"))
         soon = dt.datetime.now(zone) + dt.timedelta(minutes=5)
@@ -118,12 +119,10 @@ def test_what_is_due_at_the_care_hour_is_told_once_and_not_again_when_it_was_don
         assert len(service.taken) == sent == 1
 
 
-def test_a_leak_flagged_on_one_phone_nudges_the_other_keeper_at_once_and_the_flagger_not(service, nudging):
-    with (
-        Firefox(push_preferences(service.port)) as firefox,
-        firefox.phone() as listener,
-        firefox.phone() as flagger,
-    ):
+def test_a_leak_flagged_on_one_phone_nudges_the_other_keeper_at_once_and_the_flagger_not(
+    service, nudging, firefox
+):
+    with firefox.phone() as listener, firefox.phone() as flagger:
         claim(listener, nudging)
         # quiet hours would hold an urgent nudge back; this household has none
         keep_household(listener, {"quiet_from": None, "quiet_to": None})

@@ -2,6 +2,7 @@
 
 The server's clock runs ahead by the ms that stand in the file ``clock-ahead`` of its data folder; a file
 ``login-page`` puts a proxy in front, and what stands in a file ``another-build`` makes another build of the app.
+The nudger ticks once a second, so that it soon sees a moved clock.
 """
 
 from __future__ import annotations
@@ -9,6 +10,7 @@ from __future__ import annotations
 import os
 from collections.abc import Sequence
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -16,6 +18,7 @@ from flask import Flask
 
 from broodshelf.app import create_app, create_nudger, system_clock
 from broodshelf.logs import start_logging
+from broodshelf.nudges import nudger
 from broodshelf.nudges.channels.push.hosts import PushHosts
 from broodshelf.people.households import make_claim_code
 from broodshelf.records.database import writing
@@ -23,6 +26,8 @@ from broodshelf.settings import from_environment
 from broodshelf.web.listening import listen
 from broodshelf.web.parts import Parts
 from broodshelf.web.shell import Shell, find_folder
+
+TICK_S = 1.0
 
 
 def clock_ahead(data: Path) -> int:
@@ -62,6 +67,7 @@ def main(_arguments: Sequence[str] = ()) -> None:
     """Serve until killed, as the environment says."""
     settings = from_environment(os.environ)
     start_logging()
+    nudger.Ticking = partial(nudger.Ticking, every_s=TICK_S)  # type: ignore[misc,assignment]
     app = create_app(settings, lambda: clock_ahead(settings.data), hosts=PushHosts(loopback=True))
     serve_another_build(app, settings.data)
     with app.app_context(), writing() as connection:

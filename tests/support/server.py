@@ -115,7 +115,7 @@ class Server:
         scratch = self.data / "clock-ahead.new"
         scratch.write_text(str(ahead_ms))
         scratch.replace(self.data / "clock-ahead")
-        wanted_ms = time.time() * 1000 + ahead_ms + 6_000  # the tick after the one that found the new time
+        wanted_ms = time.time() * 1000 + ahead_ms + 2_200  # a tick after the one that found the new time
         for _ in range(600):
             if (self._health()["nudger"]["last_tick_ms"] or 0) > wanted_ms:
                 return
