@@ -6,7 +6,6 @@ import json
 import os
 import stat
 import subprocess
-import sys
 
 import pytest
 from tests.support.house import House
@@ -216,18 +215,16 @@ def test_a_damaged_database_gets_a_sentence_from_every_command(tmp_path, monkeyp
     assert "damaged" in capsys.readouterr().out
 
 
-def test_the_data_folder_and_what_is_in_it_are_its_owners_only_whatever_the_umask(tmp_path):
+def test_the_data_folder_and_what_is_in_it_are_its_owners_only_whatever_the_umask(tmp_path, monkeypatch):
     data = tmp_path / "data"
     kept = tmp_path / "b.tar.gz"
-    code = f"from broodshelf.cli import main; main(['pair']); main(['backup', {str(kept)!r}])"
-    done = subprocess.run(
-        [sys.executable, "-c", f"import os; os.umask(0); {code}"],
-        env={**os.environ, "BROODSHELF_DATA": str(data)},
-        capture_output=True,
-        text=True,
-        check=False,
-    )
-    assert done.returncode == 0, done.stderr
+    monkeypatch.setenv("BROODSHELF_DATA", str(data))
+    for command in (["pair"], ["backup", str(kept)]):
+        ours = os.umask(0)
+        try:
+            main(command)
+        finally:
+            os.umask(ours)
     modes = {path: stat.S_IMODE(path.stat().st_mode) for path in [data, *data.rglob("*"), kept]}
 
     assert modes[data] == 0o700
