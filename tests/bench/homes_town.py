@@ -6,19 +6,23 @@ import time
 from pathlib import Path
 from typing import Any, Final
 
-from sqlalchemy import insert, text
+from sqlalchemy import Connection, insert, select, text
 from tests.nudges.support import BrowserKeys
 from tests.support.house import House
 from tests.support.machines import noon_zone
 from tests.support.many_homes import bytes_of_the_database, copy_household, live_a_year, token_of
 
+from broodshelf.commands import household_list
 from broodshelf.nudges.channels.push.hosts import PushHosts
 from broodshelf.nudges.channels.push.subscriptions import subscribe
 from broodshelf.people.secrets import hash_token
+from broodshelf.people.sizes import cost_of_a_year, measure
 from broodshelf.people.tables import devices
-from broodshelf.records.database import db, reading, writing
+from broodshelf.records.database import db, opened, reading, writing
+from broodshelf.records.home.shared import SharedPictures
 from broodshelf.records.ids import uuid7
-from broodshelf.records.tables import records
+from broodshelf.records.photo_files import PhotoFiles
+from broodshelf.records.tables import households, records
 
 SECRET: Final = "an-invented-secret-of-the-measurement"
 LARGE_ROWS: Final = 10_000
@@ -163,3 +167,26 @@ class Database:
     def size(self) -> int:
         """Bytes on the disk."""
         return int(self._ask("SELECT pg_database_size(current_database())")[0][0])
+
+
+def operators_ms(url: str) -> dict[str, float]:
+    """How long the operator's list takes the first time, when all are counted, and then; and the cost of a year."""
+    took: dict[str, float] = {}
+    with opened(url):
+        photos = PhotoFiles(SharedPictures())
+        for name, work in {
+            "household list, all counted anew": lambda connection: recount_all(connection, photos),
+            "household list": lambda connection: household_list.gather(connection),
+            "the doctor's cost of a year": lambda connection: cost_of_a_year(connection, now_ms()),
+            "the same of all households": lambda connection: cost_of_a_year(connection, now_ms(), most=10**9),
+        }.items():
+            begun = time.perf_counter()
+            with reading() as connection:
+                work(connection)
+            took[name] = (time.perf_counter() - begun) * 1000
+    return took
+
+
+def recount_all(connection: Connection, photos: PhotoFiles) -> None:
+    """Read all rows of all households, as their first count does."""
+    measure(connection, photos, connection.scalars(select(households.c.id)).all())

@@ -29,7 +29,7 @@ from typing import Any, Final
 import psycopg
 from tests.bench.homes_bare import bare_logs
 from tests.bench.homes_served import Meter, Served, code_of, pss_mib
-from tests.bench.homes_town import Database, Town, now_ms, settings_of
+from tests.bench.homes_town import Database, Town, now_ms, operators_ms, settings_of
 from tests.bench.local_push import push_service
 from tests.support.postgresql import durable_cluster
 from tests.support.server import ROOT
@@ -231,6 +231,11 @@ def run(count: int, asked: argparse.Namespace, push_url: str) -> None:
                 measured.first_pulls(asked.seconds)
                 measured.until_it_breaks(asked.seconds / 2)
                 measured.close()
+            told = operators_ms(url)
+            say(
+                "of the operator's commands: "
+                + ", ".join(f"{name} {ms:,.0f} ms" for name, ms in told.items())
+            )
             bare = bare_logs({**about_db, "user": "tests"}, town.about, RATE, asked.seconds)
             say(f"the bare rows of a log by SQL at {RATE:.0f} a second: {shares(bare)}")
         print(f"  load {os.getloadavg()[0]:.0f}", flush=True)

@@ -104,13 +104,13 @@ def test_nothing_is_lost_or_doubled_while_machines_are_killed_and_replaced_one_a
                 return sum(len(keeper.failures) for keeper in keepers)
 
             some_more_is_logged()
-            assert failures() == 0
+            assert failures() == 0, [keeper.failures for keeper in keepers]
             assert one.leave() == 0  # told to stop, it answers what was sent to it: nobody notices
             some_more_is_logged()
             one.begin(build="the next version")
             wait_for(one.is_ready)
             some_more_is_logged()
-            assert failures() == 0
+            assert failures() == 0, [keeper.failures for keeper in keepers]
 
             for machine in (two, third, one):  # killed in the middle, also while the versions differ
                 kill_on_the_line(machine, service)
