@@ -25,7 +25,7 @@ FAR = 1e9
 class Told(NamedTuple):
     """One interval and what came of it; ``line``: how wide a line through the counts would have made it, and
 
-    ``line_held``: whether that had held the truth.
+    ``line_reach``: how far off the truth was of that, in its half-widths.
     """
 
     question: str
@@ -34,7 +34,7 @@ class Told(NamedTuple):
     high: float
     truth: float
     line: float | None = None
-    line_held: bool | None = None
+    line_reach: float | None = None
 
     @property
     def held(self) -> bool:
@@ -50,6 +50,10 @@ class Told(NamedTuple):
     @property
     def reach(self) -> float:
         """How far off the truth is, in half-widths of the interval: up to 1 it was held."""
+        if self.question.startswith("workers"):
+            ends = [math.log(number + 0.5) for number in (self.low, self.best, self.high, self.truth)]
+            low, best, high, truth = ends
+            return abs(truth - best) / max(0.05, best - low if truth < best else high - best)
         half = self.best - self.low if self.truth < self.best else self.high - self.best
         return abs(self.truth - self.best) / max(0.5, half)
 
@@ -185,7 +189,7 @@ def _ahead(ants: Ants, facts, temp_c: float, dice: Random) -> list[Told]:
         one = _number(f"workers in {days} days", said.workers_on(START_DAY + asked_at + days), truth)
         middle, half = line_through(facts.seen, START_DAY + asked_at + days) or (0.0, None)
         if half is not None:
-            one = one._replace(line=2 * half, line_held=abs(math.log(max(0.5, truth)) - middle) <= half)
+            one = one._replace(line=2 * half, line_reach=abs(math.log(max(0.5, truth)) - middle) / half)
         found.append(one)
     return found
 
