@@ -2,8 +2,9 @@
 
 Colonies are simulated ant by ant (tests/care/census), by seeds that no constant of the census was tuned on. Prints, by
 kind, group and question, how many of 100 intervals of 80 % held the truth, and how wide they are against a line through
-the same counts, which held so many: as both say it, and once each is drawn out or in until it holds 80 of 100; draws the reliability curves into docs/images/census-reliability.svg. Takes about
-ten minutes of a processor with 300 colonies.
+the same counts, which held so many: as both say it, and once each is drawn out or in until it holds 80 of 100; draws
+the reliability curves into docs/images/census-reliability.svg. Takes about ten minutes of a processor with 300
+colonies.
 """
 
 from __future__ import annotations
@@ -20,12 +21,16 @@ from tests.care.census.calibration import GROUPS, JUDGED_ON, KINDS, Told, many, 
 PICTURE = Path(__file__).parents[2] / "docs/images/census-reliability.svg"
 LEVELS = [level / 20 for level in range(1, 20)]
 SIDE = 220
+COLUMNS = (
+    *("kind", "group", "question", "colonies", "held", "below", "above", "width"),
+    *("of a line's", "that held", "both at 80"),
+)
 
 
 def main(colonies: int, kinds: tuple[str, ...], groups: tuple[str, ...]) -> None:
     """Measure, print, draw."""
-    print("| kind | group | question | colonies | held | below | above | width | of a line's | that held | both at 80 |")
-    print("|---|---|---|---|---|---|---|---|---|---|---|")
+    print(f"| {' | '.join(COLUMNS)} |")
+    print("|---" * len(COLUMNS) + "|")
     curves: dict[str, list[Told]] = {}
     for kind in kinds:
         for code in groups:
