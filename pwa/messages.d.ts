@@ -353,6 +353,7 @@ export interface Messages {
   'counting-few': null;
   'counting-film': null;
   'counting-growth': null;
+  'counting-heic': null;
   'counting-hint-brood': null;
   'counting-hint-frame': null;
   'counting-hint-size': null;
@@ -365,6 +366,7 @@ export interface Messages {
   'counting-nearer': null;
   'counting-next': null;
   'counting-open': null;
+  'counting-pale': null;
   'counting-part': null;
   'counting-picture': { count: string | number };
   'counting-plain': null;

@@ -52,19 +52,40 @@ export function differences(grey, sigmas_px, ratio = RATIO) {
  * @returns {Blob[]} the strongest first
  */
 export function blobsIn(grey, sigmas_px, least, ratio = RATIO) {
+  return topsOf(differences(grey, sigmas_px, ratio), least)
+    .map(({ x, y, strength, scale }) => ({ x, y, strength, sigma_px: /** @type {number} */ (sigmas_px[scale]) }))
+    .sort((a, b) => b.strength - a.strength);
+}
+
+/**
+ * The same with a size between those that are looked at: the top of the parabola through the answers of the scale and
+ * its neighbours (Lowe 2004, section 4, along the scale alone).
+ * @param {Grey} grey @param {number[]} sigmas_px @param {number} least @param {number} ratio
+ * @returns {Array<{scale: number, sigma_px: number, strength: number}>} `scale`: which of those that are looked at
+ */
+export function sizedBlobs(grey, sigmas_px, least, ratio) {
   const levels = differences(grey, sigmas_px, ratio);
-  /** @type {Blob[]} */
-  const found = [];
-  levels.forEach((level, i) => {
-    const others = [levels[i - 1], levels[i + 1]].filter((each) => each !== undefined);
-    const sigma_px = /** @type {number} */ (sigmas_px[i]);
-    for (const top of topsIn(level, least)) {
-      const place = top.y * level.width + top.x;
-      if (others.some((each) => isHigher(each.data, place, level.width, top.strength))) continue;
-      found.push({ ...top, sigma_px });
-    }
+  return topsOf(levels, least).map(({ x, y, strength, scale }) => {
+    const place = y * grey.width + x;
+    const finer = levels[scale - 1]?.data[place];
+    const coarser = levels[scale + 1]?.data[place];
+    const bend = (finer ?? 0) - 2 * strength + (coarser ?? 0);
+    const inner = finer !== undefined && coarser !== undefined && bend < 0;
+    const off = inner ? Math.max(-0.5, Math.min(0.5, (finer - coarser) / (2 * bend))) : 0;
+    return { scale, strength, sigma_px: /** @type {number} */ (sigmas_px[scale]) * ratio ** off };
   });
-  return found.sort((a, b) => b.strength - a.strength);
+}
+
+/** @param {Grey[]} levels one a scale @param {number} least */
+function topsOf(levels, least) {
+  return levels.flatMap((level, scale) => {
+    const others = [levels[scale - 1], levels[scale + 1]].filter((each) => each !== undefined);
+    return topsIn(level, least)
+      .filter(({ x, y, strength }) =>
+        others.every((each) => !isHigher(each.data, y * level.width + x, level.width, strength)),
+      )
+      .map((top) => ({ ...top, scale }));
+  });
 }
 
 /**

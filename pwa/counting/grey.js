@@ -18,6 +18,9 @@ export function luminance(rgba, width, height) {
   return { data, width, height };
 }
 
+/** Its negative: black is white. @param {Grey} grey @returns {Grey} */
+export const negative = (grey) => ({ ...grey, data: grey.data.map((value) => 1 - value) });
+
 /**
  * A smaller or larger picture: each new pixel is the mean of the area that it covers, squares of four first where it
  * becomes less than half.

@@ -1,42 +1,65 @@
-// The page's end of the worker that looks for dots.
+// The page's end of the worker for pictures.
 
 /** @typedef {import('./propose.js').Proposed} Proposed */
 /** @typedef {{body_px: number, dots: Proposed[]}} Looked */
+/** @typedef {import('./small.js').Small} Small */
+/** @typedef {ReturnType<typeof startLooker>} Looker */
 
-/**
- * Look at one picture, as often as frame and size change; only the last question is answered.
- * @param {Blob} blob
- */
-export function lookAt(blob) {
+const NOT_STARTED = 'The worker for pictures did not start.';
+
+/** Start a worker: it makes pictures small, and looks at one as often as frame and size change. */
+export function startLooker() {
   const worker = new Worker(new URL('./looking.js', import.meta.url), { type: 'module' });
-  let turn = 0;
-  let sent = false;
-  /** @type {{resolve: (looked: Looked | null) => void, reject: (problem: Error) => void} | null} */
-  let waiting = null;
-  worker.addEventListener('message', ({ data }) => {
-    if (data.ready || data.turn !== turn) return;
-    if (data.problem) waiting?.reject(new Error(data.problem));
-    else waiting?.resolve(data);
-    waiting = null;
+  /** @type {Map<number, {resolve: (made: any) => void, reject: (problem: Error) => void}>} */
+  const waiting = new Map();
+  let asked = 0;
+  let looked = 0;
+  let held = '';
+  let broken = false;
+  worker.addEventListener('message', ({ data: { id, made, problem } }) => {
+    const asker = waiting.get(id);
+    waiting.delete(id);
+    if (problem) asker?.reject(new Error(problem));
+    else asker?.resolve(made);
   });
-  worker.addEventListener('error', () => waiting?.reject(new Error('The worker for counting did not start.')));
+  worker.addEventListener('error', () => {
+    broken = true;
+    for (const { reject } of waiting.values()) reject(new Error(NOT_STARTED));
+    waiting.clear();
+  });
+  /** @param {Record<string, unknown>} what @returns {Promise<any>} */
+  const ask = (what) => {
+    if (broken) return Promise.reject(new Error(NOT_STARTED));
+    asked += 1;
+    worker.postMessage({ id: asked, ...what });
+    return new Promise((resolve, reject) => waiting.set(asked, { resolve, reject }));
+  };
   return {
+    /** Become quick before there is a picture: the browser compiles what runs often. */
+    practise: () => ask({ way: 'practise' }).catch(() => undefined),
+    /** Make a picture small. @param {Blob} file @returns {Promise<Small | null>} null: it stays too large */
+    async small(file) {
+      const made = await ask({ way: 'small', file });
+      held = made?.sha256 ?? '';
+      return made;
+    },
     /**
-     * @param {number | null} body_px @param {import('./propose.js').Frame | null} frame
+     * Look for dots; only the last question is answered.
+     * @param {Blob} blob @param {string} sha256 of it @param {import('./looking.js').How} how
      * @returns {Promise<Looked | null>} null where another question came after it
      */
-    ask(body_px, frame) {
-      waiting?.resolve(null);
-      turn += 1;
-      worker.postMessage({ ...(sent ? {} : { blob }), body_px, frame, turn });
-      sent = true;
-      return new Promise((resolve, reject) => {
-        waiting = { resolve, reject };
-      });
+    look(blob, sha256, how) {
+      waiting.get(looked)?.resolve(null);
+      waiting.delete(looked);
+      const found = ask({ way: 'look', ...(sha256 === held ? {} : { blob }), ...how });
+      held = sha256;
+      looked = asked;
+      return found;
     },
     end() {
-      waiting?.resolve(null);
       worker.terminate();
+      for (const { resolve } of waiting.values()) resolve(null);
+      waiting.clear();
     },
   };
 }

@@ -26,10 +26,11 @@ const SAME_GRAIN = 0.3;
 
 /**
  * The dots that are proposed, surest first, with scores that do not depend on a threshold.
- * @param {Grey} grey @param {number} body_px the length of a worker in it @param {Frame} [frame]
+ * @param {Grey} grey @param {number} body_px the length of a worker in it @param {Frame | null} [frame]
+ * @param {boolean} [grains] whether brood is looked for, too
  * @returns {Proposed[]}
  */
-export function propose(grey, body_px, frame) {
+export function propose(grey, body_px, frame = null, grains = true) {
   const part = frame ? cut(grey, frame) : { ...grey, left: 0, top: 0 };
   const share = Math.min(4, LOOKED_AT_PX / body_px);
   const small = resized(part, share);
@@ -42,8 +43,8 @@ export function propose(grey, body_px, frame) {
     what: /** @type {const} */ ('worker'),
   }));
   const back = (/** @type {number} */ place) => (place + 0.5) / share - 0.5;
-  const grains = broodIn(resized(small, BROOD.share), BROOD.share * body, workers.map(toGrains)).map(fromGrains);
-  return [...workers, ...grains]
+  const brood = grains ? broodIn(resized(small, BROOD.share), BROOD.share * body, workers.map(toGrains)) : [];
+  return [...workers, ...brood.map(fromGrains)]
     .map((dot) => ({ ...dot, x: part.left + back(dot.x), y: part.top + back(dot.y) }))
     .sort((a, b) => b.score - a.score);
 }

@@ -7,11 +7,11 @@ import { formOf, numberOf, textsOf, typed } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { uuid7 } from '../database/ids.js';
 import { keep, log, tell } from '../signals/actions.js';
-import { takePhoto } from '../signals/photos.js';
 import { go } from '../signals/route.js';
 import { today } from '../signals/clock.js';
 import { catalogue, rows, rowsOf } from '../signals/rows.js';
 import { COARSE, CONDITIONS, FOUNDING_MODES, GUILDS, STAGES } from '../care/codes.js';
+import { hear } from '../words/fetched.js';
 import { choicesOf, say, sayIf, sayOf } from '../words/say.js';
 import { capital } from '../words/shown.js';
 
@@ -49,6 +49,10 @@ export function ColonyForm({ colony, onDone }) {
     const first = !rowsOf('colony').length;
     const picture = new FormData(formOf(event)).get('helper_photo');
     return form.attempt(async () => {
+      // first, so that nothing is kept by halves where the picture cannot be read
+      const taking = picture instanceof File && picture.size ? await import('./taking.js') : null;
+      if (taking) await hear('counting');
+      const small = await taking?.smallOf(/** @type {File} */ (picture));
       await keep(
         'vessel',
         {
@@ -73,9 +77,7 @@ export function ColonyForm({ colony, onDone }) {
         },
         id,
       );
-      if (picture instanceof File && picture.size) {
-        await keep('colony', { helper_photo_id: await takePhoto(id, picture) }, id);
-      }
+      if (small) await keep('colony', { helper_photo_id: await taking?.keepPicture(id, small) }, id);
       if (!colony && stage !== 'founding') await log('count', { colony_id: id, workers_coarse: workers, larvae });
       tell(say('saving-saved'));
       if (onDone) onDone();

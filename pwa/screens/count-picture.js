@@ -4,7 +4,7 @@ import { useAttempt } from '../components/attempt.js';
 import { Choice } from '../components/choices.js';
 import { ticked, typed } from '../components/forms.js';
 import { html } from '../components/html.js';
-import { lookAt } from '../counting/looker.js';
+import { startLooker } from '../counting/looker.js';
 import {
   asKept,
   frameKept,
@@ -31,6 +31,7 @@ import { choicesOf, labelled, say } from '../words/say.js';
 import { ARROWS, DotStage } from './dot-stage.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow<'photo'>} PhotoRow */
+/** @typedef {import('../counting/looker.js').Looker} Looker */
 /** @typedef {import('../counting/marks.js').Dot} Dot */
 /** @typedef {import('./dot-stage.js').Point} Point */
 /** @typedef {import('../counting/propose.js').Frame} Frame */
@@ -41,8 +42,11 @@ const ZOOMS = [1, 1.6, 2.5, 4];
 /** How far a proposal may lie from a dot that says the same, in bodies' lengths. */
 const SAME = 0.45;
 
-/** @param {{row: PhotoRow, all: PhotoRow[]}} props `all`: pictures of the colony, newest first */
-export function CountPicture({ row, all }) {
+/**
+ * @param {{row: PhotoRow, all: PhotoRow[], looker?: Looker | null}} props `all`: pictures of the colony, newest first;
+ *   `looker`: one that runs already, whose end is the giver's
+ */
+export function CountPicture({ row, all, looker = null }) {
   const size = useMemo(
     () => ({ width_px: row.set.width_px ?? 1600, height_px: row.set.height_px ?? 1200 }),
     [row.set.width_px, row.set.height_px],
@@ -53,6 +57,8 @@ export function CountPicture({ row, all }) {
   const [threshold, setThreshold] = useState(row.set.dots_threshold ?? before?.set.dots_learnt ?? USUAL_THRESHOLD);
   const [frame, setFrame] = useState(() => frameOf(row.set.dots_frame ?? before?.set.dots_frame, size));
   const [body, setBody] = useState(/** @type {number | null} */ (row.set.dots_worker_px ?? null));
+  const [pale, setPale] = useState(row.set.dots_pale ?? before?.set.dots_pale ?? false);
+  const how = useMemo(() => ({ body_px: body, frame, pale }), [body, frame, pale]);
   const [marks, setMarks] = useState(noMarks);
   const [chosen, setChosen] = useState('');
   const [mode, setMode] = useState('worker');
@@ -60,7 +66,7 @@ export function CountPicture({ row, all }) {
   const [part, setPart] = useState(false);
   const { attempt, busy, said } = useAttempt();
   const opened = useRef(row.set.dots);
-  const { address, looked, failed } = useLooked(row, body, frame, (found) => {
+  const { address, looked, failed } = useLooked(row, how, looker, (found) => {
     // proposals are others now: what the person said of the last ones is said of these, by place
     const kept = opened.current ? fromKept(opened.current, size) : null;
     opened.current = null;
@@ -130,6 +136,7 @@ export function CountPicture({ row, all }) {
           dots: asKept(dots, size),
           dots_frame: frameKept(frame, size),
           dots_worker_px: Math.round(body_px * 10) / 10,
+          dots_pale: pale,
           dots_threshold: threshold,
           dots_learnt: learntThreshold(judged, before?.set.dots_learnt ?? USUAL_THRESHOLD),
           dots_corrected: [workers.length - added, added, removed],
@@ -242,6 +249,10 @@ export function CountPicture({ row, all }) {
       </div>
       <p class="soft" aria-live="polite">${at >= 0 && dotInWords(dots, at, threshold)}</p>
       <label class="chip">
+        <input type="checkbox" checked=${pale} onChange=${ticked(setPale)} />
+        ${' '}${say('counting-pale')}
+      </label>
+      <label class="chip">
         <input type="checkbox" checked=${part} onChange=${ticked(setPart)} />
         ${' '}${say('counting-part')}
       </label>
@@ -294,54 +305,48 @@ async function pictureOf(id) {
 }
 
 /**
- * What the worker proposes for a picture, anew when frame or size have changed and are still.
- * @param {PhotoRow} row @param {number | null} body @param {Frame} frame
+ * What the worker proposes for a picture, anew when how it looks has changed and is still.
+ * @param {PhotoRow} row @param {import('../counting/looking.js').How} how
+ * @param {Looker | null} given one that runs already
  * @param {(found: import('../counting/looker.js').Looked) => void} onFound
  */
-function useLooked(row, body, frame, onFound) {
+function useLooked(row, how, given, onFound) {
   const [address, setAddress] = useState('');
   const [looked, setLooked] = useState(/** @type {import('../counting/looker.js').Looked | null} */ (null));
   const [failed, setFailed] = useState(false);
-  const looker = useRef(/** @type {ReturnType<typeof lookAt> | null} */ (null));
-  const last = useRef({ body, frame });
-  const ask = () => {
-    looker.current?.ask(last.current.body, last.current.frame).then(
-      (found) => {
-        if (!found) return;
-        onFound(found);
-        setLooked(found);
-      },
-      () => setFailed(true),
-    );
-  };
+  const ask = useRef(() => {});
+  const last = useRef(how);
   useEffect(() => {
+    const looker = given ?? startLooker();
     let wanted = true;
     let made = '';
-    void (async () => {
-      try {
-        const blob = await pictureOf(row.id);
-        if (!wanted) return;
-        made = URL.createObjectURL(blob);
-        setAddress(made);
-        looker.current = lookAt(blob);
-        ask();
-      } catch {
-        if (wanted) setFailed(true);
-      }
-    })();
+    /** @param {Blob} blob */
+    const look = async (blob) => {
+      const found = await looker.look(blob, row.set.sha256 ?? row.id, last.current);
+      if (!found || !wanted) return;
+      onFound(found);
+      setLooked(found);
+    };
+    const fail = () => wanted && setFailed(true);
+    pictureOf(row.id).then((blob) => {
+      if (!wanted) return;
+      made = URL.createObjectURL(blob);
+      setAddress(made);
+      ask.current = () => void look(blob).catch(fail);
+      ask.current();
+    }, fail);
     return () => {
       wanted = false;
-      looker.current?.end();
-      looker.current = null;
+      if (!given) looker.end();
       if (made) URL.revokeObjectURL(made);
     };
   }, [row.id]);
   useEffect(() => {
-    if (last.current.body === body && last.current.frame === frame) return undefined;
-    last.current = { body, frame };
-    const timer = setTimeout(ask, STILL_MS);
+    if (last.current === how) return undefined;
+    last.current = how;
+    const timer = setTimeout(ask.current, STILL_MS);
     return () => clearTimeout(timer);
-  }, [body, frame]);
+  }, [how]);
   return { address, looked, failed };
 }
 

@@ -1,17 +1,18 @@
 // The pictures of a colony: take one, each of them large, counted with its dots, and how it grew from one to the next.
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { Photo } from '../components/photo.js';
 import { Sheet } from '../components/sheet.js';
 import { SaveState } from '../components/states.js';
+import { startLooker } from '../counting/looker.js';
 import { tell, voidLog } from '../signals/actions.js';
 import { useKind } from '../signals/history.js';
-import { takePhoto } from '../signals/photos.js';
 import { session } from '../signals/session.js';
 import { say } from '../words/say.js';
 import { fullDay } from '../words/shown.js';
 import { CountPicture } from './count-picture.js';
 import { Growth } from './growth.js';
+import { keepPicture, smallOf } from './taking.js';
 
 /** @typedef {import('../care/overlay.js').ShownRow<'photo'>} PhotoRow */
 
@@ -22,9 +23,11 @@ const usePictures = (colonyId) => useKind('photo').filter((row) => row.set.colon
 
 /**
  * The button that takes a picture.
- * @param {{colonyId: string, words: string, onTaken?: (id: string) => void}} props
+ * @param {{colonyId: string, words: string, onTaken?: (id: string) => void, onOpen?: () => void,
+ *   looker?: {current: import('../counting/looker.js').Looker | null}}} props
+ *   `onOpen`: the camera opens; `looker`: makes the picture small, and looks at it from then on
  */
-function Take({ colonyId, words, onTaken }) {
+function Take({ colonyId, words, onTaken, onOpen, looker }) {
   const [busy, setBusy] = useState(false);
   /** @param {Event} event */
   const take = async (event) => {
@@ -34,11 +37,11 @@ function Take({ colonyId, words, onTaken }) {
     if (!file) return;
     setBusy(true);
     try {
-      const id = await takePhoto(colonyId, file);
+      const id = await keepPicture(colonyId, await smallOf(file, looker?.current ?? undefined));
       onTaken?.(id);
     } catch (error) {
       if (/** @type {any} */ (error).name === 'NotSaved') throw error;
-      tell(say('photo-unreadable'));
+      tell(/** @type {Error} */ (error).message);
     } finally {
       setBusy(false);
     }
@@ -47,7 +50,7 @@ function Take({ colonyId, words, onTaken }) {
     <label class="button wide file">
       <${Icon} name="photo" />
       ${busy ? say('photo-busy') : words}
-      <input type="file" accept="image/*" capture="environment" disabled=${busy} onChange=${take} />
+      <input type="file" accept="image/*" capture="environment" disabled=${busy} onClick=${onOpen} onChange=${take} />
     </label>
   `;
 }
@@ -55,14 +58,27 @@ function Take({ colonyId, words, onTaken }) {
 /** Take a picture and count on it, in the form of a count. @param {{colonyId: string}} props */
 export function CountNow({ colonyId }) {
   const [taken, setTaken] = useState('');
+  const looker = useRef(/** @type {ReturnType<typeof startLooker> | null} */ (null));
   const all = usePictures(colonyId);
   const row = all.find((each) => each.id === taken);
+  useEffect(() => () => looker.current?.end(), []);
+  // while the person takes the picture there is time: a worker starts, and becomes quick
+  const onOpen = () => {
+    looker.current ??= startLooker();
+    void looker.current.practise();
+  };
   return row
     ? html`
-        <${CountPicture} key=${row.id} row=${row} all=${all} />
+        <${CountPicture} key=${row.id} row=${row} all=${all} looker=${looker.current} />
       `
     : html`
-        <${Take} colonyId=${colonyId} words=${say('counting-open')} onTaken=${setTaken} />
+        <${Take}
+          colonyId=${colonyId}
+          words=${say('counting-open')}
+          onTaken=${setTaken}
+          onOpen=${onOpen}
+          looker=${looker}
+        />
       `;
 }
 

@@ -4,7 +4,9 @@ import test from 'node:test';
 
 const root = new URL('../../pwa/counting/', import.meta.url);
 const load = (name) => import(new URL(`${name}.js`, root).href);
-const { blurred, cut, extreme, luminance, resized } = await load('grey');
+const { blurred, cut, extreme, luminance, negative, resized } = await load('grey');
+const { sizeOfJpeg } = await load('jpeg');
+const { practise } = await load('practice');
 const { blobsIn, scales } = await load('blobs');
 const { bodyByLength, guessedBody, workerMm } = await load('scale');
 const { judgedBy, learntThreshold, USUAL_THRESHOLD } = await load('threshold');
@@ -94,6 +96,49 @@ test('a guess of a picture without anything in it is a size all the same', () =>
   const guess = guessedBody(flat(200, 100, 0.5));
   assert.ok(guess >= 6 && guess <= 400);
 });
+
+test('the guess grows with the picture, and holds for a few large bodies as for many small ones', () => {
+  for (const [long, apart] of [[22, 60], [60, 150], [120, 300]]) {
+    const grey = flat(1200, 900, 0.8);
+    for (let y = apart / 2; y < 900; y += apart) {
+      for (let x = apart / 2; x < 1200; x += apart) body(grey, x, y, long, x + y);
+    }
+    const guess = guessedBody(grey) / long;
+    assert.ok(guess >= 0.8 && guess <= 1.7, `${long} px: ${guess}`);
+  }
+});
+/** Three dark ellipses in a row, as long as `long` altogether. */
+function body(grey, x, y, long, angle) {
+  for (const [middle, half, wide] of [[-0.26, 0.24, 0.135], [0.08, 0.16, 0.075], [0.36, 0.13, 0.105]]) {
+    for (let v = Math.round(y - long); v <= y + long; v += 1) {
+      for (let u = Math.round(x - long); u <= x + long; u += 1) {
+        const t = ((u - x) * Math.cos(angle) + (v - y) * Math.sin(angle)) / long - middle;
+        const s = ((v - y) * Math.cos(angle) - (u - x) * Math.sin(angle)) / long;
+        const inside = (t / half) ** 2 + (s / wide) ** 2 <= 1 && u >= 0 && v >= 0 && u < grey.width && v < grey.height;
+        if (inside) grey.data[v * grey.width + u] = 0.15;
+      }
+    }
+  }
+}
+
+test('a negative of a negative is the picture', () => {
+  const grey = flat(2, 1, 0.25);
+  near(negative(grey).data[0], 0.75, 1e-6);
+  assert.deepEqual(negative(negative(grey)), grey);
+});
+
+const START = [0xff, 0xd8];
+const segment = (marker, length) => [0xff, marker, length >> 8, length & 255, ...new Array(length - 2).fill(0)];
+const FRAME = [0xff, 0xc2, 0, 17, 8, 0x0b, 0xb8, 0x0f, 0xa0, 3]; // 3,000 high, 4,000 wide, progressive
+test('the size of a JPEG is read behind EXIF and tables; of what is none, or is cut short, nothing is said', () => {
+  const whole = Uint8Array.from([...START, ...segment(0xe1, 300), ...segment(0xc4, 40), 0xff, ...FRAME]);
+  assert.deepEqual(sizeOfJpeg(whole), { width: 4000, height: 3000 });
+  assert.equal(sizeOfJpeg(whole.slice(0, 200)), null);
+  assert.equal(sizeOfJpeg(Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13])), null);
+  assert.equal(sizeOfJpeg(new Uint8Array(0)), null);
+  assert.equal(sizeOfJpeg(Uint8Array.from([...START, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10])), null);
+});
+test('practising looks for dots that are there', () => assert.ok(practise() >= 20));
 
 const dots = (scores, real) => scores.map((score) => ({ score, real }));
 test('without corrections the threshold stays', () => {

@@ -37,6 +37,7 @@ COUNTING: Final = (
     "screens/dot-stage.js",
     "screens/growth.js",
     "screens/pictures.js",
+    "screens/taking.js",
 )
 DECODER: Final = "vendor/qr/decode.js"
 """Reads labels for browsers that cannot by themselves; the others never fetch it."""

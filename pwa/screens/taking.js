@@ -1,0 +1,54 @@
+// A picture taken at the shelf: made small here, freed of place and camera, kept on this phone, logged, sent later.
+import { withOffset } from '../care/instants.js';
+import { startLooker } from '../counting/looker.js';
+import { madeSmall } from '../counting/small.js';
+import { keepPhoto } from '../database/photos.js';
+import { uuid7 } from '../database/ids.js';
+import { keep } from '../signals/actions.js';
+import { nowMs } from '../signals/clock.js';
+import { openStore } from '../signals/session.js';
+import { say } from '../words/say.js';
+
+/** @typedef {import('../counting/small.js').Small} Small */
+/** @typedef {import('../counting/looker.js').Looker} Looker */
+
+/**
+ * Make what the camera gave small, in a worker where the browser's can.
+ * @param {File} file @param {Looker} [looker] one that runs already, and looks at it from now on
+ * @returns {Promise<Small>}
+ * @throws {Error} with what to do, in words for the keeper, where it cannot be read; nothing was kept then
+ */
+export async function smallOf(file, looker) {
+  const mine = looker ?? startLooker();
+  try {
+    const small = await mine.small(file).catch(async () => (await madeSmall(file))?.small ?? null);
+    if (small) return small;
+  } catch {
+    throw new Error(say((await isHeic(file)) ? 'counting-heic' : 'photo-unreadable'));
+  } finally {
+    if (!looker) mine.end();
+  }
+  throw new Error(say('photo-too-large'));
+}
+
+/** Keep it. @param {string} colonyId @param {Small} small @returns {Promise<string>} the record's id */
+export async function keepPicture(colonyId, { blob, width_px, height_px, sha256 }) {
+  const id = uuid7();
+  // the picture first: a record must never name one that this phone has not kept
+  await keepPhoto(openStore().deviceId, { id, sha256, blob, sent: 0, made_ms: Date.now() });
+  await keep(
+    'photo',
+    { colony_id: colonyId, happened_at: withOffset(new Date(nowMs())), sha256, width_px, height_px },
+    id,
+  );
+  return id;
+}
+
+/** Kinds of what a phone's camera writes that few browsers read: the brands of ISO/IEC 23008-12, HEVC in a HEIF. */
+const BRANDS = ['heic', 'heix', 'heim', 'heis', 'hevc', 'hevx', 'mif1', 'msf1'];
+
+/** By its first box, whatever it is called. @param {Blob} file */
+async function isHeic(file) {
+  const head = new TextDecoder('latin1').decode(await file.slice(4, 12).arrayBuffer());
+  return head.startsWith('ftyp') && BRANDS.includes(head.slice(4));
+}
