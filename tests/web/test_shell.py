@@ -113,7 +113,7 @@ def test_the_app_without_charts_and_labels_stays_within_its_bytes():
     assert sum_of(counted, SPOKEN)["br"] <= 100_000
     assert counted["messages of the start"]["br"] <= 8_700
     counting = counted["counting on pictures"]["br"]
-    assert counting <= 15_000
+    assert counting <= 16_500
     # with the drawings of brood and places, fetched with the charts
     assert sum_of(counted)["br"] - counting <= 149_100
 
