@@ -54,6 +54,7 @@ async function answer(asked) {
     if (!made) return null;
     const { small, canvas } = made;
     grey = greyOf(canvas.getContext('2d'), small.width_px, small.height_px);
+    canvas.width = 0; // its pixels are not kept until somebody tidies up
     return small;
   }
   if (asked.blob) grey = await read(asked.blob);

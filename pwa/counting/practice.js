@@ -2,8 +2,8 @@
 import { propose } from './propose.js';
 import { guessedBody } from './scale.js';
 
-const WIDTH_PX = 640;
-const HEIGHT_PX = 480;
+const WIDTH_PX = 480;
+const HEIGHT_PX = 360;
 const BODY_PX = 24;
 const TURNS = 3;
 

@@ -3,7 +3,6 @@
 import { sizeOfJpeg } from './jpeg.js';
 
 /** @typedef {{blob: Blob, width_px: number, height_px: number, sha256: string}} Small */
-/** @typedef {(ImageBitmap | VideoFrame) & {close: () => void}} Picture */
 
 const MOST_BYTES = 300_000;
 /** The longest side in px and the quality, tried in this order until the picture is small enough. */
@@ -23,13 +22,13 @@ const EIGHTHS = 8;
 /**
  * Drawing it on a canvas leaves everything but the pixels behind.
  * @param {Blob} file @returns {Promise<{small: Small, canvas: HTMLCanvasElement | OffscreenCanvas} | null>} with what
- *   it was drawn on; null where it cannot be made small enough
+ *   it was drawn on, for the caller to make empty; null where it cannot be made small enough
  * @throws where the browser cannot read the picture
  */
 export async function madeSmall(file) {
   const picture = await decoded(file);
   try {
-    const [width, height] = sidesOf(picture);
+    const { width, height } = picture;
     for (const [side, quality] of TRIES) {
       const scale = Math.min(1, side / Math.max(width, height));
       const width_px = Math.max(1, Math.round(width * scale));
@@ -43,6 +42,7 @@ export async function madeSmall(file) {
         const sha256 = hex(await crypto.subtle.digest('SHA-256', await blob.arrayBuffer()));
         return { small: { blob, width_px, height_px, sha256 }, canvas };
       }
+      canvas.width = 0; // its pixels are not kept until somebody tidies up
     }
   } finally {
     picture.close();
@@ -53,7 +53,7 @@ export async function madeSmall(file) {
 /**
  * A picture, upright. A large JPEG is decoded no larger than it is needed where the browser does that: a quarter of
  * the memory and half of the time for 12 megapixels. `rotation`: such a browser says, and draws, what EXIF says.
- * @param {Blob} file @returns {Promise<Picture>}
+ * @param {Blob} file @returns {Promise<ImageBitmap>}
  */
 async function decoded(file) {
   if ('ImageDecoder' in globalThis && 'rotation' in VideoFrame.prototype && file.type === 'image/jpeg') {
@@ -67,7 +67,9 @@ async function decoded(file) {
         desiredHeight: Math.ceil((size.height * eighths) / EIGHTHS),
       });
       try {
-        return (await decoder.decode()).image;
+        const { image } = await decoder.decode();
+        // not drawn as it is: Chromium 156 would keep the pixels of a drawn frame as long as the page lives
+        return await createImageBitmap(image).finally(() => image.close());
       } catch {
         // the other way says what is wrong with it
       } finally {
@@ -77,10 +79,6 @@ async function decoded(file) {
   }
   return createImageBitmap(file, { imageOrientation: 'from-image' });
 }
-
-/** @param {Picture} picture @returns {[number, number]} */
-const sidesOf = (picture) =>
-  'displayWidth' in picture ? [picture.displayWidth, picture.displayHeight] : [picture.width, picture.height];
 
 /** @param {number} width @param {number} height */
 const canvasOf = (width, height) =>

@@ -21,7 +21,7 @@ import { say } from '../words/say.js';
 export async function smallOf(file, looker) {
   const mine = looker ?? startLooker();
   try {
-    const small = await mine.small(file).catch(async () => (await madeSmall(file))?.small ?? null);
+    const small = await mine.small(file).catch(async () => smallHere(file));
     if (small) return small;
   } catch {
     throw new Error(say((await isHeic(file)) ? 'counting-heic' : 'photo-unreadable'));
@@ -29,6 +29,13 @@ export async function smallOf(file, looker) {
     if (!looker) mine.end();
   }
   throw new Error(say('photo-too-large'));
+}
+
+/** In the page: browsers whose workers cannot draw. @param {File} file @returns {Promise<Small | null>} */
+async function smallHere(file) {
+  const made = await madeSmall(file);
+  if (made) made.canvas.width = 0;
+  return made?.small ?? null;
 }
 
 /** Keep it. @param {string} colonyId @param {Small} small @returns {Promise<string>} the record's id */

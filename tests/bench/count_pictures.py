@@ -137,36 +137,34 @@ def speed() -> None:
         print(
             f"A picture of 12 megapixels, {file.stat().st_size / 1e6:.1f} MB; load {os.getloadavg()[0]:.0f}"
         )
-        server = Server(Path(folder) / "data").start()
-        try:
-            with _page(server, file) as page:
-                _costs(page)
-            for rate in (1, SLOWER):
-                with _page(server, file) as page:
-                    _longest(page, server, file, rate)
-        finally:
-            server.stop()
+        with _page(Path(folder) / "costs", file) as (page, _):
+            _costs(page)
+        for rate in (1, SLOWER):
+            with _page(Path(folder) / f"slower-{rate}", file) as (page, server):
+                _longest(page, server, file, rate)
 
 
 @contextmanager
-def _page(server: Server, file: Path) -> Iterator[Page]:
-    """Yield a phone in a browser of its own."""
+def _page(data: Path, file: Path) -> Iterator[tuple[Page, Server]]:
+    """Yield a phone in a browser of its own, and its server."""
+    server = Server(data).start()
     with sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=str(SHELL), args=ARGUMENTS)
         try:
             page = browser.new_context(**PHONE, service_workers="block").new_page()
             page.route("**/bench.jpg", lambda route: route.fulfill(path=file, content_type="image/jpeg"))
             claim_by_hand(page, server)
-            yield page
+            yield page, server
         finally:
             browser.close()
+            server.stop()
 
 
 def _costs(page: Page) -> None:
     """Print processor time and memory from the file to the dots."""
     page.evaluate(FILE)
     renderer = _renderer(page)
-    held = _Held(renderer)
+    held: _Held | None = _Held(renderer)
     for step, how in STEPS.items():
         took = []
         for _ in range(TURNS):
@@ -180,6 +178,9 @@ def _costs(page: Page) -> None:
                 (_cpu_ms(renderer) - cpu_ms, sum(now[each] - waited.get(each, 0) for each in now), wall_ms)
             )
             page.evaluate("bench.looker.end()")
+            if held:
+                before, most = held.end()
+                held = None
         cpu, waited_ms, wall = (sorted(each) for each in zip(*took, strict=True))
         print(
             f"{step}, least and middle of {TURNS}: processor {cpu[0]:.0f} and {cpu[TURNS // 2]:.0f} ms, of that page "
@@ -188,9 +189,11 @@ def _costs(page: Page) -> None:
             f"{SLOWER * waited_ms[0]:.0f} and {SLOWER * waited_ms[TURNS // 2]:.0f} ms; by the clock, not slowed "
             f"down, {wall[0]:.0f} and {wall[TURNS // 2]:.0f} ms"
         )
-    before, most = held.end()
+    page.wait_for_timeout(5000)
+    later = _mb(renderer)
     for what in most:
-        print(f"the renderer held, {what}: {before[what]:.0f} MB before, {most[what]:.0f} MB at most")
+        print(f"the renderer held, {what}: {before[what]:.0f} MB before, {most[what]:.0f} MB at most", end="")
+        print(f" with one picture, {later[what]:.0f} MB five seconds after the last of {TURNS * len(STEPS)}")
 
 
 def _longest(page: Page, server: Server, file: Path, rate: int) -> None:
@@ -201,8 +204,7 @@ def _longest(page: Page, server: Server, file: Path, rate: int) -> None:
         page.goto(f"{server.url}/#/shelf")
         page.reload()
         page.get_by_role("link", name="Amber").first.click()
-        page.get_by_role("button", name=text("colony-log")).first.click()
-        page.get_by_role("button", name=text("event-kind-count")).first.click()
+        page.get_by_role("button", name=text("event-kind-count"), exact=True).click()
         field = page.get_by_role("dialog").locator("input[type=file]")
         field.wait_for(state="attached")
         page.wait_for_timeout(1000 * rate)  # what opening the sheet costs belongs to that
