@@ -14,14 +14,13 @@ from tests.nudges.support import KEY_ID, BrowserKeys
 from tests.support.households import NOON_MS, make_tables
 from tests.support.postgresql import shared_cluster
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.nudges.tables import subscriptions
 from broodshelf.people.tables import devices
 from broodshelf.records import database
 from broodshelf.records.ids import plan_id, uuid7
 from broodshelf.records.tables import households, records
 from broodshelf.rounds.tables import occurrences
-
-DAY_MS = 86_400_000
 
 
 def databases() -> Iterator[tuple[str, Flask]]:

@@ -20,8 +20,8 @@ from broodshelf.care.plan.known import know
 from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.today import Course, foretold
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel
+from broodshelf.model.gauges import DAY_MS
 
-DAY_MS = 86_400_000
 NOW_MS = 1_777_636_800_000
 RUNS, NEW_COUNTS = 301, 21
 

@@ -21,6 +21,7 @@ from sqlalchemy import insert, select
 from tests.support.house import House
 from tests.support.households import HAPPENED, NOON_MS, ModelPhone
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.records import database
 from broodshelf.records.ids import uuid7
 from broodshelf.records.recent import topic_of
@@ -29,7 +30,6 @@ from broodshelf.records.tables import operations, records, revisions
 from broodshelf.sync.scope import KEEPER_SCOPE
 
 RUNS = 5
-DAY_MS = 86_400_000
 AWAY_MS = 30 * DAY_MS
 LIMITS = {"push_ms": 150.0, "push_ratio": 4.0, "pull_requests": 12, "pull_mb": 0.6}
 

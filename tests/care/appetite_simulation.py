@@ -16,8 +16,8 @@ import sys
 
 from broodshelf.care.feeding.learning import Learnt, learnt
 from broodshelf.model.facts import Event
+from broodshelf.model.gauges import HOUR_MS
 
-HOUR_MS = 3_600_000
 START_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
 APPETITES = (0.3, 0.5, 0.75, 1.0, 1.5, 2.0, 3.0)
 

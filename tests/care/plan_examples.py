@@ -6,9 +6,9 @@ from tests.support.said import say, say_portion
 
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel
+from broodshelf.model.gauges import DAY_MS
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
-DAY_MS = 86_400_000
 ROOM = Place("room", 25, 22, 50)
 COLONIES = (
     ("8 nanitics of *Lasius niger* in a test tube", "lasius_niger", "nanitics", "tube_16x150", 8, "some"),

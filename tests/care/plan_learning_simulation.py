@@ -25,9 +25,8 @@ from broodshelf.care.plan.known import know
 from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.ration import ration_of
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel
-from broodshelf.model.gauges import DAY_MS, READINGS
+from broodshelf.model.gauges import DAY_MS, HOUR_MS, READINGS
 
-HOUR_MS = 3_600_000
 START_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
 APPETITES = (0.3, 1.0, 3.0)
 SIZES = (8, 60, 300, 2_000)

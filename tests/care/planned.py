@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from broodshelf.model.facts import ColonyState, Event, Vessel
+from broodshelf.model.gauges import DAY_MS
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
-DAY_MS = 86_400_000
 
 
 def state(**values) -> ColonyState:

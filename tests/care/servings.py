@@ -5,12 +5,11 @@ from __future__ import annotations
 from broodshelf.care.feeding.content import content_mg
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Lot, Place, Vessel
-from broodshelf.model.gauges import DAY_MS
+from broodshelf.model.gauges import DAY_MS, HOUR_MS
 from broodshelf.model.kinds import read
 from broodshelf.model.kinds.log import Feeding
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
-HOUR_MS = 3_600_000
 SIZES = (8, 20, 60, 100, 101, 300, 301, 1_000, 1_001, 5_000, 20_000)
 
 

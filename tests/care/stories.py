@@ -6,8 +6,8 @@ import datetime as dt
 
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel
+from broodshelf.model.gauges import DAY_MS
 
-DAY_MS = 86_400_000
 FOODS = {"sugar", "protein", "seeds", "leaves"}
 WARM = Place("room", 25, 22)
 FRIDGE = Place("fridge", 6, 6)

@@ -11,9 +11,9 @@ from broodshelf.care.plan.holiday import plan_holiday
 from broodshelf.care.plan.known import know
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.model.kinds import read
 
-DAY_MS = 86_400_000
 NOW_MS = 1_777_636_800_000
 
 

@@ -6,8 +6,7 @@ from tests.support.said import say
 
 from broodshelf.care.feeding.balance import balance_warning
 from broodshelf.model.facts import Event
-
-DAY_MS = 86_400_000
+from broodshelf.model.gauges import DAY_MS
 
 
 def diet(

@@ -10,9 +10,8 @@ from hypothesis import strategies as st
 
 from broodshelf.care.colony.census import census_of
 from broodshelf.model.facts import Event
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.model.quantities import Estimate, OutOfRange
-
-DAY_MS = 86_400_000
 
 
 def count(day: float = 0, **values) -> Event:

@@ -8,9 +8,9 @@ import pytest
 
 from broodshelf.care.colony.climate import climate_of
 from broodshelf.model.facts import Event, Hour, Place
+from broodshelf.model.gauges import HOUR_MS
 from broodshelf.model.quantities import Estimate, OutOfRange
 
-HOUR_MS = 3_600_000
 NOW_MS = 1_779_278_400_000  # 2026-05-20T12:00:00Z
 
 

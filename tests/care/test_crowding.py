@@ -10,10 +10,9 @@ from hypothesis import strategies as st
 from tests.support.said import words
 
 from broodshelf.care.colony.crowding import Dwelling, Growth, mould_grade, move_advice, room_for, room_gauge
-from broodshelf.model.gauges import due_at_ms, level_at
+from broodshelf.model.gauges import DAY_MS, due_at_ms, level_at
 from broodshelf.model.quantities import Estimate, OutOfRange
 
-DAY_MS = 86_400_000
 NOW_MS = 1_779_278_400_000
 ROOM = Estimate(50, 75, 100)
 

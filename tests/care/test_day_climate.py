@@ -7,9 +7,8 @@ import pytest
 from broodshelf.care.colony.day_climate import climate_by_day, degree_days, share_assumed
 from broodshelf.care.colony.measured_days import days_of
 from broodshelf.model.facts import ColonyState, Event, Hour, MeasuredDay, Place
-from broodshelf.model.gauges import DAY_MS
+from broodshelf.model.gauges import DAY_MS, HOUR_MS
 
-HOUR_MS = 3_600_000
 CABINET = Place("cabinet")
 """24 °C by day and 21 °C by night where nobody said anything (``climate.USUAL``)."""
 

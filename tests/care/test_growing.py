@@ -10,8 +10,8 @@ from broodshelf.care.colony.crowding import FULL_SHARE
 from broodshelf.care.plan.growing import AHEAD_DAYS, WARN_DAYS
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Vessel
+from broodshelf.model.gauges import DAY_MS
 
-DAY_MS = 86_400_000
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
 RATE = math.log(2) / 30
 """Of the colony below: it doubles in thirty days."""

@@ -9,12 +9,11 @@ from broodshelf.care.plan.ahead import Planned
 from broodshelf.care.plan.holiday import plan_holiday, travel_rules
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Vessel
-from broodshelf.model.gauges import Gauge
+from broodshelf.model.gauges import DAY_MS, Gauge
 from broodshelf.model.kinds import read
 from broodshelf.model.quantities import OutOfRange
 from broodshelf.model.tasks import reason
 
-DAY_MS = 86_400_000
 NOW_MS = 1_779_278_400_000
 
 

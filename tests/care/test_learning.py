@@ -17,9 +17,8 @@ from broodshelf.care.colony.arrival import Settling, settlings
 from broodshelf.care.feeding.belief import DAY_SD, PRIOR_SD
 from broodshelf.care.feeding.learning import MOST_SHARE, Learnt, learnt
 from broodshelf.model.facts import Event
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.model.quantities import OutOfRange
-
-DAY_MS = 86_400_000
 
 
 def checked(

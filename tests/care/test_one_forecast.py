@@ -6,12 +6,13 @@ import datetime as dt
 from dataclasses import replace
 
 import pytest
-from tests.care.stories import DAY_MS, FRIDGE, Story, notices
+from tests.care.stories import FRIDGE, Story, notices
 
 from broodshelf.care.plan.ahead import Planned, use_ratio, workers_at
 from broodshelf.care.plan.known import know
 from broodshelf.care.plan.ration import ration_of
 from broodshelf.model.facts import Vessel
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.model.kinds import read
 
 TODAY = "2026-06-20"

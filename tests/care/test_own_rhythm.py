@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import pytest
-from tests.support.tubes import DAY_MS
 
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Place, Rule, Vessel
+from broodshelf.model.gauges import DAY_MS
 
 NOW_MS = 1_777_636_800_000  # noon of 2026-05-01, UTC
 COUNT = Event("n", "count", NOW_MS - 10 * DAY_MS, {"workers": 150, "larvae": "some"})

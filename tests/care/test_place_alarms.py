@@ -10,10 +10,9 @@ from tests.support.said import words
 from broodshelf.care.colony.place_alarms import Around, place_alarms, usual_by_clock
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Hour, Place, Vessel
-from broodshelf.model.gauges import DAY_MS
+from broodshelf.model.gauges import DAY_MS, HOUR_MS
 from broodshelf.model.tasks import SENSED, TASKS
 
-HOUR_MS = 3_600_000
 MIDNIGHT_MS = 1_768_435_200_000  # 2026-01-15T00:00:00Z
 HEATED = Around(hot_c=30.0)
 

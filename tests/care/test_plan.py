@@ -7,19 +7,18 @@ import math
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from tests.care.planned import DAY_MS, NOW_MS, count, fed, state, task
+from tests.care.planned import NOW_MS, count, fed, state, task
 from tests.support.said import words
 
 from broodshelf.care.catalogue import foods, origins, species, vessels
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Lot, Place, Vessel
-from broodshelf.model.gauges import Gauge
+from broodshelf.model.gauges import DAY_MS, HOUR_MS, Gauge
 from broodshelf.model.kinds.words import ORIGINS
 from broodshelf.model.needs import FAULTS, NEEDS
 from broodshelf.model.quantities import OutOfRange
 from broodshelf.records.schemas import check_fields
 
-HOUR_MS = 3_600_000
 LOT_ID = "019dd000-0000-7000-8000-000000000001"
 
 

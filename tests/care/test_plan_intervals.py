@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import pytest
-from tests.care.planned import DAY_MS, NOW_MS, count, fed, state, task
+from tests.care.planned import NOW_MS, count, fed, state, task
 
 from broodshelf.care.feeding.content import content_mg
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import Event, Place, Rule
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.model.kinds import read
 from broodshelf.model.kinds.log import Feeding
 

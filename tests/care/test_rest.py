@@ -16,9 +16,9 @@ from broodshelf.care.colony.history import History
 from broodshelf.care.colony.stages import switches
 from broodshelf.care.colony.winter_rest import rest_tasks, rest_window
 from broodshelf.model.facts import ColonyState, Place
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.model.quantities import OutOfRange
 
-DAY_MS = 86_400_000
 NOW_MS = 1_779_278_400_000
 PUBLISHED = json.loads((Path(__file__).parents[2] / "fixtures/published/day_lengths.json").read_text())
 LASIUS = species()["lasius_niger"]

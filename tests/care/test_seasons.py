@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import pytest
 from tests.care.stories import (
-    DAY_MS,
     FOODS,
     FRIDGE,
     WARM,
@@ -19,6 +18,7 @@ from tests.care.stories import (
 from tests.support.said import words
 
 from broodshelf.model.facts import Place, Vessel
+from broodshelf.model.gauges import DAY_MS
 
 # what is counted beats the calendar
 

@@ -14,9 +14,9 @@ from broodshelf.care.colony.founding import workers_from_eggs
 from broodshelf.care.colony.history import local_day, read_history
 from broodshelf.care.colony.stages import ALL_FOOD, switches
 from broodshelf.model.facts import ColonyState, Event, Place
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.model.quantities import OutOfRange
 
-DAY_MS = 86_400_000
 TODAY = "2026-05-20"
 NOW_MS = 1_779_278_400_000  # 2026-05-20T12:00:00Z
 LASIUS = species()["lasius_niger"]

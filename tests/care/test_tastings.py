@@ -6,9 +6,9 @@ from broodshelf.care.feeding.trial import Suggestion
 from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.tastings import why_no_offer
 from broodshelf.model.facts import ColonyState, Event, Lot, Rule, Tally, Tasting, Vessel
+from broodshelf.model.gauges import DAY_MS
 
 NOW_MS = 1_777_636_800_000  # 2026-05-01T12:00:00Z
-DAY_MS = 86_400_000
 FOODS = ("cricket", "mealworm", "egg")
 
 

@@ -9,9 +9,8 @@ from broodshelf.care.catalogue import species, temperatures
 from broodshelf.care.colony.temperature import limits_of, temperature_tasks
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Hour, Place
-from broodshelf.model.gauges import DAY_MS
+from broodshelf.model.gauges import DAY_MS, HOUR_MS
 
-HOUR_MS = 3_600_000
 NOW_MS = 1_768_478_400_000  # 2026-01-15T12:00:00Z
 
 

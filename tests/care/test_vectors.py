@@ -15,11 +15,10 @@ from broodshelf.care.feeding.food_origin import origin_verdict
 from broodshelf.care.feeding.sugar_water import WATER_G_PER_ML, recipe
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Vessel
-from broodshelf.model.gauges import Gauge, apply_event, due_at_ms, level_at
+from broodshelf.model.gauges import HOUR_MS, Gauge, apply_event, due_at_ms, level_at
 
 ROOT = Path(__file__).parents[2]
 NOW_MS = 1_777_636_800_000
-HOUR_MS = 3_600_000
 
 
 def vectors(name: str) -> dict:

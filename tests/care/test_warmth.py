@@ -6,9 +6,8 @@ import pytest
 
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Hour, MeasuredDay, Place
-from broodshelf.model.gauges import DAY_MS
+from broodshelf.model.gauges import DAY_MS, HOUR_MS
 
-HOUR_MS = 3_600_000
 TODAY = 20_635  # 2 July 2026
 NOW_MS = TODAY * DAY_MS + 12 * HOUR_MS
 NEW_YEAR = 20_454  # 1 January 2026

@@ -12,6 +12,7 @@ from tests.support.households import ModelPhone
 from broodshelf.errors import Gone, NotFound, SignedOut
 from broodshelf.feed.tokens import find_feed, make_feed, revoke_feed
 from broodshelf.keeping.backup import backup, restore
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.people import pairing, passes
 from broodshelf.people.actor import Actor
 from broodshelf.people.devices import Owner, Phone, actor_of, sign_in, sign_out
@@ -19,8 +20,6 @@ from broodshelf.people.households import Founding, add_person, claim, make_claim
 from broodshelf.people.tables import mail_addresses
 from broodshelf.records.database import reading, writing
 from broodshelf.records.store import Ledger, read_record
-
-DAY_MS = 86_400_000
 
 
 @pytest.fixture

@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 from tests.support.filled import fill_every_table, read_tables
 from tests.support.house import House
+from tests.support.machines import wait_for
 from tests.support.templates import SQLITE_FILE
 from tests.support.world import World
 
@@ -96,6 +97,15 @@ def test_a_full_shelf_and_its_phones_move_there_and_back(house, other, capsys, m
     assert re.search(rf"^  records +{before['records'].count} += {before['records'].count}$", said, re.M)
 
 
+def connections(url: str) -> int:
+    """How many are connected to a database, besides whoever asks."""
+    if url.startswith("sqlite"):
+        return 0
+    with engine_of(url) as engine, engine.connect() as connection:
+        here = "datname = current_database() AND pid <> pg_backend_pid()"
+        return connection.exec_driver_sql(f"SELECT count(*) FROM pg_stat_activity WHERE {here}").scalar()
+
+
 def test_a_move_that_is_killed_goes_on_where_it_was(house, other, tmp_path):
     with writing() as connection:
         tables = read_tables(connection)
@@ -119,6 +129,8 @@ def test_a_move_that_is_killed_goes_on_where_it_was(house, other, tmp_path):
             if line.startswith("7 of 41"):
                 moving.send_signal(signal.SIGKILL)
                 break
+    for url in (house.settings.database_url, other):
+        wait_for(lambda url=url: connections(url) == 0)  # PostgreSQL hears a little later that it is gone
     steps: list[Step] = []
     move(house.settings, other, steps.append)
 

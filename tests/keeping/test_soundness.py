@@ -9,12 +9,11 @@ from tests.support.house import House
 
 from broodshelf.app import create_nudger
 from broodshelf.cli import main
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.records import soundness
 from broodshelf.records.database import writing
 from broodshelf.records.soundness import Soundness, find_damage
 from broodshelf.records.store import Ledger
-
-DAY_MS = 86_400_000
 
 
 def told(house):

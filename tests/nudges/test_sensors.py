@@ -5,12 +5,12 @@ from __future__ import annotations
 import pytest
 from tests.nudges.support import Shelf
 
+from broodshelf.model.gauges import HOUR_MS
 from broodshelf.records.database import writing
 from broodshelf.sensing.intake import take
 from broodshelf.sensing.sensors import make_sensor, sensors_of
 
 MINUTE_MS = 60_000
-HOUR_MS = 60 * MINUTE_MS
 
 
 class Cabinet:

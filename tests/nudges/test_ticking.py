@@ -17,12 +17,12 @@ from typing import Any
 import pytest
 from tests.support.server import ColdServer, Server
 
+from broodshelf.model.gauges import HOUR_MS
 from broodshelf.nudges import ticking as ticking_module
 from broodshelf.nudges.ticking import Ticking
 from broodshelf.supervision import ALIVE, tell_manager
 
 PATIENCE_S = 30
-HOUR_MS = 3_600_000
 
 
 def wait_for(what: Callable[[], bool]) -> None:

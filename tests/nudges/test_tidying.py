@@ -6,6 +6,7 @@ import pytest
 from sqlalchemy import func, insert, select
 from tests.nudges.support import Shelf
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.nudges import tidying
 from broodshelf.nudges.tables import nudger_state, nudges
 from broodshelf.nudges.tidying import tidy_some
@@ -14,8 +15,6 @@ from broodshelf.records.ids import uuid7
 from broodshelf.records.purge import purge_gone
 from broodshelf.records.store import Ledger
 from broodshelf.records.tables import households, records
-
-DAY_MS = 86_400_000
 
 
 def places(shelf: Shelf) -> list[str]:

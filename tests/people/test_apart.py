@@ -13,14 +13,12 @@ from tests.people.test_owners import picture, send
 from tests.support.statements import Watch, nameless
 
 from broodshelf.app import create_nudger
+from broodshelf.model.gauges import DAY_MS, HOUR_MS
 from broodshelf.nudges.tables import nudges
 from broodshelf.people.tables import devices
 from broodshelf.records.apart import EVERY
 from broodshelf.records.database import db
 from broodshelf.records.tables import records
-
-HOUR_MS = 3_600_000
-DAY_MS = 24 * HOUR_MS
 
 
 @pytest.fixture

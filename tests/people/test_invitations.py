@@ -7,12 +7,11 @@ from dataclasses import replace
 import pytest
 from sqlalchemy import select
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.people.invitations import CODE_LENGTH, Tally, invite, take_back, tally
 from broodshelf.people.ledger import apply_revocations
 from broodshelf.people.tables import claim_codes
 from broodshelf.records.database import reading, writing
-
-DAY_MS = 86_400_000
 
 
 @pytest.fixture

@@ -12,11 +12,11 @@ from tests.nudges.support import BrowserKeys
 from tests.people.support import apply, let_in, listen, make_pass, open_pass
 from tests.support.households import HAPPENED
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.nudges.tables import subscriptions
 from broodshelf.people.households import make_claim_code
 from broodshelf.records.database import reading, writing
 
-DAY_MS = 86_400_000
 ADDRESS = "http://127.0.0.1:9/mira"
 
 

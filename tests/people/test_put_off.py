@@ -8,8 +8,8 @@ import pytest
 from tests.people.support import apply, let_in, make_pass, open_pass, verdict
 from tests.support.households import NOON_MS
 
-HOUR_MS = 3_600_000
-DAY_MS = 24 * HOUR_MS
+from broodshelf.model.gauges import DAY_MS, HOUR_MS
+
 PASS_ENDS_MS = NOON_MS + 2 * DAY_MS + 10 * HOUR_MS  # 3 May at midnight in Vienna is 22:00 UTC
 
 

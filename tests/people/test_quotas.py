@@ -9,14 +9,13 @@ from tests.people.test_owners import photo, picture, send
 from tests.support.households import HAPPENED
 
 from broodshelf.app import create_nudger
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.nudges.tables import subscriptions
 from broodshelf.people import quotas
 from broodshelf.people.quotas import Share
 from broodshelf.people.tables import claim_codes, pairings, usage
 from broodshelf.records.database import reading
 from broodshelf.records.tables import operations, records
-
-DAY_MS = 86_400_000
 
 
 @pytest.fixture

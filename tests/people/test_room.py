@@ -10,13 +10,13 @@ from tests.people.support import apply
 from tests.people.test_owners import photo, picture, send
 from tests.support.households import HAPPENED
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.people import room as rooms
 from broodshelf.people.tables import household_sizes
 from broodshelf.records.database import reading
 from broodshelf.settings import Room
 
 MINUTE_MS = 60_000
-DAY_MS = 86_400_000
 
 
 @pytest.fixture

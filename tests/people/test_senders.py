@@ -10,6 +10,7 @@ from sqlalchemy import select
 from tests.support.house import House
 from tests.support.households import NOON_MS, ModelPhone
 
+from broodshelf.model.gauges import HOUR_MS
 from broodshelf.people import quotas
 from broodshelf.people.devices import Owner, Phone, sign_in
 from broodshelf.people.households import found_household
@@ -17,8 +18,6 @@ from broodshelf.people.senders import TELL_MS, Senders, tell_amounts
 from broodshelf.people.tables import attempts
 from broodshelf.records.database import reading, writing
 from broodshelf.web import sync_routes
-
-HOUR_MS = 3_600_000
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])

@@ -15,6 +15,8 @@ from tests.support.kept_shelf import KeptShelf, kept_shelf
 from tests.support.server import Server
 from tests.support.words import text
 
+from broodshelf.model.gauges import HOUR_MS
+
 pytestmark = pytest.mark.browser
 
 NOTES = 150
@@ -46,7 +48,6 @@ SCROLL = """(step_px) => {
   scrollBy({ top: step_px, behavior: 'instant' });
   return scrollY !== before;
 }"""
-HOUR_MS = 3_600_000
 NOW_MS = round(time.time() * 1000)
 WHEN = [NOW_MS + (i - 400) * 6 * HOUR_MS for i in range(NOTES)]
 """From 100 days ago to 63 days ago: none of them is held in memory."""

@@ -15,9 +15,10 @@ from tests.phone.test_photos import take
 from tests.phone.test_story import go, online_again, pair
 from tests.support.words import text
 
+from broodshelf.model.gauges import DAY_MS
+
 pytestmark = pytest.mark.browser
 
-DAY_MS = 86_400_000
 MODULES = "const at = (name) => import(`/static/${document.body.dataset.build}/signals/${name}.js`);"
 
 

@@ -6,12 +6,11 @@ import datetime as dt
 
 from tests.support.households import NOON_MS
 
+from broodshelf.model.gauges import HOUR_MS
 from broodshelf.records.database import reading, writing
 from broodshelf.records.ids import uuid7
 from broodshelf.records.recent import MOST, read_recent
 from broodshelf.records.store import Ledger
-
-HOUR_MS = 3_600_000
 
 
 def fill(household_id, events):

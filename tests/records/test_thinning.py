@@ -11,13 +11,12 @@ from tests.support.households import HAPPENED
 from tests.support.templates import Templates
 
 from broodshelf.app import create_nudger
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.people.sizes import cost_of_a_year
 from broodshelf.records.database import reading, writing
 from broodshelf.records.history import read_history
 from broodshelf.records.tables import operations, records, revisions
 from broodshelf.records.thinning import EVERY_DAYS, thin, whose_turn
-
-DAY_MS = 86_400_000
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])

@@ -9,6 +9,7 @@ import pytest
 from sqlalchemy import select
 from tests.support.households import NOON_MS
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.model.kinds import Household, Rule
 from broodshelf.records.database import writing
 from broodshelf.records.ids import plan_id, uuid7
@@ -19,7 +20,6 @@ from broodshelf.rounds.tables import occurrences, plan_times
 from broodshelf.rounds.wall_clock import SEARCHED_DAYS, CareClock
 
 CLOCK = CareClock(zoneinfo.ZoneInfo("Europe/Vienna"), ("08:00", "18:30"))
-DAY_MS = 86_400_000
 
 
 def test_care_hours_come_to_an_end():

@@ -8,11 +8,10 @@ import pytest
 from tests.support.households import NOON_MS, ModelPhone
 
 from broodshelf.care.plan.known import know
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.records.database import reading
 from broodshelf.rounds.colony_state import colony_states, read_shelf
 from broodshelf.rounds.recompute import touched
-
-DAY_MS = 86_400_000
 
 
 @pytest.fixture

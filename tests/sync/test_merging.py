@@ -5,10 +5,9 @@ from __future__ import annotations
 import pytest
 from tests.support.households import HAPPENED, NOON_MS, colony, feeding, sign_in_as
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.records.database import reading
 from broodshelf.records.history import read_history
-
-DAY_MS = 24 * 3600 * 1000
 
 
 def test_changes_of_different_fields_both_stand(phone, other):

@@ -6,12 +6,11 @@ import json
 
 from tests.support.households import HAPPENED, NOON_MS, ModelPhone, colony, feeding, no_plans
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.people.actor import PassWindow
 from broodshelf.records.database import writing
 from broodshelf.records.ids import uuid7
 from broodshelf.sync.exchange import exchange
-
-DAY_MS = 24 * 3600 * 1000
 
 
 def pass_for(colony_id: str, state: str = "active") -> PassWindow:

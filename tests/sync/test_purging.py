@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from tests.support.households import NOON_MS, ModelPhone, colony
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.records.database import writing
-
-DAY_MS = 24 * 3600 * 1000
 
 
 def test_a_cursor_from_before_a_purge_gets_everything_anew(phone, household_id):

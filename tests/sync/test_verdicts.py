@@ -5,9 +5,8 @@ from __future__ import annotations
 import pytest
 from tests.support.households import HAPPENED, NOON_MS, colony, feeding
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.records.ids import uuid7
-
-DAY_MS = 24 * 3600 * 1000
 
 
 def test_an_operation_sent_again_gets_its_original_verdict_and_is_stored_once(phone, other):

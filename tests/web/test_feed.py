@@ -5,7 +5,8 @@ from __future__ import annotations
 from ical.calendar_stream import IcsCalendarStream
 from tests.support.households import HAPPENED
 
-DAY_MS = 24 * 3_600_000
+from broodshelf.model.gauges import DAY_MS
+
 GROWING = {"stage": "growing", "species_code": "lasius_niger"}
 
 

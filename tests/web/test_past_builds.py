@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.records.home.folder import FolderBuilds
 from broodshelf.web.past_builds import PastBuilds
 from broodshelf.web.shell import Shell, find_folder
-
-DAY_MS = 86_400_000
 
 
 def test_files_of_an_earlier_build_are_served_for_thirty_days(tmp_path, clock):

@@ -5,11 +5,10 @@ from __future__ import annotations
 import pytest
 from tests.support.households import HAPPENED, NOON_MS
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.people.households import make_claim_code
 from broodshelf.people.language import language_of_person
 from broodshelf.records.database import reading, writing
-
-DAY_MS = 86_400_000
 
 
 def colony(keeper, name="Amber"):

@@ -14,9 +14,8 @@ from tests.support.households import HAPPENED
 from tests.support.serving import Serving
 from tests.support.sockets import PATIENCE_S, Crowd, get, read_answer, status_of
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.records.database import reading
-
-DAY_MS = 86_400_000
 
 
 def jpeg(size=(640, 480), exif: bool = False, seed: int = 1, kind: str = "JPEG") -> bytes:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 
-DAY_MS = 86_400_000
+from broodshelf.model.gauges import DAY_MS
 
 
 def at(now_ms: int) -> str:

@@ -9,11 +9,10 @@ import pytest
 from tests.web.conftest import Browser
 
 from broodshelf.app import create_app
+from broodshelf.model.gauges import HOUR_MS
 from broodshelf.model.tasks import SENSED
 from broodshelf.records.database import db
 from broodshelf.settings import from_environment
-
-HOUR_MS = 3_600_000
 
 
 class Sensor:

@@ -6,7 +6,9 @@ import datetime as dt
 import itertools
 
 import pytest
-from tests.care.stories import DAY_MS, Story, notices
+from tests.care.stories import Story, notices
+
+from broodshelf.model.gauges import DAY_MS
 
 TODAY = "2026-07-25"
 BROOD = ("eggs", "larvae", "pupae")

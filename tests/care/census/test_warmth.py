@@ -7,8 +7,8 @@ from dataclasses import replace
 from broodshelf.care.colony.census.facts import Warmth
 from broodshelf.care.plan.known import know
 from broodshelf.model.facts import ColonyState, Event, MeasuredDay, Place
+from broodshelf.model.gauges import DAY_MS
 
-DAY_MS = 86_400_000
 NOW_MS = 1_777_636_800_000
 TODAY = NOW_MS // DAY_MS
 WEEK = TODAY // 7

@@ -7,6 +7,7 @@ from sqlalchemy import select, update
 from tests.nudges.support import KEY_ID, LOOPBACK, URL, BrowserKeys, Shelf
 
 from broodshelf.errors import BadRequest, NotFound
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.nudges.channels.outcome import Gone, Refused, RetryLater
 from broodshelf.nudges.channels.push.hosts import PushHosts
 from broodshelf.nudges.channels.push.subscriptions import (
@@ -22,8 +23,6 @@ from broodshelf.nudges.sending.queue import claim
 from broodshelf.nudges.tables import deliveries, subscriptions
 from broodshelf.people.tables import devices
 from broodshelf.records.database import reading, writing
-
-DAY_MS = 86_400_000
 
 
 def body(endpoint: str = "http://127.0.0.1:9/Mira", **more) -> dict:

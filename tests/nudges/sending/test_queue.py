@@ -6,6 +6,7 @@ import pytest
 from sqlalchemy import select, update
 from tests.nudges.support import KEY_ID, Shelf, ms
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.nudges.channels.outcome import TOO_LARGE, Gone, Refused, RetryLater, Sent
 from broodshelf.nudges.outcomes.marking import mark
 from broodshelf.nudges.sending.queue import LEASE_MS, MOST_ATTEMPTS, claim, release, waiting_hosts
@@ -16,7 +17,6 @@ from broodshelf.records.database import reading, writing
 
 ROUND_MS = ms("2026-05-04T18:30")
 HOST = "127.0.0.1:9"
-DAY_MS = 86_400_000
 
 
 @pytest.fixture

@@ -27,9 +27,10 @@ from tests.support.odd import (
     written,
 )
 from tests.support.openapi import document
-from tests.support.two_houses import DAY_MS, TwoHouses, Visitor
+from tests.support.two_houses import TwoHouses, Visitor
 
 from broodshelf.app import create_nudger
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.records.ids import uuid7
 
 LONGEST_S = 30

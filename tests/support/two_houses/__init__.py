@@ -13,7 +13,7 @@ from pathlib import Path
 from tests.nudges.support import Notebook
 from tests.support.two_houses.filling import Filling
 from tests.support.two_houses.remembering import Remembering, columns
-from tests.support.two_houses.visitors import DAY_MS, FAR_ADDRESS, ROLES, UNSAFE, Answer, Visitor
+from tests.support.two_houses.visitors import FAR_ADDRESS, ROLES, UNSAFE, Answer, Visitor
 
 from broodshelf.app import create_app
 from broodshelf.nudges.channels.push.hosts import PushHosts
@@ -21,7 +21,6 @@ from broodshelf.records.database import db
 from broodshelf.settings import from_environment
 
 __all__ = [
-    "DAY_MS",
     "FAR_ADDRESS",
     "ROLES",
     "UNSAFE",

@@ -11,8 +11,9 @@ from typing import Any
 from urllib.parse import unquote_to_bytes
 
 from flask import Flask
-from tests.support.two_houses.visitors import DAY_MS, FAR_ADDRESS, Answer, Visitor
+from tests.support.two_houses.visitors import FAR_ADDRESS, Answer, Visitor
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.records.ids import uuid7
 
 

@@ -12,8 +12,9 @@ from sqlalchemy import update
 from tests.nudges.support import BrowserKeys
 from tests.support.households import NOON_MS
 from tests.support.two_houses.asking import Asking
-from tests.support.two_houses.visitors import DAY_MS, House, Visitor
+from tests.support.two_houses.visitors import House, Visitor
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.people import mail
 from broodshelf.people.households import make_claim_code
 from broodshelf.people.tables import devices, feed_tokens

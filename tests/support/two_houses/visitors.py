@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any
 
-DAY_MS = 86_400_000
 FAR_ADDRESS = "198.51.100.7"
 UNSAFE = ("POST", "PUT", "PATCH", "DELETE")
 ROLES = (

@@ -13,8 +13,8 @@ from sqlalchemy import func, select
 from tests.support.world.must_hold import MustHold
 from tests.support.world.network import Wire
 from tests.support.world.server import LONG_AWAY_DAYS, Server
-from tests.support.world.state import DAY_MS
 
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.records.database import reading
 from broodshelf.records.tables import records
 

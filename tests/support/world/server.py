@@ -7,10 +7,11 @@ from contextlib import contextmanager, suppress
 from typing import Any
 
 from sqlalchemy import or_, select
-from tests.support.world.state import DAY_MS, Kept, Restored, State
+from tests.support.world.state import Kept, Restored, State
 
 from broodshelf.errors import NotFound
 from broodshelf.keeping.backup import backup, restore
+from broodshelf.model.gauges import DAY_MS
 from broodshelf.people.devices import revoke_device
 from broodshelf.records.database import reading, writing
 from broodshelf.records.epochs import start_epoch

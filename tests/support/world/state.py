@@ -18,7 +18,6 @@ from broodshelf.records.database import reading, writing
 from broodshelf.records.store import Ledger
 from broodshelf.records.tables import households
 
-DAY_MS = 86_400_000
 PASS_DAYS = 4000
 _worlds = iter(range(1, 2**31))
 
