@@ -40,7 +40,10 @@ TOO_LATE_MS: Final = 1_000.0
 AS_DELIVERED: Final = "-c autovacuum=on -c jit=on"
 SMALL: Final = ("server_notes", "server_home", "alembic_version", "attempts", "endings", "builds", "passes")
 """Tables of some rows, whatever the number of households: reading them as they lie is the fastest way."""
+MANY_ROWS: Final = 1_000
+"""Of what is smaller, PostgreSQL reads all rather than an index."""
 PATIENCE_S: Final = 120.0
+BUSY: Final = 0.9
 
 
 def shares(times_ms: list[float]) -> str:
@@ -121,8 +124,13 @@ class Measured:
         whole = {
             name: (after[name][0] - scans, after[name][1] - rows) for name, (scans, rows) in before.items()
         }
-        told = [f"{n} {s} times, {r:,} rows" for n, (s, r) in sorted(whole.items()) if s and n not in SMALL]
-        say(f"tables read from end to end meanwhile: {'; '.join(told) or 'none'}")
+        read = {name: (scans, rows) for name, (scans, rows) in whole.items() if scans and name not in SMALL}
+        large = [f"{n} {s} times, {r:,} rows" for n, (s, r) in sorted(read.items()) if r > MANY_ROWS * s]
+        small = sorted(name for name, (scans, rows) in read.items() if rows <= MANY_ROWS * scans)
+        say(
+            f"large tables read from end to end meanwhile: {'; '.join(large) or 'none'}"
+            f" (of at most {MANY_ROWS:,} rows, faster so: {', '.join(small) or 'none'})"
+        )
         memory = {name: pss_mib(pid) for name, pid in self._served.pids().items()}
         say("memory: " + ", ".join(f"{name} {mib:.0f} MiB" for name, mib in memory.items()))
 
@@ -171,7 +179,19 @@ class Measured:
                 f" the machine {100 * machine / (os.cpu_count() or 1):.0f} % of {os.cpu_count()}"
             )
             if part(waits, 99) > TOO_LATE_MS:
+                say(f"what breaks first: {limit_of(busy, machine / (os.cpu_count() or 1))}")
                 return
+
+
+def limit_of(busy: Mapping[str, float], machine: float) -> str:
+    """Say what is at its limit, by how much of a processor each process works and how much of the machine all do."""
+    full = [name for name in workers_of(busy) if busy[name] > BUSY]
+    if machine > BUSY:
+        first = max(busy, key=lambda name: busy[name])
+        return f"the processors; of what was measured {first} takes most"
+    if full:
+        return f"{' and '.join(full)}, as a process works on one processor at a time; more workers help"
+    return "waits that need no processor: the disk of PostgreSQL, or locks"
 
 
 def workers_of(used: Mapping[str, float]) -> list[str]:
