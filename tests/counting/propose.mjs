@@ -6,6 +6,7 @@ import { createInterface } from 'node:readline';
 const root = new URL('../../pwa/counting/', import.meta.url);
 const { propose } = await import(new URL('propose.js', root).href);
 const { blobsIn, scales } = await import(new URL('blobs.js', root).href);
+const { negative } = await import(new URL('grey.js', root).href);
 const { rangeOf } = await import(new URL('range.js', root).href);
 const { guessedBody } = await import(new URL('scale.js', root).href);
 const { USUAL_THRESHOLD } = await import(new URL('threshold.js', root).href);
@@ -21,7 +22,7 @@ const counted = (told) => {
 const ways = {
   counted,
   guess: (told) => guessedBody(read(told)),
-  propose: (told) => propose(read(told), told.body_px, told.frame),
+  propose: (told) => propose(told.pale ? negative(read(told)) : read(told), told.body_px, told.frame, !told.pale),
   blobs: (told) => blobsIn(read(told), scales(told.low_px, told.high_px, told.ratio), told.least, told.ratio),
 };
 for await (const line of createInterface({ input: process.stdin })) {

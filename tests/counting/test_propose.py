@@ -70,3 +70,25 @@ def test_pale_brood_on_a_dark_ground_is_proposed_apart_from_workers():
 
     assert grains.recall >= 0.7
     assert fit(proposed(drawn), drawn.brood, 6).right == 0
+
+
+def test_ants_paler_than_their_ground_are_found_where_the_keeper_says_so_and_only_there():
+    drawn = render(
+        Scene(
+            ants=30,
+            seed=63,
+            body_px=36,
+            dark_ground=True,
+            pale_ants=True,
+            crowded=0.3,
+            width_px=960,
+            height_px=640,
+        )
+    )
+    inside = {"left": 170, "top": 110, "right": 800, "bottom": 530}  # neither walls nor cotton
+    found = fit(proposed(drawn, frame=inside, pale=True), drawn.ants, 16)
+
+    assert found.recall >= 0.85
+    assert found.false <= 8  # glare, which lies among them
+    assert fit(proposed(drawn, frame=inside), drawn.ants, 9).recall <= 0.3
+    assert proposed(drawn, "brood", frame=inside, pale=True) == []

@@ -214,9 +214,10 @@ TAKE = f"""(() => {{ {DRAW}
 
 
 LOOK = f"""(async () => {{ {DRAW}
-  const {{ lookAt }} = await import(`/static/${{document.body.dataset.build}}/counting/looker.js`);
-  const looker = lookAt(new Blob([bytes], {{ type: 'image/jpeg' }}));
-  const {{ dots }} = await looker.ask(36, null);
+  const {{ startLooker }} = await import(`/static/${{document.body.dataset.build}}/counting/looker.js`);
+  const looker = startLooker();
+  const {{ blob, sha256 }} = await looker.small(new Blob([bytes], {{ type: 'image/jpeg' }}));
+  const {{ dots }} = await looker.look(blob, sha256, {{ body_px: 36, frame: null, pale: false }});
   looker.end();
   return dots.filter((dot) => dot.what === 'worker' && dot.score >= 0.5).length;
 }})()"""

@@ -35,6 +35,7 @@ class Scene:
     scratches: int = 4
     glare: int = 3
     dark_ground: bool = False
+    pale_ants: bool = False
     bore_mm: float = 16.0
     jpeg_quality: int = 82
 
@@ -66,7 +67,7 @@ def render(scene: Scene) -> Rendered:
     brood = _brood(pen, rng, nest, scene, ground)
     middles = _places(rng, nest, scene)
     for x, y in middles:
-        _ant(pen, rng, x, y, scene.body_px * SUPER)
+        _ant(pen, rng, x, y, scene.body_px * SUPER, pale=scene.pale_ants)
     _glass(pen, rng, inside, scene)
     pixels = _light(image, rng, scene)
     image = Image.fromarray(pixels).convert("RGB")
@@ -110,11 +111,16 @@ def _places(
     return made
 
 
-def _ant(pen: ImageDraw.ImageDraw, rng: random.Random, x: float, y: float, body: float) -> None:
+def _ant(
+    pen: ImageDraw.ImageDraw, rng: random.Random, x: float, y: float, body: float, *, pale: bool
+) -> None:
     """Three ellipses in a row whose ends bend by up to 25°, six legs and two feelers."""
     body *= rng.uniform(0.88, 1.12)
     angle, bend = rng.uniform(0, math.tau), math.radians(rng.uniform(-25, 25))
     shade = rng.randint(18, 60)
+    towards_ground = 1
+    if pale:
+        shade, towards_ground = 245 - shade, -1
 
     def along(t: float, turn: float = 0.0) -> tuple[float, float]:
         return x + t * body * math.cos(angle + turn), y + t * body * math.sin(angle + turn)
@@ -127,16 +133,18 @@ def _ant(pen: ImageDraw.ImageDraw, rng: random.Random, x: float, y: float, body:
             knee = (u + 0.26 * body * math.cos(knee_angle), v + 0.26 * body * math.sin(knee_angle))
             foot_angle = knee_angle + side * math.radians(rng.uniform(-10, 50))
             foot = (knee[0] + 0.2 * body * math.cos(foot_angle), knee[1] + 0.2 * body * math.sin(foot_angle))
-            pen.line([(u, v), knee, foot], fill=shade + 35, width=thin)
+            pen.line([(u, v), knee, foot], fill=shade + 35 * towards_ground, width=thin)
     for side in (-1, 1):
         tip = along(0.62, side * math.radians(rng.uniform(12, 28)))
-        pen.line([along(0.42, bend / 2), tip], fill=shade + 40, width=thin)
+        pen.line([along(0.42, bend / 2), tip], fill=shade + 40 * towards_ground, width=thin)
     for middle, turn, long, wide, lighter in (
         (-0.26, -bend, 0.24, 0.135, 0),
         (0.08, 0.0, 0.16, 0.075, 14),
         (0.36, bend, 0.13, 0.105, 6),
     ):
-        _ellipse(pen, along(middle, turn), long * body, wide * body, angle + turn, shade + lighter)
+        _ellipse(
+            pen, along(middle, turn), long * body, wide * body, angle + turn, shade + lighter * towards_ground
+        )
 
 
 def _ellipse(
