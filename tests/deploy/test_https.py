@@ -10,10 +10,10 @@ from pathlib import Path
 
 import pytest
 from playwright.sync_api import Browser, Error, Playwright, expect
-from tests.support.caddy import Caddy
+from tests.support.caddy import Caddy, proxied
 from tests.support.chromium import launched
 from tests.support.kept_shelf import PHONE
-from tests.support.server import Server, free_port
+from tests.support.server import Server
 from tests.support.words import text
 
 pytestmark = pytest.mark.browser
@@ -24,15 +24,8 @@ HERE = f"--host-resolver-rules=MAP {NAME} 127.0.0.1"
 @pytest.fixture
 def shelf(tmp_path: Path) -> Iterator[tuple[Server, Caddy]]:
     """A new server and a proxy with https for its name."""
-    port = free_port()
-    server = Server(tmp_path / "data", public_url=f"https://{NAME}:{port}")
-    server.settings["BROODSHELF_TRUSTED_PROXY_HOPS"] = "1"
-    server.start()
-    try:
-        with Caddy(tmp_path / "caddy", server.port, port=port, name=NAME) as caddy:
-            yield server, caddy
-    finally:
-        server.stop()
+    with proxied(tmp_path, NAME) as made:
+        yield made
 
 
 @pytest.fixture

@@ -8,8 +8,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from tests.support.caddy import Caddy
-from tests.support.server import ROOT, Server, free_port
+from tests.support.caddy import Caddy, proxied
+from tests.support.server import ROOT, Server
 from tests.support.sockets import Crowd, connect, get, read_answer, status_of
 
 from broodshelf.records.ids import uuid7
@@ -23,15 +23,8 @@ TRIES = 20
 @pytest.fixture
 def shelf(tmp_path: Path) -> Iterator[tuple[Server, Caddy]]:
     """A server that trusts one proxy, and the proxy."""
-    port = free_port()
-    server = Server(tmp_path / "data", public_url=f"http://127.0.0.1:{port}")
-    server.settings["BROODSHELF_TRUSTED_PROXY_HOPS"] = "1"
-    server.start()
-    try:
-        with Caddy(tmp_path / "caddy", server.port, port=port) as caddy:
-            yield server, caddy
-    finally:
-        server.stop()
+    with proxied(tmp_path) as made:
+        yield made
 
 
 def post(

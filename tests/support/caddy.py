@@ -7,10 +7,12 @@ import shutil
 import ssl
 import subprocess
 import time
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from types import TracebackType
 
-from tests.support.server import ROOT, free_port
+from tests.support.server import ROOT, Server, free_port
 from tests.support.sockets import connect, get
 
 
@@ -93,3 +95,18 @@ class Caddy:
                 return
         self.__exit__(None, None, None)
         raise RuntimeError(f"Caddy did not start:\n{(self._folder / 'caddy.log').read_text()[-3000:]}")
+
+
+@contextmanager
+def proxied(folder: Path, name: str = "") -> Iterator[tuple[Server, Caddy]]:
+    """A new server in ``folder`` that trusts one proxy, and the proxy; with a name it has https."""
+    port = free_port()
+    public_url = f"https://{name}:{port}" if name else f"http://127.0.0.1:{port}"
+    server = Server(folder / "data", public_url=public_url)
+    server.settings["BROODSHELF_TRUSTED_PROXY_HOPS"] = "1"
+    server.start()
+    try:
+        with Caddy(folder / "caddy", server.port, port=port, name=name) as caddy:
+            yield server, caddy
+    finally:
+        server.stop()
