@@ -17,6 +17,8 @@ const DOUBT = 0.15;
 const NONE_OF_DOUBTFUL = 0.35;
 /** How often what lies just below the threshold is one all the same. */
 const ONE_OF_WEAK = 0.3;
+/** For each of these, how many lie above it and are none: noise that proposes much proposes some that looks plain. */
+const NONE_BY_WEAK = 0.1;
 /** Whoever has so many others within a body's length may hide one; how often, for each above that. */
 const CROWD = 3;
 const HIDES = 0.035;
@@ -46,7 +48,7 @@ export function rangeOf(dots, weaker, threshold, body_px, past = { stood: 0, add
   const judged = past.stood + past.added + past.removed;
   const unseen = judged ? (UNSEEN * (past.added + past.removed)) / judged : 0;
   const always = (ALWAYS + unseen) * number;
-  const short = ENDS * Math.hypot(NONE_OF_DOUBTFUL * doubtful, always);
+  const short = ENDS * Math.hypot(NONE_OF_DOUBTFUL * doubtful, NONE_BY_WEAK * weak, always);
   const over = ENDS * Math.hypot(ONE_OF_WEAK * weak, hidden, always);
   return {
     number,
