@@ -93,7 +93,7 @@ def test_the_list_goes_by_counts_that_are_kept_and_counts_anew_what_is_older_tha
 def test_what_a_year_costs_is_reckoned_from_some_of_many_households(house: House):
     with writing() as connection:
         others = [
-            found_household(connection, "Ada", f"Other {n}", "UTC", house.now_ms + n)[0] for n in range(5)
+            found_household(connection, "Ada", f"Other {n}", "UTC", house.now_ms + n)[0] for n in range(1, 6)
         ]
     phone = house.phone()
     phone.write("colony", {"name": "Amber"})
