@@ -547,11 +547,11 @@ export interface Note {
  *
  * A dot is its place, across and down in ten-thousandths of the picture, and what it is: 0 a worker, 1 brood, 2 and 3
  * the same but drawn by the keeper. What a reader does not know is no dot. `dots_frame`: left, top, right and bottom
- * of what counts. `dots_worker_px`: how long a worker is in the picture. `dots_pale`: its ants are paler than their ground.
- * `dots_threshold`: from which score on a
- * proposal counted; `dots_learnt`: from which it should in the next picture. `dots_corrected`: how many proposals
- * stood, were added and were taken away. `dots_number`: workers, `dots_low` to `dots_high` in four of five such
- * counts, `dots_at_least` for sure; there may be more workers than dots are kept.
+ * of what counts. `dots_worker_px`: how long a worker is in the picture. `dots_pale`: its ants are paler than
+ * their ground. `dots_threshold`: from which score on a proposal counted; `dots_learnt`: from which it should in
+ * the next picture. `dots_corrected`: how many proposals stood, were added and were taken away. `dots_number`:
+ * workers, `dots_low` to `dots_high` in four of five such counts, `dots_at_least` for sure; there may be more
+ * workers than dots are kept.
  */
 export interface Photo {
   /** A SHA-256 in lower-case hexadecimal */
