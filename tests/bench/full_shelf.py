@@ -94,6 +94,7 @@ def _taps(page: Page, server: Server) -> None:
 
 def _diary(page: Page, server: Server) -> None:
     page.goto(f"{server.url}/#/shelf")
+    page.get_by_role("main").locator("a[href^='#/colony/']").first.wait_for()
     session = slow(page, network=False)
     page.evaluate(WATCH_TASKS)
     page.evaluate(OPEN)

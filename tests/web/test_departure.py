@@ -45,7 +45,7 @@ def slow():
 def departing(slow, monkeypatch):
     """A server of that app on a socket that others could share, its departure, and its thread."""
     monkeypatch.setattr(waits, "LINGER_S", 0.5)
-    departure = Departure(lambda: True)
+    departure = Departure(lambda: True, lambda: 0.0)
     (shared,) = bind("127.0.0.1", 0)
     server = listen(slow, "127.0.0.1", 0, departure=departure, sockets=inherited([shared.detach()]))
     thread = threading.Thread(target=server.run)
@@ -93,6 +93,26 @@ def test_nobody_lingers_where_nobody_asks(monkeypatch):
     assert departure.is_over(waits.time.monotonic() + waits.LONGEST_S + 1, connections=1)
 
 
+def test_whoever_asks_is_waited_for_until_they_have_heard_that_we_stop():
+    heard_s: list[float] = []
+    departure = Departure(lambda: True, lambda: heard_s[0] if heard_s else None)
+    departure.begin()
+    begun_s = waits.time.monotonic()
+
+    assert not departure.is_known(begun_s + waits.LINGER_S + 1)
+    heard_s.append(begun_s + waits.LINGER_S + 1)
+    assert not departure.is_known(heard_s[0] + waits.QUIET_S - 0.01)  # what it sent before may be on its way
+    assert departure.is_known(heard_s[0] + waits.QUIET_S)
+
+
+def test_whoever_asks_no_more_is_not_waited_for_for_ever():
+    departure = Departure(lambda: True)
+    departure.begin()
+
+    assert not departure.is_known(waits.time.monotonic() + waits.HEARD_S - 1)
+    assert departure.is_known(waits.time.monotonic() + waits.HEARD_S)
+
+
 def _ready(client) -> tuple[int, dict[str, object]]:
     answer = client.get("/readyz")
     return answer.status_code, answer.get_json()
@@ -106,9 +126,11 @@ def test_a_process_is_ready_until_it_is_told_to_stop(app):
     assert told["build"] == parts.shell.build
     assert parts.readiness.watched
     parts.readiness.stop()
+    assert parts.readiness.heard_s is None
 
     status, told = _ready(app.test_client())
     assert (status, told["ready"], told["stopping"]) == (503, False, True)
+    assert parts.readiness.heard_s is not None
     assert app.test_client().get("/healthz").status_code == 200  # alive, and well
 
 

@@ -60,7 +60,7 @@ def serve(settings: Settings, tag: str = ENGLISH, share: Share = ALONE) -> int:
         with app.app_context():
             _print_claim(settings, tag)
     log("serving", url=settings.public_url, host=settings.host, port=settings.port, data=str(settings.data))
-    departure = Departure(lambda: parts.readiness.watched)
+    departure = Departure(lambda: parts.readiness.watched, lambda: parts.readiness.heard_s)
 
     def leave(*_: object) -> None:
         parts.readiness.stop()

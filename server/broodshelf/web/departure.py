@@ -12,6 +12,8 @@ from typing import Final
 
 LINGER_S: Final = 3.0
 """For a proxy to see that we stop; deploy/Caddyfile.machines asks every second."""
+HEARD_S: Final = 6.0
+"""So long we wait for a proxy that has asked before to ask again, on a machine that is short of time."""
 QUIET_S: Final = 1.0
 """A connection on which nothing has come for so long is closed; before that a request may be on the way."""
 LONGEST_S: Final = 30.0
@@ -19,10 +21,16 @@ LONGEST_S: Final = 30.0
 
 
 class Departure:
-    """When a server stops. ``watched``: whether anybody asks if requests may still be sent here."""
+    """When a server stops.
 
-    def __init__(self, watched: Callable[[], bool] = lambda: False) -> None:
-        self._watched = watched
+    ``watched``: whether anybody asks if requests may still be sent here; ``heard_s``: when somebody first heard that
+    they may not, by the monotonic clock, None for not yet.
+    """
+
+    def __init__(
+        self, watched: Callable[[], bool] = lambda: False, heard_s: Callable[[], float | None] = lambda: None
+    ) -> None:
+        self._watched, self._heard_s = watched, heard_s
         self._begun_s: float | None = None
         self._linger_s = 0.0
 
@@ -38,8 +46,12 @@ class Departure:
             self._begun_s = time.monotonic()
 
     def is_known(self, now_s: float) -> bool:
-        """Say whether whoever sends us requests has had the time to stop it."""
-        return self._begun_s is not None and now_s - self._begun_s >= self._linger_s
+        """Say whether whoever sends us requests has heard that we stop, and has had the time to send no more."""
+        if self._begun_s is None or now_s - self._begun_s < self._linger_s:
+            return False
+        heard_s = self._heard_s()
+        has_heard = heard_s is not None and now_s - heard_s >= QUIET_S
+        return has_heard or not self._linger_s or now_s - self._begun_s >= HEARD_S
 
     def is_over(self, now_s: float, *, connections: int) -> bool:
         """Say whether the server may end: nobody is left, or they had long enough."""

@@ -24,6 +24,7 @@ class Readiness:
         self._next_s = 0.0
         self._asked_s = float("-inf")
         self._stopping = False
+        self._heard_s: float | None = None
 
     @property
     def stopping(self) -> bool:
@@ -35,6 +36,11 @@ class Readiness:
         self._stopping = True
 
     @property
+    def heard_s(self) -> float | None:
+        """When somebody first asked after that, by the monotonic clock; None while nobody has."""
+        return self._heard_s
+
+    @property
     def watched(self) -> bool:
         """Whether somebody asks now and again, and so will hear that we stop."""
         return time.monotonic() - self._asked_s < WATCHED_S
@@ -42,6 +48,8 @@ class Readiness:
     def look(self) -> str:
         """Return ``ok``, or the code of what is wrong with the database. Needs an application context."""
         self._asked_s = now_s = time.monotonic()
+        if self._stopping and self._heard_s is None:
+            self._heard_s = now_s
         if now_s >= self._next_s and self._looking.acquire(blocking=False):
             try:
                 self._found = _try()

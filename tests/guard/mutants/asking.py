@@ -33,19 +33,26 @@ def requests_from_other_sites_taken(patch: pytest.MonkeyPatch) -> None:
     patch.setattr(headers, "SAFE_METHODS", frozenset({"GET", "HEAD", "OPTIONS", "POST"}))
 
 
+def _visit_of(row: Any) -> devices.Visit:
+    actor = devices.Actor(row.household_id, row.person_id, row.id, row.role, None)
+    return devices.Visit(actor, seen_lately=True)
+
+
 def removed_phone_let_in(patch: pytest.MonkeyPatch) -> None:
+    real = parts.visit_of
+
     def careless(connection: Any, token: str | None, now_ms: int) -> Any:
         try:
-            return devices.actor_of(connection, token, now_ms)
+            return real(connection, token, now_ms)
         except devices.SignedOut as error:
             if error.problem_code != "device_revoked":
                 raise
         row = connection.execute(
             select(devices_table).where(devices_table.c.token_hash == devices.hash_token(token or ""))
         ).one()
-        return devices.Actor(row.household_id, row.person_id, row.id, row.role, None)
+        return _visit_of(row)
 
-    patch.setattr(parts, "actor_of", careless)
+    patch.setattr(parts, "visit_of", careless)
 
 
 def old_session_let_in(patch: pytest.MonkeyPatch) -> None:
@@ -54,7 +61,7 @@ def old_session_let_in(patch: pytest.MonkeyPatch) -> None:
 
 def signing_out_forgets_nothing(patch: pytest.MonkeyPatch) -> None:
     """The session of somebody who left is taken for the keeper's."""
-    real = parts.actor_of
+    real = parts.visit_of
 
     def careless(connection: Any, token: str | None, now_ms: int) -> Any:
         try:
@@ -67,9 +74,9 @@ def signing_out_forgets_nothing(patch: pytest.MonkeyPatch) -> None:
                 devices_table.c.role == "keeper", devices_table.c.revoked_ms.is_(None)
             )
         ).first()
-        return devices.Actor(row.household_id, row.person_id, row.id, row.role, None)
+        return _visit_of(row)
 
-    patch.setattr(parts, "actor_of", careless)
+    patch.setattr(parts, "visit_of", careless)
 
 
 def metrics_shown_to_the_internet(patch: pytest.MonkeyPatch) -> None:
