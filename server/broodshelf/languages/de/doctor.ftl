@@ -50,7 +50,11 @@ doctor-database-good = sie antwortet, Tabellen: { $n }, Schema { $at }
 doctor-role-free = diese Rolle darf die Zeilensicherheit (row-level security) umgehen; gib dem Server eine eigene (docs/self-hosting.md)
 doctor-role-good = die Zeilensicherheit (row-level security) hält sie bei einem Haushalt auf einmal
 doctor-households = { $n } auf diesem Server
-doctor-history = in einem Jahr kamen { $n } Änderungen aus { $households } Haushalten; mit Verlauf und Antworten je etwa { $kib } KiB Text, dazu Indizes (nach 400 Tagen ausgedünnt: self-hosting.md)
+doctor-history =
+    { $households ->
+        [one] in einem Jahr kamen { $n } Änderungen aus { $households } Haushalt; mit Verlauf und Antworten etwa { $kib } KiB Text, dazu Indizes (nach 400 Tagen ausgedünnt: self-hosting.md)
+       *[other] in einem Jahr kamen { $n } Änderungen aus { $households } Haushalten; mit Verlauf und Antworten je etwa { $kib } KiB Text, dazu Indizes (nach 400 Tagen ausgedünnt: self-hosting.md)
+    }
 doctor-history-some = in einem Jahr kamen etwa { $n } Änderungen aus etwa { $households } Haushalten, hochgerechnet aus { $looked } davon; mit Verlauf und Antworten je etwa { $kib } KiB Text, dazu Indizes (nach 400 Tagen ausgedünnt: self-hosting.md)
 doctor-key-none = noch gibt es keinen; der erste Start legt ihn an
 doctor-key-wrong = in { $file } ist kein P-256-Schlüssel in PEM; leg den alten aus der Sicherung zurück, sonst macht der nächste Start einen neuen, auf den noch kein Handy hört

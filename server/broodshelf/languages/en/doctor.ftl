@@ -56,7 +56,11 @@ doctor-role-good = row-level security holds it to one household at a time
 # $n (number): households.
 doctor-households = { $n } on this server
 # $n (number): changes; $households (number); $kib (number): kibibytes of each.
-doctor-history = within a year { $n } changes came from { $households } households; with history and answers about { $kib } KiB of texts each, indexes on top (thinned after 400 days: self-hosting.md)
+doctor-history =
+    { $households ->
+        [one] within a year { $n } changes came from { $households } household; with history and answers about { $kib } KiB of texts, indexes on top (thinned after 400 days: self-hosting.md)
+       *[other] within a year { $n } changes came from { $households } households; with history and answers about { $kib } KiB of texts each, indexes on top (thinned after 400 days: self-hosting.md)
+    }
 # $n, $households, $kib (numbers) as above; $looked (number): households that were looked at.
 doctor-history-some = within a year about { $n } changes came from about { $households } households, reckoned from { $looked } of them; with history and answers about { $kib } KiB of texts each, indexes on top (thinned after 400 days: self-hosting.md)
 doctor-key-none = there is none yet; the first start makes it

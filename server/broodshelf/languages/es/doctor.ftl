@@ -50,7 +50,11 @@ doctor-database-good = responde, tablas: { $n }, esquema { $at }
 doctor-role-free = este rol puede saltarse la seguridad por filas (row-level security); dale al servidor uno propio (docs/self-hosting.md)
 doctor-role-good = la seguridad por filas (row-level security) lo limita a una casa cada vez
 doctor-households = { $n } en este servidor
-doctor-history = en un año llegaron { $n } cambios de { $households } casas; con historia y respuestas unos { $kib } KiB de texto cada una, más los índices (se aclara a los 400 días: self-hosting.md)
+doctor-history =
+    { $households ->
+        [one] en un año llegaron { $n } cambios de { $households } casa; con historia y respuestas unos { $kib } KiB de texto, más los índices (se aclara a los 400 días: self-hosting.md)
+       *[other] en un año llegaron { $n } cambios de { $households } casas; con historia y respuestas unos { $kib } KiB de texto cada una, más los índices (se aclara a los 400 días: self-hosting.md)
+    }
 doctor-history-some = en un año llegaron unos { $n } cambios de unas { $households } casas, calculado a partir de { $looked } de ellas; con historia y respuestas unos { $kib } KiB de texto cada una, más los índices (se aclara a los 400 días: self-hosting.md)
 doctor-key-none = aún no hay; se crea en el primer arranque
 doctor-key-wrong = { $file } no contiene una clave P-256 en PEM; repón la antigua desde la copia, o el próximo arranque crea una nueva, que aún no oye ningún teléfono

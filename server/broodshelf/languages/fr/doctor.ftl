@@ -42,7 +42,11 @@ doctor-database-good = elle répond, tables : { $n }, schéma { $at }
 doctor-role-free = ce rôle peut passer outre la sécurité par ligne ; donne au serveur un rôle à lui (docs/self-hosting.md)
 doctor-role-good = la sécurité par ligne le tient à un foyer à la fois
 doctor-households = { $n } sur ce serveur
-doctor-history = en un an, { $n } changements sont venus de { $households } foyers ; avec l’historique et les réponses, environ { $kib } KiB de texte chacun, index en plus (éclairci après 400 jours : self-hosting.md)
+doctor-history =
+    { $households ->
+        [one] en un an, { $n } changements sont venus de { $households } foyer ; avec l’historique et les réponses, environ { $kib } KiB de texte, index en plus (éclairci après 400 jours : self-hosting.md)
+       *[other] en un an, { $n } changements sont venus de { $households } foyers ; avec l’historique et les réponses, environ { $kib } KiB de texte chacun, index en plus (éclairci après 400 jours : self-hosting.md)
+    }
 doctor-history-some = en un an, environ { $n } changements sont venus d’environ { $households } foyers, estimation faite sur { $looked } d’entre eux ; avec l’historique et les réponses, environ { $kib } KiB de texte chacun, index en plus (éclairci après 400 jours : self-hosting.md)
 doctor-key-none = il n’y en a pas encore ; le premier démarrage la crée
 doctor-key-wrong = { $file } ne contient pas de clé P-256 en PEM ; remets l’ancienne depuis la sauvegarde, ou le prochain démarrage en crée une nouvelle, qu’aucun téléphone n’entend encore

@@ -50,7 +50,11 @@ doctor-database-good = responde, tabelas: { $n }, esquema { $at }
 doctor-role-free = este papel pode passar por cima da segurança por linha (row-level security); dê ao servidor um próprio (docs/self-hosting.md)
 doctor-role-good = a segurança por linha (row-level security) limita a uma casa de cada vez
 doctor-households = { $n } neste servidor
-doctor-history = num ano vieram { $n } mudanças de { $households } casas; com histórico e respostas cerca de { $kib } KiB de texto cada uma, mais os índices (desbastado após 400 dias: self-hosting.md)
+doctor-history =
+    { $households ->
+        [one] num ano vieram { $n } mudanças de { $households } casa; com histórico e respostas cerca de { $kib } KiB de texto, mais os índices (desbastado após 400 dias: self-hosting.md)
+       *[other] num ano vieram { $n } mudanças de { $households } casas; com histórico e respostas cerca de { $kib } KiB de texto cada uma, mais os índices (desbastado após 400 dias: self-hosting.md)
+    }
 doctor-history-some = num ano vieram cerca de { $n } mudanças de cerca de { $households } casas, calculado a partir de { $looked } delas; com histórico e respostas cerca de { $kib } KiB de texto cada uma, mais os índices (desbastado após 400 dias: self-hosting.md)
 doctor-key-none = ainda não há; o primeiro arranque cria
 doctor-key-wrong = { $file } não contém uma chave P-256 em PEM; reponha a antiga a partir da cópia, ou o próximo arranque cria uma nova, que nenhum telefone ouve ainda
