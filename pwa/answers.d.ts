@@ -1,6 +1,6 @@
 // What the server answers, by its addresses (docs/http-api.md). For the type checker; phones do not get it.
 import type { Row } from './care/overlay.js';
-import type { ChangeOf, Fields, Need, Portion, Reason } from './kinds.d.ts';
+import type { ChangeOf, Fields, Need, Portion, Reason, Suggested } from './kinds.d.ts';
 
 /** Who this phone is to the server. */
 export interface Me {
@@ -50,7 +50,7 @@ export interface Rejected {
   op_id: string;
   verdict: 'rejected';
   code: string;
-  args?: Record<string, any>;
+  args?: { field?: string; reason?: string; why?: string; missing?: string; [name: string]: unknown };
 }
 
 /** What became of an operation (docs/sync.md). */
@@ -185,9 +185,9 @@ export interface Revision {
   at_ms: number;
   by: string | null;
   op_id: string | null;
-  asked: Record<string, any>;
-  before: Record<string, any>;
-  lost: Record<string, any>;
+  asked: Record<string, unknown>;
+  before: Record<string, unknown>;
+  lost: Record<string, unknown>;
 }
 
 export type Gone = ChangeOf & { id: string; rev: number; at_ms: number; by: string | null };
@@ -216,7 +216,23 @@ export interface DoorEntry {
   at_ms: number;
   what: string;
   by: string | null;
-  args: Record<string, any>;
+  args: Record<string, unknown>;
+}
+
+/** A task in a nudge, and the log that "done" makes of it. */
+export interface NudgedTask {
+  colony_id: string;
+  need: Need;
+  task_key: string;
+  occurrence_id: string;
+  suggested: Suggested | null;
+}
+
+/** What a push message holds (RFC 8030, and declarative web push). */
+export interface Pushed {
+  notification: { title: string; body: string; navigate: string; tag: string; lang: string };
+  broodshelf: { nudge_id: string; delivery_id: string; items: NudgedTask[] };
+  app_badge?: number;
 }
 
 /** What GET answers. */

@@ -5,18 +5,18 @@ import { onPush, onClick, onSync } from '/static/{{build}}/worker/events.js';
 
 const BUILD = '{{build}}';
 /** @type {import('./worker/shell.js').Ahead} */
-const AHEAD = /** @type {any} */ ('{{ahead}}');
-const worker = /** @type {any} */ (self);
+const AHEAD = '{{ahead}}';
+const worker = /** @type {ServiceWorkerSelf} */ (self);
 
-worker.addEventListener('install', (/** @type {any} */ event) => {
+worker.addEventListener('install', (event) => {
   event.waitUntil(Promise.all([routePastWorker(event, BUILD), install(BUILD, AHEAD)]));
 });
-worker.addEventListener('activate', (/** @type {any} */ event) => event.waitUntil(activate(BUILD)));
-worker.addEventListener('fetch', (/** @type {any} */ event) => answer(event, BUILD));
-worker.addEventListener('push', (/** @type {any} */ event) => event.waitUntil(onPush(event)));
-worker.addEventListener('notificationclick', (/** @type {any} */ event) => event.waitUntil(onClick(event)));
-worker.addEventListener('sync', (/** @type {any} */ event) => event.waitUntil(onSync()));
-worker.addEventListener('message', (/** @type {any} */ event) => {
+worker.addEventListener('activate', (event) => event.waitUntil(activate(BUILD)));
+worker.addEventListener('fetch', (event) => answer(event, BUILD));
+worker.addEventListener('push', (event) => event.waitUntil(onPush(event)));
+worker.addEventListener('notificationclick', (event) => event.waitUntil(onClick(event)));
+worker.addEventListener('sync', (event) => event.waitUntil(onSync()));
+worker.addEventListener('message', (event) => {
   if (event.data === 'skip-waiting') worker.skipWaiting();
   if (event.data === 'which-build') event.source.postMessage({ build: BUILD });
 });

@@ -74,4 +74,4 @@ export const keptIfSame = (before, after) =>
   before.length === after.length && after.every((each, i) => each === before[i]) ? before : after;
 
 /** @param {Map<string, ShownRow>} rows @returns {Map<string, EventRow[]>} */
-export const eventsByColony = (rows) => /** @type {any} */ (sortedOut(rows.values(), EVENTS));
+export const eventsByColony = (rows) => /** @type {Map<string, EventRow[]>} */ (sortedOut(rows.values(), EVENTS));

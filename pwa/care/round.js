@@ -212,7 +212,7 @@ function keys(plan, what, about) {
 /**
  * After how many hours what was given is taken out; server: care/feeding/removal.py.
  * @param {{food_code?: string | null, form?: string | null}} set of a feeding
- * @param {Record<string, any>} foods
+ * @param {Record<string, import('./catalogue.js').Food>} foods
  * @returns {number | undefined}
  */
 export function hoursToRemoval(set, foods) {

@@ -6,6 +6,7 @@ import { forStandIn, hoursToRemoval } from './round.js';
 
 /**
  * @typedef {import('./round.js').Item} Item
+ * @typedef {import('./catalogue.js').Food} Food
  * @typedef {import('./overlay.js').EventRow} EventRow
  * @typedef {Item & {at_ms: number, first: boolean, foods: string[]}} SheetTask `first`: its steps are told here;
  *   `foods`: of what the leftovers are
@@ -116,7 +117,7 @@ function soonestDays(gauges) {
   return water?.rate_high ? Math.max(1, (water.level - water.due_level) / water.rate_high) : Infinity;
 }
 
-/** @param {Item} task @param {number} at @param {Record<string, any>} foods @returns {SheetTask | null} */
+/** @param {Item} task @param {number} at @param {Record<string, Food>} foods @returns {SheetTask | null} */
 function leftovers(task, at, foods) {
   const log = task.suggested;
   const hours = log?.kind === 'feeding' ? hoursToRemoval(log.set, foods) : undefined;

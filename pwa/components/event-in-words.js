@@ -5,7 +5,7 @@ import { listed } from '../words/shown.js';
 
 /**
  * @typedef {import('../kinds.d.ts').Kind} Kind
- * @typedef {import('../care/overlay.js').ShownRow} ShownRow
+ * @typedef {import('../kinds.d.ts').ChangeOf} Change
  */
 /** @template {Kind} K @typedef {Partial<import('../kinds.d.ts').Fields<K>>} Said what a log of that kind says */
 
@@ -93,8 +93,8 @@ const KINDS = {
   photo: () => say('event-kind-photo'),
 };
 
-/** One line of the diary. @param {ShownRow} row @returns {string} */
+/** One line of the diary. @param {Change} row @returns {string} */
 export function eventInWords({ kind, set }) {
-  const tell = /** @type {((said: ShownRow['set']) => string) | undefined} */ (KINDS[kind]);
+  const tell = /** @type {((said: Change['set']) => string) | undefined} */ (KINDS[kind]);
   return tell ? tell(set) : kind;
 }

@@ -20,7 +20,7 @@ export function Install() {
       ${
         offer.value
           ? html`
-              <button type="button" class="button main" onClick=${() => offer.value.prompt()}>
+              <button type="button" class="button main" onClick=${() => offer.value?.prompt()}>
                 ${say('welcome-now')}
               </button>
             `

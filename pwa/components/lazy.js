@@ -20,30 +20,29 @@ const NeedsServer = ({ onAgain }) => html`
 
 /**
  * A component that stands in for one of another module until that is here.
- * @template {Record<string, any>} Module
- * @template {keyof Module & string} Name
+ * @template Module
  * @param {() => Promise<Module>} load
- * @param {Name} name what the module calls it
+ * @param {keyof Module} name what the module calls it
  * @param {'charts' | 'counting' | 'online'} [words] the messages that it says besides those of all screens;
  *   `online`: it needs a connection, and no phone keeps it
- * @returns {Module[Name]}
+ * @returns {(props: object) => import('preact').VNode}
  */
 export function lazy(load, name, words) {
   const online = words === 'online';
-  /** @type {Module[Name] | null} */
+  /** @type {unknown} */
   let loaded = null;
   async function fetchIt() {
     if (online) await hear(words); // a browser may remember for ever that a module could not be fetched
     const [module] = await Promise.all([load(), hear('screens'), words && hear(words)]);
     loaded = module[name];
   }
-  /** @param {Record<string, any>} props */
+  /** @param {object} props */
   function Lazy(props) {
     const [here, setHere] = useState(() => loaded);
     const show = () =>
       fetchIt().then(
         () => setHere(() => loaded),
-        () => setHere(() => /** @type {any} */ (online ? NeedsServer : Missing)),
+        () => setHere(() => (online ? NeedsServer : Missing)),
       );
     useEffect(() => {
       if (!loaded) void show();
@@ -56,5 +55,5 @@ export function lazy(load, name, words) {
           <${Skeleton} words=${say('frame-loading')} />
         `;
   }
-  return /** @type {any} */ (Lazy);
+  return Lazy;
 }

@@ -3,6 +3,7 @@
 /** @typedef {import('./propose.js').Proposed} Proposed */
 /** @typedef {{body_px: number, dots: Proposed[]}} Looked */
 /** @typedef {import('./small.js').Small} Small */
+/** @typedef {{practise: unknown, small: Small | null, look: Looked}} Made what is made of each question */
 /** @typedef {ReturnType<typeof startLooker>} Looker */
 
 const NOT_STARTED = 'The worker for pictures did not start.';
@@ -10,7 +11,7 @@ const NOT_STARTED = 'The worker for pictures did not start.';
 /** Start a worker: it makes pictures small, and looks at one as often as frame and size change. */
 export function startLooker() {
   const worker = new Worker(new URL('./looking.js', import.meta.url), { type: 'module' });
-  /** @type {Map<number, {resolve: (made: any) => void, reject: (problem: Error) => void}>} */
+  /** @type {Map<number, {resolve(made: unknown): void, reject(problem: Error): void}>} */
   const waiting = new Map();
   let asked = 0;
   let looked = 0;
@@ -27,7 +28,10 @@ export function startLooker() {
     for (const { reject } of waiting.values()) reject(new Error(NOT_STARTED));
     waiting.clear();
   });
-  /** @param {Record<string, unknown>} what @returns {Promise<any>} */
+  /**
+   * @template {keyof Made} W @param {{way: W} & Record<string, unknown>} what
+   * @returns {Promise<Made[W] | null>}
+   */
   const ask = (what) => {
     if (broken) return Promise.reject(new Error(NOT_STARTED));
     asked += 1;

@@ -6,6 +6,7 @@ import { madeSmall } from './small.js';
 import { practise } from './practice.js';
 
 /** @typedef {import('./grey.js').Grey} Grey */
+/** @typedef {import('./small.js').Pen} Pen */
 /** @typedef {{body_px: number | null, frame: import('./propose.js').Frame | null, pale: boolean}} How */
 /**
  * What is asked. `small`: make this file small, and look at it from now on; `look`: for dots, in `blob` from now on
@@ -16,12 +17,12 @@ import { practise } from './practice.js';
  *   | {id: number, way: 'practise'}} Asked
  */
 
-const worker = /** @type {any} */ (self);
+const worker = /** @type {DedicatedWorkerGlobalScope & typeof globalThis} */ (self);
 const STRIP_PX = 128;
 /** @type {Grey | null} */
 let grey = null;
 
-/** In strips, so that the pixels in colour are never held whole a second time. @param {any} pen
+/** In strips, so that the pixels in colour are never held whole a second time. @param {Pen} pen
  * @param {number} width @param {number} height @param {(top: number) => number} [draw] the strip that begins there
  * @returns {Grey} */
 function greyOf(pen, width, height, draw = (top) => top) {
@@ -37,7 +38,7 @@ function greyOf(pen, width, height, draw = (top) => top) {
 async function read(blob) {
   const picture = await createImageBitmap(blob, { imageOrientation: 'from-image' });
   const { width, height } = picture;
-  const pen = /** @type {any} */ (new OffscreenCanvas(width, STRIP_PX).getContext('2d', { willReadFrequently: true }));
+  const pen = /** @type {Pen} */ (new OffscreenCanvas(width, STRIP_PX).getContext('2d', { willReadFrequently: true }));
   const made = greyOf(pen, width, height, (top) => {
     pen.drawImage(picture, 0, -top);
     return 0;
@@ -53,7 +54,7 @@ async function answer(asked) {
     const made = await madeSmall(asked.file);
     if (!made) return null;
     const { small, canvas } = made;
-    grey = greyOf(canvas.getContext('2d'), small.width_px, small.height_px);
+    grey = greyOf(/** @type {Pen} */ (canvas.getContext('2d')), small.width_px, small.height_px);
     canvas.width = 0; // its pixels are not kept until somebody tidies up
     return small;
   }

@@ -3,6 +3,7 @@
 import { sizeOfJpeg } from './jpeg.js';
 
 /** @typedef {{blob: Blob, width_px: number, height_px: number, sha256: string}} Small */
+/** @typedef {CanvasRenderingContext2D | OffscreenCanvasRenderingContext2D} Pen */
 
 const MOST_BYTES = 300_000;
 /** The longest side in px and the quality, tried in this order until the picture is small enough. */
@@ -34,7 +35,7 @@ export async function madeSmall(file) {
       const width_px = Math.max(1, Math.round(width * scale));
       const height_px = Math.max(1, Math.round(height * scale));
       const canvas = canvasOf(width_px, height_px);
-      const pen = /** @type {any} */ (canvas.getContext('2d', { willReadFrequently: true }));
+      const pen = /** @type {Pen} */ (canvas.getContext('2d', { willReadFrequently: true }));
       pen.imageSmoothingQuality = 'high';
       pen.drawImage(picture, 0, 0, width_px, height_px);
       const blob = await jpegOf(canvas, quality);
@@ -60,7 +61,7 @@ async function decoded(file) {
     const size = sizeOfJpeg(new Uint8Array(await file.slice(0, HEAD_BYTES).arrayBuffer()));
     const eighths = size ? Math.ceil((EIGHTHS * LARGEST_PX) / Math.max(size.width, size.height)) : EIGHTHS;
     if (size && eighths < EIGHTHS) {
-      const decoder = new /** @type {any} */ (globalThis).ImageDecoder({
+      const decoder = new ImageDecoder({
         type: file.type,
         data: file.stream(),
         desiredWidth: Math.ceil((size.width * eighths) / EIGHTHS),

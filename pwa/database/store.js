@@ -21,7 +21,7 @@ export class Store {
     this.name = databaseOf(deviceId);
   }
 
-  /** @param {string} name @returns {Promise<any>} */
+  /** @template {keyof Known} N @param {N} name @returns {Promise<Known[N]>} */
   meta(name) {
     return inTransaction(this.name, ['meta'], 'readonly', (tx) => tx.objectStore('meta').get(name));
   }
@@ -311,7 +311,7 @@ async function recentRows(tx, sinceMs) {
   return [...always, ...recent].flat();
 }
 
-/** @param {any} op */
+/** @param {Partial<Operation> | null | undefined} op as it was found, which may be damaged */
 function isWhole(op) {
   return Boolean(
     op &&

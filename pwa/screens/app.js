@@ -54,7 +54,7 @@ export function App() {
   `;
 }
 
-/** What stands at each address of a keeper's. @type {Record<string, (id: string) => any>} */
+/** What stands at each address of a keeper's. @type {Record<string, (id: string) => import('preact').VNode>} */
 const KEEPERS = {
   approve: (code) => html`
     <${SettingsScreen} code=${code} />
@@ -105,7 +105,7 @@ const KEEPERS = {
     <${WelcomeScreen} id=${id} />
   `,
 };
-/** And of a stand-in's. @type {Record<string, () => any>} */
+/** And of a stand-in's. @type {Record<string, () => import('preact').VNode>} */
 const STAND_INS = {
   attention: () => html`
     <${AttentionScreen} />

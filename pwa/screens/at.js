@@ -64,7 +64,7 @@ export function AtScreen({ code }) {
 }
 
 function Finder() {
-  const video = useRef(/** @type {any} */ (null));
+  const video = useRef(/** @type {HTMLVideoElement | null} */ (null));
   const stop = useRef(/** @type {null | (() => void)} */ (null));
   const [open, setOpen] = useState(false);
   const { attempt, busy, said, refuse } = useAttempt();
@@ -79,7 +79,7 @@ function Finder() {
   const start = () =>
     attempt(async () => {
       try {
-        stop.current = await watchForCodes(video.current, seen);
+        stop.current = await watchForCodes(/** @type {HTMLVideoElement} */ (video.current), seen);
         setOpen(true);
       } catch {
         throw new Error(say('label-no-camera'));

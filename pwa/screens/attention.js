@@ -85,7 +85,9 @@ function Met({ met }) {
  * @param {import('../answers.d.ts').Rejected} answer
  */
 function whyRefused({ code, args = {} }) {
-  const said = isSaid('refused', args.reason) ? sayOf('refused', args.reason, args) : sayIf('attention-code', code);
+  const said = isSaid('refused', args.reason)
+    ? sayOf('refused', /** @type {string} */ (args.reason), args)
+    : sayIf('attention-code', code);
   const why = said || (args.why ?? code);
   return args.field ? labelled(fieldName(args.field), why) : why;
 }
@@ -163,7 +165,7 @@ function Mend({ entry, field }) {
   return html`
     <form
       class="stack"
-      onSubmit=${(/** @type {any} */ e) => {
+      onSubmit=${(/** @type {Event} */ e) => {
         e.preventDefault();
         void sendAgain(entry, { [field]: next });
       }}

@@ -33,7 +33,7 @@ const isCharted = ({ kind, happened_ms }) =>
 /** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>}} props */
 export function Charts({ colony }) {
   const [which, setWhich] = useState('growth');
-  const box = useRef(/** @type {any} */ (null));
+  const box = useRef(/** @type {HTMLDivElement | null} */ (null));
   const { attempt, said } = useAttempt();
   const log = useHistory(colony.id, { fits: isCharted });
   const measured = useKind('place_day').filter((row) => row.set.place_id === colony.set.place_id);
@@ -41,8 +41,8 @@ export function Charts({ colony }) {
   const share = () =>
     attempt(() =>
       sharePicture(
-        box.current.querySelector('svg.chart'),
-        `${colony.set.name}: ${/** @type {any} */ sayOf('chart', which)}`,
+        /** @type {SVGSVGElement} */ (box.current?.querySelector('svg.chart')),
+        `${colony.set.name}: ${sayOf('chart', which)}`,
       ),
     );
   return html`

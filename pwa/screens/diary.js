@@ -81,7 +81,7 @@ export function Diary({ colonyId }) {
 function Pages({ colonyId, fits, none, onLong }) {
   const [ends, setEnds] = useState(/** @type {End[]} */ ([]));
   const [asked, setAsked] = useState(1);
-  const button = useRef(/** @type {any} */ (null));
+  const button = useRef(/** @type {HTMLButtonElement | null} */ (null));
   const last = ends[asked - 1];
   const more = last ? last.edge_ms > 1 : asked > 1;
   const next = () => {
@@ -96,7 +96,7 @@ function Pages({ colonyId, fits, none, onLong }) {
   useEffect(() => {
     if (!last || !more) return undefined;
     onLong();
-    return watchNear(button.current, (near) => {
+    return watchNear(/** @type {HTMLButtonElement} */ (button.current), (near) => {
       if (near) next();
     });
   }, [asked, last?.edge_ms]);
@@ -142,14 +142,15 @@ function Page({ colonyId, fits, place, before, end, onRead }) {
   const [near, setNear] = useState(true);
   const [back_ms, setBack] = useState(0);
   const [opened, setOpened] = useState('');
-  const box = useRef(/** @type {any} */ (null));
+  const box = useRef(/** @type {HTMLDivElement | null} */ (null));
   const height_px = useRef(0);
   useEffect(
     () =>
       place === 0
         ? undefined
-        : watchNear(box.current, (comes, height) => {
-            if (!comes && box.current.contains(document.activeElement)) return; // never take away where the keyboard is
+        : watchNear(/** @type {HTMLDivElement} */ (box.current), (comes, height) => {
+            // never take away where the keyboard is
+            if (!comes && box.current?.contains(document.activeElement)) return;
             if (!comes) {
               height_px.current = height;
               setLog(null);

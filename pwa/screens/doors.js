@@ -116,7 +116,7 @@ function Phones({ code }) {
 
 const FEW = 5;
 
-/** What happened. @param {{what: string, args: Record<string, any>}} entry @param {string} who if that is known */
+/** What happened. @param {{what: string, args: Record<string, unknown>}} entry @param {string} who if that is known */
 function atTheDoors({ what, args }, who) {
   const unnamed = `${what}_by_nobody`;
   return sayOf('house-door', !who && isSaid('house-door', unnamed) ? unnamed : what, { ...args, who });

@@ -41,7 +41,7 @@ const GROUPS = {
   species_code: 'species',
 };
 
-/** @param {string} field @param {any} value @returns {string} */
+/** @param {string} field @param {unknown} value @returns {string} */
 export function valueInWords(field, value) {
   if (value === null || value === undefined || value === '' || (Array.isArray(value) && !value.length)) {
     return say('history-value-empty');
@@ -53,14 +53,16 @@ export function valueInWords(field, value) {
       Object.entries(value).map(([need, days]) => say('history-value-every', { need: sayOf('need', need), days })),
     );
   }
-  if (field.endsWith('_c')) return temperature(value);
-  if (field.endsWith('_id') || field.endsWith('_ids')) return recordInWords(value);
-  if (/_on$|_by$/.test(field)) return fullDay(value);
-  if (/_at$|^until$/.test(field)) return moment(value);
-  if (field === 'unit') return sayOf('measure-unit', value, { count: 2 });
-  if (field === 'action') return value === 'read' ? say('history-value-read') : sayOf('event-water', value);
+  if (field.endsWith('_c')) return temperature(/** @type {number} */ (value));
+  if (field.endsWith('_id') || field.endsWith('_ids')) return recordInWords(/** @type {string} */ (value));
+  if (/_on$|_by$/.test(field)) return fullDay(/** @type {string} */ (value));
+  if (/_at$|^until$/.test(field)) return moment(/** @type {string} */ (value));
+  if (field === 'unit') return sayOf('measure-unit', /** @type {string} */ (value), { count: 2 });
+  if (field === 'action') {
+    return value === 'read' ? say('history-value-read') : sayOf('event-water', /** @type {string} */ (value));
+  }
   const group = GROUPS[field];
-  if (group) return sayIf(group, value) || String(value);
+  if (group) return sayIf(group, /** @type {string} */ (value)) || String(value);
   return typeof value === 'number' ? numeral(value) : String(value);
 }
 

@@ -7,6 +7,9 @@ import { shortCode } from '../care/short-code.js';
 import { coloniesInOrder, speciesOf } from '../components/colonies.js';
 import { labelled, say } from '../words/say.js';
 
+/** @typedef {typeof import('qr').default} Encode */
+
+/** @type {{ecc: 'medium', border: number}} */
 const CODE_LOOK = { ecc: 'medium', border: 1 };
 
 /** The address in a label: opened by the app's own scanner, or by a camera in the browser. @param {string} id */
@@ -15,7 +18,7 @@ export const labelAddress = (id) => `${location.origin}/#/at/${shortCode(id)}`;
 export function LabelsScreen() {
   const colonies = coloniesInOrder();
   const [left_out, setLeftOut] = useState(/** @type {string[]} */ ([]));
-  const [encode, setEncode] = useState(/** @type {any} */ (null));
+  const [encode, setEncode] = /** @type {typeof useState<Encode | null>} */ (useState)(null);
   const { attempt, said } = useAttempt();
   useEffect(() => {
     void attempt(async () => {

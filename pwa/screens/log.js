@@ -380,7 +380,7 @@ function BoostForm({ colonyId, save }) {
       label=${say('log-which-brood')}
       value=${brood}
       onPick=${setBrood}
-      options=${['pupae', 'larvae', 'eggs'].map((name) => [name, /** @type {any} */ sayOf('log', name)])}
+      options=${['pupae', 'larvae', 'eggs'].map((name) => [name, sayOf('log', name)])}
     />
     <label>
       ${say('log-how-many')}${' '}

@@ -152,7 +152,7 @@ export function LotSheet({ onClose }) {
           <select
             name="food"
             value=${food}
-            onChange=${(/** @type {any} */ e) => {
+            onChange=${(/** @type {Event & {target: HTMLSelectElement}} */ e) => {
               setFood(e.target.value);
               setOrigin(usualOrigin(foods, e.target.value));
               setSize('');

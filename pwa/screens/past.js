@@ -21,6 +21,7 @@ const writerOf = (id) => rows.value.get(id ?? '')?.set.name ?? say('history-some
 /** @typedef {import('../care/overlay.js').ShownRow} ShownRow */
 /** @typedef {import('../answers.d.ts').Revision} Revision */
 /** @typedef {import('../answers.d.ts').Gone} Gone */
+/** @typedef {import('../answers.d.ts').Problem} Problem */
 /** @typedef {{rev: number, field: string, value: unknown}} Offer a value to bring back, shown at a revision */
 
 /** The order in which fields are told: what belongs together stands together. */
@@ -102,7 +103,7 @@ const same = (one, other) => JSON.stringify(one ?? null) === JSON.stringify(othe
 
 /**
  * Fields in the order of their names, so that an amount and its unit stay together.
- * @param {Record<string, any>} set
+ * @param {object} set
  */
 const told = (set) =>
   [...FIELDS, ...Object.keys(set).filter((field) => !FIELDS.includes(field))].filter(
@@ -115,7 +116,7 @@ async function ask(path) {
   try {
     return await get(path);
   } catch (problem) {
-    if (/** @type {any} */ (problem).code === 'offline') throw new Error(say('history-offline'));
+    if (/** @type {Problem} */ (problem).code === 'offline') throw new Error(say('history-offline'));
     throw problem;
   }
 }
@@ -154,7 +155,7 @@ export function Past({ row }) {
       <p>${say('history-unsent')}</p>
     `;
   }
-  const offers = offersOf(revisions, row.set);
+  const offers = offersOf(revisions, /** @type {Record<string, unknown>} */ (row.set));
   return html`
     ${said}${
       said &&
@@ -247,7 +248,7 @@ function Line({ row, revision, first, offers }) {
 /**
  * Values that stood before or that lost, and do not stand now: each once, where it was seen last.
  * @param {Revision[]} revisions newest first
- * @param {Record<string, any>} set as it is now
+ * @param {Record<string, unknown>} set as it is now
  * @returns {Offer[]}
  */
 function offersOf(revisions, set) {
@@ -334,7 +335,7 @@ export function GoneScreen() {
 const isEvent = (each) => typeof each.set.happened_at === 'string';
 
 /** @param {Gone} each */
-const titleOf = (each) => (isEvent(each) ? capital(eventInWords(/** @type {any} */ (each))) : nameInWords(each));
+const titleOf = (each) => (isEvent(each) ? capital(eventInWords(each)) : nameInWords(each));
 
 /** Which colony a log was of and when, or what kind of thing it is. @param {Gone} each */
 function whereOf(each) {

@@ -40,7 +40,7 @@ function Take({ colonyId, words, onTaken, onOpen, looker }) {
       const id = await keepPicture(colonyId, await smallOf(file, looker?.current ?? undefined));
       onTaken?.(id);
     } catch (error) {
-      if (/** @type {any} */ (error).name === 'NotSaved') throw error;
+      if (/** @type {Error} */ (error).name === 'NotSaved') throw error;
       tell(/** @type {Error} */ (error).message);
     } finally {
       setBusy(false);

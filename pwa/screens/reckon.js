@@ -163,8 +163,11 @@ const MEASURED = {
   },
 };
 
-/** A figure of an input as the reader is used to it: in fields and limits. @param {Input} input @param {any} value */
-const shownOf = ({ unit }, value) => MEASURED[unit]?.shown(value) ?? value ?? '';
+/**
+ * A figure of an input as the reader is used to it: in fields and limits.
+ * @param {Input} input @param {Input['default']} value
+ */
+const shownOf = ({ unit }, value) => MEASURED[unit]?.shown(/** @type {number | null} */ (value)) ?? value ?? '';
 
 /** @param {{input: Input, what: string}} props */
 const NumberField = ({ input, what }) => html`

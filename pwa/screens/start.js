@@ -107,7 +107,7 @@ function Claim({ code }) {
           defaultValue=${code}
           autocomplete="one-time-code"
           autocapitalize="characters"
-          onChange=${(/** @type {any} */ e) => look(e.target.value.trim())}
+          onChange=${(/** @type {Event & {target: HTMLInputElement}} */ e) => look(e.target.value.trim())}
         />
       </label>
       ${

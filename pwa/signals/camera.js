@@ -4,7 +4,7 @@ const SIDE_PX = 480;
 
 /** @returns {Promise<(source: HTMLVideoElement) => Promise<string>>} gives '' while nothing is seen */
 async function makeReader() {
-  const Native = /** @type {any} */ (globalThis).BarcodeDetector;
+  const Native = globalThis.BarcodeDetector;
   if (Native && (await Native.getSupportedFormats()).includes('qr_code')) {
     const detector = new Native({ formats: ['qr_code'] });
     return async (video) => (await detector.detect(video))[0]?.rawValue ?? '';

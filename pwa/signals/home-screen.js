@@ -4,12 +4,15 @@ import { askToKeep } from '../database/open.js';
 import { round } from './rows.js';
 import { session } from './session.js';
 
-/** The browser's offer to install, kept until a tap wants it. @type {import('@preact/signals').Signal<any>} */
+/**
+ * The browser's offer to install, kept until a tap wants it.
+ * @type {import('@preact/signals').Signal<BeforeInstallPromptEvent | null>}
+ */
 export const offer = signal(null);
 
 globalThis.addEventListener?.('beforeinstallprompt', (event) => {
   event.preventDefault();
-  offer.value = event;
+  offer.value = /** @type {BeforeInstallPromptEvent} */ (event);
 });
 globalThis.addEventListener?.('appinstalled', () => {
   offer.value = null;
@@ -19,12 +22,12 @@ globalThis.addEventListener?.('appinstalled', () => {
 /** @returns {'installed' | 'ios' | 'android' | 'desktop'} */
 export function platform() {
   const agent = navigator.userAgent;
-  if (matchMedia('(display-mode: standalone)').matches || /** @type {any} */ (navigator).standalone) return 'installed';
+  if (matchMedia('(display-mode: standalone)').matches || navigator.standalone) return 'installed';
   if (/iPhone|iPad/.test(agent) || (/Macintosh/.test(agent) && navigator.maxTouchPoints > 1)) return 'ios';
   return /Android/.test(agent) ? 'android' : 'desktop';
 }
 
-const phone = /** @type {any} */ (navigator);
+const phone = navigator;
 const SETTLED_MS = 1000;
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let settled;

@@ -65,7 +65,7 @@ async function listen(registration, anew = false) {
     await put('/api/push/subscription', { endpoint, keys, key_id: key.slice(0, KEY_ID_LENGTH) });
     patch({ state: 'on', problem: '', health: await get('/api/push/health') });
   } catch (error) {
-    if (!anew && ANEW.includes(/** @type {any} */ (error).code)) {
+    if (!anew && ANEW.includes(/** @type {import('../answers.d.ts').Problem} */ (error).code)) {
       await (await registration.pushManager.getSubscription())?.unsubscribe();
       return listen(registration, true);
     }

@@ -103,9 +103,7 @@ async function run(mine) {
       problem: problem.code === 'offline' ? null : { code: problem.code, detail: problem.message },
     });
     if (problem.code === 'offline') {
-      void navigator.serviceWorker?.ready
-        .then((worker) => /** @type {any} */ (worker).sync?.register('logs'))
-        .catch(() => undefined);
+      void navigator.serviceWorker?.ready.then((worker) => worker.sync?.register('logs')).catch(() => undefined);
     } // sent also when the app is closed by then
     if (problem.status === 401 && problem.code !== 'signed_out') await mine.setMeta({ ended: problem.code });
   } finally {

@@ -4,7 +4,7 @@ import { voice } from '../words/voice.js';
 
 /** A request that the server refused, or that did not arrive. */
 export class ApiProblem extends Error {
-  /** @param {number} status @param {string} code @param {string} detail @param {Record<string, any>} [fields] */
+  /** @param {number} status @param {string} code @param {string} detail @param {object} [fields] */
   constructor(status, code, detail, fields = {}) {
     super(detail);
     this.name = 'ApiProblem';
@@ -40,7 +40,10 @@ export const takeAway = (path) => send(path, sent('DELETE', {}));
 export const putPicture = (path, blob) =>
   send(path, { method: 'PUT', headers: { 'Content-Type': 'image/jpeg' }, body: blob });
 
-/** @param {string} path @param {RequestInit} options @returns {Promise<any>} as `answers.d.ts` says */
+/**
+ * @template T as `answers.d.ts` says
+ * @param {string} path @param {RequestInit} options @returns {Promise<T>}
+ */
 async function send(path, options) {
   let response;
   let answer;

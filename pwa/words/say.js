@@ -73,7 +73,7 @@ const ISO_DAY = /^\d{4}-\d\d-\d\d$/;
 
 /**
  * A figure rounded first, so that the plural form fits what is shown; a day in words.
- * @param {unknown} value @returns {any}
+ * @param {unknown} value
  */
 function shown(value) {
   if (typeof value === 'number') return new FluentNumber(...rounded(value));

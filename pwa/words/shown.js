@@ -4,7 +4,7 @@ import { SOURCE } from './language.js';
 let spoken = SOURCE;
 /** How it is written: a language, perhaps with a region. */
 export const locale = () => spoken;
-/** Formatters are kept: making one takes longer than its use. @type {Map<string, any>} */
+/** Formatters are kept: making one takes longer than its use. @type {Map<string, unknown>} */
 let kept = new Map();
 
 /** Write from now on as this language does. @param {string} tag */
@@ -15,7 +15,7 @@ export function speak(tag) {
 
 /** @template T @param {string} name @param {() => T} make @returns {T} */
 function keep(name, make) {
-  const found = kept.get(name) ?? make();
+  const found = /** @type {T} */ (kept.get(name) ?? make());
   kept.set(name, found);
   return found;
 }

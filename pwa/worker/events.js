@@ -9,10 +9,14 @@ import { asSuggested, putOff } from '../care/changes.js';
 import { setRight, withOffset } from '../care/instants.js';
 import { SHELL } from './shell.js';
 
-const worker = /** @type {any} */ (self);
+/** @typedef {import('../answers.d.ts').NudgedTask} NudgedTask */
+/** @typedef {Partial<import('../answers.d.ts').Pushed['broodshelf']> & {navigate?: string}} Data of a notification */
+/** @typedef {{title: string, options: NotificationOptions & {data: Data}, badge?: number}} Nudge */
+
+const worker = /** @type {ServiceWorkerSelf} */ (self);
 const LATER_MS = 3_600_000;
 
-/** @param {any} event */
+/** @param {PushEvent} event */
 export async function onPush(event) {
   const nudge = read(event, await keptMessages().catch(() => ''));
   const delivery_id = nudge.options.data.delivery_id;
@@ -42,10 +46,11 @@ async function keptMessages() {
 /** A message of one line that is told nothing. @param {string} messages @param {string} id @returns {string} */
 const said = (messages, id) => messages.match(new RegExp(`^${id}=(.*)$`, 'm'))?.[1] ?? '';
 
-/** @param {any} event @param {string} messages */
+/** @param {PushEvent} event @param {string} messages @returns {Nudge} */
 function read(event, messages) {
   try {
-    const payload = event.data.json();
+    /** @type {import('../answers.d.ts').Pushed} */
+    const payload = event.data?.json();
     const { title, body, navigate, tag, lang } = payload.notification;
     if (typeof title !== 'string') throw new TypeError('a nudge without a title');
     const data = { ...payload.broodshelf, navigate };
@@ -62,9 +67,10 @@ function read(event, messages) {
   }
 }
 
-/** @param {any} event */
+/** @param {NotificationEvent} event */
 export async function onClick(event) {
   event.notification.close();
+  /** @type {Data} */
   const data = event.notification.data ?? {};
   if (event.action === 'log' || event.action === 'later') {
     await write(event.action, data.items ?? []);
@@ -85,8 +91,9 @@ export async function onClick(event) {
 }
 
 /** @typedef {import('../care/overlay.js').Change & {id: string}} Change */
+/** @typedef {Parameters<typeof asSuggested>[0]} Doable a task with its log */
 
-/** @param {'log' | 'later'} action @param {any[]} items */
+/** @param {'log' | 'later'} action @param {NudgedTask[]} items */
 async function write(action, items) {
   const device = await currentDevice();
   if (!device) return;
@@ -96,7 +103,7 @@ async function write(action, items) {
   const until = withOffset(new Date(nowMs + LATER_MS));
   const changes = items
     .filter((item) => action === 'later' || item.suggested)
-    .map((item) => (action === 'later' ? putOff(item, until) : asSuggested(item)))
+    .map((item) => (action === 'later' ? putOff(item, until) : asSuggested(/** @type {Doable} */ (item))))
     .map(({ kind, set }) => /** @type {Change} */ ({ kind, id: uuid7(), set: { happened_at, ...set } }));
   if (changes.length) await store.enqueue(changes);
   new BroadcastChannel('broodshelf').postMessage('changed');

@@ -4,7 +4,7 @@ import { CHOICE, languageOf, messagesAddress } from '../words/language.js';
 
 export const SHELL = 'shell-';
 const MANIFEST = '/manifest.webmanifest';
-const worker = /** @type {any} */ (self);
+const worker = /** @type {ServiceWorkerSelf} */ (self);
 
 /**
  * What is fetched ahead, so that the app opens without a connection: addresses.
@@ -41,6 +41,7 @@ async function languageHere(languages) {
 
 /** Whether this browser's own detector knows the labels' code. @returns {Promise<boolean>} */
 async function readsLabels() {
+  /** @type {string[] | undefined} */
   const formats = await worker.BarcodeDetector?.getSupportedFormats().catch(() => []);
   return formats?.includes('qr_code') ?? false;
 }
@@ -103,7 +104,7 @@ export async function activate(build) {
  * Let the browser take this build's files from the cache by itself, where it can: a start then asks the worker once and
  * not for each module. What the cache lacks comes from the network, as in `answer`.
  * https://w3c.github.io/ServiceWorker/#register-router-method
- * @param {any} event of the installation @param {string} build
+ * @param {WorkerInstallEvent} event @param {string} build
  */
 export async function routePastWorker(event, build) {
   try {
@@ -118,7 +119,7 @@ export async function routePastWorker(event, build) {
 
 /**
  * Answer from the cache of this build; everything else goes to the network untouched.
- * @param {any} event @param {string} build
+ * @param {FetchEvent} event @param {string} build
  */
 export function answer(event, build) {
   const { method, mode, url } = event.request;
