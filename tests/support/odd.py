@@ -143,16 +143,23 @@ def _object(schema: Mapping[str, Any], parts: Mapping[str, Any], _name: str) -> 
     made = {name: from_schema(inner, parts, name) for name, inner in fields.items()}
     optional = sorted(set(made) - needed)
 
+    always = [name for name in made if name in needed]
+    # made once: to make and check what draws costs more than to draw
+    left_out, added = (rarely(st.just(True), st.just(False), once_in) for once_in in (25, 40))
+    which = st.sampled_from(always)
+    besides = st.lists(st.sampled_from(optional), max_size=5, unique=True)
+    strange = st.sampled_from(["", "x", "gone", "__proto__", "\ud800", "a" * 200])
+
     @st.composite
     def build(draw: st.DrawFn) -> dict[str, Any]:
-        names = [name for name in made if name in needed]
-        if names and draw(rarely(st.just(True), st.just(False), 25)):
-            names.remove(draw(st.sampled_from(names)))
+        names = [*always]
+        if names and draw(left_out):
+            names.remove(draw(which))
         if optional:
-            names += draw(st.lists(st.sampled_from(optional), max_size=5, unique=True))
+            names += draw(besides)
         found = {name: draw(made[name]) for name in names}
-        if draw(rarely(st.just(True), st.just(False), 40)):
-            found[draw(st.sampled_from(["", "x", "gone", "__proto__", "\ud800", "a" * 200]))] = draw(odd)
+        if draw(added):
+            found[draw(strange)] = draw(odd)
         return found
 
     return build()

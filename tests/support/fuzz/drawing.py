@@ -66,15 +66,19 @@ def steps(made: Mapping[str, Any]) -> st.SearchStrategy[list[Step]]:
         for method, operation in item.items()
     ]
     # by number, because one_of would flatten what is inside and draw each address as often as all syncs
-    often = [_syncs(made)] * 8 + [st.sampled_from(asks).flatmap(lambda each: each)] * 8
+    often = [_syncs(made)] * 8 + [_any_of(asks)] * 8
     seldom = [
         _strange(),
         st.builds(Picture, roles, st.sampled_from(sorted(pictures()))),
         st.sampled_from([0.001, 0.3, 1.0, 3.0, 12.0, 45.0, 500.0, -1.0, -20.0]).map(Wait),
         st.just(Tick()),
     ]
-    each = st.sampled_from([*often, *seldom]).flatmap(lambda one: one)
-    return st.lists(each, min_size=1, max_size=14)
+    return st.lists(_any_of([*often, *seldom]), min_size=1, max_size=14)
+
+
+def _any_of(these: list[st.SearchStrategy[Any]]) -> st.SearchStrategy[Any]:
+    """Return what draws by one of these; they are made once: to make and check them costs more than to draw."""
+    return st.sampled_from(these).flatmap(lambda one: one)
 
 
 def _asks(
@@ -149,9 +153,7 @@ def _syncs(made: Mapping[str, Any]) -> st.SearchStrategy[Ask]:
     parts = made["components"]["schemas"]
     kinds = parts["Operation"]["oneOf"]
     shared = parts["Operation"]["properties"]
-    each = st.sampled_from(
-        [_operation(one["title"], one["properties"]["set"], shared, parts) for one in kinds]
-    ).flatmap(lambda one: one)
+    each = _any_of([_operation(one["title"], one["properties"]["set"], shared, parts) for one in kinds])
     operation = rarely(odd, each, 40)
     return st.builds(
         lambda role, ops, cursor, limit, schema: Ask(
@@ -186,10 +188,14 @@ def _operation(
         "id": rarely(ids(kind), st.just(Thing(kind if kind in THINGS else "new_id")), 4),
         "set": some,
     }
-    twisted = st.sampled_from(sorted(shared)).flatmap(
-        lambda name: st.fixed_dictionaries({**new, name: from_schema(shared[name], parts, name)})
+    twisted = _any_of(
+        [
+            st.fixed_dictionaries({**new, name: from_schema(shared[name], parts, name)})
+            for name in sorted(shared)
+        ]
     )
-    good = st.sampled_from([new, new, known]).flatmap(st.fixed_dictionaries)
+    made = st.fixed_dictionaries(new)
+    good = _any_of([made, made, st.fixed_dictionaries(known)])
     return rarely(twisted, good, 15)
 
 
@@ -204,13 +210,14 @@ def _whole(kind: str, values: Mapping[str, Any], parts: Mapping[str, Any]) -> st
         - {"gone", "possible_repeat", "role", "pass_id", "revoked_at_ms", "confirmed"}
     )
 
+    needs = st.fixed_dictionaries(good)
+    besides = st.lists(st.sampled_from(more), max_size=4, unique=True)
+    each = {name: from_schema(fields[name], parts, name) for name in more}
+
     @st.composite
     def build(draw: st.DrawFn) -> dict[str, Any]:
-        names = draw(st.lists(st.sampled_from(more), max_size=4, unique=True)) if more else []
-        return {
-            **draw(st.fixed_dictionaries(good)),
-            **{name: draw(from_schema(fields[name], parts, name)) for name in names},
-        }
+        names = draw(besides) if more else []
+        return {**draw(needs), **{name: draw(each[name]) for name in names}}
 
     return build()
 

@@ -5,18 +5,20 @@ from __future__ import annotations
 from functools import cache
 from typing import Any
 
-from sqlalchemy import Table, insert, text, update
+from sqlalchemy import Delete, Table, bindparam, insert, text, update
 
 from broodshelf.records.database import db, metadata, reading, writing
 from broodshelf.records.tables import households
 from broodshelf.settings import Settings
+
+Rows = list[tuple[Any, ...]]
 
 
 class Remembering:
     """The rows of every table and the pictures of a server whose ``settings`` these are; inside its app's context."""
 
     settings: Settings
-    _seen: tuple[Any, dict[str, list[tuple[Any, ...]]]] | None = None
+    _seen: tuple[Any, dict[str, Rows]] | None = None
 
     def remember(self) -> None:
         """Take what is stored now as the beginning of every request."""
@@ -24,7 +26,7 @@ class Remembering:
         self._files = self._pictures()
         self._moved = self.moved()
 
-    def rows(self) -> dict[str, list[tuple[Any, ...]]]:
+    def rows(self) -> dict[str, Rows]:
         """Return every row of every table, its values in the order of ``columns``."""
         seen = self.moved()
         if self._seen is None or self._seen[0] != seen:
@@ -50,7 +52,7 @@ class Remembering:
         """Say whether anything was written since the beginning."""
         return self.moved() != self._moved or self._pictures() != self._files
 
-    def before(self) -> dict[str, list[tuple[Any, ...]]]:
+    def before(self) -> dict[str, Rows]:
         """Return the rows of the beginning."""
         return self._rows
 
@@ -59,29 +61,40 @@ class Remembering:
         if not self.changed():
             return
         now = self.rows()
-        other: list[Table] = []
-        for table in metadata.sorted_tables:
-            hangs_on = {key.column.table for key in table.foreign_keys}
-            moved = now[table.name] != self._rows[table.name] or hangs_on.intersection(other)
-            if moved and table is not households:
-                other.append(table)
-        known = [dict(zip(columns("households"), row, strict=True)) for row in self._rows["households"]]
+        whole = self._wholly_put_back(now)
+        known = _named(households, self._rows["households"])
+        others = [table for table in metadata.sorted_tables if table is not households]
         with writing() as connection:
             connection.execute(
                 households.delete().where(households.c.id.not_in([row["id"] for row in known]))
             )
             for row in known:  # not deleted: whatever hangs on them would go, too
                 connection.execute(update(households).where(households.c.id == row["id"]).values(**row))
-            for table in reversed(other):
-                connection.execute(table.delete())
-            for table in other:
-                names = columns(table.name)
-                old = [dict(zip(names, row, strict=True)) for row in self._rows[table.name]]
-                if old:
-                    connection.execute(insert(table), old)
+            for table in reversed(others):
+                if table in whole:
+                    connection.execute(table.delete())
+                elif new := _without(now[table.name], self._rows[table.name]):
+                    connection.execute(_one_of(table), _keys(table, new))
+            for table in others:
+                kept: Rows = [] if table in whole else now[table.name]
+                if old := _without(self._rows[table.name], kept):
+                    connection.execute(insert(table), _named(table, old))
         for file in self._pictures() - self._files:
             (self.settings.data / "photos" / file).unlink()
         self._moved = self.moved()
+
+    def _wholly_put_back(self, now: dict[str, Rows]) -> set[Table]:
+        """Return the tables whose old rows others hang on, where one of these was changed or went; and those others.
+
+        To delete such a row would delete what hangs on it.
+        """
+        held = {of for table in metadata.sorted_tables for of in _hangs_on(table)}
+        found: set[Table] = set()
+        for table in metadata.sorted_tables:
+            lost = table in held and _without(self._rows[table.name], now[table.name])
+            if table is not households and (lost or _hangs_on(table) & found):
+                found.add(table)
+        return found
 
     def _pictures(self) -> set[str]:
         folder = self.settings.data / "photos"
@@ -98,3 +111,31 @@ def columns(table: str) -> tuple[str, ...]:
 def _everything(table: str) -> str:
     names = ", ".join(f'"{name}"' for name in columns(table))
     return f"SELECT {names} FROM {table}"
+
+
+@cache
+def _hangs_on(table: Table) -> frozenset[Table]:
+    return frozenset(key.column.table for key in table.foreign_keys)
+
+
+@cache
+def _one_of(table: Table) -> Delete:
+    """Return what deletes the row whose key is given."""
+    return table.delete().where(*(column == bindparam(f"key_{column.name}") for column in table.primary_key))
+
+
+def _keys(table: Table, rows: Rows) -> list[dict[str, Any]]:
+    """Return what ``_one_of`` wants to know of rows."""
+    places = {f"key_{column.name}": columns(table.name).index(column.name) for column in table.primary_key}
+    return [{name: row[place] for name, place in places.items()} for row in rows]
+
+
+def _named(table: Table, rows: Rows) -> list[dict[str, Any]]:
+    """Return rows as values by column."""
+    return [dict(zip(columns(table.name), row, strict=True)) for row in rows]
+
+
+def _without(rows: Rows, others: Rows) -> Rows:
+    """Return the rows that are not among others, in their order."""
+    known = set(others)
+    return [row for row in rows if row not in known]
