@@ -157,16 +157,9 @@ class Firefox:
     def __exit__(
         self, kind: type[BaseException] | None, error: BaseException | None, tb: TracebackType | None
     ) -> None:
-        try:
-            self.ask("browser.close")
-        except Exception:  # noqa: BLE001 - whatever its state, it is ended below
-            self.process.terminate()
+        self.process.kill()  # asked to close, it would tidy a profile first that nobody reads again
+        self.process.wait(5)
         self.stack.close()
-        try:
-            self.process.wait(15)
-        except subprocess.TimeoutExpired:
-            self.process.kill()
-            self.process.wait(5)
         self.drain.join(5)
         if self.process.stdout is not None:
             self.process.stdout.close()
