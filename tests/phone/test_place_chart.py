@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import datetime as dt
 import json
-import time
 import urllib.request
 
 import pytest
@@ -18,11 +17,9 @@ from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
-HOUR_S = 3600
-
 
 def measure(page: Page, server: Server, days: int) -> None:
-    """Give the only place a sensor that measured the last days: by night 20 °C, by day 26 °C, one of them 31 °C."""
+    """Give the only place a sensor that measured so many whole days: 20 °C by night, 26 °C by day, on one day 31 °C."""
     token = page.evaluate(
         """async () => {
           const at = (name) => import(`/static/${document.body.dataset.build}/${name}.js`);
@@ -30,15 +27,15 @@ def measure(page: Page, server: Server, days: int) -> None:
           return (await post('/api/sensors', { place_id: rowsOf('place')[0].id, name: 'Board', unit: 'C' })).token;
         }"""
     )
-    now_s = int(time.time()) // HOUR_S * HOUR_S
+    now = dt.datetime.now(dt.UTC)
+    first = now.replace(hour=0, minute=0, second=0, microsecond=0) - dt.timedelta(days=days)
+    hot = (now - dt.timedelta(days=3)).date()
     readings = []
-    for ago in range(24 * days):
-        at = dt.datetime.fromtimestamp(now_s - ago * HOUR_S, dt.UTC)
-        warm = 6 <= at.hour < 18
-        hot = ago // 24 == 3
-        readings.append(
-            {"at_s": now_s - ago * HOUR_S, "temperature": (31 if hot else 26) if warm else 20, "humidity": 48}
-        )
+    for hour in range(24 * days + now.hour + 1):
+        at = first + dt.timedelta(hours=hour)
+        by_day = 31 if at.date() == hot else 26
+        warmth = by_day if 6 <= at.hour < 18 else 20
+        readings.append({"at_s": int(at.timestamp()), "temperature": warmth, "humidity": 48})
     body = json.dumps({"readings": readings}).encode()
     heads = {"Authorization": f"Bearer {token}", "Content-Type": "application/json"}
     urllib.request.urlopen(urllib.request.Request(f"{server.url}/api/readings", body, heads))
@@ -116,9 +113,8 @@ def test_the_growth_of_a_colony_has_the_warmth_of_its_place_behind_it(phone, ser
 
     chart = page.get_by_role("img", name="Growth. Workers counted: from 20 to 24.")
     expect(chart.locator("path.trough")).to_have_count(1)
-    assert "The shape behind: how warm its place was as measured, 23" in (
-        chart.get_attribute("aria-label") or ""
-    )
+    told = (chart.get_attribute("aria-label") or "").replace("\xa0", " ")
+    assert "The shape behind: how warm its place was as measured, 23 °C to 25.5 °C" in told
 
 
 @pytest.mark.without_worker
