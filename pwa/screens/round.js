@@ -91,10 +91,15 @@ export function RoundScreen() {
         );
       })
     }
-    <button type="button" class="button wide" onClick=${() => setSheet({ what: 'many' })}>
-      <${Icon} name="many" />
-      ${say('round-many')}
-    </button>
+    ${
+      made_so_far >= items.length &&
+      html`
+        <button type="button" class="button wide" onClick=${() => setSheet({ what: 'many' })}>
+          <${Icon} name="many" />
+          ${say('round-many')}
+        </button>
+      `
+    }
     ${
       made_so_far > items.length &&
       done.length > 0 &&
