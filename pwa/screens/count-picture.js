@@ -1,4 +1,5 @@
 // Counting on a picture: dots are proposed, a person puts them right, and number, range and dots are kept with it.
+// Longer than 300 lines because frame, size, dots and number are one state of one picture.
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { Choice } from '../components/choices.js';

@@ -1,6 +1,6 @@
 // Handing the shelf over: passes for stand-ins, with their link, their dates and what they did; who needs one while you
-// Longer than 300 lines because making, showing and ending a pass share its draft.
 // are away; a new one; the calendar.
+// Longer than 300 lines because making, showing and ending a pass share its draft.
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { ManyChoice } from '../components/choices.js';

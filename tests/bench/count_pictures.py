@@ -10,6 +10,8 @@ So it is told how many processor seconds all of the renderer took, one after ano
 machine do not lengthen much; four times that is what a processor four times slower takes at most, with nothing done at
 the same time. How much of it the page and its worker took, which wait for each other, is told beside; the rest are
 threads that decode, compile and clean up. The longest task is of the screen as a keeper uses it, slowed down.
+
+Longer than 300 lines because accuracy and speed draw the same tubes and are told together.
 """
 
 from __future__ import annotations

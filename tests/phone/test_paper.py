@@ -5,10 +5,11 @@ from __future__ import annotations
 import re
 
 import pytest
-from playwright.sync_api import expect
+from playwright.sync_api import Page, expect
 from tests.phone.test_ahead import days_on
 from tests.phone.test_helping import crowded_tube
 from tests.phone.test_story import go
+from tests.support.server import Server
 from tests.support.words import text
 
 from broodshelf.languages import say as say_in
@@ -18,12 +19,17 @@ pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 LEAK = {"kind": "fault", "days": 1, "fault": "leak"}
 
 
-def test_the_sheet_of_a_pass_tells_each_of_its_days_repeats_included_and_a_leak_by_its_name(phone, server):
-    page = phone()
+def begin_pass(page: Page, server: Server, who: str) -> None:
+    """Fill in whom a pass is for and for which colony, which is crowded and has a leak."""
     crowded_tube(page, server, LEAK)
     go(page, server, "#/handover")
-    page.get_by_role("textbox", name=text("handover-who"), exact=True).fill("Grandpa")
+    page.get_by_role("textbox", name=text("handover-who"), exact=True).fill(who)
     page.get_by_role("button", name="Amber", exact=True).click()
+
+
+def test_the_sheet_of_a_pass_tells_each_of_its_days_repeats_included_and_a_leak_by_its_name(phone, server):
+    page = phone()
+    begin_pass(page, server, "Grandpa")
     page.get_by_label("First day").fill(days_on(page, 0))
     page.get_by_label("Last day").fill(days_on(page, 8))
     page.get_by_role("button", name=text("handover-go")).click()
@@ -58,10 +64,7 @@ def test_the_sheet_of_a_pass_tells_each_of_its_days_repeats_included_and_a_leak_
 
 def test_the_sheet_of_a_pass_is_printed_in_the_language_of_whoever_gets_it(phone, server):
     page = phone()
-    crowded_tube(page, server, LEAK)
-    go(page, server, "#/handover")
-    page.get_by_role("textbox", name=text("handover-who"), exact=True).fill("Babcia")
-    page.get_by_role("button", name="Amber", exact=True).click()
+    begin_pass(page, server, "Babcia")
     page.get_by_label(text("house-language")).select_option("pl")
     page.get_by_role("button", name=text("handover-go")).click()
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()

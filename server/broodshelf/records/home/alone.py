@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import fcntl
 import threading
+from abc import ABC, abstractmethod
 from collections.abc import Callable, Iterator
 from contextlib import ExitStack, contextmanager
 from pathlib import Path
@@ -36,7 +37,7 @@ def alone(engine: Engine) -> Iterator[None]:
         yield
 
 
-class Background:
+class Background(ABC):
     """A thread of this process that goes on until it is told to end; ``go_on`` looks at ``ended`` and waits by it."""
 
     def __init__(self, name: str) -> None:
@@ -53,9 +54,9 @@ class Background:
         self.ended.set()
         self._thread.join()
 
+    @abstractmethod
     def go_on(self) -> None:
         """Do what it is there for."""
-        raise NotImplementedError
 
 
 class OnlyOne(Background):
