@@ -175,6 +175,7 @@ export function ManySheet({ onClose }) {
   const [need, setNeed] = useState('sugar');
   const [left_out, setLeftOut] = useState(/** @type {string[]} */ ([]));
   const { attempt, busy, said } = useAttempt();
+  const foods = Object.entries(catalogue.value.needs).flatMap(([code, row]) => (row.food ? [code] : []));
   const ahead = itemsAhead();
   const able = rowsOf('colony')
     .map((colony) => ({ colony, change: changeFor(colony, need, ahead) }))
@@ -198,7 +199,7 @@ export function ManySheet({ onClose }) {
         label=${say('several-what')}
         value=${need}
         onPick=${setNeed}
-        options=${['sugar', 'protein', 'seeds', 'water', 'glance'].map((code) => [code, sayOf('need', code)])}
+        options=${[...foods, 'water', 'glance'].map((code) => [code, sayOf('need', code)])}
       />
       <${ManyChoice}
         label=${say('several-who')}

@@ -6,8 +6,11 @@ import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import add_colony, claim, open_colony
 from tests.phone.test_story import go
+from tests.phone.test_told import run, wait_synced
 from tests.support.server import Server
 from tests.support.words import text
+
+from broodshelf.model.needs import FOOD_NEEDS
 
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
@@ -41,6 +44,29 @@ def test_several_colonies_are_fed_at_once_and_taken_back_at_once(phone, server):
     page.get_by_role("status").get_by_role("button", name=text("round-undo")).click()
 
     expect(done.get_by_text("1 drop of sugar water")).to_have_count(0)
+
+
+def test_all_that_is_eaten_can_be_given_to_several_also_leaves(phone, server):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    leaf_cutters = {"species_code": "atta", "stage": "growing", "condition": "well"}
+    run(
+        page,
+        "await (await at('actions')).keep('colony', given.set, given.id);",
+        {"set": leaf_cutters, "id": page.url.rpartition("/")[2]},
+    )
+    wait_synced(page)
+    go(page, server, "#/round")
+    page.get_by_role("button", name="Several at once").click()
+    asked = page.get_by_role("group", name=text("several-what")).get_by_role("button")
+    expect(asked).to_have_text([text(f"need-{need}") for need in (*FOOD_NEEDS, "water", "glance")])
+    asked.filter(has_text=text("need-leaves")).click()
+    page.get_by_role("button", name="Log it for 1 colony").click()
+
+    expect(
+        page.get_by_role("region", name="Done").get_by_role("listitem").filter(has_text="leaf")
+    ).to_have_count(1)
 
 
 def test_the_icon_of_the_app_counts_what_is_due_now(phone, server):
