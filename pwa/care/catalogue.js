@@ -8,7 +8,8 @@
  *   founding: import('../kinds.d.ts').FoundingMode, stings?: boolean, temp_c?: [number, number]}} Species
  * @typedef {{need: import('../kinds.d.ts').FoodNeed, unit: import('../kinds.d.ts').Unit,
  *   form: import('../kinds.d.ts').ServedAs, serves: string[], origin?: import('../kinds.d.ts').Origin,
- *   remove_after_h?: number, feeder_h?: number, size?: Record<string, {length_mm: [number, number]}>}} Food
+ *   usual_origin?: import('../kinds.d.ts').Origin, remove_after_h?: number, feeder_h?: number,
+ *   size?: Record<string, {length_mm: [number, number]}>}} Food
  *   `serves`: guilds; `feeder_h`: how long it may lie in a closed feeder
  * @typedef {{kind: 'tube' | 'nest' | 'outworld', bore_mm?: number, length_mm?: number}} VesselKind
  * @typedef {{trait?: string, source: string}} Caution

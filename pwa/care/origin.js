@@ -18,14 +18,10 @@ export function originVerdict(origins, origin, { got_on, today }) {
 }
 
 /**
- * Where a food usually comes from: what is caught has one origin, sugar water is mixed at home, the rest is bought.
- * @param {Record<string, {need?: string, origin?: Origin}>} foods @param {string} food @returns {Origin}
+ * Where a food usually comes from; server: care/catalogue, `Food`. What is caught has one origin.
+ * @param {Record<string, {origin?: Origin, usual_origin?: Origin}>} foods @param {string} food @returns {Origin}
  */
-export function usualOrigin(foods, food) {
-  const kind = foods[food];
-  if (kind?.origin) return kind.origin;
-  return kind?.need === 'sugar' && food.endsWith('water') ? 'home_mixed' : 'bought_or_bred';
-}
+export const usualOrigin = (foods, food) => foods[food]?.origin ?? foods[food]?.usual_origin ?? 'bought_or_bred';
 
 /**
  * The origins that a food can have: what is caught has one.

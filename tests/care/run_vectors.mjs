@@ -9,7 +9,7 @@ const read = (name) => JSON.parse(readFileSync(fileURLToPath(new URL(`fixtures/c
 const load = (name) => import(new URL(`pwa/care/${name}.js`, root).href);
 const catalogue = JSON.parse(readFileSync(process.env.CATALOGUE));
 const { applyEvent, dueAtMs, levelAt } = await load('gauges');
-const { originVerdict } = await load('origin');
+const { originsOf, originVerdict, usualOrigin } = await load('origin');
 const { overlayRows } = await load('overlay');
 const { itemsDue } = await import('./whole_round.mjs');
 
@@ -25,6 +25,12 @@ for (const c of read('origin').cases) {
   test(`origin: ${c.origin} of ${c.got_on} on ${c.today}`, () => {
     const got = originVerdict(catalogue.origins, c.origin, c);
     assert.deepEqual([got.verdict, got.until], [c.verdict, c.until]);
+  });
+}
+for (const [code, usual, others] of JSON.parse(readFileSync(process.env.ORIGINS))) {
+  test(`origin: where ${code} usually comes from, and where else it can`, () => {
+    assert.equal(usualOrigin(catalogue.foods, code), usual);
+    assert.deepEqual(originsOf(catalogue.foods, catalogue.origins, code), others);
   });
 }
 const { mixSugarWater } = await load('mixing');

@@ -90,3 +90,10 @@ def test_young_crickets_hold_less_protein_than_adults():
     by_size = {size.code: size.composition.protein_g for size in foods()["cricket"].sizes}
 
     assert by_size == {"tiny": 15.4, "extra_small": 15.4, "small": 15.4, "medium": 15.4, "large": 20.5}
+
+
+def test_what_is_mixed_at_home_is_taken_for_mixed_at_home():
+    mixed = {code for code, food in foods().items() if food.usual_origin == "home_mixed"}
+
+    assert mixed == {"sugar_water", "honey_water"}
+    assert all(food.origin is None for code, food in foods().items() if code in mixed)

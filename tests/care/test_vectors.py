@@ -109,5 +109,12 @@ def test_the_phone_passes_the_same_vectors(tmp_path):
     (tmp_path / "plans.json").write_text(json.dumps(plan_cases()))
     asked = [{"calculator": code, **asdict(one)} for code, each in CALCULATORS.items() for one in each.inputs]
     (tmp_path / "inputs.json").write_text(json.dumps(asked))
-    given = {name.upper(): str(tmp_path / f"{name}.json") for name in ("inputs", "catalogue", "plans")}
+    origins = [
+        (code, food.origin or food.usual_origin, [food.origin] if food.origin else [*catalogue.origins()])
+        for code, food in catalogue.foods().items()
+    ]
+    (tmp_path / "origins.json").write_text(json.dumps(origins))
+    given = {
+        name.upper(): str(tmp_path / f"{name}.json") for name in ("inputs", "catalogue", "plans", "origins")
+    }
     run_node_tests(Path(__file__).with_name("run_vectors.mjs"), **given)

@@ -92,7 +92,8 @@ class Food:
 
     ``sizes``: from small to large; ``leg_share``, ``slice_share``: mass of a leg and of a slice over that of the
     body; ``feeder_h``: how long it stays in a closed feeder; ``keeps_days``: how long a lot keeps; ``source``: of the
-    composition; ``origin``: the only one that it can have, for what is caught.
+    composition; ``origin``: the only one that it can have, for what is caught; ``usual_origin``: the one that is taken
+    where nobody said another.
     """
 
     code: str
@@ -109,6 +110,7 @@ class Food:
     sizes: tuple[PreySize, ...] = ()
     leg_share: float | None = None
     origin: Origin | None = None
+    usual_origin: Origin = "bought_or_bred"
     slice_share: float | None = None
     feeder_h: float | None = None
 
@@ -191,6 +193,7 @@ def foods() -> Mapping[str, Food]:
         "source",
         "leg_share",
         "origin",
+        "usual_origin",
         "slice_share",
         "feeder_h",
     )

@@ -17,9 +17,6 @@ from ..feeding.trial import Candidate, Offer, Suggestion, Trial, acceptances, su
 from .known import Known
 from .portions import lot_of
 
-BOUGHT = "bought_or_bred"
-"""Taken as the origin of a food that is not in the larder: the keeper would have to get it."""
-
 
 def next_in_tasting(trial: Trial | None, known: Known) -> Suggestion | None:
     """Return what the running tasting would offer next, or None without one. The same all day long."""
@@ -80,7 +77,9 @@ def trial_of(known: Known) -> Trial | None:
     for code in tasting.food_codes:
         if code in foods():
             lot = lot_of(code, known)
-            origin = lot.origin if lot else foods()[code].origin or BOUGHT
+            food = foods()[code]
+            # the keeper would have to get one that is not in the larder
+            origin = lot.origin if lot else food.origin or food.usual_origin
             candidates.append(Candidate(code, origin, lot.got_on if lot else None))
     return Trial(tasting.started_on, candidates, offers, tasting.ended_on, known.state.likes)
 
