@@ -91,7 +91,32 @@ MEASUREMENTS = (
         "python -m tests.bench.history_cost",
         "no task over 50 ms while it is scrolled",
     ),
-    Measurement("plan", "A plan", "python -m tests.bench.plan_cost", "grows less than the log does"),
+    Measurement(
+        "plan",
+        "A plan",
+        "python -m tests.bench.plan_cost",
+        "grows less than the log does; the census 0.5 ms where it is unchanged, 8 ms with a new observation",
+    ),
+    Measurement(
+        "census",
+        "Do the census's ranges come true?",
+        "python -m tests.bench.census_calibration 300",
+        "72 to 88 of 100 ranges of 80 % hold the truth; where there are three counts a range is at most 0.67 times as "
+        "wide as that of a line through them",
+        quick=False,
+    ),
+    Measurement(
+        "count-accuracy",
+        "Ants counted on rendered pictures",
+        "python -m tests.bench.count_pictures accuracy --seeds 5",
+        "after five corrections at most 10 % off up to 60 ants, 20 % up to 200; 80 of 100 ranges hold the truth",
+    ),
+    Measurement(
+        "count-speed",
+        "A picture of 12 megapixels until it is dots",
+        "python -m tests.bench.count_pictures speed",
+        "1.5 s of a processor four times slower; the renderer holds at most 150 MB; no task of the page over 50 ms",
+    ),
     Measurement(
         "start", "Start and memory of the server", "python -m tests.bench.start_cost", "ready within 2 s"
     ),
