@@ -9,6 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from tests.nudges.support import URL
 from tests.nudges.test_messages import FLY, item
+from tests.support.examples import json_examples, shape
 
 from broodshelf.nudges.channels.push.rendering import MOST_BYTES, render
 from broodshelf.nudges.messages import Item, in_brief, of_round, of_test
@@ -34,6 +35,15 @@ def test_the_message_has_the_agreed_shape():
             "occurrence_id": "occurrence-0", "suggested": suggested,
         }]},
     }  # fmt: skip
+
+
+def test_the_page_on_http_shows_the_message_that_is_rendered():
+    shown = next(example for example in json_examples("http-api.md") if "web_push" in example)
+    suggested = {"kind": "feeding", "set": {}}
+    message = json.loads(rendered([item(portion=FLY, suggested=suggested)]))
+
+    assert shape(shown) == shape(message)
+    assert (shown["web_push"], shown["notification"]["tag"]) == (8030, message["notification"]["tag"])
 
 
 @given(st.lists(st.text(min_size=1, max_size=60), min_size=1, max_size=60), st.integers(0, 400))
