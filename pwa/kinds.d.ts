@@ -1,4 +1,4 @@
-// What a record of each kind and a row of each table holds, as server/broodshelf/model says.
+// What a record of each kind and a row of each table holds, as server/broodshelf/model and care/catalogue say.
 // Written by `python -m tests.support.phone_types`; a test fails when it is stale.
 
 /** A day of the calendar in the household's zone, e.g. `2026-05-01` */
@@ -18,7 +18,17 @@ export type Condition = 'well' | 'settling' | 'resting' | 'queenless_suspected' 
 export type FoundingMode = 'claustral' | 'semi_claustral' | 'parasitic';
 export type Guild = 'omnivore' | 'predator' | 'harvester' | 'honeypot' | 'fungus_grower';
 export type PlaceType = 'cabinet' | 'room' | 'cellar' | 'fridge';
-export type Origin = 'bought_or_bred' | 'home_cockroach' | 'wild_web_spider' | 'wild_hunter' | 'wild_insect' | 'garden_fruit' | 'shop_fruit' | 'hot_syrup' | 'home_mixed' | 'unknown';
+export type Origin =
+  | 'bought_or_bred'
+  | 'home_cockroach'
+  | 'wild_web_spider'
+  | 'wild_hunter'
+  | 'wild_insect'
+  | 'garden_fruit'
+  | 'shop_fruit'
+  | 'hot_syrup'
+  | 'home_mixed'
+  | 'unknown';
 export type ServedAs = 'whole_dead' | 'cut' | 'stunned' | 'live' | 'drop' | 'feeder' | 'crushed' | 'whole' | 'piece';
 export type Unit = 'drop' | 'ml' | 'piece' | 'leg' | 'slice' | 'mg' | 'seed' | 'leaf';
 export type SizeClass = 'tiny' | 'extra_small' | 'small' | 'medium' | 'large';
@@ -35,11 +45,77 @@ export type PersonRole = 'keeper' | 'stand_in';
 export type Degrees = 'c' | 'f';
 export type Volumes = 'ml' | 'floz';
 export type FoodNeed = 'sugar' | 'protein' | 'seeds' | 'leaves';
-export type Need = 'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance';
+export type Need =
+  | 'sugar'
+  | 'protein'
+  | 'seeds'
+  | 'leaves'
+  | 'water'
+  | 'leftovers'
+  | 'room'
+  | 'barrier'
+  | 'rest'
+  | 'glance';
 export type FaultCode = 'leak' | 'flood' | 'mould' | 'escape' | 'mites' | 'many_dead' | 'heater';
 export type Answer = 'feeding' | 'water' | 'check' | 'move';
-export type Look = 'ask' | 'dry_air' | 'fault' | 'freezing' | 'fridge_open' | 'heater_off' | 'heater_on' | 'leak' | 'mould_look' | 'move_end' | 'move_look' | 'overheating' | 'rest_air' | 'rest_fits' | 'rest_water' | 'rising_fast' | 'risk_look' | 'too_cold' | 'too_hot' | 'wake_up' | 'water_look';
-export type What = 'sugar' | 'protein' | 'seeds' | 'leaves' | 'water' | 'leftovers' | 'room' | 'barrier' | 'rest' | 'glance' | 'ask' | 'dry_air' | 'fault' | 'freezing' | 'fridge_open' | 'heater_off' | 'heater_on' | 'leak' | 'mould_look' | 'move_end' | 'move_look' | 'overheating' | 'rest_air' | 'rest_fits' | 'rest_water' | 'rising_fast' | 'risk_look' | 'too_cold' | 'too_hot' | 'wake_up' | 'water_look';
+export type Look =
+  | 'ask'
+  | 'dry_air'
+  | 'fault'
+  | 'freezing'
+  | 'fridge_open'
+  | 'heater_off'
+  | 'heater_on'
+  | 'leak'
+  | 'mould_look'
+  | 'move_end'
+  | 'move_look'
+  | 'overheating'
+  | 'rest_air'
+  | 'rest_fits'
+  | 'rest_water'
+  | 'rising_fast'
+  | 'risk_look'
+  | 'too_cold'
+  | 'too_hot'
+  | 'wake_up'
+  | 'water_look';
+export type What =
+  | 'sugar'
+  | 'protein'
+  | 'seeds'
+  | 'leaves'
+  | 'water'
+  | 'leftovers'
+  | 'room'
+  | 'barrier'
+  | 'rest'
+  | 'glance'
+  | 'ask'
+  | 'dry_air'
+  | 'fault'
+  | 'freezing'
+  | 'fridge_open'
+  | 'heater_off'
+  | 'heater_on'
+  | 'leak'
+  | 'mould_look'
+  | 'move_end'
+  | 'move_look'
+  | 'overheating'
+  | 'rest_air'
+  | 'rest_fits'
+  | 'rest_water'
+  | 'rising_fast'
+  | 'risk_look'
+  | 'too_cold'
+  | 'too_hot'
+  | 'wake_up'
+  | 'water_look';
+export type Verdict = 'fine' | 'wash' | 'wait' | 'hold' | 'refuse';
+export type VesselType = 'tube' | 'nest' | 'outworld';
+export type Trait = 'stings';
+export type Continent = 'europe' | 'asia' | 'africa' | 'north_america' | 'south_america' | 'australia';
 
 /** A reason, notice or caution: a code of the messages and what goes into its sentence. */
 export interface Reason {
@@ -202,6 +278,122 @@ export interface TaskRow {
   sensed: boolean;
   wakes: boolean;
   steps: Array<string>;
+}
+
+/** A yearly rest: how cool, in °C, and how long, in months. */
+export interface RestRow {
+  low_c: number;
+  high_c: number;
+  low_months: number;
+  high_months: number;
+  summer?: boolean;
+}
+
+/** A species or group, as `care/catalogue` explains it. `fresh_mg`: smallest, usual and largest worker. */
+export interface SpeciesRow {
+  name: string;
+  genus: string;
+  continents: Array<Continent>;
+  worker_mm: [number, number];
+  guild: Guild;
+  founding: FoundingMode;
+  temp_c: [number, number];
+  majors: boolean;
+  climbs: boolean;
+  fresh_mg?: [number, number, number];
+  rest?: RestRow;
+  yearly_clock?: boolean;
+  stings?: boolean;
+  slow?: boolean;
+  hunts_by_sight?: boolean;
+  spins_cocoons?: boolean;
+  gamergates?: boolean;
+  cautions?: Array<string>;
+  sources?: Record<string, string>;
+}
+
+/** What 100 g of a food hold, in g and kcal; absent where its source reports nothing, which is not 0. */
+export interface CompositionRow {
+  water_g?: number;
+  protein_g?: number;
+  fat_g?: number;
+  carbohydrate_g?: number;
+  fibre_g?: number;
+  sugars_g?: number;
+  ash_g?: number;
+  kcal?: number;
+}
+
+/** A size class of a prey. `mass_mg`: low, usual and high; `nymph`: made of what a nymph is made of. */
+export interface PreySizeRow {
+  length_mm: [number, number];
+  mass_mg: [number, number, number];
+  nymph?: boolean;
+}
+
+/**
+ * A food. `remove_after_h`: how long it may lie; `feeder_h`: how long in a closed feeder; `serves`: which guilds.
+ *
+ * `origin`: the only one that it can have; `usual_origin`: the one that is taken where nobody said another.
+ */
+export interface FoodRow {
+  need: FoodNeed;
+  unit: Unit;
+  form: ServedAs;
+  serves: Array<Guild>;
+  remove_after_h?: number;
+  feeder_h?: number;
+  keeps_days?: number;
+  origin?: Origin;
+  usual_origin?: Origin;
+  mass_mg?: number;
+  mass_source?: string;
+  slice_share?: number;
+  leg_share?: number;
+  leg_share_source?: string;
+  composition?: CompositionRow;
+  nymph_composition?: CompositionRow;
+  source?: string;
+  size?: Partial<Record<SizeClass, PreySizeRow>>;
+}
+
+/** A kind of vessel. `size_mm`: inner length, width and height, of what is no tube. */
+export interface VesselRow {
+  kind: VesselType;
+  reservoir_ml: number;
+  room_workers: number;
+  outer_mm?: number;
+  bore_mm?: number;
+  length_mm?: number;
+  volume_ml?: number;
+  size_mm?: [number, number, number];
+}
+
+/** A caution: the trait that brings it, if one does, and its source. */
+export interface CautionRow {
+  source: string;
+  trait?: Trait;
+}
+
+/** What an origin means before a food is offered; `hold_days` where that is a hold. */
+export interface OriginRow {
+  verdict: Verdict;
+  hold_days?: number;
+}
+
+/** All that the phone gets, by code; the rows of the model's tables as objects. */
+export interface CatalogueRows {
+  species: Record<string, SpeciesRow>;
+  default_source: Record<string, string>;
+  foods: Record<string, FoodRow>;
+  vessels: Record<string, VesselRow>;
+  cautions: Record<string, CautionRow>;
+  origins: Record<string, OriginRow>;
+  needs: Partial<Record<Need, NeedRow>>;
+  faults: Partial<Record<FaultCode, FaultRow>>;
+  tasks: Partial<Record<What, TaskRow>>;
+  again_days: Partial<Record<What, number>>;
+  drop_ul: number;
 }
 
 /**
@@ -640,7 +832,18 @@ export interface PlaceDay {
 
 export type ThingKind = 'household' | 'person' | 'place' | 'vessel' | 'colony' | 'lot' | 'rule' | 'tasting' | 'pass';
 
-export type EventKind = 'feeding' | 'check' | 'water' | 'fault' | 'count' | 'boost' | 'climate' | 'move' | 'note' | 'photo' | 'later';
+export type EventKind =
+  | 'feeding'
+  | 'check'
+  | 'water'
+  | 'fault'
+  | 'count'
+  | 'boost'
+  | 'climate'
+  | 'move'
+  | 'note'
+  | 'photo'
+  | 'later';
 
 export type DerivedKind = 'plan' | 'place_day';
 

@@ -29,7 +29,13 @@ export interface Messages {
   'attention-sure': null;
   'attention-theirs': null;
   'attention-title': null;
-  'attention-values': { field: string | number; here: string | number; there: string | number; when: string | number; who: string | number };
+  'attention-values': {
+    field: string | number;
+    here: string | number;
+    there: string | number;
+    when: string | number;
+    who: string | number;
+  };
   'brood-any': null;
   'brood-any-by': { day: string | number };
   'brood-ask-by': { brood: string; day: string | number };
@@ -72,7 +78,13 @@ export interface Messages {
   'brood-line-stage-pupae': null;
   'brood-line-stage-small-larvae': null;
   'brood-line-stage-workers': null;
-  'brood-line-summary': { best: number; counts: string | number; day: string | number; high: string | number; low: string | number };
+  'brood-line-summary': {
+    best: number;
+    counts: string | number;
+    day: string | number;
+    high: string | number;
+    low: string | number;
+  };
   'brood-line-today': null;
   'brood-next': null;
   'brood-no-end': null;
@@ -236,8 +248,19 @@ export interface Messages {
   'climate-date-form-unix': null;
   'climate-dates': null;
   'climate-day': null;
-  'climate-degree-days': { name: string | number; since: string | number; sum: string | number; threshold: string | number };
-  'climate-degree-days-assumed': { name: string | number; percent: string | number; since: string | number; sum: string | number; threshold: string | number };
+  'climate-degree-days': {
+    name: string | number;
+    since: string | number;
+    sum: string | number;
+    threshold: string | number;
+  };
+  'climate-degree-days-assumed': {
+    name: string | number;
+    percent: string | number;
+    since: string | number;
+    sum: string | number;
+    threshold: string | number;
+  };
   'climate-file': null;
   'climate-file-hint': null;
   'climate-found': { from: string | number; rows: number; until: string | number };
@@ -1037,13 +1060,32 @@ export interface Messages {
   'notice-queenless': null;
   'notice-quiet-for': { days: number };
   'notice-quiet-look': null;
-  'notice-rest-after-first': { high_c: number; high_on: string | number; low_c: number; low_on: string | number; ramp_days: string | number };
-  'notice-rest-begins': { high: string | number; high_c: number; hours: string | number; low: string | number; low_c: number; ramp_days: string | number };
+  'notice-rest-after-first': {
+    high_c: number;
+    high_on: string | number;
+    low_c: number;
+    low_on: string | number;
+    ramp_days: string | number;
+  };
+  'notice-rest-begins': {
+    high: string | number;
+    high_c: number;
+    hours: string | number;
+    low: string | number;
+    low_c: number;
+    ramp_days: string | number;
+  };
   'notice-rest-begins-summer': { high: string | number; low: string | number };
   'notice-rest-by-sensor': { days: string | number; mean_c: number };
   'notice-rest-larvae-wait': { high: string | number; low: string | number };
   'notice-rest-may-end': { days: number };
-  'notice-rest-missed': { high_c: number; high_months: string | number; low_c: number; low_months: string | number; ramp_days: string | number };
+  'notice-rest-missed': {
+    high_c: number;
+    high_months: string | number;
+    low_c: number;
+    low_months: string | number;
+    ramp_days: string | number;
+  };
   'notice-rest-no-brood': null;
   'notice-rest-over': { days: number };
   'notice-rest-over-by-sensor': { cold: string | number; days: string | number; mean_c: number };
@@ -1284,7 +1326,12 @@ export interface Messages {
   'reason-larder-amount-unknown': null;
   'reason-larder-lasts': { days: string | number };
   'reason-larder-out': null;
-  'reason-larder-runs-out': { buy_by: string | number; early: string | number; lead: string | number; on: string | number };
+  'reason-larder-runs-out': {
+    buy_by: string | number;
+    early: string | number;
+    lead: string | number;
+    on: string | number;
+  };
   'reason-larder-spoils': { amount: string | number; on: string | number };
   'reason-last-fed': { days: number };
   'reason-lasts-too-short': { lasts: number; need: string | number };

@@ -1,15 +1,18 @@
 // Where a food comes from and what that means: the rules are data, from the catalogue.
 
-/** @typedef {import('../kinds.d.ts').Origin} Origin */
+/**
+ * @typedef {import('../kinds.d.ts').Origin} Origin
+ * @typedef {import('../kinds.d.ts').CatalogueRows} CatalogueRows
+ */
 
 /**
- * @param {Record<string, {verdict: string, hold_days?: number}>} origins
+ * @param {CatalogueRows['origins']} origins
  * @param {string} origin @param {{got_on: string | null, today: string}} days ISO dates
- * @returns {{verdict: string, reason_code: string, until: string | null}}
+ * @returns {{verdict: import('../kinds.d.ts').Verdict, reason_code: string, until: string | null}}
  */
 export function originVerdict(origins, origin, { got_on, today }) {
   const code = origins[origin] ? origin : 'unknown';
-  const rule = /** @type {{verdict: string, hold_days?: number}} */ (origins[code]);
+  const rule = /** @type {import('../kinds.d.ts').OriginRow} */ (origins[code]);
   if (rule.verdict !== 'hold') return { verdict: rule.verdict, reason_code: code, until: null };
   const until = new Date(`${got_on ?? today}T00:00:00Z`);
   until.setUTCDate(until.getUTCDate() + (rule.hold_days ?? 0));
@@ -19,13 +22,13 @@ export function originVerdict(origins, origin, { got_on, today }) {
 
 /**
  * Where a food usually comes from; server: care/catalogue, `Food`. What is caught has one origin.
- * @param {Record<string, {origin?: Origin, usual_origin?: Origin}>} foods @param {string} food @returns {Origin}
+ * @param {CatalogueRows['foods']} foods @param {string} food @returns {Origin}
  */
 export const usualOrigin = (foods, food) => foods[food]?.origin ?? foods[food]?.usual_origin ?? 'bought_or_bred';
 
 /**
  * The origins that a food can have: what is caught has one.
- * @param {Record<string, {origin?: string}>} foods @param {Record<string, unknown>} origins @param {string} food
+ * @param {CatalogueRows['foods']} foods @param {CatalogueRows['origins']} origins @param {string} food
  */
 export function originsOf(foods, origins, food) {
   const only = foods[food]?.origin;

@@ -8,15 +8,15 @@ import { DAY_MS, applyEvent, dueAtMs } from './gauges.js';
  * @typedef {import('./overlay.js').ShownRow<'plan'>} PlanRow
  * @typedef {import('./gauges.js').Gauge} Gauge
  * @typedef {import('../kinds.d.ts').Reason} Reason
- * @typedef {import('./catalogue.js').Need} Need
- * @typedef {import('./catalogue.js').What} What
+ * @typedef {import('../kinds.d.ts').Need} Need
+ * @typedef {import('../kinds.d.ts').What} What
  * @typedef {import('../kinds.d.ts').PlannedTask} PlannedTask
  * @typedef {{key: string, task_key: string, what: What, about: string, colony_id: string, need: Need,
  *   due_at_ms: number, urgent: boolean, gauge: Gauge | null, portion: PlannedTask['portion'],
  *   suggested: PlannedTask['suggested'], reasons: Reason[], cautions: Reason[], stand_in: PlannedTask['stand_in'],
  *   fault: string | null, group: 'now' | 'today' | 'next'}} Item
  * `key`: unique on the shelf; `task_key`: what a log carries that answers it, made of `what` and `about`
- * @typedef {Pick<import('./catalogue.js').Catalogue, 'foods' | 'faults' | 'tasks'>} Known
+ * @typedef {Pick<import('../kinds.d.ts').CatalogueRows, 'foods' | 'faults' | 'tasks'>} Known
  * @typedef {{items: Item[], done: EventRow[]}} Round
  * @typedef {import('./overlay.js').Fields<'fault'>} FaultFields
  */
@@ -212,7 +212,7 @@ function keys(plan, what, about) {
 /**
  * After how many hours what was given is taken out; server: care/feeding/removal.py.
  * @param {{food_code?: string | null, form?: string | null}} set of a feeding
- * @param {Record<string, import('./catalogue.js').Food>} foods
+ * @param {Record<string, import('../kinds.d.ts').FoodRow>} foods
  * @returns {number | undefined}
  */
 export function hoursToRemoval(set, foods) {

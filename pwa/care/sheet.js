@@ -6,7 +6,7 @@ import { forStandIn, hoursToRemoval } from './round.js';
 
 /**
  * @typedef {import('./round.js').Item} Item
- * @typedef {import('./catalogue.js').Food} Food
+ * @typedef {import('../kinds.d.ts').FoodRow} Food
  * @typedef {import('./overlay.js').EventRow} EventRow
  * @typedef {Item & {at_ms: number, first: boolean, foods: string[]}} SheetTask `first`: its steps are told here;
  *   `foods`: of what the leftovers are
@@ -20,7 +20,8 @@ const HOUR_MS = 3_600_000;
  * Each day of a pass, from today or its first day, whichever is later, to its last. What is overdue then stands on the
  * first of them, and nothing twice on one day. Every task is taken as done on its day, so the next follows from that.
  * @param {{items: Item[], events: Map<string, EventRow[]>, gauges: (colonyId: string) => import('./gauges.js').Gauge[],
- *   catalogue: Pick<import('./catalogue.js').Catalogue, 'foods' | 'again_days'>}} known `events` and `gauges` by colony
+ *   catalogue: Pick<import('../kinds.d.ts').CatalogueRows, 'foods' | 'again_days'>}} known
+ *   `events` and `gauges` by colony
  * @param {{colony_ids: string[], starts_on: string, ends_on: string}} given ISO days
  * @param {number} nowMs
  * @returns {SheetDay[]} none once the pass is over

@@ -16,12 +16,13 @@ export const dropWidthMm = (ul) => Math.cbrt((12 * ul) / Math.PI);
 
 /**
  * What one of a portion measures, in mm; null where nobody can say.
- * @param {Portion} portion @param {import('../care/catalogue.js').Catalogue} known
+ * @param {Portion} portion @param {import('../kinds.d.ts').CatalogueRows} known
  * @returns {{kind: 'drop' | 'prey', mm: number} | null}
  */
 export function sizeOf(portion, known) {
   if (portion.unit === 'drop' && known.drop_ul) return { kind: 'drop', mm: dropWidthMm(known.drop_ul) };
-  const range = portion.unit === 'piece' && known.foods[portion.food_code]?.size?.[portion.size_class ?? '']?.length_mm;
+  const { food_code, size_class } = portion;
+  const range = portion.unit === 'piece' && size_class && known.foods[food_code]?.size?.[size_class]?.length_mm;
   return range ? { kind: 'prey', mm: (range[0] + range[1]) / 2 } : null;
 }
 

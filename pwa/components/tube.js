@@ -5,7 +5,7 @@ import { catalogue } from '../signals/rows.js';
 import { html } from './html.js';
 import { labelled, say, sayOf } from '../words/say.js';
 
-/** @typedef {import('../care/catalogue.js').Need} Need */
+/** @typedef {import('../kinds.d.ts').Need} Need */
 
 /** The inside of the tube in the drawing's own units: where the fluid is when full, and when empty. */
 export const TOP = 22;

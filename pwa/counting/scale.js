@@ -24,7 +24,7 @@ const inside = (px) => Math.min(LONGEST_PX, Math.max(SHORTEST_PX, px));
 /**
  * How long workers of a colony are, in mm: the keeper's word, or the middle of the species' range.
  * @param {{worker_length_mm?: number | null, species_code?: string | null}} colony
- * @param {Record<string, {worker_mm?: [number, number]}>} species of the catalogue
+ * @param {import('../kinds.d.ts').CatalogueRows['species']} species
  * @returns {number | null} null where nobody says
  */
 export function workerMm(colony, species) {

@@ -72,7 +72,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
   const lots = rowsOf('lot').filter((lot) => !lot.set.finished_on && lot.set.food_code === food);
   const [lotId, setLotId] = useState(lots[0]?.id ?? '');
   const [origin, setOrigin] = useState(lots[0]?.set.origin ?? usualOrigin(foods, food));
-  /** @type {Partial<import('../care/catalogue.js').Food>} */
+  /** @type {Partial<import('../kinds.d.ts').FoodRow>} */
   const kind = foods[food] ?? {};
   const planned = task?.portion?.food_code === food ? task.portion : null;
   const poured = kind.unit === 'drop';

@@ -26,7 +26,7 @@ const CountNow = lazy(() => import('./pictures.js'), 'CountNow', 'counting');
 const MOST_WORKERS = 1_000_000;
 const MOST_QUEENS = 1_000;
 
-/** @typedef {import('../care/catalogue.js').Need} Need */
+/** @typedef {import('../kinds.d.ts').Need} Need */
 
 /** With which log a need is answered; what there is to say of a rest is a note. @param {Need} [need] */
 const kindOfNeed = (need) => (need === 'rest' ? 'note' : need && catalogue.value.needs[need]?.answered_by);

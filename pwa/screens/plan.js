@@ -22,7 +22,7 @@ const Brood = lazy(() => import('./brood.js'), 'Brood', 'charts');
 const USUAL_DAYS = 4;
 const LONGEST_DAYS = 60;
 
-/** @typedef {import('../care/catalogue.js').Need} Need */
+/** @typedef {import('../kinds.d.ts').Need} Need */
 
 /** Whether the keeper may give a need a rhythm of their own. @param {Need} need */
 const maySet = (need) => catalogue.value.needs[need]?.keeper_sets;

@@ -27,7 +27,7 @@ const CAN_WAIT_MS = 14 * HOUR_MS;
 
 /**
  * Until when this phone may put a need off: what cannot wait not for long, and a stand-in not beyond the pass.
- * @param {import('../care/catalogue.js').Need} need @returns {number} ms
+ * @param {import('../kinds.d.ts').Need} need @returns {number} ms
  */
 function latestMs(need) {
   const lastDay = session.value?.pass?.ends_on;

@@ -35,7 +35,7 @@ export const stored = signal(0);
 export const conflicts = signal([]);
 /**
  * What the server's tables say: species, foods, vessels, origins, needs and words.
- * @type {import('@preact/signals').Signal<import('../care/catalogue.js').Catalogue>}
+ * @type {import('@preact/signals').Signal<import('../kinds.d.ts').CatalogueRows>}
  */
 export const catalogue = signal(NO_CATALOGUE);
 

@@ -23,6 +23,8 @@ HEAD: Final = """\
 """
 NUMBERS: Final = ("NUMBER", "DEGREES", "DEGREES_APART", "VOLUME")
 """Functions of messages that take a number."""
+MOST: Final = 120
+"""Characters of a line, as everywhere."""
 PLURALS: Final = {"zero", "one", "two", "few", "many", "other"}
 
 
@@ -89,7 +91,7 @@ def message_types() -> str:
 
 
 def _blocks() -> Iterator[str]:
-    lines = [f"  '{path}': {_of(types)};" for path, types in sorted(told().items())]
+    lines = [_line(path, types) for path, types in sorted(told().items())]
     yield "\n".join(
         [
             "/** What each message is told; null where it is told nothing. */",
@@ -105,10 +107,13 @@ def _blocks() -> Iterator[str]:
     )
 
 
-def _of(types: dict[str, str]) -> str:
-    if not types:
-        return "null"
-    return "{ " + "; ".join(f"{name}: {type_ or 'string | number'}" for name, type_ in types.items()) + " }"
+def _line(path: str, types: dict[str, str]) -> str:
+    """Return what a message is told, each on a line of its own where one would be too long."""
+    each = [f"{name}: {type_ or 'string | number'}" for name, type_ in types.items()]
+    line = f"  '{path}': {{ {'; '.join(each)} }};" if each else f"  '{path}': null;"
+    if len(line) <= MOST:
+        return line
+    return "\n".join([f"  '{path}': {{", *(f"    {one};" for one in each), "  };"])
 
 
 if __name__ == "__main__":

@@ -1,4 +1,4 @@
-"""The phone's types of records, written from the registry by ``python -m tests.support.phone_types``.
+"""The phone's types of records and of the catalogue's rows, written by ``python -m tests.support.phone_types``.
 
 The file is for people and for the type checker; phones do not get it.
 """
@@ -7,17 +7,19 @@ from __future__ import annotations
 
 import dataclasses
 import inspect
+import re
 import types
 from collections.abc import Iterator, Mapping
 from pathlib import Path
 from typing import Any, Final, Literal, NotRequired, Union, get_args, get_origin, get_type_hints, is_typeddict
 
+from broodshelf.care.catalogue import rows
 from broodshelf.model import needs, tasks
 from broodshelf.model.kinds import KINDS, SERVER, FieldSpec, forms, plan, words
 
 PATH: Final = Path(__file__).parents[2] / "pwa" / "kinds.d.ts"
 HEAD: Final = """\
-// What a record of each kind and a row of each table holds, as server/broodshelf/model says.
+// What a record of each kind and a row of each table holds, as server/broodshelf/model and care/catalogue say.
 // Written by `python -m tests.support.phone_types`; a test fails when it is stale.
 """
 TAIL: Final = """
@@ -34,7 +36,7 @@ export type ChangeOf<K extends Kind = Kind> = { [k in K]: { kind: k; set: Partia
 """
 WORDS: Final = {
     get_args(each): name
-    for module in (words, needs, tasks)
+    for module in (words, needs, tasks, rows)
     for name, each in vars(module).items()
     if get_origin(each) is Literal
 }
@@ -51,23 +53,36 @@ PLAIN: Final = {
     Any: "unknown",
     type(None): "null",
 }
+MOST: Final = 120
+"""Characters of a line, as everywhere."""
 GROUPS: Final = {"register": "ThingKind", "event": "EventKind", "derived": "DerivedKind"}
 
 
 def phone_types() -> str:
     """Return the file as it has to be."""
-    return HEAD + "".join(f"\n{block}" for block in _blocks()) + TAIL
+    text = HEAD + "".join(f"\n{block}" for block in _blocks()) + TAIL
+    return "".join(map(_fitted, text.splitlines(keepends=True)))
+
+
+def _fitted(line: str) -> str:
+    """Return a line that says one of many words, with a word a line where it is too long."""
+    if len(line.rstrip()) <= MOST:
+        return line
+    indent = " " * (len(line) - len(line.lstrip()) + 2)
+    before, said = re.split("(?<=[=:]) ", line.rstrip(), maxsplit=1)
+    return f"{before}\n" + "".join(f"{indent}| {word}\n" for word in said.split(" | "))
 
 
 def _blocks() -> Iterator[str]:
     for name, form in TEXTS.items():
         yield f"/** {_first_line(form)} */\nexport type {name} = string;\n"
     yield "".join(f"export type {name} = {_union(each)};\n" for each, name in WORDS.items())
-    shapes = [each for each in vars(plan).values() if is_typeddict(each) and each.__module__ == plan.__name__]
-    for shape in shapes:
+    for shape in _shapes(plan):
         yield _suggested() if shape is plan.Suggested else _interface(shape, _shape_lines(shape))
     for row in ROWS:
         yield _interface(row, [f"{name}: {_of_hint(hint)};" for name, hint in get_type_hints(row).items()])
+    for shape in _shapes(rows):
+        yield _interface(shape, _shape_lines(shape))
     parts = dict.fromkeys(part for kind in KINDS.values() for part in kind.parts)
     for part in parts:
         kind = next(kind for kind in KINDS.values() if part in kind.parts)
@@ -77,6 +92,12 @@ def _blocks() -> Iterator[str]:
     yield f"export type Kind = {' | '.join(GROUPS.values())};\n"
     lines = [f"{kind.name}: {' & '.join(part.__name__ for part in kind.parts)};" for kind in KINDS.values()]
     yield _braces("/** The fields of a record by its kind. */\nexport interface FieldsOf", lines)
+
+
+def _shapes(module: types.ModuleType) -> list[type]:
+    return [
+        each for each in vars(module).values() if is_typeddict(each) and each.__module__ == module.__name__
+    ]
 
 
 def _suggested() -> str:
@@ -173,6 +194,8 @@ def _of_hint(hint: Any) -> str:
         return f"Array<{_of_hint(args[0])}>"
     if origin is tuple:
         return f"[{', '.join(map(_of_hint, args))}]"
+    if origin in (dict, Mapping) and get_origin(args[0]) is Literal:  # whoever asks may not find every word
+        return f"Partial<Record<{_of_hint(args[0])}, {_of_hint(args[1])}>>"
     if origin in (dict, Mapping):
         return f"Record<{_of_hint(args[0])}, {_of_hint(args[1])}>"
     return str(hint.__name__)

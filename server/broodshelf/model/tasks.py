@@ -76,7 +76,7 @@ TASKS: Final[Mapping[What, TaskRow]] = {
     "wake_up": _KEEPERS,
     "water_look": TaskRow(met_by="water"),
 }
-AGAIN_DAYS: Final[Mapping[Look, int]] = {"rest_air": 7, "rest_water": 14, "risk_look": 1, "water_look": 14}
+AGAIN_DAYS: Final[Mapping[What, int]] = {"rest_air": 7, "rest_water": 14, "risk_look": 1, "water_look": 14}
 """How long after a look it comes again, where no gauge says when (common practice, no source)."""
 SENSED: Final = frozenset(what for what, row in TASKS.items() if row.sensed)
 FOR_STAND_IN: Final = frozenset(what for what, row in TASKS.items() if row.stand_in)

@@ -3,139 +3,45 @@
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Mapping
-from dataclasses import asdict, dataclass, field
+from collections.abc import Mapping, Sequence
+from dataclasses import asdict
 from functools import cache
 from importlib import resources
-from typing import Any
+from typing import Any, TypeVar
 
-from ...model.kinds.words import Origin, ServedAs, SizeClass, Unit
-from ...model.needs import FAULTS, NEEDS, Need
+from ...model.kinds.words import SizeClass
+from ...model.needs import FAULTS, NEEDS
 from ...model.quantities import DROP_UL, Estimate
 from ...model.tasks import AGAIN_DAYS, TASKS
+from .rows import (
+    CatalogueRows,
+    CautionRow,
+    CompositionRow,
+    FoodRow,
+    OriginRow,
+    PreySizeRow,
+    SpeciesRow,
+    VesselRow,
+)
+from .shapes import Composition, Food, PreySize, Rest, Species, VesselKind
 
-
-@dataclass(frozen=True, slots=True)
-class Rest:
-    """A yearly rest: temperature and length, as a range (common practice, no source).
-
-    ``summer``: it takes the longest days instead of the darkest months.
-    """
-
-    low_c: float
-    high_c: float
-    low_months: float
-    high_months: float
-    summer: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class Species:
-    """What the plan needs to know of a species or group.
-
-    ``worker_mm``: shortest and longest worker; ``fresh_mg``: fresh mass of the smallest, usual and largest
-    worker (None: estimated from length); ``temp_c``: kept well between; ``yearly_clock``: slows down from late
-    summer even when kept warm; ``gamergates``: mated workers lay, so that a colony without a queen may be sound;
-    ``cautions``: codes beside the one for stings; ``sources``: where single fields come from, as far as they have
-    a source (``source_of`` answers for all); ``genus``: in lower case, for tables that go by it.
-    """
-
-    code: str | None
-    name: str
-    worker_mm: tuple[float, float]
-    guild: str
-    founding: str
-    majors: bool = False
-    climbs: bool = True
-    stings: bool = False
-    slow: bool = False
-    hunts_by_sight: bool = False
-    spins_cocoons: bool = False
-    rest: Rest | None = None
-    fresh_mg: tuple[float, float, float] | None = None
-    temp_c: tuple[float, float] | None = None
-    yearly_clock: bool = False
-    gamergates: bool = False
-    continents: frozenset[str] = frozenset()
-    cautions: tuple[str, ...] = ()
-    sources: Mapping[str, str] = field(default_factory=dict)
-    genus: str | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Composition:
-    """What 100 g of a food hold, in g and kcal; None where its source reports nothing, which is not 0."""
-
-    water_g: float | None = None
-    protein_g: float | None = None
-    fat_g: float | None = None
-    carbohydrate_g: float | None = None
-    fibre_g: float | None = None
-    sugars_g: float | None = None
-    ash_g: float | None = None
-    kcal: float | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class PreySize:
-    """A size class of a prey: shortest and longest in mm, fresh mass in mg, and what it is made of."""
-
-    code: SizeClass
-    length_mm: tuple[float, float]
-    mass_mg: Estimate
-    composition: Composition | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Food:
-    """A food: the need it serves, how it is offered, how long it may lie, and for which guilds.
-
-    ``sizes``: from small to large; ``leg_share``, ``slice_share``: mass of a leg and of a slice over that of the
-    body; ``feeder_h``: how long it stays in a closed feeder; ``keeps_days``: how long a lot keeps; ``source``: of the
-    composition; ``origin``: the only one that it can have, for what is caught; ``usual_origin``: the one that is taken
-    where nobody said another.
-    """
-
-    code: str
-    need: Need
-    unit: Unit
-    form: ServedAs
-    serves: frozenset[str]
-    remove_after_h: float | None = None
-    mass_mg: float | None = None
-    mass_source: str | None = None
-    keeps_days: float | None = None
-    composition: Composition | None = None
-    source: str | None = None
-    sizes: tuple[PreySize, ...] = ()
-    leg_share: float | None = None
-    origin: Origin | None = None
-    usual_origin: Origin = "bought_or_bred"
-    slice_share: float | None = None
-    feeder_h: float | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class VesselKind:
-    """A kind of vessel: its reservoir in mL and how many small workers it has room for.
-
-    ``kind``: tube, nest or outworld. Tubes have a bore, length and brimful volume; the others ``size_mm``,
-    inner length, width and height.
-    """
-
-    code: str
-    kind: str
-    reservoir_ml: float
-    room_workers: int
-    bore_mm: float | None = None
-    length_mm: float | None = None
-    volume_ml: float | None = None
-    size_mm: tuple[float, float, float] | None = None
-
-    @property
-    def tube(self) -> bool:
-        """Say whether this is a test tube, into which nothing live goes."""
-        return self.kind == "tube"
+__all__ = [
+    "Composition",
+    "Food",
+    "PreySize",
+    "Rest",
+    "Species",
+    "VesselKind",
+    "as_json",
+    "cautions",
+    "cautions_of",
+    "foods",
+    "origins",
+    "source_of",
+    "species",
+    "temperatures",
+    "vessels",
+]
 
 
 @cache
@@ -146,21 +52,48 @@ def _table(name: str) -> Mapping[str, Any]:
 @cache
 def species() -> Mapping[str, Species]:
     """Return the species by code."""
-    return {
-        code: Species(
-            code=code,
-            **{
-                **row,
-                "worker_mm": (float(row["worker_mm"][0]), float(row["worker_mm"][1])),
-                "rest": Rest(**row["rest"]) if "rest" in row else None,
-                "fresh_mg": tuple(map(float, row["fresh_mg"])) if "fresh_mg" in row else None,
-                "temp_c": tuple(row["temp_c"]) if "temp_c" in row else None,
-                "continents": frozenset(row["continents"]),
-                "cautions": tuple(row.get("cautions", ())),
-            },
-        )
-        for code, row in _table("species")["species"].items()
-    }
+    return {code: _species_of(code, row) for code, row in _species_rows().items()}
+
+
+def _species_rows() -> Mapping[str, SpeciesRow]:
+    rows: Mapping[str, SpeciesRow] = _table("species")["species"]
+    return rows
+
+
+def _species_of(code: str, row: SpeciesRow) -> Species:
+    rest, fresh_mg = row.get("rest"), row.get("fresh_mg")
+    return Species(
+        code=code,
+        name=row["name"],
+        worker_mm=_pair(row["worker_mm"]),
+        guild=row["guild"],
+        founding=row["founding"],
+        majors=row["majors"],
+        climbs=row["climbs"],
+        stings=row.get("stings", False),
+        slow=row.get("slow", False),
+        hunts_by_sight=row.get("hunts_by_sight", False),
+        spins_cocoons=row.get("spins_cocoons", False),
+        rest=Rest(**rest) if rest else None,
+        fresh_mg=_three(fresh_mg) if fresh_mg else None,
+        temp_c=(row["temp_c"][0], row["temp_c"][1]),
+        yearly_clock=row.get("yearly_clock", False),
+        gamergates=row.get("gamergates", False),
+        continents=frozenset(row["continents"]),
+        cautions=tuple(row.get("cautions", ())),
+        sources=row.get("sources", {}),
+        genus=row["genus"],
+    )
+
+
+def _pair(numbers: Sequence[float]) -> tuple[float, float]:
+    low, high = map(float, numbers)
+    return low, high
+
+
+def _three(numbers: Sequence[float]) -> tuple[float, float, float]:
+    low, middle, high = map(float, numbers)
+    return low, middle, high
 
 
 def source_of(kind: Species, field_name: str) -> str:
@@ -171,7 +104,7 @@ def source_of(kind: Species, field_name: str) -> str:
 
 def cautions_of(kind: Species) -> tuple[str, ...]:
     """Return the caution codes of a species: those its traits bring, then its own."""
-    by_trait = (code for code, row in _table("cautions")["caution"].items() if _has(kind, row.get("trait")))
+    by_trait = (code for code, row in cautions().items() if _has(kind, row.get("trait")))
     return (*by_trait, *kind.cautions)
 
 
@@ -182,57 +115,69 @@ def _has(kind: Species, trait: str | None) -> bool:
 @cache
 def foods() -> Mapping[str, Food]:
     """Return the foods by code."""
-    known = (
-        "need",
-        "unit",
-        "form",
-        "remove_after_h",
-        "mass_mg",
-        "mass_source",
-        "keeps_days",
-        "source",
-        "leg_share",
-        "origin",
-        "usual_origin",
-        "slice_share",
-        "feeder_h",
+    return {code: _food_of(code, row) for code, row in _food_rows().items()}
+
+
+def _food_rows() -> Mapping[str, FoodRow]:
+    rows: Mapping[str, FoodRow] = _table("foods")["food"]
+    return rows
+
+
+def _food_of(code: str, row: FoodRow) -> Food:
+    return Food(
+        code=code,
+        need=row["need"],
+        unit=row["unit"],
+        form=row["form"],
+        serves=frozenset(row["serves"]),
+        remove_after_h=row.get("remove_after_h"),
+        mass_mg=row.get("mass_mg"),
+        mass_source=row.get("mass_source"),
+        keeps_days=row.get("keeps_days"),
+        composition=_composition(row.get("composition")),
+        source=row.get("source"),
+        sizes=tuple(_prey_size(row, size, values) for size, values in row.get("size", {}).items()),
+        leg_share=row.get("leg_share"),
+        origin=row.get("origin"),
+        usual_origin=row.get("usual_origin", "bought_or_bred"),
+        slice_share=row.get("slice_share"),
+        feeder_h=row.get("feeder_h"),
     )
-    return {
-        code: Food(
-            code=code,
-            serves=frozenset(row["serves"]),
-            composition=_composition(row, "composition"),
-            sizes=tuple(_prey_size(row, size, values) for size, values in row.get("size", {}).items()),
-            **{k: row[k] for k in known if k in row},
-        )
-        for code, row in _table("foods")["food"].items()
-    }
 
 
-def _composition(row: Mapping[str, Any], key: str) -> Composition | None:
-    return Composition(**row[key]) if key in row else None
+def _composition(row: CompositionRow | None) -> Composition | None:
+    return None if row is None else Composition(**row)
 
 
-def _prey_size(row: Mapping[str, Any], code: SizeClass, values: Mapping[str, Any]) -> PreySize:
-    shortest, longest = values["length_mm"]
-    made_of = _composition(row, "nymph_composition" if values.get("nymph") else "composition")
-    return PreySize(
-        code, (float(shortest), float(longest)), Estimate(*map(float, values["mass_mg"])), made_of
-    )
+def _prey_size(row: FoodRow, code: SizeClass, values: PreySizeRow) -> PreySize:
+    made_of = row.get("nymph_composition") if values.get("nymph") else row.get("composition")
+    mass_mg = Estimate(*_three(values["mass_mg"]))
+    return PreySize(code, _pair(values["length_mm"]), mass_mg, _composition(made_of))
 
 
 @cache
 def vessels() -> Mapping[str, VesselKind]:
     """Return the kinds of vessels by code."""
-    known = ("kind", "reservoir_ml", "room_workers", "bore_mm", "length_mm", "volume_ml")
-    return {
-        code: VesselKind(
-            code=code,
-            size_mm=tuple(row["size_mm"]) if "size_mm" in row else None,
-            **{name: row[name] for name in known if name in row},
-        )
-        for code, row in _table("vessels")["vessel"].items()
-    }
+    return {code: _vessel_of(code, row) for code, row in _vessel_rows().items()}
+
+
+def _vessel_rows() -> Mapping[str, VesselRow]:
+    rows: Mapping[str, VesselRow] = _table("vessels")["vessel"]
+    return rows
+
+
+def _vessel_of(code: str, row: VesselRow) -> VesselKind:
+    size_mm = row.get("size_mm")
+    return VesselKind(
+        code=code,
+        kind=row["kind"],
+        reservoir_ml=row["reservoir_ml"],
+        room_workers=row["room_workers"],
+        bore_mm=row.get("bore_mm"),
+        length_mm=row.get("length_mm"),
+        volume_ml=row.get("volume_ml"),
+        size_mm=(size_mm[0], size_mm[1], size_mm[2]) if size_mm else None,
+    )
 
 
 def temperatures() -> Mapping[str, Any]:
@@ -240,25 +185,25 @@ def temperatures() -> Mapping[str, Any]:
     return _table("temperatures")
 
 
-def cautions() -> Mapping[str, Mapping[str, str]]:
+def cautions() -> Mapping[str, CautionRow]:
     """Return the cautions by code: the trait that brings each, if one does, and its source."""
-    rules: Mapping[str, Mapping[str, str]] = _table("cautions")["caution"]
+    rules: Mapping[str, CautionRow] = _table("cautions")["caution"]
     return rules
 
 
-def origins() -> Mapping[str, Mapping[str, Any]]:
+def origins() -> Mapping[str, OriginRow]:
     """Return the rule for each origin: ``verdict`` and, for a hold, ``hold_days``."""
-    rules: Mapping[str, Mapping[str, Any]] = _table("origins")["origin"]
+    rules: Mapping[str, OriginRow] = _table("origins")["origin"]
     return rules
 
 
-def as_json() -> dict[str, Any]:
+def as_json() -> CatalogueRows:
     """Return everything that the phone needs, ready for JSON."""
     return {
-        "species": _table("species")["species"],
+        "species": _species_rows(),
         "default_source": _table("species")["default_source"],
-        "foods": _table("foods")["food"],
-        "vessels": _table("vessels")["vessel"],
+        "foods": _food_rows(),
+        "vessels": _vessel_rows(),
         "cautions": cautions(),
         "origins": origins(),
         "needs": _rows(NEEDS),
@@ -269,5 +214,8 @@ def as_json() -> dict[str, Any]:
     }
 
 
-def _rows(table: Mapping[Any, Any]) -> dict[str, Any]:
+Code = TypeVar("Code")
+
+
+def _rows(table: Mapping[Code, Any]) -> Mapping[Code, Any]:
     return {code: asdict(row) for code, row in table.items()}

@@ -7,11 +7,9 @@ from __future__ import annotations
 
 import datetime as dt
 from dataclasses import dataclass
-from typing import Literal
 
 from ..catalogue import origins
-
-Verdict = Literal["fine", "wash", "wait", "hold", "refuse"]
+from ..catalogue.rows import Verdict
 
 
 @dataclass(frozen=True, slots=True)
