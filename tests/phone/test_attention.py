@@ -2,21 +2,19 @@
 
 from __future__ import annotations
 
-import re
-
 import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim, worker_ready
 from tests.phone.test_story import go, online_again, pair
-from tests.support.words import text
+from tests.support.words import like, text
 
 pytestmark = pytest.mark.browser
 
 
 def rename(page, name):
-    page.get_by_role("button", name="Change").click()
-    page.get_by_role("textbox", name="Name", exact=True).fill(name)
-    page.get_by_role("button", name="Save").click()
+    page.get_by_role("button", name=text("colony-change")).click()
+    page.get_by_role("textbox", name=text("colony-form-name"), exact=True).fill(name)
+    page.get_by_role("button", name=text("colony-form-save")).click()
     expect(page.get_by_role("heading", name=name, exact=True)).to_be_visible()
 
 
@@ -28,7 +26,7 @@ def test_two_phones_that_renamed_one_colony_see_it_and_can_bring_theirs_back(pho
     for page in (mine, other):
         go(page, server, "#/shelf")
         page.get_by_role("link", name="Amber").click()
-        expect(page.get_by_role("button", name="Change")).to_be_visible()
+        expect(page.get_by_role("button", name=text("colony-change"))).to_be_visible()
     mine.context.set_offline(True)
     rename(mine, "Mine")
     rename(other, "Theirs, later")
@@ -36,8 +34,8 @@ def test_two_phones_that_renamed_one_colony_see_it_and_can_bring_theirs_back(pho
     mine.context.set_offline(False)
     mine.evaluate("() => window.dispatchEvent(new Event('online'))")
     mine.get_by_role("link", name=text("saving-attention", count=1)).click()
-    card = mine.get_by_role("article").filter(has_text="changed on two phones")
-    expect(card).to_contain_text("The other one was later and stands.")
+    card = mine.get_by_role("article").filter(has_text=text("attention-met", name="Theirs, later"))
+    expect(card).to_contain_text(text("attention-theirs"))
     expect(card).to_contain_text("Mira “Theirs, later”")
     card.get_by_role("button", name=text("attention-bring")).click()
     expect(mine.get_by_text(text("saving-synced"))).to_be_visible()
@@ -63,7 +61,7 @@ def test_a_refused_log_is_shown_with_its_reason_mended_and_sent(phone, server):
     page.context.set_offline(False)
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
     page.get_by_role("link", name=text("saving-attention", count=1)).click()
-    expect(page.get_by_text("A number from 0 to 1,000.")).to_be_visible()
+    expect(page.get_by_text(text("refused-number", low=0, high=1000))).to_be_visible()
     page.get_by_label(text("history-field-queens")).fill("1")
     page.get_by_role("button", name=text("attention-mend")).click()
 
@@ -114,7 +112,7 @@ def test_what_a_nudge_opens_begins_with_its_one_tap(phone, server):
     claim(page, server)
     page.goto(f"{server.url}/#/round?nudge=019dd000-0000-7000-8000-000000000001")
     first = page.get_by_role("main").locator("button, a").first
-    expect(first).to_have_text(re.compile("^All [0-9]+ done as suggested$"))
+    expect(first).to_have_text(like("round-all"))
     first.click()
-    expect(page.get_by_role("region", name="Done").get_by_role("listitem")).not_to_have_count(0)
-    expect(first).not_to_have_text(re.compile("done as suggested", re.IGNORECASE))
+    expect(page.get_by_role("region", name=text("round-done")).get_by_role("listitem")).not_to_have_count(0)
+    expect(first).not_to_have_text(like("round-all", colony="Amber"))

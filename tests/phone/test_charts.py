@@ -10,7 +10,7 @@ import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim
 from tests.phone.test_story import go
-from tests.support.words import text
+from tests.support.words import beginning, drops_of_sugar_water, like, text
 
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
@@ -41,14 +41,14 @@ def test_growth_is_drawn_from_the_counts_with_the_same_figures_in_a_table_and_as
     )
     go(page, server, f"#/colony/{colony_id}")
     page.get_by_text(text("colony-charts")).click()
-    expect(page.get_by_role("img", name="Growth. Workers counted: from 8 to 21.")).to_be_visible()
+    expect(page.get_by_role("img", name=text("chart-growth-words", first=8, last=21))).to_be_visible()
     page.get_by_text(text("part-table")).click()
     cells = page.get_by_role("cell").all_inner_texts()
     with page.expect_download() as download:
         page.get_by_role("button", name=text("chart-share")).click()
     picture = Path(download.value.path()).read_bytes()
 
-    assert cells[1::2][:3] == ["Few", "21", "13"]
+    assert cells[1::2][:3] == [text("event-coarse-few"), "21", "13"]
     assert picture.startswith(PNG) and len(picture) > 5_000
 
 
@@ -62,12 +62,16 @@ def test_the_growth_to_come_is_drawn_with_its_range(phone, server):
     log_counts(page, colony_id, counts)
     go(page, server, f"#/colony/{colony_id}")
     page.get_by_text(text("colony-charts")).click()
-    chart = page.get_by_role("img", name="Growth. Workers counted: from 30 to 53. At this pace about")
+    growth = f"{text('chart-growth-words', first=30, last=53)} {beginning('chart-growth-ahead')}"
+    chart = page.get_by_role("img", name=growth)
     expect(chart).to_be_visible()
 
     expect(chart.locator("path.band")).to_have_count(1)
     words = chart.get_attribute("aria-label") or ""
-    best, low, high = map(int, re.findall(r"about (\d+) by .*, likely (\d+) to (\d+)", words)[0])
+    ahead = text(
+        "chart-growth-ahead", best=r"(?P<best>\d+)", day=".*", low=r"(?P<low>\d+)", high=r"(?P<high>\d+)"
+    )
+    best, low, high = (int(re.search(ahead, words)[which]) for which in ("best", "low", "high"))
     assert 30 < low < best < high < 200  # how far depends on the season of the day on which this runs
 
 
@@ -80,16 +84,16 @@ def test_the_keeper_sees_a_pass_as_the_stand_in_will_and_can_print_it(phone, ser
     keeper.get_by_label(text("handover-know")).fill("The flies are in the fridge door.")
     keeper.get_by_role("button", name=text("handover-go")).click()
     keeper.get_by_role("button", name=text("handover-preview")).click()
-    sheet = keeper.get_by_role("dialog", name="As Grandpa sees it")
-    expect(sheet).to_contain_text("Today: 2 things, about 4 minutes")
+    sheet = keeper.get_by_role("dialog", name=text("handover-preview-title", who="Grandpa"))
+    expect(sheet).to_contain_text(text("stand-in-today", count=2, minutes=4))
     expect(sheet).to_contain_text("The flies are in the fridge door.")
-    keeper.get_by_role("button", name="Close").click()
-    keeper.get_by_role("link", name="Print the sheet").click()
+    keeper.get_by_role("button", name=text("frame-close")).click()
+    keeper.get_by_role("link", name=text("handover-print")).click()
 
-    expect(keeper.get_by_role("heading", name="Looking after the shelf: Grandpa")).to_be_visible()
+    expect(keeper.get_by_role("heading", name=text("paper-sheet", who="Grandpa"))).to_be_visible()
     # a sheet of days: a colony that takes a drop every six days may be fed twice within the pass
     first_day = keeper.get_by_role("region").first
-    expect(first_day.get_by_role("cell", name="1 drop of sugar water")).to_be_visible()
+    expect(first_day.get_by_role("cell", name=drops_of_sugar_water(1))).to_be_visible()
 
 
 def test_a_food_caught_outdoors_is_held_in_the_larder_with_its_days(phone, server):
@@ -98,27 +102,29 @@ def test_a_food_caught_outdoors_is_held_in_the_larder_with_its_days(phone, serve
     go(page, server, "#/larder")
     page.get_by_role("button", name=text("larder-add")).click()
     page.locator("select[name=food]").select_option("cricket")
-    page.get_by_label("Where it comes from").select_option("wild_web_spider")
+    page.get_by_label(text("larder-origin")).select_option("wild_web_spider")
     page.get_by_role("button", name=text("larder-go")).click()
     # two days of hold: origins.toml, common practice
-    expect(page.get_by_role("article").filter(has_text="Cricket")).to_contain_text("2 more days")
+    expect(page.get_by_role("article").filter(has_text=text("food-cricket"))).to_contain_text(
+        like("larder-held", days=2)
+    )
     page.get_by_role("button", name=text("larder-add")).click()
     page.locator("select[name=food]").select_option("mealworm")
     page.get_by_label(text("measure-ask-piece")).fill("a few")
     page.get_by_role("button", name=text("larder-go")).click()
-    expect(page.get_by_role("alert")).to_have_text("Type a number.")
+    expect(page.get_by_role("alert")).to_have_text(text("larder-no-amount"))
     page.get_by_label(text("measure-ask-piece")).fill("12")
     page.get_by_role("button", name=text("larder-go")).click()
-    expect(page.get_by_role("article").filter(has_text="Mealworm")).to_be_visible()
+    expect(page.get_by_role("article").filter(has_text=text("food-mealworm"))).to_be_visible()
     amounts = page.evaluate(
         "async () => (await import(`/static/${document.body.dataset.build}/signals/rows.js`))"
         ".rowsOf('lot').map(({ set }) => [set.amount, set.unit])"
     )
     assert [12, "piece"] in amounts
     page.get_by_role("button", name=text("larder-add")).click()
-    page.get_by_label("Where it comes from").select_option("home_cockroach")
+    page.get_by_label(text("larder-origin")).select_option("home_cockroach")
 
-    expect(page.get_by_role("alert")).to_have_text("This does not go into the larder.")
+    expect(page.get_by_role("alert")).to_have_text(text("larder-refused"))
     expect(page.get_by_role("button", name=text("larder-go"))).to_have_count(0)
 
 
@@ -128,7 +134,9 @@ def test_sugar_water_is_mixed_by_weight(phone, server):
     claim(page, server)
     go(page, server, "#/larder")
     page.get_by_role("button", name=text("larder-mix")).click()
-    expect(page.get_by_text("Stir 10 g of sugar into 30 mL of warm water")).to_be_visible()
+    expect(page.get_by_text(like("larder-recipe", sugar_g=10, water_ml=30))).to_be_visible()
     page.get_by_role("button", name=text("larder-batch")).click()
 
-    expect(page.get_by_role("article").filter(has_text="sugar water 25 %")).to_contain_text("7 more days")
+    expect(
+        page.get_by_role("article").filter(has_text=text("larder-batch-name", percent=25))
+    ).to_contain_text(text("larder-left", days=7))

@@ -13,7 +13,7 @@ from tests.phone.test_story import go, online_again
 from tests.phone.test_told import wait_synced
 from tests.support.kept_shelf import KeptShelf, kept_shelf
 from tests.support.server import Server
-from tests.support.words import text
+from tests.support.words import first_count, text
 
 from broodshelf.model.gauges import HOUR_MS
 
@@ -36,10 +36,12 @@ CHANGE = """async ([text, set]) => {
   const row = (await openStore().snapshot()).rows.find((each) => each.set.text === text);
   await keep(row.kind, set, row.id);
 }"""
-LINES = """() => [...document.querySelectorAll('[aria-label=Diary] .words')].map((each) => each.textContent)
-  .filter((words) => words !== 'Counted: Few workers, larvae: some')"""
+DIARY = f"[aria-label={text('colony-diary')}]"
+FIRST_COUNT = first_count()
+LINES = f"""() => [...document.querySelectorAll('{DIARY} .words')].map((each) => each.textContent)
+  .filter((words) => words !== '{FIRST_COUNT}')"""
 """Without what the colony was said to have when it was added."""
-ALL_READ = """() => [...document.querySelectorAll('[aria-label=Diary] > button, [aria-label=Diary] > [style*=height]')]
+ALL_READ = f"""() => [...document.querySelectorAll('{DIARY} > button, {DIARY} > [style*=height]')]
   .map((each) => each.getBoundingClientRect())
   .every((box) => box.top >= innerHeight || box.bottom < 0)"""
 """Nothing in view waits to be read: neither the end of the last page nor the empty space of another."""
@@ -247,11 +249,11 @@ def test_a_kind_is_shown_alone(phone, long_server):
         }""",
         [colony_id, iso(WHEN[5])],
     )
-    page.get_by_role("combobox", name=text("diary-kind")).select_option("Count")
-    expect(page.get_by_text("Counted: 12 workers")).to_be_visible()
+    page.get_by_role("combobox", name=text("diary-kind")).select_option(text("event-kind-count"))
+    expect(page.get_by_text(text("event-counted", seen=text("event-workers", count=12)))).to_be_visible()
 
-    assert page.evaluate(LINES) == ["Counted: 12 workers"]
-    page.get_by_role("combobox", name=text("diary-kind")).select_option("Feeding")
+    assert page.evaluate(LINES) == [text("event-counted", seen=text("event-workers", count=12))]
+    page.get_by_role("combobox", name=text("diary-kind")).select_option(text("event-kind-feeding"))
     expect(page.get_by_text(text("diary-none"))).to_be_visible()
 
 
@@ -262,5 +264,5 @@ def test_a_diary_holds_one_colony_alone(phone, long_server):
     go(page, long_server, "#/colony/new")
     add_colony(page, "Birch")
 
-    expect(page.get_by_text("Counted: Few workers, larvae: some")).to_be_visible()
+    expect(page.get_by_text(FIRST_COUNT)).to_be_visible()
     assert page.evaluate(LINES) == []

@@ -19,13 +19,15 @@ def test_a_keeper_reads_under_house_what_happened_at_the_doors_and_a_wrong_code_
     go(mine, server, "#/settings")
     mine.get_by_label(text("house-new-phone")).fill("BBBB-BBBB")
     mine.get_by_role("button", name=text("house-look-up"), exact=True).click()
-    expect(mine.get_by_text("No phone shows this code now")).to_be_visible()
+    expect(mine.get_by_text(text("problem-pairing-unknown"))).to_be_visible()
     go(mine, server, "#/round")
     go(mine, server, "#/settings")
     doors = mine.get_by_role("region", name=text("house-doors-title"))
 
     expect(doors.get_by_role("listitem")).to_have_count(3)
-    expect(doors.get_by_role("listitem").first).to_contain_text("1 wrong code for a new phone, typed by Mira")
+    expect(doors.get_by_role("listitem").first).to_contain_text(
+        text("house-door-wrong-codes", where="pairing", count=1, who="Mira")
+    )
     expect(doors.get_by_role("listitem").nth(1)).to_contain_text("for Mira")
 
 

@@ -28,7 +28,7 @@ def test_a_phone_whose_storage_was_emptied_comes_back_in_by_itself_and_says_what
     page.goto(f"{server.url}/#/shelf")
 
     expect(page.get_by_role("link", name="Amber").first).to_be_visible()
-    lost = page.get_by_role("alert").filter(has_text="not sent before is lost")
+    lost = page.get_by_role("alert").filter(has_text=text("frame-banner-emptied"))
     expect(lost).to_be_visible()
     page.reload()
     expect(lost).to_be_visible()  # until somebody has read it

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim, open_colony
-from tests.support.words import text
+from tests.support.words import capital, like, text
 
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
@@ -18,28 +18,34 @@ def test_a_feeder_is_checked_by_its_level_and_a_tinted_lot_asks_where_the_colour
     page.get_by_role("group", name=text("larder-tint")).get_by_role(
         "button", name=text("measure-tint-blue")
     ).click()
-    expect(page.get_by_text("a blue food colour without carmine")).to_be_visible()
-    page.get_by_role("button", name="Keep this batch").click()
-    expect(page.get_by_text("Blue · 36 mL")).to_be_visible()
+    expect(page.get_by_text(text("larder-tint-why"))).to_be_visible()
+    page.get_by_role("button", name=text("larder-batch")).click()
+    expect(page.get_by_text(f"{text('measure-tint-blue')} · 36 mL")).to_be_visible()
 
     open_colony(page, server, "Amber")
-    page.get_by_role("button", name="Feeding", exact=True).click()
+    page.get_by_role("button", name=text("event-kind-feeding"), exact=True).click()
     sheet = page.get_by_role("dialog")
-    sheet.get_by_role("group", name="Food").get_by_role("button", name=text("reckon-sugar-water")).click()
+    sheet.get_by_role("group", name=text("log-food")).get_by_role(
+        "button", name=text("reckon-sugar-water")
+    ).click()
     sheet.get_by_role("group", name=text("log-offered-in")).get_by_role(
         "button", name=text("log-vessel-feeder")
     ).click()
     sheet.get_by_role("button", name=text("log-go")).click()
     diary = page.get_by_role("region", name=text("colony-diary"))
-    expect(diary.get_by_text("1 mL of sugar water, in a feeder")).to_be_visible()
+    sugar_water = text("portion-ml", n=1, food=text("food-sugar-water.of"))
+    in_feeder = text("portion-with-form", portion=sugar_water, form=text("form-feeder"))
+    expect(diary.get_by_text(in_feeder)).to_be_visible()
 
     page.get_by_role("button", name=text("event-kind-check"), exact=True).click()
-    sheet.get_by_role("group", name="Where the colour shows").get_by_role("button", name="In gasters").click()
+    sheet.get_by_role("group", name=text("log-colour-seen")).get_by_role(
+        "button", name=text("event-colour-seen-gasters")
+    ).click()
     sheet.get_by_role("group", name=text("log-feeder-level")).get_by_role(
         "button", name=text("event-reading-half")
     ).click()
 
-    expect(diary.get_by_text("Feeder: ½")).to_be_visible()
+    expect(diary.get_by_text(text("event-feeder", level=text("event-reading-half")))).to_be_visible()
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
 
@@ -48,11 +54,13 @@ def test_a_lot_of_crickets_carries_its_size(phone, server):
     claim(page, server)
     page.goto(f"{server.url}/#/larder")
     page.get_by_role("button", name=text("larder-add")).click()
-    page.locator("select[name=food]").select_option(label="Cricket")
-    page.get_by_role("group", name="Size").get_by_role("button", name="Medium").click()
+    page.locator("select[name=food]").select_option(label=capital(text("food-cricket")))
+    page.get_by_role("group", name=text("larder-size")).get_by_role(
+        "button", name=text("size-medium")
+    ).click()
     page.get_by_role("button", name=text("larder-go")).click()
 
-    expect(page.get_by_text("medium · bought or bred for feeding")).to_be_visible()
+    expect(page.get_by_text(f"{text('size-medium')} · {text('origin-bought-or-bred')}")).to_be_visible()
 
 
 def test_a_phone_that_measures_in_fluid_ounces_types_and_steps_in_them_and_stores_ml(phone, server):
@@ -64,20 +72,24 @@ def test_a_phone_that_measures_in_fluid_ounces_types_and_steps_in_them_and_store
     volumes.get_by_role("button", name=text("measure-fl-oz")).click()
     page.goto(f"{server.url}/#/larder")
     page.get_by_role("button", name=text("larder-mix")).click()
-    expect(page.get_by_role("group", name=text("larder-water"))).to_contain_text("1fl oz of water")
-    expect(page.get_by_text("9.8 g of sugar into 1 fl oz (29.57 mL) of warm water")).to_be_visible()
+    expect(page.get_by_role("group", name=text("larder-water"))).to_contain_text(
+        f"1{text('larder-of-water', unit=text('measure-fl-oz'))}"
+    )
+    expect(
+        page.get_by_text(like("larder-recipe", sugar_g=9.8, water_ml="1 fl oz (29.57 mL)"))
+    ).to_be_visible()
     page.get_by_role("button", name=text("larder-batch")).click()
-    batch = page.get_by_role("article").filter(has_text="sugar water 25 %")
+    batch = page.get_by_role("article").filter(has_text=text("larder-batch-name", percent=25))
     expect(batch).to_contain_text("1.2 fl oz (36 mL)")
     batch.get_by_role("button", name=text("larder-left-now")).click()
     left = page.get_by_label(text("measure-ask-fl-oz"))
     expect(left).to_have_value("1.22")
-    page.get_by_role("button", name="Save").click()
+    page.get_by_role("button", name=text("colony-form-save")).click()
     expect(page.get_by_role("dialog")).to_have_count(0)
     assert lots(page) == [[36, "ml"]], "a field that nobody touched keeps what was stored"
     batch.get_by_role("button", name=text("larder-left-now")).click()
     left.fill("0.5")
-    page.get_by_role("button", name="Save").click()
+    page.get_by_role("button", name=text("colony-form-save")).click()
     expect(batch).to_contain_text("0.5 fl oz (14.79 mL)")
     assert lots(page) == [[14.79, "ml"]]
 

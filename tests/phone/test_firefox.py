@@ -11,7 +11,7 @@ import pytest
 from tests.support.browser_push import BrowserPush
 from tests.support.firefox import Phone
 from tests.support.server import Server
-from tests.support.words import text
+from tests.support.words import like, text
 
 pytestmark = [pytest.mark.browser, pytest.mark.long]
 
@@ -41,7 +41,7 @@ def claim(browser: Phone, server: Server) -> None:
     browser.press(text("start-claim-it"))
     browser.type("name", "Amber")
     browser.press(text("colony-form-add"))
-    browser.shows("The plan")
+    browser.shows(text("welcome-plan"))
     browser.shows(text("saving-synced"))
 
 
@@ -55,7 +55,7 @@ def test_a_test_nudge_reaches_firefox_and_its_worker_says_so(service, nudging, f
         browser.shows(text("phone-nudges-tested-heard"))
         shown = browser.until(f"{NOTIFICATIONS}.then((all) => all.length && all)")
 
-        assert shown[0]["title"] == "Nudges work on this phone"
+        assert shown[0]["title"] == text("nudge-test-title")
         sent = {name.lower(): value for name, value in service.taken[0].items()}
         assert sent["content-encoding"] == "aes128gcm"
         assert sent["authorization"].startswith("vapid ")
@@ -103,13 +103,13 @@ def test_what_is_due_at_the_care_hour_is_told_once_and_not_again_when_it_was_don
 
         browser.offline(True)
         browser.js("(location.hash = '#/round?nudge=1')")
-        browser.until(
-            "[...document.querySelectorAll('button')].some((b) => b.innerText.includes('done as suggested'))"
+        told = json.dumps(like("round-all", colony="Amber").pattern)
+        all_done = (
+            f"[...document.querySelectorAll('button')].find((b) => RegExp({told}, 'i').test(b.innerText))"
         )
-        browser.js(
-            "[...document.querySelectorAll('button')].find((b) => b.innerText.includes('done as suggested')).click()"
-        )
-        browser.shows("saved on this phone")
+        browser.until(f"Boolean({all_done})")
+        browser.js(f"{all_done}.click()")
+        browser.shows(text("saving-saved"))
         browser.offline(False)
         browser.js("window.dispatchEvent(new Event('online'))")
         browser.shows(text("saving-synced"))

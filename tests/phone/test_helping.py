@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from typing import Any
 
 import pytest
@@ -10,7 +9,7 @@ from playwright.sync_api import Page, Route, expect
 from tests.phone.conftest import claim
 from tests.phone.test_story import go
 from tests.support.server import Server
-from tests.support.words import text
+from tests.support.words import any_of, text
 
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
@@ -46,19 +45,19 @@ def test_the_first_button_of_a_nest_move_is_that_a_nest_was_offered(phone, serve
     page = phone()
     crowded_tube(page, server, FULL)
     go(page, server, "#/round")
-    task = page.get_by_role("article").filter(has_text="Offer a new nest")
-    expect(task.locator(".actions button").first).to_have_text("New nest offered")
-    task.get_by_role("button", name="New nest offered").click()
+    task = page.get_by_role("article").filter(has_text=text("todo-room"))
+    expect(task.locator(".actions button").first).to_have_text(text("round-offered"))
+    task.get_by_role("button", name=text("round-offered")).click()
 
     expect(task).to_have_count(0)
-    expect(page.get_by_role("region", name="Done")).to_contain_text("New nest offered")
+    expect(page.get_by_role("region", name=text("round-done"))).to_contain_text(text("round-offered"))
 
 
 def test_a_stand_in_sees_to_the_water_step_by_step_and_is_asked_for_no_nest(phone, server):
     keeper = phone()
     crowded_tube(keeper, server, LOW)
     go(keeper, server, "#/round")
-    expect(keeper.get_by_text("Lay the new tube or nest mouth to mouth")).to_have_count(1)
+    expect(keeper.get_by_text(text("reason-move-beside"))).to_have_count(1)
     link = link_of_a_pass(keeper, server)
 
     guest = phone()
@@ -66,15 +65,15 @@ def test_a_stand_in_sees_to_the_water_step_by_step_and_is_asked_for_no_nest(phon
     guest.get_by_role("button", name=text("start-open-pass")).click()
     expect(guest.get_by_role("heading", name="Amber")).to_be_visible()
     expect(guest.get_by_text(text("todo-room"))).to_have_count(0)
-    expect(guest.get_by_text(re.compile("new tube|Tap them"))).to_have_count(0)
-    water = guest.get_by_role("article").filter(has_text="See to the water")
-    expect(water.get_by_text("Leave the tube where it lies")).to_be_visible()
-    expect(water.get_by_text("Find the white plug inside the tube.")).to_be_visible()
+    expect(guest.get_by_text(any_of(text("reason-move-beside"), text("reason-move-force")))).to_have_count(0)
+    water = guest.get_by_role("article").filter(has_text=text("todo-water"))
+    expect(water.get_by_text(text("reason-tube-step-still"))).to_be_visible()
+    expect(water.get_by_text(text("reason-tube-step-find"))).to_be_visible()
     water.get_by_role("button", name=text("stand-in-looked")).click()
     expect(water).to_have_count(0)  # looked at: what it needs now is the keeper's
     guest.get_by_role("button", name=text("event-kind-fault")).click()
     sheet = guest.get_by_role("dialog")
-    expect(sheet.get_by_text("Call, and say what you see.")).to_be_visible()
+    expect(sheet.get_by_text(text("reason-helper-call"))).to_be_visible()
 
 
 def test_a_phone_that_opens_a_pass_does_not_wait_for_the_sync_of_the_keeper_that_it_was(phone, server):
@@ -115,18 +114,18 @@ def test_a_keepers_hint_and_picture_stand_above_steps_that_are_drawn_and_what_fa
     crowded_tube(keeper, server, FULL)
     go(keeper, server, "#/shelf")
     keeper.get_by_role("link", name="Amber").first.click()
-    keeper.get_by_role("button", name="Change").click()
+    keeper.get_by_role("button", name=text("colony-change")).click()
     keeper.get_by_text(text("stand-in-hint"), exact=True).first.click()
     keeper.get_by_role("textbox", name=text("stand-in-hint")).fill(HINT)
     keeper.get_by_label(text("stand-in-hint-picture")).set_input_files(picture)
-    keeper.get_by_role("button", name="Save").click()
+    keeper.get_by_role("button", name=text("colony-form-save")).click()
     expect(keeper.get_by_text(text("saving-synced"))).to_be_visible()
     link = link_of_a_pass(keeper, server)
 
     guest = phone()
     guest.goto(link)
     guest.get_by_role("button", name=text("start-open-pass")).click()
-    sugar = guest.get_by_role("article").filter(has_text="sugar water")
+    sugar = guest.get_by_role("article").filter(has_text=text("food-sugar-water"))
     expect(sugar.get_by_text(HINT)).to_be_visible()
     shown = sugar.get_by_role("img", name=text("stand-in-hint-picture"))
     expect(shown).to_be_visible()

@@ -10,7 +10,7 @@ from playwright.sync_api import Page, Playwright, expect
 from tests.phone.conftest import claim, worker_ready
 from tests.phone.test_story import go
 from tests.support.chromium import ARGUMENTS, CHROMIUM
-from tests.support.words import text
+from tests.support.words import labelled, text
 
 pytestmark = pytest.mark.browser
 
@@ -48,13 +48,13 @@ def test_a_code_typed_without_a_connection_opens_that_colonys_log(phone, server)
     go(page, server, "#/at")
     page.get_by_label(text("label-typed")).fill(f" {code[:2].lower()}-{code[2:].lower()} ")
     page.get_by_role("button", name=text("label-open")).click()
-    expect(page.get_by_role("dialog", name="Feeding: Amber")).to_be_visible()
+    expect(page.get_by_role("dialog", name=labelled(text("event-kind-feeding"), "Amber"))).to_be_visible()
     page.get_by_role("button", name=text("log-go")).click()
 
     expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     expect(
         page.get_by_role("region", name=text("colony-diary")).get_by_role("listitem").first
-    ).to_contain_text("by Mira")
+    ).to_contain_text(text("round-by", who="Mira"))
 
 
 def test_a_code_of_another_shelf_says_so_and_opens_nothing(phone, server):
@@ -88,6 +88,6 @@ def test_a_label_before_the_camera_opens_that_colonys_log_without_a_connection(
         go(page, server, "#/at")
         page.get_by_role("button", name=text("label-start")).click()
 
-        expect(page.get_by_role("dialog", name="Feeding: Amber")).to_be_visible()
+        expect(page.get_by_role("dialog", name=labelled(text("event-kind-feeding"), "Amber"))).to_be_visible()
     finally:
         browser.close()

@@ -109,7 +109,7 @@ def full_shelf(page: Page, server) -> None:
     expect(page.locator("main .task").first).to_be_visible()
     page.evaluate(SEE_ALL)
     expect(page.get_by_role("region", name=text("round-next"))).to_be_visible()
-    expect(page.get_by_role("region", name="Done", exact=True)).to_be_visible()
+    expect(page.get_by_role("region", name=text("round-done"), exact=True)).to_be_visible()
 
 
 def test_a_tap_on_a_task_draws_only_the_tasks_of_its_colony_anew(phone, server):
@@ -227,7 +227,7 @@ def test_where_no_server_is_heard_the_taps_of_some_seconds_are_one_try(phone, se
     full_shelf(page, server)
     done = page.locator("main .task .actions .main").first
     done.click()
-    expect(page.get_by_text("No connection")).to_be_visible()
+    expect(page.get_by_text(text("saving-offline"))).to_be_visible()
     tries: list[str] = []
     page.on("requestfailed", lambda request: tries.append(request.url))
     page.clock.install()

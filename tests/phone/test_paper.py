@@ -2,21 +2,26 @@
 
 from __future__ import annotations
 
-import re
-
 import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.test_ahead import days_on
 from tests.phone.test_helping import crowded_tube
 from tests.phone.test_story import go
 from tests.support.server import Server
-from tests.support.words import text
+from tests.support.words import any_of, labelled, like, text
 
 from broodshelf.languages import say as say_in
 
 pytestmark = [pytest.mark.browser, pytest.mark.without_worker]
 
 LEAK = {"kind": "fault", "days": 1, "fault": "leak"}
+
+
+def small_crickets(count: int) -> str:
+    """Return a serving of so many small crickets, killed and cut."""
+    cricket = text("food-cricket.counted", n=count)
+    portion = text("portion-piece-sized", n=count, size=text("size-small"), food=cricket)
+    return text("portion-with-form", portion=portion, form=text("form-cut"))
 
 
 def begin_pass(page: Page, server: Server, who: str) -> None:
@@ -30,12 +35,12 @@ def begin_pass(page: Page, server: Server, who: str) -> None:
 def test_the_sheet_of_a_pass_tells_each_of_its_days_repeats_included_and_a_leak_by_its_name(phone, server):
     page = phone()
     begin_pass(page, server, "Grandpa")
-    page.get_by_label("First day").fill(days_on(page, 0))
-    page.get_by_label("Last day").fill(days_on(page, 8))
+    page.get_by_label(text("handover-first")).fill(days_on(page, 0))
+    page.get_by_label(text("handover-last")).fill(days_on(page, 8))
     page.get_by_role("button", name=text("handover-go")).click()
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
-    page.get_by_role("link", name="Print the sheet").click()
-    expect(page.get_by_role("heading", name="Looking after the shelf: Grandpa")).to_be_visible()
+    page.get_by_role("link", name=text("handover-print")).click()
+    expect(page.get_by_role("heading", name=text("paper-sheet", who="Grandpa"))).to_be_visible()
     how = page.get_by_role("region", name=text("stand-in-how"))
     days = page.get_by_role("region")
     for other in ("paper-colonies", "stand-in-how"):
@@ -46,20 +51,22 @@ def test_the_sheet_of_a_pass_tells_each_of_its_days_repeats_included_and_a_leak_
         "() => new Date().toLocaleDateString([], {weekday: 'long', day: 'numeric', month: 'long'})"
     )
     expect(days.first.get_by_role("heading")).to_have_text(today)
-    leak = page.get_by_role("row").filter(has_text="Leaking reservoir")
+    leak = page.get_by_role("row").filter(has_text=text("fault-leak"))
     expect(leak).to_have_count(1)
-    expect(days.first).to_contain_text("Leaking reservoir")
-    expect(how).to_contain_text("Call, and say what you see.")
-    expect(how).to_contain_text("lay kitchen paper around it")
-    prey = how.locator(".way").filter(has_text="small cricket, killed and cut")
+    expect(days.first).to_contain_text(text("fault-leak"))
+    expect(how).to_contain_text(text("reason-helper-call"))
+    expect(how).to_contain_text(text("reason-helper-wet"))
+    prey = how.locator(".way").filter(has_text=any_of(*(small_crickets(n) for n in range(1, 10))))
     expect(prey.locator("svg.drawing")).to_have_count(5)
     piece = prey.get_by_role("img", name=text("paper-prey-of", mm=6.5))
     assert round(piece.bounding_box()["width"]) == round(30 * 96 / 25.4), "a ruler of 30 mm, as CSS prints it"
-    expect(page.get_by_text(re.compile("See to the water|Offer a new nest"))).to_have_count(0)
-    sugar = days.filter(has=page.get_by_role("cell", name=re.compile("^[0-9.]+ .*sugar water, ")))
+    expect(page.get_by_text(any_of(text("todo-water"), text("todo-room")))).to_have_count(0)
+    servings = (like(f"portion-{unit}", food=text("food-sugar-water.of")) for unit in ("drop", "ml"))
+    sugar = days.filter(has=page.get_by_role("cell", name=any_of(*servings)))
     assert sugar.count() >= 2
-    expect(days.first).to_contain_text("sugar water")
-    expect(page.get_by_role("cell", name="Take the leftovers out: cricket").first).to_be_visible()
+    expect(days.first).to_contain_text(text("food-sugar-water"))
+    leftovers = labelled(text("todo-leftovers"), text("food-cricket"))
+    expect(page.get_by_role("cell", name=leftovers).first).to_be_visible()
 
 
 def test_the_sheet_of_a_pass_is_printed_in_the_language_of_whoever_gets_it(phone, server):
@@ -89,4 +96,4 @@ def test_a_stand_in_reads_a_leak_by_its_name(phone, server):
     keeper.get_by_role("button", name=text("handover-preview")).click()
 
     preview = keeper.get_by_role("dialog")  # not to be touched, so by its element alone
-    expect(preview.locator("article").filter(has_text="Leaking reservoir")).to_be_visible()
+    expect(preview.locator("article").filter(has_text=text("fault-leak"))).to_be_visible()
