@@ -16,7 +16,7 @@ import pytest
 from tests.support.firefox import Firefox
 from tests.support.server import Server
 from tests.support.webkit import webkit
-from tests.support.words import text
+from tests.support.words import beginning, capital, text
 
 pytestmark = [
     pytest.mark.browser,
@@ -130,7 +130,7 @@ class Walk:
         self.press(button)
         self.until("document.querySelector('dialog[open] h2, dialog[open] h1')", f"no sheet for {button}")
         self.fits(button)
-        for act in acts or ("Close",):
+        for act in acts or (text("frame-close"),):
             self.press(act)
         self.until("!document.querySelector('dialog[open]')", f"the sheet of {button} stays")
 
@@ -154,36 +154,36 @@ def begin(walk: Walk, server: Server) -> str:
     walk.fill("species", "Lasius niger")
     walk.fits("a new colony")
     walk.press(text("colony-form-add"))
-    walk.shows("The plan")
+    walk.shows(text("welcome-plan"))
     walk.shows(text("saving-synced"))
     walk.fits("welcome")
     return str(walk.page.js("location.hash.split('/')[2]"))
 
 
 def the_round(walk: Walk, colony: str) -> None:
-    walk.visit("#/round", "The round")
-    walk.sheet("Several at once")
-    walk.sheet("Later:")
-    walk.press("Done")
-    walk.shows("1 of ")
-    walk.visit("#/shelf", "The shelf")
+    walk.visit("#/round", text("round-title"))
+    walk.sheet(text("round-many"))
+    walk.sheet(beginning("part-labelled", label=text("round-later")))
+    walk.press(text("round-done-short"))
+    walk.shows(beginning("round-progress", part=1))
+    walk.visit("#/shelf", text("shelf-title"))
 
 
 def the_colony(walk: Walk, colony: str) -> None:
     walk.visit(f"#/colony/{colony}", "Amber")
-    walk.sheet("Feeding", "Log the feeding")
-    for kind in ("Water", "Check", "Something is wrong", "Note", "Nest move"):
-        walk.sheet(kind)
-    walk.sheet("Count", "Some", "Log the count")
+    walk.sheet(text("event-kind-feeding"), text("log-go"))
+    for kind in ("water", "check", "fault", "note", "move"):
+        walk.sheet(text(f"event-kind-{kind}"))
+    walk.sheet(text("event-kind-count"), text("event-coarse-some"), text("log-count"))
     walk.shows(text("saving-synced"))
-    walk.sheet("Its history")
+    walk.sheet(text("colony-past"))
     walk.press(text("tasting-title"))
-    for food in ("Cricket", "Mealworm", "Start the tasting"):
+    for food in (capital(text("food-cricket")), capital(text("food-mealworm")), text("tasting-go")):
         walk.press(food)
-    walk.shows("Next: ")
+    walk.shows(beginning("tasting-next"))
     walk.press(text("colony-charts"))
     walk.fits("charts and tasting")
-    walk.press("Change")
+    walk.press(text("colony-change"))
     walk.until("document.querySelector('main form [name=name]')", "no form to change the colony")
     walk.fits("the colony, changed")
 
@@ -238,27 +238,27 @@ def a_picture(walk: Walk, colony: str) -> None:
     walk.page.js("(() => { document.querySelector('.photo-button').click(); return true; })()")
     walk.press(text("counting-open"))
     walk.until("top().querySelector('.dot-sum strong')", "nothing was looked for")
-    assert walk.page.js("document.querySelector('.dot-sum').innerText") == "6 workers"
+    assert walk.page.js("document.querySelector('.dot-sum').innerText") == text("event-workers", count=6)
     walk.fits("counting on a picture")
     walk.press(text("counting-keep"))
     walk.shows(text("counting-kept"))
-    walk.press("Close")
+    walk.press(text("frame-close"))
 
 
 def the_larder(walk: Walk, colony: str) -> None:
-    walk.visit("#/larder", "The larder")
-    walk.sheet("Add a food", "Add it")
-    walk.shows("Used up")
-    walk.sheet("Mix sugar water")
-    walk.visit("#/reckon", "Calculators")
-    walk.visit("#/reckon/prey", "Prey for a colony")
+    walk.visit("#/larder", text("larder-title"))
+    walk.sheet(text("larder-add"), text("larder-go"))
+    walk.shows(text("larder-used"))
+    walk.sheet(text("larder-mix"))
+    walk.visit("#/reckon", text("calculator-title"))
+    walk.visit("#/reckon/prey", text("reckon-prey"))
     walk.press(text("calculator-go"))
-    walk.until("document.querySelector('section[aria-label=\"What comes out\"]')", "no result")
+    walk.until(f"document.querySelector('section[aria-label=\"{text('calculator-result')}\"]')", "no result")
     walk.fits("what comes out")
 
 
 def handing_over(walk: Walk, colony: str) -> None:
-    walk.visit("#/handover", "Hand over")
+    walk.visit("#/handover", text("handover-title"))
     walk.press(text("holiday-go"))
     walk.shows(text("holiday-travel"))
     walk.fill("name", "Grandpa")
@@ -266,31 +266,31 @@ def handing_over(walk: Walk, colony: str) -> None:
     walk.press(text("handover-go"))
     walk.shows("Grandpa")
     walk.press(text("handover-make-link"))
-    walk.shows("It is shown once.")
+    walk.shows(text("handover-link-once"))
     walk.fits("a pass with its link")
 
 
 def the_house(walk: Walk, colony: str) -> None:
-    walk.visit("#/settings", "The house")
+    walk.visit("#/settings", text("house-title"))
     walk.shows(text("phone-nudges-title"))
-    walk.visit("#/places", "Places")
+    walk.visit("#/places", text("place-title"))
     walk.press(text("place-add"))
     walk.fill("name", "Cabinet")
-    walk.press("Save")
+    walk.press(text("colony-form-save"))
     walk.press(text("place-reading"))
     walk.fill("temperature", "24")
     walk.press(text("place-log"))
     walk.shows(text("saving-synced"))
-    walk.visit("#/gone", "What went")
-    walk.visit("#/look", "How it looks")
-    walk.visit("#/attention", "For your attention")
+    walk.visit("#/gone", text("history-gone-title"))
+    walk.visit("#/look", text("look-title"))
+    walk.visit("#/attention", text("attention-title"))
 
 
 def paper_and_labels(walk: Walk, colony: str) -> None:
-    walk.visit("#/labels", "Tube labels")
+    walk.visit("#/labels", text("label-title"))
     walk.until("document.querySelector('.labels svg')", "no label is drawn")
-    walk.visit("#/at", "Scan a label")
-    walk.visit(f"#/paper/{colony}", "Record of Amber")
+    walk.visit("#/at", text("label-scan-title"))
+    walk.visit(f"#/paper/{colony}", text("paper-record", name="Amber"))
 
 
 def the_stand_in(walk: Walk, link: str) -> None:

@@ -24,7 +24,7 @@ ASKS = "() => Number(localStorage.getItem('asks'))"
 
 @pytest.mark.parametrize(
     ("granted", "words"),
-    [("true", "The browser has promised to keep the data."), ("false", "The browser may clear data")],
+    [("true", text("house-kept")), ("false", text("house-not-kept"))],
     ids=["granted", "refused"],
 )
 def test_the_browser_is_asked_once_after_the_first_log_and_house_shows_the_answer(
@@ -41,7 +41,7 @@ def test_the_browser_is_asked_once_after_the_first_log_and_house_shows_the_answe
     add_colony(page, "Amber")  # with its first count
     assert page.evaluate(ASKS) == 1
     go(page, new_server, "#/round")
-    done = page.get_by_role("region", name="Done").get_by_role("listitem")
+    done = page.get_by_role("region", name=text("round-done")).get_by_role("listitem")
     page.get_by_role("button", name=text("round-as-suggested")).first.click()
     expect(done).to_have_count(2)  # the count and a feeding: it is on the disk before the page goes
     page.reload()
@@ -61,7 +61,7 @@ def test_a_browser_that_cannot_be_asked_saves_all_the_same_and_house_says_so(pho
     claim(page, server)
     go(page, server, "#/round")
     page.get_by_role("button", name=text("round-as-suggested")).first.click()
-    expect(page.get_by_role("region", name="Done").get_by_role("listitem")).to_have_count(2)
+    expect(page.get_by_role("region", name=text("round-done")).get_by_role("listitem")).to_have_count(2)
     go(page, server, "#/settings")
 
-    expect(page.get_by_text("The browser may clear data")).to_be_visible()
+    expect(page.get_by_text(text("house-not-kept"))).to_be_visible()

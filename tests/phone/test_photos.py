@@ -68,6 +68,6 @@ def test_a_file_that_is_no_picture_is_said_and_logs_nothing(phone, server, tmp_p
     (tmp_path / "broken.jpg").write_bytes(b"not a picture")
     page.get_by_label(text("photo-take")).set_input_files(tmp_path / "broken.jpg")
 
-    expect(page.get_by_text("This picture could not be read.")).to_be_visible()
+    expect(page.get_by_text(text("photo-unreadable"))).to_be_visible()
     expect(page.get_by_role("region", name=text("photo-title")).locator("img")).to_have_count(0)
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()

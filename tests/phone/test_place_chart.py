@@ -13,7 +13,7 @@ from tests.phone.test_charts import log_counts
 from tests.phone.test_places import add_place
 from tests.phone.test_story import go
 from tests.support.server import Server
-from tests.support.words import text
+from tests.support.words import beginning, like, text
 
 pytestmark = pytest.mark.browser
 
@@ -49,9 +49,9 @@ def move_into_cabinet(page: Page, server: Server) -> None:
     add_place(page, server, "Cabinet", "25")
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     open_colony(page, server)
-    page.get_by_role("button", name="Change").click()
+    page.get_by_role("button", name=text("colony-change")).click()
     page.get_by_role("combobox", name=text("place-stands")).select_option("Cabinet")
-    page.get_by_role("button", name="Save").click()
+    page.get_by_role("button", name=text("colony-form-save")).click()
 
 
 def wait_for_days(page: Page) -> None:
@@ -80,20 +80,24 @@ def test_a_place_is_drawn_from_its_days_with_what_suits_its_colony_and_a_table(p
     measure(page, server, days=10)
     wait_for_days(page)
     open_chart(page, server)
-    chart = page.get_by_role("img", name="Temperature.")
+    chart = page.get_by_role("img", name=beginning("climate-temperature"))
     expect(chart).to_be_visible()
     page.get_by_text(text("part-table")).click()
     rows = [row.replace("\xa0", " ") for row in page.get_by_role("row").all_inner_texts()]
     told = (chart.get_attribute("aria-label") or "").replace("\xa0", " ")
 
-    assert "20 °C to 31 °C" in told
-    expect(page.get_by_text("The strip behind: what suits all who live here")).to_be_visible()
-    assert any("measured" in row and "31 °C" in row for row in rows)
-    assert any("assumed" in row and "25 °C" in row for row in rows)
+    assert text("climate-summary", mean="?", low="20 °C", high="31 °C").partition("?")[2] in told
+    expect(page.get_by_text(like("climate-comfort"))).to_be_visible()
+    assert any(text("climate-basis-measured") in row and "31 °C" in row for row in rows)
+    assert any(text("climate-basis-assumed") in row and "25 °C" in row for row in rows)
     page.get_by_role("button", name=text("climate-humidity")).click()
-    expect(page.get_by_role("img", name="Humidity. 48 % on average")).to_be_visible()
+    expect(
+        page.get_by_role(
+            "img", name=f"{text('climate-humidity')}. {beginning('climate-summary', mean='48 %')}"
+        )
+    ).to_be_visible()
     page.get_by_role("button", name=text("climate-span-of-year")).click()
-    expect(page.get_by_role("columnheader", name="Week of")).to_be_visible()
+    expect(page.get_by_role("columnheader", name=text("climate-week"))).to_be_visible()
 
 
 @pytest.mark.without_worker
@@ -111,10 +115,10 @@ def test_the_growth_of_a_colony_has_the_warmth_of_its_place_behind_it(phone, ser
     go(page, server, f"#/colony/{colony_id}")
     page.get_by_text(text("colony-charts")).click()
 
-    chart = page.get_by_role("img", name="Growth. Workers counted: from 20 to 24.")
+    chart = page.get_by_role("img", name=text("chart-growth-words", first=20, last=24))
     expect(chart.locator("path.trough")).to_have_count(1)
     told = (chart.get_attribute("aria-label") or "").replace("\xa0", " ")
-    assert "The shape behind: how warm its place was as measured, 23 °C to 25.5 °C" in told
+    assert text("chart-behind", low="23 °C", high="25.5 °C") in told
 
 
 @pytest.mark.without_worker
@@ -124,12 +128,14 @@ def test_without_a_sensor_a_place_shows_what_is_set_as_assumed(phone, server):
     add_place(page, server, "Cabinet", "25")
     open_chart(page, server)
 
-    chart = page.get_by_role("img", name="Temperature. 25 °C on average")
+    chart = page.get_by_role(
+        "img", name=f"{text('climate-temperature')}. {beginning('climate-summary', mean='25 °C')}"
+    )
     expect(chart).to_be_visible()
     expect(chart.locator("path.guess")).to_have_count(1)
     expect(chart.locator("path.band")).to_have_count(0)
     page.get_by_role("button", name=text("climate-humidity")).click()
-    expect(page.get_by_text("Nothing was measured or logged here")).to_be_visible()
+    expect(page.get_by_text(text("climate-nothing"))).to_be_visible()
 
 
 @pytest.mark.without_worker
@@ -142,18 +148,20 @@ def test_a_file_of_a_sensor_is_looked_at_and_taken_in_and_saved_again(phone, ser
     table.write_text(
         "Taken at;Degrees;Damp\n05.01.2026 12:00;21,5;40\n05.01.2026 12:30;22,5;42\nsoon;20;40\n"
     )
-    page.get_by_role("button", name="Sensors").click()
+    page.get_by_role("button", name=text("place-sensors")).click()
     page.get_by_role("button", name=text("sensor-file")).click()
     page.get_by_label(text("climate-file")).set_input_files(table)
     page.get_by_label(text("climate-humidity-column")).select_option("Damp")
     page.get_by_role("button", name=text("climate-date-form-dmy")).click()
     page.get_by_role("button", name=text("climate-look")).click()
-    seen = page.get_by_role("status").filter(has_text="2 readings")
-    expect(seen).to_contain_text("From 21.5 °C to 22.5 °C.")
-    expect(seen).to_contain_text("1 hour, all of them new.")
-    expect(seen).to_contain_text("Line 4: “soon” is no time as chosen")
+    seen = page.get_by_role("status").filter(has_text=like("climate-found", rows=2))
+    expect(seen).to_contain_text(text("climate-range", low="21.5 °C", high="22.5 °C"))
+    expect(seen).to_contain_text(text("climate-new-hours-all", hours=1))
+    expect(seen).to_contain_text(
+        text("climate-bad-line", line=4, why=text("problem-row-no-time", cell="soon"))
+    )
     page.get_by_role("button", name=text("climate-take")).click()
-    expect(page.get_by_text("Taken in: 1 hour.")).to_be_visible()
+    expect(page.get_by_text(text("climate-taken", hours=1))).to_be_visible()
     with page.expect_download() as download:
         page.get_by_role("link", name=text("climate-give-out")).click()
     saved = download.value.path().read_text().splitlines()

@@ -8,7 +8,7 @@ from tests.phone.conftest import add_colony, claim, open_colony
 from tests.phone.test_story import go
 from tests.phone.test_told import run, wait_synced
 from tests.support.server import Server
-from tests.support.words import text
+from tests.support.words import beginning, drops_of_sugar_water, labelled, like, text
 
 from broodshelf.model.needs import FOOD_NEEDS
 
@@ -36,14 +36,14 @@ def two_colonies(page: Page, server: Server) -> None:
 def test_several_colonies_are_fed_at_once_and_taken_back_at_once(phone, server):
     page = phone()
     two_colonies(page, server)
-    page.get_by_role("button", name="Several at once").click()
-    page.get_by_role("button", name="Log it for 2 colonies").click()
-    done = page.get_by_role("region", name="Done")
-    expect(done.get_by_text("1 drop of sugar water")).to_have_count(2)
-    expect(page.get_by_role("img", name="2 of 4 done")).to_be_visible()
+    page.get_by_role("button", name=text("round-many")).click()
+    page.get_by_role("button", name=text("several-go", count=2)).click()
+    done = page.get_by_role("region", name=text("round-done"))
+    expect(done.get_by_text(drops_of_sugar_water(1))).to_have_count(2)
+    expect(page.get_by_role("img", name=text("round-progress", part=2, whole=4))).to_be_visible()
     page.get_by_role("status").get_by_role("button", name=text("round-undo")).click()
 
-    expect(done.get_by_text("1 drop of sugar water")).to_have_count(0)
+    expect(done.get_by_text(drops_of_sugar_water(1))).to_have_count(0)
 
 
 def test_all_that_is_eaten_can_be_given_to_several_also_leaves(phone, server):
@@ -94,11 +94,15 @@ def expect_badge(page: Page, due: int) -> None:
 def test_a_colony_left_out_of_several_gets_nothing(phone, server):
     page = phone()
     two_colonies(page, server)
-    page.get_by_role("button", name="Several at once").click()
+    page.get_by_role("button", name=text("round-many")).click()
     page.get_by_role("button", name="Birch:").click()
-    page.get_by_role("button", name="Log it for 1 colony").click()
+    page.get_by_role("button", name=text("several-go", count=1)).click()
 
-    fed = page.get_by_role("region", name="Done").get_by_role("listitem").filter(has_text="sugar water")
+    fed = (
+        page.get_by_role("region", name=text("round-done"))
+        .get_by_role("listitem")
+        .filter(has_text=text("food-sugar-water"))
+    )
     expect(fed).to_have_count(1)
     expect(fed).to_contain_text("Amber")
 
@@ -109,15 +113,15 @@ def test_a_task_put_off_to_tomorrow_leaves_now_and_one_skipped_keeps_its_reason(
     go(page, server, "#/round")
     now = page.get_by_role("region", name=text("round-now"), exact=True)
     expect(now.get_by_role("article")).to_have_count(2)
-    now.get_by_role("button", name="Later: 1 drop of sugar water").click()
+    now.get_by_role("button", name=labelled(text("round-later"), drops_of_sugar_water(1))).click()
     page.get_by_role("button", name=text("later-tomorrow")).click()
     expect(now.get_by_role("article")).to_have_count(1)
-    now.get_by_role("button", name="Later:").click()
+    now.get_by_role("button", name=beginning("part-labelled", label=text("round-later"))).click()
     page.get_by_role("button", name=text("later-why-still-food")).click()
     page.get_by_role("button", name=text("later-go")).click()
 
     expect(now).to_have_count(0)
-    expect(page.get_by_text("Nothing until")).to_be_visible()
+    expect(page.get_by_text(like("round-next-at"))).to_be_visible()
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     assert sorted(str(each.get("why")) for each in outbox_and_rows(page, "later")) == ["None", "still food"]
 
@@ -126,42 +130,46 @@ def test_the_keepers_own_interval_rules_over_the_plan_until_it_is_cleared(phone,
     page = phone()
     claim(page, server)
     open_colony(page, server)
-    plan = page.get_by_role("region", name="The plan")
-    plan.get_by_text("Sugar: ").click()
+    plan = page.get_by_role("region", name=text("colony-plan"))
+    plan.get_by_text(beginning("part-labelled", label=text("need-sugar"))).click()
     plan.get_by_role("button", name=text("plan-set")).first.click()
-    plan.get_by_role("button", name="Your own interval: more").click()
+    plan.get_by_role("button", name=text("part-more", label=text("plan-own"))).click()
     plan.get_by_role("button", name=text("plan-keep")).click()
-    expect(plan.get_by_text("You set this to every 5 days.").first).to_be_visible()
+    expect(plan.get_by_text(text("plan-every", days=5)).first).to_be_visible()
     plan.get_by_role("button", name=text("plan-clear")).click()
 
-    expect(plan.get_by_text("You set this to every 5 days.")).to_have_count(0)
+    expect(plan.get_by_text(text("plan-every", days=5))).to_have_count(0)
 
 
 def test_the_keepers_own_days_and_a_pause_rule_over_the_plan_until_they_are_cleared(phone, server):
     page = phone()
     claim(page, server)
     open_colony(page, server)
-    plan = page.get_by_role("region", name="The plan")
-    plan.locator("summary", has_text="Sugar").click()
+    plan = page.get_by_role("region", name=text("colony-plan"))
+    plan.locator("summary", has_text=text("need-sugar")).click()
     plan.get_by_role("button", name=text("plan-rhythm-open")).first.click()
     sheet = page.get_by_role("dialog")
     for day in ("Monday", "Thursday"):
         sheet.get_by_role("button", name=day).click()
     sheet.get_by_label(text("plan-rhythm-hour")).fill("18:30")
-    sheet.get_by_role("button", name="Save").click()
-    expect(plan.get_by_text("Monday, Thursday at 18:30")).to_be_visible()
+    sheet.get_by_role("button", name=text("colony-form-save")).click()
+    expect(plan.get_by_text(text("plan-rhythm-at", days="Monday, Thursday", hour="18:30"))).to_be_visible()
     expect(plan.get_by_text(text("reason-interval-chosen"))).to_be_visible()
     plan.get_by_role("button", name=text("plan-rhythm-open")).first.click()
     sheet.get_by_label(text("plan-rhythm-until")).fill("2099-03-01")
-    sheet.get_by_role("button", name="Save").click()
-    expect(plan.get_by_text("Sugar: Paused until")).to_be_visible()
-    expect(plan.locator("summary", has_text="Sugar")).to_have_count(0)
+    sheet.get_by_role("button", name=text("colony-form-save")).click()
+    expect(
+        plan.get_by_text(
+            like("part-labelled", label=text("need-sugar"), value=beginning("plan-rhythm-paused"))
+        )
+    ).to_be_visible()
+    expect(plan.locator("summary", has_text=text("need-sugar"))).to_have_count(0)
     rule = outbox_and_rows(page, "rule")[0]
     assert (rule["need"], rule["weekdays"], rule["at"]) == ("sugar", [0, 3], "18:30")
-    plan.locator("div.card", has_text="Sugar").get_by_role("button").click()
+    plan.locator("div.card", has_text=text("need-sugar")).get_by_role("button").click()
     sheet.get_by_role("button", name=text("plan-clear")).click()
 
-    expect(plan.locator("summary", has_text="Sugar")).to_be_visible()
+    expect(plan.locator("summary", has_text=text("need-sugar"))).to_be_visible()
     assert outbox_and_rows(page, "rule") == []
 
 
@@ -169,10 +177,12 @@ def test_a_water_level_typed_in_mm_is_logged_in_mm(phone, server):
     page = phone()
     claim(page, server)
     open_colony(page, server)
-    page.get_by_role("button", name="Water", exact=True).click()
+    page.get_by_role("button", name=text("event-kind-water"), exact=True).click()
     page.get_by_label(text("log-mm")).fill("37,5")
     page.get_by_role("button", name=text("log-read")).click()
-    expect(page.get_by_role("region", name=text("colony-diary"))).to_contain_text("Water read: 37.5 mm")
+    expect(page.get_by_role("region", name=text("colony-diary"))).to_contain_text(
+        text("event-read-mm", mm=37.5)
+    )
 
     assert [each["level_mm"] for each in outbox_and_rows(page, "water")] == [37.5]
 
@@ -181,26 +191,26 @@ def test_the_level_follows_a_finger_on_the_drawn_tube(phone, server):
     page = phone()
     claim(page, server)
     open_colony(page, server)
-    page.get_by_role("button", name="Water", exact=True).click()
+    page.get_by_role("button", name=text("event-kind-water"), exact=True).click()
     level = page.get_by_role("slider", name=text("log-level"))
     box = level.bounding_box()
     assert box
     page.mouse.move(box["x"] + box["width"] / 2, box["y"] + box["height"] * 0.2)
     page.mouse.down()
-    expect(level).to_have_attribute("aria-valuetext", "Full")
+    expect(level).to_have_attribute("aria-valuetext", text("event-reading-full"))
     page.mouse.move(box["x"] + box["width"] / 2, box["y"] + box["height"] * 0.9, steps=5)
     page.mouse.up()
 
-    expect(level).to_have_attribute("aria-valuetext", "Empty")
+    expect(level).to_have_attribute("aria-valuetext", text("event-reading-empty"))
 
 
 def test_a_refused_origin_stops_the_feeding_but_what_happened_can_be_logged(phone, server):
     page = phone()
     claim(page, server)
     open_colony(page, server)
-    page.get_by_role("button", name="Feeding", exact=True).click()
-    page.get_by_label("Where it comes from").select_option("home_cockroach")
-    expect(page.get_by_role("alert")).to_contain_text("Do not offer this.")
+    page.get_by_role("button", name=text("event-kind-feeding"), exact=True).click()
+    page.get_by_label(text("log-from")).select_option("home_cockroach")
+    expect(page.get_by_role("alert")).to_contain_text(text("log-stop-refuse"))
     expect(page.get_by_role("button", name=text("log-go"))).to_have_count(0)
     page.get_by_role("button", name=text("log-despite")).click()
     expect(page.get_by_role("dialog")).to_have_count(0)
@@ -212,7 +222,7 @@ def test_a_swipe_to_the_right_does_what_the_button_does_and_a_short_one_nothing(
     page = phone()
     claim(page, server)
     go(page, server, "#/round")
-    task = page.get_by_role("article").filter(has_text="1 drop of sugar water")
+    task = page.get_by_role("article").filter(has_text=drops_of_sugar_water(1))
     box = task.bounding_box()
     assert box
     finger = page.context.new_cdp_session(page)
@@ -230,5 +240,7 @@ def test_a_swipe_to_the_right_does_what_the_button_does_and_a_short_one_nothing(
     expect(task).to_have_count(0)
 
     expect(
-        page.get_by_role("region", name="Done").get_by_role("listitem").filter(has_text="sugar water")
+        page.get_by_role("region", name=text("round-done"))
+        .get_by_role("listitem")
+        .filter(has_text=text("food-sugar-water"))
     ).to_have_count(1)

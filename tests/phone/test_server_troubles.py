@@ -21,12 +21,12 @@ def test_a_log_made_while_the_database_is_held_stays_on_the_phone_and_is_sent_af
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     with closing(sqlite3.connect(server.data / "broodshelf.sqlite3", isolation_level=None)) as other:
         other.execute("BEGIN IMMEDIATE")
-        page.get_by_role("article").filter(has_text="sugar water").get_by_role(
+        page.get_by_role("article").filter(has_text=text("food-sugar-water")).get_by_role(
             "button", name=text("round-as-suggested")
         ).click()
         # the server waits for the lock itself, 10 s, before it gives up
-        banner = page.get_by_role("alert").filter(has_text="The server is held up.")
-        expect(banner).to_contain_text("stays on this phone and is sent later", timeout=30_000)
+        banner = page.get_by_role("alert").filter(has_text=text("saving-problem-database-locked"))
+        expect(banner).to_be_visible(timeout=30_000)
         expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
         other.execute("ROLLBACK")
     online_again(page)
@@ -44,10 +44,10 @@ def test_a_full_disk_is_named_and_the_log_waits(phone, server):
         "**/api/sync",
         lambda route: route.fulfill(status=507, content_type="application/problem+json", json=told),
     )
-    page.get_by_role("article").filter(has_text="sugar water").get_by_role(
+    page.get_by_role("article").filter(has_text=text("food-sugar-water")).get_by_role(
         "button", name=text("round-as-suggested")
     ).click()
-    expect(page.get_by_role("alert").filter(has_text="The server's disk is full.")).to_be_visible()
+    expect(page.get_by_role("alert").filter(has_text=text("saving-problem-disk-full"))).to_be_visible()
     expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     page.unroute("**/api/sync")
     online_again(page)

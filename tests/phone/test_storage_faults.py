@@ -35,7 +35,7 @@ FAIL = """([name, times]) => {
 
 
 def one_tap(page: Page) -> None:
-    protein = page.get_by_role("article").filter(has_text="Protein")
+    protein = page.get_by_role("article").filter(has_text=text("need-protein"))
     protein.get_by_role("button", name=text("round-as-suggested")).click()
 
 
@@ -58,7 +58,7 @@ def test_a_damaged_entry_is_shown_and_exported_and_holds_nothing_up(phone, serve
     expect(
         page.get_by_role("heading", name=text("attention-title"))
     ).to_be_visible()  # no tasks of the round any more
-    expect(page.get_by_role("article")).to_contain_text("Needs attention")
+    expect(page.get_by_role("article")).to_contain_text(text("saving-state-attention"))
     with page.expect_download() as download:
         page.get_by_role("button", name=text("attention-export")).click()
     download.value.save_as(tmp_path / "kept.json")
@@ -66,7 +66,7 @@ def test_a_damaged_entry_is_shown_and_exported_and_holds_nothing_up(phone, serve
     one_tap(page)
 
     assert [e["op_id"] for e in json.loads((tmp_path / "kept.json").read_text())["entries"]] == ["x"]
-    expect(page.get_by_role("region", name="Done")).to_contain_text("Synced")
+    expect(page.get_by_role("region", name=text("round-done"))).to_contain_text(text("saving-state-synced"))
     expect(page.get_by_role("link", name=text("saving-attention", count=1))).to_be_visible()
 
 
@@ -77,7 +77,7 @@ def test_a_dead_handle_is_opened_anew_and_the_log_is_saved(phone, server):
     page.evaluate(FAIL, ["InvalidStateError", 1])
     one_tap(page)
 
-    expect(page.get_by_role("region", name="Done")).to_contain_text("Synced")
+    expect(page.get_by_role("region", name=text("round-done"))).to_contain_text(text("saving-state-synced"))
 
 
 def test_a_full_disk_is_said_and_the_need_stays_until_it_is_saved(phone, server):
@@ -88,8 +88,8 @@ def test_a_full_disk_is_said_and_the_need_stays_until_it_is_saved(phone, server)
     page.context.set_offline(True)
     page.evaluate(FAIL, ["QuotaExceededError", 1])
     one_tap(page)
-    expect(page.get_by_text("Not saved: this phone could not store it.")).to_be_visible()
-    expect(page.get_by_role("article").filter(has_text="Protein")).to_be_visible()
+    expect(page.get_by_text(text("saving-not-saved"))).to_be_visible()
+    expect(page.get_by_role("article").filter(has_text=text("need-protein"))).to_be_visible()
     one_tap(page)
     expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     online_again(page)
@@ -100,7 +100,7 @@ def test_an_app_that_is_too_old_says_so_and_keeps_its_logs(phone, server):
     claim(page, server)
     too_old = {
         "code": "upgrade_required",
-        "detail": "This copy of the app is too old for the server; reload it.",
+        "detail": text("problem-title-upgrade-required"),
     }
     page.context.route(
         "**/api/sync",
@@ -110,7 +110,7 @@ def test_an_app_that_is_too_old_says_so_and_keeps_its_logs(phone, server):
     )
     go(page, server, "#/round")
     one_tap(page)
-    expect(page.get_by_role("alert")).to_contain_text("too old")
+    expect(page.get_by_role("alert")).to_contain_text(text("problem-title-upgrade-required"))
     expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     page.context.unroute_all()
     online_again(page)
@@ -151,7 +151,7 @@ def test_a_login_page_in_between_is_never_stored_as_the_app_and_loses_nothing(ph
     go(page, proxied, "#/round")
     page.reload()
     one_tap(page)
-    expect(page.get_by_role("alert")).to_contain_text("asks for a sign-in")
+    expect(page.get_by_role("alert")).to_contain_text(text("saving-asks-sign-in"))
     expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     assert not any("Sign in to the network" in text for text in page.evaluate(CACHED))
     login.unlink()

@@ -12,7 +12,7 @@ import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import add_colony, claim, worker_ready
 from tests.support.server import Server
-from tests.support.words import text
+from tests.support.words import drops_of_sugar_water, text
 
 pytestmark = pytest.mark.browser
 
@@ -29,7 +29,7 @@ def online_again(page: Page) -> None:
 
 def report_leak(page: Page) -> None:
     page.get_by_role("button", name=text("event-kind-fault")).click()
-    expect(page.get_by_text("First steps: stand the tube over a saucer")).to_be_visible()
+    expect(page.get_by_text(text("reason-leak"))).to_be_visible()
     page.get_by_role("button", name=text("log-report")).click()
 
 
@@ -51,7 +51,7 @@ def test_a_log_made_offline_survives_a_restart_and_reaches_the_other_phone_once(
     worker_ready(mine)
     mine.context.set_offline(True)
     go(mine, server, "#/round")
-    protein = mine.get_by_role("article").filter(has_text="Protein")
+    protein = mine.get_by_role("article").filter(has_text=text("need-protein"))
     protein.get_by_role("button", name=text("round-as-suggested")).click()
     expect(mine.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     mine.get_by_role("link", name="Amber").first.click()
@@ -64,16 +64,20 @@ def test_a_log_made_offline_survives_a_restart_and_reaches_the_other_phone_once(
     go(mine, server, "#/round")
 
     expect(mine.get_by_text(text("saving-waiting", count=2))).to_be_visible()
-    expect(mine.get_by_role("article").filter(has_text="Leaking reservoir")).to_contain_text("urgent")
-    expect(mine.get_by_role("region", name="Done")).to_contain_text("Saved on this phone")
+    expect(mine.get_by_role("article").filter(has_text=text("fault-leak"))).to_contain_text(
+        text("round-urgent")
+    )
+    expect(mine.get_by_role("region", name=text("round-done"))).to_contain_text(text("saving-state-saved"))
 
     online_again(mine)
     other = phone()
     pair(other, mine, server)
-    expect(other.get_by_role("article").filter(has_text="Leaking reservoir")).to_contain_text("urgent")
-    done = other.get_by_role("region", name="Done")
+    expect(other.get_by_role("article").filter(has_text=text("fault-leak"))).to_contain_text(
+        text("round-urgent")
+    )
+    done = other.get_by_role("region", name=text("round-done"))
     expect(done.get_by_text(text("form-whole-dead"))).to_have_count(1)  # the prey, whichever the plan chose
-    expect(done).to_contain_text("by Mira")
+    expect(done).to_contain_text(text("round-by", who="Mira"))
     expect(
         other.get_by_role("region", name=text("round-now")).get_by_text(text("form-whole-dead"))
     ).to_have_count(0)
@@ -83,7 +87,7 @@ def test_undo_takes_a_log_back_on_both_sides(phone, server):
     page = phone()
     claim(page, server)
     go(page, server, "#/round")
-    sugar = page.get_by_role("article").filter(has_text="sugar water")
+    sugar = page.get_by_role("article").filter(has_text=text("food-sugar-water"))
     sugar.get_by_role("button", name=text("round-as-suggested")).click()
     expect(sugar).to_have_count(0)
     page.get_by_role("status").get_by_role("button", name=text("round-undo")).click()
@@ -104,10 +108,10 @@ def test_a_server_killed_between_request_and_answer_loses_and_doubles_nothing(ph
 
     page.route("**/api/sync", swallow, times=1)
     go(page, server, "#/round")
-    page.get_by_role("article").filter(has_text="sugar water").get_by_role(
+    page.get_by_role("article").filter(has_text=text("food-sugar-water")).get_by_role(
         "button", name=text("round-as-suggested")
     ).click()
-    expect(page.get_by_text("1 saved on this phone · No connection")).to_be_visible()
+    expect(page.get_by_text(f"{text('saving-waiting', count=1)} · {text('saving-offline')}")).to_be_visible()
     server.start()
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
@@ -115,7 +119,7 @@ def test_a_server_killed_between_request_and_answer_loses_and_doubles_nothing(ph
     page.get_by_role("link", name="Amber").click()
 
     expect(
-        page.get_by_role("region", name=text("colony-diary")).get_by_text("1 drop of sugar water")
+        page.get_by_role("region", name=text("colony-diary")).get_by_text(drops_of_sugar_water(1))
     ).to_have_count(1)
 
 
@@ -146,30 +150,32 @@ def test_a_pass_lets_a_stand_in_feed_two_colonies_until_it_is_taken_back(phone, 
     expect(guest.get_by_role("heading", name="Cedar")).to_have_count(0)
     worker_ready(guest)
     guest.context.set_offline(True)
-    guest.get_by_role("article").filter(has_text="Birch").filter(has_text="sugar water").get_by_role(
-        "button", name=text("stand-in-gave")
-    ).click()
+    guest.get_by_role("article").filter(has_text="Birch").filter(
+        has_text=text("food-sugar-water")
+    ).get_by_role("button", name=text("stand-in-gave")).click()
     expect(guest.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     online_again(guest)
     go(keeper, server, "#/round")
     keeper.evaluate("() => window.dispatchEvent(new Event('online'))")
-    expect(keeper.get_by_role("region", name="Done")).to_contain_text("by Grandpa")
+    expect(keeper.get_by_role("region", name=text("round-done"))).to_contain_text(
+        text("round-by", who="Grandpa")
+    )
 
     calendar = urllib.request.urlopen(address, timeout=10).read().decode()
     assert "Amber" in calendar and "Birch" in calendar and "Cedar" not in calendar
 
     guest.context.set_offline(True)
-    guest.get_by_role("article").filter(has_text="Amber").filter(has_text="sugar water").get_by_role(
-        "button", name=text("stand-in-gave")
-    ).click()
+    guest.get_by_role("article").filter(has_text="Amber").filter(
+        has_text=text("food-sugar-water")
+    ).get_by_role("button", name=text("stand-in-gave")).click()
     expect(guest.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     go(keeper, server, "#/handover")
     keeper.on("dialog", lambda dialog: dialog.accept())
-    keeper.get_by_role("button", name="Take it back").click()
+    keeper.get_by_role("button", name=text("handover-take-back")).click()
     expect(keeper.get_by_text(text("handover-state-back"))).to_be_visible()
     guest.context.set_offline(False)
     guest.evaluate("() => window.dispatchEvent(new Event('online'))")
-    expect(guest.get_by_text("The keeper has taken this pass back.")).to_be_visible()
+    expect(guest.get_by_text(text("frame-banner-ended-pass-revoked"))).to_be_visible()
     with pytest.raises(urllib.error.HTTPError, match="404"):
         urllib.request.urlopen(address, timeout=10)
     guest.get_by_role("link", name=text("frame-banner-unsent")).click()
@@ -205,7 +211,7 @@ def test_what_is_typed_into_a_form_survives_a_sync_and_a_choice(phone, server):
     page = phone()
     claim(page, server)
     go(page, server, "#/colony/new")
-    name = page.get_by_role("textbox", name="Name", exact=True)
+    name = page.get_by_role("textbox", name=text("colony-form-name"), exact=True)
     name.fill("Birch")
     page.get_by_role("button", name=text("colony-stage-growing")).click()
     page.evaluate("() => window.dispatchEvent(new Event('online'))")

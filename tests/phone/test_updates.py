@@ -23,7 +23,7 @@ from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
-READY = "A new version is ready."
+READY = text("frame-banner-update")
 LOAD = """(() => {
   const seen = JSON.parse(sessionStorage.getItem('seen') ?? '[]');
   const builds = new Set();
@@ -123,13 +123,13 @@ def test_two_tabs_log_through_two_updates_with_no_mix_no_gap_and_no_loss(phone, 
         for tab in tabs:
             expect(tab.get_by_text(READY)).to_be_visible()
             on_build(tab, builds[-2])  # nothing changes before a person says so
-        page.get_by_role("button", name="Use it now").click()
+        page.get_by_role("button", name=text("frame-banner-use-it")).click()
         for tab in tabs:
             on_build(tab, builds[-1])
         wait_for_logs(page, logged, builds[-1], 10)
     page.evaluate("() => localStorage.removeItem('keep_logging')")
     for tab in tabs:
-        expect(tab.get_by_text("All synced")).to_be_visible()
+        expect(tab.get_by_text(text("saving-synced"))).to_be_visible()
     stored = notes(server)
 
     assert len(set(builds)) == 3
@@ -225,14 +225,14 @@ def test_a_new_version_waits_in_a_tab_where_somebody_writes_and_comes_when_that_
     first = server.build()
     tab = page.context.new_page()
     open_colony(tab, server)
-    tab.get_by_role("button", name="Note", exact=True).click()
+    tab.get_by_role("button", name=text("event-kind-note"), exact=True).click()
     field = tab.get_by_role("dialog").get_by_role("textbox").first
     field.fill("Two of them carry a lar")
     last = server.become("B")
     page.evaluate(LOOK)
     page.get_by_role("button", name=text("frame-banner-use-it")).click()
     on_build(page, last)
-    expect(tab.get_by_text("The new version comes when you have saved or left")).to_be_attached()
+    expect(tab.get_by_text(text("frame-banner-update-waits"))).to_be_attached()
     expect(field).to_have_value("Two of them carry a lar")
     on_build(tab, first)
     field.press_sequentially("va.")

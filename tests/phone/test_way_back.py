@@ -24,7 +24,7 @@ def test_the_printed_link_knows_whom_it_lets_in_and_asks_for_no_name(phone, serv
     assert link, printed
     new = phone()
     new.goto(f"{server.url}/#/claim/{link[1]}")
-    expect(new.get_by_role("heading", name="Welcome back, Mira")).to_be_visible()
+    expect(new.get_by_role("heading", name=text("start-known", name="Mira"))).to_be_visible()
     expect(new.get_by_label(text("start-your-name"))).to_have_count(0)
     new.get_by_role("button", name=text("start-come-in")).click()
 

@@ -34,7 +34,7 @@ def test_webkit_logs_with_the_server_stopped_and_sends_it_when_it_is_back(new_se
         press(text("start-claim-it"))
         wait.until(lambda b: b.find_elements(By.NAME, "name"))[0].send_keys("Amber")
         press(text("colony-form-add"))
-        assert shows("The plan")
+        assert shows(text("welcome-plan"))
         assert shows(text("saving-synced"))
         browser.execute_async_script(
             "const done = arguments[0]; navigator.serviceWorker.ready.then(() =>"

@@ -174,7 +174,11 @@ def test_done_on_a_nudge_logs_offline_and_reaches_the_server_once(phone, server)
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
-    expect(page.get_by_role("region", name="Done").get_by_text("1 fruit fly")).to_have_count(1)
+    expect(
+        page.get_by_role("region", name=text("round-done")).get_by_text(
+            text("portion-piece", n=1, food=text("food-fruit-fly.counted", n=1))
+        )
+    ).to_have_count(1)
 
 
 def test_logs_made_offline_are_sent_by_the_worker_after_the_app_was_closed(phone, server):
@@ -187,7 +191,7 @@ def test_logs_made_offline_are_sent_by_the_worker_after_the_app_was_closed(phone
     page.evaluate(NOTE_WHAT_IS_ASKED_FOR)
     page.context.set_offline(True)
     page.get_by_role("button", name=text("round-as-suggested")).first.click()
-    expect(page.get_by_text("1 saved on this phone · No connection")).to_be_visible()
+    expect(page.get_by_text(f"{text('saving-waiting', count=1)} · {text('saving-offline')}")).to_be_visible()
     page.wait_for_function("() => self.asked.length > 0")
     assert set(page.evaluate("() => self.asked")) == {"logs"}
 

@@ -40,5 +40,5 @@ def test_with_the_worker_off_the_copy_leaves_the_phone_and_the_log_stays(phone, 
 
     page.reload()
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
-    expect(page.get_by_role("region", name="Done")).to_be_visible()
+    expect(page.get_by_role("region", name=text("round-done"))).to_be_visible()
     assert page.evaluate(LEFT)  # the page did not register it again
