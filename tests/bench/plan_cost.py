@@ -18,7 +18,7 @@ from broodshelf.care.colony import census
 from broodshelf.care.plan import known as known_module
 from broodshelf.care.plan.known import know
 from broodshelf.care.plan.make import make_plan
-from broodshelf.care.plan.today import Course, foretold
+from broodshelf.care.plan.today import foretold
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel
 from broodshelf.model.gauges import DAY_MS
 
@@ -104,9 +104,7 @@ def main() -> None:
         assert known.facts is not None
         assert known.living is not None
         day = known.living.day
-        same = min(
-            milliseconds(lambda known=known, state=state: unchanged(state, known)) for _ in range(RUNS)
-        )
+        same = min(milliseconds(lambda known=known: unchanged(known)) for _ in range(RUNS))
         count, look = (least_new(known.facts, day, brood) for brood in ((), ("eggs", "larvae", "pupae")))
         with patch.object(known_module, "foretold", lambda *_: (None, None)):
             plain = min(
@@ -123,9 +121,9 @@ def main() -> None:
         print("| " + " | ".join(cells) + " |")
 
 
-def unchanged(state: ColonyState, known: known_module.Known) -> None:
+def unchanged(known: known_module.Known) -> None:
     """Do what a plan does for its census."""
-    foretold(Course(state, known.species, known.history, known.climate, known.by_day, known.switched), NOW_MS)
+    foretold(known, known.switched, NOW_MS)
 
 
 def least_new(facts: census.Facts, day: int, brood: tuple[str, ...]) -> float:

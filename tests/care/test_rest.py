@@ -12,6 +12,7 @@ from tests.support.said import words
 
 from broodshelf.care.catalogue import species
 from broodshelf.care.colony.day_length import day_length_hours, shortest_day_near
+from broodshelf.care.colony.dossier import dossier_of
 from broodshelf.care.colony.history import History
 from broodshelf.care.colony.stages import switches
 from broodshelf.care.colony.winter_rest import rest_tasks, rest_window
@@ -83,7 +84,7 @@ def said(today: str, species_code: str = "lasius_niger", **values) -> dict[str, 
     """Return the notices about the year of a colony that is kept at 22 °C unless told otherwise, by code."""
     place = values.pop("place", Place("room", 22, 20))
     state = ColonyState("c", species_code, place=place, **values)
-    made = switches(state, species()[species_code], 30.0, today)
+    made = switches(dossier_of(state, species()[species_code]), 30.0, today)
     return {notice["code"]: notice["args"] for notice in (*made.notices, *(t.reasons[0] for t in made.tasks))}
 
 

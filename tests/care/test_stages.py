@@ -9,7 +9,7 @@ import pytest
 from tests.support.said import words
 
 from broodshelf.care.catalogue import species
-from broodshelf.care.colony.climate import climate_of
+from broodshelf.care.colony.dossier import dossier_of
 from broodshelf.care.colony.founding import workers_from_eggs
 from broodshelf.care.colony.history import local_day, read_history
 from broodshelf.care.colony.stages import ALL_FOOD, switches
@@ -28,7 +28,7 @@ def count(ago_days: float, **values) -> Event:
 
 def switched(*events: Event, kind=LASIUS, workers: float | None = 30.0, today: str = TODAY, **values):
     state = ColonyState("c", kind.code, events=events, **values)
-    return switches(state, kind, workers, today)
+    return switches(dossier_of(state, kind), workers, today)
 
 
 def codes(made) -> list[str]:
@@ -193,7 +193,7 @@ def test_weeks_of_winter_rest_do_not_accuse_the_queen():
     ]
     state = ColonyState("c", LASIUS.code, events=tuple(events))
 
-    assert "queen_doubt" not in codes(switches(state, LASIUS, 30, str(local_day(winter_ms, 0))))
+    assert "queen_doubt" not in codes(switches(dossier_of(state, LASIUS), 30, str(local_day(winter_ms, 0))))
 
 
 def test_males_only_stop_forecasts_at_once():
@@ -225,17 +225,6 @@ def test_a_resting_colony_counts_down_to_its_wake_up():
     assert codes(made) == ["resting", "wakes_in"]
     assert made.notices[1]["args"] == {"days": 12}
     assert "sugar" in made.off
-
-
-def test_what_was_read_once_need_not_be_read_again():
-    events = (count(8, workers=0), count(1, workers=4))
-    state = ColonyState("c", LASIUS.code, events=events, place=Place(day_temp_c=8))
-    given = switches(
-        state, LASIUS, 4, TODAY,
-        history=read_history(events), climate=climate_of(state.place, now_ms=NOW_MS),
-    )  # fmt: skip
-
-    assert given == switches(state, LASIUS, 4, TODAY)
 
 
 def test_the_log_is_read_in_one_pass():

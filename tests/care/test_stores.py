@@ -207,22 +207,20 @@ def test_the_ruling_figure_is_said_in_words():
 
 
 @given(
-    workers=st.floats(0, 20_000),
-    mass_mg=st.floats(0.05, 200),
+    crowd=st.tuples(st.floats(0, 20_000), st.floats(0.05, 200)),  # workers, and the weight of each in mg
     temp_c=st.floats(10, 40),
     band=st.tuples(st.floats(0.5, 10), st.floats(1, 3)).map(lambda b: (b[0], b[0] * b[1])),
     fresh=st.tuples(st.sampled_from([DROP, FEEDER, exactly(1)]), st.booleans()),
-    offered_mg=st.none() | st.floats(0, 1e6),
+    offered=st.tuples(st.none() | st.floats(0, 1e6), st.floats(1, 67)),  # mg, and how sweet in % (w/w)
     appetite=st.floats(0.3, 3),
-    percent_ww=st.floats(1, 67),
 )
 @example(
-    workers=1.1e-308, mass_mg=1.0, temp_c=24.0, band=(1.0, 2.0), fresh=(DROP, False), offered_mg=1.0, appetite=1.0,
-    percent_ww=25.0,
+    crowd=(1.1e-308, 1.0), temp_c=24.0, band=(1.0, 2.0), fresh=(DROP, False), offered=(1.0, 25.0), appetite=1.0,
 )  # fmt: skip
 def test_sugar_intervals_stay_between_half_of_the_band_and_its_end(
-    workers, mass_mg, temp_c, band, fresh, offered_mg, appetite, percent_ww
+    crowd, temp_c, band, fresh, offered, appetite
 ):
+    (workers, mass_mg), (offered_mg, percent_ww) = crowd, offered
     lasting = sugar(
         workers=exactly(workers), worker_mg=exactly(mass_mg), temp_c=temp_c, band=band, fresh=fresh[0],
         always_there=fresh[1], offered_mg=offered_mg, percent_ww=percent_ww,

@@ -6,6 +6,7 @@ import pytest
 from tests.support.said import words
 
 from broodshelf.care.catalogue import species, temperatures
+from broodshelf.care.colony.dossier import dossier_of
 from broodshelf.care.colony.temperature import limits_of, temperature_tasks
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Hour, Place
@@ -79,7 +80,8 @@ def test_the_frost_limit_of_a_rest_belongs_to_the_species(code, degrees, found):
 def test_an_alarm_by_a_reading_ends_with_a_better_one_and_after_a_day():
     def keys(*readings, place=Place("cabinet", 35)):  # noqa: B008 - frozen
         kind = species()["lasius_niger"]
-        return [str(t.key) for t in temperature_tasks(kind, place, readings, resting=False, now_ms=NOW_MS)]
+        colony = dossier_of(ColonyState("c", kind.code, place=place, climate_readings=readings), kind)
+        return [str(t.key) for t in temperature_tasks(colony, resting=False, now_ms=NOW_MS)]
 
     assert keys(reading(3, 33)) == ["too_hot:r3"]
     assert keys(reading(3, 33), reading(1, 27)) == []

@@ -16,6 +16,7 @@ from typing import Any
 from flask import Flask
 from tests.nudges.support import BrowserKeys
 from tests.support.two_houses import FAR_ADDRESS, ROLES, UNSAFE, Answer, TwoHouses, Visitor, columns
+from tests.support.two_houses.asking import Way
 
 from broodshelf.records.ids import uuid7
 
@@ -96,10 +97,8 @@ def ask(houses: TwoHouses, cell: Cell) -> Answer:
         body, kind = picture_of(houses, str(thing)), "image/jpeg"
     elif body is not None:
         body = _fill(houses, who, body, thing)
-    return houses.call(
-        who, cell.method, path, body, content_type=kind, address=row.get("from", FAR_ADDRESS),
-        headers={name: text.replace("@thing", str(thing)) for name, text in row.get("headers", {}).items()},
-    )  # fmt: skip
+    headers = {name: text.replace("@thing", str(thing)) for name, text in row.get("headers", {}).items()}
+    return houses.call(who, cell.method, path, body, Way(kind, row.get("from", FAR_ADDRESS), headers))
 
 
 def value_of(houses: TwoHouses, who: Visitor, name: str) -> Any:

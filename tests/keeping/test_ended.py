@@ -13,6 +13,7 @@ from broodshelf.errors import Gone, NotFound, SignedOut
 from broodshelf.feed.tokens import find_feed, make_feed, revoke_feed
 from broodshelf.keeping.backup import backup, restore
 from broodshelf.model.gauges import DAY_MS
+from broodshelf.model.kinds import Person
 from broodshelf.people import pairing, passes
 from broodshelf.people.actor import Actor
 from broodshelf.people.devices import Owner, Phone, actor_of, sign_in, sign_out
@@ -159,7 +160,7 @@ def second_keeper(house) -> tuple[str, str]:
 
     def let_in(connection):
         ledger = Ledger(connection, house.household_id)
-        add_person(ledger, "Ada", "keeper", house.now_ms, person_id=person_id)
+        add_person(ledger, Person(name="Ada", role="keeper"), house.now_ms, person_id=person_id)
         ledger.flush()
         owner = Owner(house.household_id, person_id)
         return sign_in(connection, Phone(device_id, "b"), owner, house.now_ms)

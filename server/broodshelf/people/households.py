@@ -9,6 +9,7 @@ from sqlalchemy import Connection, Row, delete, func, insert, select, update
 
 from ..errors import BadRequest, Gone
 from ..languages import told
+from ..model.kinds import Person
 from ..records.home.ending import note_ended
 from ..records.ids import uuid7
 from ..records.store import Ledger, read_record
@@ -165,24 +166,15 @@ def found_household(
     ledger = Ledger(connection, household_id)
     values = {"name": household_name, "zone": zone, **STARTING_HOUSEHOLD}
     ledger.put(household_id, "household", values, now_ms=now_ms, person_id=person_id)
-    add_person(ledger, person_name, "keeper", now_ms, person_id=person_id, language=language)
+    first = Person(name=person_name, role="keeper", language=language)
+    add_person(ledger, first, now_ms, person_id=person_id)
     ledger.flush()
     return household_id, person_id
 
 
-def add_person(
-    ledger: Ledger,
-    name: str,
-    role: str,
-    now_ms: int,
-    *,
-    person_id: str | None = None,
-    pass_id: str | None = None,
-    language: str | None = None,
-) -> str:
+def add_person(ledger: Ledger, person: Person, now_ms: int, *, person_id: str | None = None) -> str:
     """Add a person to a household (the caller flushes) and return the id."""
     person_id = person_id or uuid7(now_ms)
-    more = {"pass_id": pass_id, "language": language}
-    values = {"name": name, "role": role, **{key: value for key, value in more.items() if value}}
+    values = {field: value for field, value in asdict(person).items() if value}
     ledger.put(person_id, "person", values, now_ms=now_ms, person_id=person_id)
     return person_id

@@ -5,6 +5,8 @@ Who is signed in has a bucket of the phone's own: what strangers try never count
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from sqlalchemy import Connection, and_, delete, func, or_, select
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.sql.elements import ColumnElement
@@ -38,39 +40,37 @@ def count_try(
     if not count:
         window, at = now_ms // WINDOW_MS, attempts.c.window_ms
         connection.execute(delete(attempts).where(or_(at < window - DAY_WINDOWS, at > window + DAY_WINDOWS)))
-    _add(connection, purpose, caller, now_ms, 1)
+    _add(connection, purpose, caller, now_ms)
 
 
-def add_amount(
-    connection: Connection,
-    purpose: str,
-    caller: str,
-    now_ms: int,
-    amount: int,
-    most: int,
-    windows: int = HOUR_WINDOWS,
-) -> bool:
-    """Add an amount to this minute's; say whether that of the last ``windows`` minutes stays within ``most``."""
+@dataclass(frozen=True, slots=True)
+class Allowance:
+    """So many at ``most`` in the last so many minutes, each a window."""
+
+    most: int
+    windows: int = HOUR_WINDOWS
+
+
+def count_within(connection: Connection, purpose: str, caller: str, now_ms: int, allowed: Allowance) -> bool:
+    """Count one in this minute; say whether that is still within what is allowed."""
     at, window = attempts.c.window_ms, now_ms // WINDOW_MS
-    _add(connection, purpose, caller, now_ms, amount)
+    _add(connection, purpose, caller, now_ms)
     total = connection.scalar(
         select(func.sum(attempts.c.count)).where(
-            attempts.c.bucket == _bucket(purpose, caller), at.between(window - windows + 1, window)
+            attempts.c.bucket == _bucket(purpose, caller), at.between(window - allowed.windows + 1, window)
         )
     )
-    return int(total or 0) <= most
+    return int(total or 0) <= allowed.most
 
 
-def _add(connection: Connection, purpose: str, caller: str, now_ms: int, amount: int) -> None:
-    """Add to this minute's count; of two servers that begin it at once the second adds to the first one's."""
+def _add(connection: Connection, purpose: str, caller: str, now_ms: int) -> None:
+    """Add one to this minute's count; of two servers that begin it at once the second adds to the first one's."""
     made = postgresql if connection.dialect.name == "postgresql" else sqlite
-    row = {"bucket": _bucket(purpose, caller), "window_ms": now_ms // WINDOW_MS, "count": max(amount, 1)}
+    row = {"bucket": _bucket(purpose, caller), "window_ms": now_ms // WINDOW_MS, "count": 1}
     connection.execute(
         made.insert(attempts)
         .values(**row)
-        .on_conflict_do_update(
-            index_elements=["bucket", "window_ms"], set_={"count": attempts.c.count + amount}
-        )
+        .on_conflict_do_update(index_elements=["bucket", "window_ms"], set_={"count": attempts.c.count + 1})
     )
 
 

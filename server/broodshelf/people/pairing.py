@@ -9,6 +9,7 @@ from sqlalchemy import Connection, delete, func, insert, select, update
 
 from ..errors import Gone, NotFound, TooMany
 from ..languages import told
+from ..model.kinds import Person
 from ..records.home.ending import note_ended
 from ..records.ids import uuid7
 from ..records.store import Ledger, read_record
@@ -91,7 +92,7 @@ def approve(
     row = _open(connection, code, now_ms)
     if isinstance(whom, NewKeeper):
         ledger = Ledger(connection, actor.household_id)
-        person_id = add_person(ledger, whom.name, "keeper", now_ms)
+        person_id = add_person(ledger, Person(name=whom.name, role="keeper"), now_ms)
         ledger.flush()
     else:
         person_id = whom.person_id

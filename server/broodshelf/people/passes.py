@@ -164,7 +164,8 @@ def admit(
         )
     its = kinds.read(kinds.Pass, record.values)
     own = None if its.language else language
-    person_id = add_person(ledger, its.name, "stand_in", now_ms, pass_id=record.id, language=own)
+    guest = kinds.Person(name=its.name, role="stand_in", pass_id=record.id, language=own)
+    person_id = add_person(ledger, guest, now_ms)
     ledger.flush()
     return person_id
 

@@ -19,7 +19,7 @@ from ..nudges.outcomes.measures import Measures
 from ..people import quotas, room
 from ..people.actor import Actor
 from ..people.devices import mark_seen, visit_of
-from ..people.limits import DAY_WINDOWS, MOST_A_MINUTE, add_amount, refuse_beyond
+from ..people.limits import DAY_WINDOWS, MOST_A_MINUTE, Allowance, count_within, refuse_beyond
 from ..people.limits import count_try as counted
 from ..people.quotas import Share
 from ..people.room import Coming, Counted
@@ -36,7 +36,7 @@ from .probe import Probe
 from .readiness import Readiness
 from .shell import Shell
 
-NEWCOMERS_A_DAY = 5
+NEWCOMERS = Allowance(5, DAY_WINDOWS)
 """Households that one address may begin in a day where everybody may."""
 
 
@@ -144,7 +144,7 @@ def count_newcomer() -> None:
         raise NotAllowed(told("problem-signup-code-needed"), code="signup_closed")
     with writing() as connection:
         here = network_of(request.remote_addr)
-        if not add_amount(connection, "newcomer", here, now_ms(), 1, NEWCOMERS_A_DAY, DAY_WINDOWS):
+        if not count_within(connection, "newcomer", here, now_ms(), NEWCOMERS):
             raise TooMany(told("problem-signup-address"), retry_after_s=3_600)
 
 

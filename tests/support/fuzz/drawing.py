@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from typing import Any
+from typing import Any, NamedTuple
 
 from hypothesis import strategies as st
 from tests.support.fuzz.pictures import pictures
@@ -93,10 +93,16 @@ def _asks(
     for kind, content in operation.get("requestBody", {}).get("content", {}).items():
         if kind == "application/json":
             body = from_schema(content["schema"], parts)
+    ways = st.builds(
+        _Way,
+        st.integers(0, 11),
+        st.sampled_from(WRAPS),
+        st.sampled_from(CONTENT_TYPES),
+        st.sampled_from(HEADERS),
+    )
     return st.builds(
-        _ask, roles, st.just(method.upper()), st.tuples(*pieces), body.map(_with_secrets), secrets,
-        st.integers(0, 11), st.sampled_from(WRAPS), st.sampled_from(CONTENT_TYPES), st.sampled_from(HEADERS),
-    )  # fmt: skip
+        _ask, roles, st.just(method.upper()), st.tuples(*pieces), body.map(_with_secrets), secrets, ways
+    )
 
 
 def _parameter(name: str, operation: Mapping[str, Any]) -> st.SearchStrategy[Any]:
@@ -123,17 +129,16 @@ def _with_secrets(body: Any) -> Any:
     }
 
 
-def _ask(
-    role: str,
-    method: str,
-    path: tuple[Any, ...],
-    body: Any,
-    secret: Any,
-    how: int,
-    wrap: str,
-    kind: str,
-    header: Any,
-) -> Ask:
+class _Way(NamedTuple):
+    """How a request is odd, 1 to 3, or not at all; and what it would be like in each of these ways."""
+
+    odd: int
+    wrap: str
+    content_type: str
+    header: tuple[str, str]
+
+
+def _ask(role: str, method: str, path: tuple[Any, ...], body: Any, secret: Any, way: _Way) -> Ask:
     if isinstance(body, dict):
         heard = ("collect_secret", "pairing_id")
         body = {
@@ -142,9 +147,9 @@ def _ask(
         }
     return Ask(
         role, method, path, body,
-        wrap=wrap if how == 1 else "",
-        content_type=kind if how == 2 else "application/json",
-        headers=(header,) if how == 3 else (),
+        wrap=way.wrap if way.odd == 1 else "",
+        content_type=way.content_type if way.odd == 2 else "application/json",
+        headers=(way.header,) if way.odd == 3 else (),
     )  # fmt: skip
 
 

@@ -28,6 +28,7 @@ from tests.support.odd import (
 )
 from tests.support.openapi import document
 from tests.support.two_houses import TwoHouses, Visitor
+from tests.support.two_houses.asking import Way
 
 from broodshelf.app import create_nudger
 from broodshelf.model.gauges import DAY_MS
@@ -141,9 +142,8 @@ class Fuzz:
             for n, piece in enumerate(ask.path)
         )
         told = f"{ask.method} {path[:200]} as {ask.role}: {ask}"[:1500]
-        answer = self._timed(told, lambda: self.houses.call(
-            who, ask.method, path, self._body(who, ask), content_type=ask.content_type, headers=dict(ask.headers),
-        ))  # fmt: skip
+        way = Way(ask.content_type, headers=dict(ask.headers))
+        answer = self._timed(told, lambda: self.houses.call(who, ask.method, path, self._body(who, ask), way))
         self.seen["requests"] += 1
         self.seen[str(answer.status)] += 1
         assert answer.status < 500 or answer.status in ALLOWED, (

@@ -7,6 +7,7 @@ import datetime as dt
 import itertools
 import json
 from collections.abc import Mapping
+from dataclasses import dataclass, field
 from typing import Any
 from urllib.parse import unquote_to_bytes
 
@@ -15,6 +16,18 @@ from tests.support.two_houses.visitors import FAR_ADDRESS, Answer, Visitor
 
 from broodshelf.model.gauges import DAY_MS
 from broodshelf.records.ids import uuid7
+
+
+@dataclass(frozen=True)
+class Way:
+    """What a request says of its body, where it comes from and what else its head says."""
+
+    content_type: str = "application/json"
+    address: str = FAR_ADDRESS
+    headers: Mapping[str, str] = field(default_factory=dict)
+
+
+JSON_FROM_AFAR = Way()
 
 
 class Asking:
@@ -32,10 +45,7 @@ class Asking:
         method: str,
         path: str,
         body: Any = None,
-        *,
-        content_type: str = "application/json",
-        address: str = FAR_ADDRESS,
-        headers: Mapping[str, str] | None = None,
+        way: Way = JSON_FROM_AFAR,
     ) -> Answer:
         """Make a request as somebody. ``body``: bytes as they are, anything else as JSON."""
         sent = {"Sec-Fetch-Site": "cross-site" if who.from_elsewhere else "same-origin"}
@@ -48,9 +58,9 @@ class Asking:
                 environ_overrides=_as_a_server_reads(path),
                 method=method,
                 data=data,
-                content_type=content_type if data is not None else None,
-                headers={**sent, **(headers or {})},
-                environ_base={"REMOTE_ADDR": address},
+                content_type=way.content_type if data is not None else None,
+                headers={**sent, **way.headers},
+                environ_base={"REMOTE_ADDR": way.address},
             )
             raw = answer.get_data()
         parsed = None

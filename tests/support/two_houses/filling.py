@@ -11,7 +11,7 @@ from PIL import Image
 from sqlalchemy import update
 from tests.nudges.support import BrowserKeys
 from tests.support.households import NOON_MS
-from tests.support.two_houses.asking import Asking
+from tests.support.two_houses.asking import Asking, Way
 from tests.support.two_houses.visitors import House, Visitor
 
 from broodshelf.model.gauges import DAY_MS
@@ -163,7 +163,7 @@ class Filling(Asking):
                 record_id = things[f"{side}{picture}"]
                 sent = self.call(
                     keeper, "PUT", f"/api/photos/{record_id}", house.jpegs[record_id],
-                    content_type="image/jpeg",
+                    Way("image/jpeg"),
                 )  # fmt: skip
                 assert sent.status == 200, sent.text
 

@@ -13,6 +13,7 @@ from tests.support.house import House
 from tests.support.households import HAPPENED
 from tests.support.world.phones import PWA, Phone, Phones, Tab, shared_phones
 
+from broodshelf.model.kinds import Person
 from broodshelf.people.households import add_person, found_household
 from broodshelf.records.database import reading, writing
 from broodshelf.records.store import Ledger
@@ -123,7 +124,9 @@ class State:
             ledger = Ledger(connection, self.household_id)
             for who, person_id in enumerate(self.persons[1:], 1):
                 role = self.me(who)["role"]
-                add_person(ledger, f"person {who}", role, self.house.now_ms, person_id=person_id)
+                add_person(
+                    ledger, Person(name=f"person {who}", role=role), self.house.now_ms, person_id=person_id
+                )
             if self.pass_id:
                 ends = dt.datetime.fromtimestamp(self.house.now_ms / 1000, dt.UTC) + dt.timedelta(PASS_DAYS)
                 days = {"starts_on": HAPPENED[:10], "ends_on": ends.date().isoformat()}

@@ -32,7 +32,7 @@ def stage_notices(seen: Seen, window: tuple[dt.date, dt.date] | None) -> list[No
     if stage == "empty":
         return [reason("colony_empty")]
     if stage == "parasitic":
-        given = seen.brood.pupae not in (None, "none")
+        given = seen.counted.brood.pupae not in (None, "none")
         return [reason("parasitic_pupae" if given else "parasitic"), *_host(seen)]
     code = f"{stage}_{species.guild}" if species.guild in ("harvester", "fungus_grower") else stage
     need: Need = "leaves" if species.guild == "fungus_grower" else "protein"

@@ -19,11 +19,10 @@ from ...model.needs import ALL_FOOD, Need
 from ...model.tasks import Task, reason
 from ..catalogue import Species
 from .arrival import Settling, quarantine_notices, settling_notice
-from .census import Census, census_of
-from .climate import Climate, climate_of
+from .dossier import Dossier
 from .earliest import awake_from_ms, food_from_ms, larvae_from_ms
 from .founding import first_food_days
-from .history import History, midnight_ms, read_history
+from .history import midnight_ms
 from .life_stage import NOT_FED, QUEEN_FED, LifeStage, founding_mode, has_nanitics
 from .season import Season
 from .season_words import season_notices, season_tasks
@@ -86,27 +85,14 @@ class Switches:
         return self.stage in QUEEN_FED
 
 
-def switches(
-    state: ColonyState,
-    species: Species,
-    workers: float | None,
-    today: str,
-    *,
-    history: History | None = None,
-    climate: Climate | None = None,
-    census: Census | None = None,
-) -> Switches:
+def switches(colony: Dossier, workers: float | None, today: str) -> Switches:
     """Return the switches of a colony on a day (ISO date in the household's zone).
 
-    ``workers`` None: neither counted nor told by a stage. ``history``, ``climate`` and ``census`` are read from the
-    state where they are not given.
+    ``workers`` None: neither counted nor told by a stage.
     """
-    if state.condition in ("dead", "given_away"):
+    if colony.state.condition in ("dead", "given_away"):
         return Switches(nothing_at_all=True)
-    history = read_history(state.events) if history is None else history
-    climate = climate_of(state.place, now_ms=0) if climate is None else climate
-    census = census_of(state.events, state.stage) if census is None else census
-    seen = look(state, species, workers, dt.date.fromisoformat(today), history, climate, census)
+    seen = look(colony, workers, dt.date.fromisoformat(today))
     return _resting(seen) if seen.season.resting else _awake(seen, workers)
 
 
@@ -149,7 +135,7 @@ def _awake(seen: Seen, workers: float | None) -> Switches:
     notices += [cold_notice(species, seen.climate, COLD_C)] if cold and stage not in NOT_FED else []
     notices += queen_notices(seen, suspected=suspected)
     notices += quarantine_notices(state, day, quarantined=_is(state, "quarantine", day))
-    if species.spins_cocoons and seen.brood.larvae not in (None, "none"):
+    if species.spins_cocoons and seen.counted.brood.larvae not in (None, "none"):
         notices.append(reason("cocoon_substrate"))
     return Switches(
         off,

@@ -6,18 +6,18 @@ place is ``season_words``'; it takes the frost limit from here.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import takewhile
 from typing import Any, Final
 
-from ...model.facts import Hour, Logged, Place
+from ...model.facts import Hour
 from ...model.gauges import DAY_MS
-from ...model.kinds import log
 from ...model.kinds.plan import Reason
 from ...model.tasks import Task, TaskKey, check_of, reason
 from ..catalogue import Species, temperatures
 from .climate import FRESH_DAYS
+from .dossier import Dossier
 
 ALARM_DAYS: Final = 1
 """A reading is an alarm for a day: what is older says little of now, and the next reading speaks for itself."""
@@ -57,16 +57,7 @@ def limits_of(species: Species) -> Limits:
     return Limits(float(hot["hot_c"]), hot["hot_source"], float(cool["cold_c"]), cool["cold_source"], frost_c)
 
 
-def temperature_tasks(
-    species: Species,
-    place: Place,
-    readings: Iterable[Logged[log.Climate]] = (),
-    hours: Sequence[Hour] = (),
-    *,
-    resting: bool,
-    now_ms: int,
-    looked_ms: int | None = None,
-) -> list[Task]:
+def temperature_tasks(colony: Dossier, *, resting: bool, now_ms: int) -> list[Task]:
     """Return an urgent task if the place is outside the limits by its sensors, its latest reading or its setting.
 
     While a sensor speaks (an hour within the last three), its means of an hour decide: the alarm begins with the first
@@ -76,15 +67,20 @@ def temperature_tasks(
     A reading is an alarm for a day.
 
     A setting is an alarm only while no reading of the last two weeks speaks for the place and nobody has looked at the
-    colony (``looked_ms``, a check of the need ``glance``) in that time. Cold is one for a colony
+    colony (a check of the need ``glance``) in that time. Cold is one for a colony
     that is awake; a heater that is flagged as faulty is a task of its own, like every fault.
     """
-    limits = limits_of(species)
+    limits = limits_of(colony.species)
+    place, hours, looked_ms = colony.state.place, colony.state.hours, colony.history.glanced_ms
     sensed = next((h for h in reversed(hours) if h.temperature_c is not None and h.hour_ms <= now_ms), None)
     if sensed is not None and now_ms - sensed.hour_ms <= SENSED_ALARM_MS:
         return _sensed_alarm(limits, hours, sensed, resting=resting, now_ms=now_ms, looked_ms=looked_ms)
     latest = max(
-        (e for e in readings if e.said.temperature_c is not None and e.happened_ms <= now_ms),
+        (
+            e
+            for e in colony.state.climate_readings
+            if e.said.temperature_c is not None and e.happened_ms <= now_ms
+        ),
         key=lambda e: e.happened_ms,
         default=None,
     )

@@ -26,30 +26,35 @@ class Filling(NamedTuple):
     until_next: float
 
 
+class Crop(NamedTuple):
+    """What the crops of a colony hold when they are full, and what they lack, both in days of use."""
+
+    holds: float
+    lacks: float
+
+
 @lru_cache(maxsize=2048)
 def sugar_appetite(
     before: Sequence[Filling],
     offered: float,
     fresh: float,
+    crop: Crop,
     *,
     gone: float,
     hours: float,
-    crop: float,
-    lacking: float,
 ) -> float:
     """Return the appetite at which ``gone`` [share] of an offer is drunk after ``hours``.
 
-    ``before``: the feedings before it, the oldest first; ``crop``: days that a full crop lasts; ``lacking``: what the
-    crops lacked before all of them. Found by halving between 0.02 and 50, since more appetite drinks more. Example:
-    crops full before, half of 4 days' use gone after 48 h: 1.
+    ``before``: the feedings before it, the oldest first; ``crop``: before all of them. Found by halving between 0.02
+    and 50, since more appetite drinks more. Example: crops full before, half of 4 days' use gone after 48 h: 1.
     """
     low, high = _LEAST, _MOST
     for _ in range(_STEPS):
         middle = (low + high) / 2
         appetite = math.exp(middle)
-        missing = lacking
+        missing = crop.lacks
         for each in before:
-            missing = _missing_after(missing, each, appetite, crop)
+            missing = _missing_after(missing, each, appetite, crop.holds)
         enough = _drunk(missing, min(hours / 24, fresh), appetite) >= gone * offered
         low, high = (low, middle) if enough else (middle, high)
     return math.exp((low + high) / 2)

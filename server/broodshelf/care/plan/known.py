@@ -13,11 +13,12 @@ from ...model.quantities import Estimate
 from ...model.tasks import reason
 from ..catalogue import Species, species, vessels
 from ..colony.body import limits_said, worker_fresh_mg
-from ..colony.census import Census, Facts, census_of
+from ..colony.census import Census, Facts
 from ..colony.census.outlook import Census as Living
-from ..colony.climate import Climate, climate_of
-from ..colony.day_climate import DayClimate, lately_by_day
-from ..colony.history import History, local_day, read_history
+from ..colony.climate import climate_of
+from ..colony.day_climate import lately_by_day
+from ..colony.dossier import Dossier, dossier_of
+from ..colony.history import local_day
 from ..colony.rest_by_sensor import rest_by_sensor
 from ..colony.stages import Switches, switches
 from ..feeding.appetite import TEMP_C
@@ -25,36 +26,29 @@ from ..feeding.refused import refused_foods
 from ..water.drying_days import DryingDays
 from .drying import drying_days
 from .faults import standing_faults
-from .today import Course, by_now, foretold
+from .today import by_now, foretold
 
 OTHER_LENGTH_MM = 4.0
 """Taken where neither species nor length is known (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
-class Known:
-    """A colony at an instant.
+class Known(Dossier):
+    """A colony at an instant: its dossier with all that follows from it.
 
-    ``by_day``: how warm and moist its place was on the days up to today; ``dried``: how its water went on them.
-    ``counted``: what was seen last; ``census``: the same as it is likely to be now; ``living``: the census of today and
-    of the time to come, from ``facts``, None where nothing is foretold.
+    ``dried``: how its water went on the days up to today. ``census``: what was counted, as it is likely to be now;
+    ``living``: the census of today and of the time to come, from ``facts``, None where nothing is foretold.
     ``temp_c``: the mean temperature held inside what the rates are known for; ``worker_mg``, ``worker_mm``: of a
     worker as they are now; ``brood_mg``: what the brood will weigh; ``since_ms``: since when the colony is known;
     ``rest_sensed``: what is said of a rest that follows its thermometer.
     ``limits``: where something lies outside what the rates are known for, and the nearest value stands in.
     """
 
-    state: ColonyState
     now_ms: int
     today: str
-    species: Species
-    counted: Census
     census: Census
     facts: Facts | None
     living: Living | None
-    history: History
-    climate: Climate
-    by_day: tuple[DayClimate, ...]
     dried: DryingDays
     switched: Switches
     temp_c: float
@@ -81,8 +75,6 @@ def know(state: ColonyState, now_ms: int) -> Known:
     """Return what is known. Raises ``OutOfRange`` for counts, lengths or places that cannot be."""
     today = local_day(now_ms, state.utc_offset_min).isoformat()
     kind = species_of(state)
-    counted = census_of(state.events, state.stage)
-    history = read_history(state.events)
     climate = climate_of(
         state.place,
         state.climate_readings,
@@ -92,10 +84,11 @@ def know(state: ColonyState, now_ms: int) -> Known:
     )
     by_day = lately_by_day(state, now_ms)
     sensed = rest_by_sensor(state, kind, by_day, today)
-    state = sensed.state
+    colony = dossier_of(sensed.state, kind, climate, by_day)
+    state, counted = colony.state, colony.counted
     workers = counted.workers.best if counted.basis != "unknown" else None
-    switched = switches(state, kind, workers, today, history=history, climate=climate, census=counted)
-    facts, living = foretold(Course(state, kind, history, climate, by_day, switched), now_ms)
+    switched = switches(colony, workers, today)
+    facts, living = foretold(colony, switched, now_ms)
     census = counted if living is None else by_now(counted, living, state.utc_offset_min)
     refused = state.refused_foods | refused_foods(state.events, switched.excused, now_ms)
     if refused != state.refused_foods:
@@ -103,7 +96,7 @@ def know(state: ColonyState, now_ms: int) -> Known:
     shortest, longest = kind.worker_mm
     vessel = vessels().get(state.vessel.code or "")
     return Known(
-        state, now_ms, today, kind, counted, census, facts, living, history, climate, by_day,
+        state, kind, colony.history, climate, by_day, counted, now_ms, today, census, facts, living,
         drying_days(by_day, state.place, now_ms=now_ms, utc_offset_min=state.utc_offset_min), switched,
         temp_c=min(TEMP_C[1], max(TEMP_C[0], climate.mean_c.best)),
         worker_mg=worker_fresh_mg(kind, nanitic=switched.nanitics),

@@ -123,10 +123,7 @@ def make_plan(state: ColonyState, now_ms: int) -> Plan:
 def _place_tasks(known: Known) -> list[Task]:
     """Return the alarms of the colony's place. One that is too hot or cold by now needs no word of how it got there."""
     state, history, switched = known.state, known.history, known.switched
-    outside = temperature_tasks(
-        known.species, state.place, state.climate_readings, state.hours,
-        resting=switched.resting, now_ms=known.now_ms, looked_ms=history.glanced_ms,
-    )  # fmt: skip
+    outside = temperature_tasks(known, resting=switched.resting, now_ms=known.now_ms)
     look = last_look("water", state.events)
     seen_ms = [
         at for at in (history.watered_ms, look.happened_ms if look is not None else None) if at is not None

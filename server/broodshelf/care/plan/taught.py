@@ -10,7 +10,7 @@ from ...model.gauges import DAY_MS
 from ...model.kinds.log import Feeding
 from ...model.needs import Need
 from ...model.quantities import Estimate
-from ..feeding.intake import Filling, sugar_appetite
+from ..feeding.intake import Crop, Filling, sugar_appetite
 from ..feeding.learning import Learnt, learnt, usual_intake
 from ..feeding.removal import fresh_days
 from ..feeding.stores import KEPT_IN_HAND, crop_days
@@ -60,10 +60,9 @@ def taught_by_checks(need: Need, known: Known, fed: list[Fed], *, use_mg: float,
             Filling(days_offered(one) or 0.0, _fresh(one), (after.happened_ms - one.happened_ms) / DAY_MS)
             for one, after in earlier
         )
-        return sugar_appetite(
-            before, days_offered(feeding) or 0.0, _fresh(feeding), gone=gone, hours=hours, crop=full_days,
-            lacking=full_days * (KEPT_IN_HAND if at_least else LEAST_LACKING if n else 0.0),
-        )  # fmt: skip
+        crop = Crop(full_days, full_days * (KEPT_IN_HAND if at_least else LEAST_LACKING if n else 0.0))
+        offered = days_offered(feeding) or 0.0
+        return sugar_appetite(before, offered, _fresh(feeding), crop, gone=gone, hours=hours)
 
     return learnt(
         known.state.events, need, known.now_ms, days_offered, intake=protein if need == "protein" else sugar,

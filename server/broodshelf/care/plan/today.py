@@ -3,22 +3,18 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Final
 
-from ...model.facts import ColonyState
 from ...model.gauges import DAY_MS
 from ...model.quantities import Estimate
-from ..catalogue import Species
 from ..colony import census
 from ..colony.census.counted import MOST_WORKERS
 from ..colony.census.facts import Facts
 from ..colony.census.from_log import facts_of
 from ..colony.census.outlook import Census
-from ..colony.climate import Climate
-from ..colony.day_climate import DayClimate
-from ..colony.history import History, day_number, local_day
+from ..colony.dossier import Dossier
+from ..colony.history import day_number, local_day
 from ..colony.life_stage import FOUNDING
 from ..colony.season import Season
 from ..colony.stages import Switches
@@ -31,24 +27,12 @@ OLD_DAYS: Final = 90
 """A last look that is older says nothing of the coming month; but days of rest do not count (common practice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Course:
-    """What a colony's past and present say of its future: its log as read, the climate around it, day by day."""
-
-    state: ColonyState
-    species: Species
-    history: History
-    climate: Climate
-    by_day: Sequence[DayClimate]
-    switched: Switches
-
-
-def foretold(course: Course, now_ms: int) -> tuple[Facts | None, Census | None]:
+def foretold(colony: Dossier, switched: Switches, now_ms: int) -> tuple[Facts | None, Census | None]:
     """Return the facts and the living census; None of both without a queen, or where nobody looked lately.
 
     A parasite's queen has no brood of her own before her hosts: nothing is foretold of her.
     """
-    state, history, switched = course.state, course.history, course.switched
+    state, history = colony.state, colony.history
     season = switched.season
     if season is None or switched.forecasts_off or switched.stage == "parasitic":
         return None, None
@@ -61,7 +45,7 @@ def foretold(course: Course, now_ms: int) -> tuple[Facts | None, Census | None]:
     today = local_day(now_ms, state.utc_offset_min)
     if not founds and (looked_ms is None or _awake_days(looked_ms, now_ms, season, today) > OLD_DAYS):
         return None, None
-    facts = facts_of(state, course.species, history, course.climate, season, today, course.by_day)
+    facts = facts_of(colony, season, today)
     return facts, census.of(facts, day_number(today))
 
 

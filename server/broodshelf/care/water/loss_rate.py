@@ -137,7 +137,7 @@ def evidence(belief: Belief) -> float:
 def weight_of_at_most(belief: Belief, reading: Reading, usual_per_day: float, noise: float) -> float:
     """Return the weight of a loss at least as great as a reading shows: it falls the worse the loss, without end."""
     level = reading.share if reading.measured else reading.high
-    return _tail(belief, reading, usual_per_day, noise, 1.0, level, -1.0)
+    return _tail(belief, _ahead(belief, reading, usual_per_day, noise), level, -1.0)
 
 
 def weight_of_at_least(
@@ -145,23 +145,27 @@ def weight_of_at_least(
 ) -> float:
     """Return the weight of a tube that loses at least ``haste`` times as fast: it grows the worse the loss."""
     level = reading.share if reading.measured else reading.low
-    return _tail(belief, reading, usual_per_day, noise, haste, level, 1.0)
+    return _tail(belief, _ahead(belief, reading, usual_per_day, noise, haste), level, 1.0)
 
 
-def _tail(
-    belief: Belief,
-    reading: Reading,
-    usual_per_day: float,
-    noise: float,
-    haste: float,
-    level: float,
-    side: float,
-) -> float:
-    """Return the weight of all levels above (``side`` 1) or below (-1) ``level`` that the belief expects."""
+class _Ahead(NamedTuple):
+    """What a tube of the usual rate will have lost by a reading, and the variance of what is read then."""
+
+    used: float
+    variance: float
+
+
+def _ahead(
+    belief: Belief, reading: Reading, usual_per_day: float, noise: float, haste: float = 1.0
+) -> _Ahead:
     expected, variance = _expected(belief, reading, usual_per_day, haste)
     blur = noise if reading.measured else EYE_SHARE
-    scale = side / (_ROOT2 * math.sqrt(variance + blur * blur))
-    used = belief.used + haste * expected
+    return _Ahead(belief.used + haste * expected, variance + blur * blur)
+
+
+def _tail(belief: Belief, ahead: _Ahead, level: float, side: float) -> float:
+    """Return the weight of all levels above (``side`` 1) or below (-1) ``level`` that the belief expects."""
+    scale, used = side / (_ROOT2 * math.sqrt(ahead.variance)), ahead.used
     weights = weights_of(belief)
     if not math.isfinite(level):
         return sum(weights) if level * side < 0 else 0.0

@@ -7,13 +7,12 @@ from bisect import bisect_left
 from collections.abc import Iterator, Sequence
 from typing import Final
 
-from ....model.facts import ColonyState, Event, Logged, tells
+from ....model.facts import Event, Logged, tells
 from ....model.gauges import DAY_MS
 from ....model.kinds.log import Boost, Check, Count
 from ...catalogue import Species
-from ..climate import Climate
-from ..day_climate import DayClimate
-from ..history import History, day_number, day_of_number
+from ..dossier import Dossier
+from ..history import day_number, day_of_number
 from ..life_stage import founding_mode
 from ..season import SHORTEST_REST_DAYS, Season, slow_spells
 from ..season_words import usual_end
@@ -32,11 +31,9 @@ OFFERS_DAYS: Final = 28
 as many days, so that the first of them stays the same for weeks."""
 
 
-def facts_of(
-    state: ColonyState, species: Species, history: History, climate: Climate, season: Season, today: dt.date,
-    by_day: Sequence[DayClimate] = (),
-) -> Facts:  # fmt: skip
-    """Return the facts of a colony on a day of the household's zone; ``by_day``: the climate of the days before."""
+def facts_of(colony: Dossier, season: Season, today: dt.date) -> Facts:
+    """Return the facts of a colony on a day of the household's zone."""
+    state, species = colony.state, colony.species
     day = day_number(today)
     offset_ms = state.utc_offset_min * 60_000
     group = life_group(species.genus)
@@ -52,16 +49,18 @@ def facts_of(
     known_days = [seen[0].day] if seen else [day]
     known_days += [_day(state.acquired_on)] if state.acquired_on and not seen else []
     rests = tuple(_rests(season, species, day))
-    mean_c = climate.mean_c
+    mean_c = colony.climate.mean_c
     return Facts(
         group,
         known_day=min(day, *known_days),
-        warmth=warmth_of(state, species, climate, by_day, rests, group, day),
+        warmth=warmth_of(colony, rests, group, day),
         founding=founding_mode(state, species),
         founded_day=_day(state.founded_on) if state.founded_on and _day(state.founded_on) <= day else None,
         stage=state.stage,
         warmth_sd_c=round(min(2.0, max(0.5, (mean_c.high - mean_c.low) / 2 / 1.5)), 1),
-        queens=max(1, next((c.queens for c in reversed(history.counts) if c.queens), state.queens or 1)),
+        queens=max(
+            1, next((c.queens for c in reversed(colony.history.counts) if c.queens), state.queens or 1)
+        ),
         rests=rests,
         slow=tuple(
             (day_number(begin), day_number(end))

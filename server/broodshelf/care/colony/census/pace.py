@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Final
+from typing import Final, NamedTuple
 
 from ....model.quantities import Estimate
 from .groups import REFERENCE_C, LifeGroup, StageTime
@@ -39,16 +39,24 @@ class Pace:
     cold: bool
 
 
+class Lived(NamedTuple):
+    """What a colony lives through in a step: its yearly clock slows it, it rests, it has just moved."""
+
+    slow: bool = False
+    resting: bool = False
+    unsettled: bool = False
+
+
+USUAL: Final = Lived()
+
+
 @lru_cache(maxsize=4096)
 def pace(
     group: LifeGroup,
     day_c: float,
     night_c: float,
     days: float,
-    *,
-    slow: bool = False,
-    resting: bool = False,
-    unsettled: bool = False,
+    lived: Lived = USUAL,
 ) -> Pace:
     """Return the pace at a day and a night temperature, each for half of the time."""
     halves = (day_c, night_c)
@@ -58,12 +66,12 @@ def pace(
     ]
     mean_c = (day_c + night_c) / 2
     laying = sum(_window(group, temp) for temp in halves) / 2
-    if slow or resting:
-        laying *= 0.0 if resting else SLOWED_LAYING
+    if lived.slow or lived.resting:
+        laying *= 0.0 if lived.resting else SLOWED_LAYING
         moves[2] *= SLOWED_PUPATION
-    if unsettled:
+    if lived.unsettled:
         laying *= UNSETTLED_LAYING
-    cold = mean_c < FADE_BELOW_C or resting
+    cold = mean_c < FADE_BELOW_C or lived.resting
     fading = max(0.0, 1 - days / FADE_DAYS) if cold else 1.0
     all_brood = 1 - HARM * days * (1 - _well(group, mean_c)) if not cold else 1.0
     larvae = 1.0 if group.winter_larvae else fading

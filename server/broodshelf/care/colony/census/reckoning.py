@@ -14,7 +14,7 @@ from .counted import PART_SEEN
 from .ensemble import UNKNOWN_FOUNDED_DAYS, Ensemble, founding, growing
 from .facts import Facts, Seen, Spell
 from .observing import Moved, learn
-from .pace import Pace, pace
+from .pace import Lived, Pace, pace
 from .remembered import APART_DAYS, COLONIES, LATEST, Lru, Point, Track
 from .spread import Column, column_of
 
@@ -135,10 +135,8 @@ def paces(
         if later and later[0].day <= day:
             now = next(entry for entry in reversed(later) if entry.day <= day)
             later = [entry for entry in later if entry.day > day]
-        yield day + days, pace(
-            facts.group, now.day_c, now.night_c, days, slow=_in(facts.slow, day), resting=_in(facts.rests, day),
-            unsettled=_in(unsettled, day),
-        )  # fmt: skip
+        lived = Lived(_in(facts.slow, day), _in(facts.rests, day), _in(unsettled, day))
+        yield day + days, pace(facts.group, now.day_c, now.night_c, days, lived)
 
 
 def on_row(day: int, step_days: int) -> int:

@@ -6,10 +6,9 @@ from collections.abc import Iterable, Sequence
 from statistics import fmean
 from typing import Final
 
-from ....model.facts import ColonyState
-from ...catalogue import Species
-from ..climate import DROP_C, USUAL, Climate
+from ..climate import DROP_C, USUAL
 from ..day_climate import DayClimate
+from ..dossier import Dossier
 from .facts import EVER, Spell, Warmth
 from .groups import LifeGroup
 
@@ -20,24 +19,22 @@ GRAIN_C: Final = 0.5
 """Warmth is told in such steps: less would change nothing but the cost."""
 
 
-def warmth_of(
-    state: ColonyState, species: Species, climate: Climate, by_day: Iterable[DayClimate], rests: Sequence[Spell],
-    group: LifeGroup, day: int,
-) -> tuple[Warmth, ...]:  # fmt: skip
+def warmth_of(colony: Dossier, rests: Sequence[Spell], group: LifeGroup, day: int) -> tuple[Warmth, ...]:
     """Return how warm it was: the place's settings, weeks that were measured as they were, rests as rests are kept.
 
     Of a colony that rests the place says nothing about the time before: then it is taken to have been kept well.
     """
+    place, climate, rest = colony.state.place, colony.climate, colony.species.rest
     resting = any(first <= day < end for first, end in rests)
-    usual_day, usual_night, _ = USUAL.get(state.place.place_type or "room", USUAL["room"])
-    day_c = usual_day if state.place.day_temp_c is None else state.place.day_temp_c
-    night_c = state.place.night_temp_c
+    usual_day, usual_night, _ = USUAL.get(place.place_type or "room", USUAL["room"])
+    day_c = usual_day if place.day_temp_c is None else place.day_temp_c
+    night_c = place.night_temp_c
     if night_c is None:
-        night_c = usual_night if state.place.day_temp_c is None else day_c - DROP_C
+        night_c = usual_night if place.day_temp_c is None else day_c - DROP_C
     if resting:
         day_c = night_c = group.usual_c
     entries = {0: (day_c, night_c)}
-    weeks = _weeks(one for one in by_day if not resting or one.basis != "assumed")
+    weeks = _weeks(one for one in colony.by_day if not resting or one.basis != "assumed")
     for week, mean_c in weeks.items():
         entries[week * WEEK] = mean_c
         if week + 1 not in weeks:
@@ -45,7 +42,7 @@ def warmth_of(
     now = day // WEEK * WEEK
     if not resting:
         entries[now] = climate.day_c.best, climate.night_c.best
-    rest_c = REST_C if species.rest is None else (species.rest.low_c + species.rest.high_c) / 2
+    rest_c = REST_C if rest is None else (rest.low_c + rest.high_c) / 2
     awake = sorted(entries.items())
     for first, end in rests:
         after = next((c for at, c in reversed(awake) if at <= end), (day_c, night_c))
