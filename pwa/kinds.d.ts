@@ -697,6 +697,14 @@ export interface Count {
   photo_id?: string | null;
 }
 
+/** A nest was offered, or the colony moved into it. */
+export interface Move {
+  /** of a vessel */
+  vessel_id?: string | null;
+  how?: MoveWay | null;
+  fresh_reservoir?: boolean | null;
+}
+
 /** Brood of another colony was added. */
 export interface Boost {
   /** of a colony */
@@ -718,14 +726,6 @@ export interface Climate {
   temperature_c?: number | null;
   /** 0 to 100 % */
   humidity_pct?: number | null;
-}
-
-/** A nest was offered, or the colony moved into it. */
-export interface Move {
-  /** of a vessel */
-  vessel_id?: string | null;
-  how?: MoveWay | null;
-  fresh_reservoir?: boolean | null;
 }
 
 /** Something worth writing down. */
@@ -838,9 +838,9 @@ export type EventKind =
   | 'water'
   | 'fault'
   | 'count'
+  | 'move'
   | 'boost'
   | 'climate'
-  | 'move'
   | 'note'
   | 'photo'
   | 'later';
@@ -865,9 +865,9 @@ export interface FieldsOf {
   water: OfColony & Happened & Water;
   fault: OfColony & Happened & Fault;
   count: OfColony & Happened & Count;
+  move: OfColony & Happened & Move;
   boost: OfColony & Happened & Boost;
   climate: AtPlace & Happened & Climate;
-  move: OfColony & Happened & Move;
   note: OfColony & Happened & Note;
   photo: OfColony & Happened & Photo;
   later: OfColony & Happened & Later;

@@ -1,6 +1,7 @@
 // Whether a founding asks its question now: 'pupae should be there by the 20th: seen them?' Pure.
-import { DAY_MS } from './gauges.js';
 import { dayOf } from './instants.js';
+import { ASK_AHEAD_DAYS, FOUNDING_LOOK_DAYS, STALLED_LOOK_DAYS } from './codes.js';
+import { DAY_MS } from './rules.js';
 
 /**
  * @typedef {import('./overlay.js').EventRow} EventRow
@@ -13,15 +14,6 @@ import { dayOf } from './instants.js';
  */
 
 /**
- * A founding queen is looked at once in so many days; one whose founding stalled is left alone for longer (common
- * practice, no source).
- */
-const AGAIN_DAYS = 7;
-const STALLED_DAYS = 14;
-/** So long before the day nobody is asked. */
-const AHEAD_DAYS = 7;
-
-/**
  * What to ask, or why nothing is asked now; null where nothing is awaited.
  * @param {Asked | null | undefined} asked of the plan
  * @param {EventRow[]} events of the colony, in the order in which they happened
@@ -29,7 +21,7 @@ const AHEAD_DAYS = 7;
  */
 export function questionOf(asked, events, nowMs, stalled = false) {
   if (!asked) return null;
-  const rest_ms = (stalled ? STALLED_DAYS : AGAIN_DAYS) * DAY_MS;
+  const rest_ms = (stalled ? STALLED_LOOK_DAYS : FOUNDING_LOOK_DAYS) * DAY_MS;
   const { brood, by_on } = asked;
   const looks = events.filter((event) => (event.happened_ms ?? 0) > nowMs - rest_ms && isLook(event));
   const looked_ms = looks.at(-1)?.happened_ms ?? null;
@@ -37,7 +29,7 @@ export function questionOf(asked, events, nowMs, stalled = false) {
   /** @param {Question['turn']} turn @returns {Question} */
   const say = (turn) => ({ brood, by_on, turn, looked_ms, again_ms });
   if (looks.some((event) => event.kind === 'count' && (event.set[brood] ?? 'none') !== 'none')) return say('told');
-  if (by_on > dayOf(new Date(nowMs + AHEAD_DAYS * DAY_MS))) return say('early');
+  if (by_on > dayOf(new Date(nowMs + ASK_AHEAD_DAYS * DAY_MS))) return say('early');
   return say(again_ms === null ? 'ask' : 'rest');
 }
 

@@ -1,4 +1,5 @@
-// What can be chosen from, in the order in which it is offered. The lists themselves are the server's (kinds.d.ts).
+// What can be chosen from, in the order in which it is offered, and rules of screens alone.
+// Written by `python -m tests.support.phone_rules`; a test fails when it is stale.
 
 /** @type {Array<import('../kinds.d.ts').Stage>} */
 export const STAGES = ['founding', 'nanitics', 'growing', 'mature'];
@@ -31,8 +32,18 @@ export const EVENT_KINDS = [
   'count',
   'move',
   'boost',
-  'note',
   'climate',
+  'note',
   'photo',
   'later',
 ];
+/** So long may wait what may not: sync/put_off.py. */
+export const CAN_WAIT_H = 14;
+/** States in which a refusal means nothing: care/feeding/trial.py. @type {string[]} */
+export const NOT_WHILE = ['dead', 'founding', 'given_away', 'queenless_suspected', 'resting', 'settling'];
+/** A founding queen is looked at once in so many days: model/tasks.py. */
+export const FOUNDING_LOOK_DAYS = 7;
+/** The same of one whose founding stalled. */
+export const STALLED_LOOK_DAYS = 14;
+/** So long before the day nobody is asked. */
+export const ASK_AHEAD_DAYS = 7;

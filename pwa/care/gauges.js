@@ -1,15 +1,10 @@
 // The gauge's arithmetic, the same as server/broodshelf/model/gauges.py; fixtures/conformance holds both to it.
+import { DAY_MS, EMPTY_BELOW_MM, FILLS, SHARES } from './rules.js';
 
 /**
  * @typedef {import('../kinds.d.ts').PlannedGauge} Gauge
  * @typedef {Partial<import('../kinds.d.ts').Fields<import('../kinds.d.ts').EventKind>>} EventFields
  */
-
-export const DAY_MS = 86_400_000;
-/** A water reading as a share of the full reservoir. @type {Record<string, number>} */
-export const READINGS = { full: 1, three_quarters: 0.75, half: 0.5, quarter: 0.25, empty: 0 };
-const FILLS = ['refill', 'new_tube', 'hydrate'];
-const EMPTY_BELOW_MM = 1;
 
 /** The level at an instant. @param {Gauge} gauge @param {number} nowMs @returns {number} */
 export function levelAt(gauge, nowMs) {
@@ -63,6 +58,6 @@ function levelAfter(gauge, kind, level, values) {
  */
 function shareRead(gauge, values) {
   const mm = values.level_mm;
-  if (mm === undefined || mm === null || !gauge.full_mm) return READINGS[values.reading ?? ''];
+  if (mm === undefined || mm === null || !gauge.full_mm) return SHARES[values.reading ?? ''];
   return mm < EMPTY_BELOW_MM ? 0 : Math.min(1, mm / gauge.full_mm);
 }

@@ -1,6 +1,7 @@
 // The round: what is due now, today and next, from the plans and this phone's own logs. Pure.
 import { keyOf, toldInSteps } from './catalogue.js';
-import { DAY_MS, applyEvent, dueAtMs } from './gauges.js';
+import { applyEvent, dueAtMs } from './gauges.js';
+import { DAY_MS, DEEP_MOULD_SHARE, HOUR_MS } from './rules.js';
 
 /**
  * @typedef {import('./overlay.js').ShownRow} ShownRow
@@ -186,7 +187,7 @@ function freshItems(plan, fresh, { foods, faults, tasks }) {
         ...keys(plan, 'leftovers', event.id),
         need: 'leftovers',
         urgent: refused,
-        due_at_ms: (event.happened_ms ?? 0) + (refused ? 0 : (removeAfterH ?? 0) * 3_600_000),
+        due_at_ms: (event.happened_ms ?? 0) + (refused ? 0 : (removeAfterH ?? 0) * HOUR_MS),
         suggested: { kind: 'check', set: { feeding_id: event.id, need: 'leftovers', leftovers_removed: true } },
         reasons: [
           refused
@@ -220,9 +221,9 @@ export function hoursToRemoval(set, foods) {
   return (set.form === 'feeder' ? food?.feeder_h : null) ?? food?.remove_after_h ?? undefined;
 }
 
-const A_THIRD = 1 / 3;
 /** A spot of mould away from the brood is watched, no alarm; server: care/plan/faults.py. @param {FaultFields} fault */
-const isSpot = (fault) => fault.fault === 'mould' && !fault.mould_near_brood && !((fault.mould_share ?? 0) >= A_THIRD);
+const isSpot = (fault) =>
+  fault.fault === 'mould' && !fault.mould_near_brood && !((fault.mould_share ?? 0) >= DEEP_MOULD_SHARE);
 /** @param {FaultFields} fault */
 const faultCode = (fault) => (fault.fault !== 'mould' ? fault.fault : isSpot(fault) ? 'mould_far' : 'mould_near');
 

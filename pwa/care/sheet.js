@@ -1,6 +1,7 @@
 // The sheet of a pass: what a stand-in is to do on each of its days, repeats included. Pure.
 import { keyOf } from './catalogue.js';
-import { DAY_MS, applyEvent, dueAtMs } from './gauges.js';
+import { applyEvent, dueAtMs } from './gauges.js';
+import { DAY_MS } from './rules.js';
 import { dayOf, endOfDayMs } from './instants.js';
 import { forStandIn, hoursToRemoval } from './round.js';
 

@@ -1,5 +1,6 @@
 // The glass tube: a gauge drawn as a small test tube whose level falls. Colour, pattern and words each tell the need.
-import { DAY_MS, dueAtMs, levelAt } from '../care/gauges.js';
+import { dueAtMs, levelAt } from '../care/gauges.js';
+import { DAY_MS } from '../care/rules.js';
 import { minute } from '../signals/clock.js';
 import { catalogue } from '../signals/rows.js';
 import { html } from './html.js';

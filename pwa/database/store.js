@@ -1,5 +1,6 @@
 // What the phone keeps: rows, gone rows, outbox, journal, conflicts, meta (docs/sync.md, "On the phone").
 // Longer than 300 lines because it is the one door to what the phone keeps, each method a transaction.
+import { THINGS } from '../care/rules.js';
 import { uuid7 } from './ids.js';
 import { inBulk, inTransaction, databaseOf } from './open.js';
 import { forgetOldJournal, giveBack, JOURNAL_MS } from './past.js';
@@ -271,8 +272,11 @@ async function entriesInOrder(tx) {
   return entries.sort((a, b) => (Number(a.n) || 0) - (Number(b.n) || 0));
 }
 
-/** Kinds that are read whole at every start: things, plans, and the faults that a round may still show. */
-const ALWAYS = ['household', 'person', 'place', 'vessel', 'colony', 'lot', 'rule', 'tasting', 'pass', 'plan', 'fault'];
+/**
+ * Kinds that are read whole at every start: things, plans, and the faults that a round may still show.
+ * @type {Array<import('../kinds.d.ts').Kind>}
+ */
+const ALWAYS = [...THINGS, 'plan', 'fault'];
 
 /** Whether `snapshot` since that instant gives this row. @param {Row} row @param {number} sinceMs */
 export const isInSnapshot = (row, sinceMs) =>

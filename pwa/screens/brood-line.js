@@ -4,7 +4,7 @@ import { Choice } from '../components/choices.js';
 import { Figures } from '../components/figures.js';
 import { html } from '../components/html.js';
 import { TimeLine, told } from '../components/time-line.js';
-import { DAY_MS } from '../care/gauges.js';
+import { DAY_MS } from '../care/rules.js';
 import { nestAt, SERIES } from '../care/time-line.js';
 import { now } from '../signals/clock.js';
 import { useHistory } from '../signals/history.js';

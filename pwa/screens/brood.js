@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { unfolded } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { lazy } from '../components/lazy.js';
-import { DAY_MS } from '../care/gauges.js';
+import { DAY_MS } from '../care/rules.js';
 import { logOf, questionOf } from '../care/awaited.js';
 import { unplanned } from '../care/round.js';
 import { logAll } from '../signals/actions.js';

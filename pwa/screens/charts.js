@@ -7,7 +7,8 @@ import { Figures } from '../components/figures.js';
 import { html, Icon } from '../components/html.js';
 import { sharePicture } from '../components/picture.js';
 import { Skeleton } from '../components/states.js';
-import { DAY_MS, READINGS, dueAtMs, levelAt } from '../care/gauges.js';
+import { dueAtMs, levelAt } from '../care/gauges.js';
+import { DAY_MS, SHARES } from '../care/rules.js';
 import { warmthBehind } from '../care/place-climate.js';
 import { useHistory, useKind } from '../signals/history.js';
 import { now } from '../signals/clock.js';
@@ -157,7 +158,7 @@ function growthAhead(colonyId) {
 /** The share of a full reservoir that an event says. @param {EventRow} row @returns {number | null} */
 function shareOf(row) {
   if (row.set.action === 'refill' || row.set.action === 'new_tube') return 100;
-  const share = READINGS[row.set.reading ?? ''];
+  const share = SHARES[row.set.reading ?? ''];
   return share === undefined ? null : share * 100;
 }
 

@@ -8,7 +8,7 @@ import { Photo } from '../components/photo.js';
 import { Sheet } from '../components/sheet.js';
 import { watchNear } from '../components/slices.js';
 import { SaveState } from '../components/states.js';
-import { DAY_MS } from '../care/gauges.js';
+import { DAY_MS } from '../care/rules.js';
 import { voidLog } from '../signals/actions.js';
 import { readBack } from '../signals/history.js';
 import { now, today } from '../signals/clock.js';

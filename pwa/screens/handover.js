@@ -8,7 +8,7 @@ import { eventInWords } from '../components/event-in-words.js';
 import { formOf, textsOf } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
 import { Sheet } from '../components/sheet.js';
-import { DAY_MS } from '../care/gauges.js';
+import { DAY_MS } from '../care/rules.js';
 import { dayOf } from '../care/instants.js';
 import { keep, tell } from '../signals/actions.js';
 import { post } from '../signals/people.js';

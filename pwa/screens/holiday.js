@@ -4,7 +4,7 @@ import { whyNot } from '../components/answer.js';
 import { useAttempt } from '../components/attempt.js';
 import { textsOf } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
-import { DAY_MS } from '../care/gauges.js';
+import { DAY_MS } from '../care/rules.js';
 import { dayOf } from '../care/instants.js';
 import { post } from '../signals/people.js';
 import { now, today } from '../signals/clock.js';

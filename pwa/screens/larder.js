@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks';
 import { useAnswer } from '../components/answer.js';
 import { html, Icon } from '../components/html.js';
 import { Empty } from '../components/states.js';
-import { DAY_MS } from '../care/gauges.js';
+import { DAY_MS } from '../care/rules.js';
 import { originVerdict } from '../care/origin.js';
 import { keep, tell } from '../signals/actions.js';
 import { today } from '../signals/clock.js';

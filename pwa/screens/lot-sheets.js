@@ -6,7 +6,7 @@ import { numberOf, textsOf, typed } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { Sheet } from '../components/sheet.js';
 import { Stepper } from '../components/stepper.js';
-import { DAY_MS } from '../care/gauges.js';
+import { DAY_MS } from '../care/rules.js';
 import { dayOf } from '../care/instants.js';
 import { mixSugarWater } from '../care/mixing.js';
 import { originsOf, originVerdict, usualOrigin } from '../care/origin.js';

@@ -6,8 +6,9 @@ import { Choice, ManyChoice } from '../components/choices.js';
 import { typed } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { Sheet } from '../components/sheet.js';
-import { DAY_MS } from '../care/gauges.js';
 import { endOfDayMs } from '../care/instants.js';
+import { CAN_WAIT_H } from '../care/codes.js';
+import { DAY_MS, HOUR_MS } from '../care/rules.js';
 import { later, logAll } from '../signals/actions.js';
 import { nowMs } from '../signals/clock.js';
 import { catalogue, itemsAhead, planOf, rowsOf } from '../signals/rows.js';
@@ -19,20 +20,17 @@ import { nameOf } from '../components/in-words.js';
 import { choicesOf, labelled, say, sayOf } from '../words/say.js';
 import { capital } from '../words/shown.js';
 
-const HOUR_MS = 3_600_000;
 const EVENING = '18:30';
 const LONGEST_SKIP_DAYS = 7;
-/** What may not wait is put off over night at most: somebody has to look (sync/put_off.py refuses more). */
-const CAN_WAIT_MS = 14 * HOUR_MS;
 
 /**
- * Until when this phone may put a need off: what cannot wait not for long, and a stand-in not beyond the pass.
+ * Until when this phone may put a need off: what cannot wait over night at most, and a stand-in not beyond the pass.
  * @param {import('../kinds.d.ts').Need} need @returns {number} ms
  */
 function latestMs(need) {
   const lastDay = session.value?.pass?.ends_on;
   return Math.min(
-    catalogue.value.needs[need]?.may_wait ? Infinity : nowMs() + CAN_WAIT_MS - 60_000,
+    catalogue.value.needs[need]?.may_wait ? Infinity : nowMs() + CAN_WAIT_H * HOUR_MS - 60_000,
     lastDay ? endOfDayMs(new Date(`${lastDay}T12:00`)) : Infinity,
   );
 }

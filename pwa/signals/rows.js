@@ -101,6 +101,7 @@ export const round = computed(() => {
   return lastRound;
 });
 
+/** Of what no tube shows anything. @type {Array<import('../kinds.d.ts').Need>} */
 const NOT_DRAWN = ['glance', 'room'];
 
 /**

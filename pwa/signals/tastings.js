@@ -1,4 +1,5 @@
 // Tastings of a colony: the one that runs, those that ended, and what may be tasted.
+import { NOT_WHILE } from '../care/codes.js';
 import { today } from './clock.js';
 import { catalogue, rowsOf } from './rows.js';
 import { keep } from './actions.js';
@@ -25,9 +26,6 @@ export const endedTastings = (colonyId) =>
   tastingsOf(colonyId)
     .filter(({ set }) => set.ended_on)
     .sort((a, b) => ((a.set.ended_on ?? '') < (b.set.ended_on ?? '') ? 1 : -1));
-
-/** States in which a refusal means nothing (server: care/feeding/trial.py). */
-const NOT_WHILE = ['founding', 'settling', 'resting', 'queenless_suspected', 'given_away', 'dead'];
 
 /**
  * The stage or condition that stops a tasting now, or undefined.

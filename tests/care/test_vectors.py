@@ -67,6 +67,10 @@ def plan_cases() -> list[dict]:
         "water filled": [("water", {"action": "refill"})],
         "nest watered": [("water", {"action": "hydrate"})],
         "a leak": [("fault", {"fault": "leak"})],
+        "mould somewhere": [("fault", {"fault": "mould"})],
+        "mould near the brood": [("fault", {"fault": "mould", "mould_near_brood": True})],
+        "mould on less than a third": [("fault", {"fault": "mould", "mould_share": 0.33})],
+        "mould on a third": [("fault", {"fault": "mould", "mould_share": 1 / 3})],
         "both foods as suggested": ["protein", "sugar"],
     }
     start = Event("count", "count", NOW_MS - 48 * HOUR_MS, {"workers": 12, "larvae": "some"})

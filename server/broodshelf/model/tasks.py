@@ -78,6 +78,12 @@ TASKS: Final[Mapping[What, TaskRow]] = {
 }
 AGAIN_DAYS: Final[Mapping[What, int]] = {"rest_air": 7, "rest_water": 14, "risk_look": 1, "water_look": 14}
 """How long after a look it comes again, where no gauge says when (common practice, no source)."""
+FOUNDING_LOOK_DAYS: Final = 7
+"""A founding queen is looked at once in so many days (common practice, no source)."""
+STALLED_LOOK_DAYS: Final = 14
+"""The same of one whose founding stalled: she is left alone for longer (common practice, no source)."""
+ASK_AHEAD_DAYS: Final = 7
+"""So long before the day on which brood should be there nobody is asked for it (common practice, no source)."""
 SENSED: Final = frozenset(what for what, row in TASKS.items() if row.sensed)
 FOR_STAND_IN: Final = frozenset(what for what, row in TASKS.items() if row.stand_in)
 

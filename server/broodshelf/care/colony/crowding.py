@@ -22,6 +22,8 @@ ROOM_LOW, ROOM_HIGH = 2 / 3, 4 / 3
 """50 to 100 about a middle of 75."""
 FULL_SHARE: Final = 0.1
 """The move is due when a tenth of the room is left: it takes 1 to 4 weeks."""
+DEEP_MOULD_SHARE: Final = 1 / 3
+"""Of the plug, from which mould means a new tube today (common practice, no source)."""
 SLOWEST_RATE: Final = math.log(2) / 3650
 
 MouldGrade = Literal["nothing", "watch", "offer"]
@@ -143,7 +145,7 @@ def mould_grade(*, yellow_only: bool, near_brood: bool, plug_share: float) -> Mo
     share = within("plug_share", plug_share, "", 0, 1)
     if yellow_only:
         return "nothing"
-    if near_brood or share >= 1 / 3:
+    if near_brood or share >= DEEP_MOULD_SHARE:
         return "offer"
     return "watch" if share > 0 else "nothing"
 

@@ -20,9 +20,10 @@ from .food_origin import origin_verdict
 from .tasting import Acceptance, drawn, pooled_prior, tally_of
 
 NEW_FOOD_EVERY_DAYS: Final = 7
-_NOT_WHILE: Final[frozenset[str]] = frozenset(
+NOT_WHILE: Final[frozenset[str]] = frozenset(
     {"founding", "settling", "resting", "queenless_suspected", "given_away", "dead"}
 )
+"""States in which a refusal means nothing."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +84,7 @@ def suggest(trial: Trial | None, *, today: str, states: frozenset[str], rng: ran
     """
     if trial is None or today < trial.started_on or (trial.ended_on is not None and today > trial.ended_on):
         return _nothing("tasting_not_started")
-    if unfit := sorted(states & _NOT_WHILE):
+    if unfit := sorted(states & NOT_WHILE):
         return _nothing("tasting_not_now", state=unfit[0])
     safe = {
         c.food_code
