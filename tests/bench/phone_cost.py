@@ -22,6 +22,7 @@ from tests.phone.conftest import claim, worker_ready
 from tests.support.chromium import ARGUMENTS, CHROMIUM
 from tests.support.phone_bytes import CODE, SPOKEN, count, count_online, served, sum_of
 from tests.support.server import Server
+from tests.support.words import text
 
 from broodshelf.web.shell import START_PATH
 
@@ -103,7 +104,7 @@ def measure(events: int) -> dict[str, Any]:
             colony = page.url.rpartition("/")[2]
             worker_ready(page)
             page.goto(f"{server.url}/#/round")
-            expect(page.get_by_text("All synced")).to_be_visible()
+            expect(page.get_by_text(text("saving-synced"))).to_be_visible()
             found["cold load of the round, first control, ms"] = statistics.median(
                 fresh(context, f"{server.url}/#/round", network=True) for _ in range(RUNS)
             )
@@ -114,7 +115,7 @@ def measure(events: int) -> dict[str, Any]:
             )
             page.goto("about:blank")
             page.goto(f"{server.url}/#/round")
-            expect(page.get_by_role("heading", name="The round")).to_be_visible()
+            expect(page.get_by_role("heading", name=text("round-title"))).to_be_visible()
             page.wait_for_function("() => document.querySelector('main .task')")
             page.wait_for_timeout(1000)  # what is seen of a long list is made piece by piece
             session = slow(page, network=False)

@@ -11,7 +11,7 @@ from typing import Any, Final
 
 from PIL import Image
 from playwright.sync_api import Page, expect
-from tests.support.words import text
+from tests.support.words import beginning, capital, like, text
 
 ROOT: Final = Path(__file__).parents[2]
 AXE: Final = (ROOT / "tests/support/node/node_modules/axe-core/axe.min.js").read_text()
@@ -58,12 +58,12 @@ def picture(page: Page) -> None:
     expect(
         page.get_by_role("region", name=text("colony-diary")).get_by_role("listitem").first
     ).to_be_visible()
-    if not page.get_by_role("button", name="Look at the picture of").count():
+    if not page.get_by_role("button", name=beginning("photo-large")).count():
         drawn = io.BytesIO()
         Image.new("RGB", (80, 60), "#7a4a12").save(drawn, "JPEG")
         taken = {"name": "shelf.jpg", "mimeType": "image/jpeg", "buffer": drawn.getvalue()}
         page.get_by_label(text("photo-take")).set_input_files(taken)
-    press("Look at the picture of")(page)
+    press(beginning("photo-large"))(page)
 
 
 def count_on(page: Page) -> None:
@@ -77,13 +77,13 @@ def count_on(page: Page) -> None:
 
 def taste(page: Page) -> None:
     """Start a tasting, if none runs, and show it."""
-    if not page.locator("details[open]", has_text="What they like").count():
+    if not page.locator("details[open]", has_text=text("tasting-title")).count():
         page.get_by_text(text("tasting-title")).click()
-    begin, end = (page.get_by_role("button", name=f"{each} the tasting") for each in ("Start", "End"))
+    begin, end = (page.get_by_role("button", name=text(f"tasting-{each}")) for each in ("go", "end"))
     expect(begin.or_(end)).to_be_visible()
     if begin.count():
-        for food in ("Cricket", "Mealworm"):
-            page.get_by_role("button", name=food, exact=True).click()
+        for food in ("cricket", "mealworm"):
+            page.get_by_role("button", name=capital(text(f"food-{food}")), exact=True).click()
         begin.click()
     expect(end).to_be_visible()
     open_all(page)
@@ -139,7 +139,7 @@ def house_with_mail(page: Page) -> None:
         page.context.route(address, lambda route, _request, body=body: route.fulfill(json=body))
     page.reload()
     expect(page.get_by_role("button", name=text("house-mail-anew"))).to_be_visible()
-    expect(page.get_by_text("Nudges do not reach Jo")).to_be_visible()
+    expect(page.get_by_text(like("phone-nudges-elsewhere-unheard", who="Jo"))).to_be_visible()
     for address in answers:
         page.context.unroute(address)
 
@@ -149,19 +149,23 @@ def states(colony_id: str) -> list[State]:
     colony = f"#/colony/{colony_id}"
     return [
         State("round", "#/round", open_all),
-        State("several at once", "#/round", press("Several at once")),
-        State("later", "#/round", press("Later:")),
+        State("several at once", "#/round", press(text("round-many"))),
+        State("later", "#/round", press(beginning("part-labelled", label=text("round-later")))),
         State("shelf", "#/shelf"),
         State("what went", "#/gone"),
         State("picture", colony, picture),
         State("picture, counted", colony, count_on),
         State("colony", colony, open_all),
         State("history", colony, press(text("colony-past"))),
-        State("history of a log", colony, press("Counted")),
-        State("colony, changed", colony, lambda page: page.get_by_role("button", name="Change").click()),
+        State("history of a log", colony, press(beginning("event-counted"))),
+        State(
+            "colony, changed",
+            colony,
+            lambda page: page.get_by_role("button", name=text("colony-change")).click(),
+        ),
         *(
-            State(kind, colony, press(kind, exact=True))
-            for kind in ("Feeding", "Water", "Check", "Something is wrong", "Count", "Note", "Nest move")
+            State(f"log of a {kind}", colony, press(text(f"event-kind-{kind}"), exact=True))
+            for kind in ("feeding", "water", "check", "fault", "count", "note", "move")
         ),
         State("a new colony", "#/colony/new", open_all),
         State("welcome", f"#/welcome/{colony_id}", open_all),

@@ -104,7 +104,7 @@ def test_a_phone_that_opens_a_pass_does_not_wait_for_the_sync_of_the_keeper_that
     expect(page.get_by_role("heading", name=text("stand-in-yours"))).to_be_visible()
 
 
-HINT = "The flies are in the freezer door."
+HINT = "The flies are in the blue box."
 
 
 def test_a_keepers_hint_and_picture_stand_above_steps_that_are_drawn_and_what_failed_is_written_down(

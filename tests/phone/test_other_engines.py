@@ -275,7 +275,7 @@ def the_house(walk: Walk, colony: str) -> None:
     walk.shows(text("phone-nudges-title"))
     walk.visit("#/places", text("place-title"))
     walk.press(text("place-add"))
-    walk.fill("name", "Cabinet")
+    walk.fill("name", "Bookcase")
     walk.press(text("colony-form-save"))
     walk.press(text("place-reading"))
     walk.fill("temperature", "24")

@@ -46,11 +46,11 @@ def measure(page: Page, server: Server, days: int) -> None:
 
 def move_into_cabinet(page: Page, server: Server) -> None:
     """Add a place that is set to 25 °C, and let the only colony stand in it."""
-    add_place(page, server, "Cabinet", "25")
+    add_place(page, server, "Bookcase", "25")
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     open_colony(page, server)
     page.get_by_role("button", name=text("colony-change")).click()
-    page.get_by_role("combobox", name=text("place-stands")).select_option("Cabinet")
+    page.get_by_role("combobox", name=text("place-stands")).select_option("Bookcase")
     page.get_by_role("button", name=text("colony-form-save")).click()
 
 
@@ -125,7 +125,7 @@ def test_the_growth_of_a_colony_has_the_warmth_of_its_place_behind_it(phone, ser
 def test_without_a_sensor_a_place_shows_what_is_set_as_assumed(phone, server):
     page = phone()
     claim(page, server)
-    add_place(page, server, "Cabinet", "25")
+    add_place(page, server, "Bookcase", "25")
     open_chart(page, server)
 
     chart = page.get_by_role(
@@ -142,7 +142,7 @@ def test_without_a_sensor_a_place_shows_what_is_set_as_assumed(phone, server):
 def test_a_file_of_a_sensor_is_looked_at_and_taken_in_and_saved_again(phone, server, tmp_path):
     page = phone()
     claim(page, server)
-    add_place(page, server, "Cabinet", "25")
+    add_place(page, server, "Bookcase", "25")
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
     table = tmp_path / "log.csv"
     table.write_text(

@@ -58,14 +58,16 @@ def test_all_that_is_eaten_can_be_given_to_several_also_leaves(phone, server):
     )
     wait_synced(page)
     go(page, server, "#/round")
-    page.get_by_role("button", name="Several at once").click()
+    page.get_by_role("button", name=text("round-many")).click()
     asked = page.get_by_role("group", name=text("several-what")).get_by_role("button")
     expect(asked).to_have_text([text(f"need-{need}") for need in (*FOOD_NEEDS, "water", "glance")])
     asked.filter(has_text=text("need-leaves")).click()
-    page.get_by_role("button", name="Log it for 1 colony").click()
+    page.get_by_role("button", name=text("several-go", count=1)).click()
 
     expect(
-        page.get_by_role("region", name="Done").get_by_role("listitem").filter(has_text="leaf")
+        page.get_by_role("region", name=text("round-done"))
+        .get_by_role("listitem")
+        .filter(has_text=text("food-leaves.counted", n=1))
     ).to_have_count(1)
 
 

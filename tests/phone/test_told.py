@@ -333,7 +333,11 @@ def test_a_log_whose_colony_came_back_after_all_is_sent_again(phone, server):
     note = {
         "kind": "note",
         "id": late[1],
-        "set": {"colony_id": late[0], "text": "Moved", "happened_at": "2026-09-01T12:00:00.000+02:00"},
+        "set": {
+            "colony_id": late[0],
+            "text": "Carried to the sill",
+            "happened_at": "2026-09-01T12:00:00.000+02:00",
+        },
     }
     run(page, enqueue, {"changes": [note], "age_ms": 31 * DAY_MS})  # past the server's patience of 30 days
     page.get_by_role("link", name=text("saving-attention", count=1)).click()
@@ -348,7 +352,7 @@ def test_a_log_whose_colony_came_back_after_all_is_sent_again(phone, server):
 
     expect(page.get_by_text(text("attention-none"))).to_be_visible()
     go(page, server, f"#/colony/{late[0]}")
-    expect(page.get_by_role("region", name=text("colony-diary"))).to_contain_text("Moved")
+    expect(page.get_by_role("region", name=text("colony-diary"))).to_contain_text("Carried to the sill")
 
 
 def test_the_days_until_the_next_workers_run_down(phone, server):
