@@ -69,7 +69,7 @@ class Town:
                 self.rows = int(connection.scalar(text("SELECT count(*) FROM records")) or 0)
             with db.engine.connect().execution_options(isolation_level="AUTOCOMMIT") as connection:
                 connection.execute(text("VACUUM ANALYZE"))
-            colonies = [row["id"] for row in phone.rows.values() if row["kind"] == "colony"]
+            colonies = [row["id"] for row in phone.rows().values() if row["kind"] == "colony"]
             self.about: dict[str, Any] = {
                 "households": self.households,
                 "colonies": colonies,

@@ -19,7 +19,7 @@ from typing import Any, NamedTuple
 
 from sqlalchemy import insert, select
 from tests.support.house import House
-from tests.support.households import HAPPENED, NOON_MS, ModelPhone
+from tests.support.households import HAPPENED, NOON_MS, Requester
 
 from broodshelf.model.gauges import DAY_MS
 from broodshelf.records import database
@@ -44,7 +44,7 @@ def median_ms(work: Callable[[], Any], runs: int = RUNS) -> float:
     return statistics.median(times)
 
 
-def queue(phone: ModelPhone, colony_ids: list[str], count: int) -> None:
+def queue(phone: Requester, colony_ids: list[str], count: int) -> None:
     """Fill a phone's outbox with feedings spread over the colonies, made evenly over 30 days without a connection.
 
     So their ids, which carry the time, come in order as a phone's do; ids of one instant would lie all over the tables.
@@ -63,10 +63,10 @@ class Took(NamedTuple):
     worked_ms: float
 
 
-def push(house: House, phone: ModelPhone) -> Took:
+def push(house: House, phone: Requester) -> Took:
     """Send the outbox in requests of 500; return what the server needed, without the phone's own work."""
     passed = worked = 0.0
-    while phone.outbox:
+    while phone.waiting:
         body = json.dumps(phone.request()).encode()
         start, start_worked = time.perf_counter(), time.process_time()
         answer = house.post(phone, body)
@@ -109,7 +109,7 @@ def bare_insert(household_id: str, count: int) -> None:
         )  # fmt: skip
 
 
-def fill_history(house: House, phone: ModelPhone, colony_ids: list[str], count: int) -> None:
+def fill_history(house: House, phone: Requester, colony_ids: list[str], count: int) -> None:
     """Write ``count`` events of the last 390 days straight into the tables: feedings, checks, water, counts."""
     shapes: tuple[tuple[str, dict[str, Any]], ...] = (
         ("feeding", {"need": "sugar", "amount": 1.0}),
@@ -178,7 +178,7 @@ def main() -> None:
             )
 
 
-def pull(house: House, phone: ModelPhone, colonies: list[str]) -> None:
+def pull(house: House, phone: Requester, colonies: list[str]) -> None:
     """Pull 10,000 rows into a phone that has nothing, compressed as browsers ask for."""
     queue(phone, colonies, 10_000 - house.count_rows())
     push(house, phone)

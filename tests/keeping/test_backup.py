@@ -9,7 +9,7 @@ import stat
 import tarfile
 
 import pytest
-from tests.support.households import HAPPENED, NOON_MS, ModelPhone
+from tests.support.households import HAPPENED, NOON_MS, Requester
 
 from broodshelf.app import create_app
 from broodshelf.cli import main
@@ -45,7 +45,7 @@ def household(settings):
     server = Running(settings)
     with writing() as connection:
         household_id, _person = found_household(connection, "Mira", "Shelf", "UTC", NOON_MS)
-    return server, ModelPhone(household_id)
+    return server, Requester(household_id)
 
 
 def note(phone, colony_id, text):
@@ -74,7 +74,7 @@ def test_after_a_restore_phones_start_a_new_epoch_and_give_back_what_the_backup_
     server = Running(settings)
     with writing() as connection:
         assert read_record(connection, phone.household_id, late["id"]) is None
-    phone.outbox.append(late)  # the journal of the last 30 days, sent again (docs/sync.md)
+    phone.waiting.append(late)  # the journal of the last 30 days, sent again (docs/sync.md)
     answer = sync(server, phone)
 
     assert answer["epoch"] != before[0]

@@ -280,9 +280,9 @@ def test_ids_with_a_line_break_of_an_older_server_spoil_no_answer_and_no_plan(ho
     )
     phone.take(json.loads(house.post(phone, json.dumps(phone.request()).encode())))
 
-    fed = [row for row in phone.rows.values() if row["kind"] == "feeding"]
+    fed = [row for row in phone.rows().values() if row["kind"] == "feeding"]
     assert phone.verdicts[log["op_id"]]["verdict"] == "applied"
     assert len(fed) == 2
     assert odd_device in [row["by"] for row in fed]
-    [plan] = [row["set"] for row in phone.rows.values() if row["kind"] == "plan"]
+    [plan] = [row["set"] for row in phone.rows().values() if row["kind"] == "plan"]
     assert {"code": "plan_failed", "args": {}} not in plan["notices"]

@@ -7,7 +7,7 @@ import logging
 import pytest
 from sqlalchemy import select
 from tests.support.house import House
-from tests.support.households import ModelPhone
+from tests.support.households import Requester, by_id
 
 from broodshelf.errors import Gone, NotFound, SignedOut
 from broodshelf.feed.tokens import find_feed, make_feed, revoke_feed
@@ -168,7 +168,7 @@ def second_keeper(house) -> tuple[str, str]:
     return person_id, in_household(house, let_in).token
 
 
-def change_person(house, phone: ModelPhone, person_id: str, values) -> None:
+def change_person(house, phone: Requester, person_id: str, values) -> None:
     import json
 
     phone.person_id = house.person_id
@@ -208,8 +208,9 @@ def test_a_pass_that_was_taken_back_and_is_offered_by_a_phone_that_missed_it_is_
     house.now_ms += 1000
     pass_id = given_pass(house)
     phone = house.phone()
-    phone.take(json.loads(house.post(phone, json.dumps(phone.request()).encode())))
-    row = phone.rows[pass_id]
+    answer = json.loads(house.post(phone, json.dumps(phone.request()).encode()))
+    phone.take(answer)
+    row = by_id(answer["rows"])[pass_id]
     house.revocations.add("pass", house.household_id, pass_id, house.now_ms)
     house.stop()
     restore(house.settings, tmp_path / "kept.tar.gz")

@@ -58,7 +58,7 @@ def test_each_kind_names_only_kinds_that_come_before_it():
 
 def test_logs_of_a_colony_that_the_server_forgot_and_links_to_forgotten_records_are_left_out(here):
     household_id, phone, fed = small_shelf()
-    colony = next(row_id for row_id, row in phone.rows.items() if row["kind"] == "colony")
+    colony = next(row_id for row_id, row in phone.rows().items() if row["kind"] == "colony")
     check = phone.write(
         "check", {"colony_id": colony, "happened_at": HAPPENED, "feeding_id": fed, "outcome": "all"}
     )

@@ -44,7 +44,7 @@ def test_an_import_into_a_used_shelf_adds_what_is_missing_and_changes_nothing_th
     assert report.added == {"note": 1}
     assert report.bad == []
     assert phone.values()[colony]["name"] == "Renamed since"
-    assert fed not in phone.rows, "a deleted feeding came back"
+    assert fed not in phone.rows(), "a deleted feeding came back"
     assert phone.values()[new_note.id]["text"] == "from the export"
     with reading() as connection:
         history = read_history(connection, household_id, new_note.id)

@@ -6,7 +6,7 @@ import zoneinfo
 
 import pytest
 from tests.keeping.shelves import empty_household, server
-from tests.support.households import HAPPENED, NOON_MS, ModelPhone, no_plans
+from tests.support.households import HAPPENED, NOON_MS, Requester, no_plans
 
 from broodshelf.cli import main
 from broodshelf.errors import CannotKeep
@@ -32,7 +32,7 @@ def shelf(tmp_path):
     """A household with the colonies Amber (number 1), Birch (2) and two of one name."""
     with server(tmp_path, "sheet"):
         household_id = empty_household()
-        phone = ModelPhone(household_id)
+        phone = Requester(household_id)
         for name, number in (("Amber", 1), ("Birch", 2), ("Twin", 3), ("Twin", 4)):
             phone.write("colony", {"name": name, "number": number})
         phone.sync()
@@ -47,7 +47,9 @@ def read(phone, path, text: str | bytes, mapping=FEEDINGS):
 
 
 def colony(phone, name: str) -> str:
-    return next(i for i, row in phone.rows.items() if row["kind"] == "colony" and row["set"]["name"] == name)
+    return next(
+        i for i, row in phone.rows().items() if row["kind"] == "colony" and row["set"]["name"] == name
+    )
 
 
 def test_a_row_becomes_a_feeding_in_the_households_time(shelf, tmp_path):

@@ -13,7 +13,7 @@ from cryptography.hazmat.primitives import serialization
 from cryptography.hazmat.primitives.asymmetric import ec
 from flask import Flask
 from sqlalchemy import insert, select
-from tests.support.households import ModelPhone
+from tests.support.households import Requester
 
 from broodshelf.nudges.channels.addresses import Address, Mailbox
 from broodshelf.nudges.channels.channel import Channel, Channels, Delivery
@@ -143,7 +143,7 @@ class Shelf:
 
     def person(self, name: str, *, role: str = "keeper", pass_id: str | None = None, listens: bool = True):
         """Add a person with one phone."""
-        phone = ModelPhone(self.id, self.now_ms, role=role)
+        phone = Requester(self.id, self.now_ms, role=role)
         with writing() as connection:
             ledger = Ledger(connection, self.id)
             values = {"name": name, "role": role, **({"pass_id": pass_id} if pass_id else {})}
@@ -160,16 +160,16 @@ class Shelf:
             self.listen(phone, f"http://127.0.0.1:9/{name}")
         return phone
 
-    def listen(self, phone: ModelPhone, endpoint: str, keys: BrowserKeys | None = None) -> None:
+    def listen(self, phone: Requester, endpoint: str, keys: BrowserKeys | None = None) -> None:
         body = {"endpoint": endpoint, "keys": (keys or BrowserKeys()).as_json, "key_id": KEY_ID}
         with writing() as connection:
             subscribe(connection, phone.actor, body, LOOPBACK, KEY_ID, self.now_ms)
 
-    def sync(self, phone: ModelPhone) -> dict[str, Any]:
+    def sync(self, phone: Requester) -> dict[str, Any]:
         phone.now_ms = self.now_ms
         return phone.sync(recompute=touched)
 
-    def log(self, phone: ModelPhone, kind: str, values: dict[str, Any], record_id: str | None = None) -> str:
+    def log(self, phone: Requester, kind: str, values: dict[str, Any], record_id: str | None = None) -> str:
         """Write a record and sync; events happen now unless they say otherwise."""
         phone.now_ms = self.now_ms
         if kind in ("feeding", "check", "water", "fault", "count", "later", "note") and record_id is None:
@@ -179,7 +179,7 @@ class Shelf:
         assert phone.verdicts[op["op_id"]]["verdict"] == "applied", phone.verdicts[op["op_id"]]
         return str(op["id"])
 
-    def colony(self, phone: ModelPhone, name: str = "Amber", protein_days: float = 3) -> str:
+    def colony(self, phone: Requester, name: str = "Amber", protein_days: float = 3) -> str:
         """A colony that was fed and given water just now: protein comes due first, other needs in months."""
         long = dict.fromkeys(("sugar", "glance"), 90)
         colony_id = self.log(

@@ -328,7 +328,7 @@ def test_stale_plans_are_made_anew_by_the_tick(shelf: Shelf):
     shelf.colony(mira)
     shelf.at("2026-05-03T13:00").tick()
     shelf.sync(mira)
-    plan = next(row for row in mira.rows.values() if row["kind"] == "plan")
+    plan = next(row for row in mira.rows().values() if row["kind"] == "plan")
 
     assert plan["set"]["computed_at_ms"] == ms("2026-05-03T13:00")
     with writing() as connection:  # nothing is stale a moment later

@@ -8,7 +8,7 @@ import threading
 import pytest
 from sqlalchemy import select
 from tests.support.house import House
-from tests.support.households import NOON_MS, ModelPhone
+from tests.support.households import NOON_MS, Requester
 
 from broodshelf.model.gauges import HOUR_MS
 from broodshelf.people import quotas
@@ -27,7 +27,7 @@ def house(request, templates, tmp_path):
         yield made
 
 
-def colony_on(phone: ModelPhone) -> bytes:
+def colony_on(phone: Requester) -> bytes:
     phone.write("colony", {"name": "Amber"})
     return json.dumps(phone.request()).encode()
 
@@ -44,7 +44,7 @@ def telling(now_ms: int):
 def test_a_household_does_not_wait_until_a_neighbour_behind_its_address_has_committed(house, monkeypatch):
     with writing() as connection:
         household_id, person_id = found_household(connection, "Ada", "Other", "UTC", NOON_MS)
-        neighbour = ModelPhone(household_id, person_id=person_id)
+        neighbour = Requester(household_id, person_id=person_id)
         session = sign_in(
             connection, Phone(neighbour.device_id, "b"), Owner(household_id, person_id), NOON_MS
         )

@@ -76,7 +76,7 @@ def sync(house: House, phone: Any) -> None:
 @pytest.mark.long
 def test_a_log_a_pull_and_a_tick_read_no_large_table_from_end_to_end(town):
     phone = town.copied
-    colony = next(row["id"] for row in phone.rows.values() if row["kind"] == "colony")
+    colony = next(row["id"] for row in phone.rows().values() if row["kind"] == "colony")
     nudger = create_nudger(town.app)
     try:
         with Watched() as watched:

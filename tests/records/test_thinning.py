@@ -107,7 +107,7 @@ def test_an_operation_that_comes_again_after_its_answer_went_changes_nothing(hou
     with writing() as connection:
         thin(connection, house.household_id, house.now_ms)
     before = [json.loads(row.fields) for row in present(house)]
-    phone.outbox = [op]
+    phone.waiting = [op]
     phone.sync()
 
     assert [json.loads(row.fields) for row in present(house)] == before

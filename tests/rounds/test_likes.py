@@ -5,7 +5,7 @@ from __future__ import annotations
 import datetime as dt
 
 import pytest
-from tests.support.households import NOON_MS, ModelPhone
+from tests.support.households import NOON_MS, Requester
 
 from broodshelf.records.database import reading
 from broodshelf.rounds import likes
@@ -16,23 +16,23 @@ FOODS = ["cricket", "mealworm"]
 
 
 @pytest.fixture
-def phone(household_id: str) -> ModelPhone:
-    return ModelPhone(household_id)
+def phone(household_id: str) -> Requester:
+    return Requester(household_id)
 
 
-def colony(phone: ModelPhone, species_code: str | None = "lasius_niger", **values: object) -> str:
+def colony(phone: Requester, species_code: str | None = "lasius_niger", **values: object) -> str:
     made = phone.write(
         "colony", {"name": "Amber", "stage": "growing", "species_code": species_code, **values}
     )
     return str(made["id"])
 
 
-def tasting(phone: ModelPhone, colony_id: str) -> str:
+def tasting(phone: Requester, colony_id: str) -> str:
     values = {"name": "Spring", "colony_ids": [colony_id], "food_codes": FOODS, "started_on": "2026-01-01"}
     return str(phone.write("tasting", values)["id"])
 
 
-def offer(phone: ModelPhone, colony_id: str, outcome: str, hours: int, **values: object) -> None:
+def offer(phone: Requester, colony_id: str, outcome: str, hours: int, **values: object) -> None:
     """Feed a cricket so many hours before noon and see an hour later what became of it."""
     at = [
         dt.datetime.fromtimestamp(NOON_MS / 1000 - h * 3600, dt.UTC).isoformat() for h in (hours, hours - 1)
@@ -43,11 +43,11 @@ def offer(phone: ModelPhone, colony_id: str, outcome: str, hours: int, **values:
     phone.write("check", {"colony_id": colony_id, "happened_at": at[1], **seen})
 
 
-def told(phone: ModelPhone, colony_id: str) -> dict[str, dict]:
+def told(phone: Requester, colony_id: str) -> dict[str, dict]:
     """Return what the colony's plan tells of its tasting, by food."""
     phone.sync(recompute=touched)
     assert {verdict["verdict"] for verdict in phone.verdicts.values()} == {"applied"}
-    plans = [row["set"] for row in phone.rows.values() if row["kind"] == "plan"]
+    plans = [row["set"] for row in phone.rows().values() if row["kind"] == "plan"]
     plan = next(plan for plan in plans if plan["colony_id"] == colony_id)
     return {row["food_code"]: row for row in plan["tasting"]}
 
@@ -112,12 +112,12 @@ def test_what_may_have_been_logged_twice_counts_once(phone, household_id):
     spring = tasting(phone, eager)
     tasting(phone, next_one)
     phone.sync(recompute=touched)
-    other = ModelPhone(household_id)
+    other = Requester(household_id)
     for each, hours in ((phone, 20), (other, 19)):
         offer(each, eager, "all", hours, tasting_id=spring, task_key="protein:start")
         each.sync(recompute=touched)
     phone.sync()
-    assert [row["set"].get("possible_repeat") for row in phone.rows.values()].count(True) == 1
+    assert [row["set"].get("possible_repeat") for row in phone.rows().values()].count(True) == 1
 
     assert likes_of_crickets(household_id, next_one) == [1]
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import pytest
 from tests.rounds.test_settling import colony, iso, plan_of, state_of
-from tests.support.households import ModelPhone
+from tests.support.households import Requester
 
 
 @pytest.fixture
-def phone(household_id: str) -> ModelPhone:
-    return ModelPhone(household_id)
+def phone(household_id: str) -> Requester:
+    return Requester(household_id)
 
 
 def test_the_size_of_a_lot_decides_what_the_plan_names(phone):

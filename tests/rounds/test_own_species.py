@@ -3,21 +3,21 @@
 from __future__ import annotations
 
 import pytest
-from tests.support.households import ModelPhone
+from tests.support.households import Requester
 
 from broodshelf.rounds.recompute import touched
 
 
 @pytest.fixture
-def phone(household_id: str) -> ModelPhone:
-    return ModelPhone(household_id)
+def phone(household_id: str) -> Requester:
+    return Requester(household_id)
 
 
-def plan_of(phone: ModelPhone, **values) -> dict:
+def plan_of(phone: Requester, **values) -> dict:
     colony = phone.write("colony", {"name": "Amber", "stage": "growing", "species_code": None, **values})
     phone.sync(recompute=touched)
     assert phone.verdicts[colony["op_id"]]["verdict"] == "applied"
-    return next(row["set"] for row in phone.rows.values() if row["kind"] == "plan")
+    return next(row["set"] for row in phone.rows().values() if row["kind"] == "plan")
 
 
 def test_length_alone_gives_an_own_species_a_plan(phone):

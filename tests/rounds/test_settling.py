@@ -5,7 +5,7 @@ from __future__ import annotations
 import datetime as dt
 
 import pytest
-from tests.support.households import NOON_MS, ModelPhone
+from tests.support.households import NOON_MS, Requester
 
 from broodshelf.care.plan.known import know
 from broodshelf.model.gauges import DAY_MS
@@ -15,29 +15,29 @@ from broodshelf.rounds.recompute import touched
 
 
 @pytest.fixture
-def phone(household_id: str) -> ModelPhone:
-    return ModelPhone(household_id)
+def phone(household_id: str) -> Requester:
+    return Requester(household_id)
 
 
 def iso(days_ago: float) -> str:
     return dt.datetime.fromtimestamp((NOON_MS - days_ago * DAY_MS) / 1000, dt.UTC).isoformat()
 
 
-def colony(phone: ModelPhone, **values: object) -> str:
+def colony(phone: Requester, **values: object) -> str:
     made = phone.write(
         "colony", {"name": "Amber", "stage": "growing", "species_code": "lasius_niger", **values}
     )
     return str(made["id"])
 
 
-def refused(phone: ModelPhone, colony_id: str, days_ago: float, **values: object) -> None:
+def refused(phone: Requester, colony_id: str, days_ago: float, **values: object) -> None:
     fed = {"need": "protein", "food_code": "cricket", "amount": 1, "unit": "piece", **values}
     feeding = phone.write("feeding", {"colony_id": colony_id, "happened_at": iso(days_ago), **fed})
     seen = {"need": "protein", "feeding_id": feeding["id"], "outcome": "ignored"}
     phone.write("check", {"colony_id": colony_id, "happened_at": iso(days_ago - 0.5), **seen})
 
 
-def state_of(phone: ModelPhone, colony_id: str, now_ms: int = NOON_MS):
+def state_of(phone: Requester, colony_id: str, now_ms: int = NOON_MS):
     phone.sync(recompute=touched)
     assert {verdict["verdict"] for verdict in phone.verdicts.values()} == {"applied"}
     with reading() as connection:
@@ -45,9 +45,9 @@ def state_of(phone: ModelPhone, colony_id: str, now_ms: int = NOON_MS):
     return state
 
 
-def plan_of(phone: ModelPhone, colony_id: str) -> dict:
+def plan_of(phone: Requester, colony_id: str) -> dict:
     return next(
-        row["set"] for row in phone.rows.values()
+        row["set"] for row in phone.rows().values()
         if row["kind"] == "plan" and row["set"]["colony_id"] == colony_id
     )  # fmt: skip
 

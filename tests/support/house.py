@@ -6,7 +6,7 @@ from pathlib import Path
 from types import TracebackType
 
 from sqlalchemy import func, select
-from tests.support.households import NOON_MS, ModelPhone, make_household
+from tests.support.households import NOON_MS, Requester, make_household
 
 from broodshelf.app import create_app
 from broodshelf.people.actor import ActorRole
@@ -65,9 +65,9 @@ class House:
         made: Revocations = self.app.extensions["broodshelf"].witness.revocations
         return made
 
-    def phone(self) -> ModelPhone:
+    def phone(self) -> Requester:
         """Sign in a new phone of the household's keeper."""
-        made = ModelPhone(self.household_id, self.now_ms, person_id=self.person_id)
+        made = Requester(self.household_id, self.now_ms, person_id=self.person_id)
         self.let_in(made.device_id)
         return made
 
@@ -79,7 +79,7 @@ class House:
             session = sign_in(connection, Phone(device_id, "a phone"), owner, self.now_ms)
         self.tokens[device_id] = session.token
 
-    def post(self, phone: ModelPhone, body: bytes, *, accept: str = "identity") -> bytes:
+    def post(self, phone: Requester, body: bytes, *, accept: str = "identity") -> bytes:
         """Make a round trip of ``/api/sync``; return the body as sent. Anything but 200 raises."""
         status, answer = self.send(phone.device_id, body, accept=accept)
         assert status == 200, answer[:500]

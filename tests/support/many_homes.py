@@ -12,7 +12,7 @@ from typing import Final
 
 from sqlalchemy import Connection, Table, text
 from tests.support.house import House
-from tests.support.households import ModelPhone
+from tests.support.households import Requester
 
 from broodshelf.model.gauges import DAY_MS
 from broodshelf.nudges.tables import subscriptions
@@ -32,7 +32,7 @@ COPIED: Final = (
 AT_ONCE: Final = 100
 
 
-def live_a_year(house: House, phone: ModelPhone, days: int = 365) -> None:
+def live_a_year(house: House, phone: Requester, days: int = 365) -> None:
     """Log a year for some colonies, as a phone does that was without a connection now and then."""
     for number in range(COLONIES):
         phone.now_ms = house.now_ms - days * DAY_MS
@@ -50,7 +50,7 @@ def live_a_year(house: House, phone: ModelPhone, days: int = 365) -> None:
             else:
                 phone.write("feeding", {**said, "need": "sugar" if event % 4 else "protein"})
     phone.now_ms = house.now_ms
-    while phone.outbox:
+    while phone.waiting:
         phone.take(json.loads(house.post(phone, json.dumps(phone.request()).encode())))
 
 

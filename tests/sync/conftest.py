@@ -7,19 +7,19 @@ from collections.abc import Iterator
 
 import pytest
 from tests.support.house import House
-from tests.support.households import ModelPhone
+from tests.support.households import Requester
 
 from broodshelf.sync import envelope
 
 
 @pytest.fixture
-def phone(household_id: str) -> ModelPhone:
-    return ModelPhone(household_id)
+def phone(household_id: str) -> Requester:
+    return Requester(household_id)
 
 
 @pytest.fixture
-def other(household_id: str) -> ModelPhone:
-    return ModelPhone(household_id)
+def other(household_id: str) -> Requester:
+    return Requester(household_id)
 
 
 @pytest.fixture(scope="module")

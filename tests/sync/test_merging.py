@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from tests.support.households import HAPPENED, NOON_MS, colony, feeding, sign_in_as
+from tests.support.households import HAPPENED, NOON_MS, by_id, colony, feeding, sign_in_as
 
 from broodshelf.model.gauges import DAY_MS
 from broodshelf.records.database import reading
@@ -17,11 +17,11 @@ def test_changes_of_different_fields_both_stand(phone, other):
     phone.write("colony", {"name": "Birch"}, colony_id)
     other.write("colony", {"queens": 2}, colony_id)
     phone.sync()
-    other.sync()
-    phone.sync()
+    answer = other.sync()
 
-    assert phone.values()[colony_id] == {"name": "Birch", "queens": 2}
-    assert phone.values() == other.values()
+    assert [each["conflicts"] for each in answer["answers"]] == [[]]
+    assert by_id(answer["rows"])[colony_id]["set"] == {"name": "Birch", "queens": 2}
+    assert by_id(phone.sync()["rows"])[colony_id]["set"] == {"name": "Birch", "queens": 2}
 
 
 @pytest.mark.parametrize("ahead_ms", [0, DAY_MS, -DAY_MS])
@@ -38,9 +38,8 @@ def test_the_later_edit_of_a_field_wins_whatever_the_phones_clock_says(phone, ot
     other.now_ms = phone.now_ms = NOON_MS + 60_000
     other.sync()
     answer = phone.sync()
-    other.sync()
 
-    assert phone.values()[colony_id]["name"] == other.values()[colony_id]["name"] == "Later"
+    assert by_id(answer["rows"])[colony_id]["set"]["name"] == "Later"
     assert answer["answers"][0]["conflicts"] == [
         {
             "field": "name",
@@ -76,14 +75,13 @@ def test_a_deletion_does_not_erase_and_can_be_taken_back(phone, other):
     other.sync()
     phone.write("colony", {"gone": True}, colony_id)
     phone.sync()
-    other.sync()
-    seen_gone = colony_id not in other.rows
+    gone = other.sync()["gone"]
     phone.write("colony", {"gone": False}, colony_id)
     phone.sync()
-    other.sync()
+    back = by_id(other.sync()["rows"])
 
-    assert seen_gone
-    assert other.values()[colony_id]["name"] == "Amber"
+    assert [row["id"] for row in gone] == [colony_id]
+    assert back[colony_id]["set"]["name"] == "Amber"
 
 
 def test_two_people_answering_one_task_are_both_kept_and_the_second_is_marked(phone, other):
@@ -165,14 +163,13 @@ def test_an_edit_that_meets_a_later_deletion_is_told_and_can_take_it_back(phone,
     other.write("colony", {"gone": True}, colony_id)
     other.sync()
     phone.now_ms += 5_000
-    phone.sync()
+    gone = phone.sync()["gone"]
     told = phone.verdicts[edit["op_id"]]["conflicts"]
-    gone = colony_id not in phone.rows
     phone.write("colony", {"gone": False}, colony_id)
     phone.sync()
 
     assert [(met["field"], met["winner"], met["by"]) for met in told] == [("gone", "theirs", other.person_id)]
-    assert gone
+    assert [row["id"] for row in gone] == [colony_id]
     assert phone.values()[colony_id]["name"] == "Edited first"
 
 

@@ -2,15 +2,11 @@
 
 from __future__ import annotations
 
-import json
-
-from tests.support.households import HAPPENED, NOON_MS, ModelPhone, colony, feeding, no_plans
+from tests.support.households import HAPPENED, NOON_MS, Requester, by_id, colony, feeding
 
 from broodshelf.model.gauges import DAY_MS
 from broodshelf.people.actor import PassWindow
-from broodshelf.records.database import writing
 from broodshelf.records.ids import uuid7
-from broodshelf.sync.exchange import exchange
 
 
 def pass_for(colony_id: str, state: str = "active") -> PassWindow:
@@ -29,24 +25,24 @@ def test_a_stand_in_sees_and_feeds_only_the_colonies_of_the_pass(phone, househol
     mine, hidden = colony(phone, "Amber"), colony(phone, "Birch")
     secret = phone.write("note", {"colony_id": hidden, "happened_at": HAPPENED, "text": "secret"})
     phone.sync()
-    guest = ModelPhone(household_id, role="stand_in", window=pass_for(mine))
+    guest = Requester(household_id, role="stand_in", window=pass_for(mine))
     allowed, foreign = feeding(guest, mine), feeding(guest, hidden)
     rename = guest.write("colony", {"name": "Mine now"}, mine)
     early = feeding(guest, mine, happened_at="2026-04-01T12:00:00+00:00")
-    guest.sync()
+    told = by_id(guest.sync()["rows"])
 
     assert guest.verdicts[allowed["op_id"]]["verdict"] == "applied"
     assert guest.verdicts[foreign["op_id"]]["code"] == "outside_pass"
     assert guest.verdicts[rename["op_id"]]["code"] == "not_allowed"
     assert guest.verdicts[early["op_id"]]["code"] == "outside_pass"
-    assert mine in guest.rows
-    assert not {hidden, secret["id"]} & guest.rows.keys()
+    assert mine in told
+    assert not {hidden, secret["id"]} & told.keys()
 
 
 def test_a_pass_that_gains_a_colony_leads_to_a_full_pull(phone, household_id):
     first, second = colony(phone, "Amber"), colony(phone, "Birch")
     phone.sync()
-    guest = ModelPhone(household_id, role="stand_in", window=pass_for(first))
+    guest = Requester(household_id, role="stand_in", window=pass_for(first))
     guest.sync()
     window = pass_for(first)
     guest.window = PassWindow(
@@ -56,38 +52,36 @@ def test_a_pass_that_gains_a_colony_leads_to_a_full_pull(phone, household_id):
     answer = guest.sync()
 
     assert answer["reset"] is True
-    assert {first, second} <= guest.rows.keys()
+    assert {first, second} <= by_id(answer["rows"]).keys()
 
 
 def test_a_reset_that_begins_again_on_the_way_says_so_and_forgets_its_first_pages(phone, household_id):
     shown, hidden = colony(phone, "Amber"), colony(phone, "Birch")
     logs = [feeding(phone, shown) for _ in range(3)]
     phone.sync()
-    guest = ModelPhone(household_id, role="stand_in", window=pass_for(shown))
-    guest.sync(limit=2, lose_answer=True)
-    with writing() as connection:
-        page = json.loads(exchange(connection, guest.actor, guest.request(2), NOON_MS, no_plans).text)
+    guest = Requester(household_id, role="stand_in", window=pass_for(shown))
+    guest.ask(2)  # an answer that is lost
+    page = guest.ask(2)
     guest.take(page)
     guest.window = pass_for(hidden)
-    with writing() as connection:
-        again = json.loads(exchange(connection, guest.actor, guest.request(2), NOON_MS, no_plans).text)
+    again = guest.ask(2)
     guest.take(again)
-    guest.sync()
+    told = by_id(again["rows"] + guest.sync()["rows"])
 
     assert (page["reset"], page["first"], page["more"]) == (True, True, True)
     assert (again["reset"], again["first"]) == (True, True)
-    assert hidden in guest.rows
-    assert not {shown, *(log["id"] for log in logs)} & guest.rows.keys()
+    assert hidden in told
+    assert not {shown, *(log["id"] for log in logs)} & told.keys()
 
 
 def test_an_ended_pass_takes_what_was_logged_in_its_dates_and_gives_no_rows(phone, household_id):
     mine = colony(phone)
     phone.sync()
-    guest = ModelPhone(household_id, role="stand_in", window=pass_for(mine, "ended"))
+    guest = Requester(household_id, role="stand_in", window=pass_for(mine, "ended"))
     log = feeding(guest, mine)
     answer = guest.sync()
-    phone.sync()
+    told = by_id(phone.sync()["rows"])
 
     assert answer["rows"] == []
     assert answer["pass"]["state"] == "ended"
-    assert log["id"] in phone.rows
+    assert log["id"] in told

@@ -14,7 +14,7 @@ from typing import Any
 
 from PIL import Image
 from tests.nudges.support import BrowserKeys
-from tests.support.households import ModelPhone
+from tests.support.households import Requester
 from tests.support.machines.processes import Answer, ask
 from tests.support.machines.push_service import PushService
 
@@ -39,7 +39,7 @@ class Keeper:
 
     port: int
     name: str
-    phone: ModelPhone
+    phone: Requester
     cookie: str
     logged: list[str] = field(default_factory=list)
     pictures: dict[str, bytes] = field(default_factory=dict)
@@ -103,7 +103,7 @@ class Keeper:
         return record_id
 
     def _sync(self) -> None:
-        while self.phone.outbox:
+        while self.phone.waiting:
             body = json.dumps(self.phone.request()).encode()
             answer = self._until_taken("POST", "/api/sync", body, "application/json")
             self.phone.take(json.loads(answer))
@@ -142,12 +142,12 @@ def new_keeper(port: int, name: str, service: PushService, key_id: str, listener
     keys = BrowserKeys()
     with writing() as connection:
         household_id, person_id = found_household(connection, name, "Shelf", noon_zone(), now_ms)
-        phone = ModelPhone(household_id, now_ms, person_id=person_id)
+        phone = Requester(household_id, now_ms, person_id=person_id)
         session = sign_in(
             connection, Phone(phone.device_id, "a phone"), Owner(household_id, person_id), now_ms
         )
         for number in range(listeners):
-            other = ModelPhone(household_id, now_ms, person_id=uuid7(now_ms))
+            other = Requester(household_id, now_ms, person_id=uuid7(now_ms))
             ledger = Ledger(connection, household_id)
             ledger.put(other.person_id, "person", {"name": f"k{number}", "role": "keeper"}, now_ms=now_ms)
             ledger.flush()
