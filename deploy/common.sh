@@ -10,7 +10,8 @@ find_python() {
     [ -n "$candidate" ] && command -v "$candidate" >/dev/null 2>&1 || continue
     "$candidate" -c 'import sys; sys.exit(sys.version_info < (3, 11))' 2>/dev/null && { echo "$candidate"; return; }
   done
-  fail "Python 3.11 or newer is needed. Debian/Ubuntu: apt-get install python3 python3-venv. macOS: install it from python.org or with your package manager."
+  fail "Python 3.11 or newer is needed. Debian/Ubuntu: apt-get install python3 python3-venv." \
+    "macOS: install it from python.org or with your package manager."
 }
 
 # install_locked FOLDER LOCK…: exactly these files and no others; pip compares each with its hash. Nothing is fetched
@@ -48,7 +49,8 @@ make_environment() {
     return
   fi
   say "Making the Python environment $folder with $("$python" --version)"
-  "$python" -m venv --clear "$folder" || fail "no virtual environment could be made. Debian/Ubuntu: apt-get install python3-venv"
+  "$python" -m venv --clear "$folder" ||
+    fail "no virtual environment could be made. Debian/Ubuntu: apt-get install python3-venv"
   install_locked "$folder" build "$what"
   [ "$what" = test ] || install_compact "$folder"
   "$folder/bin/python" -m pip install --quiet --disable-pip-version-check --no-deps --no-index --no-build-isolation \

@@ -1,5 +1,5 @@
 // A line drawing for each step of a how-to (care/plan/steps.py), drawn for this app. What moves stands still for those
-// who want it so (style/parts.css). One table, so it is long.
+// who want it so (style/cards.css). One table, so it is long.
 import { html } from './html.js';
 import {
   ant,

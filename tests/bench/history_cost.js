@@ -1,7 +1,10 @@
 // What history_cost.py runs inside the page. Each part is a function expression, separated by a line of dashes.
-() => { // every task that keeps the page busy for more than 50 ms
+() => {
+  // every task that keeps the page busy for more than 50 ms
   window.longTasks = [];
-  new PerformanceObserver((list) => window.longTasks.push(...list.getEntries().map((each) => each.duration))).observe({ type: 'longtask' });
+  new PerformanceObserver((list) => window.longTasks.push(...list.getEntries().map((each) => each.duration))).observe({
+    type: 'longtask',
+  });
 }
 // ---------- a tap on the first colony of the shelf, until the diary's first line is painted
 async () => {
@@ -11,7 +14,7 @@ async () => {
   await new Promise((next) => requestAnimationFrame(() => setTimeout(next)));
   return performance.now() - start;
 }
-// ---------- down to the end of what is shown until older lines are painted: how long that took, and how much the page holds then
+// ---------- down to the end of what is shown until older lines are painted: how long, and how much the page holds
 async () => {
   const oldest = () => [...document.querySelectorAll('.diary > li')].at(-1)?.textContent + document.body.scrollHeight;
   const before = oldest();
@@ -24,7 +27,11 @@ async () => {
     await new Promise((next) => setTimeout(next, 5));
   }
   await new Promise((next) => requestAnimationFrame(() => setTimeout(next)));
-  return { ms: performance.now() - start, nodes: document.querySelectorAll('*').length, lines: document.querySelectorAll('.diary > li').length };
+  return {
+    ms: performance.now() - start,
+    nodes: document.querySelectorAll('*').length,
+    lines: document.querySelectorAll('.diary > li').length,
+  };
 }
 // ---------- a search, until there is nothing more to look at
 async (text) => {

@@ -10,7 +10,8 @@ const answer = (request, response) => {
   request.on('end', () => {
     const delay = /^\/slow\/(\d+)/.exec(request.url)?.[1];
     const done = () => response.writeHead(201, { 'Content-Length': 0 }).end();
-    if (delay) setTimeout(done, Number(delay)); else done();
+    if (delay) setTimeout(done, Number(delay));
+    else done();
   });
 };
 const pem = certificate && readFileSync(certificate);

@@ -59,9 +59,18 @@ test('between two columns every number goes in a straight line, and before and a
 });
 test('the line is cut where the drawing ends, and never goes beyond what is known', () => {
   const part = cut(COLUMNS, 5 * DAY_MS, 12 * DAY_MS);
-  assert.deepEqual(part.map(([ms]) => ms / DAY_MS), [5, 10, 12]);
-  assert.deepEqual(laneOf(part, 1).map(({ range }) => range[1]), [4, 8, 6.4]);
-  assert.deepEqual(cut(COLUMNS, -50 * DAY_MS, 50 * DAY_MS).map(([ms]) => ms / DAY_MS), [0, 10, 20]);
+  assert.deepEqual(
+    part.map(([ms]) => ms / DAY_MS),
+    [5, 10, 12],
+  );
+  assert.deepEqual(
+    laneOf(part, 1).map(({ range }) => range[1]),
+    [4, 8, 6.4],
+  );
+  assert.deepEqual(
+    cut(COLUMNS, -50 * DAY_MS, 50 * DAY_MS).map(([ms]) => ms / DAY_MS),
+    [0, 10, 20],
+  );
   assert.deepEqual(cut(COLUMNS, 30 * DAY_MS, 50 * DAY_MS), []);
 });
 test('what was seen stands in the row of its stage, and a number only where workers were counted', () => {
@@ -71,7 +80,10 @@ test('what was seen stands in the row of its stage, and a number only where work
   ];
   const marks = (stage) => seenIn(counts, stage).map(({ number, found }) => number ?? found);
   assert.deepEqual(SERIES.map(marks), [[true], [], [true], [false], [12]]);
-  assert.deepEqual(seenIn([ago(1, 'count', { workers: 0 })], 'workers').map(({ found }) => found), [false]);
+  assert.deepEqual(
+    seenIn([ago(1, 'count', { workers: 0 })], 'workers').map(({ found }) => found),
+    [false],
+  );
 });
 test('months are marked on their first day', () => {
   const from = new Date(2026, 10, 20).getTime();

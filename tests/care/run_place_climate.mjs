@@ -12,7 +12,14 @@ const days = (count, mean = (n) => 20 + n) => Array.from({ length: count }, (_, 
 test('few days are no shape, and what lies outside of the chart is none of it', () => {
   assert.equal(warmthBehind(days(4), FIRST, FIRST + 30 * DAY_MS), null);
   assert.equal(warmthBehind(days(20), FIRST + 17 * DAY_MS, FIRST + 30 * DAY_MS), null);
-  assert.equal(warmthBehind(days(20).map((day) => ({ ...day, mean_c: null })), FIRST, FIRST + 30 * DAY_MS), null);
+  assert.equal(
+    warmthBehind(
+      days(20).map((day) => ({ ...day, mean_c: null })),
+      FIRST,
+      FIRST + 30 * DAY_MS,
+    ),
+    null,
+  );
 });
 test('the coolest day is the lowest and the warmest the highest, in any order of the rows', () => {
   const { shape, low, high } = warmthBehind(days(8).reverse(), FIRST, FIRST + 30 * DAY_MS);
@@ -22,7 +29,11 @@ test('the coolest day is the lowest and the warmest the highest, in any order of
   assert.ok(shape.every(([, share], i) => i === 0 || share > shape[i - 1][1]));
 });
 test('a long time is drawn by the week, and days that are all the same by a level line', () => {
-  const { shape } = warmthBehind(days(140, () => 22), FIRST, FIRST + 200 * DAY_MS);
+  const { shape } = warmthBehind(
+    days(140, () => 22),
+    FIRST,
+    FIRST + 200 * DAY_MS,
+  );
   assert.equal(shape.length, 20);
   assert.equal(new Set(shape.map(([, share]) => share)).size, 1);
 });

@@ -16,7 +16,10 @@ const { itemsDue } = await import('./whole_round.mjs');
 const gauges = read('gauges');
 for (const c of gauges.cases) {
   test(`gauge: ${c.name}`, () => {
-    const gauge = c.events.reduce((g, e) => applyEvent(g, e.kind, e.happened_ms, e.values), { ...gauges.gauge, ...c.change });
+    const gauge = c.events.reduce((g, e) => applyEvent(g, e.kind, e.happened_ms, e.values), {
+      ...gauges.gauge,
+      ...c.change,
+    });
     assert.equal(levelAt(gauge, c.at_ms), c.level);
     assert.equal(dueAtMs(gauge), c.due_at_ms);
   });
@@ -45,7 +48,13 @@ for (const c of read('mixing').cases) {
 // The phone's overlay on an old plan must agree with the server's plan after the same log.
 for (const c of JSON.parse(readFileSync(process.env.PLANS))) {
   test(`the phone's round agrees with the server's plan: ${c.name}`, () => {
-    const entries = c.log.map((op, i) => ({ op_id: op.id, op: { ...op, made_at: 0 }, state: 'waiting', answer: null, n: i }));
+    const entries = c.log.map((op, i) => ({
+      op_id: op.id,
+      op: { ...op, made_at: 0 },
+      state: 'waiting',
+      answer: null,
+      n: i,
+    }));
     const rowsBefore = [
       { id: c.colony, kind: 'colony', rev: 1, by: null, made_ms: 0, set: { name: 'A' } },
       { id: 'plan', kind: 'plan', rev: 2, by: null, made_ms: 0, set: { ...c.before, inputs_rev: 1 } },
@@ -53,8 +62,10 @@ for (const c of JSON.parse(readFileSync(process.env.PLANS))) {
     const counted = c.log.map((op) => ({ id: op.id, kind: op.kind, rev: 1, by: null, made_ms: 0, set: op.set }));
     const rowsAfter = [rowsBefore[0], { ...rowsBefore[1], set: { ...c.after, inputs_rev: 1 } }, ...counted];
     const told = (item) => ['leftovers', 'fault'].includes(item.what) && item.stand_in.reasons.map((step) => step.code);
-    const due = (rows, outbox) => itemsDue(overlayRows(rows, outbox, 'me'), c.now_ms, catalogue)
-      .map((item) => [item.key, item.due_at_ms, item.urgent, told(item)]).sort();
+    const due = (rows, outbox) =>
+      itemsDue(overlayRows(rows, outbox, 'me'), c.now_ms, catalogue)
+        .map((item) => [item.key, item.due_at_ms, item.urgent, told(item)])
+        .sort();
     assert.deepEqual(due(rowsBefore, entries), due(rowsAfter, []));
   });
 }

@@ -1,5 +1,6 @@
 // Dots on pictures, by the phone's own modules. Each line of the standard input is JSON, {way, file, width, height, …},
-// where `file` holds luminance as bytes; for each a line is printed, {made, ms}: what was made of it, and how long it took.
+// where `file` holds luminance as bytes; for each a line is printed, {made, ms}: what was made of it and how long that
+// took.
 import { readFileSync } from 'node:fs';
 import { createInterface } from 'node:readline';
 
@@ -11,7 +12,11 @@ const { rangeOf } = await import(new URL('range.js', root).href);
 const { guessedBody } = await import(new URL('scale.js', root).href);
 const { USUAL_THRESHOLD } = await import(new URL('threshold.js', root).href);
 
-const read = ({ file, width, height }) => ({ data: Float32Array.from(readFileSync(file), (v) => v / 255), width, height });
+const read = ({ file, width, height }) => ({
+  data: Float32Array.from(readFileSync(file), (v) => v / 255),
+  width,
+  height,
+});
 const counted = (told) => {
   const dots = propose(read(told), told.body_px, told.frame);
   const threshold = told.threshold ?? USUAL_THRESHOLD;

@@ -54,7 +54,11 @@ test('a blur of a point is a bell: what is under it stays, its variance is sigma
 test('the extreme of a square is what looking at each pixel of it gives', () => {
   const grey = flat(23, 17);
   grey.data.forEach((_, i) => (grey.data[i] = (i * 7919) % 101));
-  for (const [radius, largest] of [[1, true], [3, false], [9, true]]) {
+  for (const [radius, largest] of [
+    [1, true],
+    [3, false],
+    [9, true],
+  ]) {
     const quick = extreme(grey, radius, largest);
     for (let y = 0; y < 17; y += 1) {
       for (let x = 0; x < 23; x += 1) {
@@ -98,7 +102,11 @@ test('a guess of a picture without anything in it is a size all the same', () =>
 });
 
 test('the guess grows with the picture, and holds for a few large bodies as for many small ones', () => {
-  for (const [long, apart] of [[22, 60], [60, 150], [120, 300]]) {
+  for (const [long, apart] of [
+    [22, 60],
+    [60, 150],
+    [120, 300],
+  ]) {
     const grey = flat(1200, 900, 0.8);
     for (let y = apart / 2; y < 900; y += apart) {
       for (let x = apart / 2; x < 1200; x += apart) body(grey, x, y, long, x + y);
@@ -109,7 +117,11 @@ test('the guess grows with the picture, and holds for a few large bodies as for 
 });
 /** Three dark ellipses in a row, as long as `long` altogether. */
 function body(grey, x, y, long, angle) {
-  for (const [middle, half, wide] of [[-0.26, 0.24, 0.135], [0.08, 0.16, 0.075], [0.36, 0.13, 0.105]]) {
+  for (const [middle, half, wide] of [
+    [-0.26, 0.24, 0.135],
+    [0.08, 0.16, 0.075],
+    [0.36, 0.13, 0.105],
+  ]) {
     for (let v = Math.round(y - long); v <= y + long; v += 1) {
       for (let u = Math.round(x - long); u <= x + long; u += 1) {
         const t = ((u - x) * Math.cos(angle) + (v - y) * Math.sin(angle)) / long - middle;
@@ -153,7 +165,11 @@ test('what was taken away raises it, what was added lowers it, and one dot alone
   near(learntThreshold(dots([0.75], false)), USUAL_THRESHOLD, 0.1);
 });
 test('a dot that was drawn where one was proposed says that this was one; each says so once', () => {
-  const proposed = [{ x: 10, y: 10, score: 0.4 }, { x: 12, y: 10, score: 0.3 }, { x: 90, y: 10, score: 0.8 }];
+  const proposed = [
+    { x: 10, y: 10, score: 0.4 },
+    { x: 12, y: 10, score: 0.3 },
+    { x: 90, y: 10, score: 0.8 },
+  ];
   assert.deepEqual(judgedBy(proposed, [{ x: 11, y: 10 }], 5), [
     { score: 0.4, real: true },
     { score: 0.3, real: false },
@@ -161,7 +177,8 @@ test('a dot that was drawn where one was proposed says that this was one; each s
   ]);
 });
 
-const row = (many, apart, score) => Array.from({ length: many }, (_, i) => ({ x: (i % 20) * apart, y: Math.floor(i / 20) * apart, score }));
+const row = (many, apart, score) =>
+  Array.from({ length: many }, (_, i) => ({ x: (i % 20) * apart, y: Math.floor(i / 20) * apart, score }));
 const width = ({ low, high }) => high - low;
 test('a few plain dots far apart are nearly exact, and the ends hold the number', () => {
   const range = rangeOf(row(12, 100, 0.95), [], 0.5, 20);
@@ -194,7 +211,12 @@ test('nothing counted is nothing, not less', () => {
 const SIZE = { width_px: 1000, height_px: 500 };
 const ALL = frameOf(null, SIZE);
 const proposal = (x, y, score, what = 'worker') => ({ x, y, score, what, angle: 0 });
-const PROPOSED = [proposal(100, 100, 0.9), proposal(200, 100, 0.6), proposal(300, 100, 0.4), proposal(400, 300, 0.8, 'brood')];
+const PROPOSED = [
+  proposal(100, 100, 0.9),
+  proposal(200, 100, 0.6),
+  proposal(300, 100, 0.4),
+  proposal(400, 300, 0.8, 'brood'),
+];
 const stand = (marks, threshold = 0.5, frame = ALL) => standing(PROPOSED, marks, threshold, frame, 40);
 const at = (dots) => dots.map(({ x }) => x);
 
@@ -215,11 +237,14 @@ test('what was taken away and added again is the proposal once more', () => {
   const marks = plus(without(noMarks(), 'p0'), PROPOSED, { x: 100, y: 100 }, 'worker', 20);
   assert.deepEqual(at(stand(marks)), [100, 200, 400]);
 });
-test('a dot that was moved is the person\'s own', () => {
+test("a dot that was moved is the person's own", () => {
   const [first] = stand(noMarks());
   const { marks, key } = moved(noMarks(), first, 10, -5);
   const dots = stand(marks);
-  assert.deepEqual(dots.find((dot) => dot.key === key), { key, x: 110, y: 95, what: 'worker', score: null });
+  assert.deepEqual(
+    dots.find((dot) => dot.key === key),
+    { key, x: 110, y: 95, what: 'worker', score: null },
+  );
   assert.equal(dots.length, 3);
 });
 test('only what lies in the frame counts', () => {
@@ -238,6 +263,12 @@ test('dots and frame come back from the record as they went in, and proposals ar
 });
 test('what a newer app may keep is no dot, and no more are kept than a record takes', () => {
   assert.deepEqual(fromKept([[1, 2, 9], [1, 2], []], SIZE), []);
-  const many = Array.from({ length: 1200 }, (_, i) => ({ key: `d${i}`, x: i % 1000, y: 5, what: 'worker', score: null }));
+  const many = Array.from({ length: 1200 }, (_, i) => ({
+    key: `d${i}`,
+    x: i % 1000,
+    y: 5,
+    what: 'worker',
+    score: null,
+  }));
   assert.equal(asKept(many, SIZE).length, MOST_DOTS);
 });

@@ -15,7 +15,19 @@ Object.defineProperty(globalThis, 'navigator', { value: phone, configurable: tru
 const { isSaid, learn, say, sayIf, sayOf } = await load('say');
 const { portionInWords } = await load('portions');
 const { numeral, together, weekDay } = await load('shown');
-const { apart, degrees, fahrenheit, inDegrees, storedOf, storedVolume, temperature, typedOf, typedVolume, volume, volumeUnit } = await load('measures');
+const {
+  apart,
+  degrees,
+  fahrenheit,
+  inDegrees,
+  storedOf,
+  storedVolume,
+  temperature,
+  typedOf,
+  typedVolume,
+  volume,
+  volumeUnit,
+} = await load('measures');
 const { directionOf, languageOf, localeOf } = await load('language');
 
 /** Speak a language as a phone of its region does. */
@@ -46,7 +58,10 @@ test('a code that nobody knows is said as it is, and a group says what it has', 
 test('an attribute is said by its name behind the id', () => {
   speak('en');
   assert.deepEqual([say('need-sugar'), say('need-sugar.inside')], ['Sugar', 'sugar']);
-  assert.deepEqual([sayIf('species', 'lasius_niger', 'common'), sayIf('need', 'sugar', 'common')], ['black garden ant', '']);
+  assert.deepEqual(
+    [sayIf('species', 'lasius_niger', 'common'), sayIf('need', 'sugar', 'common')],
+    ['black garden ant', ''],
+  );
 });
 test('a term and a message that another one names are said with it', () => {
   learn('-nest = nest\nwhere = in the { -nest }\nwho = ants\nall = { who } { where }', 'en');
@@ -54,7 +69,10 @@ test('a term and a message that another one names are said with it', () => {
 });
 test('a message goes on over lines that are indented', () => {
   learn('first = one\n    two\nlast = { $n ->\n    [one] a\n   *[other] b\n}\nnext = c', 'en');
-  assert.deepEqual([say('first'), say('last', { n: 1 }), say('last', { n: 2 }), say('next')], ['one\ntwo', 'a', 'b', 'c']);
+  assert.deepEqual(
+    [say('first'), say('last', { n: 1 }), say('last', { n: 2 }), say('next')],
+    ['one\ntwo', 'a', 'b', 'c'],
+  );
 });
 test('a name stands apart from a sentence from right to left', () => {
   learn('who = { $name }!', 'en', true);
@@ -80,23 +98,37 @@ const plain = (text) => text.replaceAll('\u00a0', ' ');
 
 test('°F is shown in the few regions that use it, unless the keeper chose', () => {
   const shown = (choice, language) => fahrenheit(choice, language);
-  assert.deepEqual(['en-US', 'es-PR', 'en-GB', 'de', 'en', 'en-CA'].map((each) => shown(null, each)), [true, true, false, false, false, false]);
+  assert.deepEqual(
+    ['en-US', 'es-PR', 'en-GB', 'de', 'en', 'en-CA'].map((each) => shown(null, each)),
+    [true, true, false, false, false, false],
+  );
   assert.deepEqual([shown('c', 'en-US'), shown('f', 'de-AT')], [false, true]);
 });
 test('a text of the server is shown in the degrees of this phone, and nothing else of it changes', () => {
   const text = 'It rests at 8\u00a0°C to 12.5\u00a0°C. Over 32 °C it suffers; -5 °C kills. 3 to 5 months.';
-  assert.equal(plain(inDegrees(text, true)), 'It rests at 46 °F to 55 °F. Over 90 °F it suffers; 23 °F kills. 3 to 5 months.');
+  assert.equal(
+    plain(inDegrees(text, true)),
+    'It rests at 46 °F to 55 °F. Over 90 °F it suffers; 23 °F kills. 3 to 5 months.',
+  );
   assert.equal(plain(inDegrees(text, false)), plain(text));
   assert.equal(plain(inDegrees('bei 12,5 °C', true)), 'bei 55 °F');
 });
 test('a temperature in a message is shown to a tenth of °C or in whole °F, and a difference is no temperature', () => {
   speak('en');
-  assert.deepEqual([degrees(22.25, true, false), degrees(22.25, true, true), degrees(22.25, false, true)].map(plain), ['22.3 °C', '72 °F', '72']);
+  assert.deepEqual([degrees(22.25, true, false), degrees(22.25, true, true), degrees(22.25, false, true)].map(plain), [
+    '22.3 °C',
+    '72 °F',
+    '72',
+  ]);
   assert.deepEqual([apart(4.5, false), apart(4.5, true)].map(plain), ['4.5 °C', '8.1 °F']);
 });
 test('a volume that a cup can measure is shown in fluid ounces beside mL, a smaller one in mL alone', () => {
   speak('en');
-  assert.deepEqual([volume(100, true), volume(100, false), volume(0.05, true)].map(plain), ['3.4 fl oz (100 mL)', '100 mL', '0.05 mL']);
+  assert.deepEqual([volume(100, true), volume(100, false), volume(0.05, true)].map(plain), [
+    '3.4 fl oz (100 mL)',
+    '100 mL',
+    '0.05 mL',
+  ]);
 });
 test('every fl oz that is typed with two decimals is shown again as it was typed, and stored in mL', () => {
   for (let hundredths = 1; hundredths <= 3400; hundredths += 1) {
@@ -109,7 +141,10 @@ test('every fl oz that is typed with two decimals is shown again as it was typed
   assert.deepEqual([volumeUnit(true), volumeUnit(false)], ['fl_oz', 'ml']);
 });
 test('mL that are typed are stored as they are, and nothing stays nothing', () => {
-  assert.deepEqual([storedVolume(12.345, 3, false), storedVolume(null, 3, true), typedVolume(null, true)], [12.345, null, '']);
+  assert.deepEqual(
+    [storedVolume(12.345, 3, false), storedVolume(null, 3, true), typedVolume(null, true)],
+    [12.345, null, ''],
+  );
   assert.equal(typedVolume(0.125, false), '0.125');
 });
 test('every °F that is typed with one decimal is shown again as it was typed', () => {
@@ -127,6 +162,9 @@ test('a field that nobody changed stores what was there, and an empty one nothin
   assert.equal(typedOf(null, true), '');
 });
 test('what was typed in °C is shown in whole °F, what was typed in °F as it was typed', () => {
-  assert.deepEqual([24.5, storedOf(75.5, null, true), storedOf(75, null, true)].map((c) => plain(temperature(c, true))), ['76 °F', '75.5 °F', '75 °F']);
+  assert.deepEqual(
+    [24.5, storedOf(75.5, null, true), storedOf(75, null, true)].map((c) => plain(temperature(c, true))),
+    ['76 °F', '75.5 °F', '75 °F'],
+  );
   assert.equal(plain(temperature(storedOf(75, null, true), false)), '23.9 °C');
 });

@@ -51,7 +51,14 @@ AT_ROOT: Final = frozenset({"index.html", WORKER, "manifest.webmanifest"})
 START_PATH: Final = (SHARED, PAGE)
 """The scripts that the page asks for by itself."""
 NOT_SHIPPED: Final = (".d.ts", ".md", "jsconfig.json")
-STYLES: Final = ("style/tokens.css", "style/base.css", "style/parts.css", "style/screens.css")
+STYLES: Final = tuple(
+    f"style/{name}.css"
+    for name in (
+        *("tokens", "base", "frame", "cards", "controls", "tube", "sheets", "photos"),
+        *("round", "shelf", "diary", "charts", "labels", "surroundings"),
+    )
+)
+"""In this order: of two rules that weigh the same the later one holds."""
 
 
 @dataclass(frozen=True, slots=True)

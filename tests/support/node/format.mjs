@@ -1,30 +1,34 @@
-// Formats the phone's modules: node tests/support/node/format.mjs [--check] [FILE ...]
+// Formats what is JavaScript or a style sheet: node tests/support/node/format.mjs [--check] [FILE ...]
 //
-// Prettier lays out JavaScript and the markup in html`…` templates. Two things it cannot know are added here:
+// Prettier lays out JavaScript, style sheets and the markup in html`…` templates. Two things it cannot know are added:
 // * htm's components (<${Sheet} …>…</${Sheet}>) stand in as elements of the same width, because their tags are
 //   expressions to Prettier and an expression never closes a tag;
 // * htm drops white space that holds a line break, so a space that matters must not become one. Each template is
 //   parsed by htm before and after; a file whose tree would change is refused. Write such a space as ${' '}.
 import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { parse } from 'acorn';
 import { full } from 'acorn-walk';
 import htm from 'htm';
 import prettier from 'prettier';
 
-const STYLE = { parser: 'babel', printWidth: 120, singleQuote: true, htmlWhitespaceSensitivity: 'ignore' };
 const WIDEST = 120;
-const root = new URL('../../../pwa/', import.meta.url).pathname;
+const SCRIPT = { parser: 'babel', printWidth: WIDEST, singleQuote: true, htmlWhitespaceSensitivity: 'ignore' };
+const SHEET = { parser: 'css', printWidth: WIDEST };
+const root = new URL('../../../', import.meta.url).pathname;
+const OTHERS = ['vendor', 'node_modules'];
 
 const check = process.argv.includes('--check');
 const named = process.argv.slice(2).filter((word) => word !== '--check');
-const files = named.length ? named : modulesBelow(root);
+const files = named.length
+  ? named.map((name) => resolve(name))
+  : [...below(join(root, 'pwa')), ...below(join(root, 'tests'))];
 let wrong = 0;
 
 for (const file of files) {
   const before = readFileSync(file, 'utf8');
-  const after = await formatted(before);
-  const moved = firstChangedTree(before, after);
+  const after = await formatted(file, before);
+  const moved = file.startsWith(join(root, 'pwa')) && file.endsWith('.js') ? firstChangedTree(before, after) : 0;
   if (moved) complain(file, `line ${moved}: a space beside an element would be lost; write it as \${' '}`);
   else if (after !== before && check) complain(file, 'is not formatted; run: node tests/support/node/format.mjs');
   else if (after !== before) writeFileSync(file, after);
@@ -32,22 +36,36 @@ for (const file of files) {
     if (line.length > WIDEST) complain(file, `line ${i + 1} has ${line.length} characters, ${WIDEST} are allowed`);
   });
 }
-console.log(`${files.length} modules, ${wrong} complaints`);
+console.log(`${files.length} files, ${wrong} complaints`);
 process.exitCode = wrong ? 1 : 0;
 
-/** @param {string} folder */
-function modulesBelow(folder) {
-  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((name) => name.endsWith('.js') && !name.startsWith('vendor'))
-    .sort()
-    .map((name) => join(folder, name));
+/** The files of a folder that are ours to lay out. @param {string} folder @returns {string[]} */
+function below(folder) {
+  return readdirSync(folder, { withFileTypes: true })
+    .filter(({ name }) => !OTHERS.includes(name))
+    .sort((a, b) => (a.name < b.name ? -1 : 1))
+    .flatMap((entry) => {
+      if (entry.isDirectory()) return below(join(folder, entry.name));
+      return /\.(js|mjs|css)$/.test(entry.name) ? [join(folder, entry.name)] : [];
+    });
 }
 
-/** @param {string} source */
-async function formatted(source) {
+/** @param {string} file @param {string} source */
+async function formatted(file, source) {
+  if (file.endsWith('.css')) return prettier.format(source, SHEET);
+  if (file.startsWith(join(root, 'tests/bench')) && file.endsWith('.js')) return expressions(source);
   const standing = source.replace(/<(\/?)\$\{([A-Za-z]+)\}/g, '<$1cc-$2');
-  const laid = await prettier.format(standing, STYLE);
+  const laid = await prettier.format(standing, SCRIPT);
   return laid.replace(/<(\/?)cc-([A-Za-z]+)/g, '<$1${$2}');
+}
+
+/** Function expressions for a page, parted by lines of comment; none ends in a semicolon. @param {string} source */
+async function expressions(source) {
+  const parts = source.split(/^(\/\/ .*\n)/m).filter((part) => part.trim());
+  const laid = parts.map(async (part) =>
+    part.startsWith('// ') ? part : (await prettier.format(part, SCRIPT)).replace(/;\n$/, '\n'),
+  );
+  return (await Promise.all(laid)).join('');
 }
 
 /** The line of the first template whose tree differs, or 0. @param {string} before @param {string} after */
@@ -64,7 +82,9 @@ function trees(source) {
   full(parse(source, { ecmaVersion: 'latest', sourceType: 'module', locations: true }), (/** @type {any} */ node) => {
     if (node.type !== 'TaggedTemplateExpression' || node.tag.name !== 'html') return;
     const strings = node.quasi.quasis.map((/** @type {any} */ part) => part.value.cooked);
-    const values = node.quasi.expressions.map((/** @type {any} */ each) => (each.type === 'Literal' ? each.value : '#'));
+    const values = node.quasi.expressions.map((/** @type {any} */ each) =>
+      each.type === 'Literal' ? each.value : '#',
+    );
     const tree = htm.call(element, Object.assign(strings, { raw: strings }), ...values);
     found.push({ line: node.loc.start.line, start: node.start, tree: JSON.stringify(tree) });
   });
@@ -86,5 +106,5 @@ function element(type, props, ...children) {
 /** @param {string} file @param {string} what */
 function complain(file, what) {
   wrong += 1;
-  console.error(`${file.replace(root, 'pwa/')}: ${what}`);
+  console.error(`${file.replace(root, '')}: ${what}`);
 }

@@ -8,11 +8,19 @@ const HAPPENED = '2026-05-01T12:00:00.000+00:00';
 function pick({ app, store }, which, ...kinds) {
   const rows = valuesOf(store.name, 'rows').filter(({ kind }) => kinds.includes(kind));
   const entries = valuesOf(store.name, 'outbox').filter(({ op }) => kinds.includes(op.kind));
-  const shown = [...app.overlayRows(rows, entries.sort((a, b) => a.n - b.n), null).values()];
+  const shown = [
+    ...app
+      .overlayRows(
+        rows,
+        entries.sort((a, b) => a.n - b.n),
+        null,
+      )
+      .values(),
+  ];
   return shown.length ? shown.sort((a, b) => (a.id < b.id ? -1 : 1))[which % shown.length] : null;
 }
 
-/** Each: what is written, or nothing where the phone shows nothing to do it with. `at` tells the steps of a run apart. */
+/** Each: what is written, or nothing where the phone shows no way to do it. `at` tells the steps of a run apart. */
 const changes = {
   log(phone, { id, which, at }) {
     const colony = pick(phone, which, 'colony');

@@ -1,5 +1,5 @@
 // The app's own storage and sync (pwa/database, pwa/sync), as many phones of it as a world has, driven line by line by
-// tests/support/world/phones.py. A line is one thing that happens; most are not answered, so that many are read at once.
+// tests/support/world/phones.py. A line is one thing that happens; most are not answered: many are read at once.
 // A tab stops wherever it waits for the network and, if it is asked to, before each transaction with its storage.
 import { readSync, writeSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
@@ -133,7 +133,7 @@ function nextLine() {
 
 function say(lines) {
   const text = Buffer.from(lines.map((line) => `${typeof line === 'string' ? line : JSON.stringify(line)}\n`).join(''));
-  for (let at = 0; at < text.length; ) at += writeSync(1, text, at);
+  for (let at = 0; at < text.length;) at += writeSync(1, text, at);
 }
 
 let failed = null; // of what was not answered: told with the next answer
