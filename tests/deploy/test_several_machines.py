@@ -165,7 +165,7 @@ def every_record_and_picture_is_there_from_both(keepers: list[Keeper], *servers:
         once = select(func.count()).group_by(revisions.c.op_id).where(revisions.c.op_id.is_not(None))
         assert set(connection.scalars(once)) == {1}
     for keeper in keepers:
-        assert not keeper.phone.outbox
+        assert not keeper.phone.waiting
         assert {v["verdict"] for v in keeper.phone.verdicts.values()} == {"applied"}
         for server in servers:
             assert _ids_at(keeper, server) >= set(keeper.logged)
