@@ -1,5 +1,6 @@
 // Rows in lists by what they belong to: the events of each colony, the registers of each kind. A change makes only the
 // lists anew that it touches, so whoever shows the others has nothing to do. Pure.
+// `python -m tests.bench.full_shelf` (tap to saved among 100,000 rows) pays for it.
 
 /**
  * @typedef {import('./overlay.js').ShownRow} ShownRow

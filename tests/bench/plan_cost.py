@@ -1,9 +1,10 @@
 """Plans per second, and how the cost grows with the log: ``python -m tests.bench.plan_cost``.
 
 Beside each plan stands what it costs without a census, in the same run. Of the census the least of many runs is told:
-on a busy machine the others say how busy it is. The last row is a colony that was counted every day for five years,
-workers and all brood. ``unchanged`` is all that a plan spends on the census when nothing was logged: facts from the
-log, and what was reckoned; ``in a process that has just begun`` nothing of it is remembered.
+on a busy machine the others say how busy it is. One row is a colony that was counted every day for five years,
+workers and all brood; the last one's sugar is checked, too, and it is in a tasting that other colonies had before.
+``unchanged`` is all that a plan spends on the census when nothing was logged: facts from the log, and what was
+reckoned; ``in a process that has just begun`` nothing of it is remembered.
 """
 
 from __future__ import annotations
@@ -14,12 +15,13 @@ from collections.abc import Callable
 from dataclasses import replace
 from unittest.mock import patch
 
+from broodshelf.care.catalogue import foods
 from broodshelf.care.colony import census
 from broodshelf.care.plan import known as known_module
 from broodshelf.care.plan.known import know
 from broodshelf.care.plan.make import make_plan
 from broodshelf.care.plan.today import foretold
-from broodshelf.model.facts import ColonyState, Event, Place, Vessel
+from broodshelf.model.facts import ColonyState, Event, Place, Tally, Tasting, Vessel
 from broodshelf.model.gauges import DAY_MS
 
 NOW_MS = 1_777_636_800_000
@@ -82,6 +84,24 @@ def counted_daily(years: int) -> ColonyState:
     )  # fmt: skip
 
 
+def tasting(state: ColonyState) -> ColonyState:
+    """The same colony, whose sugar is checked, too, and which is in a tasting of five foods that others know."""
+    codes = tuple(code for code, food in foods().items() if food.need == "protein")[:5]
+    drunk = [
+        Event(f"s{each.id}", "check", each.happened_ms + DAY_MS // 6,
+              {"need": "sugar", "feeding_id": each.id, "outcome": "some", "after_h": 4})
+        for each in state.events
+        if each.kind == "feeding" and each.values["need"] == "sugar"
+    ]  # fmt: skip
+    told = [each for each in (*state.events, *drunk) if each.happened_ms <= NOW_MS]
+    return replace(
+        state,
+        events=tuple(sorted(told, key=lambda event: event.happened_ms)),
+        tasting=Tasting("t", codes, "2026-04-01"),
+        likes={code: [Tally(n % 5, 5) for n in range(12)] for code in codes},
+    )
+
+
 def main() -> None:
     """Print the median of a plan in steady state, for 50 to 5,000 events, and of the census in it."""
     print(
@@ -93,6 +113,7 @@ def main() -> None:
     for name, state in (
         *((str(events), colony(events)) for events in (50, 500, 5_000)),
         ("5 years daily", daily),
+        ("500 and a tasting", tasting(colony(500))),
     ):
         events = len(state.events)
         begun = milliseconds(lambda state=state: make_plan(state, NOW_MS))

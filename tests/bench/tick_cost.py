@@ -27,7 +27,7 @@ from broodshelf.nudges.tables import deliveries, nudger_state
 from broodshelf.nudges.telling import due as due_module
 from broodshelf.records import database
 from broodshelf.records.home.folder import in_folder
-from broodshelf.records.many_rows import is_among
+from broodshelf.records.quick.many_rows import is_among
 from broodshelf.records.store import lock_idle
 from broodshelf.rounds.occurrence_rows import COLUMNS, tell_occurrences
 from broodshelf.rounds.tables import occurrences

@@ -9,7 +9,7 @@ from tests.support.households import NOON_MS
 
 from broodshelf.records.database import reading, writing
 from broodshelf.records.ids import uuid7
-from broodshelf.records.many_rows import are_among, insert_rows, is_among, update_rows
+from broodshelf.records.quick.many_rows import are_among, insert_rows, is_among, update_rows
 from broodshelf.records.tables import households, records
 
 HOUSE = uuid7(NOON_MS)

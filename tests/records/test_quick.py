@@ -10,7 +10,7 @@ from marshmallow import ValidationError
 from broodshelf.model.kinds import KINDS
 from broodshelf.model.kinds.words import FORMS, OUTCOMES, UNITS
 from broodshelf.model.needs import NEEDS
-from broodshelf.records.quick import NOT_SURE, quick_check
+from broodshelf.records.quick.validation import NOT_SURE, quick_check
 from broodshelf.records.schemas import field_of
 
 FIELDS = [(kind, name) for kind, spec in KINDS.items() for name in spec.fields]

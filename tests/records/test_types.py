@@ -6,7 +6,7 @@ import pytest
 from marshmallow import ValidationError
 
 from broodshelf.model.kinds import KINDS, forms
-from broodshelf.records.quick import NOT_SURE, quick_check
+from broodshelf.records.quick.validation import NOT_SURE, quick_check
 from broodshelf.records.schemas import check_fields, field_of
 from broodshelf.records.types import happened_ms, is_sha256, is_uuid
 

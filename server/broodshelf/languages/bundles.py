@@ -61,7 +61,7 @@ class Speaker:
                 self._taken.add(message_id)
 
 
-@lru_cache(maxsize=16)
+@lru_cache(maxsize=16)  # tests.bench.burst, which words each nudge
 def entries_in(folder: str, *, for_phone: bool = False) -> Mapping[str, str]:
     """Return the entries of a language, by id, with those of English where it has none."""
     english = entries_of(SOURCE, for_phone=for_phone)
@@ -71,7 +71,7 @@ def entries_in(folder: str, *, for_phone: bool = False) -> Mapping[str, str]:
     return {name: own.get(name, text) for name, text in english.items()}
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=64)  # tests.bench.burst: a bundle is put together once and not for each nudge
 def speaker(tag: str) -> Speaker:
     """Return who says the messages of a tag of ``language_of``."""
     return Speaker(tag)

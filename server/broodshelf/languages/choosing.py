@@ -27,7 +27,7 @@ _EXTENSION: Final = "-u"
 _UNIT: Final = re.compile(r"-(ms|mu)-([a-z]+)")
 
 
-@lru_cache(maxsize=1)
+@lru_cache(maxsize=1)  # the folders are listed once: tests.bench.burst
 def languages() -> tuple[str, ...]:
     """Return the tags of all languages that there are."""
     return folders()

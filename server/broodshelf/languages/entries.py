@@ -20,7 +20,7 @@ _ENTRY: Final = re.compile(r"^(-?[a-zA-Z][\w-]*)[ ]*=.*(?:\n(?![a-zA-Z#-]).*)*",
 """An entry begins a line with its id; what is indented, empty or begins with a bracket goes on with it (Fluent 1.0)."""
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=64)  # files are read once: tests.bench.burst, which words each nudge
 def entries_of(folder: str, *, for_phone: bool = False) -> Mapping[str, str]:
     """Return the entries of a folder, by id, without comments. ``for_phone``: without what only the server says."""
     found: dict[str, str] = {}
@@ -30,7 +30,7 @@ def entries_of(folder: str, *, for_phone: bool = False) -> Mapping[str, str]:
     return found
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=64)  # as above: tests.bench.burst
 def subjects_of(folder: str) -> Mapping[str, Mapping[str, str]]:
     """Return the entries of a folder, by id, under the subject that they speak of: the name of their file."""
     return {path.stem: split(path.read_text(encoding="utf-8")) for path in _files(folder)}

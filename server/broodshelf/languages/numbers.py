@@ -23,7 +23,7 @@ GROUPED_FROM_FIVE_DIGITS: Final = frozenset({"es", "pl", "pt_PT"})
 """Where CLDR's ``minimumGroupingDigits`` is 2; Babel does not know it."""
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=64)  # tests.bench.burst, which words each nudge
 def locale_of(tag: str) -> Locale:
     """Return Babel's locale of a tag; its language alone where it knows no such region."""
     plain = without_units(tag)

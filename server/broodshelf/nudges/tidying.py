@@ -12,8 +12,8 @@ from ..people import pairing, quotas
 from ..people.households import forget_old_codes
 from ..people.passes import ended_passes
 from ..records.database import reading, writing
-from ..records.many_rows import are_among
 from ..records.purge import forget_refused, purge_gone, to_purge
+from ..records.quick.many_rows import are_among
 from ..records.store import lock_idle
 from ..records.tables import households
 from ..records.thinning import thin, whose_turn

@@ -13,7 +13,7 @@ from sqlalchemy import Connection, select
 
 from ..languages.choosing import with_units
 from ..model.kinds import Pass, Person, read
-from ..records.many_rows import are_among
+from ..records.quick.many_rows import are_among
 from ..records.store import Ledger
 from ..records.tables import records
 

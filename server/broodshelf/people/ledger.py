@@ -9,8 +9,8 @@ from sqlalchemy import Connection, delete, insert, select, update
 
 from ..records.ended import Revocation, Revocations, What, erased_among
 from ..records.home.port import Endings
-from ..records.many_rows import is_among
 from ..records.purge import purged_among
+from ..records.quick.many_rows import is_among
 from ..records.store import Ledger, read_kind, read_record
 from ..records.tables import households, purged, records, revisions
 from ..records.whole import erase

@@ -14,7 +14,7 @@ from ..errors import Gone, NotAllowed, NotFound, SignedOut
 from ..languages import told
 from ..model import kinds
 from ..records.home.ending import note_ended
-from ..records.many_rows import is_among
+from ..records.quick.many_rows import is_among
 from ..records.store import Ledger, Record, read_record
 from ..records.types import readable_day
 from .actor import PassState, PassWindow

@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass
-from functools import cache
 from typing import Any, Final
 
 from sqlalchemy import Connection, delete
@@ -21,7 +20,7 @@ from ..errors import TooMany
 from ..languages import told
 from ..model.gauges import DAY_MS
 from ..records.database import writing_lightly
-from ..records.many_rows import is_among
+from ..records.quick.many_rows import is_among
 from .actor import Actor
 from .limits import WINDOW_MS
 from .senders import Amounts, Senders, tell_amounts
@@ -127,7 +126,6 @@ def _add(connection: Connection, account: _Account, sent: Share, now_ms: int) ->
     )
 
 
-@cache
 def _added(dialect: str) -> ReturningInsert[Any]:
     made: Any = (postgresql if dialect == "postgresql" else sqlite).insert(usage)
     u = usage.c

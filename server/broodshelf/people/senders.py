@@ -15,7 +15,7 @@ from typing import Final
 from sqlalchemy import Connection, func, select
 from sqlalchemy.dialects import postgresql, sqlite
 
-from ..records.many_rows import is_among
+from ..records.quick.many_rows import is_among
 from .limits import HOUR_WINDOWS, WINDOW_MS
 from .tables import attempts
 

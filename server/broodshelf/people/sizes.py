@@ -14,8 +14,8 @@ from sqlalchemy import literal_column as sql
 
 from ..model.gauges import DAY_MS
 from ..records.history import DERIVED
-from ..records.many_rows import is_among
 from ..records.photo_files import PhotoFiles
+from ..records.quick.many_rows import is_among
 from ..records.tables import households, operations, records, revisions
 
 YEAR_MS = 365 * DAY_MS

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from sqlalchemy import ColumnElement, Connection, and_, delete, func, insert, select, update
 
 from .home.ending import note_ended
-from .many_rows import is_among
+from .quick.many_rows import is_among
 from .tables import households, operations, purged, records, revisions
 
 KEPT_MS = 400 * 24 * 3600 * 1000

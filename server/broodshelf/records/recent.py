@@ -8,30 +8,16 @@ more: what was fed twice a week may not push the last feeding of another need ou
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Mapping, Sequence
-from functools import cache
+from collections.abc import Iterable, Mapping
 from operator import itemgetter
 from typing import Any, Final, NamedTuple
 
-from sqlalchemy import (
-    ColumnElement,
-    Connection,
-    Integer,
-    ScalarSelect,
-    Select,
-    Text,
-    bindparam,
-    cast,
-    func,
-    literal_column,
-    select,
-    text,
-    union_all,
-)
+from sqlalchemy import Connection, bindparam, select
 
 from ..model.facts import Event, Logged
 from ..model.kinds import KINDS
 from ..model.needs import FOOD_NEEDS, NEEDS
+from .quick.newest import Topic, newest_of_each
 from .tables import records
 
 MOST: Final = 40
@@ -57,6 +43,13 @@ _TOPICS: Final[Mapping[str, tuple[str, ...]]] = {
     "fault": ("", OPEN),
 }
 
+_WANTED: Final = tuple(
+    Topic(kind.name, topic, MOST_OF.get(kind.name, MOST))
+    for kind in KINDS.values()
+    if kind.group == "event" and kind.scope == "colony"
+    for topic in _TOPICS.get(kind.name, ("",))
+)
+
 
 def topic_of(kind: str, values: Mapping[str, Any]) -> str:
     """Return the topic of a record; empty for a kind that has only one."""
@@ -76,7 +69,9 @@ def read_recent(
     found = {}
     for colony_id in colony_ids:
         asked = {"household_id": household_id, "colony_id": colony_id, "since_ms": since_ms}
-        found[colony_id] = _ordered(*connection.execute(_query(connection.dialect.name), asked).one())
+        found[colony_id] = _ordered(
+            *connection.execute(newest_of_each(connection.dialect.name, _WANTED), asked).one()
+        )
     return found
 
 
@@ -107,75 +102,3 @@ _KIND_SINCE: Final = (
     )
     .order_by(records.c.happened_ms, records.c.id)
 )
-
-
-@cache
-def _query(dialect: str) -> Select[Any]:
-    """Return the statement that gives two texts in one row: what is newest of each topic, and what is oldest.
-
-    The database strings the rows together as JSON, and what the registry says stands in the statement itself:
-    handling each row and two hundred parameters would take longer than finding the rows. PostgreSQL walks a list of
-    the topics; SQLite, which has no LATERAL, gets a part for each, and PostgreSQL's driver would take longer to read
-    that text than the server to answer it (``python -m tests.bench.many_homes``, the processor of a log).
-    """
-    topics = [
-        (kind.name, topic, MOST_OF.get(kind.name, MOST))
-        for kind in KINDS.values()
-        if kind.group == "event" and kind.scope == "colony"
-        for topic in _TOPICS.get(kind.name, ("",))
-    ]
-    strung = _walked if dialect == "postgresql" else _strung
-    happened = records.c.happened_ms
-    return select(strung(topics, happened.desc()), strung([(*t[:2], 1) for t in topics], happened.asc()))
-
-
-_Topics = Sequence[tuple[str, str, int]]
-"""Kind, topic and how many events of it are wanted."""
-
-
-def _walked(topics: _Topics, order: ColumnElement[Any]) -> ScalarSelect[Any]:
-    """Return one text of the first rows of each topic, found for one topic after the other.
-
-    The list of the topics stands there as a text: SQLAlchemy makes a statement with its own VALUES anew each time, and
-    that took a fifth of a log (``python -m tests.bench.many_homes``).
-    """
-    listed = ", ".join(f"('{kind}', '{topic}', {most})" for kind, topic, most in topics)
-    asked = text(f"(VALUES {listed}) AS asked (kind, topic, most)")
-    kind, topic = literal_column("asked.kind", Text), literal_column("asked.topic", Text)
-    most = literal_column("asked.most", Integer)
-    firsts = _part(kind, topic).order_by(order).limit(most).lateral("firsts")
-    return select(func.aggregate_strings(firsts.c.row, ",")).select_from(asked, firsts).scalar_subquery()
-
-
-def _strung(topics: _Topics, order: ColumnElement[Any]) -> ScalarSelect[Any]:
-    """Return one text of the first rows of each topic, each found by a part of its own."""
-    firsts = [
-        _part(_fixed(kind), _fixed(topic)).order_by(order).limit(_number(most)).offset(_number(0)).subquery()
-        for kind, topic, most in topics
-    ]
-    rows = union_all(*map(select, firsts)).subquery()
-    return select(func.aggregate_strings(rows.c.row, ",")).scalar_subquery()
-
-
-def _part(kind: ColumnElement[str], topic: ColumnElement[str]) -> Select[Any]:
-    c = records.c
-    row = (
-        _fixed('["').concat(c.id).concat(_fixed('","')).concat(c.kind).concat(_fixed('",'))
-        .concat(cast(c.happened_ms, Text)).concat(_fixed(",")).concat(c.fields).concat(_fixed("]"))
-    )  # fmt: skip
-    return select(row.label("row")).where(
-        c.household_id == bindparam("household_id"),
-        c.colony_id == bindparam("colony_id"),
-        c.gone.is_(False),
-        c.happened_ms >= bindparam("since_ms"),
-        c.kind == kind,
-        c.topic == topic,
-    )
-
-
-def _fixed(words: str) -> ColumnElement[str]:
-    return literal_column(f"'{words}'", Text)
-
-
-def _number(number: int) -> ColumnElement[int]:
-    return literal_column(str(number), Integer)

@@ -10,7 +10,7 @@ from typing import Any, Final
 from marshmallow import Schema, ValidationError, fields, validate
 
 from ..model.kinds import KINDS, FieldSpec, forms
-from .quick import NOT_SURE, Quick, quick_check
+from .quick.validation import NOT_SURE, Quick, quick_check
 from .types import SHA256, UUID, WALL_TIME, Day, Happened, Whole, check_zone, finite
 
 LONGEST_NAME: Final = 60
@@ -70,7 +70,7 @@ def _field(form: forms.Form) -> fields.Field[Any]:
     raise TypeError(f"A form of values without a marshmallow field: {form!r}.")
 
 
-@cache
+@cache  # made once a kind: tests.bench.sync_cost
 def _schema(kind: str) -> Schema:
     made = {name: field_of(spec) for name, spec in KINDS[kind].fields.items()}
     return Schema.from_dict(dict(made), name=f"{kind.title()}Fields")()
@@ -115,7 +115,7 @@ def _wanted(form: forms.Form) -> tuple[str, dict[str, Any]]:
     return "form", {}
 
 
-@cache
+@cache  # made once a kind: tests.bench.sync_cost
 def _quick_checks(kind: str) -> Mapping[str, Quick]:
     return {name: quick_check(spec.form) for name, spec in KINDS[kind].fields.items()}
 

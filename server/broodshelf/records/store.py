@@ -18,11 +18,11 @@ from ..errors import NotFound
 from ..languages import told
 from ..model.kinds import KINDS, Part, read
 from .ids import made_ms_of
-from .many_rows import insert_rows, is_among, some
 from .merge import Stamp
+from .quick.many_rows import insert_rows, is_among, some
+from .quick.row_texts import compact_json, stamps_text
+from .quick.statements import LOCKED, MUTABLE, NUMBERED, OF_KINDS, OF_KINDS_THERE, UPDATE, these
 from .recent import topic_of
-from .row_texts import before_text, compact_json, stamps_text
-from .store_statements import LOCKED, MUTABLE, NUMBERED, OF_KINDS, OF_KINDS_THERE, UPDATE, these
 from .tables import households, records, revisions
 from .types import happened_ms
 
@@ -134,7 +134,7 @@ class Ledger:
                     "device_id": revision.device_id,
                     "at_ms": revision.at_ms,
                     "asked": asked,
-                    "before": before_text(revision.before),
+                    "before": compact_json(revision.before),
                     "lost": compact_json(revision.lost) if revision.lost else "{}",
                 }
             )

@@ -11,7 +11,7 @@ from typing import Any, Final
 from sqlalchemy import Connection, bindparam, delete, insert, or_, select, update
 
 from ..records.ids import uuid7
-from ..records.many_rows import are_among
+from ..records.quick.many_rows import are_among
 from .occurrence_states import Occurrence
 from .tables import occurrences
 

@@ -172,7 +172,7 @@ def _remember_validity(ledger: Ledger, colony_ids: Iterable[str], valid_until: M
         )
 
 
-@cache
+@cache  # made once: tests.bench.sync_cost, a twentieth of one log
 def _holds_until(dialect: str) -> Insert:
     made: Any = (postgresql if dialect == "postgresql" else sqlite).insert(plan_times)
     keys, until = ["household_id", "colony_id"], made.excluded.valid_until_ms

@@ -15,7 +15,7 @@ from sqlalchemy.dialects import postgresql, sqlite
 
 from ..model.facts import Hour
 from ..model.gauges import HOUR_MS
-from ..records.many_rows import is_among
+from ..records.quick.many_rows import is_among
 from .reading import OLDEST_MS, Reading, Why, read
 from .sensors import Sensor
 from .tables import place_hours, readings, sensors
@@ -105,14 +105,14 @@ def add_hours(connection: Connection, rows: Sequence[Mapping[str, Any]]) -> None
     connection.execute(_add_to_hour(connection.dialect.name), list(rows))
 
 
-@cache
+@cache  # tests.bench.sensor_cost: a seventh of a reading
 def _insert_new(dialect: str) -> Any:
     """Return the statement that inserts what is not there yet; made once, as making it costs more than running it."""
     made = postgresql if dialect == "postgresql" else sqlite
     return made.insert(readings).on_conflict_do_nothing().returning(readings.c.at_ms)
 
 
-@cache
+@cache  # tests.bench.sensor_cost: a quarter of a reading
 def _add_to_hour(dialect: str) -> Any:
     """Return the statement that adds an hour's measures to those that are there; made once, too."""
     made = postgresql if dialect == "postgresql" else sqlite

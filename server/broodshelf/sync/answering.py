@@ -17,9 +17,9 @@ from ..model.kinds import KINDS
 from ..people.actor import Actor
 from ..people.tables import devices
 from ..records.database import is_about_one_row
-from ..records.many_rows import insert_rows, is_among_some, some
 from ..records.merge import corrected_ms
 from ..records.purge import purged_among
+from ..records.quick.many_rows import insert_rows, is_among_some, some
 from ..records.store import Ledger
 from ..records.tables import operations as operations_table
 from ..records.types import is_uuid
@@ -157,7 +157,7 @@ def _earlier_answers(ledger: Ledger, op_ids: Sequence[str]) -> dict[str, dict[st
     return {row.op_id: json.loads(row.answer) for row in rows}
 
 
-@cache
+@cache  # made once: tests.bench.sync_cost, a twentieth of one log
 def _answers(dialect: str) -> Select[Any]:
     o = operations_table.c
     here = o.household_id == bindparam("household_id")

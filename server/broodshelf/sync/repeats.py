@@ -11,7 +11,7 @@ from typing import Any, Final
 
 from sqlalchemy import select
 
-from ..records.many_rows import is_among
+from ..records.quick.many_rows import is_among
 from ..records.store import Ledger, indexed_task_key
 from ..records.tables import records
 from .envelope import Operation

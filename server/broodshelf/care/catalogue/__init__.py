@@ -44,7 +44,7 @@ __all__ = [
 ]
 
 
-@cache
+@cache  # each file is read once: tests.bench.plan_cost
 def _table(name: str) -> Mapping[str, Any]:
     return tomllib.loads(resources.files(__package__).joinpath(f"{name}.toml").read_text("utf-8"))
 

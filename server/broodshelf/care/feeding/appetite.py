@@ -66,7 +66,7 @@ def resting_rate_uw(mass_g: float, temp_c: float) -> Estimate:
     return Estimate(ends[0], at_25_c * _Q10.best**tens, ends[1])
 
 
-@lru_cache(maxsize=512)
+@lru_cache(maxsize=512)  # tests.bench.plan_cost: a tenth of a plan
 def sugar_mg_per_worker_day(worker_mg: Estimate, temp_c: float) -> Estimate:
     """Return the sugar [mg sucrose per day] that one worker of ``worker_mg`` fresh uses. Raises ``OutOfRange``."""
     to_mg = _DAY_S / (SUCROSE_J_PER_MG * 1e6)

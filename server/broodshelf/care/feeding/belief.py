@@ -81,7 +81,7 @@ class Seen:
         return low or (self.below is not None and multiplier > self.below * _UNUSUAL_DAY)
 
 
-@lru_cache(maxsize=1024)
+@lru_cache(maxsize=1024)  # tests.bench.plan_cost
 def believed(seen: tuple[Seen, ...]) -> tuple[Sequence[float], float]:
     """Return posterior and multiplier after these checks, as of the last; kept, since a plan asks again and again.
 

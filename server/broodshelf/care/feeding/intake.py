@@ -33,7 +33,7 @@ class Crop(NamedTuple):
     lacks: float
 
 
-@lru_cache(maxsize=2048)
+@lru_cache(maxsize=2048)  # tests.bench.plan_cost, where sugar is checked: a quarter of a plan
 def sugar_appetite(
     before: Sequence[Filling],
     offered: float,

@@ -71,7 +71,7 @@ def store_mg(workers: Estimate, worker_mg: Estimate, percent_ww: float = USUAL_P
     return workers.times(crop_mg(worker_mg, percent_ww))
 
 
-@lru_cache(maxsize=512)
+@lru_cache(maxsize=512)  # tests.bench.plan_cost: a few hundredths of a plan
 def crop_days(
     worker_mg: Estimate, temp_c: float, multiplier: Estimate, percent_ww: float = USUAL_PERCENT_WW
 ) -> Estimate:

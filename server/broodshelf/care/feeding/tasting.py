@@ -113,7 +113,7 @@ def pooled_prior(likes: Sequence[Tally]) -> Acceptance:
     return _pooled(told) if told else NOTHING_KNOWN
 
 
-@lru_cache(maxsize=256)
+@lru_cache(maxsize=256)  # tests.bench.plan_cost, while a tasting runs: a plan takes a third
 def _pooled(told: tuple[Tally, ...]) -> Acceptance:
     cells = [(m * k, (1 - m) * k) for m in _MEANS for k in _LIKENESS]
     logs = [sum(_log_beta_binomial(a, b, tally) for tally in told) for a, b in cells]
@@ -157,7 +157,7 @@ def drawn(foods: Mapping[str, Acceptance], rng: random.Random) -> str:
     return max(draws, key=lambda food: draws[food])
 
 
-@lru_cache(maxsize=256)
+@lru_cache(maxsize=256)  # tests.bench.plan_cost, while a tasting runs: a plan takes a third
 def _weights(acceptance: Acceptance, points: int) -> tuple[float, ...]:
     """Return the probability in each of ``points`` equal steps of the angle 0..pi/2, with x = sin²."""
     step = math.pi / 2 / points

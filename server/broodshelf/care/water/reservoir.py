@@ -197,7 +197,7 @@ class _Learnt(NamedTuple):
     lately: Estimate | None
 
 
-@lru_cache(maxsize=1024)
+@lru_cache(maxsize=1024)  # tests.bench.plan_cost: a fifth of a plan
 def _learn(readings: tuple[Reading, ...], usual_per_day: float, reservoir_mm: float | None) -> _Learnt:
     """Return what readings teach.
 

@@ -8,7 +8,7 @@ from typing import Final
 from sqlalchemy import ColumnElement, Connection, delete, exists, func, select, update
 
 from ...logs import say
-from ...records.many_rows import are_among, update_rows
+from ...records.quick.many_rows import are_among, update_rows
 from ..channels.outcome import TOO_LARGE, Gone, Outcome, Refused, RetryLater, Sent
 from ..claimed import Claimed
 from ..tables import deliveries, put_row, subscriptions, vendor_pauses

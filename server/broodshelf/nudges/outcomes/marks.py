@@ -1,7 +1,7 @@
 """Marking together: what all lanes of a process have brought to an end is written in one commit a second.
 
 A commit for each message, or for each lane, would take longer than the sending; with forty lanes at a slow push
-service they would mostly wait for their turn to write.
+service they would mostly wait for their turn to write (``python -m tests.bench.burst``).
 """
 
 from __future__ import annotations

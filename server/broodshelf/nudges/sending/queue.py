@@ -15,7 +15,7 @@ from sqlalchemy import ColumnElement, Connection, and_, exists, func, or_, selec
 
 from ...people.language import languages_of_people
 from ...people.tables import devices
-from ...records.many_rows import are_among
+from ...records.quick.many_rows import are_among
 from ...rounds.tables import occurrences
 from ..channels.addresses import read_address
 from ..channels.outcome import LONGEST_WAIT_S

@@ -7,7 +7,7 @@ from collections.abc import Collection, Mapping
 
 from sqlalchemy import Connection, select
 
-from ...records.many_rows import is_among
+from ...records.quick.many_rows import is_among
 from ...rounds.occurrence_rows import COLUMNS, as_occurrence
 from ...rounds.occurrence_states import Occurrence
 from ...rounds.tables import occurrences

@@ -13,7 +13,7 @@ from sqlalchemy import Connection, and_, func, select
 from ...model import kinds
 from ...model.kinds.plan import PlannedTask
 from ...model.tasks import FOR_STAND_IN
-from ...records.many_rows import are_among
+from ...records.quick.many_rows import are_among
 from ...records.tables import records
 from ...rounds.occurrence_states import Occurrence
 from ...rounds.tables import occurrences

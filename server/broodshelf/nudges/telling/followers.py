@@ -8,7 +8,7 @@ from collections.abc import Collection, Mapping
 from sqlalchemy import Connection, and_, or_, select
 
 from ...records.ids import uuid7
-from ...records.many_rows import are_among, insert_rows
+from ...records.quick.many_rows import are_among, insert_rows
 from ...rounds.occurrence_rows import LOOK_BACK_DAYS, as_row
 from ...rounds.occurrence_states import Occurrence, follower, has_follower
 from ...rounds.tables import occurrences

@@ -9,7 +9,7 @@ from sqlalchemy import Connection, func, select
 
 from ...model.kinds.plan import PlannedTask
 from ...records.ids import uuid7
-from ...records.many_rows import are_among, insert_rows
+from ...records.quick.many_rows import are_among, insert_rows
 from ...rounds.occurrence_states import LATE_MS, Occurrence
 from ..messages import Item
 from ..tables import deliveries, nudge_items, nudges

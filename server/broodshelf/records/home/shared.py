@@ -13,7 +13,7 @@ from sqlalchemy.dialects.postgresql import insert
 
 from ..database import reading, writing, writing_lightly
 from ..ended import Revocation, Revocations
-from ..many_rows import is_among
+from ..quick.many_rows import is_among
 from .folder import NoteFile
 from .port import Home
 from .tables import builds, endings, pictures, server_notes, taken

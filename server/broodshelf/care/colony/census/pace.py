@@ -50,7 +50,7 @@ class Lived(NamedTuple):
 USUAL: Final = Lived()
 
 
-@lru_cache(maxsize=4096)
+@lru_cache(maxsize=4096)  # tests.bench.plan_cost, a new look at everything: half
 def pace(
     group: LifeGroup,
     day_c: float,

@@ -117,7 +117,7 @@ def check_keys(p256dh: str, auth: str) -> None:
         raise BadRequest(why, fields={wrong: str(why)})
 
 
-@lru_cache(maxsize=4096)
+@lru_cache(maxsize=4096)  # 0.09 ms of each send: tests.bench.sender_rate
 def wrong_key(p256dh: str, auth: str) -> str | None:
     """Return which key cannot encrypt, or None: a P-256 point of 65 bytes and a secret of 16 are needed.
 

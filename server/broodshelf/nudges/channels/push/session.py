@@ -58,7 +58,10 @@ class PushSession:
         return Answer(answer.status, answer.headers)
 
     def _pool(self, origin: str) -> HTTPConnectionPool:
-        """Return the kept connections of a host; looking them up by address would cost a tenth of a send."""
+        """Return the kept connections of a host; looking them up by address would cost a tenth of a send.
+
+        ``python -m tests.bench.sender_rate`` pays for it.
+        """
         pool = self._pool_of.get(origin)
         if pool is None:
             pool = self._pool_of[origin] = self._pools.connection_from_url(origin)

@@ -10,8 +10,8 @@ from typing import Any
 
 from sqlalchemy import Select, and_, bindparam, select, update
 
+from ..tables import households, records
 from .many_rows import is_among_some
-from .tables import households, records
 
 LOCKED = (
     select(households.c.rev, households.c.epoch, households.c.purged_rev, households.c.created_ms)

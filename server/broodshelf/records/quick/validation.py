@@ -15,8 +15,8 @@ from typing import Any, Final
 
 from marshmallow import ValidationError
 
-from ..model.kinds import forms
-from .types import SHA256, UUID, WALL_TIME, check_day, check_instant
+from ...model.kinds import forms
+from ..types import SHA256, UUID, WALL_TIME, check_day, check_instant
 
 NOT_SURE: Final = object()
 Quick = Callable[[Any], Any]
