@@ -115,6 +115,7 @@ export type What =
 export type Verdict = 'fine' | 'wash' | 'wait' | 'hold' | 'refuse';
 export type VesselType = 'tube' | 'nest' | 'outworld';
 export type Trait = 'stings';
+export type FieldForm = 'day' | 'instant' | 'warmth' | 'record';
 export type Continent = 'europe' | 'asia' | 'africa' | 'north_america' | 'south_america' | 'australia';
 
 /** A reason, notice or caution: a code of the messages and what goes into its sentence. */
@@ -394,6 +395,7 @@ export interface CatalogueRows {
   tasks: Partial<Record<What, TaskRow>>;
   again_days: Partial<Record<What, number>>;
   drop_ul: number;
+  fields: Partial<Record<FieldForm, Array<string>>>;
 }
 
 /**

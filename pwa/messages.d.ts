@@ -210,8 +210,11 @@ export interface Messages {
   'caution-never-tilt': null;
   'caution-sprays': null;
   'caution-sting-allergy': null;
+  'caution-sting-allergy.more': null;
   'caution-stings': null;
+  'caution-stings.more': null;
   'caution-tint': null;
+  'caution-tint.more': null;
   'chart-behind': { high: string | number; low: string | number };
   'chart-day': null;
   'chart-due-now': null;

@@ -13,6 +13,7 @@ export const NO_CATALOGUE = {
   tasks: {},
   again_days: {},
   drop_ul: 0,
+  fields: {},
 };
 
 /**

@@ -2,7 +2,7 @@
 import { minute } from '../signals/clock.js';
 import { rowOf } from '../signals/rows.js';
 import { html } from './html.js';
-import { isSaid, say, sayOf } from '../words/say.js';
+import { isSaid, say, sayIf, sayOf } from '../words/say.js';
 
 /** @typedef {import('../kinds.d.ts').Reason} Reason */
 
@@ -63,20 +63,20 @@ export const Reasons = ({ items }) => html`
   <${Why} items=${items} open />
 `;
 
-/** What can hurt someone: the first sentence always, the rest behind it. @param {{items: Reason[]}} props */
+/** What can hurt someone: its beginning always, the rest behind it. @param {{items: Reason[]}} props */
 export const Cautions = ({ items }) => html`
   ${items.map((item) => {
     const words = inWords('caution', item);
-    const end = words.indexOf('. ') + 1;
-    if (end === 0) {
+    const more = sayIf('caution', item.code, 'more');
+    if (!more) {
       return html`
         <p class="caution">${words}</p>
       `;
     }
     return html`
       <details class="caution">
-        <summary>${words.slice(0, end)}</summary>
-        <p>${words.slice(end)}</p>
+        <summary>${words}</summary>
+        <p>${more}</p>
       </details>
     `;
   })}

@@ -3,8 +3,10 @@
 /** @typedef {import('./propose.js').Proposed} Proposed */
 /** @typedef {'worker' | 'brood'} What */
 /**
- * A dot that stands: where in px, what it is, how sure where it was proposed, and by what it is known.
- * @typedef {{key: string, x: number, y: number, what: What, score: number | null}} Dot
+ * A dot that stands: where in px, what it is, how sure where it was proposed. `sort` and `index`: which of the
+ * proposals, of the drawn or of the kept ones it is; `key`: both as one text.
+ * @typedef {{key: string, sort: Sort, index: number, x: number, y: number, what: What, score: number | null}} Dot
+ * @typedef {'proposed' | 'drawn' | 'kept'} Sort
  */
 /**
  * `kept`: proposals that count whatever the threshold; `removed`: that never do; `drawn`: where none was proposed.
@@ -22,6 +24,11 @@ const PARTS = 10_000;
 /** In the record: 0 a worker, 1 brood; 2 and 3 the same, drawn by hand. */
 const SORTS = /** @type {const} */ (['worker', 'brood']);
 
+/** @param {Sort} sort @param {number} index */
+const known = (sort, index) => ({ key: `${sort}${index}`, sort, index });
+/** The key of a dot that was drawn. @param {number} index */
+export const keyOfDrawn = (index) => known('drawn', index).key;
+
 /** @param {Frame} frame @param {{x: number, y: number}} place */
 const isIn = (frame, { x, y }) => x >= frame.left && x <= frame.right && y >= frame.top && y <= frame.bottom;
 
@@ -35,9 +42,9 @@ export function standing(proposed, marks, threshold, frame, row_px) {
   const dots = /** @type {Dot[]} */ ([]);
   proposed.forEach(({ x, y, what, score }, i) => {
     const counts = marks.kept.has(i) || (score >= threshold && !marks.removed.has(i));
-    if (counts) dots.push({ key: `p${i}`, x, y, what, score });
+    if (counts) dots.push({ ...known('proposed', i), x, y, what, score });
   });
-  marks.drawn.forEach(({ x, y, what }, i) => dots.push({ key: `d${i}`, x, y, what, score: null }));
+  marks.drawn.forEach(({ x, y, what }, i) => dots.push({ ...known('drawn', i), x, y, what, score: null }));
   const row = (/** @type {Dot} */ dot) => Math.floor(dot.y / row_px);
   return dots.filter((dot) => isIn(frame, dot)).sort((a, b) => row(a) - row(b) || a.x - b.x);
 }
@@ -57,11 +64,10 @@ export function nearest(dots, place, reach_px) {
   return best;
 }
 
-/** Take a dot away. @param {Marks} marks @param {string} key @returns {Marks} */
-export function without(marks, key) {
-  const i = Number(key.slice(1));
-  if (key.startsWith('d')) return { ...marks, drawn: marks.drawn.filter((_, n) => n !== i) };
-  return { ...marks, kept: minus(marks.kept, i), removed: new Set(marks.removed).add(i) };
+/** Take a dot away. @param {Marks} marks @param {{sort: Sort, index: number}} dot @returns {Marks} */
+export function without(marks, { sort, index }) {
+  if (sort === 'drawn') return { ...marks, drawn: marks.drawn.filter((_, n) => n !== index) };
+  return { ...marks, kept: minus(marks.kept, index), removed: new Set(marks.removed).add(index) };
 }
 
 /** @param {Set<number>} set @param {number} i */
@@ -87,9 +93,9 @@ export function plus(marks, proposed, place, what, reach_px) {
 /** Move a dot; one that was proposed becomes the person's own. @param {Marks} marks @param {Dot} dot @param {number} u
  * @param {number} v @returns {{marks: Marks, key: string}} */
 export function moved(marks, dot, u, v) {
-  const left = without(marks, dot.key);
+  const left = without(marks, dot);
   const drawn = [...left.drawn, { x: dot.x + u, y: dot.y + v, what: dot.what }];
-  return { marks: { ...left, drawn }, key: `d${drawn.length - 1}` };
+  return { marks: { ...left, drawn }, key: keyOfDrawn(drawn.length - 1) };
 }
 
 /** As a record keeps them. @param {Dot[]} dots @param {{width_px: number, height_px: number}} size */
@@ -115,7 +121,7 @@ export function fromKept(kept, { width_px, height_px }) {
     const what = SORTS[(code ?? -1) % SORTS.length];
     if (x === undefined || y === undefined || code === undefined || !what || code >= 2 * SORTS.length) return [];
     const place = { x: (x / PARTS) * width_px, y: (y / PARTS) * height_px };
-    return [{ key: `k${i}`, ...place, what, score: code < SORTS.length ? 1 : null }];
+    return [{ ...known('kept', i), ...place, what, score: code < SORTS.length ? 1 : null }];
   });
 }
 

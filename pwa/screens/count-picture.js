@@ -11,6 +11,7 @@ import {
   frameKept,
   frameOf,
   fromKept,
+  keyOfDrawn,
   marksOf,
   moved,
   nearest,
@@ -93,16 +94,16 @@ export function CountPicture({ row, all, looker = null }) {
   );
   const at = dots.findIndex((dot) => dot.key === chosen);
   const step = (/** @type {number} */ by) => setChosen(dots[(at + by + dots.length) % dots.length]?.key ?? '');
-  const take = (/** @type {string} */ key) => {
-    setMarks(without(marks, key));
-    const i = dots.findIndex((dot) => dot.key === key);
+  const take = (/** @type {import('../counting/marks.js').Dot} */ dot) => {
+    setMarks(without(marks, dot));
+    const i = dots.indexOf(dot);
     setChosen(dots[i + 1]?.key ?? dots[i - 1]?.key ?? '');
   };
   const what = mode === 'brood' ? 'brood' : 'worker';
   const add = (/** @type {Point} */ place) => setMarks(plus(marks, proposed, place, what, SAME * body_px));
   const onTap = (/** @type {Point} */ place, /** @type {number} */ reach_px) => {
     const hit = nearest(dots, place, Math.max(SAME * body_px, Math.min(reach_px, body_px)));
-    if (hit) take(hit.key);
+    if (hit) take(hit);
     else add(place);
   };
   /** @param {KeyboardEvent} event */
@@ -111,7 +112,7 @@ export function CountPicture({ row, all, looker = null }) {
     const arrow = ARROWS[event.key];
     if (event.key === 'PageDown') step(1);
     else if (event.key === 'PageUp') step(at < 0 ? 0 : -1);
-    else if ((event.key === 'Delete' || event.key === 'Backspace') && dot) take(dot.key);
+    else if ((event.key === 'Delete' || event.key === 'Backspace') && dot) take(dot);
     else if (arrow && dot) {
       const [u, v] = arrow;
       const now = moved(marks, dot, (u * body_px) / 4, (v * body_px) / 4);
@@ -120,7 +121,7 @@ export function CountPicture({ row, all, looker = null }) {
     } else if (event.key === 'Enter') {
       const middle = { x: (frame.left + frame.right) / 2, y: (frame.top + frame.bottom) / 2 };
       setMarks({ ...marks, drawn: [...marks.drawn, { ...middle, what }] });
-      setChosen(`d${marks.drawn.length}`);
+      setChosen(keyOfDrawn(marks.drawn.length));
     } else return;
     event.preventDefault();
   };
@@ -238,7 +239,7 @@ export function CountPicture({ row, all, looker = null }) {
         <button type="button" class="button" disabled=${!dots.length} onClick=${() => step(1)}>
           ${say('counting-next')}
         </button>
-        <button type="button" class="button" disabled=${at < 0} onClick=${() => take(chosen)}>
+        <button type="button" class="button" disabled=${!dots[at]} onClick=${() => dots[at] && take(dots[at])}>
           ${say('counting-take-away')}
         </button>
         <button type="button" class="button" disabled=${zoom >= ZOOMS.length - 1} onClick=${() => setZoom(zoom + 1)}>

@@ -1,6 +1,6 @@
 // Fields and their values in words: for what needs a person, and for what was changed.
 import { eventInWords } from '../components/event-in-words.js';
-import { rows } from '../signals/rows.js';
+import { catalogue, rows } from '../signals/rows.js';
 import { temperature } from '../words/measures.js';
 import { say, sayIf, sayOf } from '../words/say.js';
 import { capital, fullDay, listed, moment, numeral } from '../words/shown.js';
@@ -53,10 +53,11 @@ export function valueInWords(field, value) {
       Object.entries(value).map(([need, days]) => say('history-value-every', { need: sayOf('need', need), days })),
     );
   }
-  if (field.endsWith('_c')) return temperature(/** @type {number} */ (value));
-  if (field.endsWith('_id') || field.endsWith('_ids')) return recordInWords(/** @type {string} */ (value));
-  if (/_on$|_by$/.test(field)) return fullDay(/** @type {string} */ (value));
-  if (/_at$|^until$/.test(field)) return moment(/** @type {string} */ (value));
+  const is = (/** @type {import('../kinds.d.ts').FieldForm} */ form) => catalogue.value.fields[form]?.includes(field);
+  if (is('warmth')) return temperature(/** @type {number} */ (value));
+  if (is('record')) return recordInWords(/** @type {string} */ (value));
+  if (is('day')) return fullDay(/** @type {string} */ (value));
+  if (is('instant')) return moment(/** @type {string} */ (value));
   if (field === 'unit') return sayOf('measure-unit', /** @type {string} */ (value), { count: 2 });
   if (field === 'action') {
     return value === 'read' ? say('history-value-read') : sayOf('event-water', /** @type {string} */ (value));

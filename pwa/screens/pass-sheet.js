@@ -10,7 +10,7 @@ import { TrueSize } from '../components/true-size.js';
 import { now } from '../signals/clock.js';
 import { catalogue, events, gaugesOf, itemsAhead, planOf, rows } from '../signals/rows.js';
 import { inWords } from '../components/in-words.js';
-import { labelled, say, sayOf } from '../words/say.js';
+import { labelled, say, sayIf, sayOf } from '../words/say.js';
 import { dayInFull, listed } from '../words/shown.js';
 
 /** @typedef {import('../care/sheet.js').SheetTask} SheetTask */
@@ -86,7 +86,7 @@ export function PassSheet({ given }) {
             <${Hint} colony=${colony} />
             ${(planOf(colony.id)?.set.cautions ?? []).map(
               (caution) => html`
-                <p class="caution">${inWords('caution', caution)}</p>
+                <p class="caution">${inWords('caution', caution)} ${sayIf('caution', caution.code, 'more')}</p>
               `,
             )}
           </div>

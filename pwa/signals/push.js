@@ -51,18 +51,18 @@ const ANEW = ['other_key', 'endpoint_taken'];
 /** @param {ServiceWorkerRegistration} registration @param {boolean} [anew] whether this is the second try */
 async function listen(registration, anew = false) {
   try {
-    const key = (await get('/api/me')).vapid_public_key;
+    const base64url = (await get('/api/me')).vapid_public_key;
     let subscription = await registration.pushManager.getSubscription();
-    if (subscription && keyOf(subscription) !== key) {
+    if (subscription && keyOf(subscription) !== base64url) {
       await subscription.unsubscribe();
       subscription = null;
     }
     subscription ??= await registration.pushManager.subscribe({
       userVisibleOnly: true,
-      applicationServerKey: bytesOf(key),
+      applicationServerKey: bytesOf(base64url),
     });
     const { endpoint, keys } = subscription.toJSON();
-    await put('/api/push/subscription', { endpoint, keys, key_id: key.slice(0, KEY_ID_LENGTH) });
+    await put('/api/push/subscription', { endpoint, keys, key_id: base64url.slice(0, KEY_ID_LENGTH) });
     patch({ state: 'on', problem: '', health: await get('/api/push/health') });
   } catch (error) {
     if (!anew && ANEW.includes(/** @type {import('../answers.d.ts').Problem} */ (error).code)) {

@@ -31,7 +31,8 @@ export function degrees(c, unit = true, f = fahrenheit()) {
 }
 
 /**
- * Each "22 °C" of a text that the server made, as it is shown here.
+ * Each "22 °C" of a text that the server made, as it is shown here. Such a text, an answer of a calculator or why
+ * something could not be, comes worded in the reader's language without the numbers beside it.
  * @param {string} text @param {boolean} [f]
  */
 export const inDegrees = (text, f = fahrenheit()) =>

@@ -132,7 +132,7 @@ class _Reader:
 
     def __init__(self, environment: Mapping[str, str]) -> None:
         self._given = {
-            key.removeprefix(PREFIX): value for key, value in environment.items() if key.startswith(PREFIX)
+            name.removeprefix(PREFIX): value for name, value in environment.items() if name.startswith(PREFIX)
         }
 
     def refuse_unknown(self) -> None:

@@ -1,4 +1,4 @@
-"""A task's key is made of two parts that stand beside it: nobody takes the text apart again, in either language."""
+"""What a key or a code means stands beside it: nobody takes its text apart again, in either language."""
 
 from __future__ import annotations
 
@@ -13,8 +13,12 @@ PHONE = sorted(p for p in (TOP / "pwa").rglob("*.js") if "vendor" not in p.parts
 TAKES_APART = {
     "split", "rsplit", "partition", "rpartition", "startswith", "endswith", "removeprefix", "removesuffix", "find",
 }  # fmt: skip
+NAMES = "key|code|field|food|need|kind"
+IN_PYTHON = re.compile(rf"(?:^|_)(?:{NAMES}|slot)$")
 ON_THE_PHONE = re.compile(
-    r"(?:\w\??\.key|\btask_key|\bslot)\b(?:\)|\?)*\.(?:split|startsWith|endsWith|includes|indexOf|slice|match|replace)\("
+    # a key or a slot is not even searched; of the others there are lists of the same name
+    r"(?:\w\??\.key|\btask_key|\bslot)\b(?:\)|\?)*\.(?:includes|indexOf|match|replace)\("
+    rf"|(?:\b|_|[a-z](?=[A-Z]))(?:{NAMES}|{NAMES.title()}|slot)\b(?:\)|\?)*\.(?:split|startsWith|endsWith|slice)\("
 )
 
 
@@ -32,14 +36,32 @@ def test_no_key_and_no_slot_is_taken_apart():
 
 
 def test_the_walk_finds_what_it_is_for():
-    for line in ('row.task_key.split(":")', 'str(task.key).partition(":")', 'when.slot.startswith("later:")'):
+    for line in (
+        'row.task_key.split(":")',
+        'str(task.key).partition(":")',
+        'when.slot.startswith("later:")',
+        'food_code.endswith("_water")',
+        "field[:-2]",
+        "lot.kind[1:]",
+    ):
         assert list(taken_apart(line)) == [1], line
     for line in (
         "item.key.split('/').pop()",
         "String(task.key).startsWith('fault:')",
         "task.key.includes('fault:')",
+        "food.endsWith('water')",
+        "field.endsWith('_on')",
+        "dot.key.slice(1)",
+        "needCode.startsWith('x')",
+        "set?.food_code?.split('_')",
     ):
         assert ON_THE_PHONE.search(line), line
+
+
+def test_what_only_sounds_alike_is_left_alone():
+    for line in ("event.keys.slice(1)", "monkey.split(',')", "foods.slice(0, 3)", "event.key === 'Enter'"):
+        assert not ON_THE_PHONE.search(line), line
+    assert list(taken_apart("monkey.split(','); codes[1:]; code in codes")) == []
 
 
 def taken_apart(source: str) -> Iterator[int]:
@@ -53,6 +75,13 @@ def taken_apart(source: str) -> Iterator[int]:
             of = node.func.value
             if isinstance(of, ast.Call) and of.args:
                 of = of.args[0]
-            name = f".{of.attr}" if isinstance(of, ast.Attribute) else getattr(of, "id", "")
-            if name in (".key", ".task_key", ".slot", "task_key", "slot"):
+            if IN_PYTHON.search(_called(of)):
                 yield node.lineno
+        sliced = isinstance(node, ast.Subscript) and isinstance(node.slice, ast.Slice)
+        if sliced and IN_PYTHON.search(_called(node.value)):
+            yield node.lineno
+
+
+def _called(node: ast.AST) -> str:
+    """Return the name by which something is called, or nothing."""
+    return str(getattr(node, "attr", getattr(node, "id", "")))

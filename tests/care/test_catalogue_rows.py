@@ -65,6 +65,18 @@ def test_what_is_served_is_what_the_shape_names():
     assert SERVED["origins"].keys() == set(ORIGINS)
 
 
+def test_a_field_is_told_by_its_form_and_not_by_how_its_name_ends():
+    told = SERVED["fields"]
+    of = {name: form for form, names in told.items() for name in names}
+
+    assert sum(map(len, told.values())) == len(of)  # one form a name
+    assert {of[name] for name in ("condition_until", "paused_until", "resting_since", "use_by")} == {"day"}
+    assert {of[name] for name in ("until", "resolved_at")} == {"instant"}
+    assert {of[name] for name in ("colony_ids", "helper_photo_id")} == {"record"}
+    assert of["night_temp_c"] == "warmth"
+    assert not {"remark", "amount", "task_key", "plan"} & of.keys()
+
+
 @pytest.mark.parametrize(
     ("part", "code", "change", "found"),
     [

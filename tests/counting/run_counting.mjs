@@ -223,7 +223,7 @@ const at = (dots) => dots.map(({ x }) => x);
 test('the threshold filters, and what a person took away or added stays so', () => {
   assert.deepEqual(at(stand(noMarks())), [100, 200, 400]);
   assert.deepEqual(at(stand(noMarks(), 0.7)), [100, 400]);
-  const marks = plus(without(noMarks(), 'p0'), PROPOSED, { x: 305, y: 102 }, 'worker', 20);
+  const marks = plus(without(noMarks(), { sort: 'proposed', index: 0 }), PROPOSED, { x: 305, y: 102 }, 'worker', 20);
   assert.deepEqual(at(stand(marks, 0.3)), [200, 300, 400]);
   assert.deepEqual(at(stand(marks, 0.85)), [300]);
 });
@@ -231,19 +231,20 @@ test('a dot is the own one of a person only where none was proposed', () => {
   const marks = plus(noMarks(), PROPOSED, { x: 600, y: 200 }, 'brood', 20);
   assert.deepEqual(marks.drawn, [{ x: 600, y: 200, what: 'brood' }]);
   assert.equal(stand(marks).find((dot) => dot.x === 600).score, null);
-  assert.deepEqual(without(marks, 'd0').drawn, []);
+  assert.deepEqual(without(marks, { sort: 'drawn', index: 0 }).drawn, []);
 });
 test('what was taken away and added again is the proposal once more', () => {
-  const marks = plus(without(noMarks(), 'p0'), PROPOSED, { x: 100, y: 100 }, 'worker', 20);
+  const marks = plus(without(noMarks(), { sort: 'proposed', index: 0 }), PROPOSED, { x: 100, y: 100 }, 'worker', 20);
   assert.deepEqual(at(stand(marks)), [100, 200, 400]);
 });
 test("a dot that was moved is the person's own", () => {
   const [first] = stand(noMarks());
   const { marks, key } = moved(noMarks(), first, 10, -5);
   const dots = stand(marks);
+  const own = { key, sort: 'drawn', index: 0, x: 110, y: 95, what: 'worker', score: null };
   assert.deepEqual(
     dots.find((dot) => dot.key === key),
-    { key, x: 110, y: 95, what: 'worker', score: null },
+    own,
   );
   assert.equal(dots.length, 3);
 });
@@ -255,7 +256,7 @@ test('the nearest within reach is hit, and nothing beyond', () => {
   assert.equal(nearest(PROPOSED, { x: 150, y: 200 }, 15), null);
 });
 test('dots and frame come back from the record as they went in, and proposals are brought to them', () => {
-  const marks = plus(without(noMarks(), 'p1'), PROPOSED, { x: 700, y: 400 }, 'worker', 20);
+  const marks = plus(without(noMarks(), { sort: 'proposed', index: 1 }), PROPOSED, { x: 700, y: 400 }, 'worker', 20);
   const kept = fromKept(asKept(stand(marks), SIZE), SIZE);
   assert.deepEqual(at(stand(marksOf(PROPOSED, kept, 15))), at(stand(marks)));
   const frame = { left: 100, top: 50, right: 900, bottom: 400 };

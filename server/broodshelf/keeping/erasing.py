@@ -8,6 +8,7 @@ from sqlalchemy import Connection, delete, or_, select
 
 from ..errors import CannotKeep
 from ..languages import told
+from ..people.limits import buckets_of_phone
 from ..people.tables import attempts, claim_codes, devices, pairings
 from ..records.database import db, writing
 from ..records.ended import erased_among
@@ -15,6 +16,7 @@ from ..records.epochs import Marks
 from ..records.home.ending import note_ended
 from ..records.home.port import Endings
 from ..records.photo_files import PhotoFiles
+from ..records.quick.many_rows import is_among
 from ..records.tables import households
 from ..records.whole import erase
 
@@ -54,11 +56,11 @@ def _empty_the_wal() -> None:
 def _erase_before_the_door(connection: Connection, household_id: str) -> int:
     """Delete the codes that let into a household or that it came from, and the tries of its phones."""
     phones = connection.scalars(select(devices.c.id).where(devices.c.household_id == household_id)).all()
-    of_phones = [attempts.c.bucket.endswith(f":device:{phone}", autoescape=True) for phone in phones]
+    tried = [bucket for phone in phones for bucket in buckets_of_phone(phone)]
     c = claim_codes.c
     mine = (
         (claim_codes, or_(c.for_household == household_id, c.founded == household_id)),
         (pairings, pairings.c.for_household == household_id),
-        *((attempts, each) for each in of_phones),
+        (attempts, is_among(connection, attempts.c.bucket, tried)),
     )
     return sum(connection.execute(delete(table).where(which)).rowcount for table, which in mine)

@@ -19,7 +19,15 @@ from ..nudges.outcomes.measures import Measures
 from ..people import quotas, room
 from ..people.actor import Actor
 from ..people.devices import mark_seen, visit_of
-from ..people.limits import DAY_WINDOWS, MOST_A_MINUTE, Allowance, count_within, refuse_beyond
+from ..people.limits import (
+    DAY_WINDOWS,
+    MOST_A_MINUTE,
+    Allowance,
+    Purpose,
+    count_within,
+    phone_caller,
+    refuse_beyond,
+)
 from ..people.limits import count_try as counted
 from ..people.quotas import Share
 from ..people.room import Coming, Counted
@@ -122,13 +130,13 @@ def actor_or_none() -> Actor | None:
         return None
 
 
-def count_try(purpose: str, most: int = MOST_A_MINUTE) -> None:
+def count_try(purpose: Purpose, most: int = MOST_A_MINUTE) -> None:
     """Count a try at guessing; raise ``TooMany`` beyond ``most`` a minute.
 
     A signed-in phone is counted by itself, whoever else comes from its address; everybody else by address.
     """
     known = actor_or_none()
-    caller = network_of(request.remote_addr) if known is None else f"device:{known.device_id}"
+    caller = network_of(request.remote_addr) if known is None else phone_caller(known.device_id)
     with reading() as connection:
         refuse_beyond(connection, purpose, caller, now_ms(), most)
     with writing() as connection:

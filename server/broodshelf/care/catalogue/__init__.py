@@ -13,6 +13,7 @@ from ...model.kinds.words import SizeClass
 from ...model.needs import FAULTS, NEEDS
 from ...model.quantities import DROP_UL, Estimate
 from ...model.tasks import AGAIN_DAYS, TASKS
+from .fields import fields_by_form
 from .rows import (
     CatalogueRows,
     CautionRow,
@@ -211,6 +212,7 @@ def as_json() -> CatalogueRows:
         "tasks": _rows(TASKS),
         "again_days": AGAIN_DAYS,
         "drop_ul": DROP_UL,
+        "fields": fields_by_form(),
     }
 
 

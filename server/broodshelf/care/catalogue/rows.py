@@ -17,6 +17,8 @@ Verdict = Literal["fine", "wash", "wait", "hold", "refuse"]
 VesselType = Literal["tube", "nest", "outworld"]
 Trait = Literal["stings"]
 """A field of a species that brings a caution by itself."""
+FieldForm = Literal["day", "instant", "warmth", "record"]
+"""What a field of a record holds that is not shown as it is stored: the last is the id of another record."""
 Continent = Literal["europe", "asia", "africa", "north_america", "south_america", "australia"]
 
 
@@ -142,3 +144,4 @@ class CatalogueRows(TypedDict):
     tasks: Mapping[What, TaskRow]
     again_days: Mapping[What, int]
     drop_ul: float
+    fields: Mapping[FieldForm, list[str]]
