@@ -25,9 +25,9 @@ from ..records.tables import operations as operations_table
 from ..records.types import is_uuid
 from .batch import Batch, Outcome
 from .envelope import MOST_OPERATIONS, Operation
-from .guard import Refused
 from .operations import Deferred, apply
 from .quick_texts import answer_text
+from .who_may_write import Refused
 
 PATIENCE_MS: Final = 30 * 86_400_000
 """How long an operation may wait for its parent: as long as phones keep what they could offer after a restore."""

@@ -17,8 +17,8 @@ from ..records.store import Record, Revision
 from . import offers
 from .batch import Batch, Change, Outcome
 from .envelope import Operation, Past
-from .guard import Refused, guard, refused_because
 from .repeats import is_repeat
+from .who_may_write import Refused, guard, refused_because
 
 LARGEST_SET_BYTES: Final = 32_768
 """No record that passes its checks is larger; a rejected one says so if it is."""

@@ -20,7 +20,7 @@ from typing import Any, Final, TypeVar
 from . import forms
 from .climate_days import PlaceDay
 from .colonies import Colony, Rule
-from .forms import HOUSE, KEEPER, SERVER, FieldSpec, Kind, Scope, Writers, kind_of
+from .forms import FieldSpec, Kind, Scope, kind_of
 from .house import Household, Pass, Person, Place, Vessel
 from .larder import Lot, Tasting
 from .log import (
@@ -40,6 +40,7 @@ from .log import (
     Water,
 )
 from .plan import Plan
+from .writers import HOUSE, KEEPER, SERVER, Writers
 
 __all__ = [
     "HOUSE",

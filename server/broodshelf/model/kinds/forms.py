@@ -15,15 +15,10 @@ from collections.abc import Iterator, Mapping
 from dataclasses import MISSING, dataclass, field, fields, replace
 from typing import Annotated, Any, Final, Literal, Union, get_args, get_origin, get_type_hints
 
-Role = Literal["keeper", "stand_in", "server"]
+from .writers import Writers
+
 Group = Literal["register", "event", "derived"]
 Scope = Literal["colony", "household"]
-Writers = frozenset[Role]
-
-KEEPER: Final[Writers] = frozenset({"keeper"})
-SERVER: Final[Writers] = frozenset({"server"})
-HOUSE: Final[Writers] = frozenset({"keeper", "stand_in"})
-"""A keeper, and for the colonies of their pass a stand-in."""
 
 
 class Form:

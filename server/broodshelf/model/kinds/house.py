@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from typing import Annotated
 
 from .forms import (
-    SERVER,
     DayText,
     LanguageTag,
     ListOf,
@@ -19,6 +18,7 @@ from .forms import (
     Zone,
 )
 from .words import Degrees, PersonRole, PlaceType, Volumes
+from .writers import SERVER
 
 
 @dataclass(slots=True, kw_only=True)

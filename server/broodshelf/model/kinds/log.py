@@ -7,8 +7,6 @@ from typing import Annotated
 
 from ..needs import FaultCode, FoodNeed, Need
 from .forms import (
-    KEEPER,
-    SERVER,
     Choice,
     Instant,
     InstantText,
@@ -34,6 +32,7 @@ from .words import (
     WaterAction,
     WaterReading,
 )
+from .writers import KEEPER, SERVER
 
 
 @dataclass(slots=True, kw_only=True)
