@@ -10,12 +10,13 @@ import { patchSaving, saving } from './signals/saving.js';
 import { session } from './signals/session.js';
 import { start } from './signals/sync.js';
 import { hear, spoken } from './words/fetched.js';
+import { HOUR_MS } from './care/rules.js';
 
 const build = document.body.dataset.build ?? '';
 const look = localStorage.getItem('look');
 if (look) document.documentElement.dataset.look = look;
 
-const LOOK_AGAIN_MS = 3_600_000;
+const LOOK_AGAIN_MS = HOUR_MS;
 
 async function loadCatalogue() {
   const response = await fetch(`/static/${build}/catalogue.json`);

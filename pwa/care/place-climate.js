@@ -1,4 +1,5 @@
 // How warm and moist a place was, day by day: what was measured, else what was typed, else what was set. Pure.
+import { DAY_MS } from './rules.js';
 
 /**
  * A day of a place. `basis`: by sensors, by a reading of that day, or by the setting; null values: nobody can say.
@@ -9,8 +10,6 @@
  * @typedef {import('./overlay.js').ShownRow<'place_day'>['set']} DayFields
  * @typedef {{on: string, temperature_c?: number | null, humidity_pct?: number | null}} Typed a reading and its day
  */
-
-const DAY_MS = 86_400_000;
 
 /**
  * The last `count` days up to `today`, oldest first.

@@ -1,7 +1,7 @@
 // The sheet of a pass: what a stand-in is to do on each of its days, repeats included. Pure.
 import { keyOf } from './catalogue.js';
 import { applyEvent, dueAtMs } from './gauges.js';
-import { DAY_MS } from './rules.js';
+import { DAY_MS, HOUR_MS } from './rules.js';
 import { dayOf, endOfDayMs } from './instants.js';
 import { forStandIn, hoursToRemoval } from './round.js';
 
@@ -14,8 +14,6 @@ import { forStandIn, hoursToRemoval } from './round.js';
  * @typedef {{at_ms: number, of: number}} Watch since when, and for how many days
  * @typedef {{day: string, tasks: SheetTask[]}} SheetDay `day`: ISO
  */
-
-const HOUR_MS = 3_600_000;
 
 /**
  * Each day of a pass, from today or its first day, whichever is later, to its last. What is overdue then stands on the

@@ -2,6 +2,7 @@
 import { minute } from '../signals/clock.js';
 import { rowOf } from '../signals/rows.js';
 import { html } from './html.js';
+import { HOUR_MS } from '../care/rules.js';
 import { isSaid, say, sayIf, sayOf } from '../words/say.js';
 
 /** @typedef {import('../kinds.d.ts').Reason} Reason */
@@ -16,7 +17,7 @@ export const todoInWords = ({ what, need }) => sayOf('todo', isSaid('todo', what
 export function inWords(section, item) {
   const args = { ...item.args };
   if (typeof args.at_ms === 'number') {
-    const hours = Math.max(0, (minute.value - args.at_ms) / 3_600_000);
+    const hours = Math.max(0, (minute.value - args.at_ms) / HOUR_MS);
     args.hours = Math.round(hours);
     args.days ??= Math.round(hours / 24);
     if (item.code === 'glance') args.days = Math.round(hours / 24);

@@ -10,10 +10,9 @@ import { lazy } from './lazy.js';
 import { fahrenheit, temperature } from '../words/measures.js';
 import { say } from '../words/say.js';
 import { moment } from '../words/shown.js';
+import { HOUR_MS } from '../care/rules.js';
 
 const PlaceFile = lazy(() => import('./place-file.js'), 'PlaceFile', 'charts');
-
-const HOUR_MS = 3_600_000;
 
 /**
  * @typedef {import('../answers.d.ts').SensorState} SensorState

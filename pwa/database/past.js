@@ -1,6 +1,7 @@
 // What a phone gives back to a server that was restored: whole records with their past, and what was acknowledged.
 // All of it is queued in the transaction that stores the new epoch, so no kill comes in between (docs/sync.md).
 import { uuid7 } from './ids.js';
+import { DAY_MS } from '../care/rules.js';
 
 /** @typedef {import('../care/overlay.js').Row} Row */
 /** @typedef {import('../care/overlay.js').Entry} Entry */
@@ -9,7 +10,7 @@ import { uuid7 } from './ids.js';
 /** @typedef {{op_id: string, at_ms: number, ops?: Operation[], op?: Operation}} JournalPage
  *   `op_id`: a key of its own, made when it was stored */
 
-export const JOURNAL_MS = 30 * 86_400_000;
+export const JOURNAL_MS = 30 * DAY_MS;
 const MOST_FORGOTTEN = 50; // pages of the journal, with one answer
 /** What others name comes before what names it. */
 const FIRST = ['household', 'person', 'place', 'vessel', 'colony', 'lot', 'tasting', 'pass', 'rule', 'feeding'];

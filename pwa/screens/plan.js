@@ -16,6 +16,7 @@ import { catalogue, gaugesOf, planOf, rowsOf } from '../signals/rows.js';
 import { Cautions, Notices, OF_BROOD, Reasons } from '../components/in-words.js';
 import { say, sayOf } from '../words/say.js';
 import { listed, nameOfDay, weekDay } from '../words/shown.js';
+import { DAY_MS } from '../care/rules.js';
 
 const Brood = lazy(() => import('./brood.js'), 'Brood', 'charts');
 
@@ -160,7 +161,7 @@ function OwnInterval({ colony, need }) {
 }
 
 const MONDAY_MS = new Date(2024, 0, 1, 12).getTime();
-const dayName = (/** @type {number} */ weekday) => nameOfDay(MONDAY_MS + weekday * 86_400_000);
+const dayName = (/** @type {number} */ weekday) => nameOfDay(MONDAY_MS + weekday * DAY_MS);
 /** @param {string} need */
 const needName = (need) => sayOf('need', need);
 

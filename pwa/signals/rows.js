@@ -10,6 +10,7 @@ import { isInSnapshot } from '../database/store.js';
 import { now, nowMs, setSkew, tick } from './clock.js';
 import { patchSaving, saving } from './saving.js';
 import { heldStore, session } from './session.js';
+import { DAY_MS } from '../care/rules.js';
 
 /** @typedef {import('../care/overlay.js').Kind} Kind */
 /** @template {Kind} [K=Kind] @typedef {import('../care/overlay.js').ShownRow<K>} ShownRow */
@@ -122,7 +123,7 @@ export const unsent = computed(() => ({
 }));
 
 /** How far back every screen can see; the diary and the charts fetch what is older (signals/history.js). */
-const RECENT_MS = 30 * 86_400_000;
+const RECENT_MS = 30 * DAY_MS;
 /** Rows since an instant as the server gave them. @type {{since_ms: number, rows: Map<string, Row>}} */
 let base = { since_ms: 0, rows: new Map() };
 

@@ -8,13 +8,14 @@ import { post } from '../sync/api.js';
 import { asSuggested, putOff } from '../care/changes.js';
 import { setRight, withOffset } from '../care/instants.js';
 import { SHELL } from './shell.js';
+import { HOUR_MS } from '../care/rules.js';
 
 /** @typedef {import('../answers.d.ts').NudgedTask} NudgedTask */
 /** @typedef {Partial<import('../answers.d.ts').Pushed['broodshelf']> & {navigate?: string}} Data of a notification */
 /** @typedef {{title: string, options: NotificationOptions & {data: Data}, badge?: number}} Nudge */
 
 const worker = /** @type {ServiceWorkerSelf} */ (self);
-const LATER_MS = 3_600_000;
+const LATER_MS = HOUR_MS;
 
 /** @param {PushEvent} event */
 export async function onPush(event) {

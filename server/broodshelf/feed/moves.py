@@ -11,10 +11,11 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
+from ..model.gauges import DAY_MS
 from ..model.tasks import is_care_hour
 from .render import Round
 
-KEPT_MS: Final = 8 * 86_400_000
+KEPT_MS: Final = 8 * DAY_MS
 """A feed looks back seven days."""
 
 

@@ -8,13 +8,14 @@ from sqlalchemy import Connection, delete, insert, select
 
 from ..errors import NotAllowed, NotFound
 from ..languages import told
+from ..model.gauges import DAY_MS
 from ..people.secrets import hash_token, new_token
 from ..people.tables import feed_tokens
 from ..records.home.ending import note_ended
 from ..records.ids import uuid7
 from ..records.store import read_record
 
-LASTS_MS = 365 * 24 * 3600 * 1000
+LASTS_MS = 365 * DAY_MS
 """A feed's address ends after a year, so that one that was given away and forgotten does not live for ever."""
 
 

@@ -14,6 +14,7 @@ from flask import Flask
 from sqlalchemy import Connection, select, update
 
 from ..logs import say, say_failure
+from ..model.gauges import HOUR_MS
 from ..records.database import reading, writing
 from ..records.home.port import Home
 from ..records.soundness import Soundness
@@ -38,7 +39,7 @@ from .tidying import tidy_some
 AT_ONCE: Final = 1000
 """Rows looked at in one go; a tick takes as many goes as it needs."""
 NOTED_EVERY_MS: Final = 15_000
-SET_BACK_MS: Final = 3_600_000
+SET_BACK_MS: Final = HOUR_MS
 """A clock that jumps back further than this makes all plans anew; less is what two machines may differ by."""
 
 

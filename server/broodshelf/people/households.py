@@ -9,6 +9,7 @@ from sqlalchemy import Connection, Row, delete, func, insert, select, update
 
 from ..errors import BadRequest, Gone
 from ..languages import told
+from ..model.gauges import DAY_MS
 from ..model.kinds import Person
 from ..records.home.ending import note_ended
 from ..records.ids import uuid7
@@ -17,7 +18,7 @@ from ..records.tables import households
 from .secrets import hash_code, new_code
 from .tables import claim_codes
 
-CLAIM_LASTS_MS = 24 * 3600 * 1000
+CLAIM_LASTS_MS = DAY_MS
 INVITATION_KEPT_MS = 90 * CLAIM_LASTS_MS
 """How long an invitation that is over is kept, so that it can be counted as used or expired."""
 STARTING_HOUSEHOLD = {

@@ -12,12 +12,13 @@ from sqlalchemy import Connection, delete, insert, select, update
 
 from ..errors import BadRequest, Gone, NotFound
 from ..languages import told
+from ..model.gauges import HOUR_MS
 from ..records.home.ending import note_ended
 from ..records.store import read_record
 from .secrets import hash_code, new_code
 from .tables import mail_addresses
 
-CODE_LASTS_MS: Final = 3_600_000
+CODE_LASTS_MS: Final = HOUR_MS
 _ADDRESS: Final = re.compile(
     r"[A-Za-z0-9.!#$%&'*+/=?^_`{|}~-]{1,64}@(?:[A-Za-z0-9](?:[A-Za-z0-9-]{0,61}[A-Za-z0-9])?\.)+[A-Za-z][A-Za-z0-9-]+"
 )

@@ -9,6 +9,7 @@ from sqlalchemy import Connection, delete, func, insert, select, update
 
 from ..errors import Gone, NotFound, TooMany
 from ..languages import told
+from ..model.gauges import DAY_MS
 from ..model.kinds import Person
 from ..records.home.ending import note_ended
 from ..records.ids import uuid7
@@ -19,7 +20,7 @@ from .secrets import hash_code, hash_token, new_code, new_token
 from .tables import pairings
 
 LASTS_MS = 10 * 60_000
-KEPT_MS = 24 * 3600 * 1000
+KEPT_MS = DAY_MS
 """How long a pairing that is over is kept, so that a phone that collects late is told so."""
 MOST_OPEN = 5_000
 """Pairings that wait at once on a server; each is a few hundred bytes and gone after a day."""

@@ -13,6 +13,7 @@ from sqlalchemy import Connection, delete, func, insert, select
 from ..errors import Gone, NotAllowed, NotFound, SignedOut
 from ..languages import told
 from ..model import kinds
+from ..model.gauges import DAY_MS
 from ..records.home.ending import note_ended
 from ..records.quick.many_rows import is_among
 from ..records.store import Ledger, Record, read_record
@@ -26,7 +27,7 @@ from .tables import devices, feed_tokens, pass_secrets
 MOST_DEVICES = 2
 """How many phones a pass admits: the stand-in's and a spare."""
 
-GRACE_MS = 7 * 24 * 3600 * 1000
+GRACE_MS = 7 * DAY_MS
 """How long after its end a pass still takes what was logged inside its dates, offline."""
 
 

@@ -6,11 +6,12 @@ from collections.abc import Iterable
 
 from sqlalchemy import ColumnElement, Connection, and_, delete, func, insert, select, update
 
+from ..model.gauges import DAY_MS
 from .home.ending import note_ended
 from .quick.many_rows import is_among
 from .tables import households, operations, purged, records, revisions
 
-KEPT_MS = 400 * 24 * 3600 * 1000
+KEPT_MS = 400 * DAY_MS
 """How long a gone row is kept: longer than any phone stays away (docs/sync.md)."""
 
 

@@ -16,13 +16,14 @@ import datetime as dt
 from dataclasses import dataclass, replace
 from typing import Final, Literal
 
+from ..model.gauges import HOUR_MS
 from ..model.needs import Need
 from ..model.tasks import TASKS, Slot, TaskKey, What
 from .wall_clock import CareClock
 
 State = Literal["waiting", "sent", "missed", "done"]
 Verdict = Literal["tell", "miss", "wait", "leave"]
-LATE_MS: Final = 12 * 3_600_000
+LATE_MS: Final = 12 * HOUR_MS
 """What is later than this is not told any more but marked missed; the next care hour tells it as it then is."""
 ON_TIME_MS: Final = 15 * 60_000
 """A care hour that lies in the quiet hours is kept if the server is on time; a late nudge waits for their end."""

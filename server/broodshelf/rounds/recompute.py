@@ -14,6 +14,7 @@ from sqlalchemy.dialects import postgresql, sqlite
 
 from ..care.plan.make import Plan, make_plan
 from ..logs import say, say_failure
+from ..model.gauges import HOUR_MS
 from ..model.tasks import Task, reason
 from ..records.database import is_about_one_row
 from ..records.ids import plan_id
@@ -26,7 +27,7 @@ from .own_rules import rules_by_colony
 from .tables import plan_times
 from .wall_clock import CareClock, household_in
 
-RETRY_MS: Final = 3_600_000
+RETRY_MS: Final = HOUR_MS
 """When a plan that failed is tried again, so that a bad row costs a try an hour and not one a tick."""
 BUDGET_S: Final = 10.0
 """For so long one request makes plans under the household's lock; a shelf of a thousand colonies takes about half."""

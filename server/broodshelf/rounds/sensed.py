@@ -13,6 +13,7 @@ from typing import Any, Final
 from sqlalchemy import Connection, update
 
 from ..care.plan.make import make_plan
+from ..model.gauges import HOUR_MS
 from ..model.tasks import SENSED
 from ..records.ids import plan_id
 from ..records.store import read_kind
@@ -21,7 +22,7 @@ from .colony_state import colony_states, read_shelf
 from .tables import plan_times
 
 LOOK_MS: Final = 10 * 60_000
-HEARD_MS: Final = 4 * 3_600_000
+HEARD_MS: Final = 4 * HOUR_MS
 """A little longer than a sensor's word holds, so that an alarm ends also when its sensor falls silent."""
 
 

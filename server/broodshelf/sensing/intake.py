@@ -14,13 +14,13 @@ from sqlalchemy import Connection, case, delete, func, select, update
 from sqlalchemy.dialects import postgresql, sqlite
 
 from ..model.facts import Hour
-from ..model.gauges import HOUR_MS
+from ..model.gauges import DAY_MS, HOUR_MS
 from ..records.quick.many_rows import is_among
 from .reading import OLDEST_MS, Reading, Why, read
 from .sensors import Sensor
 from .tables import place_hours, readings, sensors
 
-KEPT_MS: Final = OLDEST_MS + 24 * HOUR_MS
+KEPT_MS: Final = OLDEST_MS + DAY_MS
 """Longer than a reading may come late, or one that comes again would count twice in its hour."""
 BROKEN: Final = ("broken_temperature", "broken_humidity", "not_a_number")
 """What says that the sensor is broken; the other refusals are about what was sent, not about who sent it."""

@@ -11,6 +11,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, Final, Literal
 
+from ..model.gauges import DAY_MS
+
 LEAST_C: Final = -40.0
 MOST_C: Final = 70.0
 """Common practice, no source: no shelf is colder or hotter, and few sensors for rooms are made for more."""
@@ -19,7 +21,7 @@ NONSENSE_C: Final = (-127.0, 85.0)
 DS18B20, "Operation, Measuring Temperature": the power-on reset value of the temperature register is +85 °C)."""
 AHEAD_MS: Final = 10 * 60_000
 """A sensor's clock may be so far ahead; its reading then counts as made now."""
-OLDEST_MS: Final = 14 * 86_400_000
+OLDEST_MS: Final = 14 * DAY_MS
 """A sensor that was cut off may bring so much with it; what is older comes as a file (``import``)."""
 
 Unit = Literal["C", "F"]

@@ -7,10 +7,11 @@ from typing import Final, Literal
 
 from sqlalchemy import Connection, update
 
+from ..model.gauges import HOUR_MS
 from .sensors import Sensor, sensors_of
 from .tables import sensors
 
-SILENT_MS: Final = 6 * 3_600_000
+SILENT_MS: Final = 6 * HOUR_MS
 """Common practice, no source: long enough for a router to be restarted, short enough for a heater to be looked at."""
 SaidOf = Literal["silent", "broken"]
 

@@ -13,6 +13,7 @@ from typing import Any, Final
 from sqlalchemy import Select, bindparam, select
 
 from ..logs import say_failure
+from ..model.gauges import DAY_MS
 from ..model.kinds import KINDS
 from ..people.actor import Actor
 from ..people.tables import devices
@@ -29,7 +30,7 @@ from .operations import Deferred, apply
 from .quick_texts import answer_text
 from .who_may_write import Refused
 
-PATIENCE_MS: Final = 30 * 86_400_000
+PATIENCE_MS: Final = 30 * DAY_MS
 """How long an operation may wait for its parent: as long as phones keep what they could offer after a restore."""
 
 

@@ -11,7 +11,7 @@ from typing import Any, Final
 
 from sqlalchemy import and_, func, select
 
-from ..model.gauges import HOUR_MS
+from ..model.gauges import DAY_MS, HOUR_MS
 from ..model.needs import CANNOT_WAIT, NEEDS
 from ..people.actor import Actor
 from ..records.store import Ledger
@@ -33,7 +33,7 @@ def put_off_refusal(
     until_ms, at_ms = happened_ms(whole["until"]), happened_ms(whole["happened_at"])
     if actor.window is not None and until_ms > actor.window.ends_ms:
         return Refusal("outside_pass", "until", "pass_end")
-    if until_ms - max(at_ms, 0) > LONGEST_DAYS * 24 * HOUR_MS:
+    if until_ms - max(at_ms, 0) > LONGEST_DAYS * DAY_MS:
         return Refusal("bad_value", "until", "a_year")
     if whole.get("need") not in CANNOT_WAIT or until_ms <= now_ms:
         return None

@@ -11,6 +11,7 @@ from sqlalchemy import Connection
 from ..errors import BadRequest, NotFound
 from ..languages import language_of, told
 from ..model import kinds
+from ..model.gauges import HOUR_MS
 from ..people.actor import Actor
 from ..records.database import reading, writing
 from ..records.store import read_record
@@ -79,7 +80,7 @@ def _told(readings: Any, new_hours: int) -> dict[str, Any]:
     warm = [one.temperature_c for one in readings if one.temperature_c is not None]
     return {
         "rows": len(instants),
-        "hours": len({at_ms // 3_600_000 for at_ms in instants}),
+        "hours": len({at_ms // HOUR_MS for at_ms in instants}),
         "new_hours": new_hours,
         "from_ms": min(instants, default=None),
         "until_ms": max(instants, default=None),

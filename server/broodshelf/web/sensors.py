@@ -8,7 +8,7 @@ from flask import Blueprint, Response, jsonify, request
 
 from ..errors import BadRequest, NotFound, SignedOut
 from ..languages import told
-from ..model.gauges import HOUR_MS
+from ..model.gauges import DAY_MS
 from ..people.actor import Actor
 from ..people.limits import count_try, refuse_beyond
 from ..records.apart import enter, every_household
@@ -96,7 +96,7 @@ def hours(actor: Actor, place_id: str) -> Response:
         place = read_record(connection, actor.household_id, place_id)
         if place is None or place.kind != "place":
             raise NotFound(told("problem-no-place"))
-        found = hours_by_place(connection, actor.household_id, until_ms - SHOWN_DAYS * 24 * HOUR_MS, until_ms)
+        found = hours_by_place(connection, actor.household_id, until_ms - SHOWN_DAYS * DAY_MS, until_ms)
     rows = [(h.hour_ms, h.temperature_c, h.low_c, h.high_c, h.humidity_pct) for h in found.get(place_id, ())]
     return jsonify(hours=rows)
 

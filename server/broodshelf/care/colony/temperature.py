@@ -12,7 +12,7 @@ from itertools import takewhile
 from typing import Any, Final
 
 from ...model.facts import Hour
-from ...model.gauges import DAY_MS
+from ...model.gauges import DAY_MS, HOUR_MS
 from ...model.kinds.plan import Reason
 from ...model.tasks import Task, TaskKey, check_of, reason
 from ..catalogue import Species, temperatures
@@ -21,7 +21,7 @@ from .dossier import Dossier
 
 ALARM_DAYS: Final = 1
 """A reading is an alarm for a day: what is older says little of now, and the next reading speaks for itself."""
-SENSED_ALARM_MS: Final = 3 * 3_600_000
+SENSED_ALARM_MS: Final = 3 * HOUR_MS
 """A sensor that said nothing for longer speaks of the past; then readings and settings decide again."""
 FREEZING_C: Final = 0.0
 

@@ -7,12 +7,13 @@ from typing import Any, Final, Literal
 from sqlalchemy import Connection, Row, and_, or_, select
 
 from ...model import kinds
+from ...model.gauges import DAY_MS
 from ...people.actor import Actor
 from ...people.tables import devices
 from ...records.store import read_all, read_kind
 from ..tables import deliveries, subscriptions
 
-UNSEEN_MS: Final = 30 * 86_400_000
+UNSEEN_MS: Final = 30 * DAY_MS
 """After so long without a start of the app a phone's subscription may have died without a word."""
 UNHEARD: Final = 2
 """So many messages in a row, taken by the push service and not acknowledged by the phone, are no accident."""

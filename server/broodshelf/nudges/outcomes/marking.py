@@ -8,6 +8,7 @@ from typing import Final
 from sqlalchemy import ColumnElement, Connection, delete, exists, func, select, update
 
 from ...logs import say
+from ...model.gauges import DAY_MS
 from ...records.quick.many_rows import are_among, update_rows
 from ..channels.outcome import TOO_LARGE, Gone, Outcome, Refused, RetryLater, Sent
 from ..claimed import Claimed
@@ -15,7 +16,7 @@ from ..tables import deliveries, put_row, subscriptions, vendor_pauses
 from .waits import PAUSE_S, back_off_s
 
 SUSPECT_FAILURES: Final = 10
-SUSPECT_MS: Final = 7 * 86_400_000
+SUSPECT_MS: Final = 7 * DAY_MS
 """A subscription that a vendor keeps refusing is deleted after so many failures over so long, if others there work."""
 
 

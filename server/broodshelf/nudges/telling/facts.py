@@ -11,6 +11,7 @@ from typing import Final
 from sqlalchemy import Connection, and_, func, select
 
 from ...model import kinds
+from ...model.gauges import DAY_MS
 from ...model.kinds.plan import PlannedTask
 from ...model.tasks import FOR_STAND_IN
 from ...records.quick.many_rows import are_among
@@ -22,7 +23,7 @@ from .audience import Matter
 from .due import Due
 from .house import House
 
-LATELY_MS: Final = 60 * 24 * 3_600_000
+LATELY_MS: Final = 60 * DAY_MS
 """How far back the keeper who usually sees to a colony is looked for."""
 
 

@@ -11,11 +11,12 @@ from typing import Any, Final
 from sqlalchemy import Connection, and_, insert, select
 
 from ...model import kinds
+from ...model.gauges import DAY_MS
 from ...people.tables import devices
 from ...records.store import read_all, read_kind
 from ..tables import deliveries, subscriptions
 
-USEFUL_MS: Final = 24 * 3_600_000
+USEFUL_MS: Final = DAY_MS
 
 
 @dataclass(frozen=True, slots=True)

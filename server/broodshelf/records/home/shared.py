@@ -11,6 +11,7 @@ from typing import Any, Final
 from sqlalchemy import Connection, delete, func, select, update
 from sqlalchemy.dialects.postgresql import insert
 
+from ...model.gauges import DAY_MS
 from ..database import reading, writing, writing_lightly
 from ..ended import Revocation, Revocations
 from ..quick.many_rows import is_among
@@ -18,7 +19,7 @@ from .folder import NoteFile
 from .port import Home
 from .tables import builds, endings, pictures, server_notes, taken
 
-TAKEN_KEPT_MS: Final = 86_400_000
+TAKEN_KEPT_MS: Final = DAY_MS
 """Claims run out after a minute; a day leaves room for clocks that were set."""
 
 

@@ -15,11 +15,12 @@ from pathlib import Path
 from threading import Lock
 from typing import Final
 
+from ...model.gauges import DAY_MS
 from ..data_folder import make_folder
 
 FOLDER: Final = "taken"
 LINES_PER_FILE: Final = 20_000
-KEPT_MS: Final = 86_400_000
+KEPT_MS: Final = DAY_MS
 """Claims run out after a minute; a day leaves room for clocks that were set."""
 
 

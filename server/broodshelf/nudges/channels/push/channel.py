@@ -15,6 +15,7 @@ from urllib3 import Timeout
 from urllib3.exceptions import HTTPError
 
 from ....logs import say
+from ....model.gauges import HOUR_MS
 from ..addresses import Phone
 from ..channel import Delivery
 from ..outcome import Outcome, Refused, RetryLater, Sent
@@ -26,7 +27,7 @@ from .vapid import VapidKey
 
 TIMEOUT: Final = Timeout(connect=3.0, read=10.0)
 """In seconds: to connect, and for each wait for an answer."""
-TOKEN_KEPT_MS: Final = 6 * 3_600_000
+TOKEN_KEPT_MS: Final = 6 * HOUR_MS
 """Vendors ask that a token be used for at least an hour; half of its 12 hours leaves a margin."""
 CLOCK_OFF_S: Final = 60
 CLOCK_EVERY_MS: Final = 60_000
