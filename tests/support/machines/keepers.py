@@ -26,6 +26,9 @@ from broodshelf.records.database import writing
 from broodshelf.records.ids import uuid7
 from broodshelf.records.store import Ledger
 
+PAUSE_S = 0.1
+"""Between two rounds of a keeper: a hand that taps fast, and the machines keep the processor for what they do."""
+
 
 def noon_zone() -> str:
     """Return a zone in which it is about noon, so that no quiet hours hold a nudge back."""
@@ -64,7 +67,7 @@ class Keeper:
     def _log(self) -> None:
         """Log until told to stop: feedings, a leak of a new colony now and then, a picture now and then."""
         for number in itertools.count():
-            if self._stop.is_set():
+            if self._stop.wait(PAUSE_S):
                 return
             self.phone.now_ms = time.time_ns() // 1_000_000
             now = dt.datetime.fromtimestamp(self.phone.now_ms / 1000, dt.UTC).isoformat(
