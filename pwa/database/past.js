@@ -21,20 +21,23 @@ const DERIVED = ['plan', 'place_day'];
  * Queue, in front of what waits, all that the restored server lacks. To be called before the rows are replaced.
  * @param {Transaction} tx over rows, gone, outbox, journal and meta @param {string} epoch the one that ends
  * @param {Map<string, Row | null> | null} refill what the server has now; null for an answer without rows
+ * @param {number} serverMs what its clock says
  */
-export async function giveBack(tx, epoch, refill) {
+export async function giveBack(tx, epoch, refill, serverMs) {
   const outbox = tx.objectStore('outbox');
   const meta = tx.objectStore('meta');
-  const [mine, gone, journal, entries, me, skew_ms = 0, n = 0, last_sync_ms = Date.now()] = await Promise.all([
-    tx.objectStore('rows').getAll(),
-    tx.objectStore('gone').getAll(),
-    /** @type {Promise<JournalPage[]>} */ (tx.objectStore('journal').getAll()),
-    outbox.getAll(),
-    meta.get('me'),
-    meta.get('skew_ms'),
-    meta.get('n'),
-    meta.get('last_sync_ms'),
-  ]);
+  const [mine, gone, journal, entries, me, skew_ms = 0, n = 0, last_sync_ms = Date.now(), last_made_ms = 0] =
+    await Promise.all([
+      tx.objectStore('rows').getAll(),
+      tx.objectStore('gone').getAll(),
+      /** @type {Promise<JournalPage[]>} */ (tx.objectStore('journal').getAll()),
+      outbox.getAll(),
+      meta.get('me'),
+      meta.get('skew_ms'),
+      meta.get('n'),
+      meta.get('last_sync_ms'),
+      meta.get('last_made_ms'),
+    ]);
   const offered = me?.role === 'keeper' && refill ? offersOf([...mine, ...gone], refill) : [];
   const offers = offered.map(
     ({ kind, id, set, by, made_ms, device = null, stamps = {} }, i) =>
@@ -56,11 +59,13 @@ export async function giveBack(tx, epoch, refill) {
       }),
   );
   const again = operationsOf(journal.filter((page) => page.at_ms > last_sync_ms - JOURNAL_MS));
+  const { moved, last_ms } = laterThan(again, entries, serverMs);
   await Promise.all([
     ...offers.map((op, i) => outbox.put(entryOf(op, i - offers.length))),
     meta.put(n + offers.length, 'n'),
+    meta.put(Math.max(last_ms, Math.min(last_made_ms, serverMs)), 'last_made_ms'),
     ...again.map((op) => outbox.put(entryOf(op, op.n))),
-    ...laterThan(again, entries).map((entry) => outbox.put(entry)),
+    ...moved.map((entry) => outbox.put(entry)),
   ]);
 }
 
@@ -82,24 +87,29 @@ const entryOf = (op, n) => ({ op_id: op.op_id, op, state: 'waiting', answer: nul
 export const madeMs = (op) => op.made_at + op.skew_ms;
 
 /**
- * What waits was made after what was acknowledged of lower `n`, whatever this phone's clock said: those entries that
- * must say so. What was deferred may be older than what was acknowledged since, and keeps its time.
- * @param {Operation[]} acknowledged @param {Entry[]} entries
+ * What waits was made after what was acknowledged of lower `n`, whatever this phone's clock said, and not ahead of the
+ * server: what this phone makes next is later. What was deferred may be older than what was acknowledged since, and
+ * keeps its time.
+ * @param {Operation[]} acknowledged @param {Entry[]} entries @param {number} serverMs
+ * @returns {{moved: Entry[], last_ms: number}} the entries that must say so, and when the last one was made; 0 if
+ *   nothing was acknowledged
  */
-function laterThan(acknowledged, entries) {
+function laterThan(acknowledged, entries, serverMs) {
   const moved = [];
-  const waiting = entries.filter(({ op, state }) => state === 'waiting' && !op?.adopt);
+  const waiting = entries.filter(({ op, state }) => state === 'waiting' && !op?.adopt && Number.isFinite(op?.made_at));
   const made = [...acknowledged.map((op) => ({ n: op.n, op, entry: null })), ...waiting.map(asMade)];
-  let floor = 0;
+  let last_ms = 0;
   for (const { op, entry } of made.sort((one, other) => one.n - other.n)) {
+    const said_ms = Math.min(madeMs(op), serverMs);
     if (!entry) {
-      floor = Math.max(floor, madeMs(op));
+      last_ms = Math.max(last_ms, said_ms);
       continue;
     }
-    if (floor && madeMs(op) <= floor) moved.push({ ...entry, op: { ...op, made_at: floor + 1 - op.skew_ms } });
-    floor = floor && Math.max(floor + 1, madeMs(op));
+    const at_ms = Math.max(said_ms, last_ms && last_ms + 1);
+    if (at_ms !== madeMs(op)) moved.push({ ...entry, op: { ...op, made_at: at_ms - op.skew_ms } });
+    last_ms = last_ms && at_ms;
   }
-  return moved;
+  return { moved, last_ms };
 }
 
 /** @param {Entry} entry */

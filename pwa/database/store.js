@@ -172,7 +172,8 @@ export class Store {
       const swap = next && answer.reset && refill && !answer.more;
       const moves = swap || (next && !answer.reset);
       if (next || answer.epoch === now.epoch) await takeVerdicts(tx, answer);
-      if (moves && now.epoch && answer.epoch !== now.epoch) await giveBack(tx, now.epoch, swap ? refill : null);
+      const ended = moves && answer.epoch !== now.epoch ? now.epoch : null; // the server was restored
+      if (ended) await giveBack(tx, ended, swap ? refill : null, answer.server_time);
       if (moves || answer.epoch === now.epoch) {
         // else a restore is still to be answered with what was acknowledged before the last contact
         await forgetOldJournal(tx, Math.min(Date.now(), answer.server_time) - JOURNAL_MS);
@@ -211,23 +212,23 @@ export class Store {
 
   /**
    * Put a mended operation in the place of one that was rejected, and send again what was refused for lack of its
-   * record: all or nothing.
+   * record, and what for lack of that: all or nothing.
    * @param {string} opId @param {Operation['set']} set @param {number} [nowMs]
    */
   mend(opId, set, nowMs = Date.now()) {
     return inTransaction(this.name, ['outbox'], 'readwrite', async (tx) => {
       const outbox = tx.objectStore('outbox');
-      const entry = await outbox.get(opId);
-      if (!entry) return;
-      const again = (/** @type {Entry} */ old, /** @type {Operation['set']} */ values) => {
-        const op = { ...old.op, op_id: uuid7(nowMs), set: values };
-        return [
-          outbox.delete(old.op_id),
-          outbox.put({ op_id: op.op_id, op, state: 'waiting', answer: null, n: old.n }),
-        ];
-      };
-      const orphans = (await outbox.getAll()).filter((each) => each.op_id !== opId && lacks(each, entry.op.id));
-      await Promise.all([...again(entry, set), ...orphans.flatMap((each) => again(each, each.op.set))]);
+      const entries = await outbox.getAll();
+      const mended = entries.find((each) => each.op_id === opId);
+      if (!mended) return;
+      const again = new Set([mended]);
+      for (const { op } of again) for (const each of entries) if (lacks(each, op.id)) again.add(each);
+      const sent = [...again].flatMap((old) => {
+        const op = { ...old.op, op_id: uuid7(nowMs), set: old === mended ? set : old.op.set };
+        const entry = { op_id: op.op_id, op, state: 'waiting', answer: null, n: old.n };
+        return [outbox.delete(old.op_id), outbox.put(entry)];
+      });
+      await Promise.all(sent);
     });
   }
 

@@ -56,10 +56,7 @@ class World(Wire, Server, MustHold):
             waiting = 0
             for who in range(len(self.phones)):
                 if who not in self.revoked:
-                    end = self.sync(who).stop
-                    waiting += end["waiting"]
-                    if end["rejected"]:
-                        waiting += self.do_mend(who)
+                    waiting += self.sync(who).stop["waiting"] + self.do_mend(who)
             with reading() as connection:
                 now = connection.execute(
                     select(func.max(records.c.rev)).where(records.c.household_id == self.household_id)

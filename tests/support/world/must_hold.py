@@ -73,6 +73,13 @@ class MustHold(Meetings, ABC):
                 lost = [op_id for op_id in phone.disk()["written"] if op_id not in heard]
                 assert not lost, f"phone {who} forgot {lost}, which the server never answered"
 
+    def refused_whole(self) -> set[str]:
+        """Return the records that a phone could not give back and shows, as of a purged colony."""
+        entries = [entry for phone in self.phones for entry in phone.outbox.values()]
+        return {
+            entry["op"]["id"] for entry in entries if entry["op"]["adopt"] and entry["state"] == "rejected"
+        }
+
     def check_nothing_stale(self, rows: Any) -> None:
         """No value stands that an acknowledged change had taken the place of, knowing it, whatever came back."""
         changes: dict[tuple[str, str], list[Acknowledged]] = defaultdict(list)
@@ -80,11 +87,21 @@ class MustHold(Meetings, ABC):
             if not told.op["adopt"]:
                 for name in told.op["set"].keys() & {"name", "text", "gone"}:
                     changes[told.op["id"], name].append(told)
+        unheard = {  # of a revoked phone: what it sent may have arrived without its hearing of it
+            (entry["op"]["id"], name, value)
+            for who in self.revoked
+            for entry in self.phones[who].outbox.values()
+            for name, value in entry["op"]["set"].items()
+            if name in ("name", "text", "gone")
+        }
+        shown = self.refused_whole()
         for (record_id, name), all_told in changes.items():
             record = rows.get(record_id)
-            if record is None or record_id in self.mended:
+            if record is None or record_id in self.mended | shown:
                 continue
             value = json.loads(record.fields).get(name)
+            if (record_id, name, value) in unheard:
+                continue
             if name == "gone" and value is not True:
                 continue  # brought back by a change of another field: looked at by check_nothing_rises
             setters = [t for t in all_told if t.op["set"][name] == value]
@@ -118,11 +135,7 @@ class MustHold(Meetings, ABC):
             said.setdefault(line.record_id, []).extend(map(json.loads, (line.asked, line.before, line.lost)))
             if line.op_id:
                 of_op.setdefault(line.op_id, []).append(line)
-        offers = [entry for box in outboxes for entry in box.values() if entry["op"]["adopt"]]
-        refused_whole = {entry["op"]["id"] for entry in offers if entry["state"] == "rejected"}
-        gone_for_good = (
-            self.purged | refused_whole
-        )  # a phone shows what it could not give back, as of a purged colony
+        gone_for_good = self.purged | self.refused_whole()
         for op_id, told in self.acknowledged.items():
             assert len(of_op.get(op_id, ())) <= 1, f"{told.op} is in the history more than once"
             if self.excused(told):
@@ -161,7 +174,8 @@ class MustHold(Meetings, ABC):
             if entry and entry["state"] == "rejected" and entry["answer"]["code"] == "parent_missing":
                 missing = entry["answer"]["args"]["missing"]
                 missing = op["id"] if missing == "itself" else missing
-                assert missing not in rows, f"{op} was refused for lack of {missing}, which is there"
+                there = missing in rows and not rows[missing].gone
+                assert not there, f"{op} was refused for lack of {missing}, which is there"
 
     def check_nothing_rises(self, rows: Any, trail: Any) -> None:
         """A record that was deleted lives only if its history says who wanted it back.

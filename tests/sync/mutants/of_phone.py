@@ -6,7 +6,7 @@ from tests.sync.mutants.mutant import BUSY, RESTORING, Change, Mutant
 
 STORE, PAST, VERDICTS = "database/store.js", "database/past.js", "database/verdicts.js"
 DRAIN = "sync/drain.js"
-GIVE_BACK = r"if \(moves && now\.epoch && answer\.epoch !== now\.epoch\) await giveBack\([^;]*;"
+GIVE_BACK = r"if \(ended\) await giveBack\([^;]*;"
 TAKE = r"const next = await store\.take\(answer, refill, held, sentMs\);"
 
 
@@ -62,7 +62,7 @@ MUTANTS = (
             "import { giveBack } from './past.js';\n"
             "const stores = ['rows', 'gone', 'outbox', 'journal', 'meta'];\n"
             "export const giveBackLate = (store, epoch) =>\n"
-            "  inTransaction(store.name, stores, 'readwrite', (tx) => giveBack(tx, epoch, null));\n",
+            "  inTransaction(store.name, stores, 'readwrite', (tx) => giveBack(tx, epoch, null, Date.now()));\n",
         },
         run=(["backup"], ["rename", 0, 0], ["sync", 0], ["restore", 0, 1], ["crash", 0, 4]),
     ),
