@@ -1,4 +1,5 @@
-// The gauge's arithmetic, the same as server/broodshelf/model/gauges.py; fixtures/conformance holds both to it.
+// The gauge's arithmetic, the same as server/broodshelf/model/gauges.py and, for what a log does to it, as
+// tests/care/gauges_by_event.py; fixtures/conformance holds both to it.
 import { DAY_MS, EMPTY_BELOW_MM, FILLS, SHARES } from './rules.js';
 
 /**

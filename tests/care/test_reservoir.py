@@ -7,6 +7,7 @@ import math
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from tests.care.gauges_by_event import apply_event
 from tests.care.water_logs import LEAKING, REFILL, START_MS, STEADY, codes, eye, log, mm, water
 from tests.support.said import words
 from tests.support.tubes import FULL_MM, ROOM, TUBE, Keeper, rates_found
@@ -15,7 +16,7 @@ from broodshelf.care.catalogue import vessels
 from broodshelf.care.water.loss_rate import GRID, LOG_PRIOR, RATIOS
 from broodshelf.care.water.reservoir import gauge_of, is_urgent, reservoir
 from broodshelf.model.facts import Place, Vessel
-from broodshelf.model.gauges import DAY_MS, apply_event, due_at_ms
+from broodshelf.model.gauges import DAY_MS, due_at_ms
 
 
 def test_without_readings_size_and_air_speak():
@@ -69,9 +70,9 @@ def test_one_quarter_by_eye_agrees_with_the_posterior_by_brute_force():
 def test_a_first_reading_moves_the_level_but_not_the_rate():
     # so the phone, which has only the gauge, agrees with the server until the next plan
     before = gauge_of(reservoir([], TUBE, ROOM, START_MS))
-    values = eye("half")
-    after = gauge_of(reservoir(log((3, values)), TUBE, ROOM, START_MS))
-    moved = apply_event(before, "water", START_MS + 3 * DAY_MS, values)
+    (reading,) = log((3, eye("half")))
+    after = gauge_of(reservoir([reading], TUBE, ROOM, START_MS))
+    moved = apply_event(before, reading)
 
     assert (after.level, after.as_of_ms, after.rate_per_day) == (
         moved.level,

@@ -7,6 +7,7 @@ from dataclasses import asdict
 from pathlib import Path
 
 import pytest
+from tests.care.gauges_by_event import apply_event
 from tests.support.node_tests import run_node_tests
 
 from broodshelf.care import catalogue
@@ -15,7 +16,7 @@ from broodshelf.care.feeding.food_origin import origin_verdict
 from broodshelf.care.feeding.sugar_water import WATER_G_PER_ML, recipe
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Vessel
-from broodshelf.model.gauges import HOUR_MS, Gauge, apply_event, due_at_ms, level_at
+from broodshelf.model.gauges import HOUR_MS, Gauge, due_at_ms, level_at
 
 ROOT = Path(__file__).parents[2]
 NOW_MS = 1_777_636_800_000
@@ -31,8 +32,9 @@ GAUGES = vectors("gauges")
 @pytest.mark.parametrize("case", GAUGES["cases"], ids=lambda case: case["name"])
 def test_gauge(case):
     gauge = Gauge(**{**GAUGES["gauge"], "reasons": (), **case["change"]})
-    for event in case["events"]:
-        gauge = apply_event(gauge, event["kind"], event["happened_ms"], event["values"])
+    for number, event in enumerate(case["events"]):
+        logged = Event(f"e{number}", event["kind"], event["happened_ms"], event["values"])
+        gauge = apply_event(gauge, logged)
 
     assert case["level"] == level_at(gauge, case["at_ms"])
     assert case["due_at_ms"] == due_at_ms(gauge)

@@ -1,7 +1,8 @@
 """A name of the ground floor that is changed in its own module alone is found by both type checkers.
 
-Tried on a copy, with all names at once: the types of the phone are written anew there, then mypy reads the model, care
-and what reads records for it, tsc the phone. Each has to name the old name where it is still used.
+Tried on a copy, with all names at once: the types of the phone are written anew there, then mypy reads the model, care,
+what reads records for it and the reference for the phone's gauges, tsc the phone. Each has to name the old name where
+it is still used.
 """
 
 from __future__ import annotations
@@ -51,6 +52,12 @@ RENAMED = {
         "over_at",
         ("care/colony/history.py", "care/round.js"),
     ),
+    "what fills a gauge": (
+        "kinds/log.py",
+        "fresh_reservoir",
+        "new_reservoir",
+        ("care/gauges_by_event.py", "care/gauges.js"),
+    ),
 }
 """The module, the old and the new name, and where each checker has to find what is left of the old one."""
 
@@ -67,8 +74,10 @@ def complaints(tmp_path_factory) -> tuple[list[str], list[str]]:
         shutil.copy(TOP / f"server/broodshelf/{module}.py", there)
     shutil.copy(TOP / "server/broodshelf/__init__.py", made / "server/broodshelf")
     shutil.copytree(TOP / "pwa", made / "pwa")
-    (made / "tests/support").mkdir(parents=True)
-    shutil.copy(TOP / "tests/support/phone_types.py", made / "tests/support")
+    for module in ("support/phone_types", "care/gauges_by_event"):
+        there = made / f"tests/{module}.py"
+        there.parent.mkdir(parents=True)
+        shutil.copy(TOP / f"tests/{module}.py", there)
     assert checked(made) == ("", "")
     for module, old, new, _ in RENAMED.values():
         path = made / "server/broodshelf/model" / module
@@ -90,9 +99,10 @@ def test_both_type_checkers_find_a_name_that_was_changed_in_its_own_module_alone
 def checked(top: Path) -> tuple[str, str]:
     """Return what mypy and tsc complain of, after the phone's types were written anew."""
     env = {**os.environ, "PYTHONPATH": str(top / "server"), "MYPYPATH": "server"}
-    rooms = [f"server/broodshelf/{name}" for name in ("model", "care", "rounds/facts_of.py")]
+    read = [f"server/broodshelf/{name}" for name in ("model", "care", "rounds/facts_of.py")]
+    read.append("tests/care/gauges_by_event.py")
     subprocess.run([sys.executable, "tests/support/phone_types.py"], cwd=top, env=env, check=True)
-    types = subprocess.run([*MYPY, *rooms], cwd=top, env=env, capture_output=True, text=True, check=False)
+    types = subprocess.run([*MYPY, *read], cwd=top, env=env, capture_output=True, text=True, check=False)
     phone = subprocess.run(
         [TSC, "-p", "pwa/jsconfig.json"], cwd=top, capture_output=True, text=True, check=False
     )

@@ -1,13 +1,14 @@
 """The gauge: a store that runs down at a rate, is filled by what the keeper does, and is due at a level.
 
-The same arithmetic stands in ``pwa/care/gauges.js``; ``fixtures/conformance/gauges.json`` holds both to it.
+The same arithmetic stands in ``pwa/care/gauges.js``; ``fixtures/conformance/gauges.json`` holds both to it. What a
+log does to a gauge only the phone reckons: the server makes a new plan.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, Any, Final
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Final
 
 from .needs import Need
 from .quantities import within
@@ -113,36 +114,3 @@ def not_before(start_ms: int, level: float, capacity: float, earliest_ms: int | 
         return start_ms, level
     start_ms = max(start_ms, earliest_ms - int(capacity * DAY_MS))
     return start_ms, (earliest_ms - start_ms) / DAY_MS
-
-
-def apply_event(gauge: Gauge, kind: str, happened_ms: int, values: Mapping[str, Any]) -> Gauge:
-    """Return the gauge after an event. What happened before ``as_of_ms`` is in the gauge already."""
-    if happened_ms < gauge.as_of_ms:
-        return gauge
-    level = _level_after(gauge, kind, level_at(gauge, happened_ms), values)
-    return gauge if level is None else replace(gauge, level=level, as_of_ms=happened_ms)
-
-
-def _level_after(gauge: Gauge, kind: str, level: float, values: Mapping[str, Any]) -> float | None:
-    if kind == "feeding" and values.get("need") == gauge.need:
-        gain = gauge.capacity if gauge.gain_per_portion is None else gauge.gain_per_portion
-        return min(gauge.capacity, level + gain)
-    if kind == "water" and gauge.need == "water":
-        if values.get("action") in FILLS:
-            return gauge.capacity
-        share = _share_read(gauge, values)
-        return None if share is None else share * gauge.capacity
-    moved = kind == "move" and values.get("how") != "offered"  # a nest that was offered is not lived in yet
-    if moved and (gauge.need == "room" or (gauge.need == "water" and values.get("fresh_reservoir"))):
-        return gauge.capacity
-    if kind == "check" and gauge.need == values.get("need") == "barrier":
-        return gauge.capacity
-    return None
-
-
-def _share_read(gauge: Gauge, values: Mapping[str, Any]) -> float | None:
-    """Return the share of the full reservoir that was read; mm count before the reading by eye."""
-    mm = values.get("level_mm")
-    if mm is None or not gauge.full_mm:
-        return READINGS.get(str(values.get("reading")))
-    return 0.0 if mm < EMPTY_BELOW_MM else min(1.0, mm / gauge.full_mm)
