@@ -418,7 +418,7 @@ export interface Household {
   invented?: boolean | null;
 }
 
-/** What every thing says: whether it was deleted. */
+/** What every record says: whether it was deleted. */
 export interface Kept {
   gone?: boolean | null;
 }
@@ -602,22 +602,25 @@ export interface OfColony {
   colony_id: string;
 }
 
-/**
- * What every event says. `task_key`: the task that it answers; `suggested`: logged as the plan said.
- *
- * `possible_repeat`: somebody else logged the same; it does not count until it is `confirmed`.
- */
+/** What every event says: when it happened, and what the keeper wrote beside it. */
 export interface Happened {
   happened_at: Instant;
   /** at most 2000 characters */
   remark?: string | null;
+}
+
+/**
+ * What an event answers. `task_key`: the task; `suggested`: logged as the plan said.
+ *
+ * `possible_repeat`: somebody else logged the same; it does not count until it is `confirmed`.
+ */
+export interface Answers {
   /** at most 120 characters */
   task_key?: string | null;
   suggested?: boolean | null;
   /** written by the server */
   possible_repeat?: boolean | null;
   confirmed?: boolean | null;
-  gone?: boolean | null;
 }
 
 /** Food was given. `despite`: the codes of the warnings about its origin that the keeper read and went past. */
@@ -862,17 +865,17 @@ export interface FieldsOf {
   rule: Rule & Kept;
   tasting: Tasting & Kept;
   pass: Pass & Kept;
-  feeding: OfColony & Happened & Feeding;
-  check: OfColony & Happened & Check;
-  water: OfColony & Happened & Water;
-  fault: OfColony & Happened & Fault;
-  count: OfColony & Happened & Count;
-  move: OfColony & Happened & Move;
-  boost: OfColony & Happened & Boost;
-  climate: AtPlace & Happened & Climate;
-  note: OfColony & Happened & Note;
-  photo: OfColony & Happened & Photo;
-  later: OfColony & Happened & Later;
+  feeding: OfColony & Happened & Answers & Kept & Feeding;
+  check: OfColony & Happened & Answers & Kept & Check;
+  water: OfColony & Happened & Answers & Kept & Water;
+  fault: OfColony & Happened & Answers & Kept & Fault;
+  count: OfColony & Happened & Answers & Kept & Count;
+  move: OfColony & Happened & Answers & Kept & Move;
+  boost: OfColony & Happened & Answers & Kept & Boost;
+  climate: AtPlace & Happened & Answers & Kept & Climate;
+  note: OfColony & Happened & Answers & Kept & Note;
+  photo: OfColony & Happened & Answers & Kept & Photo;
+  later: OfColony & Happened & Answers & Kept & Later;
   plan: Plan & Kept;
   place_day: PlaceDay & Kept;
 }

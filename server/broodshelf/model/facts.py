@@ -12,6 +12,7 @@ from typing import Any, Final, Generic, TypeAlias, TypeGuard, TypeVar, cast
 
 from .kinds import KINDS, read
 from .kinds.log import (
+    Answers,
     Boost,
     Check,
     Climate,
@@ -24,6 +25,7 @@ from .kinds.log import (
     Photo,
     Water,
 )
+from .kinds.plan import Suggested
 from .kinds.words import Origin, SizeClass
 from .needs import Need
 from .quantities import within
@@ -37,17 +39,18 @@ _KIND_OF: Final = {part: kind for kind, part in _PART_OF.items()}
 
 
 class _Read(Generic[Of]):
-    """The fields of an event as the dataclass of its kind."""
+    """The fields of an event as dataclasses: those of its kind, and what it answers."""
 
-    __slots__ = ("said",)
+    __slots__ = ("answers", "said")
     said: Of
+    answers: Answers
 
 
 @dataclass(frozen=True)
 class Logged(_Read[Of]):
-    """One un-voided event of the log. ``values``: the fields of its record by name, for whoever asks for any of them.
+    """One un-voided event of the log. ``values``: the fields of its record by name, as they are stored.
 
-    Care reads ``said``. Raises ``TypeError`` for fields of which no such record is made.
+    Read are ``said`` and ``answers``. Raises ``TypeError`` for fields of which no such record is made.
     """
 
     __slots__ = ("happened_ms", "id", "kind", "values")
@@ -58,17 +61,17 @@ class Logged(_Read[Of]):
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "said", read(_PART_OF[self.kind], self.values))
+        object.__setattr__(self, "answers", read(Answers, self.values))
 
     @property
     def counts(self) -> bool:
         """A possible repeat is kept but not counted until somebody confirms it."""
-        return not self.values.get("possible_repeat") or bool(self.values.get("confirmed"))
+        return not self.answers.possible_repeat or bool(self.answers.confirmed)
 
     @property
     def task_key(self) -> str | None:
         """The task that it answers, as a text."""
-        key: str | None = self.values.get("task_key")
-        return key
+        return self.answers.task_key
 
     @property
     def moved(self) -> bool:
@@ -89,6 +92,11 @@ def only(part: type[Part], events: Iterable[Event]) -> list[Logged[Part]]:
     """Return the events of one kind, in their order."""
     kind = _KIND_OF[part]
     return cast("list[Logged[Part]]", [event for event in events if event.kind == kind])
+
+
+def proposed(log: Suggested | None, part: type[Part]) -> Part | None:
+    """Return what a suggested log says, as the dataclass of its kind; None without one, or where it is of another."""
+    return None if log is None or log["kind"] != _KIND_OF[part] else read(part, log["set"])
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, Final, Literal, NewType
 
-from .needs import NEEDS, Need
+from .needs import NEEDS, FaultCode, Need
 
 if TYPE_CHECKING:
     from .kinds.plan import ForStandIn, PlannedTask, Portion, Reason, Suggested
@@ -167,6 +167,17 @@ class Task:
 def reason(code: str, **args: Any) -> Reason:
     """Return a reason, notice or caution: a code of the messages and its arguments."""
     return {"code": code, "args": args}
+
+
+def about_fault(code: str, fault: FaultCode, **args: Any) -> Reason:
+    """Return a reason that is about a fault; ``fault_of`` says about which."""
+    return reason(code, fault=fault, **args)
+
+
+def fault_of(why: Reason) -> FaultCode | None:
+    """Return the fault that a reason is about; None where it is about none."""
+    fault: FaultCode | None = why["args"].get("fault")
+    return fault
 
 
 def check_of(need: Need) -> Suggested:

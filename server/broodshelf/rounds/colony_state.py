@@ -15,7 +15,7 @@ from ..care.plan.risk import WATCH_DAYS, is_poison, risky_lots
 from ..model import kinds
 from ..model.facts import ColonyState, Event, Hour, Logged, MeasuredDay, Place, Rule, Vessel, only
 from ..model.gauges import DAY_MS
-from ..model.kinds.log import Climate, Feeding
+from ..model.kinds.log import AtPlace, Climate, Feeding
 from ..records.recent import read_kind_since, read_recent
 from ..records.store import Record, read_all, read_kinds
 from ..records.types import readable_day
@@ -191,5 +191,5 @@ def _climate(shelf: Shelf) -> dict[str, tuple[Logged[Climate], ...]]:
     found: dict[str, list[Logged[Climate]]] = {}
     measured = read_kind_since(shelf.connection, shelf.household_id, "climate", shelf.since_ms)
     for logged in only(Climate, measured):
-        found.setdefault(logged.values.get("place_id") or "", []).append(logged)
+        found.setdefault(kinds.read(AtPlace, logged.values).place_id, []).append(logged)
     return {place_id: tuple(events) for place_id, events in found.items()}

@@ -12,7 +12,7 @@ from ...model.facts import Event, Logged, tells
 from ...model.gauges import DAY_MS
 from ...model.kinds.log import Check, Fault
 from ...model.needs import FAULTS
-from ...model.tasks import Task, TaskKey, check_of, reason
+from ...model.tasks import Task, TaskKey, about_fault, check_of, reason
 from ..colony.crowding import MouldGrade, mould_grade
 
 ALARM_DAYS: Final = 14
@@ -63,17 +63,17 @@ def _task(fault: Logged[Fault], events: Sequence[Event], now_ms: int) -> Task:
         return _spot(fault, events)
     if now_ms > at_ms + ALARM_DAYS * DAY_MS:
         due_ms = at_ms + ALARM_DAYS * DAY_MS
-        why = (reason("fault_over", fault=name, at_ms=at_ms),)
+        why = (about_fault("fault_over", name, at_ms=at_ms),)
         return Task(key, need, due_ms, suggested=check_of(need), reasons=why)
     code = "mould_near" if name == "mould" else name
-    return Task(key, need, at_ms, urgent=True, reasons=(reason(code, fault=name),))
+    return Task(key, need, at_ms, urgent=True, reasons=(about_fault(code, name),))
 
 
 def _spot(fault: Logged[Fault], events: Sequence[Event]) -> Task:
     """Return what a distant spot of mould asks for: a photo now, and a look after a week."""
     kept = _last_look(fault, events, ("photo", "check")) is not None
     if not kept:
-        why = (reason("mould_far", fault="mould"),)
+        why = (about_fault("mould_far", "mould"),)
         return Task(TaskKey("fault", fault.id), "glance", fault.happened_ms, reasons=why)
     key = TaskKey("mould_look", fault.id)
     due_ms = fault.happened_ms + MOULD_LOOK_DAYS * DAY_MS

@@ -18,6 +18,7 @@ from ..colony.census.outlook import Census, Days
 from ..colony.crowding import FULL_SHARE, Growth, room_for
 from ..colony.history import day_of_number
 from ..colony.life_stage import FOUNDING
+from ..colony.winter_rest import RAMP_DAYS
 from .known import Known
 from .today import LOOKED_DAYS
 
@@ -70,23 +71,23 @@ def coming_notice(known: Known) -> Reason | None:
     if living is None:
         return None
     first = known.switched.stage in FOUNDING
-    days = living.first_workers if first else living.new_workers
+    days = _coming_days(known)
     mean_c = round(known.climate.mean_c.best, 1)
     group = living.course.begin.ensemble.group
-    if days is None or days.high is None:
+    if days is None:
         outside = not group.low_c <= mean_c <= group.high_c
         if outside and any(count.eggs or count.larvae or count.pupae for count in known.history.brood_seen):
             return reason("brood_no_forecast", value=mean_c, low_c=group.low_c, high_c=group.high_c)
         return None
     code = "first_workers_in" if first else "next_workers_in"
-    low, high = (round(at - living.day) for at in (days.low, days.high))
-    return reason(code, low=low, high=max(low, high), mean_c=mean_c, measured=living.measured)
+    low, high = days
+    return reason(code, low=low, high=high, mean_c=mean_c, measured=living.measured)
 
 
-def wide_notice(known: Known, coming: Reason | None) -> Reason | None:
+def wide_notice(known: Known) -> Reason | None:
     """Return why the days of a countdown lie so far apart, and what brings them closer; None where they do not."""
-    living, args = known.living, {} if coming is None else coming["args"]
-    if living is None or "high" not in args or args["high"] - args["low"] <= max(WIDE_DAYS, args["low"]):
+    living, days = known.living, _coming_days(known)
+    if living is None or days is None or days[1] - days[0] <= max(WIDE_DAYS, days[0]):
         return None
     looks = [count.at_ms for count in known.history.brood_seen if count.larvae or count.pupae]
     if known.switched.stage in FOUNDING and known.state.founded_on is None:
@@ -94,6 +95,18 @@ def wide_notice(known: Known, coming: Reason | None) -> Reason | None:
     if not looks or known.now_ms - max(looks) > LOOKED_DAYS * DAY_MS:
         return reason("coming_wide_look")
     return None if living.measured else reason("coming_wide_kind")
+
+
+def _coming_days(known: Known) -> tuple[int, int] | None:
+    """Return in how many days the first or the next workers hatch, from and to; None where nobody can say."""
+    living = known.living
+    if living is None:
+        return None
+    days = living.first_workers if known.switched.stage in FOUNDING else living.new_workers
+    if days is None or days.high is None:
+        return None
+    low, high = (round(at - living.day) for at in (days.low, days.high))
+    return low, max(low, high)
 
 
 def full_notice(known: Known) -> Reason | None:
@@ -136,12 +149,15 @@ def rest_or_first(known: Known, notices: Iterable[Reason]) -> Iterator[Reason]:
     high = None if days is None or stalled_notice(known) is not None else days.high
     if high is not None and known.living is not None and high - known.living.day > FIRST_SOON_DAYS:
         high = None
+    rest = known.species.rest
     for notice in notices:
-        if notice["code"] != "rest_missed" or high is None or days is None:
+        if notice["code"] != "rest_missed" or rest is None or high is None or days is None:
             yield notice
         else:
-            args = {name: notice["args"][name] for name in ("low_c", "high_c", "ramp_days")}
-            yield reason("rest_after_first", low_on=_iso(days.low), high_on=_iso(high), **args)
+            yield reason(
+                "rest_after_first", low_on=_iso(days.low), high_on=_iso(high),
+                low_c=rest.low_c, high_c=rest.high_c, ramp_days=RAMP_DAYS,
+            )  # fmt: skip
 
 
 def resting_notice(known: Known) -> Reason | None:

@@ -14,7 +14,7 @@ from ...model.gauges import DAY_MS, Gauge, level_at
 from ...model.kinds.plan import Portion, Reason
 from ...model.needs import FOOD_NEEDS, Need
 from ...model.quantities import OutOfRange
-from ...model.tasks import reason
+from ...model.tasks import about_fault, fault_of, reason
 from .ahead import Planned, use_ratio, workers_at
 
 ALONE_DAYS: Final = (7.0, 10.0)
@@ -122,8 +122,8 @@ def _colony(plan: Planned, workers: float | None, leave_ms: int, return_ms: int)
 def _put_right(reasons: Sequence[Reason]) -> Iterator[Reason]:
     """Yield what has to be put right before leaving: a fault by its name, anything else by its own reason."""
     for why in reasons[:1]:
-        fault = why["args"].get("fault")
-        yield reason("mend_before", fault=fault) if fault else why
+        fault = fault_of(why)
+        yield why if fault is None else about_fault("mend_before", fault)
 
 
 def _most_use(plan: Planned, need: str, leave_ms: int, return_ms: int) -> float:

@@ -156,8 +156,9 @@ def _notices(known: Known) -> list[Reason]:
     otherwise = otherwise_than_set(known)
     found += [] if otherwise is None else [otherwise]
     if not resting and not switched.forecasts_off:
-        coming = stalled_notice(known) or coming_notice(known)
-        ahead = (coming, wide_notice(known, coming), full_notice(known))
+        stalled = stalled_notice(known)
+        coming = (coming_notice(known), wide_notice(known)) if stalled is None else (stalled,)
+        ahead = (*coming, full_notice(known))
         found += [notice for notice in ahead if notice is not None]
     if not resting and known.species.guild == "harvester" and known.workers > 0:
         found.append(reason("granary"))

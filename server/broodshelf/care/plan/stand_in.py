@@ -8,8 +8,10 @@ from __future__ import annotations
 
 from typing import Final
 
+from ...model.facts import proposed
+from ...model.kinds.log import Water
 from ...model.kinds.plan import ForStandIn, Portion, Suggested
-from ...model.tasks import FOR_STAND_IN, Task, What, check_of, reason
+from ...model.tasks import FOR_STAND_IN, Task, What, check_of, fault_of, reason
 from . import steps
 
 WATER: Final[frozenset[What]] = frozenset({"water", "water_look", "leak", "rest_water", "dry_air"})
@@ -23,8 +25,8 @@ def for_stand_in(task: Task, *, in_tube: bool) -> ForStandIn | None:
         return None
     if what in WATER:
         return _water(task, in_tube=in_tube)
-    if what == "fault":
-        return {"suggested": None, "reasons": steps.of_fault(task.reasons[0]["args"]["fault"])}
+    if what == "fault" and (fault := fault_of(task.reasons[0])) is not None:
+        return {"suggested": None, "reasons": steps.of_fault(fault)}
     if what in steps.PLACES:
         return {"suggested": None, "reasons": [task.reasons[0], *steps.of_place(what)]}
     if task.portion is not None and task.portion["form"] in NOT_DEAD:
@@ -37,10 +39,10 @@ def _water(task: Task, *, in_tube: bool) -> ForStandIn:
     looked = check_of("water")
     if in_tube:
         return {"suggested": looked, "reasons": steps.of_tube()}
-    log = task.suggested
-    if log is None or log["kind"] != "water" or log["set"].get("action") == "read":
+    water = proposed(task.suggested, Water)
+    if water is None or water.action == "read":
         return {"suggested": looked, "reasons": steps.of_nest(None, fills=False)}
-    return {"reasons": steps.of_nest(log["set"].get("amount_ml"), fills=True)}
+    return {"reasons": steps.of_nest(water.amount_ml, fills=True)}
 
 
 def _killed(portion: Portion, log: Suggested | None) -> ForStandIn:

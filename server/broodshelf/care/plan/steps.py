@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from ...model.kinds.plan import Reason
-from ...model.needs import FAULTS
+from ...model.needs import FAULTS, FaultCode
 from ...model.tasks import TASKS, Task, What, reason
 
 Steps = list[Reason]
@@ -56,10 +56,9 @@ def of_nest(ml: float | None, *, fills: bool) -> Steps:
     return [reason("nest_step_place"), drip, reason("nest_step_stop"), reason("nest_step_bad")]
 
 
-def of_fault(fault: str) -> Steps:
+def of_fault(fault: FaultCode) -> Steps:
     """Return the first steps where something is wrong: nothing but to call, what protects until then, what to say."""
-    first = FAULTS[fault].first_step  # type: ignore[index]
-    return _calling(first)
+    return _calling(FAULTS[fault].first_step)
 
 
 def of_place(what: What) -> Steps:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import random
 from collections.abc import Iterable, Sequence
 
-from ...model.facts import Event, Logged, Tally, only
+from ...model.facts import Event, Logged, Tally, only, proposed
 from ...model.kinds.log import Check, Feeding
 from ...model.kinds.plan import Reason, TastedFood
 from ...model.tasks import Task, reason
@@ -33,7 +33,8 @@ def why_no_offer(tasting: Suggestion | None, tasks: Iterable[Task]) -> Reason | 
         return None
     if tasting.food_code is None:
         return tasting.reasons[0]
-    if any(task.suggested and task.suggested["set"].get("tasting_id") for task in tasks):
+    feedings = (proposed(task.suggested, Feeding) for task in tasks)
+    if any(feeding is not None and feeding.tasting_id for feeding in feedings):
         return None
     return reason("tasting_need_paused")
 

@@ -24,6 +24,7 @@ from .forms import FieldSpec, Kind, Scope, kind_of
 from .house import Household, Pass, Person, Place, Vessel
 from .larder import Lot, Tasting
 from .log import (
+    Answers,
     AtPlace,
     Boost,
     Check,
@@ -68,7 +69,7 @@ __all__ = [
 
 @dataclass(slots=True, kw_only=True)
 class Kept:
-    """What every thing says: whether it was deleted."""
+    """What every record says: whether it was deleted."""
 
     gone: bool | None = None
 
@@ -78,7 +79,7 @@ def _register(name: str, part: type, scope: Scope = "household") -> Kind:
 
 
 def _of_colony(name: str, part: type, writers: Writers = HOUSE) -> Kind:
-    return kind_of(name, "event", OfColony, Happened, part, writers=writers, scope="colony")
+    return kind_of(name, "event", OfColony, Happened, Answers, Kept, part, writers=writers, scope="colony")
 
 
 KINDS: Final[Mapping[str, Kind]] = {
@@ -100,7 +101,7 @@ KINDS: Final[Mapping[str, Kind]] = {
         _of_colony("count", Count, KEEPER),
         _of_colony("move", Move, KEEPER),
         _of_colony("boost", Boost, KEEPER),
-        kind_of("climate", "event", AtPlace, Happened, Climate, writers=KEEPER),
+        kind_of("climate", "event", AtPlace, Happened, Answers, Kept, Climate, writers=KEEPER),
         _of_colony("note", Note),
         _of_colony("photo", Photo),
         _of_colony("later", Later),

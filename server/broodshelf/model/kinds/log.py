@@ -51,18 +51,23 @@ class AtPlace:
 
 @dataclass(slots=True, kw_only=True)
 class Happened:
-    """What every event says. ``task_key``: the task that it answers; ``suggested``: logged as the plan said.
+    """What every event says: when it happened, and what the keeper wrote beside it."""
+
+    happened_at: InstantText
+    remark: Annotated[str, Text(2000)] | None = None
+
+
+@dataclass(slots=True, kw_only=True)
+class Answers:
+    """What an event answers. ``task_key``: the task; ``suggested``: logged as the plan said.
 
     ``possible_repeat``: somebody else logged the same; it does not count until it is ``confirmed``.
     """
 
-    happened_at: InstantText
-    remark: Annotated[str, Text(2000)] | None = None
     task_key: Annotated[str, Text(120)] | None = None
     suggested: bool | None = None
     possible_repeat: Annotated[bool | None, SERVER] = None
     confirmed: Annotated[bool | None, KEEPER] = None
-    gone: bool | None = None
 
 
 @dataclass(slots=True, kw_only=True)

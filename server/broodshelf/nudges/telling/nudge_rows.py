@@ -8,6 +8,7 @@ from collections.abc import Mapping
 from sqlalchemy import Connection, func, select
 
 from ...model.kinds.plan import PlannedTask
+from ...model.tasks import fault_of
 from ...records.ids import uuid7
 from ...records.quick.many_rows import are_among, insert_rows
 from ...rounds.occurrence_states import LATE_MS, Occurrence
@@ -115,7 +116,7 @@ def _item(household_id: str, row: Occurrence, facts: Facts, *, stand_in: bool) -
         need=row.need,
         task_key=str(row.task),
         what=row.task_what,
-        fault=reasons[0]["args"].get("fault") if reasons and fault_id_of(row) is not None else None,
+        fault=fault_of(reasons[0]) if reasons and fault_id_of(row) is not None else None,
         portion=None if seen is None else seen["portion"],
         suggested=None if seen is None else seen["suggested"],
     )
