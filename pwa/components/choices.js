@@ -3,7 +3,8 @@ import { html } from './html.js';
 
 /**
  * One of several: big chips that a thumb can hit.
- * @param {{label: string, options: Array<[string, string]>, value: string, onPick: (value: string) => void,
+ * @template {string} Code
+ * @param {{label: string, options: Array<[Code, string]>, value: Code | '' | null, onPick: (value: Code) => void,
  *   hideLabel?: boolean}} props
  */
 export const Choice = ({ label, options, value, onPick, hideLabel = false }) => html`
@@ -28,11 +29,11 @@ export const Choice = ({ label, options, value, onPick, hideLabel = false }) => 
 
 /**
  * Several of several.
- * @param {{label: string, options: Array<[string, string]>, values: string[],
- *   onChange: (values: string[]) => void}} props
+ * @template {string} Code
+ * @param {{label: string, options: Array<[Code, string]>, values: Code[], onChange: (values: Code[]) => void}} props
  */
 export function ManyChoice({ label, options, values, onChange }) {
-  const toggle = (/** @type {string} */ code) =>
+  const toggle = (/** @type {Code} */ code) =>
     onChange(values.includes(code) ? values.filter((each) => each !== code) : [...values, code]);
   return html`
     <div role="group" aria-label=${label} class="choice">

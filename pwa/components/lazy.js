@@ -20,12 +20,13 @@ const NeedsServer = ({ onAgain }) => html`
 
 /**
  * A component that stands in for one of another module until that is here.
- * @template Module
+ * @template {{[key in Name]: (props: never) => unknown}} Module
+ * @template {string} Name
  * @param {() => Promise<Module>} load
- * @param {keyof Module} name what the module calls it
+ * @param {Name} name what the module calls it
  * @param {'charts' | 'counting' | 'online'} [words] the messages that it says besides those of all screens;
  *   `online`: it needs a connection, and no phone keeps it
- * @returns {(props: object) => import('preact').VNode}
+ * @returns {Module[Name]}
  */
 export function lazy(load, name, words) {
   const online = words === 'online';
@@ -38,7 +39,7 @@ export function lazy(load, name, words) {
   }
   /** @param {object} props */
   function Lazy(props) {
-    const [here, setHere] = useState(() => loaded);
+    const [here, setHere] = useState(/** @type {() => (props: object) => unknown} */ (() => loaded));
     const show = () =>
       fetchIt().then(
         () => setHere(() => loaded),
@@ -55,5 +56,5 @@ export function lazy(load, name, words) {
           <${Skeleton} words=${say('frame-loading')} />
         `;
   }
-  return Lazy;
+  return /** @type {Module[Name]} */ (/** @type {unknown} */ (Lazy)); // whoever uses it gives what that one takes
 }

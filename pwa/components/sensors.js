@@ -193,6 +193,7 @@ function NewSensor({ placeId, ways, onMade }) {
       onMade((await post('/api/sensors', wish)).token ?? '');
     });
   }
+  /** @type {Array<[string, string]>} */
   const units = [
     ['C', '°C'],
     ['F', '°F'],
@@ -210,7 +211,9 @@ function NewSensor({ placeId, ways, onMade }) {
             label=${say('sensor-way')}
             options=${[
               ['', say('sensor-here')],
-              ...ways.brokers.map((each) => [each, say('sensor-through', { broker: each })]),
+              ...ways.brokers.map(
+                /** @returns {[string, string]} */ (each) => [each, say('sensor-through', { broker: each })],
+              ),
             ]}
             value=${broker}
             onPick=${setBroker}

@@ -39,7 +39,7 @@ export function Brood({ colony }) {
     ${
       stalled &&
       html`
-        <${Stalled} days=${stalled.args.days} fed=${!notices.some(({ code }) => code === 'claustral')} />
+        <${Stalled} days=${Number(stalled.args.days)} fed=${!notices.some(({ code }) => code === 'claustral')} />
       `
     }
     <section class="card" aria-label=${title}>

@@ -26,7 +26,7 @@ const KINDS = /** @type {const} */ (['feeding', 'water', 'check', 'count', 'note
 
 /** @param {{id: string}} props */
 export function ColonyScreen({ id }) {
-  const [sheet, setSheet] = useState('');
+  const [sheet, setSheet] = useState(/** @type {'' | 'edit' | 'past' | import('./log.js').Logged} */ (''));
   const [charts, setCharts] = useState(false);
   const [tasting, setTasting] = useState(Boolean(runningTasting(id)));
   const parts = useParts(3);

@@ -176,7 +176,7 @@ export function CountPicture({ row, all, looker = null }) {
         chosen=${chosen}
         threshold=${threshold}
         body_px=${body_px}
-        zoom=${ZOOMS[zoom]}
+        zoom=${ZOOMS[zoom] ?? 1}
         frame=${frame}
         onFrame=${mode === 'frame' ? setFrame : null}
         ruler=${ruler.ends}

@@ -13,7 +13,7 @@ import { dayOf } from '../care/instants.js';
 import { keep, tell } from '../signals/actions.js';
 import { post } from '../signals/people.js';
 import { now, today } from '../signals/clock.js';
-import { catalogue, events, rows, rowsOf } from '../signals/rows.js';
+import { catalogue, events, rowsOf } from '../signals/rows.js';
 import { syncNow } from '../signals/sync.js';
 import { coloniesInOrder } from '../components/colonies.js';
 import { StandInView } from './standin.js';
@@ -196,7 +196,7 @@ function Pass({ row }) {
 }
 
 /** @param {string[]} ids */
-const rowsWith = (ids) => ids.map((id) => rows.value.get(id)).filter((row) => row !== undefined);
+const rowsWith = (ids) => rowsOf('colony').filter(({ id }) => ids.includes(id));
 
 const USUAL_DAYS = 7;
 /** How the stand-in is told; what is left open is as their phone. */

@@ -167,7 +167,10 @@ export function FeedingForm({ colonyId, need, item, save }) {
           label=${say('log-lot')}
           value=${lotId}
           onPick=${setLotId}
-          options=${[...lots.map((each) => [each.id, lotName(each, sayOf('food', food))]), ['', say('log-no-lot')]]}
+          options=${[
+            ...lots.map(/** @returns {[string, string]} */ (each) => [each.id, lotName(each, sayOf('food', food))]),
+            ['', say('log-no-lot')],
+          ]}
         />
       `
     }

@@ -36,7 +36,9 @@ const kindOfNeed = (need) => (need === 'rest' ? 'note' : need && catalogue.value
 /** @typedef {import('./log-feeding.js').Save} Save */
 /** @typedef {import('./log-feeding.js').FormProps} FormProps */
 
-/** @param {{colonyId: string, kind?: string, need?: Need, item?: Item, onClose: () => void}} props */
+/** @typedef {Exclude<import('../kinds.d.ts').EventKind, 'climate' | 'photo' | 'later'>} Logged by hand, in a form */
+
+/** @param {{colonyId: string, kind?: Logged, need?: Need, item?: Item, onClose: () => void}} props */
 export function LogSheet({ colonyId, kind, need, item, onClose }) {
   const chosen = kind ?? (asksForCount(item) ? 'count' : kindOfNeed(need)) ?? 'feeding';
   const { attempt, said } = useAttempt();
@@ -104,7 +106,7 @@ function CheckForm({ colonyId, need, save }) {
               label=${say('log-colour-seen')}
               values=${seen ?? []}
               onChange=${setSeen}
-              options=${choicesOf('event-colour-seen', ['gasters', 'brood'])}
+              options=${choicesOf('event-colour-seen', /** @type {const} */ (['gasters', 'brood']))}
             />
             <p class="soft">${say('log-colour-when')}</p>
             <button
@@ -374,13 +376,16 @@ function BoostForm({ colonyId, save }) {
       label=${say('log-donor')}
       value=${donor}
       onPick=${setDonor}
-      options=${[...donors.map((row) => [row.id, row.set.name]), ['', say('log-from-elsewhere')]]}
+      options=${[
+        ...donors.map(/** @returns {[string, string]} */ (row) => [row.id, row.set.name]),
+        ['', say('log-from-elsewhere')],
+      ]}
     />
     <${Choice}
       label=${say('log-which-brood')}
       value=${brood}
       onPick=${setBrood}
-      options=${['pupae', 'larvae', 'eggs'].map((name) => [name, sayOf('log', name)])}
+      options=${choicesOf('log', /** @type {const} */ (['pupae', 'larvae', 'eggs']))}
     />
     <label>
       ${say('log-how-many')}${' '}

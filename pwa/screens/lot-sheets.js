@@ -91,7 +91,8 @@ export function LeftSheet({ lot, title, onClose }) {
 
 /**
  * A tint to see who drank, with its cautions as soon as one is chosen.
- * @param {{value: string, onPick: (tint: string) => void}} props
+ * @typedef {import('../kinds.d.ts').Tint | ''} Tint none where it is empty
+ * @param {{value: Tint, onPick: (tint: Tint) => void}} props
  */
 const TintChoice = ({ value, onPick }) => html`
   <${Choice}
@@ -116,8 +117,8 @@ export function LotSheet({ onClose }) {
   const unit = countedIn(foods[food]?.unit ?? 'piece');
   const [origin, setOrigin] = useState(/** @type {import('../kinds.d.ts').Origin} */ ('bought_or_bred'));
   const [size, setSize] = useState(/** @type {import('../kinds.d.ts').SizeClass | ''} */ (''));
-  const [tint, setTint] = useState(/** @type {import('../kinds.d.ts').Tint | ''} */ (''));
-  const sizes = Object.keys(foods[food]?.size ?? {});
+  const [tint, setTint] = useState(/** @type {Tint} */ (''));
+  const sizes = /** @type {Array<import('../kinds.d.ts').SizeClass>} */ (Object.keys(foods[food]?.size ?? {}));
   const sized = sizes.length > 1;
   const sweet = foods[food]?.need === 'sugar';
   const { attempt, busy, said, refuse } = useAttempt();
@@ -172,7 +173,10 @@ export function LotSheet({ onClose }) {
               label=${say('larder-size')}
               value=${size}
               onPick=${setSize}
-              options=${[...sizes.map((code) => [code, capital(sayOf('size', code))]), ['', say('larder-size-open')]]}
+              options=${[
+                ...sizes.map(/** @returns {[typeof code, string]} */ (code) => [code, capital(sayOf('size', code))]),
+                ['', say('larder-size-open')],
+              ]}
             />
           `
         }
@@ -230,7 +234,7 @@ export function MixSheet({ onClose }) {
   const oz = ounces();
   const [water, setWater] = useState(oz ? 1 : 30);
   const water_ml = storedVolume(water) ?? 0;
-  const [tint, setTint] = useState(/** @type {import('../kinds.d.ts').Tint | ''} */ (''));
+  const [tint, setTint] = useState(/** @type {Tint} */ (''));
   const { attempt, busy, said } = useAttempt();
   const { sugar_g, total_ml } = mixSugarWater(percent, water_ml);
   const batch = () =>

@@ -16,7 +16,7 @@ const MOST_EVENTS = 200;
 /** @param {{id: string}} props */
 export function PaperScreen({ id }) {
   const row = rows.value.get(id);
-  if (!row || !['pass', 'colony'].includes(row.kind)) {
+  if (row?.kind !== 'pass' && row?.kind !== 'colony') {
     return html`
       <h1>${say('paper-gone')}</h1>
     `;

@@ -22,11 +22,12 @@ const LaterSheet = lazy(() => import('./round-sheets.js'), 'LaterSheet');
 const ManySheet = lazy(() => import('./round-sheets.js'), 'ManySheet');
 
 /** @typedef {import('../care/round.js').Item} Item */
+/** @typedef {{what: 'log' | 'later', item: Item} | {what: 'many'}} Opened */
 
 const PART_OF_A_ROUND = ['feeding', 'check', 'water'];
 export function RoundScreen() {
   const { items, done } = round.value;
-  const [sheet, setSheet] = useState(/** @type {{what: string, item?: Item} | null} */ (null));
+  const [sheet, setSheet] = useState(/** @type {Opened | null} */ (null));
   const { made: made_so_far, end } = useSlices([...items.map((item) => item.key), ...done.map((row) => row.id)]);
   // the same at each drawing, so a task is drawn again only when it is another
   const onOther = useCallback((/** @type {Item} */ item) => setSheet({ what: 'log', item }), []);
@@ -115,7 +116,6 @@ export function RoundScreen() {
     ${end}
     ${
       sheet?.what === 'log' &&
-      sheet.item &&
       html`
         <${LogSheet} colonyId=${sheet.item.colony_id} need=${sheet.item.need} item=${sheet.item} onClose=${close} />
       `

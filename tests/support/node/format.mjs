@@ -7,10 +7,8 @@
 //   parsed by htm before and after; a file whose tree would change is refused. Write such a space as ${' '}.
 import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { parse } from 'acorn';
-import { full } from 'acorn-walk';
-import htm from 'htm';
 import prettier from 'prettier';
+import { templatesOf, treeOf } from './templates.mjs';
 
 const WIDEST = 120;
 const SCRIPT = { parser: 'babel', printWidth: WIDEST, singleQuote: true, htmlWhitespaceSensitivity: 'ignore' };
@@ -77,18 +75,10 @@ function firstChangedTree(before, after) {
 
 /** Every html template of a module as htm sees it; an expression counts by its place. @param {string} source */
 function trees(source) {
-  /** @type {Array<{line: number, start: number, tree: string}>} */
-  const found = [];
-  full(parse(source, { ecmaVersion: 'latest', sourceType: 'module', locations: true }), (/** @type {any} */ node) => {
-    if (node.type !== 'TaggedTemplateExpression' || node.tag.name !== 'html') return;
-    const strings = node.quasi.quasis.map((/** @type {any} */ part) => part.value.cooked);
-    const values = node.quasi.expressions.map((/** @type {any} */ each) =>
-      each.type === 'Literal' ? each.value : '#',
-    );
-    const tree = htm.call(element, Object.assign(strings, { raw: strings }), ...values);
-    found.push({ line: node.loc.start.line, start: node.start, tree: JSON.stringify(tree) });
+  return templatesOf(source).map((template) => {
+    const values = template.literals.map((literal) => literal ?? '#');
+    return { line: template.line, tree: JSON.stringify(treeOf(template, values, element)) };
   });
-  return found.sort((a, b) => a.start - b.start);
 }
 
 /** @param {unknown} type @param {unknown} props @param {...unknown} children neighbouring texts are one */
