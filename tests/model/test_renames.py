@@ -52,6 +52,12 @@ RENAMED = {
         "over_at",
         ("care/colony/history.py", "care/round.js"),
     ),
+    "what an event answers": (
+        "kinds/log.py",
+        "possible_repeat",
+        "perhaps_repeated",
+        ("model/facts.py", "care/lists.js"),
+    ),
     "what fills a gauge": (
         "kinds/log.py",
         "fresh_reservoir",

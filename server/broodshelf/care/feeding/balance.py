@@ -13,6 +13,7 @@ from ...model.facts import Event, Logged, tells
 from ...model.gauges import DAY_MS
 from ...model.kinds.log import Check, Feeding
 from ...model.kinds.plan import Reason
+from ...model.tasks import reason
 
 WATCHED_DAYS: Final = 21
 LONGEST_GAP_DAYS: Final = 7
@@ -54,5 +55,9 @@ def balance_warning(events: Sequence[Event], now_ms: int, content: Content) -> R
             sugar_mg += share * known[1]
     if last_ms - start_ms > LONGEST_GAP_DAYS * DAY_MS or protein_mg <= MOST_PROTEIN_PER_SUGAR * sugar_mg:
         return None
-    args = {"weeks": WATCHED_DAYS // 7, "protein_mg": round(protein_mg), "sugar_mg": round(sugar_mg)}
-    return {"code": "protein_outweighs_sugar", "args": args}
+    return reason(
+        "protein_outweighs_sugar",
+        weeks=WATCHED_DAYS // 7,
+        protein_mg=round(protein_mg),
+        sugar_mg=round(sugar_mg),
+    )

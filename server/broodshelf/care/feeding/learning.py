@@ -22,6 +22,7 @@ from ...model.gauges import HOUR_MS, READINGS
 from ...model.kinds.log import Check, Count, Feeding
 from ...model.kinds.plan import Reason
 from ...model.quantities import Estimate, within
+from ...model.tasks import reason
 from .belief import Seen, believed, faded, quantile
 
 REMEMBERED_CHECKS: Final = 12
@@ -120,11 +121,11 @@ def learnt(
     reasons: list[Reason] = []
     if bound is not None:
         code = "appetite_learnt" if bound == "about" else f"appetite_{bound}"
-        reasons.append({"code": code, "args": {"checks": len(seen), "times": round(multiplier, 2)}})
+        reasons.append(reason(code, checks=len(seen), times=round(multiplier, 2)))
     elif hidden:
-        reasons.append({"code": "appetite_hidden", "args": {"checks": hidden}})
+        reasons.append(reason("appetite_hidden", checks=hidden))
     if refusals.excused:
-        reasons.append({"code": refusals.excused, "args": {}})
+        reasons.append(reason(refusals.excused))
     return Learnt(
         Estimate(min(low, multiplier), multiplier, max(high, multiplier)),
         len(seen),

@@ -14,6 +14,7 @@ from typing import Any, Final
 
 from ...model.kinds.plan import Reason
 from ...model.quantities import Estimate, within
+from ...model.tasks import reason
 from ..colony.census import Brood
 from .appetite import ACTIVITY, sugar_mg_per_worker_day
 
@@ -221,7 +222,7 @@ def _in_band(
 
 
 def _reason(code: str, **args: Any) -> Reason:
-    return {"code": code, "args": {name: _shown(value) for name, value in args.items()}}
+    return reason(code, **{name: _shown(value) for name, value in args.items()})
 
 
 def _shown(value: float) -> float:

@@ -14,6 +14,7 @@ from ...model.facts import Event, Lot, tells
 from ...model.gauges import DAY_MS
 from ...model.kinds.log import Check, Feeding
 from ...model.kinds.plan import Reason
+from ...model.tasks import reason
 
 LOOK_DAYS: Final = 4
 """The last look is after 72 hours; a day more to make it up."""
@@ -36,21 +37,17 @@ def tint_notices(lots: Iterable[Lot], events: Sequence[Event], now_ms: int) -> t
             seen.update(event.said.colour_seen)
             looked = True
         if tells(event, Feeding) and event.said.lot_id in tints:
-            told = (_reason(_seen_code(seen)),) if looked else ()
-            return (_reason("tint_offered"), *told)
+            told = (reason(_seen_code(seen)),) if looked else ()
+            return (reason("tint_offered"), *told)
     return ()
 
 
 def tint_cautions(notices: Sequence[Mapping[str, object]]) -> tuple[Reason, ...]:
     """Return the caution that goes with a tinted lot on offer."""
-    return (_reason("tint"),) if notices else ()
+    return (reason("tint"),) if notices else ()
 
 
 def _seen_code(seen: set[str]) -> str:
     if "brood" in seen:
         return "tint_in_brood"
     return "tint_in_gasters" if seen else "tint_nowhere"
-
-
-def _reason(code: str) -> Reason:
-    return {"code": code, "args": {}}

@@ -124,4 +124,4 @@ def _new_food_from(trial: Trial, first_day: Mapping[str, str]) -> str | None:
 
 
 def _nothing(code: str, **args: Any) -> Suggestion:
-    return Suggestion(None, ({"code": code, "args": args},))
+    return Suggestion(None, (reason(code, **args),))

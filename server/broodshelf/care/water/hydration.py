@@ -7,6 +7,7 @@ from typing import Final
 
 from ...model.kinds.plan import Reason
 from ...model.quantities import Estimate, within
+from ...model.tasks import reason
 from .evaporation import drying
 
 ROOM_DAYS: Final = Estimate(3.0, 5.5, 10.0)
@@ -41,7 +42,7 @@ def hydration_ml(reservoir_ml: float, level_share: float) -> float:
 
 def hydration_reasons(workers: float) -> list[Reason]:
     """Return what to say with every watering: a damp and a dry end, and a drinker for many workers."""
-    reasons: list[Reason] = [{"code": "water_damp_end", "args": {}}]
+    reasons = [reason("water_damp_end")]
     if within("workers", workers, "workers", 0, 1e7) >= DRINKER_WORKERS:
-        reasons.append({"code": "water_drinker", "args": {}})
+        reasons.append(reason("water_drinker"))
     return reasons

@@ -25,6 +25,7 @@ from ...model.gauges import EMPTY_BELOW_MM, READINGS
 from ...model.kinds.log import Move, Water
 from ...model.kinds.plan import Reason
 from ...model.kinds.words import WaterAction
+from ...model.tasks import reason
 from .vessel_sizes import WaterSizes
 
 MOST_ENTRIES: Final = 16
@@ -111,10 +112,10 @@ def coarse(share: float, at_ms: int, event_id: str) -> Reading:
 
 def _measured(mm: float, event: Event, sizes: WaterSizes, left_out: dict[str, Reason]) -> Reading | None:
     if not math.isfinite(mm) or mm < 0 or (sizes.tube_mm is not None and mm > sizes.tube_mm):
-        left_out["impossible"] = {"code": "water_left_out", "args": {"at_ms": event.happened_ms}}
+        left_out["impossible"] = reason("water_left_out", at_ms=event.happened_ms)
         return None
     if sizes.reservoir_mm is None:
-        left_out["length"] = {"code": "water_length_unknown", "args": {}}
+        left_out["length"] = reason("water_length_unknown")
         return None
     if mm < EMPTY_BELOW_MM:
         return Reading(event.happened_ms, 0.0, -math.inf, EMPTY_BELOW_MM / sizes.reservoir_mm, "", event.id)

@@ -12,6 +12,7 @@ from ...model.gauges import DAY_MS, Gauge, level_at
 from ...model.kinds.log import Check
 from ...model.kinds.plan import Reason
 from ...model.quantities import Estimate
+from ...model.tasks import reason
 from .drying_days import BY_SETTINGS, DryingDays
 from .leak import LOOK_TODAY, explain, lost_per_day
 from .loss_rate import (
@@ -139,26 +140,24 @@ def _said(
     last = round(1 / per_day.best)
     said: list[Reason] = []
     if latest is None:
-        said.append({"code": "water_unread", "args": {"last": last}})
+        said.append(reason("water_unread", last=last))
     else:
-        args = {"reading": f"{round(level * 100)} %", "at_ms": latest.at_ms, "last": last}
-        said.append({"code": "water_read", "args": args})
+        reading = f"{round(level * 100)} %"
+        said.append(reason("water_read", reading=reading, at_ms=latest.at_ms, last=last))
     if learnt:
         low, high = round(1 / per_day.high), round(1 / per_day.low)
-        said.append({"code": "water_learnt", "args": {"low": low, "high": high}})
+        said.append(reason("water_learnt", low=low, high=high))
     else:
-        said.append({"code": "water_physics" if sizes.tube else "water_nest", "args": {}})
+        said.append(reason("water_physics" if sizes.tube else "water_nest"))
     if sizes.guessed and sizes.reservoir_mm is not None:
-        said.append({"code": "water_length_guessed", "args": {"mm": round(sizes.reservoir_mm)}})
+        said.append(reason("water_length_guessed", mm=round(sizes.reservoir_mm)))
     return said
 
 
 def _suspicion(leak: float, days_left: Estimate) -> list[Reason]:
     if leak < LOOK_TODAY:
         return []
-    return [
-        {"code": "leak_suspected", "args": {"chance": round(100 * leak), "days": round(days_left.best, 1)}}
-    ]
+    return [reason("leak_suspected", chance=round(100 * leak), days=round(days_left.best, 1))]
 
 
 def gauge_of(known: Reservoir) -> Gauge:

@@ -15,6 +15,7 @@ from ....model.gauges import DAY_MS
 from ....model.kinds.log import Boost, Count
 from ....model.kinds.plan import Reason
 from ....model.quantities import Estimate, within
+from ....model.tasks import reason
 
 MOST_WORKERS: Final = 1_000_000.0
 PART_SEEN: Final = 1.5
@@ -100,13 +101,13 @@ class Census:
         made: list[Reason] = []
         age = self.age_days(now_ms)
         if self.basis == "unknown":
-            made.append({"code": "census_unknown", "args": {}})
+            made.append(reason("census_unknown"))
         elif age is None and self.workers.high > 0:  # that a founding queen has no workers yet is no guess
-            made.append({"code": "census_guessed", "args": {"workers": round(self.workers.best)}})
+            made.append(reason("census_guessed", workers=round(self.workers.best)))
         elif age is not None and age > OLD_CENSUS_DAYS:
-            made.append({"code": "census_old", "args": {"days": round(age)}})
+            made.append(reason("census_old", days=round(age)))
         if self.fell_to_zero:
-            made.append({"code": "workers_fell_to_zero", "args": {}})
+            made.append(reason("workers_fell_to_zero"))
         return tuple(made)
 
 
