@@ -5,7 +5,9 @@ from __future__ import annotations
 import pytest
 from tests.support.said import say
 
+from broodshelf import languages
 from broodshelf.care.plan.make import make_plan
+from broodshelf.languages.entries import SOURCE
 from broodshelf.model.facts import ColonyState, Event, Lot, Vessel
 from broodshelf.model.gauges import DAY_MS
 
@@ -39,7 +41,7 @@ def test_after_a_tinted_drop_the_plan_says_when_to_look_and_what_is_not_known():
 
     assert told(made) == ["tint_offered"]
     assert "tint" in [c["code"] for c in made.cautions]
-    assert "No published strength" in say("caution", "tint")
+    assert "No published strength" in languages.say(SOURCE, "caution-tint.more")
     assert "common practice" in say("notice", "tint_offered")
 
 
