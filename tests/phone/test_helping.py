@@ -118,7 +118,10 @@ def test_a_keepers_hint_and_picture_stand_above_steps_that_are_drawn_and_what_fa
     keeper.get_by_text(text("stand-in-hint"), exact=True).first.click()
     keeper.get_by_role("textbox", name=text("stand-in-hint")).fill(HINT)
     keeper.get_by_label(text("stand-in-hint-picture")).set_input_files(picture)
-    keeper.get_by_role("button", name=text("colony-form-save")).click()
+    with keeper.expect_response(  # the picture goes after the log
+        lambda answer: "/api/photos/" in answer.url and answer.request.method == "PUT" and answer.ok
+    ):
+        keeper.get_by_role("button", name=text("colony-form-save")).click()
     expect(keeper.get_by_text(text("saving-synced"))).to_be_visible()
     link = link_of_a_pass(keeper, server)
 
