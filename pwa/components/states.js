@@ -1,6 +1,6 @@
 // How things stand: nothing to show, not there yet, saved or sent, just done.
 import { toast } from '../signals/actions.js';
-import { html } from './html.js';
+import { html, Icon } from './html.js';
 import { TubeDrawing } from './tube.js';
 import { say, sayOf } from '../words/say.js';
 
@@ -33,12 +33,31 @@ export const Empty = ({ title, children, bare = false }) => html`
   </div>
 `;
 
-/** Before the whole shelf is on this phone for the first time. @param {{entries: number}} props how many have come */
-export const Joining = ({ entries }) => html`
-  <div class="empty" role="status" aria-busy="true">
-    <p class="lead">${say('round-joining')}</p>
-    <p class="soft">${say('round-joined', { count: entries })}</p>
-  </div>
+/**
+ * A screen without colonies: before the whole shelf is on this phone for the first time, or with an empty one.
+ * @param {{title: string, joining: number | null, children?: import('preact').ComponentChildren}} props
+ *   `joining`: how many entries have come, null after all have; `children`: below an empty shelf
+ */
+export const NoColonies = ({ title, joining, children }) => html`
+  <h1>${title}</h1>
+  ${
+    joining !== null
+      ? html`
+          <div class="empty" role="status" aria-busy="true">
+            <p class="lead">${say('round-joining')}</p>
+            <p class="soft">${say('round-joined', { count: joining })}</p>
+          </div>
+        `
+      : html`
+          <${Empty} bare title=${say('round-empty-shelf')}>
+            <a class="button main" href="#/colony/new">
+              <${Icon} name="add" />
+              ${say('round-add')}
+            </a>
+          </${Empty}>
+          ${children}
+        `
+  }
 `;
 
 /** What is seen for the moment until a screen is there. @param {{words: string}} props */

@@ -3,7 +3,7 @@
 import { useCallback, useMemo, useState } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { eventInWords } from '../components/event-in-words.js';
-import { Empty, Joining, SaveState } from '../components/states.js';
+import { Empty, NoColonies, SaveState } from '../components/states.js';
 import { LyingTube } from '../components/tube.js';
 import { logAsSuggested, voidLog } from '../signals/actions.js';
 import { nowMs } from '../signals/clock.js';
@@ -32,21 +32,9 @@ export function RoundScreen() {
   // the same at each drawing, so a task is drawn again only when it is another
   const onOther = useCallback((/** @type {Item} */ item) => setSheet({ what: 'log', item }), []);
   const onLater = useCallback((/** @type {Item} */ item) => setSheet({ what: 'later', item }), []);
-  if (joining.value !== null) {
+  if (joining.value !== null || !rowsOf('colony').length) {
     return html`
-      <h1>${say('round-title')}</h1>
-      <${Joining} entries=${joining.value} />
-    `;
-  }
-  if (!rowsOf('colony').length) {
-    return html`
-      <h1>${say('round-title')}</h1>
-      <${Empty} bare title=${say('round-empty-shelf')}>
-        <a class="button main" href="#/colony/new">
-          <${Icon} name="add" />
-          ${say('round-add')}
-        </a>
-      </${Empty}>
+      <${NoColonies} title=${say('round-title')} joining=${joining.value} />
     `;
   }
   const due = items.filter((item) => item.group === 'now');

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { coloniesInOrder, speciesOf } from '../components/colonies.js';
 import { typed } from '../components/forms.js';
 import { html, Icon } from '../components/html.js';
-import { Empty, Joining } from '../components/states.js';
+import { NoColonies } from '../components/states.js';
 import { dueInWords, Tube } from '../components/tube.js';
 import { dueAtMs } from '../care/gauges.js';
 import { gaugesOf, planOf } from '../signals/rows.js';
@@ -18,22 +18,11 @@ export function ShelfScreen() {
   const shown = colonies.filter(({ set }) =>
     `${set.number ?? ''} ${set.name} ${speciesOf(set)}`.toLowerCase().includes(wanted.trim().toLowerCase()),
   );
-  if (joining.value !== null) {
+  if (joining.value !== null || !colonies.length) {
     return html`
-      <h1>${say('shelf-title')}</h1>
-      <${Joining} entries=${joining.value} />
-    `;
-  }
-  if (!colonies.length) {
-    return html`
-      <h1>${say('shelf-title')}</h1>
-      <${Empty} bare title=${say('round-empty-shelf')}>
-        <a class="button main" href="#/colony/new">
-          <${Icon} name="add" />
-          ${say('round-add')}
-        </a>
-      </${Empty}>
-      <${Went} />
+      <${NoColonies} title=${say('shelf-title')} joining=${joining.value}>
+        <${Went} />
+      </${NoColonies}>
     `;
   }
   return html`

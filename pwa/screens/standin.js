@@ -11,7 +11,7 @@ import { LogSheet } from './log.js';
 import { Nudges } from './nudges.js';
 import { HelperTask } from '../components/helping.js';
 import { ReadAloud } from '../components/read-aloud.js';
-import { Joining } from '../components/states.js';
+import { NoColonies } from '../components/states.js';
 import { taskTitle } from '../components/task.js';
 import { useLanguageOfPass } from '../components/preferences.js';
 import { CouldNot } from './could-not.js';
@@ -28,8 +28,7 @@ export function StandInScreen() {
   useLanguageOfPass(given);
   if (joining !== null) {
     return html`
-      <h1>${say('round-title')}</h1>
-      <${Joining} entries=${joining} />
+      <${NoColonies} title=${say('round-title')} joining=${joining} />
     `;
   }
   return html`
