@@ -23,7 +23,9 @@ def check(name: str) -> int:
     zone = zoneinfo.ZoneInfo(name)
     oracle = Stretches(zone, FIRST.year, LAST.year, step_days=1)
     made = CareClock(zone, HOURS).care_hours_from(
-        oracle.first_instant_s(wall_s(FIRST, HOURS[0])) * 1000, FIRST - dt.timedelta(1)
+        oracle.first_instant_s(wall_s(FIRST, HOURS[0])) * 1000,
+        FIRST - dt.timedelta(1),
+        days=(LAST - FIRST).days + 2,
     )
     count, day, before_ms = 0, FIRST, 0
     while day <= LAST:
