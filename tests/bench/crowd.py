@@ -46,7 +46,10 @@ def fill(total: int, due: int, endpoint: str = "http://127.0.0.1:9") -> None:
     for _ in range(due):
         house, person, device, colony = (uuid7(NOON_MS) for _ in range(4))
         rows["house"].append({"id": house, "rev": 9, "epoch": house, "purged_rev": 0, "created_ms": NOON_MS})
-        task = {"key": "protein:start", "need": "protein", "due_at_ms": NOON_MS, "reasons": []}
+        task = {
+            "key": "protein:start", "need": "protein", "due_at_ms": NOON_MS, "reasons": [],
+            "portion": None, "suggested": None,
+        }  # fmt: skip
         for record_id, kind, values in (
             (house, "household", {"name": "Shelf", "zone": "Europe/Vienna", "care_hours": ["18:30"]}),
             (person, "person", {"name": "Mira", "role": "keeper"}),
