@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 import pytest
+from tests.bench.measurements import PAGE, sections_of
 from tests.bench.what_is_measured import MEASUREMENTS
 from tests.support.examples import ROOT
 
@@ -32,3 +33,9 @@ def test_the_names_after_a_link_are_found():
 @pytest.mark.parametrize("page", pages_that_name_sections())
 def test_a_section_that_a_page_names_is_one_that_a_command_writes(page: str):
     assert named_in((ROOT / page).read_text()) <= {one.name for one in MEASUREMENTS}
+
+
+@pytest.mark.parametrize("page", pages_that_name_sections())
+def test_a_section_that_a_page_names_is_there(page: str):
+    """What is missing was never run, or failed: ``python -m tests.bench.measurements NAME`` writes it."""
+    assert sorted(named_in((ROOT / page).read_text()) - sections_of(PAGE.read_text()).keys()) == []
