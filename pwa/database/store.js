@@ -222,7 +222,9 @@ export class Store {
       const mended = entries.find((each) => each.op_id === opId);
       if (!mended) return;
       const again = new Set([mended]);
-      for (const { op } of again) for (const each of entries) if (lacks(each, op.id)) again.add(each);
+      for (const { op } of again) {
+        for (const orphan of entries.filter((each) => lacks(each, op.id))) again.add(orphan);
+      }
       const sent = [...again].flatMap((old) => {
         const op = { ...old.op, op_id: uuid7(nowMs), set: old === mended ? set : old.op.set };
         const entry = { op_id: op.op_id, op, state: 'waiting', answer: null, n: old.n };

@@ -28,9 +28,8 @@ export async function takeVerdicts(tx, answer) {
       continue;
     }
     // what is sent again after a restore is of the time for which the server took it, never ahead of its clock
-    const ahead = madeMs(entry.op) > answer.server_time ? answer.server_time : undefined;
-    const taken_ms = verdict.made_ms ?? ahead;
-    const op = taken_ms === undefined ? entry.op : { ...entry.op, made_at: taken_ms, skew_ms: 0 };
+    const taken_ms = verdict.made_ms ?? Math.min(madeMs(entry.op), answer.server_time);
+    const op = taken_ms === madeMs(entry.op) ? entry.op : { ...entry.op, made_at: taken_ms, skew_ms: 0 };
     taken.push(op);
     if (!op.adopt) last_made_ms = Math.max(last_made_ms, verdict.made_ms ?? 0);
     if (verdict.conflicts?.length) {

@@ -4,6 +4,8 @@ Accuracy is of rendered tubes (``tests/support/rendered_tubes.py``); the seeds a
 chosen on. A correction takes a false dot away or sets one on an ant that was missed, in random order; whoever sees that
 nothing is wrong any more stops. Real photographs could not be had.
 
+Longer than 300 lines because both questions are asked of the same rendered tubes.
+
 Speed is of a picture of 12 megapixels in Chromium, with the noise of a camera. What can be slowed down there is the
 page alone: of a worker DevTools says "only supported for pages", and what decodes pictures is slowed down by nothing.
 So it is told how many processor seconds all of the renderer took, one after another, which other programs on the

@@ -80,6 +80,10 @@ class MustHold(Meetings, ABC):
             entry["op"]["id"] for entry in entries if entry["op"]["adopt"] and entry["state"] == "rejected"
         }
 
+    def unheard(self) -> list[dict[str, Any]]:
+        """Return what waits on revoked phones: it may have arrived without their hearing of it."""
+        return [entry["op"] for who in self.revoked for entry in self.phones[who].outbox.values()]
+
     def check_nothing_stale(self, rows: Any) -> None:
         """No value stands that an acknowledged change had taken the place of, knowing it, whatever came back."""
         changes: dict[tuple[str, str], list[Acknowledged]] = defaultdict(list)
@@ -87,11 +91,10 @@ class MustHold(Meetings, ABC):
             if not told.op["adopt"]:
                 for name in told.op["set"].keys() & {"name", "text", "gone"}:
                     changes[told.op["id"], name].append(told)
-        unheard = {  # of a revoked phone: what it sent may have arrived without its hearing of it
-            (entry["op"]["id"], name, value)
-            for who in self.revoked
-            for entry in self.phones[who].outbox.values()
-            for name, value in entry["op"]["set"].items()
+        unheard = {
+            (op["id"], name, value)
+            for op in self.unheard()
+            for name, value in op["set"].items()
             if name in ("name", "text", "gone")
         }
         shown = self.refused_whole()
@@ -182,9 +185,7 @@ class MustHold(Meetings, ABC):
 
         Nobody did if the deletion was made in the knowledge of every other change.
         """
-        unheard = {  # of a revoked phone: what it sent may have arrived without its hearing of it
-            entry["op"]["id"] for who in self.revoked for entry in self.phones[who].outbox.values()
-        }
+        unheard = {op["id"] for op in self.unheard()}
         for record_id in self.purged & rows.keys() - self.mended:
             raise AssertionError(f"record {record_id} was purged and is back")
         for op_id, told in self.acknowledged.items():
