@@ -3,12 +3,15 @@
 say() { printf '\n== %s\n' "$*"; }
 fail() { printf '\nStopped: %s\n' "$*" >&2; exit 1; }
 
-# The first Python of at least 3.11 on the PATH.
+# The first Python of at least 3.11 that can make environments, the distribution's own before others on the PATH: it is
+# kept up with the machine, and built with what a profile taught (one built by hand needs a seventh more time here).
 find_python() {
   local candidate
-  for candidate in "${PYTHON:-}" python3.14 python3.13 python3.12 python3.11 python3; do
+  for candidate in "${PYTHON:-}" /usr/bin/python3 python3.14 python3.13 python3.12 python3.11 python3; do
     [ -n "$candidate" ] && command -v "$candidate" >/dev/null 2>&1 || continue
-    "$candidate" -c 'import sys; sys.exit(sys.version_info < (3, 11))' 2>/dev/null && { echo "$candidate"; return; }
+    "$candidate" -c 'import ensurepip, sys; sys.exit(sys.version_info < (3, 11))' 2>/dev/null || continue
+    echo "$candidate"
+    return
   done
   fail "Python 3.11 or newer is needed. Debian/Ubuntu: apt-get install python3 python3-venv." \
     "macOS: install it from python.org or with your package manager."
