@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from broodshelf.languages import language_of, of_accepted, of_environment
-from broodshelf.languages.choosing import folder_of, region_of
 from broodshelf.languages.pseudo import PSEUDO
+from broodshelf.languages.tags import Tag, read_tag
 from broodshelf.languages.units import degrees, degrees_apart, volume
 
 
@@ -34,10 +34,16 @@ def test_a_tag_has_the_words_of_its_folder_or_english(tag, found):
 
 
 def test_the_region_stays_and_decides_on_nothing_but_units():
-    assert (folder_of("en-US"), region_of("en-US")) == ("en", "US")
-    assert (folder_of("en"), region_of("en")) == ("en", None)
-    assert (folder_of("en-u-mu-celsius"), region_of("en-u-mu-celsius")) == ("en", None)
-    assert (folder_of(f"{PSEUDO}-u-ms-metric"), region_of("de-AT-u-ms-metric")) == (PSEUDO, "AT")
+    assert read_tag("en-US") == Tag("en", "US")
+    assert read_tag("en") == Tag("en")
+    assert read_tag("en-u-mu-celsius") == Tag("en", degrees="c")
+    assert read_tag(f"{PSEUDO}-u-ms-metric") == Tag(PSEUDO, volumes="ml")
+    assert read_tag("de-AT-u-ms-ussystem-mu-fahrenhe") == Tag("de", "AT", volumes="floz", degrees="f")
+
+
+@pytest.mark.parametrize("tag", ["en", "de-AT", f"{PSEUDO}-u-ms-metric", "pl-PL-u-ms-ussystem-mu-celsius"])
+def test_a_tag_as_text_is_the_tag_again(tag):
+    assert (str(read_tag(tag)), read_tag(str(read_tag(tag)))) == (tag, read_tag(tag))
 
 
 @pytest.mark.parametrize(

@@ -16,8 +16,8 @@ from typing import Final
 from icalendar import Alarm, Calendar, Event
 
 from ..languages import in_list, language_of, say, say_code
-from ..languages.choosing import without_units
 from ..languages.saying import knows, message_id
+from ..languages.tags import read_tag
 
 LASTS: Final = dt.timedelta(minutes=15)
 REFRESH: Final = dt.timedelta(hours=1)
@@ -59,7 +59,7 @@ def render(
     """
     tag = language_of(language)
     calendar = Calendar()
-    calendar.add("prodid", f"-//Broodshelf//Rounds//{without_units(tag).upper()}")
+    calendar.add("prodid", f"-//Broodshelf//Rounds//{read_tag(tag).language.upper()}")
     calendar.add("version", "2.0")
     calendar.add("name", _plain(name))
     calendar.add("x-wr-calname", _plain(name))

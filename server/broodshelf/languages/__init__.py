@@ -5,8 +5,9 @@ its section; ``told`` carries a text that nobody has put into a language yet. Th
 (``phones_file``), so both say the same (fixtures/conformance/messages.json).
 """
 
-from .choosing import ENGLISH, best_of_accepted, language_of, languages, of_accepted, of_environment
+from .choosing import ENGLISH, best_of_accepted, language_of, of_accepted, of_environment
 from .saying import in_list, say, say_code, say_portion
+from .tags import languages
 from .told import Told, Unfit, told, told_of, why_of
 
 __all__ = [

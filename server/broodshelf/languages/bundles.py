@@ -11,10 +11,10 @@ from typing import Any, Final
 from fluent.runtime import FluentBundle, FluentResource
 from fluent.runtime.types import FluentNone
 
-from .choosing import folder_of
 from .entries import SOURCE, entries_of
 from .numbers import locale_of
 from .pseudo import PSEUDO, pseudo_entries
+from .tags import read_tag
 from .units import functions
 
 _REFERENCE: Final = re.compile(r"\{\s*(-?[a-z][\w-]*)")
@@ -28,7 +28,7 @@ class Speaker:
     """Says messages of one language; what it lacks, and everything that no folder has, in English. Thread-safe."""
 
     def __init__(self, tag: str) -> None:
-        self._entries = entries_in(folder_of(tag))
+        self._entries = entries_in(read_tag(tag).folder)
         locale = str(locale_of(tag)).replace("_", "-")
         self._bundle = FluentBundle([locale], functions=functions(tag), use_isolating=False)
         self._taken: set[str] = set()

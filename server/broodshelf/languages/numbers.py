@@ -14,8 +14,8 @@ from babel.dates import format_skeleton
 from babel.lists import format_list
 from fluent.runtime.types import FluentNumber, fluent_number
 
-from .choosing import folder_of, region_of, without_units
 from .pseudo import PSEUDO
+from .tags import Tag, read_tag
 
 ISO_DAY: Final = re.compile(r"\d{4}-\d\d-\d\d")
 LONGEST_FRACTION: Final = 9
@@ -26,15 +26,15 @@ GROUPED_FROM_FIVE_DIGITS: Final = frozenset({"es", "pl", "pt_PT"})
 @lru_cache(maxsize=64)  # tests.bench.burst, which words each nudge
 def locale_of(tag: str) -> Locale:
     """Return Babel's locale of a tag; its language alone where it knows no such region."""
-    plain = without_units(tag)
-    language = "en" if plain == PSEUDO else folder_of(plain)
-    known = [*_with_region(plain), language]
-    return Locale.negotiate([plain.replace("-", "_"), language], known) or Locale("en")
+    its = read_tag(tag)
+    language = "en" if its.folder == PSEUDO else its.folder
+    known = [*_with_region(its), language]
+    return Locale.negotiate([its.language.replace("-", "_"), language], known) or Locale("en")
 
 
-def _with_region(tag: str) -> list[str]:
+def _with_region(its: Tag) -> list[str]:
     try:
-        return [str(Locale.parse(tag, sep="-"))] if region_of(tag) else []
+        return [str(Locale.parse(its.language, sep="-"))] if its.region else []
     except ValueError:
         return []
 

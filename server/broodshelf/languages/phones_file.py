@@ -6,9 +6,9 @@ import re
 from typing import Final
 
 from .bundles import entries_in
-from .choosing import languages
 from .entries import SOURCE, subjects_of
 from .phone_parts import PARTS, part_of
+from .tags import languages
 
 _NAMED: Final = re.compile(r"^((?:-?| *\.)[a-zA-Z][\w-]*) *= *", re.M)
 """The beginning of a message, a term or an attribute."""

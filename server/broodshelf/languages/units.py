@@ -13,8 +13,8 @@ from typing import Any, Final
 
 from fluent.runtime.types import FluentNone
 
-from .choosing import UNITS, region_of, unit_of_tag
 from .numbers import number_in_words
+from .tags import read_tag
 
 FAHRENHEIT: Final = frozenset({"BS", "BZ", "KY", "PR", "PW", "US"})
 """Where the weather is told in °F (CLDR, unit preferences; from memory)."""
@@ -36,14 +36,14 @@ def functions(tag: str) -> dict[str, Callable[..., Any]]:
 
 def in_fahrenheit(tag: str) -> bool:
     """Return whether temperatures are told in °F."""
-    chosen = unit_of_tag(tag, "mu")
-    return region_of(tag) in FAHRENHEIT if chosen is None else chosen == UNITS["mu"]["f"]
+    its = read_tag(tag)
+    return its.degrees == "f" if its.degrees else its.region in FAHRENHEIT
 
 
 def in_fluid_ounces(tag: str) -> bool:
     """Return whether volumes are told in fluid ounces, too."""
-    chosen = unit_of_tag(tag, "ms")
-    return region_of(tag) in FLUID_OUNCES if chosen is None else chosen == UNITS["ms"]["floz"]
+    its = read_tag(tag)
+    return its.volumes == "floz" if its.volumes else its.region in FLUID_OUNCES
 
 
 def degrees(celsius: float, tag: str, unit: str = "") -> str:

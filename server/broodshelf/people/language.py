@@ -1,6 +1,6 @@
 """In which language and units somebody is told: their own, else those of the pass they came by.
 
-All of it is one tag, ``en-US-u-mu-celsius`` (``languages.choosing``); None where nobody said anything.
+All of it is one tag, ``en-US-u-mu-celsius`` (``languages.tags``); None where nobody said anything.
 """
 
 from __future__ import annotations

@@ -8,9 +8,9 @@ from flask import Blueprint, Response, request
 
 from ..errors import NotFound
 from ..languages import of_accepted, told
-from ..languages.choosing import folder_of
 from ..languages.phones_file import names_of, phones_file
 from ..languages.pseudo import PSEUDO
+from ..languages.tags import read_tag
 from .compact import ways
 from .guard import open_to
 from .parts import parts
@@ -29,7 +29,7 @@ def index() -> Response:
 
     → the app shell
     """
-    language = folder_of(of_accepted(request.headers.get("Accept-Language")))
+    language = read_tag(of_accepted(request.headers.get("Accept-Language"))).folder
     return _send(parts().shell.page(language), "no-cache", vary="Accept-Encoding, Accept-Language")
 
 

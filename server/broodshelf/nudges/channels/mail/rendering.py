@@ -9,7 +9,7 @@ from email.utils import format_datetime
 from urllib.parse import urlsplit
 
 from ....languages import say
-from ....languages.choosing import without_units
+from ....languages.tags import read_tag
 from ..channel import Delivery
 
 
@@ -25,5 +25,5 @@ def render(delivery: Delivery, sender: str, address: str, now_ms: int) -> EmailM
     letter["Message-ID"] = f"<{name}@{urlsplit(message.url).hostname}>"
     letter["Auto-Submitted"] = "auto-generated"  # RFC 3834: no out-of-office answers
     letter.set_content("\n".join([*message.lines, "", message.url, "", say(message.language, "mail-foot")]))
-    letter["Content-Language"] = without_units(message.language)  # RFC 3282
+    letter["Content-Language"] = read_tag(message.language).language  # RFC 3282
     return letter

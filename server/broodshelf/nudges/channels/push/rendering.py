@@ -10,7 +10,7 @@ import json
 from typing import Any, Final
 
 from ....languages import say
-from ....languages.choosing import without_units
+from ....languages.tags import read_tag
 from ...messages import Item, Message, clip, in_brief
 
 MOST_BYTES: Final = 3000
@@ -40,7 +40,7 @@ def _payload(message: Message, delivery_id: str, kept: int) -> bytes:
             "body": _body(message, min(kept, MOST_LINES) or MOST_LINES),
             "navigate": message.url,
             "tag": message.tag,
-            "lang": without_units(message.language),
+            "lang": read_tag(message.language).language,
             "data": {},
         },
         "broodshelf": {
