@@ -144,6 +144,7 @@ function Page({ colonyId, fits, place, before, end, onRead }) {
   const [opened, setOpened] = useState('');
   const box = useRef(/** @type {HTMLDivElement | null} */ (null));
   const height_px = useRef(0);
+  const inReach = useRef(true); // at once: an effect ends a moment after what it waited for may have come
   useEffect(
     () =>
       place === 0
@@ -151,6 +152,7 @@ function Page({ colonyId, fits, place, before, end, onRead }) {
         : watchNear(/** @type {HTMLDivElement} */ (box.current), (comes, height) => {
             // never take away where the keyboard is
             if (!comes && box.current?.contains(document.activeElement)) return;
+            inReach.current = comes;
             if (!comes) {
               height_px.current = height;
               setLog(null);
@@ -161,25 +163,26 @@ function Page({ colonyId, fits, place, before, end, onRead }) {
   );
   useEffect(() => {
     if (!near) return undefined;
-    let wanted = true;
+    let current = true;
+    const wanted = () => current && inReach.current;
     void readBack(
       colonyId,
       { before_ms: before?.edge_ms, from_ms: end?.edge_ms, most: end ? 2 * PAGE : PAGE, fits },
       (soFar) => {
-        if (wanted && !end) {
+        if (wanted() && !end) {
           setLog([...soFar.log]); // it grows on
           setBack(soFar.edge_ms);
         }
-        return wanted;
+        return wanted();
       },
     ).then((read) => {
-      if (!wanted || !read) return;
+      if (!wanted() || !read) return;
       setLog(read.log);
       setBack(0);
       onRead(place, { edge_ms: read.edge_ms, day: read.log.length ? dayOf(read.log.at(-1)) : (before?.day ?? '') });
     });
     return () => {
-      wanted = false;
+      current = false;
     };
   }, [near, before?.edge_ms, outbox.value, stored.value]);
   const open = log?.find((row) => row.id === opened);

@@ -50,6 +50,34 @@ SCROLL = """(step_px) => {
   scrollBy({ top: step_px, behavior: 'instant' });
   return scrollY !== before;
 }"""
+LET_GO_AS_IT_GOES = """
+window.IntersectionObserver = class extends IntersectionObserver {
+  constructor(tell, options) {
+    super((seen, self) => {
+      tell(seen, self);
+      if (!seen.at(-1).isIntersecting) window.letGo?.();
+    }, options);
+  }
+};"""
+READ_AGAIN_AND_HOLD = """async () => {
+  const build = document.body.dataset.build;
+  const { openStore } = await import(`/static/${build}/signals/session.js`);
+  const { stored } = await import(`/static/${build}/signals/rows.js`);
+  const store = openStore();
+  const slice = store.slice.bind(store);
+  const held = new Promise((done) => { window.letGo = done; });
+  let asked;
+  const begun = new Promise((done) => { asked = done; });
+  store.slice = async (...which) => {
+    const read = await slice(...which);
+    asked();
+    await held;
+    return read;
+  };
+  stored.value += 1;
+  await begun;
+}"""
+"""All pages in reach are read from the disk again, and nothing comes of it until the first of them goes."""
 NOW_MS = round(time.time() * 1000)
 WHEN = [NOW_MS + (i - 400) * 6 * HOUR_MS for i in range(NOTES)]
 """From 100 days ago to 63 days ago: none of them is held in memory."""
@@ -200,6 +228,19 @@ def test_what_waits_on_the_phone_stands_where_it_belongs_on_every_page(phone, lo
     expect(page.get_by_text("note 3", exact=True)).to_be_attached()
     expect(page.get_by_text("note 149", exact=True)).to_have_count(0)  # its end is let go of first
     assert scrolled_through(page) == expected
+
+
+@pytest.mark.without_worker
+def test_a_page_that_is_read_again_while_it_goes_out_of_reach_stays_away(phone, long_server):
+    """What its disk answers in the same moment in which it went comes too late."""
+    page = phone()
+    page.add_init_script(LET_GO_AS_IT_GOES)
+    long_log(page, long_server)
+    scrolled_through(page)
+    page.evaluate(READ_AGAIN_AND_HOLD)
+    page.evaluate("() => scrollTo({ top: 0, behavior: 'instant' })")
+    expect(page.get_by_text(f"note {NOTES - 1}", exact=True)).to_be_attached()
+    page.wait_for_function(f"() => ({LINES})().every((words) => words.split(' ')[1] >= {NOTES // 2})")
 
 
 @pytest.mark.without_worker
