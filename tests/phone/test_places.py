@@ -179,7 +179,8 @@ def test_a_sensor_gets_its_token_once_and_what_it_sends_is_shown(phone, server):
     sent = send(f"{server.url}/api/readings", {"temperature": 25.5, "humidity": 48}, token)
     assert sent == {"stored": 1, "known": 0, "refused": []}
 
-    go(page, server, "#/shelf")
+    go(page, server, "#/shelf")  # and be there: who comes straight back finds the sensors open still
+    expect(page.get_by_role("heading", name=text("shelf-title"))).to_be_visible()
     go(page, server, "#/places")
     page.get_by_role("button", name=text("place-sensors")).click()
     expect(page.get_by_text(text("sensor-now", what="25.5 °C, 48 %"))).to_be_visible()
