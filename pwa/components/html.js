@@ -44,5 +44,7 @@ const PATHS = {
 
 /** @param {{name: string}} props */
 export const Icon = ({ name }) => html`
-  <svg class="icon" viewBox="0 0 24 24" aria-hidden="true"><path d=${PATHS[name] ?? PATHS.other} /></svg>
+  <svg class="icon" viewBox="0 0 24 24" aria-hidden="true">
+    <path d=${PATHS[name] ?? PATHS.other} />
+  </svg>
 `;

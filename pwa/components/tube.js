@@ -44,7 +44,9 @@ export function TubeDrawing({ need, share, due }) {
   const clip = `inside-${need}-${Math.round(y * 10)}`;
   return html`
     <defs>
-      <clipPath id=${clip}><path d=${`${BODY}z`} /></clipPath>
+      <clipPath id=${clip}>
+        <path d=${`${BODY}z`} />
+      </clipPath>
     </defs>
     <path class="glass" d=${`${BODY}z`} />
     <g clip-path=${`url(#${clip})`}>

@@ -178,7 +178,9 @@ function Banners() {
       problem &&
       !ended &&
       html`
-        <div class="banner" role="alert"><span>${sayIf('saving-problem', problem.code) || problem.detail}</span></div>
+        <div class="banner" role="alert">
+          <span>${sayIf('saving-problem', problem.code) || problem.detail}</span>
+        </div>
       `
     }
     ${
@@ -201,13 +203,17 @@ function Banners() {
     ${
       Math.abs(clock_off_min) >= 5 &&
       html`
-        <div class="banner calm"><span>${clockInWords(clock_off_min)}</span></div>
+        <div class="banner calm">
+          <span>${clockInWords(clock_off_min)}</span>
+        </div>
       `
     }
     ${
       update_waits &&
       html`
-        <div class="banner calm" role="status"><span>${say('frame-banner-update-waits')}</span></div>
+        <div class="banner calm" role="status">
+          <span>${say('frame-banner-update-waits')}</span>
+        </div>
       `
     }
     ${

@@ -46,7 +46,9 @@ export function Brood({ colony }) {
       ${
         !stalled &&
         html`
-          <p class="eyebrow"><strong>${title}</strong></p>
+          <p class="eyebrow">
+            <strong>${title}</strong>
+          </p>
           <${Hatching} census=${census} mean_c=${warmthOf(notices)} />
         `
       }

@@ -120,7 +120,9 @@ export function ColonyScreen({ id }) {
       parts > 2 &&
       html`
         <details onToggle=${unfolded(setCharts)}>
-          <summary><h2>${say('colony-charts')}</h2></summary>
+          <summary>
+            <h2>${say('colony-charts')}</h2>
+          </summary>
           ${
             charts &&
             html`
@@ -129,7 +131,9 @@ export function ColonyScreen({ id }) {
           }
         </details>
         <details open=${tasting} onToggle=${unfolded(setTasting)}>
-          <summary><h2>${say('tasting-title')}</h2></summary>
+          <summary>
+            <h2>${say('tasting-title')}</h2>
+          </summary>
           ${
             tasting &&
             html`

@@ -188,7 +188,9 @@ export function CountPicture({ row, all, looker = null }) {
         ${
           looked || failed
             ? html`
-                <p class="dot-sum"><strong>${say('event-workers', { count: range.number })}</strong></p>
+                <p class="dot-sum">
+                  <strong>${say('event-workers', { count: range.number })}</strong>
+                </p>
                 <p class="soft">
                   ${say(range.crowded ? 'counting-crowded' : 'counting-range', ends)}${brood > 0 && ' · '}
                   ${brood > 0 && say('counting-brood', { count: brood })}

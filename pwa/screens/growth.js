@@ -34,7 +34,9 @@ export function Growth({ all, name }) {
   if (!all.length) return null;
   return html`
     <details>
-      <summary><h3>${say('counting-growth')}</h3></summary>
+      <summary>
+        <h3>${say('counting-growth')}</h3>
+      </summary>
       ${
         counted.length < 2
           ? html`
@@ -44,7 +46,9 @@ export function Growth({ all, name }) {
               <ol class="photo-strip dot-strip">
                 ${counted.map(
                   (row) => html`
-                    <li key=${row.id}><${Still} row=${row} dots=${dots} /></li>
+                    <li key=${row.id}>
+                      <${Still} row=${row} dots=${dots} />
+                    </li>
                   `,
                 )}
               </ol>

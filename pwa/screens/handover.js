@@ -141,7 +141,9 @@ function Pass({ row }) {
               aria-label=${say('handover-share-title', { who: v.name })}
               dangerouslySetInnerHTML=${{ __html: link.qr_svg }}
             />
-            <p><a class="address" href=${link.link}>${link.link}</a></p>
+            <p>
+              <a class="address" href=${link.link}>${link.link}</a>
+            </p>
             <p>
               ${say('handover-by-code')}${' '}
               <span class="code">${link.code}</span>
@@ -187,7 +189,9 @@ function Pass({ row }) {
         preview &&
         html`
           <${Sheet} title=${say('handover-preview-title', { who: v.name })} onClose=${() => setPreview(false)}>
-            <div class="stack" inert><${StandInView} given=${v} state="open" colonies=${rowsWith(v.colony_ids)} /></div>
+            <div class="stack" inert>
+              <${StandInView} given=${v} state="open" colonies=${rowsWith(v.colony_ids)} />
+            </div>
           </${Sheet}>
         `
       }
@@ -349,7 +353,9 @@ function CalendarAddress({ passId }) {
         url &&
         html`
           <p>${say('calendar-address-once')}</p>
-          <p><a class="address" href=${url.replace(/^https?:/, 'webcal:')}>${url}</a></p>
+          <p>
+            <a class="address" href=${url.replace(/^https?:/, 'webcal:')}>${url}</a>
+          </p>
           <button type="button" class="button" onClick=${copy}>${say('calendar-address-copy')}</button>
         `
       }

@@ -131,13 +131,17 @@ function Lot({ lot, left }) {
   return html`
     <article class=${`card ${bad ? 'urgent' : ''}`}>
       <div class="row top-align">
-        <span class="badge"><${Icon} name=${need} /></span>
+        <span class="badge">
+          <${Icon} name=${need} />
+        </span>
         <div class="grow stack">
           <h2>${name}</h2>
           ${
             state &&
             html`
-              <p><strong>${state}</strong></p>
+              <p>
+                <strong>${state}</strong>
+              </p>
             `
           }
           <p class="soft">${facts}</p>
@@ -221,7 +225,9 @@ function Food({ outlook: { food_code, buy_by, reasons } }) {
   const need = catalogue.value?.foods?.[food_code]?.need ?? 'other';
   return html`
     <li>
-      <span class="badge"><${Icon} name=${need} /></span>
+      <span class="badge">
+        <${Icon} name=${need} />
+      </span>
       <div class="grow">
         <h3>${foodName(food_code)}</h3>
         ${

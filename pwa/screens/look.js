@@ -235,7 +235,9 @@ export function LookScreen() {
     ${
       open &&
       html`
-        <${Sheet} title=${say('look-sheet')} onClose=${() => setOpen(false)}><p>${say('look-about')}</p></${Sheet}>
+        <${Sheet} title=${say('look-sheet')} onClose=${() => setOpen(false)}>
+          <p>${say('look-about')}</p>
+        </${Sheet}>
       `
     }
   `;

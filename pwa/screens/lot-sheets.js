@@ -217,7 +217,9 @@ export function LotSheet({ onClose }) {
         ${
           verdict.verdict === 'refuse'
             ? html`
-                <p role="alert"><strong>${say('larder-refused')}</strong></p>
+                <p role="alert">
+                  <strong>${say('larder-refused')}</strong>
+                </p>
               `
             : html`
                 <button class="button main wide" disabled=${busy}>${say('larder-go')}</button>

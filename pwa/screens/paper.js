@@ -51,7 +51,9 @@ function ColonyRecord({ colony }) {
       <tbody>
         <tr>
           <th scope="row">${say('paper-species')}</th>
-          <td><em>${speciesOf(v)}</em></td>
+          <td>
+            <em>${speciesOf(v)}</em>
+          </td>
         </tr>
         ${
           vessel &&

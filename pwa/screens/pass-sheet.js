@@ -82,7 +82,9 @@ export function PassSheet({ given }) {
         (colony) => html`
           <div key=${colony.id}>
             <h3>${calledOnPaper(colony)}</h3>
-            <p class="soft"><em>${speciesOf(colony.set)}</em></p>
+            <p class="soft">
+              <em>${speciesOf(colony.set)}</em>
+            </p>
             <${Hint} colony=${colony} />
             ${(planOf(colony.id)?.set.cautions ?? []).map(
               (caution) => html`

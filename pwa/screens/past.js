@@ -308,7 +308,9 @@ export function GoneScreen() {
       ${list?.map(
         (each) => html`
           <li key=${each.id} class="row" style=${{ flexWrap: 'wrap' }}>
-            <span class="badge"><${Icon} name=${(each.kind === 'feeding' && each.set.need) || each.kind} /></span>
+            <span class="badge">
+              <${Icon} name=${(each.kind === 'feeding' && each.set.need) || each.kind} />
+            </span>
             <div class="grow" style=${{ flexBasis: '60%' }}>
               <p>${titleOf(each)}</p>
               <p class="soft">${whereOf(each)}</p>

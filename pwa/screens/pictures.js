@@ -120,7 +120,9 @@ export function Photos({ colonyId, name }) {
                   ${
                     row.state !== 'synced' &&
                     html`
-                      <p><${SaveState} state=${row.state} /></p>
+                      <p>
+                        <${SaveState} state=${row.state} />
+                      </p>
                     `
                   }
                 </li>

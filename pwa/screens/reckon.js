@@ -52,11 +52,15 @@ export function ReckonScreen({ code }) {
         <ul class="stack">
           ${answer.calculators.map(
             (each) => html`
-              <li key=${each.code}><a class="button wide" href=${`#/reckon/${each.code}`}>${titleOf(each)}</a></li>
+              <li key=${each.code}>
+                <a class="button wide" href=${`#/reckon/${each.code}`}>${titleOf(each)}</a>
+              </li>
             `,
           )}
         </ul>
-        <p><a class="button quiet" href="#/larder">${say('calculator-back-larder')}</a></p>
+        <p>
+          <a class="button quiet" href="#/larder">${say('calculator-back-larder')}</a>
+        </p>
       `
     }
   `;
@@ -139,7 +143,9 @@ function Calculator({ about }) {
         ${' '}${sayOf('reckon-limits', about.code)}
       </p>
     </section>
-    <p><a class="button quiet" href="#/reckon">${say('calculator-back')}</a></p>
+    <p>
+      <a class="button quiet" href="#/reckon">${say('calculator-back')}</a>
+    </p>
   `;
 }
 

@@ -70,7 +70,9 @@ export function ShelfScreen() {
 }
 
 const Went = () => html`
-  <p><a class="button quiet" href="#/gone">${say('history-gone-link')}</a></p>
+  <p>
+    <a class="button quiet" href="#/gone">${say('history-gone-link')}</a>
+  </p>
 `;
 
 /** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>}} props */

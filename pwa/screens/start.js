@@ -29,7 +29,9 @@ export function StartScreen() {
   }
   return html`
     <div class="frame">
-      <header class="top"><span class="mark">Broodshelf</span></header>
+      <header class="top">
+        <span class="mark">Broodshelf</span>
+      </header>
       <main class="screen">
         ${
           way === '' &&

@@ -156,7 +156,9 @@ function Running({ colony, tasting }) {
     <ul class="stack">
       ${told.map(
         (each) => html`
-          <li key=${each.food_code}><${Liking} told=${each} /></li>
+          <li key=${each.food_code}>
+            <${Liking} told=${each} />
+          </li>
         `,
       )}
     </ul>

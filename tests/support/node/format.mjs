@@ -1,10 +1,11 @@
 // Formats what is JavaScript or a style sheet: node tests/support/node/format.mjs [--check] [FILE ...]
 //
-// Prettier lays out JavaScript, style sheets and the markup in html`…` templates. Two things it cannot know are added:
+// Prettier lays out JavaScript, style sheets and the markup in html`…` templates. Three things are added to it:
 // * htm's components (<${Sheet} …>…</${Sheet}>) stand in as elements of the same width, because their tags are
 //   expressions to Prettier and an expression never closes a tag;
 // * htm drops white space that holds a line break, so a space that matters must not become one. Each template is
-//   parsed by htm before and after; a file whose tree would change is refused. Write such a space as ${' '}.
+//   parsed by htm before and after; a file whose tree would change is refused. Write such a space as ${' '};
+// * a line begins one element.
 import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import prettier from 'prettier';
@@ -13,6 +14,7 @@ import { templatesOf, treeOf } from './templates.mjs';
 const WIDEST = 120;
 const SCRIPT = { parser: 'babel', printWidth: WIDEST, singleQuote: true, htmlWhitespaceSensitivity: 'ignore' };
 const SHEET = { parser: 'css', printWidth: WIDEST };
+const TWO_ELEMENTS = /^\s*<[a-z$].*<[a-z$]/; // a line that begins with a tag stands in a template
 const root = new URL('../../../', import.meta.url).pathname;
 const OTHERS = ['vendor', 'node_modules'];
 
@@ -32,6 +34,7 @@ for (const file of files) {
   else if (after !== before) writeFileSync(file, after);
   after.split('\n').forEach((line, i) => {
     if (line.length > WIDEST) complain(file, `line ${i + 1} has ${line.length} characters, ${WIDEST} are allowed`);
+    if (TWO_ELEMENTS.test(line)) complain(file, `line ${i + 1} begins two elements: give each a line of its own`);
   });
 }
 console.log(`${files.length} files, ${wrong} complaints`);
