@@ -45,6 +45,7 @@ def states(draw) -> ColonyState:
     )
 
 
+@pytest.mark.long
 @settings(max_examples=300, deadline=None)
 @given(states())
 def test_every_plan_can_be_served_and_logged(colony):

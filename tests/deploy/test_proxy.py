@@ -46,6 +46,7 @@ def guess(caddy: Caddy, source: str, headers: str = "") -> int:
     return status_of(post(caddy.port, "/api/passes/open", body, caddy.port, source, headers))
 
 
+@pytest.mark.long
 def test_a_strangers_wrong_codes_stop_the_stranger_and_not_the_owner(shelf):
     server, caddy = shelf
     forged = [f"X-Forwarded-For: 203.0.113.{n}\r\nX-Real-IP: 203.0.113.{n}\r\n" for n in range(TRIES + 2)]

@@ -117,6 +117,7 @@ def test_a_nudger_that_stands_still_or_ran_in_the_future_is_bad(settings):
     assert levels(settings, NOW_MS - 86_400_000)["nudger"] == "bad"
 
 
+@pytest.mark.long
 def test_the_command_says_so_of_a_running_server(tmp_path, monkeypatch, capsys):
     server = Server(tmp_path)
     server.start()

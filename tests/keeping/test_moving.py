@@ -106,6 +106,7 @@ def connections(url: str) -> int:
         return connection.exec_driver_sql(f"SELECT count(*) FROM pg_stat_activity WHERE {here}").scalar()
 
 
+@pytest.mark.long
 def test_a_move_that_is_killed_goes_on_where_it_was(house, other, tmp_path):
     with writing() as connection:
         tables = read_tables(connection)
