@@ -14,7 +14,14 @@ export interface Me {
   server_time: number;
   build: string;
   vapid_public_key: string;
-  pass: { id: string; state: 'active' | 'not_yet' | 'ended'; starts_on: string; ends_on: string } | null;
+  pass: (PassTime & { id: string }) | null;
+}
+
+/** When a pass lets in, by the household's clock. */
+export interface PassTime {
+  state: 'active' | 'not_yet' | 'ended';
+  starts_on: string;
+  ends_on: string;
 }
 
 /** The same on the phone: `ended` is the code of what ended its session. */
@@ -43,6 +50,7 @@ export interface Applied {
 export interface Deferred {
   op_id: string;
   verdict: 'deferred';
+  args: { missing: string };
 }
 
 /** What is never taken, and why. */
@@ -68,9 +76,18 @@ export interface SyncAnswer {
   cursor: string;
   more: boolean;
   reset: boolean;
-  first?: boolean;
+  first: boolean;
+  schema: number;
   server_time: number;
-  told?: { code: string; backup_ms?: number } | null;
+  pass: PassTime | null;
+  told?: Told;
+}
+
+/** What keepers should know of their server: `backup_ms` of an old backup, `words` of a household nearly full. */
+export interface Told {
+  code: string;
+  backup_ms?: number;
+  words?: string;
 }
 
 /** What this phone keeps of itself and of its last sync; what was never written is not there. */
@@ -94,21 +111,42 @@ export interface Phone {
 
 /** A phone of the household. */
 export interface Device extends Phone {
+  person_id: string;
+  role: Me['role'];
+  pass_id: string | null;
+  created_ms: number;
   last_seen_ms: number;
 }
 
-export interface PushHealth {
-  subscribed: boolean;
-  key_id: string | null;
+/** What came of the messages to a phone. */
+export interface Heard {
   last_delivered_ms: number | null;
   last_ack_ms: number | null;
   last_outcome: string | null;
-  devices: Array<Phone & { silent: boolean }>;
-  silent_elsewhere: Array<{ id: string; name: string; person_id: string; person: string | null; why: string }>;
 }
 
+/** A phone of somebody else that hears nothing. */
+export interface SilentPhone {
+  id: string;
+  name: string;
+  person_id: string;
+  person: string | null;
+  why: 'unheard' | 'unseen';
+  last_ack_ms: number | null;
+  seen_ms: number;
+}
+
+export interface PushHealth extends Heard {
+  subscribed: boolean;
+  key_id: string | null;
+  devices: Array<Phone & Heard & { seen_ms: number; silent: boolean }>;
+  silent_elsewhere: SilentPhone[];
+}
+
+/** What a calculator asks; `what` in the words of whoever asked. */
 export interface CalculatorInput {
   name: string;
+  what: string;
   unit: string;
   default: string | number | boolean | null;
   low: number | null;
@@ -120,17 +158,27 @@ export interface CalculatorInput {
 
 export interface Calculator {
   code: string;
+  title: string;
   inputs: CalculatorInput[];
+  formula: string;
+  source: string;
+  limits: string;
 }
 
-/** A sensor, and how it is doing. */
+/** A sensor, where it speaks if that is a broker, and how it is doing. */
 export interface SensorState {
   id: string;
   place_id: string;
   name: string;
+  unit: 'C' | 'F';
+  broker: string | null;
+  topic: string | null;
+  temperature_path: string | null;
+  humidity_path: string | null;
   heard_ms: number | null;
   away_ms: number | null;
   broken_ms: number | null;
+  broken_word: string | null;
 }
 
 /** What a file of readings holds. */
@@ -162,6 +210,8 @@ export interface Spoiling {
 
 export interface Outlook {
   food_code: string;
+  runs_out_early: string | null;
+  runs_out: string | null;
   buy_by: string | null;
   spoils: Spoiling[];
   reasons: Reason[];
@@ -177,7 +227,7 @@ export interface ColonyHoliday {
 }
 
 /** A pass as its keeper sees it before it is anybody's. */
-export type PassPreview = Fields<'pass'>;
+export type PassPreview = Fields<'pass'> & { id: string; state: PassTime['state'] };
 
 /** A change of a record, and what stood there before it. */
 export interface Revision {
@@ -195,6 +245,11 @@ export type Gone = ChangeOf & { id: string; rev: number; at_ms: number; by: stri
 /** Hours of a place: their beginning, mean, least, most [degrees C] and humidity [%]. */
 export type MeasuredHour = [number, number | null, number | null, number | null, number | null];
 
+/** Whom a code lets back in, null for a new shelf; without a code what to call beginning one, null where closed. */
+export type SeenCode =
+  | { person_name: string | null; begin?: undefined }
+  | { begin: string | null; person_name?: undefined };
+
 /** An open pairing, shown by the phone that wants to come in. */
 export interface Pairing {
   pairing_id: string;
@@ -209,6 +264,13 @@ export interface PassLink {
   link: string;
   code: string;
   qr_svg: string;
+}
+
+export interface Mailbox {
+  person_id: string;
+  address: string;
+  confirmed: boolean;
+  asked_ms: number;
 }
 
 export interface DoorEntry {
@@ -235,6 +297,9 @@ export interface Pushed {
   app_badge?: number;
 }
 
+/** `{}`: it was done, and there is nothing to say. */
+export type Nothing = Record<string, never>;
+
 /** What GET answers. */
 export interface Got {
   '/api/me': Me;
@@ -242,7 +307,7 @@ export interface Got {
   '/api/devices': { devices: Device[] };
   '/api/journal': { entries: DoorEntry[] };
   '/api/larder': { left: Left[]; outlooks: Outlook[]; spoils: Spoiling[] };
-  '/api/mail': { available: boolean; people: Array<{ person_id: string; address: string; confirmed: boolean }> };
+  '/api/mail': { available: boolean; people: Mailbox[] };
   '/api/push/health': PushHealth;
   '/api/reckon': { calculators: Calculator[] };
   '/api/records/gone': { gone: Gone[] };
@@ -254,28 +319,28 @@ export interface Got {
 /** What POST answers. */
 export interface Posted {
   '/api/claim': Me;
-  '/api/claim/look': { person_name: string | null };
+  '/api/claim/look': SeenCode;
   '/api/feeds': { url: string };
-  '/api/feeds/revoke': object;
+  '/api/feeds/revoke': Nothing;
   '/api/holiday': { colonies: ColonyHoliday[]; travel: Reason[] };
-  '/api/logout': object;
+  '/api/logout': Nothing;
   '/api/pairings': Pairing;
-  '/api/pairings/approve': object;
+  '/api/pairings/approve': Nothing;
   '/api/pairings/collect': { state: 'waiting' } | (Me & { state?: undefined });
   '/api/pairings/look': { device_name: string; asked_ms: number };
   '/api/passes/open': { preview: PassPreview } | (Me & { preview?: undefined });
-  '/api/push/ack': object;
+  '/api/push/ack': Nothing;
   '/api/push/test': { delivery_id: string; outcome: string };
   '/api/qr': { svgs: string[] };
   '/api/sensors': { id: string; token: string | null };
   '/api/sync': SyncAnswer;
-  [confirm: `/api/mail/${string}/confirm`]: object;
-  [end: `/api/sensors/${string}/end`]: object;
+  [confirm: `/api/mail/${string}/confirm`]: Nothing;
+  [end: `/api/sensors/${string}/end`]: Nothing;
   [file: `/api/places/${string}/file`]: ReadFile;
   [lines: `/api/reckon/${string}`]: { lines: string[] };
   [link: `/api/passes/${string}/link`]: PassLink;
-  [revoke: `/api/passes/${string}/revoke`]: object;
-  [revoked: `/api/devices/${string}/revoke`]: object;
+  [revoke: `/api/passes/${string}/revoke`]: Nothing;
+  [revoked: `/api/devices/${string}/revoke`]: Nothing;
 }
 
 /** What PUT answers. */
@@ -284,8 +349,11 @@ export interface Put {
   [mailbox: `/api/mail/${string}`]: { outcome: string };
 }
 
-/** What DELETE is for; it answers nothing. */
-export type Removable = keyof Put;
+/** What DELETE answers. */
+export interface Removed {
+  '/api/push/subscription': Nothing;
+  [mailbox: `/api/mail/${string}`]: Nothing;
+}
 
 /** Why there was no answer: `ApiProblem` of sync/api.js, for those who only show it. */
 export interface Problem extends Error {

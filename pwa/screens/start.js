@@ -15,7 +15,7 @@ export function StartScreen() {
   const { name, id } = route.value;
   const [way, setWay] = useState(name === 'claim' ? 'claim' : name === 'pass' ? 'pass' : session.value ? 'leave' : '');
   const [key] = useState(id);
-  const [begin, setBegin] = useState(/** @type {string | undefined} */ (undefined));
+  const [begin, setBegin] = useState(/** @type {string | null | undefined} */ (undefined));
   useEffect(() => {
     if (id) {
       hideFragment(); // the secret leaves the address bar at once

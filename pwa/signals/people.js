@@ -47,7 +47,7 @@ export async function claim(what) {
  * Whom a code lets back in, nobody for a new shelf; and how the server calls beginning one without a code, where that
  * may be. Neither for a code that is not good, or without a connection.
  * @param {string} code
- * @returns {Promise<{person_name?: string | null, begin?: string}>}
+ * @returns {Promise<Partial<import('../answers.d.ts').SeenCode>>}
  */
 export const lookAtCode = (code) => post('/api/claim/look', { code }).catch(() => ({}));
 

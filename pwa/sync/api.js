@@ -23,6 +23,7 @@ export const patience = { ms: 60_000, lock_ms: 5_000 };
 /** @typedef {import('../answers.d.ts').Got} Got */
 /** @typedef {import('../answers.d.ts').Posted} Posted */
 /** @typedef {import('../answers.d.ts').Put} Put */
+/** @typedef {import('../answers.d.ts').Removed} Removed */
 
 /** @param {'POST' | 'PUT' | 'DELETE'} method @param {unknown} body */
 const sent = (method, body) => ({
@@ -33,7 +34,7 @@ const sent = (method, body) => ({
 
 /** @template {keyof Put & string} P @param {P} path @param {unknown} body @returns {Promise<Put[P]>} */
 export const put = (path, body) => send(path, sent('PUT', body));
-/** @param {import('../answers.d.ts').Removable} path @returns {Promise<object>} */
+/** @template {keyof Removed & string} P @param {P} path @returns {Promise<Removed[P]>} */
 export const takeAway = (path) => send(path, sent('DELETE', {}));
 
 /** Send a picture as it is. @param {string} path @param {Blob} blob */
