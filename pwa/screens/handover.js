@@ -303,22 +303,20 @@ function PassForm({ trip }) {
           )}
         </select>
       </label>
-      <div class="pair">
-        ${unitChoices().map(
-          ([name, label, options]) => html`
-            <label>
-              ${label}
-              <select name=${name}>
-                ${options.map(
-                  ([unit, words]) => html`
-                    <option value=${unit}>${words}</option>
-                  `,
-                )}
-              </select>
-            </label>
-          `,
-        )}
-      </div>
+      ${unitChoices().map(
+        ([name, label, options]) => html`
+          <label>
+            ${label}
+            <select name=${name}>
+              ${options.map(
+                ([unit, words]) => html`
+                  <option value=${unit}>${words}</option>
+                `,
+              )}
+            </select>
+          </label>
+        `,
+      )}
       ${form.said}
       <button class="button main wide" disabled=${form.busy}>${say('handover-go')}</button>
     </form>

@@ -245,7 +245,14 @@ MEASURE: Final = """() => {
     const gap = Math.max(across, down);
     if (round(gap) < 8) close.push(`${a.what} and ${b.what}: ${round(gap)}`);
   }
-  return { small, close, over: document.documentElement.scrollWidth - innerWidth };
+  const pen = document.createElement('canvas').getContext('2d');
+  const cut = [...top.querySelectorAll('select')].filter((each) => each.checkVisibility()).filter((each) => {
+    const style = getComputedStyle(each);
+    pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
+    const room_px = each.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight);
+    return pen.measureText(each.selectedOptions[0]?.text ?? '').width > room_px;
+  }).map((each) => each.selectedOptions[0].text);
+  return { small, close, cut, over: document.documentElement.scrollWidth - innerWidth };
 }"""
 
 

@@ -25,6 +25,7 @@ from tests.support.words import text
 
 PARTS = 3
 """The states are shared among so many tests, so that they may run side by side."""
+PHONE_PX = 390
 BODY_TEXT = 4.5  # WCAG 2.2, success criterion 1.4.3, level AA
 GRAPHICS = 3.0  # WCAG 2.2, success criterion 1.4.11
 TEXT_PAIRS = [
@@ -83,7 +84,8 @@ def test_every_screen_and_sheet_is_clean_for_axe_and_has_room_for_a_thumb_in_eac
 ):
     """Pairwise for axe: each state meets each look, each width and each text size, and these meet each other.
 
-    Every target is at least 48 px, and 8 px from the next, and nothing runs over the edge, in every width.
+    Every target is at least 48 px, and 8 px from the next, and nothing runs over the edge, in every width. What is
+    chosen is read whole on a phone of usual width and text.
     """
     page = phone()
     claim(page, server)
@@ -101,7 +103,8 @@ def test_every_screen_and_sheet_is_clean_for_axe_and_has_room_for_a_thumb_in_eac
         for width, text in (*((each, TEXT[0]) for each in WIDTHS), (min(WIDTHS), TEXT[1])):
             dress(page, width, "light", text)
             measured = page.evaluate(MEASURE)
-            if measured["small"] or measured["close"] or measured["over"] > 0:
+            cut = measured["cut"] if width >= PHONE_PX and text == TEXT[0] else []
+            if measured["small"] or measured["close"] or cut or measured["over"] > 0:
                 cramped[f"{state.name}, {width}, {text}"] = measured
 
     assert broken == {}
