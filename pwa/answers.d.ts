@@ -14,11 +14,11 @@ export interface Me {
   server_time: number;
   build: string;
   vapid_public_key: string;
-  pass: (PassTime & { id: string }) | null;
+  pass: (PassDays & { id: string }) | null;
 }
 
 /** When a pass lets in, by the household's clock. */
-export interface PassTime {
+export interface PassDays {
   state: 'active' | 'not_yet' | 'ended';
   starts_on: string;
   ends_on: string;
@@ -79,7 +79,7 @@ export interface SyncAnswer {
   first: boolean;
   schema: number;
   server_time: number;
-  pass: PassTime | null;
+  pass: PassDays | null;
   told?: Told;
 }
 
@@ -227,7 +227,7 @@ export interface ColonyHoliday {
 }
 
 /** A pass as its keeper sees it before it is anybody's. */
-export type PassPreview = Fields<'pass'> & { id: string; state: PassTime['state'] };
+export type PassPreview = Fields<'pass'> & { id: string; state: PassDays['state'] };
 
 /** A change of a record, and what stood there before it. */
 export interface Revision {
