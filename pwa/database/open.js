@@ -11,6 +11,16 @@ const VERSION = 3;
 /** @type {Map<string, Promise<Database>>} */
 const handles = new Map();
 
+/** What is under way in this page. @type {Set<Transaction>} */
+const running = new Set();
+/** Resolves when this page is shown, at once unless it was left. */
+let shown = Promise.resolve();
+// a browser may keep a page that is left, and WebKit its open transactions with it: all other pages would wait for ever
+globalThis.addEventListener?.('pagehide', () => {
+  shown = new Promise((done) => addEventListener('pageshow', () => done(), { once: true }));
+  running.forEach(abort);
+});
+
 /** A write that did not reach the disk. Nothing of it is stored; the screen says "not saved". */
 export class NotSaved extends Error {
   /** @param {unknown} cause */
@@ -86,27 +96,31 @@ export async function inTransaction(name, stores, mode, work) {
  */
 async function once(name, stores, mode, work) {
   const db = await open(name);
+  await shown;
   // strict: the default lets the browser call a write done before it is on the disk
   const tx = db.transaction(stores, mode, { durability: mode === 'readwrite' ? 'strict' : 'default' });
-  const failed = tx.done.then(
-    () => null,
-    (error) => error,
-  );
+  running.add(tx);
+  const failed = tx.done.catch((error) => error).finally(() => running.delete(tx));
   let result;
   try {
     result = await work(tx);
   } catch (error) {
-    try {
-      tx.abort();
-    } catch {
-      /* already over */
-    }
+    abort(tx);
     await failed;
     throw error;
   }
   const error = await failed;
   if (error) throw error;
   return result;
+}
+
+/** @param {Transaction} tx */
+function abort(tx) {
+  try {
+    tx.abort();
+  } catch {
+    /* already over */
+  }
 }
 
 /**

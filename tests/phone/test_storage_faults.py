@@ -33,6 +33,33 @@ FAIL = """([name, times]) => {
   };
 }"""
 
+LEFT_IN_A_WRITE = """async () => {
+  const build = document.body.dataset.build;
+  const { currentDevice, databaseOf, inTransaction } = await import(`/static/${build}/database/open.js`);
+  const name = databaseOf(await currentDevice());
+  let times = 0;
+  let begun;
+  const under_way = new Promise((done) => { begun = done; });
+  const written = inTransaction(name, ['meta'], 'readwrite', async (tx) => {
+    times += 1;
+    while (times === 1) {
+      await tx.objectStore('meta').count();
+      begun();
+    }
+    return `written at try ${times}`;
+  });
+  await under_way;
+  dispatchEvent(new PageTransitionEvent('pagehide', { persisted: true }));
+  const db = await new Promise((done) => { indexedDB.open(name).onsuccess = (e) => done(e.target.result); });
+  const later = new Promise((done) => { db.transaction('meta', 'readwrite').oncomplete = () => done('went on'); });
+  const soon = (what) => Promise.race([what, new Promise((done) => setTimeout(() => done('held up'), 5000))]);
+  const other = await soon(later);
+  const meanwhile = await Promise.race([written, 'not yet']);
+  dispatchEvent(new PageTransitionEvent('pageshow', { persisted: true }));
+  return [other, meanwhile, await soon(written)];
+}"""
+"""The page is left, as browsers tell it, while it writes without end, and shown again after another page wrote."""
+
 
 def one_tap(page: Page) -> None:
     protein = page.get_by_role("article").filter(has_text=text("need-protein"))
@@ -168,3 +195,13 @@ def test_a_shell_with_a_login_page_in_it_is_not_installed_at_all(phone, proxied,
     expect(page.get_by_role("button", name=text("start-join-one"))).to_be_visible()
 
     assert page.evaluate(INSTALLED) == installed
+
+
+def test_a_page_that_is_left_while_it_writes_lets_other_pages_write_and_writes_when_it_is_shown_again(
+    phone, server
+):
+    """WebKit may keep a page that is left with its transaction open: the next one then never opened."""
+    page = phone()
+    claim(page, server)
+
+    assert page.evaluate(LEFT_IN_A_WRITE) == ["went on", "not yet", "written at try 2"]

@@ -115,7 +115,7 @@ def test_the_app_without_charts_and_labels_stays_within_its_bytes():
     counting = counted["counting on pictures"]["br"]
     assert counting <= 16_500
     # with the drawings of brood and places, fetched with the charts
-    assert sum_of(counted)["br"] - counting <= 149_100
+    assert sum_of(counted)["br"] - counting <= 149_200
 
 
 def test_the_measurement_of_bytes_counts_the_same():
