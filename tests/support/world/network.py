@@ -103,7 +103,8 @@ class Wire(People):
                 self.acknowledged.setdefault(op["op_id"], told)
                 self.told[op["op_id"], verdict["rev"]] = told
                 self.hear(who, op["op_id"])
-            elif verdict["verdict"] == "rejected":
+            elif verdict["verdict"] == "rejected" and op["op_id"] not in self.replaced:
+                # a tab that was frozen may hear it of one that was mended meanwhile
                 self.rejected[op["op_id"]] = (who, op)
         return status, text
 
