@@ -4,7 +4,7 @@ say() { printf '\n== %s\n' "$*"; }
 fail() { printf '\nStopped: %s\n' "$*" >&2; exit 1; }
 
 # The first Python of at least 3.11 that can make environments, the distribution's own before others on the PATH: it is
-# kept up with the machine, and built with what a profile taught (one built by hand needs a seventh more time here).
+# kept up with the machine, and built with what a profile taught, which one built by hand seldom is.
 find_python() {
   local candidate
   for candidate in "${PYTHON:-}" /usr/bin/python3 python3.14 python3.13 python3.12 python3.11 python3; do

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from broodshelf.languages import language_of, of_accepted, of_environment
+from broodshelf.languages.choosing import with_units
 from broodshelf.languages.pseudo import PSEUDO
 from broodshelf.languages.tags import Tag, read_tag
 from broodshelf.languages.units import degrees, degrees_apart, volume
@@ -44,6 +45,12 @@ def test_the_region_stays_and_decides_on_nothing_but_units():
 @pytest.mark.parametrize("tag", ["en", "de-AT", f"{PSEUDO}-u-ms-metric", "pl-PL-u-ms-ussystem-mu-celsius"])
 def test_a_tag_as_text_is_the_tag_again(tag):
     assert (str(read_tag(tag)), read_tag(str(read_tag(tag)))) == (tag, read_tag(tag))
+
+
+def test_a_unit_that_this_version_does_not_know_is_left_out():
+    assert with_units("de", "k", "gal") == "de"
+    assert with_units("de", "k", "floz") == "de-u-ms-ussystem"
+    assert with_units(None, None, "gal") is None
 
 
 @pytest.mark.parametrize(

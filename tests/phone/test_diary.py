@@ -1,4 +1,7 @@
-"""The diary of a long log: every line once and in order, what waits among them, found by search, and a light page."""
+"""The diary of a long log: every line once and in order, what waits among them, found by search, and a light page.
+
+Longer than 300 lines because all of it is asked of one long log, and what is asked of its lines stands once.
+"""
 
 from __future__ import annotations
 

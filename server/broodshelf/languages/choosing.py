@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import Final
 
 from .entries import SOURCE
-from .tags import is_known, read_tag
+from .tags import DEGREES, VOLUMES, is_known, read_tag
 
 ENGLISH: Final = SOURCE
 
@@ -20,11 +20,14 @@ def language_of(tag: str | None) -> str:
 def with_units(tag: str | None, degrees: str | None, volumes: str | None) -> str | None:
     """Return a tag that says in which units as well; None where nobody said anything.
 
-    ``degrees``: ``c`` or ``f``, ``volumes``: ``ml`` or ``floz``, as a person has them; None: those of the region.
+    ``degrees``: ``c`` or ``f``, ``volumes``: ``ml`` or ``floz``, as a person has them; else those of the region.
     """
-    if not degrees and not volumes:
-        return tag
-    return str(replace(read_tag(tag), degrees=degrees, volumes=volumes))
+    its = replace(
+        read_tag(tag),
+        degrees=degrees if degrees in DEGREES else None,
+        volumes=volumes if volumes in VOLUMES else None,
+    )
+    return str(its) if its.degrees or its.volumes else tag
 
 
 def in_units_of(tag: str | None, other: str | None) -> str | None:
