@@ -8,13 +8,16 @@ from __future__ import annotations
 
 import json
 import shutil
+import sqlite3
 from collections.abc import Callable
+from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from playwright.sync_api import Browser, Page, expect
 from tests.support.server import Server
+from tests.support.templates import SQLITE_FILE
 from tests.support.words import text
 
 PHONE: dict[str, Any] = {
@@ -69,6 +72,7 @@ def kept_shelf(
     finally:
         context.close()
         server.stop()
+    _leave_one_file(data / SQLITE_FILE)
     origin = state["origins"][0]
     held = {
         "cookies": [{"name": each["name"], "value": each["value"]} for each in state["cookies"]],
@@ -78,6 +82,12 @@ def kept_shelf(
     assert "Encoded" not in json.dumps(held), "the phone holds what is no JSON; teach RESTORE to put it back"
     _held(server.data).write_text(json.dumps(held))
     return KeptShelf(server.data)
+
+
+def _leave_one_file(database: Path) -> None:
+    """Bring what the killed server left in its log into the database, or every copy would begin with that."""
+    with closing(sqlite3.connect(database)) as connection:
+        connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")
 
 
 def was_claimed(server: Server) -> bool:
