@@ -29,16 +29,22 @@ PHONE: dict[str, Any] = {
 """What a phone is, as Playwright says it of a context."""
 KEPT = "kept"
 
-RESTORE = """async ({ databases, local }) => {
-  const { build } = await (await fetch('/healthz')).json();
-  const { inTransaction } = await import(`/static/${build}/database/open.js`);
-  for (const { name, stores } of databases) {
-    await inTransaction(name, stores.map((store) => store.name), 'readwrite', (tx) => Promise.all(
-      stores.flatMap(({ name: store, records }) =>
-        records.map(({ key, value }) => tx.objectStore(store).put(value, key)))));
-  }
+RESTORE = """(({ databases, local }) => {
   for (const { name, value } of local) localStorage.setItem(name, value);
-}"""
+  const made = ({ name, version, stores }) => new Promise((done, failed) => {
+    const opening = indexedDB.open(name, version);
+    opening.onupgradeneeded = () => stores.forEach(({ name: store, records, indexes, ...how }) => {
+      const kept = opening.result.createObjectStore(store, { ...how, keyPath: how.keyPath ?? how.keyPathArray });
+      indexes.forEach(({ name: index, ...of }) => kept.createIndex(index, of.keyPath ?? of.keyPathArray, of));
+      records.forEach(({ key, value }) => kept.put(value, key));
+    });
+    opening.onsuccess = () => done(opening.result.close());
+    opening.onerror = () => failed(opening.error);
+  });
+  globalThis.movedIn = Promise.all(databases.map(made));
+})"""
+"""Puts back what a phone holds, its databases as the app had made them, before the app's first line runs: whatever
+that opens waits for what was opened before (https://w3c.github.io/IndexedDB/#connection-queue)."""
 
 
 @dataclass(frozen=True)
@@ -99,10 +105,9 @@ def move_in(page: Page, server: Server) -> None:
     """Make a new page the phone that made this server's shelf, and let it sync."""
     held = json.loads(_held(server.data).read_text())
     page.context.add_cookies([{**cookie, "url": server.url, "httpOnly": True} for cookie in held["cookies"]])
-    page.goto(f"{server.url}/healthz")  # a page of our origin without the app
-    page.evaluate(RESTORE, held["storage"])
-    with page.expect_response("**/api/sync"):
+    with page.expect_response("**/api/sync"), page.add_init_script(f"{RESTORE}({json.dumps(held['storage'])})"):
         page.goto(f"{server.url}{held['at']}")
+    page.evaluate("movedIn")  # raises what could not be put back
     expect(page.locator("main:not(.plain) h1").first).to_be_visible()
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
