@@ -105,7 +105,10 @@ def move_in(page: Page, server: Server) -> None:
     """Make a new page the phone that made this server's shelf, and let it sync."""
     held = json.loads(_held(server.data).read_text())
     page.context.add_cookies([{**cookie, "url": server.url, "httpOnly": True} for cookie in held["cookies"]])
-    with page.expect_response("**/api/sync"), page.add_init_script(f"{RESTORE}({json.dumps(held['storage'])})"):
+    with (
+        page.expect_response("**/api/sync"),
+        page.add_init_script(f"{RESTORE}({json.dumps(held['storage'])})"),
+    ):
         page.goto(f"{server.url}{held['at']}")
     page.evaluate("movedIn")  # raises what could not be put back
     expect(page.locator("main:not(.plain) h1").first).to_be_visible()
