@@ -105,12 +105,11 @@ def move_in(page: Page, server: Server) -> None:
     """Make a new page the phone that made this server's shelf, and let it sync."""
     held = json.loads(_held(server.data).read_text())
     page.context.add_cookies([{**cookie, "url": server.url, "httpOnly": True} for cookie in held["cookies"]])
-    with (
-        page.expect_response("**/api/sync"),
-        page.add_init_script(f"{RESTORE}({json.dumps(held['storage'])})"),
-    ):
+    before_all_else = f"{RESTORE}({json.dumps(held['storage'])})"
+    with page.expect_response("**/api/sync") as synced, page.add_init_script(before_all_else):
         page.goto(f"{server.url}{held['at']}")
     page.evaluate("movedIn")  # raises what could not be put back
+    assert synced.value.request.post_data_json["cursor"], "the phone found nothing of what was put back"
     expect(page.locator("main:not(.plain) h1").first).to_be_visible()
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 
