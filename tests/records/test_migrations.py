@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import json
+from contextlib import nullcontext
 
 import pytest
 from alembic import command
 from alembic.autogenerate import compare_metadata
 from alembic.migration import MigrationContext
+from alembic.util import CommandError
 from flask import Flask
 from sqlalchemy import text
 
@@ -35,6 +37,19 @@ def test_migrations_and_tables_agree(empty_app):
         with database.reading() as connection:
             assert compare_metadata(MigrationContext.configure(connection), database.metadata) == []
         database.db.engine.dispose()
+
+
+def test_a_database_of_a_newer_version_is_served_where_machines_share_it_and_else_refused(empty_app):
+    with empty_app.app_context():
+        engine = database.db.engine
+        migrations.upgrade(engine)
+        with database.writing() as connection:
+            connection.execute(text("UPDATE alembic_version SET version_num = '9999'"))
+        with nullcontext() if engine.dialect.name == "postgresql" else pytest.raises(CommandError):
+            migrations.upgrade(engine)
+        with database.reading() as connection:
+            assert connection.scalar(text("SELECT version_num FROM alembic_version")) == "9999"
+        engine.dispose()
 
 
 def test_a_log_from_before_the_topics_gets_its_topics_and_task_keys(empty_app):

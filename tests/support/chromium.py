@@ -17,6 +17,7 @@ notifications and knows no background sync."""
 ARGUMENTS: Final = [
     "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
     "--disable-component-update", "--disable-sync",
+    "--renderer-process-limit=1",  # of a context, as on a small phone; else each page's first is thrown away unused
 ]  # fmt: skip
 
 

@@ -27,12 +27,16 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from tests.support.house import House
+from tests.support.households import colony, feeding
+from tests.support.one_compiler import one_compiler
 from tests.support.one_shell import one_shell
 
-from broodshelf.app import create_app
-from broodshelf.records.database import db
-from broodshelf.settings import from_environment
-from broodshelf.web import shell
+from broodshelf import cli
+from broodshelf.app import create_nudger
+from broodshelf.languages import of_environment
+from broodshelf.records.home import folder
+from broodshelf.web import past_builds, shell
 from broodshelf.web.compact import ways
 from broodshelf.web.parts import Parts
 
@@ -137,17 +141,38 @@ def packing(name: str, way: Callable[[bytes], bytes]) -> Callable[[bytes], bytes
     return packed
 
 
+def _pack_builds_once() -> None:
+    """Let every fork keep the files of this build as the same archive, and know it again without unpacking it."""
+    pack, is_sound = cache(past_builds._packed), folder._is_sound
+    known: set[bytes] = set()
+
+    def packed(of: shell.Shell) -> bytes:
+        known.add(pack(of))
+        return pack(of)
+
+    past_builds._packed = packed
+    folder._is_sound = lambda path: path.read_bytes() in known or is_sound(path)
+
+
 def _prepare() -> None:
-    """Make an app once, so that every fork finds its modules imported and the phone's files packed."""
+    """Make an app once and let it do what each server is asked first.
+
+    Every fork finds its modules imported, the phone's files packed, and statements, messages and forms compiled.
+    """
     for module in MODULES:
         importlib.import_module(module)
-    with tempfile.TemporaryDirectory() as folder:
-        packed = {name: packing(name, way) for name, way in ways().items()}
-        shell.ways = lambda: packed
-        app = create_app(from_environment({"BROODSHELF_DATA": folder}))
-        with app.app_context():
-            db.engine.dispose()
-    parts: Parts = app.extensions["broodshelf"]
+    packed = {name: packing(name, way) for name, way in ways().items()}
+    shell.ways = lambda: packed
+    _pack_builds_once()
+    with tempfile.TemporaryDirectory() as data, House(Path(data)) as house:
+        phone = house.phone()
+        feeding(phone, colony(phone))
+        house.post(phone, json.dumps(phone.request()).encode())
+        house.app.test_client().get("/healthz")
+        nudger = create_nudger(house.app)
+        nudger.tick(house.now_ms)
+        nudger.close()
+    parts: Parts = house.app.extensions["broodshelf"]
     made = parts.shell
     for file in (
         made.page("en"),
@@ -157,7 +182,10 @@ def _prepare() -> None:
         *made.parcels.values(),
     ):
         file.compressed(next(iter(packed)))
+    cli.command_line = cache(cli.command_line)
+    cli.command_line(of_environment({}))
     assert threading.active_count() == 1, "a fork has only the thread that forks"
+    gc.collect()
     gc.freeze()
 
 
@@ -192,7 +220,7 @@ def _fork_for_each_line() -> None:
 
 
 if __name__ == "__main__":
-    with one_shell():
+    with one_shell(), one_compiler():
         _prepare()
         _fork_for_each_line()
     os.killpg(0, signal.SIGKILL)  # the run is over, or was killed: no server outlives it

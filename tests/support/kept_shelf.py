@@ -8,13 +8,16 @@ from __future__ import annotations
 
 import json
 import shutil
+import sqlite3
 from collections.abc import Callable
+from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from playwright.sync_api import Browser, Page, expect
 from tests.support.server import Server
+from tests.support.templates import SQLITE_FILE
 from tests.support.words import text
 
 PHONE: dict[str, Any] = {
@@ -26,16 +29,22 @@ PHONE: dict[str, Any] = {
 """What a phone is, as Playwright says it of a context."""
 KEPT = "kept"
 
-RESTORE = """async ({ databases, local }) => {
-  const { build } = await (await fetch('/healthz')).json();
-  const { inTransaction } = await import(`/static/${build}/database/open.js`);
-  for (const { name, stores } of databases) {
-    await inTransaction(name, stores.map((store) => store.name), 'readwrite', (tx) => Promise.all(
-      stores.flatMap(({ name: store, records }) =>
-        records.map(({ key, value }) => tx.objectStore(store).put(value, key)))));
-  }
+RESTORE = """(({ databases, local }) => {
   for (const { name, value } of local) localStorage.setItem(name, value);
-}"""
+  const made = ({ name, version, stores }) => new Promise((done, failed) => {
+    const opening = indexedDB.open(name, version);
+    opening.onupgradeneeded = () => stores.forEach(({ name: store, records, indexes, ...how }) => {
+      const kept = opening.result.createObjectStore(store, { ...how, keyPath: how.keyPath ?? how.keyPathArray });
+      indexes.forEach(({ name: index, ...of }) => kept.createIndex(index, of.keyPath ?? of.keyPathArray, of));
+      records.forEach(({ key, value }) => kept.put(value, key));
+    });
+    opening.onsuccess = () => done(opening.result.close());
+    opening.onerror = () => failed(opening.error);
+  });
+  globalThis.movedIn = Promise.all(databases.map(made));
+})"""
+"""Puts back what a phone holds, its databases as the app had made them, before the app's first line runs: whatever
+that opens waits for what was opened before (https://w3c.github.io/IndexedDB/#connection-queue)."""
 
 
 @dataclass(frozen=True)
@@ -69,6 +78,7 @@ def kept_shelf(
     finally:
         context.close()
         server.stop()
+    _leave_one_file(data / SQLITE_FILE)
     origin = state["origins"][0]
     held = {
         "cookies": [{"name": each["name"], "value": each["value"]} for each in state["cookies"]],
@@ -80,6 +90,12 @@ def kept_shelf(
     return KeptShelf(server.data)
 
 
+def _leave_one_file(database: Path) -> None:
+    """Bring what the killed server left in its log into the database, or every copy would begin with that."""
+    with closing(sqlite3.connect(database)) as connection:
+        connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+
+
 def was_claimed(server: Server) -> bool:
     """Say whether a server has a shelf whose phone a page can be."""
     return _held(server.data).exists()
@@ -89,10 +105,11 @@ def move_in(page: Page, server: Server) -> None:
     """Make a new page the phone that made this server's shelf, and let it sync."""
     held = json.loads(_held(server.data).read_text())
     page.context.add_cookies([{**cookie, "url": server.url, "httpOnly": True} for cookie in held["cookies"]])
-    page.goto(f"{server.url}/healthz")  # a page of our origin without the app
-    page.evaluate(RESTORE, held["storage"])
-    with page.expect_response("**/api/sync"):
+    before_all_else = f"{RESTORE}({json.dumps(held['storage'])})"
+    with page.expect_response("**/api/sync") as synced, page.add_init_script(before_all_else):
         page.goto(f"{server.url}{held['at']}")
+    page.evaluate("movedIn")  # raises what could not be put back
+    assert synced.value.request.post_data_json["cursor"], "the phone found nothing of what was put back"
     expect(page.locator("main:not(.plain) h1").first).to_be_visible()
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
 

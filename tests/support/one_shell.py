@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from broodshelf.app import _words
 from broodshelf.languages.phones_file import phones_files
 from broodshelf.web import compact
 from broodshelf.web.shell import Shell
@@ -29,4 +30,5 @@ def one_shell() -> Iterator[None]:
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr("broodshelf.app.Shell", shell)
         patch.setattr("broodshelf.app.phones_files", cache(phones_files))
+        patch.setattr("broodshelf.app._words", cache(_words))
         yield

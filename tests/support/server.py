@@ -92,6 +92,8 @@ class Server:
             if process.poll() is not None:
                 break
             try:
+                with socket.create_connection(("127.0.0.1", self.port)):
+                    pass  # somebody listens; to ask by HTTP each time costs as much as a start
                 with urllib.request.urlopen(f"{self.url}/healthz", timeout=2):
                     return
             except (urllib.error.URLError, OSError):

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import time
+
 from broodshelf.model.gauges import DAY_MS
 from broodshelf.records.home.folder import FolderBuilds
 from broodshelf.web.past_builds import PastBuilds
@@ -20,6 +22,18 @@ def test_files_of_an_earlier_build_are_served_for_thirty_days(tmp_path, clock):
     builds.keep(new, clock() + 31 * DAY_MS)
     assert builds.find(old.build, "main.js") is None
     assert builds.find(new.build, "catalogue.json").body == b'{"more": 1}'
+
+
+def test_a_build_has_the_same_archive_whenever_and_in_whatever_order_it_is_made(tmp_path, monkeypatch):
+    kept = []
+    for seconds, order in ((1_777_636_800, 1), (1_787_636_800, -1)):
+        monkeypatch.setattr(time, "time", lambda now=seconds: now)
+        files = {"a.json": b"1", "b.json": b"2"}
+        shell = Shell(find_folder(), dict([*files.items()][::order]))
+        PastBuilds(FolderBuilds(tmp_path / str(order))).keep(shell, seconds * 1000)
+        kept.append((tmp_path / str(order) / f"{shell.build}.zip").read_bytes())
+
+    assert kept[0] == kept[1]
 
 
 def test_an_earlier_build_is_answered_over_http(app, keeper, clock):

@@ -47,9 +47,9 @@ class PastBuilds:
 
 
 def _packed(shell: Shell) -> bytes:
-    """Pack what a page or a worker of this build may ask for."""
+    """Pack what a page or a worker of this build may ask for, without dates: a build has one archive."""
     packed = io.BytesIO()
-    with zipfile.ZipFile(packed, "w", zipfile.ZIP_DEFLATED, compresslevel=QUICK) as archive:
-        for name, file in {**shell.parcels, **shell.files}.items():
-            archive.writestr(name, file.body)
+    with zipfile.ZipFile(packed, "w") as archive:
+        for name, file in sorted({**shell.parcels, **shell.files}.items()):
+            archive.writestr(zipfile.ZipInfo(name), file.body, zipfile.ZIP_DEFLATED, QUICK)
     return packed.getvalue()
