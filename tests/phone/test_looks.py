@@ -114,6 +114,7 @@ def test_every_screen_and_sheet_is_clean_for_axe_and_has_room_for_a_thumb_in_eac
     assert cramped == {}
 
 
+@pytest.mark.without_worker
 @pytest.mark.browser
 def test_the_keyboard_alone_opens_a_sheet_moves_the_level_and_logs_it(phone, server):
     page = phone()
