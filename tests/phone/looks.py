@@ -24,6 +24,19 @@ SET_LOOK: Final = """async ([look, text]) => {
   for (let frame = 0; frame < 2; frame += 1) await new Promise(requestAnimationFrame);
 }"""
 
+TURN: Final = """async (hash) => {
+  const turn = (to) => location.hash === to || new Promise((turned) => {
+    addEventListener('hashchange', () => setTimeout(turned), { once: true });
+    location.hash = to;
+  });
+  await turn(hash === '#/shelf' ? '#/attention' : '#/shelf'); // a screen that stays keeps what was opened there
+  await turn(hash);
+}"""
+WHOLE: Final = """(hash) => {
+  const busy = document.querySelectorAll('main .skeleton[aria-busy]').length;
+  return document.querySelector('main:not(.plain) h1') !== null && busy === (hash === '#/look' ? 1 : 0);
+}"""
+
 
 @dataclass(frozen=True)
 class State:
@@ -191,14 +204,16 @@ def states(colony_id: str) -> list[State]:
     ]
 
 
-def show(page: Page, url: str, state: State) -> None:
-    """Show a state, without motion."""
+def turn_to(page: Page, hash_: str) -> None:
+    """Let the app that is open make a screen anew, also the one that it shows, and wait until that is there whole."""
+    page.evaluate(TURN, hash_)
+    page.wait_for_function(WHOLE, arg=hash_)
+
+
+def show(page: Page, state: State) -> None:
+    """Show a state in the app that is open, without motion."""
     page.emulate_media(reduced_motion="reduce")
-    page.goto("about:blank")
-    page.goto(f"{url}/{state.hash}")
-    # not the heading of the bare page, which stands there until the app does
-    expect(page.locator("main:not(.plain) h1").first).to_be_visible()
-    expect(page.locator("main .skeleton[aria-busy]")).to_have_count(1 if state.name == "every part" else 0)
+    turn_to(page, state.hash)
     state.then(page)
 
 
@@ -252,7 +267,9 @@ MEASURE: Final = """() => {
     const room_px = each.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight);
     return pen.measureText(each.selectedOptions[0]?.text ?? '').width > room_px;
   }).map((each) => each.selectedOptions[0].text);
-  return { small, close, cut, over: document.documentElement.scrollWidth - innerWidth };
+  const over = document.documentElement.scrollWidth - innerWidth;
+  document.adoptedStyleSheets = document.adoptedStyleSheets.filter((each) => each !== whole);
+  return { small, close, cut, over };
 }"""
 
 

@@ -107,6 +107,7 @@ def test_mending_a_record_sends_again_what_was_refused_for_lack_of_it(phone, ser
     expect(page.get_by_text("first eggs")).to_be_visible()
 
 
+@pytest.mark.without_worker
 def test_what_a_nudge_opens_begins_with_its_one_tap(phone, server):
     page = phone()
     claim(page, server)

@@ -53,6 +53,20 @@ SCROLL = """(step_px) => {
   scrollBy({ top: step_px, behavior: 'instant' });
   return scrollY !== before;
 }"""
+THROUGH = f"""async (step_px) => {{
+  const frame = () => new Promise(requestAnimationFrame);
+  const views = [];
+  do {{
+    await frame(); // what goes out of reach is let go of after a frame
+    await frame();
+    for (const began = performance.now(); !({ALL_READ})(); await frame()) {{
+      if (performance.now() > began + 15_000) throw new Error('what is in view was never read');
+    }}
+    views.push(({LINES})());
+  }} while (({SCROLL})(step_px));
+  return views;
+}}"""
+"""Scroll to the end; tell the lines that stood there after each step."""
 LET_GO_AS_IT_GOES = """
 window.IntersectionObserver = class extends IntersectionObserver {
   constructor(tell, options) {
@@ -116,24 +130,19 @@ def long_log(page: Page, server: Server) -> str:
 def open_log(page: Page, server: Server, notes: int) -> str:
     """Open the colony whose diary was just logged, or was when the shelf was made. Return its id."""
     colony_id = page.url.rpartition("/")[2]
-    page.goto("about:blank")
     go(page, server, f"#/colony/{colony_id}")
+    page.reload()  # what was just logged is on the disk alone
     expect(page.get_by_text(f"note {notes - 1}", exact=True)).to_be_visible()
     return colony_id
 
 
 def scrolled_through(page: Page, step_px: int = 500) -> list[str]:
     """Scroll to the end of the diary and return the lines in the order in which they came, each once."""
-    seen: dict[str, None] = {}
-    moved = True
-    while moved:
-        page.wait_for_function(ALL_READ)
-        lines = page.evaluate(LINES)
+    views: list[list[str]] = page.evaluate(THROUGH, step_px)
+    for lines in views:
         assert len(lines) == len(set(lines)), "a line stands in two pages"
         assert len(lines) <= MOST_LINES
-        seen.update(dict.fromkeys(lines))
-        moved = page.evaluate(SCROLL, step_px)
-    return list(seen)
+    return list(dict.fromkeys(line for lines in views for line in lines))
 
 
 def iso(ms: int) -> str:

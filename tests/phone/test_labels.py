@@ -57,6 +57,7 @@ def test_a_code_typed_without_a_connection_opens_that_colonys_log(phone, server)
     ).to_contain_text(text("round-by", who="Mira"))
 
 
+@pytest.mark.without_worker
 def test_a_code_of_another_shelf_says_so_and_opens_nothing(phone, server):
     page = phone()
     claim(page, server)

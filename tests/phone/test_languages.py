@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 from playwright.sync_api import Browser, expect
 from tests.phone.conftest import claim, opening, worker_ready
+from tests.phone.looks import turn_to
 
 from broodshelf.languages import languages, say
 from broodshelf.languages.phone_parts import KEPT as KEPT_PARTS
@@ -37,7 +38,7 @@ def speaking(chromium: Browser):
 
 @pytest.mark.parametrize("tag", languages())
 def test_a_phone_speaks_its_own_language_from_its_first_screen_on(speaking, new_server, tag):
-    page = speaking(f"{tag}-CH")
+    page = speaking(f"{tag}-CH", service_workers="block")
     page.goto(new_server.url)
 
     expect(page.get_by_role("button", name=say(tag, "start-have-code"))).to_be_visible()
@@ -46,7 +47,7 @@ def test_a_phone_speaks_its_own_language_from_its_first_screen_on(speaking, new_
 
 
 def test_a_language_that_nobody_wrote_yet_is_english(speaking, new_server):
-    page = speaking("sv-SE")
+    page = speaking("sv-SE", service_workers="block")
     page.goto(new_server.url)
 
     expect(page.get_by_role("button", name=say("en", "start-have-code"))).to_be_visible()
@@ -96,28 +97,26 @@ def test_without_its_messages_no_language_is_chosen(phone, server):
     page.context.set_offline(False)
 
 
+@pytest.mark.without_worker
 @pytest.mark.parametrize("tag", [LONGEST, PSEUDO])
 def test_nothing_stands_over_the_edge_of_a_narrow_screen_in_long_words(phone, server, tag):
     page = phone()
     claim(page, server)
+    colony = f"#/colony/{page.url.rpartition('/')[2]}"
     page.evaluate("(tag) => localStorage.setItem('language', tag)", tag)
     page.set_viewport_size({"width": NARROWEST_PX, "height": 800})
-    colony = page.locator("a[href^='#/colony/']").first
+    page.reload()
+    expect(page.locator("main:not(.plain) h1").first).to_be_visible()
+    assert page.locator("html").get_attribute("lang") == tag
     over = {}
-    for screen in SCREENS:
-        page.goto("about:blank")
-        page.goto(f"{server.url}/{screen}")
-        expect(page.locator("main:not(.plain) h1").first).to_be_visible()
-        assert page.locator("html").get_attribute("lang") == tag
+    for screen in (*SCREENS, colony):
+        turn_to(page, screen)
         over[screen] = page.evaluate(OVER_THE_EDGE)
-    page.goto(f"{server.url}/#/shelf")
-    colony.click()
-    expect(page.locator("main h1").first).to_be_visible()
-    over["colony"] = page.evaluate(OVER_THE_EDGE)
 
     assert {screen: found for screen, found in over.items() if found} == {}
 
 
+@pytest.mark.without_worker
 def test_a_language_from_right_to_left_turns_the_page(phone, server):
     page = phone()
     claim(page, server)

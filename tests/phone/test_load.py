@@ -197,6 +197,7 @@ def test_what_is_done_stands_newest_first_and_another_log_leaves_its_lines_as_th
     assert page.evaluate(NUMBERS) == [*range(before)]
 
 
+@pytest.mark.without_worker
 def test_what_was_done_lately_is_told_whatever_it_was_and_a_task_put_off_is_not(phone, server):
     """Twelve hours back; what may be a repeat is among it, what happened at a place, too."""
     page = phone()

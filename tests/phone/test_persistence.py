@@ -22,6 +22,7 @@ BROWSER = """(granted) => {
 ASKS = "() => Number(localStorage.getItem('asks'))"
 
 
+@pytest.mark.without_worker
 @pytest.mark.parametrize(
     ("granted", "words"),
     [("true", text("house-kept")), ("false", text("house-not-kept"))],
@@ -55,6 +56,7 @@ def test_the_browser_is_asked_once_after_the_first_log_and_house_shows_the_answe
     assert page.evaluate(ASKS) == 2
 
 
+@pytest.mark.without_worker
 def test_a_browser_that_cannot_be_asked_saves_all_the_same_and_house_says_so(phone, server):
     page = phone()
     page.add_init_script("Object.defineProperty(navigator, 'storage', { value: undefined })")

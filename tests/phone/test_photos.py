@@ -61,6 +61,7 @@ def test_a_picture_taken_offline_is_seen_at_once_and_on_the_other_phone_later(ph
         assert not sent.getexif()
 
 
+@pytest.mark.without_worker
 def test_a_file_that_is_no_picture_is_said_and_logs_nothing(phone, server, tmp_path):
     page = phone()
     claim(page, server)

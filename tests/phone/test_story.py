@@ -11,6 +11,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import add_colony, claim, worker_ready
+from tests.phone.looks import axe_findings
 from tests.support.server import Server
 from tests.support.words import drops_of_sugar_water, text
 
@@ -83,6 +84,7 @@ def test_a_log_made_offline_survives_a_restart_and_reaches_the_other_phone_once(
     ).to_have_count(0)
 
 
+@pytest.mark.without_worker
 def test_undo_takes_a_log_back_on_both_sides(phone, server):
     page = phone()
     claim(page, server)
@@ -191,22 +193,17 @@ def test_no_screen_breaks_axe_rules_or_says_errors_in_the_console(phone, server)
     errors: list[str] = []
     page.on("pageerror", lambda error: errors.append(str(error)))
     claim(page, server)
-    axe = Path(__file__).parents[1] / "support/node/node_modules/axe-core/axe.min.js"
-    source = axe.read_text()
     for look in ("light", "dark", "red"):
         for name in ("round", "shelf", "larder", "handover", "settings", "colony/new"):
             go(page, server, f"#/{name}")
             expect(page.get_by_role("heading", level=1)).to_be_visible()
             page.evaluate("(look) => { document.documentElement.dataset.look = look; }", look)
-            page.evaluate(source)
-            found = page.evaluate(
-                "() => axe.run().then((r) => r.violations.map((v) => [v.id, v.nodes[0].html]))"
-            )
-            assert found == [], f"{name} in {look}"
+            assert axe_findings(page) == [], f"{name} in {look}"
 
     assert errors == []
 
 
+@pytest.mark.without_worker
 def test_what_is_typed_into_a_form_survives_a_sync_and_a_choice(phone, server):
     page = phone()
     claim(page, server)

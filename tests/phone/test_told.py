@@ -317,6 +317,7 @@ def test_what_went_says_offline_that_it_needs_a_connection(phone, server):
     expect(page.get_by_text(text("part-needs-server"))).to_be_visible()
 
 
+@pytest.mark.without_worker
 def test_a_log_whose_colony_came_back_after_all_is_sent_again(phone, server):
     page = phone()
     claim(page, server)

@@ -2,7 +2,7 @@
 
 The server's clock runs ahead by the ms that stand in the file ``clock-ahead`` of its data folder; a file
 ``login-page`` puts a proxy in front, and what stands in a file ``another-build`` makes another build of the app.
-The nudger ticks once a second, so that it soon sees a moved clock.
+The nudger ticks once a second and notes each tick, so that it soon sees a moved clock and /healthz tells so.
 """
 
 from __future__ import annotations
@@ -68,6 +68,7 @@ def main(_arguments: Sequence[str] = ()) -> None:
     settings = from_environment(os.environ)
     start_logging()
     nudger.Ticking = partial(nudger.Ticking, every_s=TICK_S)  # type: ignore[misc,assignment]
+    nudger.NOTED_EVERY_MS = 0  # type: ignore[misc]
     app = create_app(settings, lambda: clock_ahead(settings.data), hosts=PushHosts(loopback=True))
     serve_another_build(app, settings.data)
     with app.app_context(), writing() as connection:
