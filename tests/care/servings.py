@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from broodshelf.care.feeding.content import content_mg
-from broodshelf.care.plan.make import make_plan
+from broodshelf.care.plan.make import Plan, make_plan
 from broodshelf.model.facts import ColonyState, Event, Lot, Place, Vessel
 from broodshelf.model.gauges import DAY_MS, HOUR_MS
 from broodshelf.model.kinds import read
@@ -24,7 +24,11 @@ def colony(workers: int = 60, larvae: str = "many", *log: Event, **values) -> Co
 
 
 def served(state: ColonyState, need: str = "protein", at_ms: int = NOW_MS):
-    return next((t for t in make_plan(state, at_ms).tasks if t.need == need and t.portion), None)
+    return served_by(make_plan(state, at_ms), need)
+
+
+def served_by(plan: Plan, need: str):
+    return next((t for t in plan.tasks if t.need == need and t.portion), None)
 
 
 def days(state: ColonyState, need: str, at_ms: int = NOW_MS) -> float:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from tests.care.servings import NOW_MS, SIZES, codes, colony, days, fed, held_mg, served
+from tests.care.servings import NOW_MS, SIZES, codes, colony, days, fed, held_mg, served, served_by
 from tests.support.said import words
 
 from broodshelf.care.catalogue import species
@@ -22,9 +22,9 @@ def test_no_serving_is_a_heap(code, larvae):
     """At most four days of need, unless a single piece is already more; and no more pieces than a hand lays out."""
     for workers in (0, *SIZES):
         state = colony(workers, larvae, species_code=code, rules=(Rule("protein", every_days=14.0),))
-        known = know(state, NOW_MS)
+        known, plan = know(state, NOW_MS), make_plan(state, NOW_MS)
         for need in ("protein", "sugar"):
-            task = served(state, need)
+            task = served_by(plan, need)
             if task is None:
                 continue
             amount, held = task.portion["amount"], held_mg(task.portion, need)

@@ -15,6 +15,7 @@ from broodshelf.app import create_app
 from broodshelf.cli import main
 from broodshelf.errors import CannotKeep
 from broodshelf.keeping.backup import backup, restore
+from broodshelf.people.households import found_household
 from broodshelf.records.database import db, writing
 from broodshelf.records.store import Ledger, read_record
 from broodshelf.settings import from_environment
@@ -39,9 +40,10 @@ class Running:
         self.context.pop()
 
 
-def household(settings):
-    from broodshelf.people.households import found_household
-
+@pytest.fixture
+def household(settings, templates):
+    """A server with a household, and a phone of it."""
+    templates.of_an_app("sqlite", settings.data)
     server = Running(settings)
     with writing() as connection:
         household_id, _person = found_household(connection, "Mira", "Shelf", "UTC", NOON_MS)
@@ -60,8 +62,10 @@ def sync(server, phone):
     return answer
 
 
-def test_after_a_restore_phones_start_a_new_epoch_and_give_back_what_the_backup_lacked(settings, tmp_path):
-    server, phone = household(settings)
+def test_after_a_restore_phones_start_a_new_epoch_and_give_back_what_the_backup_lacked(
+    settings, household, tmp_path
+):
+    server, phone = household
     colony = phone.write("colony", {"name": "Amber"})["id"]
     sync(server, phone)
     backup(settings, tmp_path / "kept.tar.gz")
@@ -84,8 +88,8 @@ def test_after_a_restore_phones_start_a_new_epoch_and_give_back_what_the_backup_
     server.stop()
 
 
-def test_a_database_file_that_was_copied_back_by_hand_is_noticed_at_start(settings, tmp_path):
-    server, phone = household(settings)
+def test_a_database_file_that_was_copied_back_by_hand_is_noticed_at_start(settings, household, tmp_path):
+    server, phone = household
     colony = phone.write("colony", {"name": "Amber"})["id"]
     sync(server, phone)
     server.stop()
@@ -107,11 +111,11 @@ def test_a_database_file_that_was_copied_back_by_hand_is_noticed_at_start(settin
     server.stop()
 
 
-def test_what_was_revoked_after_the_backup_stays_revoked(settings, tmp_path):
+def test_what_was_revoked_after_the_backup_stays_revoked(settings, household, tmp_path):
     from broodshelf.errors import SignedOut
     from broodshelf.people.devices import Owner, Phone, actor_of, sign_in
 
-    server, phone = household(settings)
+    server, phone = household
     values = {"name": "G", "colony_ids": [], "starts_on": "2026-05-01", "ends_on": "2026-05-02"}
     given = phone.write("pass", values)["id"]
     sync(server, phone)
@@ -136,8 +140,10 @@ def test_what_was_revoked_after_the_backup_stays_revoked(settings, tmp_path):
     server.stop()
 
 
-def test_a_backup_taken_while_a_write_is_open_holds_the_committed_state_and_is_private(settings, tmp_path):
-    server, phone = household(settings)
+def test_a_backup_taken_while_a_write_is_open_holds_the_committed_state_and_is_private(
+    settings, household, tmp_path
+):
+    server, phone = household
     phone.write("colony", {"name": "Amber"})
     sync(server, phone)
     with writing() as connection:
@@ -159,8 +165,8 @@ def test_a_backup_taken_while_a_write_is_open_holds_the_committed_state_and_is_p
 
 
 @pytest.mark.parametrize("content", [b"", b"not an archive", None], ids=["empty", "text", "cut off"])
-def test_a_bad_archive_changes_nothing(settings, tmp_path, content):
-    server, phone = household(settings)
+def test_a_bad_archive_changes_nothing(settings, household, tmp_path, content):
+    server, phone = household
     sync(server, phone)
     backup(settings, tmp_path / "kept.tar.gz")
     server.stop()
@@ -173,8 +179,8 @@ def test_a_bad_archive_changes_nothing(settings, tmp_path, content):
     assert (settings.data / "broodshelf.sqlite3").read_bytes() == before
 
 
-def test_a_restore_under_a_running_server_is_refused(settings, tmp_path):
-    server, phone = household(settings)
+def test_a_restore_under_a_running_server_is_refused(settings, household, tmp_path):
+    server, phone = household
     sync(server, phone)
     backup(settings, tmp_path / "kept.tar.gz")
     with pytest.raises(CannotKeep, match="running"):
@@ -194,8 +200,8 @@ def test_the_two_commands_work_on_an_empty_server(tmp_path, monkeypatch, capsys)
     assert "For Mira (invented):" in capsys.readouterr().out
 
 
-def test_pictures_come_back_and_those_that_came_since_stay(settings, tmp_path):
-    server, phone = household(settings)
+def test_pictures_come_back_and_those_that_came_since_stay(settings, household, tmp_path):
+    server, phone = household
     server.stop()
     folder = settings.data / "photos" / phone.household_id
     folder.mkdir(parents=True)

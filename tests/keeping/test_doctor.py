@@ -30,6 +30,13 @@ def started(settings):
     return app
 
 
+@pytest.fixture
+def app(settings, templates):
+    """The app of a server that was started once."""
+    templates.of_an_app("sqlite", settings.data)
+    return started(settings)
+
+
 def levels(settings, now_ms=NOW_MS):
     return {finding.about: finding.level for finding in examine(settings, now_ms)}
 
@@ -41,8 +48,7 @@ def test_on_an_empty_folder_it_says_what_the_first_start_will_make_and_makes_not
     assert not settings.data.exists()
 
 
-def test_a_started_server_is_well_but_for_what_does_not_run(settings):
-    started(settings)
+def test_a_started_server_is_well_but_for_what_does_not_run(settings, app):
     found = levels(settings)
     assert {about for about, level in found.items() if level == "good"} == {
         "data_folder", "disk", "database", "households", "history", "push_key",
@@ -50,8 +56,7 @@ def test_a_started_server_is_well_but_for_what_does_not_run(settings):
     assert found["nudger"] == found["server"] == "look"
 
 
-def test_a_key_that_others_can_read_and_one_that_is_no_key_are_bad(settings):
-    started(settings)
+def test_a_key_that_others_can_read_and_one_that_is_no_key_are_bad(settings, app):
     (settings.data / "vapid.pem").chmod(0o644)
     assert levels(settings)["push_key"] == "bad"
     (settings.data / "vapid.pem").chmod(0o600)
@@ -59,8 +64,7 @@ def test_a_key_that_others_can_read_and_one_that_is_no_key_are_bad(settings):
     assert levels(settings)["push_key"] == "bad"
 
 
-def test_a_key_that_was_changed_while_phones_listen_is_bad_and_said_at_the_next_start(settings, caplog):
-    app = started(settings)
+def test_a_key_that_was_changed_while_phones_listen_is_bad_and_said_at_the_next_start(settings, app, caplog):
     with app.app_context():
         with writing() as connection:
             household_id = make_household(connection)
@@ -94,8 +98,7 @@ def test_a_mail_server_is_logged_in_to_and_one_that_is_away_is_bad(tmp_path):
     assert server.taken == []
 
 
-def test_an_older_schema_and_a_damaged_file_are_bad(settings):
-    app = started(settings)
+def test_an_older_schema_and_a_damaged_file_are_bad(settings, app):
     with app.app_context():
         with writing() as connection:
             connection.exec_driver_sql("UPDATE alembic_version SET version_num = '0001'")
@@ -106,8 +109,7 @@ def test_an_older_schema_and_a_damaged_file_are_bad(settings):
     assert levels(settings)["database"] == "bad"
 
 
-def test_a_nudger_that_stands_still_or_ran_in_the_future_is_bad(settings):
-    app = started(settings)
+def test_a_nudger_that_stands_still_or_ran_in_the_future_is_bad(settings, app):
     with app.app_context():
         with writing() as connection:
             connection.execute(nudger_state.insert().values(name="tick", at_ms=NOW_MS))

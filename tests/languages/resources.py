@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
-from fluent.syntax import FluentParser, ast
+from fluent.syntax import FluentParser, FluentSerializer, ast
 from fluent.syntax.visitor import Visitor
 
 from broodshelf.languages.entries import HERE, folders
@@ -21,7 +21,8 @@ CATEGORIES = {"zero", "one", "two", "few", "many", "other"}
 class Message:
     """A message of a folder: what it asks for, its attributes, and how its patterns are made.
 
-    ``plurals``: of each choice by a plural form the forms that it has.
+    ``plurals``: of each choice by a plural form the forms that it has. ``written``: all of it but the comment, in the
+    one form that fluent.syntax writes.
     """
 
     id: str
@@ -33,6 +34,7 @@ class Message:
     references: frozenset[str]
     plurals: tuple[frozenset[str], ...]
     selects_on: frozenset[str]
+    written: str
 
 
 class _Look(Visitor):
@@ -70,21 +72,24 @@ class _Look(Visitor):
 def read(tag: str) -> dict[str, Message]:
     """Return the messages of a folder by id. Fails on what cannot be read and on an id that stands twice."""
     found: dict[str, Message] = {}
+    writer = FluentSerializer()
     for file, entry in entries(tag):
         look = _Look()
         look.visit(entry)
         assert entry.id.name not in found, f"{tag}: {entry.id.name} is in {file} and in another file"
         name = f"-{entry.id.name}" if isinstance(entry, ast.Term) else entry.id.name
+        comment, entry.comment = entry.comment, None
         found[name] = Message(
             name,
             file,
-            entry.comment.content if entry.comment else "",
+            comment.content if comment else "",
             frozenset(look.parameters),
             frozenset(each.id.name for each in entry.attributes),
             frozenset(look.functions),
             frozenset(look.references),
             tuple(look.plurals),
             frozenset(look.selects_on),
+            writer.serialize_entry(entry),
         )
     return found
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from babel import Locale
 from fluent.syntax import FluentParser, FluentSerializer
-from tests.languages.resources import OTHERS, SOURCE, Message, entries, read
+from tests.languages.resources import OTHERS, SOURCE, Message, read
 
 from broodshelf.languages.bundles import entries_in
 from broodshelf.languages.entries import folders
@@ -96,13 +96,10 @@ def test_the_phones_files_say_what_the_folder_says(tag):
     served = FluentParser(with_spans=False).parse(whole)
     written = FluentSerializer()
     found = {entry.id.name: written.serialize_entry(entry) for entry in served.body}
-    asked = {}
-    for _, entry in (*entries(SOURCE), *entries(tag)):
-        entry.comment = None
-        asked[entry.id.name] = written.serialize_entry(entry)
+    asked = {**read(SOURCE), **read(tag)}
 
     assert found.keys() == entries_in(tag, for_phone=True).keys()
-    assert found == {name: asked[name] for name in found}
+    assert found == {name: asked[name].written for name in found}
 
 
 def test_what_only_the_server_says_is_not_sent_to_phones():

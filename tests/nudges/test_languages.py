@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from functools import partial
 
 import pytest
 from tests.nudges.support import URL, Shelf
@@ -56,8 +57,10 @@ def test_a_nudge_is_in_one_language(items):
         assert not_translated(" ".join([said.title, *said.lines])) == ["and"] * said.title.count(" and ")
 
 
-@pytest.mark.parametrize("message", [of_test(URL, PSEUDO), of_code("1", URL, PSEUDO)])
-def test_the_test_and_the_code_are_too(message):
+@pytest.mark.parametrize("made", [of_test, partial(of_code, "1")])
+def test_the_test_and_the_code_are_too(made):
+    message = made(URL, PSEUDO)
+
     assert not not_translated(" ".join([message.title, *message.lines]))
 
 

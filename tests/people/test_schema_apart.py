@@ -55,11 +55,11 @@ def test_what_joins_two_tables_of_a_household_joins_them_by_the_household_first(
 
 
 @pytest.fixture
-def served(tmp_path, postgresql_cluster):
+def served(tmp_path, templates):
     """The app as migrations make its database on PostgreSQL, pushed as the current one."""
     settings = {
         "BROODSHELF_DATA": str(tmp_path),
-        "BROODSHELF_DATABASE_URL": postgresql_cluster.new_database(),
+        "BROODSHELF_DATABASE_URL": templates.of_an_app("postgresql", tmp_path),
     }
     app = create_app(from_environment(settings))
     with app.app_context():

@@ -2,39 +2,65 @@
 
 from __future__ import annotations
 
+import atexit
 import json
 import shutil
 import subprocess
 import tempfile
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
+from threading import Timer
 from typing import Any
 
 import numpy as np
 from scipy.optimize import linear_sum_assignment
 
 RUNNER = Path(__file__).parents[1] / "counting" / "propose.mjs"
+MOST_S = 900
 
 
 def run(asked: Iterable[tuple[np.ndarray, dict[str, Any]]], way: str) -> list[dict[str, Any]]:
-    """Return ``{dots, ms}`` for each luminance picture (bytes, rows first) with what the module is told."""
-    node = shutil.which("node")
-    assert node, "Node is not installed; ./deploy/test installs it (it is a tool for tests only)."
+    """Return ``{made, ms}`` for each luminance picture (bytes, rows first) with what the module is told."""
+    answers = []
     with tempfile.TemporaryDirectory() as folder:
-        lines = []
-        for number, (pixels, told) in enumerate(asked):
-            file = Path(folder) / f"{number}.bin"
+        file = Path(folder) / "luminance"
+        for pixels, told in asked:
             file.write_bytes(np.ascontiguousarray(pixels, dtype=np.uint8).tobytes())
             height, width = pixels.shape
-            lines.append(
-                json.dumps({"way": way, "file": str(file), "width": width, "height": height, **told})
+            answers.append(
+                _runner().ask({"way": way, "file": str(file), "width": width, "height": height, **told})
             )
-        done = subprocess.run(
-            [node, str(RUNNER)], input="\n".join(lines), capture_output=True, text=True, timeout=900
-        )
-    assert done.returncode == 0, done.stderr[-3000:]
-    return [json.loads(line) for line in done.stdout.splitlines()]
+    return answers
+
+
+class _Runner:
+    """Node with the phone's modules, for all pictures of this process."""
+
+    def __init__(self) -> None:
+        node = shutil.which("node")
+        assert node, "Node is not installed; ./deploy/test installs it (it is a tool for tests only)."
+        pipe = subprocess.PIPE
+        self._node = subprocess.Popen([node, str(RUNNER)], stdin=pipe, stdout=pipe, text=True)
+        atexit.register(self._node.communicate)
+
+    def ask(self, picture: dict[str, Any]) -> dict[str, Any]:
+        """Return what it makes of one picture. Where it fails, it has said why on the standard error."""
+        assert self._node.stdin and self._node.stdout
+        end = Timer(MOST_S, self._node.kill)
+        end.start()
+        print(json.dumps(picture), file=self._node.stdin, flush=True)
+        line = self._node.stdout.readline()
+        end.cancel()
+        if not line:
+            _runner.cache_clear()  # the next picture finds another one
+        assert line, "Node failed on a picture"
+        answer: dict[str, Any] = json.loads(line)
+        return answer
+
+
+_runner = cache(_Runner)
 
 
 @dataclass(frozen=True)

@@ -1,4 +1,7 @@
-"""The phone's files, read, joined and packed once for all apps that one process makes: most of what an app costs."""
+"""The phone's files, read, joined and packed once for all apps that one process makes: most of what an app costs.
+
+So is the archive of them that an app keeps for pages that are still open after an update.
+"""
 
 from __future__ import annotations
 
@@ -9,9 +12,8 @@ from pathlib import Path
 
 import pytest
 
-from broodshelf.app import _words
-from broodshelf.languages.phones_file import phones_files
-from broodshelf.web import compact
+from broodshelf import app
+from broodshelf.web import compact, past_builds
 from broodshelf.web.shell import Shell
 
 
@@ -28,7 +30,7 @@ def one_shell() -> Iterator[None]:
         return made(folder, frozenset(extra.items()), worker_on, compact.ways)
 
     with pytest.MonkeyPatch.context() as patch:
-        patch.setattr("broodshelf.app.Shell", shell)
-        patch.setattr("broodshelf.app.phones_files", cache(phones_files))
-        patch.setattr("broodshelf.app._words", cache(_words))
+        patch.setattr(app, "Shell", shell)
+        for module, name in ((app, "phones_files"), (app, "_words"), (past_builds, "_packed")):
+            patch.setattr(module, name, cache(getattr(module, name)))
         yield

@@ -24,7 +24,8 @@ class Polite:
 
 
 @pytest.fixture
-def app(tmp_path, clock):
+def app(tmp_path, clock, templates):
+    templates.of_an_app("sqlite", tmp_path)
     environment = {"BROODSHELF_DATA": str(tmp_path), "BROODSHELF_METRICS_TOKEN": TOKEN}
     made = create_app(from_environment(environment), clock, push_channel=Polite())
     yield made
@@ -50,7 +51,8 @@ def test_a_visitor_through_a_proxy_on_this_machine_is_not_this_machine(browser, 
     assert status(browser(), "127.0.0.1", **{header: "127.0.0.1"}) == 404
 
 
-def test_without_a_token_an_empty_one_opens_nothing(tmp_path, clock):
+def test_without_a_token_an_empty_one_opens_nothing(tmp_path, clock, templates):
+    templates.of_an_app("sqlite", tmp_path / "other")
     made = create_app(from_environment({"BROODSHELF_DATA": str(tmp_path / "other")}), clock)
     answer = made.test_client().get(
         "/metrics", headers={"Authorization": "Bearer "}, environ_base={"REMOTE_ADDR": "192.0.2.7"}

@@ -23,11 +23,12 @@ LONG_TEXT = "x" * 2_000
 
 
 @pytest.fixture
-def app(tmp_path: Path, clock, monkeypatch):
+def app(tmp_path: Path, clock, monkeypatch, templates):
     """The app, with little patience for locks and a probe that always tries."""
     monkeypatch.setattr(database, "SQLITE_BUSY_TIMEOUT_MS", SHORT_MS)
     monkeypatch.setattr(probe, "WITHIN_MS", SHORT_MS)
     monkeypatch.setattr(probe, "EVERY_S", 0.0)
+    templates.of_an_app("sqlite", tmp_path)
     made = create_app(from_environment({"BROODSHELF_DATA": str(tmp_path)}), clock)
     made.extensions["broodshelf"].probe._every_s = 0.0
     yield made
@@ -189,8 +190,8 @@ def test_the_health_check_leaves_nothing_in_the_data_folder(app, browser, tmp_pa
     assert sorted(path.name for path in tmp_path.iterdir()) == before
 
 
-def test_postgresql_is_tried_the_same_way(tmp_path, clock, postgresql_cluster, monkeypatch):
-    url = postgresql_cluster.new_database().replace("postgresql+psycopg", "postgresql")
+def test_postgresql_is_tried_the_same_way(tmp_path, clock, templates, monkeypatch):
+    url = templates.of_an_app("postgresql", tmp_path / "other").replace("postgresql+psycopg", "postgresql")
     settings = {"BROODSHELF_DATA": str(tmp_path / "other"), "BROODSHELF_DATABASE_URL": url}
     made = create_app(from_environment(settings), clock)
     made.extensions["broodshelf"].probe._every_s = 0.0

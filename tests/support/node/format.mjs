@@ -6,9 +6,12 @@
 // * htm drops white space that holds a line break, so a space that matters must not become one. Each template is
 //   parsed by htm before and after; a file whose tree would change is refused. Write such a space as ${' '};
 // * a line begins one element.
-import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
+//
+// A file that was found well laid out is known by its content, as long as this program and what it uses are the same.
+import { existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import prettier from 'prettier';
+import { digest, keep, placeOf, tools } from './kept.mjs';
 import { templatesOf, treeOf } from './templates.mjs';
 
 const WIDEST = 120;
@@ -23,12 +26,22 @@ const named = process.argv.slice(2).filter((word) => word !== '--check');
 const files = named.length
   ? named.map((name) => resolve(name))
   : [...below(join(root, 'pwa')), ...below(join(root, 'tests'))];
+const judges = digest(prettier.version, tools('format.mjs', 'templates.mjs', 'kept.mjs', 'package-lock.json'));
+const known = wellLaidOut();
+const good = new Set();
 let wrong = 0;
 
 for (const file of files) {
   const before = readFileSync(file, 'utf8');
+  const name = digest(judges, file.replace(root, ''), before);
+  if (known.has(name)) {
+    good.add(name);
+    continue;
+  }
+  const complaints = wrong;
   const after = await formatted(file, before);
-  const moved = file.startsWith(join(root, 'pwa')) && file.endsWith('.js') ? firstChangedTree(before, after) : 0;
+  const hasTemplates = file.startsWith(join(root, 'pwa')) && file.endsWith('.js');
+  const moved = hasTemplates && after !== before ? firstChangedTree(before, after) : 0;
   if (moved) complain(file, `line ${moved}: a space beside an element would be lost; write it as \${' '}`);
   else if (after !== before && check) complain(file, 'is not formatted; run: node tests/support/node/format.mjs');
   else if (after !== before) writeFileSync(file, after);
@@ -36,9 +49,17 @@ for (const file of files) {
     if (line.length > WIDEST) complain(file, `line ${i + 1} has ${line.length} characters, ${WIDEST} are allowed`);
     if (TWO_ELEMENTS.test(line)) complain(file, `line ${i + 1} begins two elements: give each a line of its own`);
   });
+  if (after === before && wrong === complaints) good.add(name);
 }
+if (!named.length) keep('well-laid-out', [...good].join('\n'));
 console.log(`${files.length} files, ${wrong} complaints`);
 process.exitCode = wrong ? 1 : 0;
+
+/** The names of contents that were found good. @returns {Set<string>} */
+function wellLaidOut() {
+  const place = placeOf('well-laid-out');
+  return new Set(existsSync(place) ? readFileSync(place, 'utf8').split('\n') : []);
+}
 
 /** The files of a folder that are ours to lay out. @param {string} folder @returns {string[]} */
 function below(folder) {
