@@ -1,4 +1,7 @@
-"""The phone's files, read, joined and packed once for all apps that one process makes: most of what an app costs."""
+"""The phone's files, read, joined, compressed and put into an archive once for all apps that one process makes.
+
+That is most of what an app costs.
+"""
 
 from __future__ import annotations
 
@@ -10,7 +13,7 @@ from pathlib import Path
 import pytest
 
 from broodshelf.languages.phones_file import phones_files
-from broodshelf.web import compact
+from broodshelf.web import compact, past_builds
 from broodshelf.web.shell import Shell
 
 
@@ -29,4 +32,5 @@ def one_shell() -> Iterator[None]:
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr("broodshelf.app.Shell", shell)
         patch.setattr("broodshelf.app.phones_files", cache(phones_files))
+        patch.setattr(past_builds, "_packed", cache(past_builds._packed))
         yield

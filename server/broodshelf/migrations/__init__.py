@@ -51,11 +51,11 @@ def upgrade(engine: Engine) -> None:
     One that several machines share may be ahead while they are replaced one after the other: migrations leave what
     the version before needs, so it is served as it is.
     """
-    if engine.dialect.name == "postgresql":
-        with engine.connect() as connection:
-            where = stands(connection)
-        if where == "ahead":
-            say("the database is ahead of this version; another machine is newer")
-        if where != "behind":
-            return
+    with engine.connect() as connection:
+        where = stands(connection)
+    if where == "here":
+        return
+    if where == "ahead" and engine.dialect.name == "postgresql":
+        say("the database is ahead of this version; another machine is newer")
+        return
     command.upgrade(config(engine), "head")
