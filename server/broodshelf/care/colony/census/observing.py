@@ -214,10 +214,10 @@ def _slope(values: Sequence[float], apart: Sequence[float], spread: float) -> fl
     many = len(values)
     middle = sum(values) / many
     off = [value - middle for value in values]
-    together = sum(map(mul, off, apart))
+    together: float = sum(map(mul, off, apart))
     if together == 0:
         return 0.0
-    both = sum(map(mul, off, off)) * sum(map(mul, apart, apart))
+    both: float = sum(map(mul, off, off)) * sum(map(mul, apart, apart))
     plain = together * together / both
     believed = max(0.0, 1 - (1 - plain) / (plain * (many - 2)))
     return believed * together / many / spread
