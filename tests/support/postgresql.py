@@ -15,6 +15,7 @@ from pathlib import Path
 from typing import Final
 
 import psycopg
+from tests.support.in_memory import in_memory
 from tests.support.once_a_run import alone
 
 
@@ -101,16 +102,13 @@ def durable_cluster(options: str = "") -> Iterator[Cluster]:
         _stop(folder)
 
 
-IN_MEMORY: Final = Path("/dev/shm")
-MOST_BYTES: Final = 8 * 2**30
-"""A whole run's databases, 9 MB each, are half of it."""
 HASTY: Final = "-c fsync=off -c synchronous_commit=off -c full_page_writes=off"
 
 
 def _start(durability: str = HASTY, more: str = "") -> Path:
     """Make a server and start it; return its folder."""
     # the socket's path must be short and readable by the server's own user
-    folder = Path(tempfile.mkdtemp(prefix="bs-pg-", dir=_in_memory() if durability == HASTY else None))
+    folder = Path(tempfile.mkdtemp(prefix="bs-pg-", dir=in_memory() if durability == HASTY else None))
     if os.geteuid() == 0:  # PostgreSQL refuses to run as root
         user = pwd.getpwnam("postgres")
         os.chown(folder, user.pw_uid, user.pw_gid)
@@ -130,15 +128,6 @@ def _start(durability: str = HASTY, more: str = "") -> Path:
     with psycopg.connect(host=str(folder), user="tests", dbname="postgres", autocommit=True) as connection:
         connection.execute("CREATE ROLE shelf LOGIN")  # no superuser: row-level security holds it, too
     return folder
-
-
-def _in_memory() -> Path | None:
-    """Return a folder that is no disk, if there is room: ext4 looks long for an inode where many files were deleted.
-
-    A database is 425 files; its copy took ten times the processor there.
-    """
-    there = IN_MEMORY.is_dir() and os.access(IN_MEMORY, os.W_OK)
-    return IN_MEMORY if there and shutil.disk_usage(IN_MEMORY).free > MOST_BYTES else None
 
 
 def _stop(folder: Path) -> None:
