@@ -15,6 +15,7 @@ from tests.support.browser_push import BrowserPush
 from tests.support.chromium import launched
 from tests.support.firefox import Firefox, push_preferences
 from tests.support.households import make_household
+from tests.support.in_memory import in_memory
 from tests.support.once_a_run import folder_of_the_run
 from tests.support.one_compiler import one_compiler
 from tests.support.one_shell import one_shell
@@ -30,6 +31,12 @@ settings.register_profile(
     "untimed", deadline=None
 )  # how long a busy machine takes is no matter of right or wrong
 settings.load_profile("untimed")
+
+
+def pytest_configure() -> None:
+    """Let ``tmp_path`` lie in memory, unless somebody says where."""
+    if folder := in_memory():
+        os.environ.setdefault("PYTEST_DEBUG_TEMPROOT", str(folder))
 
 
 def pytest_sessionstart() -> None:

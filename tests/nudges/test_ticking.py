@@ -23,13 +23,14 @@ from broodshelf.nudges.ticking import Ticking
 from broodshelf.supervision import ALIVE, tell_manager
 
 PATIENCE_S = 30
+HASTY = "tests.nudges.hasty_serve"
 
 
-def wait_for(what: Callable[[], bool]) -> None:
+def wait_for(what: Callable[[], bool], look_s: float = 0.01) -> None:
     deadline, pause = time.monotonic() + PATIENCE_S, threading.Event()
     while not what():
         assert time.monotonic() < deadline, "waited in vain"
-        pause.wait(0.01)
+        pause.wait(look_s)
 
 
 @pytest.fixture
@@ -54,7 +55,11 @@ def health(server: ColdServer) -> dict[str, Any]:
 def test_a_clock_that_is_set_back_by_two_hours_does_not_stop_the_nudger(tmp_path: Path, fake_clock: Path):
     moved = tmp_path / "moved"
     moved.write_text("+0")
-    server = ColdServer(tmp_path / "data")
+    server = ColdServer(tmp_path / "data", HASTY)
+
+    def wait_for_health(of: Callable[[dict[str, Any]], bool]) -> None:
+        wait_for(lambda: of(health(server)), look_s=0.1)
+
     server.settings |= {
         "LD_PRELOAD": str(fake_clock),
         "FAKETIME_TIMESTAMP_FILE": str(moved),
@@ -65,12 +70,12 @@ def test_a_clock_that_is_set_back_by_two_hours_does_not_stop_the_nudger(tmp_path
     }
     server.start()
     try:
-        wait_for(lambda: health(server)["nudger"]["last_tick_ms"] is not None)
+        wait_for_health(lambda told: told["nudger"]["last_tick_ms"] is not None)
         moved.write_text("-2h")
         back_ms = time.time() * 1000 - 2 * HOUR_MS
         # a tick that was noted under the new clock, within ten minutes of it
-        wait_for(lambda: abs(health(server)["nudger"]["last_tick_ms"] - back_ms) < HOUR_MS / 6)
-        wait_for(lambda: bool(health(server)["ok"]))
+        wait_for_health(lambda told: abs(told["nudger"]["last_tick_ms"] - back_ms) < HOUR_MS / 6)
+        wait_for_health(lambda told: bool(told["ok"]))
     finally:
         server.stop()
     assert "the clock was set back" in server.output.read_text()
@@ -187,7 +192,7 @@ def test_a_long_tick_that_goes_on_does_not_hang(caplog):
 @pytest.mark.long
 def test_the_service_manager_hears_when_the_server_listens_and_that_the_nudger_lives(tmp_path: Path):
     address = tmp_path / "manager"
-    server = Server(tmp_path / "data")
+    server = Server(tmp_path / "data", HASTY)
     server.settings["NOTIFY_SOCKET"] = str(address)
     with socket.socket(socket.AF_UNIX, socket.SOCK_DGRAM) as manager:
         manager.bind(str(address))

@@ -15,6 +15,7 @@ from pathlib import Path
 from typing import Final
 
 import psycopg
+from tests.support.in_memory import in_memory
 from tests.support.once_a_run import alone
 
 
@@ -107,7 +108,7 @@ HASTY: Final = "-c fsync=off -c synchronous_commit=off -c full_page_writes=off"
 def _start(durability: str = HASTY, more: str = "") -> Path:
     """Make a server and start it; return its folder."""
     # the socket's path must be short and readable by the server's own user
-    folder = Path(tempfile.mkdtemp(prefix="bs-pg-"))
+    folder = Path(tempfile.mkdtemp(prefix="bs-pg-", dir=in_memory() if durability == HASTY else None))
     if os.geteuid() == 0:  # PostgreSQL refuses to run as root
         user = pwd.getpwnam("postgres")
         os.chown(folder, user.pw_uid, user.pw_gid)

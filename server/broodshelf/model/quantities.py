@@ -34,10 +34,8 @@ class Estimate:
     high: float
 
     def __post_init__(self) -> None:
-        if not all(map(math.isfinite, (self.low, self.best, self.high))):
-            raise ValueError(f"an estimate must be finite, not {self}")
-        if not self.low <= self.best <= self.high:
-            raise ValueError(f"an estimate must be in order, not {self}")
+        if not -math.inf < self.low <= self.best <= self.high < math.inf:
+            raise ValueError(f"an estimate must be finite and in order, not {self}")
 
     @classmethod
     def exactly(cls, value: float) -> Estimate:
@@ -46,8 +44,9 @@ class Estimate:
 
     def times(self, other: Estimate | float) -> Estimate:
         """Return the product of two estimates of quantities that are not negative."""
-        by = other if isinstance(other, Estimate) else Estimate.exactly(other)
-        return Estimate(self.low * by.low, self.best * by.best, self.high * by.high)
+        if isinstance(other, Estimate):
+            return Estimate(self.low * other.low, self.best * other.best, self.high * other.high)
+        return Estimate(self.low * other, self.best * other, self.high * other)
 
     def plus(self, other: Estimate) -> Estimate:
         """Return the sum, with the spreads added: neither is assumed to cancel the other."""

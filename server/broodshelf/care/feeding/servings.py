@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final, Literal
 
 from ...model.kinds.words import SizeClass
@@ -42,6 +43,7 @@ def protein_mg_of(food: Food, size: PreySize | None = None) -> Estimate | None:
     return mass.times(made_of.protein_g / 100)
 
 
+@lru_cache(maxsize=256)  # tests.bench.plan_cost
 def servings_of(options: tuple[str, ...]) -> tuple[Serving, ...]:
     """Return every serving of known protein from these food codes; what is no protein food is passed over."""
     known = foods()

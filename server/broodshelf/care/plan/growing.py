@@ -121,7 +121,7 @@ def full_notice(known: Known) -> Reason | None:
     gone = round((known.now_ms - (known.counted.counted_ms or known.now_ms)) / DAY_MS)
     if known.workers >= limit:
         return reason("room_full_by_now", days=gone, room=round(room.best))
-    days = living.nest_full(max(1.0, limit))
+    days = living.nest_full(max(1.0, limit), WARN_DAYS)
     if days is None or days.best is None or days.best - living.day > WARN_DAYS:
         return None
     high = living.day + living.horizon_days if days.high is None else days.high

@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from operator import add
+from operator import add, mul
 from statistics import NormalDist
 from typing import Final
 
@@ -213,10 +213,11 @@ def _slope(values: Sequence[float], apart: Sequence[float], spread: float) -> fl
     """
     many = len(values)
     middle = sum(values) / many
-    together = sum((value - middle) * a for value, a in zip(values, apart, strict=True))
+    off = [value - middle for value in values]
+    together: float = sum(map(mul, off, apart))
     if together == 0:
         return 0.0
-    both = sum((value - middle) ** 2 for value in values) * sum(a * a for a in apart)
+    both: float = sum(map(mul, off, off)) * sum(map(mul, apart, apart))
     plain = together * together / both
     believed = max(0.0, 1 - (1 - plain) / (plain * (many - 2)))
     return believed * together / many / spread

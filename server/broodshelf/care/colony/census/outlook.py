@@ -117,8 +117,11 @@ class Census:
         low = max(float(self.day), days.low - SOONER_STEPS * grain)
         return Days(low, days.best, None if days.high is None else days.high + LATER_STEPS * grain)
 
-    def nest_full(self, room: float) -> Days | None:
-        """Return when so many workers are reached; None where that is less likely than not within the horizon."""
+    def nest_full(self, room: float, soon_days: float = HORIZON_DAYS) -> Days | None:
+        """Return when so many workers are reached; None where that is less likely than not within the horizon.
+
+        Nor is more reckoned where that is less likely than not in ``soon_days``.
+        """
         limit = math.log(max(1.0, room) + OFFSET)
         odds = []
         for number, day in enumerate(self.course.days):
@@ -127,6 +130,9 @@ class Census:
                 middle = math.log(workers.best + OFFSET)
                 deviation = max(1e-6, (math.log(workers.high + OFFSET) - middle) / TO_80)
                 odds.append((float(day), _NORMAL.cdf((middle - limit) / deviation)))
+                later = day >= self.day + soon_days and all(share < 0.5 for _, share in odds)
+                if later or odds[-1][1] >= ENOUGH_ODDS:
+                    break
         return self._days(odds)
 
     def _hatching(self) -> Days | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from operator import mul
 from typing import Final
 
 from ....model.quantities import Estimate
@@ -39,7 +40,8 @@ def moments(values: Sequence[float]) -> tuple[float, float]:
     """Return middle and deviation of ln(n + 0.5)."""
     logs = [math.log(value + OFFSET) for value in values]
     middle = sum(logs) / len(logs)
-    return middle, math.sqrt(sum((log - middle) ** 2 for log in logs) / len(logs))
+    apart = [log - middle for log in logs]
+    return middle, math.sqrt(sum(map(mul, apart, apart)) / len(logs))
 
 
 def numbers(values: Sequence[float], *, poisson: bool) -> Estimate:
@@ -50,7 +52,7 @@ def numbers(values: Sequence[float], *, poisson: bool) -> Estimate:
 
 def _bell(middle: float, deviation: float) -> Estimate:
     reach = TO_80 * deviation
-    low, best, high = (math.exp(min(16.0, middle + side)) - OFFSET for side in (-reach, 0.0, reach))
+    low, best, high = [math.exp(min(16.0, middle + side)) - OFFSET for side in (-reach, 0.0, reach)]
     return Estimate(max(0.0, low), max(0.0, best), max(0.0, high))
 
 
