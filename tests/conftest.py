@@ -12,7 +12,7 @@ from flask import Flask
 from hypothesis import settings
 from playwright.sync_api import Browser, Playwright, expect, sync_playwright
 from tests.support.browser_push import BrowserPush
-from tests.support.chromium import launched
+from tests.support.chromium import ONE_RENDERER, launched
 from tests.support.firefox import Firefox, push_preferences
 from tests.support.households import make_household
 from tests.support.in_memory import in_memory
@@ -112,7 +112,7 @@ def playwright() -> Iterator[Playwright]:
 @pytest.fixture(scope="session")
 def chromium(playwright: Playwright) -> Iterator[Browser]:
     """One Chromium for the whole test run; each test has contexts of its own, with their own storage."""
-    with launched(playwright) as browser:
+    with launched(playwright, more=(ONE_RENDERER,)) as browser:
         yield browser
 
 

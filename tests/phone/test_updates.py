@@ -9,14 +9,15 @@ import json
 import sqlite3
 import time
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from itertools import groupby
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Page, expect
-from tests.phone.conftest import claim, open_colony, worker_ready
+from playwright.sync_api import Browser, Page, Playwright, expect
+from tests.phone.conftest import NO_BACKGROUND_SYNC, claim, open_colony, opening, worker_ready
 from tests.phone.test_story import go
+from tests.support.chromium import launched
 from tests.support.kept_shelf import KeptShelf
 from tests.support.server import Server
 from tests.support.words import text
@@ -71,6 +72,19 @@ DEAF = """if (!sessionStorage.getItem('deaf')) {
   ServiceWorker.prototype.postMessage = () => undefined;
 }"""
 """The first load of a page cannot make a waiting worker take over; Chromium at times leaves one waiting by itself."""
+
+
+@pytest.fixture(scope="module")
+def side_by_side(playwright: Playwright) -> Iterator[Browser]:
+    """A Chromium whose tabs run at the same time, each in a process of its own."""
+    with launched(playwright) as browser:
+        yield browser
+
+
+@pytest.fixture
+def phone(side_by_side: Browser) -> Iterator[Callable[[], Page]]:
+    with opening(side_by_side) as opened:
+        yield lambda: opened(NO_BACKGROUND_SYNC)
 
 
 @pytest.fixture

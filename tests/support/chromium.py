@@ -17,8 +17,10 @@ notifications and knows no background sync."""
 ARGUMENTS: Final = [
     "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
     "--disable-component-update", "--disable-sync",
-    "--renderer-process-limit=1",  # of a context, as on a small phone; else each page's first is thrown away unused
 ]  # fmt: skip
+ONE_RENDERER: Final = "--renderer-process-limit=1"
+"""One process for all pages of a context, as on a small phone: otherwise each page's first is thrown away unused. Not
+for tabs that are to run at the same time."""
 
 
 @contextmanager
