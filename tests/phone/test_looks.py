@@ -98,17 +98,17 @@ def test_every_screen_and_sheet_is_clean_for_axe_and_has_room_for_a_thumb_in_eac
         show(page, state)
         # steps of 1 through lists of 3 and 2 meet in all six ways (3 and 2 have no common factor)
         looks = {(WIDTHS[(i + j) % 3], TEXT[(i + j) % 2]): look for j, look in enumerate(LOOKS)}
-        for width, text in dict.fromkeys((*looks, *MEASURED)):
-            look = looks.get((width, text))
-            dress(page, width, look or LOOKS[0], text)
+        for width, size in dict.fromkeys((*looks, *MEASURED)):
+            look = looks.get((width, size))
+            dress(page, width, look or LOOKS[0], size)
             if look and (found := axe_findings(page)):
-                broken[f"{state.name}, {look}, {width}, {text}"] = found
-            if (width, text) not in MEASURED:
+                broken[f"{state.name}, {look}, {width}, {size}"] = found
+            if (width, size) not in MEASURED:
                 continue
             measured = page.evaluate(MEASURE)
-            cut = measured["cut"] if width >= PHONE_PX and text == TEXT[0] else []
+            cut = measured["cut"] if width >= PHONE_PX and size == TEXT[0] else []
             if measured["small"] or measured["close"] or cut or measured["over"] > 0:
-                cramped[f"{state.name}, {width}, {text}"] = measured
+                cramped[f"{state.name}, {width}, {size}"] = measured
 
     assert broken == {}
     assert cramped == {}
