@@ -8,6 +8,7 @@ import pytest
 from alembic import command
 from alembic.autogenerate import compare_metadata
 from alembic.migration import MigrationContext
+from alembic.util import CommandError
 from flask import Flask
 from sqlalchemy import text
 
@@ -35,6 +36,21 @@ def test_migrations_and_tables_agree(empty_app):
         with database.reading() as connection:
             assert compare_metadata(MigrationContext.configure(connection), database.metadata) == []
         database.db.engine.dispose()
+
+
+def test_a_database_of_a_newer_version_is_served_where_machines_share_it_and_else_refused(empty_app):
+    with empty_app.app_context():
+        engine = database.db.engine
+        migrations.upgrade(engine)
+        with database.writing() as connection:
+            connection.execute(text("UPDATE alembic_version SET version_num = '9999'"))
+
+        if engine.dialect.name == "postgresql":
+            migrations.upgrade(engine)
+        else:
+            with pytest.raises(CommandError, match="9999"):
+                migrations.upgrade(engine)
+        engine.dispose()
 
 
 def test_a_log_from_before_the_topics_gets_its_topics_and_task_keys(empty_app):
