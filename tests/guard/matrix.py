@@ -114,12 +114,10 @@ def value_of(houses: TwoHouses, who: Visitor, name: str) -> Any:
         "prey_calculator": "prey",
         "new_device": houses.new_device(),
         "my_device": who.device_id,
-        "new_subscription": {
-            **who.house.things["subscription"],
-            "endpoint": f"http://127.0.0.1:9/{uuid7(houses.now_ms)}",
-            "keys": BrowserKeys().as_json,
-        },
     }
+    if name == "new_subscription":
+        endpoint = f"http://127.0.0.1:9/{uuid7(houses.now_ms)}"
+        return {**who.house.things["subscription"], "endpoint": endpoint, "keys": BrowserKeys().as_json}
     if name in of_no_house:
         return of_no_house[name]
     if name.startswith("others_"):

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import os
 from functools import cache
+from pathlib import Path
 from typing import Any
 
 from sqlalchemy import Delete, Table, bindparam, insert, text, update
@@ -80,7 +82,7 @@ class Remembering:
                 if old := _without(self._rows[table.name], kept):
                     connection.execute(insert(table), _named(table, old))
         for file in self._pictures() - self._files:
-            (self.settings.data / "photos" / file).unlink()
+            Path(file).unlink()
         self._moved = self.moved()
 
     def _wholly_put_back(self, now: dict[str, Rows]) -> set[Table]:
@@ -97,8 +99,8 @@ class Remembering:
         return found
 
     def _pictures(self) -> set[str]:
-        folder = self.settings.data / "photos"
-        return {file.relative_to(folder).as_posix() for file in folder.rglob("*") if file.is_file()}
+        there = os.walk(self.settings.data / "photos")
+        return {str(Path(folder, file)) for folder, _, files in there for file in files}
 
 
 @cache
