@@ -10,6 +10,7 @@ from collections.abc import Iterator
 import pytest
 from tests.support.browser_push import BrowserPush
 from tests.support.firefox import Phone
+from tests.support.machines.keepers import noon_zone
 from tests.support.server import Server
 from tests.support.words import like, text
 
@@ -85,10 +86,10 @@ def keep_household(browser: Phone, values: dict[str, object]) -> None:
 def test_what_is_due_at_the_care_hour_is_told_once_and_not_again_when_it_was_done(service, nudging, firefox):
     with firefox.phone() as browser:
         claim(browser, nudging)
-        zone = zoneinfo.ZoneInfo(browser.js("Intl.DateTimeFormat().resolvedOptions().timeZone"))
-        soon = dt.datetime.now(zone) + dt.timedelta(minutes=5)
+        zone = noon_zone()  # nothing is told again on another day
+        soon = dt.datetime.now(zoneinfo.ZoneInfo(zone)) + dt.timedelta(minutes=5)
         care_hour = {"care_hours": [f"{soon:%H:%M}"], "quiet_from": None, "quiet_to": None}
-        keep_household(browser, care_hour | {"patience_hours": 2})
+        keep_household(browser, care_hour | {"zone": zone, "patience_hours": 2})
         browser.js("(location.hash = '#/settings')")
         browser.press(text("phone-nudges-ask"))
         browser.shows(text("phone-nudges-state-on"))
