@@ -8,6 +8,7 @@ import re
 import pytest
 from playwright.sync_api import expect
 from tests.phone.conftest import claim, open_colony
+from tests.phone.contrast import contrast, tokens
 from tests.phone.looks import (
     LOOKS,
     MEASURE,
@@ -15,11 +16,9 @@ from tests.phone.looks import (
     TEXT,
     WIDTHS,
     axe_findings,
-    contrast,
     dress,
     show,
     states,
-    tokens,
 )
 from tests.support.words import text
 
