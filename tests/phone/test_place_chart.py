@@ -42,6 +42,7 @@ def measure(page: Page, server: Server, days: int) -> None:
     server.stop()
     server.start()  # its first tick writes the days that are over
     page.reload()
+    expect(page.locator("main:not(.plain) h1").first).to_be_visible()
 
 
 def move_into_cabinet(page: Page, server: Server) -> None:
