@@ -295,6 +295,7 @@ def test_what_went_is_listed_at_the_end_of_the_shelf_and_comes_back_whole(phone,
     go(page, server, "#/shelf")
     page.get_by_role("link", name=text("history-gone-link")).click()
     rows = page.get_by_role("main").get_by_role("listitem")
+    expect(rows).to_have_count(2)
     expect(rows.first).to_contain_text("Amber")
     expect(rows.last).to_contain_text(first_count())
     rows.first.get_by_role("button", name=text("history-gone-take-back")).click()
