@@ -46,6 +46,7 @@ MODULES = (
     "broodshelf.cli",
     "tests.support.serve_here",
     "tests.support.machine",
+    "tests.nudges.hasty_serve",
     "tests.nudges.nudger_process",
 )
 """What forks run."""
@@ -143,7 +144,7 @@ def packing(name: str, way: Callable[[bytes], bytes]) -> Callable[[bytes], bytes
 
 def _pack_builds_once() -> None:
     """Let every fork keep the files of this build as the same archive, and know it again without unpacking it."""
-    pack, is_sound = cache(past_builds._packed), folder._is_sound
+    pack, is_sound = past_builds._packed, folder._is_sound
     known: set[bytes] = set()
 
     def packed(of: shell.Shell) -> bytes:
