@@ -38,6 +38,11 @@ class Supervised:
         """The processes that were started under a name, in order."""
         return [int(str(line["pid"])) for line in self.events("started") if line["process"] == name]
 
+    def serves(self) -> bool:
+        """Whether all are ready and one of them answers; an error with what was said if the supervisor gave up."""
+        assert self.process.poll() is None, self.log.read_text()[-3000:]
+        return bool(self.events("all are ready")) and self.answers()
+
     def answers(self) -> bool:
         """Whether somebody answers on the port that requests may be sent."""
         try:
@@ -51,7 +56,7 @@ def supervised(tmp_path) -> Iterator[Supervised]:
     """Two workers and a nudger on SQLite, all of them serving."""
     made = Supervised(tmp_path)
     try:
-        wait_for(lambda: bool(made.events("all are ready")) and made.answers())
+        wait_for(made.serves)
         yield made
     finally:
         made.process.kill()

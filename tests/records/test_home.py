@@ -28,7 +28,6 @@ from broodshelf.nudges.channels.push.vapid import load_or_make
 from broodshelf.people.settling import Watch
 from broodshelf.people.tables import devices
 from broodshelf.records.database import reading, writing
-from broodshelf.records.home.alone import BROKERS, OnlyOne
 from broodshelf.records.home.ending import note_ended
 from broodshelf.records.home.sealing import Seal
 from broodshelf.records.home.shared import SharedNotes
@@ -299,31 +298,3 @@ def test_a_restore_by_command_keeps_what_was_ended_and_pictures_that_came_since_
         assert all(parts(c).photos.read(household_id, each) for each in (early, late))
         assert _is_revoked(c, device_id)
         assert SharedNotes("kept").read()["backup_ms"]
-
-
-@pytest.mark.parametrize("engine", ["sqlite", "postgresql"])
-def test_only_one_process_listens_to_the_brokers_and_another_when_it_ends(tmp_path, templates, engine):
-    place = templates.of_an_app(engine, tmp_path / "data")
-    begun: list[str] = []
-    with machine(tmp_path / "data", place) as a, machine(tmp_path / "data", place) as b:
-        first, second = (
-            OnlyOne(
-                each.app, tmp_path / "data", BROKERS, lambda name=name: begun.append(name) or (lambda: None)
-            )
-            for name, each in (("a", a), ("b", b))
-        )
-        stop = first.start()
-        _wait_until(lambda: begun == ["a"])
-        with b.app.app_context():
-            second._try_once()  # finds it taken
-        assert begun == ["a"]
-        stop()
-        other = second.start()
-        _wait_until(lambda: begun == ["a", "b"])
-        other()
-
-
-def _wait_until(what) -> None:
-    from tests.nudges.killing import wait_for
-
-    wait_for(what)

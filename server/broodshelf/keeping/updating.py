@@ -17,6 +17,7 @@ from sqlalchemy import Connection, Engine, text
 from .. import migrations
 from ..errors import CannotKeep
 from ..languages import told
+from ..records.home.alone import alone
 from ..settings import Settings
 from .backup import backup, restore
 from .scratch import engine_of
@@ -68,9 +69,11 @@ def update_before_a_start(settings: Settings, now_ms: int) -> Path | None:
     """
     if settings.sqlite_file is None or not settings.sqlite_file.is_file():
         return None
-    with engine_of(settings.database_url) as engine, engine.connect() as connection, connection.begin():
-        is_old = _schema_of(connection) is not None and migrations.stands(connection) == "behind"
-    return update(settings, now_ms).backup if is_old else None
+    with engine_of(settings.database_url) as engine, alone(engine):
+        with engine.connect() as connection, connection.begin():
+            is_old = _schema_of(connection) is not None and migrations.stands(connection) == "behind"
+        engine.dispose()  # a backup that is put back wants the file to itself
+        return update(settings, now_ms).backup if is_old else None
 
 
 def _refuse_loss(found: list[str]) -> None:

@@ -27,10 +27,14 @@ ASK_S: Final = 3.0
 def alone(engine: Engine) -> Iterator[None]:
     """Wait until no other server of this database is in here. A server that dies lets go.
 
-    It is a lock of a transaction, not of a session: poolers between us and PostgreSQL keep to that.
+    On PostgreSQL it is a lock of a transaction, not of a session: poolers between us and it keep to that. On SQLite it
+    is one of a file beside the database: a new file must not be two processes' first at once, and its own locks do
+    not see to that (``PRAGMA journal_mode`` waits for nobody).
     """
     if engine.dialect.name != "postgresql":
-        yield
+        with Path(f"{engine.url.database}.start").open("a") as file:
+            fcntl.flock(file, fcntl.LOCK_EX)
+            yield
         return
     with engine.begin() as connection:
         connection.exec_driver_sql(f"SELECT pg_advisory_xact_lock({START})")
