@@ -81,7 +81,7 @@ def test_a_tasting_needs_two_foods_and_is_not_offered_while_a_colony_settles(pho
     page.get_by_role("button", name=text("tasting-go")).click()
     expect(page.get_by_text(text("tasting-pick"))).to_be_visible()
     colony_id = page.url.rpartition("/")[2]
-    run(page, "(await at('actions')).keep('colony', { condition: 'settling' }, given);", colony_id)
+    run(page, "await (await at('actions')).keep('colony', { condition: 'settling' }, given);", colony_id)
 
     expect(
         page.get_by_text(text("tasting-not-now", state=text("colony-condition-settling").lower()))
@@ -207,7 +207,7 @@ def test_a_colonys_history_says_who_changed_what_and_brings_a_value_back(phone, 
     claim(page, server)
     open_colony(page, server)
     colony_id = page.url.rpartition("/")[2]
-    run(page, "(await at('actions')).keep('colony', { name: 'Birch', stage: 'growing' }, given);", colony_id)
+    run(page, "await (await at('actions')).keep('colony', { name: 'Birch', stage: 'growing' }, given);", colony_id)
     wait_synced(page)
     page.get_by_role("button", name=text("colony-past")).click()
     newest = page.get_by_role("dialog").get_by_role("listitem").first
@@ -276,7 +276,7 @@ def test_the_history_says_that_it_needs_a_connection_and_a_log_not_sent_has_none
     expect(page.get_by_text(text("history-offline"))).to_be_visible()
     page.get_by_role("button", name=text("frame-close")).click()
     colony_id = page.url.rpartition("/")[2]
-    run(page, "(await at('actions')).log('note', { colony_id: given, text: 'Eggs?' });", colony_id)
+    run(page, "await (await at('actions')).log('note', { colony_id: given, text: 'Eggs?' });", colony_id)
     past_of(page, "Eggs?")
     expect(page.get_by_text(text("history-unsent"))).to_be_visible()
 
@@ -290,7 +290,7 @@ def test_what_went_is_listed_at_the_end_of_the_shelf_and_comes_back_whole(phone,
     page.get_by_role("button", name=labelled(text("diary-void"), beginning("event-counted"))).click()
     expect(page.get_by_text(text("saving-taken-back"))).to_be_visible()
     wait_synced(page)
-    run(page, "(await at('actions')).remove('colony', given);", colony_id)
+    run(page, "await (await at('actions')).remove('colony', given);", colony_id)
     wait_synced(page)
     go(page, server, "#/shelf")
     page.get_by_role("link", name=text("history-gone-link")).click()
