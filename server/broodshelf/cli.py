@@ -8,6 +8,8 @@ import argparse
 import os
 import sqlite3
 import sys
+from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 from sqlalchemy import make_url, select
@@ -17,7 +19,7 @@ from . import __version__
 from .app import create_app, system_clock
 from .care.calculators import CALCULATORS
 from .commands import household, move_database, portable, reckoning
-from .commands.serving import Share, nudger, print_link, serve
+from .commands.serving import nudger, print_link, serve
 from .commands.workers import MOST, supervise
 from .demo.fill import fill
 from .doctor import examine
@@ -47,10 +49,7 @@ def command_line(tag: str = ENGLISH) -> argparse.ArgumentParser:
     served = commands.add_parser("serve", help=say(tag, "command-serve"))
     served.add_argument("--anew", action="store_true", help=say(tag, "command-serve-anew"))
     served.add_argument("--workers", type=_workers, default=1, help=say(tag, "command-serve-workers"))
-    served.add_argument("--share", type=_numbers, default=(), help=argparse.SUPPRESS)
-    served.add_argument("--first", action="store_true", help=argparse.SUPPRESS)
-    nudging = commands.add_parser("nudger", help=say(tag, "command-nudger"))
-    nudging.add_argument("--supervised", action="store_true", help=argparse.SUPPRESS)
+    commands.add_parser("nudger", help=say(tag, "command-nudger"))
     commands.add_parser("pair", help=say(tag, "command-pair"))
     commands.add_parser("demo", help=say(tag, "command-demo"))
     parsers = {}
@@ -75,39 +74,48 @@ def main(arguments: list[str] | None = None) -> int:
     chosen = command_line(tag).parse_args(arguments)
     if chosen.command == "reckon":
         return reckoning.reckon(CALCULATORS[chosen.calculator.replace("-", "_")], vars(chosen), tag)
+    return _telling_why_not(tag, lambda: _run(chosen, tag))
+
+
+def _telling_why_not(tag: str, command: Callable[[], int]) -> int:
+    """Run a command; where it cannot do its work, say so in a sentence and return 2."""
     try:
-        settings = from_environment(os.environ)
-        if chosen.command == "backup" and chosen.verify:
-            print(verify(chosen.file).in_language(tag))
-            return 0
-        if chosen.command == "serve" and chosen.anew:
-            Marks(settings.data / "marks").put_away(system_clock())
-        if chosen.command in ("backup", "restore"):
-            return {"backup": keep, "restore": put_back}[chosen.command](settings, chosen.file, tag)
-        if chosen.command in ("export", "import"):
-            return {"export": portable.hand_out, "import": portable.take_in}[chosen.command](
-                settings, chosen, tag
-            )
-        if chosen.command == "household":
-            return household.run(settings, chosen, tag)
-        if chosen.command == "serve":
-            return _serve(settings, chosen, tag)
-        if chosen.command == "nudger":
-            return nudger(settings, tag, supervised=chosen.supervised)
-        if chosen.command == "move-database":
-            return move_database.run(settings, chosen, tag)
-        return {
-            "pair": pair,
-            "demo": demo,
-            "doctor": doctor,
-            "migrate": migrate,
-        }[chosen.command](settings, tag)
+        return command()
     except BroodshelfError as error:
         print(f"broodshelf: {error.told.in_language(tag)}", file=sys.stderr)
         return 2
     except (SQLAlchemyError, sqlite3.Error, OSError) as error:
         print(f"broodshelf: {_said_plainly(error).in_language(tag)}", file=sys.stderr)
         return 2
+
+
+def _run(chosen: argparse.Namespace, tag: str) -> int:
+    settings = from_environment(os.environ)
+    if chosen.command == "backup" and chosen.verify:
+        print(verify(chosen.file).in_language(tag))
+        return 0
+    if chosen.command == "serve" and chosen.anew:
+        Marks(settings.data / "marks").put_away(system_clock())
+    if chosen.command in ("backup", "restore"):
+        return {"backup": keep, "restore": put_back}[chosen.command](settings, chosen.file, tag)
+    if chosen.command in ("export", "import"):
+        return {"export": portable.hand_out, "import": portable.take_in}[chosen.command](
+            settings, chosen, tag
+        )
+    if chosen.command == "household":
+        return household.run(settings, chosen, tag)
+    if chosen.command == "serve":
+        return _serve(settings, chosen, tag)
+    if chosen.command == "nudger":
+        return nudger(settings, tag)
+    if chosen.command == "move-database":
+        return move_database.run(settings, chosen, tag)
+    return {
+        "pair": pair,
+        "demo": demo,
+        "doctor": doctor,
+        "migrate": migrate,
+    }[chosen.command](settings, tag)
 
 
 def _said_plainly(error: Exception) -> Told:
@@ -129,22 +137,18 @@ def _said_plainly(error: Exception) -> Told:
 
 
 def _serve(settings: Settings, chosen: argparse.Namespace, tag: str) -> int:
-    if chosen.share:
-        return serve(settings, tag, Share(chosen.share, chosen.first))
     kept = update_before_a_start(settings, system_clock())
     if kept is not None:
         print(say(tag, "command-migrate-kept", {"path": kept}), flush=True)
-    return serve(settings, tag) if chosen.workers == 1 else supervise(settings, chosen.workers)
+    if chosen.workers == 1:
+        return serve(settings, tag)
+    return supervise(settings, chosen.workers, tag, partial(_telling_why_not, tag))
 
 
 def _workers(text: str) -> int:
     if not (text.isascii() and text.isdigit() and 1 <= int(text) <= MOST):
         raise argparse.ArgumentTypeError(f"1–{MOST}")
     return int(text)
-
-
-def _numbers(text: str) -> tuple[int, ...]:
-    return tuple(map(int, text.split(",")))
 
 
 def pair(settings: Settings, tag: str = ENGLISH) -> int:

@@ -21,7 +21,6 @@ ENDS = {
     "records/home/alone.py": "ends with the process; waits between two turns",
     "records/home/taking_over.py": "files of a folder are finitely many",
     "people/settling.py": "ends with the process; waits between two looks",
-    "commands/serving.py": "waits for the supervisor, which writes nothing and goes at last",
     "commands/workers.py": "ends when it is told to stop; hears what was said and no more",
     "records/schemas.py": "goes down the messages of one field",
 }

@@ -11,6 +11,10 @@ from tests.support.fuzz import MOST_GROWTH_MIB, Ask, Fuzz
 from tests.support.odd import Raw, Thing
 from tests.support.two_houses import TwoHouses
 
+from broodshelf.people.tables import attempts, devices
+from broodshelf.records.database import writing
+from broodshelf.records.tables import households
+
 pytestmark = pytest.mark.long
 
 REQUESTS = 1_000
@@ -38,6 +42,22 @@ def fuzz(request, tmp_path_factory):
 @pytest.mark.parametrize("name", FOUND)
 def test_what_a_search_once_found_stays_mended(fuzz, name):
     fuzz.play(FOUND[name])
+
+
+def test_each_run_begins_with_the_same_rows(fuzz):
+    def sorted_rows():
+        return {table: sorted(rows, key=repr) for table, rows in fuzz.houses.rows().items()}
+
+    began = sorted_rows()
+    with writing() as connection:
+        connection.execute(devices.delete())
+        connection.execute(households.update().values(purged_rev=7))
+        connection.execute(attempts.insert().values(bucket="one more", window_ms=0, count=1))
+    now = sorted_rows()
+    fuzz.houses.reset()
+
+    assert {table for table in now if now[table] != began[table]} == {"devices", "households", "attempts"}
+    assert sorted_rows() == began
 
 
 def test_no_request_breaks_the_server_hangs_it_or_makes_it_grow(fuzz):

@@ -6,13 +6,11 @@ import logging
 import os
 import re
 import signal
-import subprocess
-import sys
-from pathlib import Path
 
 import pytest
 from sqlalchemy import make_url, text
 from tests.support.filled import fill_every_table, read_tables
+from tests.support.forked_server import forker
 from tests.support.house import House
 from tests.support.machines import wait_for
 from tests.support.templates import SQLITE_FILE
@@ -27,7 +25,6 @@ from broodshelf.records.database import db, reading, writing
 from broodshelf.records.whole import HOME, contents, other_tables, tables_of_households
 from broodshelf.settings import from_environment
 
-ROOT = Path(__file__).parents[2]
 ROOMS = [*tables_of_households(), *other_tables()]
 
 
@@ -120,19 +117,16 @@ def test_a_move_that_is_killed_goes_on_where_it_was(house, other, tmp_path):
     house.stop()
     environment = {
         **os.environ,
-        "PYTHONPATH": str(ROOT / "server"),
         "BROODSHELF_DATA": str(house.settings.data),
         "BROODSHELF_DATABASE_URL": house.settings.database_url,
     }
-    moving = subprocess.Popen(
-        [sys.executable, "-m", "broodshelf.cli", "move-database", "--to", other],
-        env=environment, stdout=subprocess.PIPE, text=True,
-    )  # fmt: skip
-    with moving:
-        for line in moving.stdout:
-            if line.startswith("7 of 41"):
-                moving.send_signal(signal.SIGKILL)
-                break
+    said = tmp_path / "said"
+    os.mkfifo(said)  # it is heard at once
+    moving = forker().fork("broodshelf.cli", ["move-database", "--to", other], environment, said)
+    with said.open() as lines:
+        next(line for line in lines if line.startswith("7 of 41"))
+        moving.kill()
+    assert moving.wait(60) == -signal.SIGKILL
     for url in (house.settings.database_url, other):
         wait_for(lambda url=url: connections(url) == 0)  # PostgreSQL hears a little later that it is gone
     steps: list[Step] = []

@@ -12,7 +12,7 @@ from tests.support.sockets import connect, read_answer, status_of
 
 from broodshelf.records.database import writing
 from broodshelf.web import departure as waits
-from broodshelf.web.binding import bind, inherited
+from broodshelf.web.binding import bind
 from broodshelf.web.departure import Departure
 from broodshelf.web.listening import listen
 from broodshelf.web.parts import Parts
@@ -47,7 +47,7 @@ def departing(slow, monkeypatch):
     monkeypatch.setattr(waits, "LINGER_S", 0.5)
     departure = Departure(lambda: True, lambda: 0.0)
     (shared,) = bind("127.0.0.1", 0)
-    server = listen(slow, "127.0.0.1", 0, departure=departure, sockets=inherited([shared.detach()]))
+    server = listen(slow, "127.0.0.1", 0, departure=departure, sockets=[shared])
     thread = threading.Thread(target=server.run)
     thread.start()
     yield int(server.effective_listen[0][1]), departure, thread

@@ -5,11 +5,12 @@ from __future__ import annotations
 import gc
 import os
 import signal
+import socket
 import sys
 import threading
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from contextlib import ExitStack
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Final
 
 import segno
@@ -27,7 +28,6 @@ from ..records.home.alone import BROKERS, OnlyOne
 from ..sensing.mqtt import Listener
 from ..settings import Settings
 from ..supervision import READY, tell_manager
-from ..web.binding import inherited
 from ..web.departure import Departure
 from ..web.listening import listen
 from ..web.parts import Parts
@@ -35,17 +35,15 @@ from ..web.parts import Parts
 
 @dataclass(frozen=True, slots=True)
 class Share:
-    """What one of several serving processes does, whom a supervisor started (``workers``).
+    """What one of several serving processes does, whom a supervisor forked (``workers``).
 
-    ``sockets``: the numbers of those that all of them listen on. ``first``: it prints the claim link.
+    ``sockets``: those that all of them listen on. ``supervisor_gone``: a pipe that ends with the supervisor.
+    ``first``: it prints the claim link.
     """
 
-    sockets: tuple[int, ...] = field(default=())
+    sockets: Sequence[socket.socket] = ()
+    supervisor_gone: int | None = None
     first: bool = True
-
-    def as_arguments(self) -> list[str]:
-        """Return it as the supervisor writes it on the command line."""
-        return ["--share", ",".join(map(str, self.sockets)), *(["--first"] if self.first else [])]
 
 
 ALONE: Final = Share()
@@ -74,19 +72,17 @@ def serve(settings: Settings, tag: str = ENGLISH, share: Share = ALONE) -> int:
             ear = Listener(app, settings.brokers, system_clock)
             running.callback(OnlyOne(app, settings.data, BROKERS, ear.start).start())
         _settle()
-        server = listen(
-            app, settings.host, settings.port, departure=departure, sockets=inherited(share.sockets)
-        )
+        server = listen(app, settings.host, settings.port, departure=departure, sockets=share.sockets)
         signal.signal(signal.SIGTERM, leave)
-        if share.sockets:
-            _leave_with_the_supervisor(leave)
+        if share.supervisor_gone is not None:
+            _leave_at_the_end_of(share.supervisor_gone, leave)
         tell_manager(READY)
         server.run()
         log("stopping")
     return 0
 
 
-def nudger(settings: Settings, tag: str = ENGLISH, *, supervised: bool = False) -> int:
+def nudger(settings: Settings, tag: str = ENGLISH, *, supervisor_gone: int | None = None) -> int:
     """Send nudges until stopped; any number of these may run beside the servers."""
     start_logging()
     app = create_app(settings)
@@ -101,8 +97,8 @@ def nudger(settings: Settings, tag: str = ENGLISH, *, supervised: bool = False) 
         signal.signal(
             signal.SIGTERM, lambda *_: sys.exit(0)
         )  # ends the wait; claims are given back on the way out
-        if supervised:
-            _leave_with_the_supervisor(lambda: os.kill(os.getpid(), signal.SIGTERM))
+        if supervisor_gone is not None:
+            _leave_at_the_end_of(supervisor_gone, lambda: os.kill(os.getpid(), signal.SIGTERM))
         tell_manager(READY)
         nudging.run()
     return 0
@@ -114,12 +110,11 @@ def _watch(app: Flask, settings: Settings, running: ExitStack) -> None:
         running.callback(Watch(app, parts.witness, system_clock).start())
 
 
-def _leave_with_the_supervisor(leave: Callable[[], None]) -> None:
-    """Stop, too, when the supervisor is gone: its end of our standard input closes with it."""
+def _leave_at_the_end_of(pipe: int, leave: Callable[[], None]) -> None:
+    """Stop, too, when the supervisor is gone: nobody writes to the pipe, and its other end closes with it."""
 
     def wait() -> None:
-        while os.read(0, 1024):
-            pass
+        os.read(pipe, 1)
         leave()
 
     threading.Thread(target=wait, name="supervisor-there", daemon=True).start()

@@ -1,21 +1,25 @@
 """``broodshelf serve --workers N``: several serving processes on the same sockets, and one that nudges.
 
-The supervisor holds the sockets and does nothing else: it starts the others, starts one that died anew, and passes on
+The supervisor holds the sockets and does nothing else: it forks the others, forks one that died anew, and passes on
 what the service manager and its children have to say to each other. When it is told to stop, each answers what was
-sent to it; when it dies, each notices and stops.
+sent to it; when it dies, each notices and stops. Forks have everything imported and share the memory that it takes.
 """
 
 from __future__ import annotations
 
+import gc
+import multiprocessing
 import os
 import signal
 import socket
-import subprocess
 import sys
 import tempfile
 import threading
 import time
+from collections.abc import Callable
 from dataclasses import dataclass, field
+from functools import partial
+from multiprocessing.context import ForkProcess
 from pathlib import Path
 from typing import Final
 
@@ -24,7 +28,7 @@ from ..logs import start_logging
 from ..settings import Settings
 from ..supervision import ALIVE, READY, tell_manager
 from ..web.binding import bind
-from .serving import Share
+from .serving import Share, nudger, serve
 
 MOST: Final = 32
 LOOK_S: Final = 0.1
@@ -33,31 +37,42 @@ SOON_S: Final = 5.0
 LONGEST_PAUSE_S: Final = 30.0
 PATIENCE_S: Final = 75.0
 """For all to end; longer than a departure takes and shorter than systemd waits before it kills (90 s)."""
+STOPS: Final = (signal.SIGTERM, signal.SIGINT)
 
 
 @dataclass
 class _Child:
-    """One process. ``heard``: where it says what systemd's protocol has words for."""
+    """One process. ``work``: what it does, given whether it is its first start; ``heard``: where it says what systemd's
+    protocol has words for.
+    """
 
     name: str
-    arguments: list[str]
+    work: Callable[[bool], int]
     heard: socket.socket
     address: str
-    process: subprocess.Popen[bytes] | None = None
+    process: ForkProcess | None = None
     ready: bool = False
     started_s: float = 0.0
     pause_s: float = field(default=0.0)
     begin_s: float = 0.0
 
-    def start(self, sockets: list[int]) -> None:
+    def start(self, *, first: bool) -> None:
         self.started_s = time.monotonic()
-        self.process = subprocess.Popen(  # noqa: S603 - this program, with words of our own
-            [sys.executable, "-m", "broodshelf.cli", *self.arguments],
-            stdin=subprocess.PIPE,
-            pass_fds=sockets,
-            env={**os.environ, "NOTIFY_SOCKET": self.address},
-        )
+        fork = multiprocessing.get_context("fork").Process
+        # told to stop, not waited for, if the supervisor fails
+        self.process = fork(target=self._become, args=(first,), daemon=True)
+        # until it no longer takes them for the supervisor's
+        held = signal.pthread_sigmask(signal.SIG_BLOCK, STOPS)
+        self.process.start()
+        signal.pthread_sigmask(signal.SIG_SETMASK, held)
         log("started", process=self.name, pid=self.process.pid)
+
+    def _become(self, first: bool) -> None:
+        signal.signal(signal.SIGTERM, signal.SIG_DFL)
+        signal.signal(signal.SIGINT, signal.default_int_handler)
+        signal.pthread_sigmask(signal.SIG_UNBLOCK, STOPS)
+        os.environ["NOTIFY_SOCKET"] = self.address
+        sys.exit(self.work(first))
 
     def words(self) -> set[str]:
         """Return what it has said since the last look."""
@@ -72,14 +87,29 @@ class _Child:
 class Supervisor:
     """Keeps the processes running until ``stop``."""
 
-    def __init__(self, settings: Settings, workers: int, folder: Path) -> None:
+    def __init__(
+        self,
+        settings: Settings,
+        workers: int,
+        tag: str,
+        folder: Path,
+        told_why: Callable[[Callable[[], int]], int],
+    ) -> None:
         self._sockets = bind(settings.host, settings.port)
-        numbers = tuple(one.fileno() for one in self._sockets)
-        parts = [("nudger", ["nudger", "--supervised"])]
-        parts += [
-            (f"worker {n}", ["serve", *Share(numbers, n == 1).as_arguments()]) for n in range(1, workers + 1)
-        ]
-        self._children = [_Child(name, arguments, *_ear(folder, name)) for name, arguments in parts]
+        gone, self._there = os.pipe()
+
+        def nudge(_first: bool) -> int:
+            os.close(self._there)
+            return told_why(lambda: nudger(settings, tag, supervisor_gone=gone))
+
+        def work(number: int, first: bool) -> int:
+            os.close(self._there)
+            share = Share(self._sockets, gone, first=first and number == 1)
+            return told_why(lambda: serve(settings, tag, share))
+
+        parts: list[tuple[str, Callable[[bool], int]]] = [("nudger", nudge)]
+        parts += [(f"worker {n}", partial(work, n)) for n in range(1, workers + 1)]
+        self._children = [_Child(name, part, *_ear(folder, name)) for name, part in parts]
         self._stopping = threading.Event()
         self._all_ready = False
 
@@ -91,7 +121,7 @@ class Supervisor:
         """Start all and look after them; return the exit status."""
         status = 0
         for child in self._children:
-            child.start([one.fileno() for one in self._sockets])
+            child.start(first=True)
         while not self._stopping.is_set() and not status:
             status = max(self._look_after(child) for child in self._children)
             if not self._all_ready and all(child.ready for child in self._children):
@@ -109,31 +139,29 @@ class Supervisor:
         if ALIVE in said and child.name == "nudger":
             tell_manager(ALIVE)
         now_s = time.monotonic()
-        if child.process is not None and (ended := child.process.poll()) is not None:
+        if child.process is not None and (ended := child.process.exitcode) is not None:
             if not self._all_ready and ended == 2:  # it has said what is wrong, and no start will go better
                 return 2
-            _let_go(child.process)
+            child.process.close()
             lived_s = now_s - child.started_s
             child.pause_s = 0.0 if lived_s > SOON_S else min(max(1.0, 2 * child.pause_s), LONGEST_PAUSE_S)
             log("ended", process=child.name, status=ended, seconds=round(lived_s), again_in_s=child.pause_s)
             child.process, child.begin_s = None, now_s + child.pause_s
         if child.process is None and now_s >= child.begin_s:
-            child.arguments = [each for each in child.arguments if each != "--first"]
-            child.start([one.fileno() for one in self._sockets])
+            child.start(first=False)
         return 0
 
     def _end(self) -> None:
         """Tell all to stop and wait; the sockets stay open until the last one has let in who had knocked."""
         running = [child.process for child in self._children if child.process is not None]
         for process in running:
-            process.send_signal(signal.SIGTERM)
+            process.terminate()
         until_s = time.monotonic() + PATIENCE_S
         for process in running:
-            try:
-                process.wait(max(0.0, until_s - time.monotonic()))
-            except subprocess.TimeoutExpired:
+            process.join(max(0.0, until_s - time.monotonic()))
+            if process.exitcode is None:
                 process.kill()
-            _let_go(process)
+                process.join()
         for child in self._children:
             child.heard.close()
         for one in self._sockets:
@@ -148,17 +176,15 @@ def _ear(folder: Path, name: str) -> tuple[socket.socket, str]:
     return ear, address
 
 
-def _let_go(process: subprocess.Popen[bytes]) -> None:
-    process.wait()
-    if process.stdin is not None:
-        process.stdin.close()
-
-
-def supervise(settings: Settings, workers: int) -> int:
-    """Run a supervisor until it is told to stop."""
+def supervise(
+    settings: Settings, workers: int, tag: str, told_why: Callable[[Callable[[], int]], int]
+) -> int:
+    """Run a supervisor until it is told to stop. ``told_why`` runs what a process does and says why it could not."""
     start_logging()
+    gc.collect()
+    gc.freeze()  # what no search for garbage writes to stays one memory for all
     with tempfile.TemporaryDirectory(prefix="broodshelf-") as folder:
-        supervisor = Supervisor(settings, workers, Path(folder))
-        for number in (signal.SIGTERM, signal.SIGINT):
+        supervisor = Supervisor(settings, workers, tag, Path(folder), told_why)
+        for number in STOPS:
             signal.signal(number, supervisor.stop)
         return supervisor.run()

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import socket
-from collections.abc import Sequence
 from typing import Final
 
 from waitress.adjustments import Adjustments
@@ -23,8 +22,3 @@ def bind(host: str, port: int) -> list[socket.socket]:
         one.listen(BACKLOG)
         made.append(one)
     return made
-
-
-def inherited(numbers: Sequence[int]) -> list[socket.socket]:
-    """Return the sockets that were handed to this process under these numbers."""
-    return [socket.socket(fileno=number) for number in numbers]

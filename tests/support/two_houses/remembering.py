@@ -7,20 +7,21 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import Delete, Table, bindparam, insert, text, update
+from sqlalchemy import Connection, Delete, Table, bindparam, insert, text, update
 
 from broodshelf.records.database import db, metadata, reading, writing
 from broodshelf.records.tables import households
 from broodshelf.settings import Settings
 
 Rows = list[tuple[Any, ...]]
+Versions = dict[str, tuple[int, Any]]
 
 
 class Remembering:
     """The rows of every table and the pictures of a server whose ``settings`` these are; inside its app's context."""
 
     settings: Settings
-    _seen: tuple[Any, dict[str, Rows]] | None = None
+    _seen: tuple[Any, dict[str, Rows], Versions] = (None, {}, {})
 
     def remember(self) -> None:
         """Take what is stored now as the beginning of every request."""
@@ -30,14 +31,18 @@ class Remembering:
 
     def rows(self) -> dict[str, Rows]:
         """Return every row of every table, its values in the order of ``columns``."""
-        seen = self.moved()
-        if self._seen is None or self._seen[0] != seen:
+        seen, known, before = self._seen
+        if (moved := self.moved()) != seen:
             with reading() as connection:
+                versions = _versions(connection)
+                same = {name for name, version in versions.items() if version == before.get(name)}
                 found = {
-                    table.name: [tuple(row) for row in connection.exec_driver_sql(_everything(table.name))]
-                    for table in metadata.sorted_tables
+                    name: known[name]
+                    if name in same
+                    else list(map(tuple, connection.exec_driver_sql(everything)))
+                    for name, everything in _everything().items()
                 }
-            self._seen = (seen, found)
+            self._seen = (moved, found, versions)
         return self._seen[1]
 
     def moved(self) -> Any:
@@ -110,9 +115,28 @@ def columns(table: str) -> tuple[str, ...]:
 
 
 @cache
-def _everything(table: str) -> str:
-    names = ", ".join(f'"{name}"' for name in columns(table))
-    return f"SELECT {names} FROM {table}"
+def _everything() -> dict[str, str]:
+    """Return by table, each after those that it hangs on, what asks for all its rows."""
+    names = {
+        table.name: ", ".join(f'"{name}"' for name in columns(table.name)) for table in metadata.sorted_tables
+    }
+    return {table: f"SELECT {of} FROM {table}" for table, of in names.items()}
+
+
+def _versions(connection: Connection) -> Versions:
+    """Return, on PostgreSQL, what of each table is as it was only if its rows are.
+
+    That is their number and the sum of the transactions that wrote them: a later transaction has a higher number.
+    """
+    if connection.dialect.name == "sqlite":
+        return {}  # to ask for the rows costs no more
+    return {name: (count, written) for name, count, written in connection.exec_driver_sql(_all_versions())}
+
+
+@cache
+def _all_versions() -> str:
+    each = (f"SELECT '{name}', count(*), sum(xmin::text::bigint) FROM {name}" for name in _everything())
+    return " UNION ALL ".join(each)
 
 
 @cache

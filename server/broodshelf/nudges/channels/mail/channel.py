@@ -8,6 +8,7 @@ from __future__ import annotations
 import contextlib
 import smtplib
 import ssl
+from functools import cache
 from typing import Final
 
 from ....logs import say
@@ -27,7 +28,7 @@ class MailChannel:
 
     def __init__(self, settings: MailSettings, trust: ssl.SSLContext | None = None) -> None:
         self._settings = settings
-        self._trust = trust or ssl.create_default_context()
+        self._trust = trust or _trusted()
 
     def send(self, to: Mailbox, delivery: Delivery, now_ms: int) -> Outcome:
         """Send and say what came of it; never raises for what a mail server or the network does."""
@@ -67,6 +68,12 @@ class MailChannel:
             client.close()
             raise
         return client
+
+
+@cache
+def _trusted() -> ssl.SSLContext:
+    """Whose certificates are believed; one reading of them serves a process."""
+    return ssl.create_default_context()
 
 
 def _read_code(code: int) -> Outcome:
