@@ -16,13 +16,14 @@ from __future__ import annotations
 import math
 import random
 import statistics
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from functools import cache
 
 from broodshelf.care.feeding.content import content_mg
 from broodshelf.care.feeding.stores import store_mg
-from broodshelf.care.plan.known import know
-from broodshelf.care.plan.make import make_plan
+from broodshelf.care.plan.known import Known, know
+from broodshelf.care.plan.make import Plan, make_plan
 from broodshelf.care.plan.ration import ration_of
 from broodshelf.model.facts import ColonyState, Event, Place, Vessel
 from broodshelf.model.gauges import DAY_MS, HOUR_MS, READINGS
@@ -45,28 +46,39 @@ class Colony:
     log: list[Event] = field(default_factory=list)
 
     def __post_init__(self) -> None:
-        count = Event("n", "count", START_MS - DAY_MS, {"workers": self.workers, "larvae": "some"})
-        self.log.append(count)
-        known = know(self.state(), START_MS)
+        self.log.append(_counted(self.workers, "n", START_MS - DAY_MS))
+        known, self.first_plan = _before_the_first_feeding(self.workers)
         self.usual_mg = {need: ration_of(need, known, None).mg_per_day.best for need in ("protein", "sugar")}
         self.crop_mg = store_mg(known.census.workers, known.worker_mg).best
         self.in_crop_mg = self.crop_mg / 2
         self.left_after_h = 0.0
 
-    def _counted(self, now_ms: int) -> Event:
-        """It stays as large as it is: the keeper has just counted it."""
-        return Event("m", "count", now_ms - 1, {"workers": self.workers, "larvae": "some"})
-
-    def state(self, now_ms: int = START_MS) -> ColonyState:
-        stage = "nanitics" if self.workers < 20 else "growing"
-        vessel = Vessel("tube_16x150" if self.workers < 100 else "nest_large")
-        return ColonyState(
-            "c", "lasius_niger", stage=stage, vessel=vessel, place=Place("room", 25, 22, 50),
-            acquired_on="2025-09-01", events=(*self.log, self._counted(now_ms)),
-        )  # fmt: skip
+    def state(self, now_ms: int) -> ColonyState:
+        return _state(self.workers, self.log, now_ms)
 
     def wants(self) -> float:
         return self.appetite * self.dice.lognormvariate(0, DAY_SD)
+
+
+def _counted(workers: int, name: str, at_ms: int) -> Event:
+    return Event(name, "count", at_ms, {"workers": workers, "larvae": "some"})
+
+
+def _state(workers: int, log: Sequence[Event], now_ms: int) -> ColonyState:
+    """It stays as large as it is: the keeper has just counted it."""
+    stage = "nanitics" if workers < 20 else "growing"
+    vessel = Vessel("tube_16x150" if workers < 100 else "nest_large")
+    return ColonyState(
+        "c", "lasius_niger", stage=stage, vessel=vessel, place=Place("room", 25, 22, 50),
+        acquired_on="2025-09-01", events=(*log, _counted(workers, "m", now_ms - 1)),
+    )  # fmt: skip
+
+
+@cache
+def _before_the_first_feeding(workers: int) -> tuple[Known, Plan]:
+    """Return what is known and planned of a colony of this size when it begins, whatever it will eat."""
+    state = _state(workers, [_counted(workers, "n", START_MS - DAY_MS)], START_MS)
+    return know(state, START_MS), make_plan(state, START_MS)
 
 
 def told(colony: Colony, need: str, now_ms: int) -> tuple[str, float]:
@@ -84,7 +96,8 @@ def run(
     at_ms = START_MS
     last_ms = START_MS - 3 * DAY_MS
     for n in range(checks):
-        task = next(t for t in make_plan(colony.state(at_ms), at_ms).tasks if t.need == need and t.portion)
+        plan = make_plan(colony.state(at_ms), at_ms) if n else colony.first_plan
+        task = next(t for t in plan.tasks if t.need == need and t.portion)
         if n:
             at_ms = max(at_ms, task.due_at_ms) + round(dice.uniform(0, 12) * HOUR_MS)
         feeding = Event(f"f{n}", "feeding", at_ms, task.suggested["set"])

@@ -7,9 +7,9 @@ import math
 import random
 
 import pytest
+import scipy  # a part of it is loaded when it is first asked for
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy import integrate, stats
 from tests.care.appetite_simulation import APPETITES, learnt_after, share_within
 from tests.support.said import say
 
@@ -75,14 +75,14 @@ def test_the_posterior_is_that_of_bayes_rule():
     """
 
     def density(x):
-        return stats.norm.pdf(x, 0, PRIOR_SD) * (0.01 + 0.98 * stats.norm.cdf(x / DAY_SD))
+        return scipy.stats.norm.pdf(x, 0, PRIOR_SD) * (0.01 + 0.98 * scipy.stats.norm.cdf(x / DAY_SD))
 
-    total = integrate.quad(density, -2, 2)[0]
+    total = scipy.integrate.quad(density, -2, 2)[0]
     known = learn(checked("all", after_h=500), share=1.0).multiplier
     low, high = math.log(known.low), math.log(known.high)
 
-    assert integrate.quad(density, -2, low)[0] / total == pytest.approx(0.1, abs=0.01)
-    assert integrate.quad(density, -2, high)[0] / total == pytest.approx(0.9, abs=0.01)
+    assert scipy.integrate.quad(density, -2, low)[0] / total == pytest.approx(0.1, abs=0.01)
+    assert scipy.integrate.quad(density, -2, high)[0] / total == pytest.approx(0.9, abs=0.01)
 
 
 def test_all_taken_raises_some_taken_lowers():

@@ -8,9 +8,9 @@ import statistics
 
 import numpy as np
 import pytest
+import scipy
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from scipy import stats
 from tests.bench.tasting_offers import by_tasting, compare, in_turn, one_trial
 from tests.support.said import say, words
 
@@ -97,7 +97,7 @@ def test_the_chance_of_being_best_is_exact_where_it_is_known():
 @given(parameters, parameters, parameters, parameters)
 def test_the_chance_of_being_best_agrees_with_an_integral_over_scipys_distributions(a, b, c, d):
     chances = chance_of_being_best({"x": Acceptance(a, b), "y": Acceptance(c, d)})
-    x, y = stats.beta(a, b), stats.beta(c, d)
+    x, y = scipy.stats.beta(a, b), scipy.stats.beta(c, d)
     # the mean over quantiles of x: what is averaged rises from 0 to 1, so equal steps are off by half a step at most
     expected = y.cdf(x.ppf((np.arange(STEPS) + 0.5) / STEPS)).mean()
 

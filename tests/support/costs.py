@@ -20,6 +20,8 @@ from pathlib import Path
 import pytest
 
 GROUPS = Path("/sys/fs/cgroup")
+GROUP_OF_A_WORKER = "TESTS_CONTROL_GROUP"
+"""The variable that tells servers, which another process forks, whose they are."""
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
@@ -65,6 +67,11 @@ class Costs:
                 file.write(f"{json.dumps(line)}\n")
 
 
+def join(group: Path) -> None:
+    """Move this process to a control group."""
+    (group / "cgroup.procs").write_text(str(os.getpid()))
+
+
 def own_group() -> Callable[[], float] | None:
     """Move this process, and so all that it will start, to a group of its own; return what reads its seconds."""
     name = f"broodshelf-tests-{os.getpid()}"
@@ -74,9 +81,10 @@ def own_group() -> Callable[[], float] | None:
             if not (GROUPS / parent / "cgroup.procs").exists():
                 continue
             group.mkdir()
-            (group / "cgroup.procs").write_text(str(os.getpid()))
+            join(group)
         except OSError:
             continue
+        os.environ[GROUP_OF_A_WORKER] = str(group)
         return lambda group=group, file=file, of=of_a_second: _last_number(group / file) / of  # type: ignore[misc]
     return None
 

@@ -1,7 +1,8 @@
 """Servers that start in a fraction of a second: forks of one process that has everything imported and packed.
 
-That process belongs to the test run and ends with it. It reads one line for each server, with its module, arguments,
-environment and log, and answers with the new process's id; asked how one of them ended, it answers with the status.
+That process belongs to the test run: the first worker that wants a server starts it, it listens to all of them and ends
+with the last. It is told of each server its module, arguments, environment and log, and answers with the new
+process's id; asked how one of them ended, it answers with the status.
 What runs in a fork is the module's ``main``, as always: a command of ``broodshelf``, a server or a nudger of the
 tests; the phone's files are read and packed once for all.
 """
@@ -16,6 +17,7 @@ import json
 import os
 import select
 import signal
+import socket
 import subprocess
 import sys
 import tempfile
@@ -27,8 +29,10 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from tests.support import costs
 from tests.support.house import House
 from tests.support.households import colony, feeding
+from tests.support.once_a_run import alone
 from tests.support.one_compiler import one_compiler
 from tests.support.one_shell import one_shell
 
@@ -42,6 +46,10 @@ from broodshelf.web.parts import Parts
 
 ROOT = Path(__file__).parents[2]
 PACKED = ROOT / ".pytest_cache" / "packed"
+COMING_OR_GOING = ROOT / ".pytest_cache" / "forker.lock"
+"""Held by who looks for the process and by the process when nobody is left: it does not go while somebody comes."""
+MOST_BYTES = 1 << 17
+"""Of a question; Linux sends less at once than twice as many."""
 MODULES = (
     "broodshelf.cli",
     "tests.support.serve_here",
@@ -94,17 +102,9 @@ class Forker:
 
     def __init__(self) -> None:
         self._one_at_a_time = threading.Lock()
-        self._process = subprocess.Popen(
-            [sys.executable, "-m", "tests.support.forked_server"],
-            cwd=ROOT,
-            env={k: v for k, v in os.environ.items() if not k.startswith("BROODSHELF_")},
-            stdin=subprocess.PIPE,
-            stdout=subprocess.PIPE,
-            text=True,
-            bufsize=1,
-            start_new_session=True,
-        )
-        atexit.register(self._process.communicate)
+        COMING_OR_GOING.parent.mkdir(exist_ok=True)
+        with alone(COMING_OR_GOING):
+            self._line = _connected() or _started()
 
     def fork(
         self, module: str, arguments: Sequence[str], environment: Mapping[str, str], log: Path
@@ -115,9 +115,44 @@ class Forker:
 
     def _ask(self, told: Mapping[str, Any]) -> int:
         with self._one_at_a_time:
-            assert self._process.stdin is not None and self._process.stdout is not None
-            self._process.stdin.write(f"{json.dumps(told)}\n")
-            return int(self._process.stdout.readline())
+            self._line.sendall(json.dumps(told).encode())
+            return int(self._line.recv(MOST_BYTES))
+
+
+def _address() -> str:
+    """Return the abstract address of this run's process: it leaves no file."""
+    return f"\0broodshelf-forker-{os.environ.get('PYTEST_XDIST_TESTRUNUID', os.getpid())}"
+
+
+def _connected() -> socket.socket | None:
+    """Return the line to the process that another worker started, None: none did."""
+    line = socket.socket(socket.AF_UNIX, socket.SOCK_SEQPACKET)  # what is sent at once comes at once
+    try:
+        line.connect(_address())
+    except ConnectionRefusedError:
+        line.close()
+        return None
+    atexit.register(line.close)
+    return line
+
+
+def _started() -> socket.socket:
+    """Start the process; return the line to it."""
+    with socket.socket(socket.AF_UNIX, socket.SOCK_SEQPACKET) as listener:
+        listener.bind(_address())
+        listener.listen()
+        process = subprocess.Popen(
+            [sys.executable, "-m", "tests.support.forked_server", str(listener.fileno())],
+            cwd=ROOT,
+            env={k: v for k, v in os.environ.items() if not k.startswith("BROODSHELF_")},
+            stdin=subprocess.DEVNULL,
+            pass_fds=[listener.fileno()],
+            start_new_session=True,
+        )
+        atexit.register(process.wait)  # after the line was closed: what comes last is called first
+        line = _connected()
+    assert line is not None
+    return line
 
 
 @cache
@@ -198,30 +233,54 @@ def _serve(module: str, arguments: list[str], environment: dict[str, str], log: 
         os.dup2(ours, theirs)
     os.environ.clear()
     os.environ.update(environment)
+    if group := environment.get(costs.GROUP_OF_A_WORKER):
+        costs.join(Path(group))
     time.tzset()
     return importlib.import_module(module).main(arguments) or 0
 
 
-def _fork_for_each_line() -> None:
-    for line in sys.stdin:
-        told: dict[str, Any] = json.loads(line)
-        if "ended" in told:
-            answer = os.waitstatus_to_exitcode(os.waitpid(told["ended"], 0)[1])
-        elif (answer := os.fork()) == 0:
-            status = 1
-            try:
-                status = _serve(**told)
-            except BaseException:  # noqa: BLE001 - it ends with the process, and is told as by any other
-                traceback.print_exc()
-            finally:
-                sys.stdout.flush()
-                os._exit(status)
-        sys.stdout.write(f"{answer}\n")
+def _fork_when_told(listener: socket.socket) -> None:
+    """Do what the workers ask for, until the last of them is gone."""
+    lines: list[socket.socket] = []
+    while lines or not _nobody_comes(listener):
+        for ready in select.select([listener, *lines], [], [])[0]:
+            if ready is listener:
+                lines.append(listener.accept()[0])
+            elif asked := ready.recv(MOST_BYTES):
+                ready.sendall(str(_answer(json.loads(asked), [listener, *lines])).encode())
+            else:
+                ready.close()
+                lines.remove(ready)
+
+
+def _nobody_comes(listener: socket.socket) -> bool:
+    """Say whether no worker is at the door, and close it then."""
+    with alone(COMING_OR_GOING):
+        if not select.select([listener], [], [], 0)[0]:
+            listener.close()
+        return listener.fileno() < 0
+
+
+def _answer(told: dict[str, Any], of_the_forker: Sequence[socket.socket]) -> int:
+    """Return how a server ended, or the id of a new one, which leaves the lines of this process alone."""
+    if "ended" in told:
+        return os.waitstatus_to_exitcode(os.waitpid(told["ended"], 0)[1])
+    if pid := os.fork():
+        return pid
+    status = 1
+    try:
+        for each in of_the_forker:
+            each.close()
+        status = _serve(**told)
+    except BaseException:  # noqa: BLE001 - it ends with the process, and is told as by any other
+        traceback.print_exc()
+    finally:
         sys.stdout.flush()
+        os._exit(status)
 
 
 if __name__ == "__main__":
-    with one_shell(), one_compiler():
+    with one_shell(), one_compiler(), socket.socket(fileno=int(sys.argv[1])) as door:
         _prepare()
-        _fork_for_each_line()
+        _fork_when_told(door)
     os.killpg(0, signal.SIGKILL)  # the run is over, or was killed: no server outlives it

@@ -48,28 +48,44 @@ def sugar_appetite(
     ``before``: the feedings before it, the oldest first; ``crop``: before all of them. Found by halving between 0.02
     and 50, since more appetite drinks more. Example: crops full before, half of 4 days' use gone after 48 h: 1.
     """
+    passed = [_Passed.of(each) for each in before]
+    days = min(hours / 24, fresh)
+    filled = 1 - math.exp(-days * 24 / EATING_H)
     low, high = _LEAST, _MOST
     for _ in range(_STEPS):
         middle = (low + high) / 2
         appetite = math.exp(middle)
         missing = crop.lacks
-        for each in before:
-            missing = _missing_after(missing, each, appetite, crop.holds)
-        enough = _drunk(missing, min(hours / 24, fresh), appetite) >= gone * offered
+        for each in passed:
+            missing = each.missing_after(missing, appetite, crop.holds)
+        enough = missing * filled + appetite * days >= gone * offered
         low, high = (low, middle) if enough else (middle, high)
     return math.exp((low + high) / 2)
 
 
-def _drunk(missing: float, days: float, appetite: float) -> float:
-    """Return what would be drunk of more than enough."""
-    return missing * (1 - math.exp(-days * 24 / EATING_H)) + appetite * days
+class _Passed(NamedTuple):
+    """A filling and what no appetite changes: days that it was there and then not, the share it filled and left."""
 
+    offered: float
+    until_next: float
+    there: float
+    without: float
+    fills: float
+    leaves: float
 
-def _missing_after(missing: float, filling: Filling, appetite: float, crop: float) -> float:
-    """Return what the crops lack when the next feeding comes."""
-    there = min(filling.fresh, filling.until_next)
-    if _drunk(missing, there, appetite) >= filling.offered:
-        left = missing + appetite * filling.until_next - filling.offered
-    else:
-        left = missing * math.exp(-there * 24 / EATING_H) + appetite * (filling.until_next - there)
-    return min(crop, max(0.0, left))
+    @classmethod
+    def of(cls, filling: Filling) -> _Passed:
+        """Return a filling that lies behind."""
+        offered, fresh, until_next = filling
+        there = min(fresh, until_next)
+        leaves = math.exp(-there * 24 / EATING_H)
+        return cls(offered, until_next, there, until_next - there, 1 - leaves, leaves)
+
+    def missing_after(self, missing: float, appetite: float, crop: float) -> float:
+        """Return what the crops lack when the next feeding comes."""
+        offered, until_next, there, without, fills, leaves = self
+        if missing * fills + appetite * there >= offered:
+            left = missing + appetite * until_next - offered
+        else:
+            left = missing * leaves + appetite * without
+        return min(crop, max(0.0, left))
