@@ -156,8 +156,7 @@ def test_a_colony_is_painted_before_its_plan_and_its_diary_are_made(phone, serve
     page = phone()
     full_shelf(page, server)
     page.add_init_script(FIRST_MADE + AT_FIRST_PAINTING)
-    page.goto("about:blank")
-    page.goto(f"{server.url}/#/shelf")
+    page.goto(f"{server.url}/?#/shelf")  # another address, so that the app starts
     page.locator("main a[href^='#/colony/']").first.click()
     expect(page.locator(".diary > li").nth(6)).to_be_attached()
 

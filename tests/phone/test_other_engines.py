@@ -299,8 +299,7 @@ def the_stand_in(walk: Walk, link: str) -> None:
         "fetch('/api/logout', { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: '{}' })"
         ".then((answer) => answer.status)"
     )
-    walk.page.goto("about:blank")
-    walk.page.goto(link)
+    walk.page.goto(link.replace("/#", "/?#"))  # another address than that of the page, so that the app starts
     walk.page.js(LISTEN)
     walk.press(text("start-open-pass"))
     walk.shows(text("stand-in-yours"))

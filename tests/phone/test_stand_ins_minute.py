@@ -8,7 +8,7 @@ from __future__ import annotations
 import json
 import time
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
 from pathlib import Path
 from typing import Protocol
 
@@ -95,27 +95,48 @@ class WebKitHands:
         ActionChains(self.driver).send_keys(KEYS[name]).perform()
 
 
+Phones = Callable[[], AbstractContextManager[Hands]]
+"""What makes phones: one at a time, each with nothing on it."""
+
+
 @contextmanager
-def chromium_hands(request: pytest.FixtureRequest) -> Iterator[Hands]:
+def chromium_phones(request: pytest.FixtureRequest) -> Iterator[Phones]:
     chromium: Browser = request.getfixturevalue("chromium")
-    context = chromium.new_context(viewport=NARROW)
-    yield ChromiumHands(context.new_page())
-    context.close()
+
+    @contextmanager
+    def phone() -> Iterator[Hands]:
+        context = chromium.new_context(viewport=NARROW)
+        yield ChromiumHands(context.new_page())
+        context.close()
+
+    yield phone
 
 
 @contextmanager
-def firefox_hands(request: pytest.FixtureRequest) -> Iterator[Hands]:
+def firefox_phones(request: pytest.FixtureRequest) -> Iterator[Phones]:
     firefox: Firefox = request.getfixturevalue("firefox")
-    with firefox.phone() as phone:
-        phone.command("browsingContext.setViewport", viewport=NARROW)
-        yield FirefoxHands(phone)
+
+    @contextmanager
+    def phone() -> Iterator[Hands]:
+        with firefox.phone() as made:
+            made.command("browsingContext.setViewport", viewport=NARROW)
+            yield FirefoxHands(made)
+
+    yield phone
 
 
 @contextmanager
-def webkit_hands(_request: pytest.FixtureRequest) -> Iterator[Hands]:
+def webkit_phones(_request: pytest.FixtureRequest) -> Iterator[Phones]:
+    """One browser, as its start costs half of a phone: whatever it keeps is of one server, but for cookies."""
     with webkit() as driver:
         driver.set_window_size(NARROW["width"], NARROW["height"])
-        yield WebKitHands(driver)
+
+        @contextmanager
+        def phone() -> Iterator[Hands]:
+            yield WebKitHands(driver)
+            driver.delete_all_cookies()
+
+        yield phone
 
 
 def until(hands: Hands, ready: Callable[[], object], what: str) -> None:
@@ -176,20 +197,22 @@ def handed(chromium: Browser, tmp_path_factory: pytest.TempPathFactory) -> tuple
 
 
 @pytest.mark.parametrize(
-    "engine", [chromium_hands, firefox_hands, webkit_hands], ids=["chromium", "firefox", "webkit"]
+    "engine", [chromium_phones, firefox_phones, webkit_phones], ids=["chromium", "firefox", "webkit"]
 )
 def test_a_stand_in_logs_in_every_language_by_keyboard_and_names_alone(
     engine, request, handed, tmp_path: Path
 ):
     shelf, address = handed
-    for language in languages():
-        server = Server(shelf.copy_to(tmp_path / language)).start()
-        with engine(request) as hands:
+    with engine(request) as phone:
+        for language in languages():
+            server = Server(shelf.copy_to(tmp_path / language)).start()
             try:
-                # a page of our origin without the app; Firefox shows healthz in one of its own, which stores nothing
-                hands.goto(f"{server.url}/static/{server.build()}/icons/tube.svg")
-                hands.evaluate(SPEAK, language)
-                hands.goto(f"{server.url}/{address.lstrip('/')}")
-                first_log(hands, language)
+                with phone() as hands:
+                    # of our origin without the app; Firefox shows healthz in a page of its own, which stores nothing
+                    hands.goto(f"{server.url}/static/{server.build()}/icons/tube.svg")
+                    assert hands.evaluate("() => JSON.stringify(localStorage)") == "{}"
+                    hands.evaluate(SPEAK, language)
+                    hands.goto(f"{server.url}/{address.lstrip('/')}")
+                    first_log(hands, language)
             finally:
                 server.stop()

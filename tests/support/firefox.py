@@ -36,6 +36,14 @@ QUIET: Mapping[str, Any] = {
     "browser.region.network.url": "",
     "extensions.update.enabled": False,
     "network.disable-localhost-when-offline": True,
+    # what no page sees and every start pays for: a process ahead of need, a start page, built-in extensions, plugins
+    "dom.ipc.processPrelaunch.enabled": False,
+    "browser.newtab.preload": False,
+    "browser.newtabpage.enabled": False,
+    "browser.startup.page": 0,
+    "extensions.enabledScopes": 0,
+    "media.gmp-manager.updateEnabled": False,
+    "media.gmp-provider.enabled": False,
 }
 
 
