@@ -207,7 +207,11 @@ def test_a_colonys_history_says_who_changed_what_and_brings_a_value_back(phone, 
     claim(page, server)
     open_colony(page, server)
     colony_id = page.url.rpartition("/")[2]
-    run(page, "await (await at('actions')).keep('colony', { name: 'Birch', stage: 'growing' }, given);", colony_id)
+    run(
+        page,
+        "await (await at('actions')).keep('colony', { name: 'Birch', stage: 'growing' }, given);",
+        colony_id,
+    )
     wait_synced(page)
     page.get_by_role("button", name=text("colony-past")).click()
     newest = page.get_by_role("dialog").get_by_role("listitem").first
