@@ -77,9 +77,9 @@ def colony_page(phone, server) -> Page:
 
 def test_jpeg_of_every_orientation_is_kept_upright_large_or_small(colony_page, tmp_path):
     for width, height, kept in ((3600, 2400, [1600, 1067]), (600, 400, [600, 400])):
+        picture = upright(width, height)
         for orientation, turn in TURNED.items():
             file = tmp_path / f"{width}-{orientation}.jpeg"
-            picture = upright(width, height)
             exif = Image.Exif()
             exif[0x112] = orientation
             (picture.transpose(turn) if turn is not None else picture).save(file, quality=90, exif=exif)

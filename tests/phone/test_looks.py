@@ -97,7 +97,7 @@ def test_every_screen_and_sheet_is_clean_for_axe_and_has_room_for_a_thumb_in_eac
         show(page, state)
         # steps of 1 through lists of 3 and 2 meet in all six ways (3 and 2 have no common factor)
         looks = {(WIDTHS[(i + j) % 3], TEXT[(i + j) % 2]): look for j, look in enumerate(LOOKS)}
-        for width, size in dict.fromkeys((*looks, *MEASURED)):
+        for width, size in sorted({*looks, *MEASURED}):
             look = looks.get((width, size))
             dress(page, width, look or LOOKS[0], size)
             if look and (found := axe_findings(page)):
