@@ -6,12 +6,14 @@ import logging
 from collections.abc import Iterator
 
 import pytest
+from tests.support.templates import Templates
 from tests.support.two_houses import TwoHouses
 
 
 @pytest.fixture(scope="session")
-def houses(tmp_path_factory: pytest.TempPathFactory) -> Iterator[TwoHouses]:
-    with TwoHouses(tmp_path_factory.mktemp("houses") / "data") as made:
+def houses(tmp_path_factory: pytest.TempPathFactory, templates: Templates) -> Iterator[TwoHouses]:
+    folder = tmp_path_factory.mktemp("houses") / "data"
+    with TwoHouses(folder, templates.of_an_app("sqlite", folder)) as made:
         yield made
 
 

@@ -31,11 +31,9 @@ FOUND = {
 
 
 @pytest.fixture(scope="module", params=["sqlite", "postgresql"])
-def fuzz(request, tmp_path_factory):
-    url = None
-    if request.param == "postgresql":
-        url = request.getfixturevalue("postgresql_cluster").new_database()
-    with TwoHouses(tmp_path_factory.mktemp("fuzz") / "data", url) as houses:
+def fuzz(request, tmp_path_factory, templates):
+    folder = tmp_path_factory.mktemp("fuzz") / "data"
+    with TwoHouses(folder, templates.of_an_app(request.param, folder)) as houses:
         yield Fuzz(houses)
 
 

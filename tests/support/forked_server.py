@@ -39,8 +39,7 @@ from tests.support.one_shell import one_shell
 from broodshelf import cli
 from broodshelf.app import create_nudger
 from broodshelf.languages import of_environment
-from broodshelf.records.home import folder
-from broodshelf.web import past_builds, shell
+from broodshelf.web import shell
 from broodshelf.web.compact import ways
 from broodshelf.web.parts import Parts
 
@@ -177,19 +176,6 @@ def packing(name: str, way: Callable[[bytes], bytes]) -> Callable[[bytes], bytes
     return packed
 
 
-def _pack_builds_once() -> None:
-    """Let every fork keep the files of this build as the same archive, and know it again without unpacking it."""
-    pack, is_sound = past_builds._packed, folder._is_sound
-    known: set[bytes] = set()
-
-    def packed(of: shell.Shell) -> bytes:
-        known.add(pack(of))
-        return pack(of)
-
-    past_builds._packed = packed
-    folder._is_sound = lambda path: path.read_bytes() in known or is_sound(path)
-
-
 def _prepare() -> None:
     """Make an app once and let it do what each server is asked first.
 
@@ -199,7 +185,6 @@ def _prepare() -> None:
         importlib.import_module(module)
     packed = {name: packing(name, way) for name, way in ways().items()}
     shell.ways = lambda: packed
-    _pack_builds_once()
     with tempfile.TemporaryDirectory() as data, House(Path(data)) as house:
         phone = house.phone()
         feeding(phone, colony(phone))

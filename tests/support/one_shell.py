@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 
 from broodshelf import app
+from broodshelf.records.home import folder as data_folder
 from broodshelf.web import compact, past_builds
 from broodshelf.web.shell import Shell
 
@@ -31,6 +32,20 @@ def one_shell() -> Iterator[None]:
 
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(app, "Shell", shell)
-        for module, name in ((app, "phones_files"), (app, "_words"), (past_builds, "_packed")):
+        for module, name in ((app, "phones_files"), (app, "_words")):
             patch.setattr(module, name, cache(getattr(module, name)))
+        _pack_builds_once(patch)
         yield
+
+
+def _pack_builds_once(patch: pytest.MonkeyPatch) -> None:
+    """Keep the files of a build as the same archive each time, and know it again without unpacking it."""
+    pack, is_sound = cache(past_builds._packed), data_folder._is_sound
+    known: set[bytes] = set()
+
+    def packed(of: Shell) -> bytes:
+        known.add(pack(of))
+        return pack(of)
+
+    patch.setattr(past_builds, "_packed", packed)
+    patch.setattr(data_folder, "_is_sound", lambda path: path.read_bytes() in known or is_sound(path))

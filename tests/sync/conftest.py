@@ -8,6 +8,7 @@ from collections.abc import Iterator
 import pytest
 from tests.support.house import House
 from tests.support.households import Requester
+from tests.support.templates import Templates
 
 from broodshelf.sync import envelope
 
@@ -31,17 +32,20 @@ def two_schemas() -> Iterator[None]:
 
 
 @pytest.fixture(scope="module")
-def sqlite_house(tmp_path_factory: pytest.TempPathFactory, two_schemas: None) -> Iterator[House]:
-    with quiet(), House(tmp_path_factory.mktemp("sqlite") / "data") as made:
+def sqlite_house(
+    tmp_path_factory: pytest.TempPathFactory, templates: Templates, two_schemas: None
+) -> Iterator[House]:
+    folder = tmp_path_factory.mktemp("sqlite") / "data"
+    with quiet(), House(folder, templates.of_an_app("sqlite", folder)) as made:
         yield made
 
 
 @pytest.fixture
 def postgresql_house(
-    tmp_path_factory: pytest.TempPathFactory, postgresql_cluster, two_schemas: None
+    tmp_path_factory: pytest.TempPathFactory, templates: Templates, two_schemas: None
 ) -> Iterator[House]:
     folder = tmp_path_factory.mktemp("postgresql") / "data"
-    with quiet(), House(folder, postgresql_cluster.new_database()) as made:
+    with quiet(), House(folder, templates.of_an_app("postgresql", folder)) as made:
         yield made
 
 
