@@ -6,28 +6,24 @@ from __future__ import annotations
 
 import argparse
 import os
-import sqlite3
 import sys
-from collections.abc import Callable
-from functools import partial
 from pathlib import Path
 
 from sqlalchemy import make_url, select
-from sqlalchemy.exc import SQLAlchemyError
 
 from . import __version__
 from .app import create_app, system_clock
 from .care.calculators import CALCULATORS
 from .commands import household, move_database, portable, reckoning
 from .commands.serving import nudger, print_link, serve
+from .commands.telling import telling_why_not
 from .commands.workers import MOST, supervise
 from .demo.fill import fill
 from .doctor import examine
-from .errors import BroodshelfError
 from .keeping.backup import backup, restore, set_aside
 from .keeping.updating import update, update_before_a_start
 from .keeping.verifying import verify
-from .languages import ENGLISH, Told, of_environment, say, say_code, told
+from .languages import ENGLISH, of_environment, say, say_code
 from .people.households import count_households, make_claim_code
 from .people.journal import Doer, note, note_for_all
 from .records.data_folder import make_private
@@ -36,7 +32,6 @@ from .records.epochs import Marks, start_epoch
 from .records.loss import refuse_lost_file, refuse_lost_households
 from .records.store import read_kind
 from .records.tables import households
-from .records.trouble import trouble_of
 from .settings import Settings, from_environment
 from .web.parts import Parts
 
@@ -74,19 +69,7 @@ def main(arguments: list[str] | None = None) -> int:
     chosen = command_line(tag).parse_args(arguments)
     if chosen.command == "reckon":
         return reckoning.reckon(CALCULATORS[chosen.calculator.replace("-", "_")], vars(chosen), tag)
-    return _telling_why_not(tag, lambda: _run(chosen, tag))
-
-
-def _telling_why_not(tag: str, command: Callable[[], int]) -> int:
-    """Run a command; where it cannot do its work, say so in a sentence and return 2."""
-    try:
-        return command()
-    except BroodshelfError as error:
-        print(f"broodshelf: {error.told.in_language(tag)}", file=sys.stderr)
-        return 2
-    except (SQLAlchemyError, sqlite3.Error, OSError) as error:
-        print(f"broodshelf: {_said_plainly(error).in_language(tag)}", file=sys.stderr)
-        return 2
+    return telling_why_not(tag, lambda: _run(chosen, tag))
 
 
 def _run(chosen: argparse.Namespace, tag: str) -> int:
@@ -118,31 +101,11 @@ def _run(chosen: argparse.Namespace, tag: str) -> int:
     }[chosen.command](settings, tag)
 
 
-def _said_plainly(error: Exception) -> Told:
-    """Return a sentence for what a database or a disk cannot do."""
-    trouble = trouble_of(error)
-    if trouble is not None and trouble.problem_code == "database_damaged":
-        return told("database-damaged")
-    if trouble is not None:
-        return trouble.told
-    if isinstance(error, OSError):
-        name = error.strerror or type(error).__name__
-        where = error.filename
-        return (
-            told("system-error", error=name, path=where)
-            if where
-            else told("system-error-somewhere", error=name)
-        )
-    return told("database-unusable", error=type(error).__name__)
-
-
 def _serve(settings: Settings, chosen: argparse.Namespace, tag: str) -> int:
     kept = update_before_a_start(settings, system_clock())
     if kept is not None:
         print(say(tag, "command-migrate-kept", {"path": kept}), flush=True)
-    if chosen.workers == 1:
-        return serve(settings, tag)
-    return supervise(settings, chosen.workers, tag, partial(_telling_why_not, tag))
+    return serve(settings, tag) if chosen.workers == 1 else supervise(settings, chosen.workers, tag)
 
 
 def _workers(text: str) -> int:

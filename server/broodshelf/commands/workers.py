@@ -29,6 +29,7 @@ from ..settings import Settings
 from ..supervision import ALIVE, READY, tell_manager
 from ..web.binding import bind
 from .serving import Share, nudger, serve
+from .telling import CANNOT, telling_why_not
 
 MOST: Final = 32
 LOOK_S: Final = 0.1
@@ -57,9 +58,9 @@ class _Child:
     begin_s: float = 0.0
 
     def start(self, *, first: bool) -> None:
+        """Fork it; if the supervisor fails it is told to stop and not waited for (``daemon``)."""
         self.started_s = time.monotonic()
         fork = multiprocessing.get_context("fork").Process
-        # told to stop, not waited for, if the supervisor fails
         self.process = fork(target=self._become, args=(first,), daemon=True)
         # until it no longer takes them for the supervisor's
         held = signal.pthread_sigmask(signal.SIG_BLOCK, STOPS)
@@ -87,25 +88,18 @@ class _Child:
 class Supervisor:
     """Keeps the processes running until ``stop``."""
 
-    def __init__(
-        self,
-        settings: Settings,
-        workers: int,
-        tag: str,
-        folder: Path,
-        told_why: Callable[[Callable[[], int]], int],
-    ) -> None:
+    def __init__(self, settings: Settings, workers: int, tag: str, folder: Path) -> None:
         self._sockets = bind(settings.host, settings.port)
         gone, self._there = os.pipe()
 
         def nudge(_first: bool) -> int:
             os.close(self._there)
-            return told_why(lambda: nudger(settings, tag, supervisor_gone=gone))
+            return telling_why_not(tag, lambda: nudger(settings, tag, supervisor_gone=gone))
 
         def work(number: int, first: bool) -> int:
             os.close(self._there)
             share = Share(self._sockets, gone, first=first and number == 1)
-            return told_why(lambda: serve(settings, tag, share))
+            return telling_why_not(tag, lambda: serve(settings, tag, share))
 
         parts: list[tuple[str, Callable[[bool], int]]] = [("nudger", nudge)]
         parts += [(f"worker {n}", partial(work, n)) for n in range(1, workers + 1)]
@@ -140,8 +134,8 @@ class Supervisor:
             tell_manager(ALIVE)
         now_s = time.monotonic()
         if child.process is not None and (ended := child.process.exitcode) is not None:
-            if not self._all_ready and ended == 2:  # it has said what is wrong, and no start will go better
-                return 2
+            if not self._all_ready and ended == CANNOT:  # no start will go better
+                return CANNOT
             child.process.close()
             lived_s = now_s - child.started_s
             child.pause_s = 0.0 if lived_s > SOON_S else min(max(1.0, 2 * child.pause_s), LONGEST_PAUSE_S)
@@ -176,15 +170,13 @@ def _ear(folder: Path, name: str) -> tuple[socket.socket, str]:
     return ear, address
 
 
-def supervise(
-    settings: Settings, workers: int, tag: str, told_why: Callable[[Callable[[], int]], int]
-) -> int:
-    """Run a supervisor until it is told to stop. ``told_why`` runs what a process does and says why it could not."""
+def supervise(settings: Settings, workers: int, tag: str) -> int:
+    """Run a supervisor until it is told to stop."""
     start_logging()
     gc.collect()
     gc.freeze()  # what no search for garbage writes to stays one memory for all
     with tempfile.TemporaryDirectory(prefix="broodshelf-") as folder:
-        supervisor = Supervisor(settings, workers, tag, Path(folder), told_why)
+        supervisor = Supervisor(settings, workers, tag, Path(folder))
         for number in STOPS:
             signal.signal(number, supervisor.stop)
         return supervisor.run()
