@@ -21,6 +21,7 @@ def test_a_keeper_reads_under_house_what_happened_at_the_doors_and_a_wrong_code_
     mine.get_by_role("button", name=text("house-look-up"), exact=True).click()
     expect(mine.get_by_text(text("problem-pairing-unknown"))).to_be_visible()
     go(mine, server, "#/round")
+    expect(mine.get_by_role("heading", name=text("round-title"))).to_be_visible()  # House goes, and asks anew
     go(mine, server, "#/settings")
     doors = mine.get_by_role("region", name=text("house-doors-title"))
 
