@@ -6,11 +6,13 @@ The species has no yearly clock, so that its plan asks on any date.
 from __future__ import annotations
 
 import datetime as dt
+import re
+import time
 from typing import Any
 
 import pytest
 from playwright.sync_api import Locator, Page, expect
-from tests.phone.conftest import claim, worker_ready
+from tests.phone.conftest import claim, open_colony, worker_ready
 from tests.phone.looks import AXE, LOOKS, MEASURE, axe_findings, dress
 from tests.support.words import any_of, like, text
 
@@ -249,3 +251,32 @@ def test_the_card_the_steps_and_the_drawing_are_clean_for_axe_and_fit_in_every_l
                 broken[f"{look}, {width}, {size}"] = (rules, measured)
 
     assert broken == {}
+
+
+def ahead(days: int | str) -> re.Pattern[str]:
+    """What finds in how many days workers hatch at the latest, or most likely; ``days`` may be a pattern."""
+    return re.compile(
+        "|".join(
+            [
+                text("brood-days", low=r"\d+", high=days),
+                text("brood-days-about", days=days),
+                text("brood-at-latest", days=days),
+                text("brood-likely", best=".+", days=days, high=".+"),
+            ]
+        )
+    )
+
+
+def test_the_days_until_the_next_workers_run_down(phone, server):
+    page = phone()
+    claim(page, server)
+    worker_ready(page)
+    open_colony(page, server)
+    about = page.get_by_role("region", name=text("brood-next")).locator("p.soft").first
+    expect(about).to_contain_text(ahead(r"\d+"))
+    days = next(int(each) for each in ahead(r"(\d+)").search(about.inner_text()).groups() if each)
+    page.context.set_offline(True)
+    page.clock.set_fixed_time(time.time() + 3 * 86_400)
+    page.reload()
+
+    expect(about).to_contain_text(ahead(days - 3))

@@ -12,8 +12,8 @@ from datetime import UTC, datetime
 import pytest
 from playwright.sync_api import Browser, Page, expect
 from tests.phone.conftest import add_colony, claim
+from tests.phone.inside import wait_synced
 from tests.phone.test_story import go, online_again
-from tests.phone.test_told import wait_synced
 from tests.support.kept_shelf import KeptShelf, kept_shelf
 from tests.support.server import Server
 from tests.support.words import first_count, text

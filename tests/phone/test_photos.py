@@ -10,7 +10,7 @@ from PIL import Image
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim, open_colony, worker_ready
 from tests.phone.test_story import go, online_again, pair
-from tests.support.words import text
+from tests.support.words import beginning, text
 
 pytestmark = pytest.mark.browser
 
@@ -72,3 +72,20 @@ def test_a_file_that_is_no_picture_is_said_and_logs_nothing(phone, server, tmp_p
     expect(page.get_by_text(text("photo-unreadable"))).to_be_visible()
     expect(page.get_by_role("region", name=text("photo-title")).locator("img")).to_have_count(0)
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
+
+
+@pytest.mark.without_worker
+def test_a_picture_opens_large_and_stands_in_the_diary(phone, server, picture):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    take(page, picture)
+    expect(page.get_by_role("region", name=text("colony-diary")).locator("img")).to_have_count(1)
+    page.get_by_role("button", name=beginning("photo-large")).click()
+    sheet = page.get_by_role("dialog")
+    expect(sheet.get_by_role("img", name=beginning("photo-of", name="Amber"))).to_be_visible()
+    sheet.get_by_role("button", name=text("photo-remove")).click()
+    expect(page.get_by_role("region", name=text("photo-title")).locator("img")).to_have_count(0)
+    page.get_by_role("status").get_by_role("button", name=text("round-undo")).click()
+    expect(page.get_by_role("region", name=text("photo-title")).locator("img")).to_have_count(1)
+    online_again(page)

@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import add_colony, claim, open_colony
+from tests.phone.inside import run, wait_synced
 from tests.phone.test_story import go
-from tests.phone.test_told import run, wait_synced
 from tests.support.server import Server
 from tests.support.words import beginning, drops_of_sugar_water, labelled, like, text
 
