@@ -195,6 +195,7 @@ def test_the_level_follows_a_finger_on_the_drawn_tube(phone, server):
     open_colony(page, server)
     page.get_by_role("button", name=text("event-kind-water"), exact=True).click()
     level = page.get_by_role("slider", name=text("log-level"))
+    level.hover()  # waits until the sheet has risen and stands still
     box = level.bounding_box()
     assert box
     page.mouse.move(box["x"] + box["width"] / 2, box["y"] + box["height"] * 0.2)
@@ -225,6 +226,7 @@ def test_a_swipe_to_the_right_does_what_the_button_does_and_a_short_one_nothing(
     claim(page, server)
     go(page, server, "#/round")
     task = page.get_by_role("article").filter(has_text=drops_of_sugar_water(1))
+    task.hover()  # waits until it stands still
     box = task.bounding_box()
     assert box
     finger = page.context.new_cdp_session(page)
