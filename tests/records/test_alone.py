@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
-from contextlib import contextmanager, suppress
-from pathlib import Path
+from contextlib import suppress
 from threading import Barrier, BrokenBarrierError
 
 import pytest
@@ -47,21 +45,11 @@ def test_servers_of_a_new_database_bring_it_to_its_schema_one_after_the_other(
                 db.engine.dispose()
 
 
-@contextmanager
-def _machine(folder: Path, url: str) -> Iterator[House]:
-    made = House(folder, url, "an-invented-secret-of-the-tests")
-    made.start()
-    try:
-        yield made
-    finally:
-        made.stop()
-
-
 @pytest.mark.parametrize("engine", ["sqlite", "postgresql"])
 def test_only_one_process_listens_to_the_brokers_and_another_when_it_ends(tmp_path, templates, engine):
     place = templates.of_an_app(engine, tmp_path / "data")
     begun: list[str] = []
-    with _machine(tmp_path / "data", place) as a, _machine(tmp_path / "data", place) as b:
+    with House(tmp_path / "data", place) as a, House(tmp_path / "data", place) as b:
         first, second = (
             OnlyOne(
                 each.app, tmp_path / "data", BROKERS, lambda name=name: begun.append(name) or (lambda: None)

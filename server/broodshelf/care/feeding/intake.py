@@ -50,7 +50,7 @@ def sugar_appetite(
     """
     passed = [_Passed.of(each) for each in before]
     days = min(hours / 24, fresh)
-    filled = 1 - math.exp(-days * 24 / EATING_H)
+    unfilled = _unfilled(days)
     low, high = _LEAST, _MOST
     for _ in range(_STEPS):
         middle = (low + high) / 2
@@ -58,34 +58,40 @@ def sugar_appetite(
         missing = crop.lacks
         for each in passed:
             missing = each.missing_after(missing, appetite, crop.holds)
-        enough = missing * filled + appetite * days >= gone * offered
+        enough = _drunk(missing, days, unfilled, appetite) >= gone * offered
         low, high = (low, middle) if enough else (middle, high)
     return math.exp((low + high) / 2)
 
 
+def _unfilled(days: float) -> float:
+    """Return the share of what the crops lacked that they lack still after so many days beside more than enough."""
+    return math.exp(-days * 24 / EATING_H)
+
+
+def _drunk(missing: float, days: float, unfilled: float, appetite: float) -> float:
+    """Return what would be drunk of more than enough."""
+    return missing * (1 - unfilled) + appetite * days
+
+
 class _Passed(NamedTuple):
-    """A filling and what no appetite changes: days that it was there and then not, the share it filled and left."""
+    """A filling that lies behind, with what is the same for each appetite: the days it was there, and ``_unfilled``."""
 
     offered: float
     until_next: float
     there: float
-    without: float
-    fills: float
-    leaves: float
+    unfilled: float
 
     @classmethod
     def of(cls, filling: Filling) -> _Passed:
         """Return a filling that lies behind."""
-        offered, fresh, until_next = filling
-        there = min(fresh, until_next)
-        leaves = math.exp(-there * 24 / EATING_H)
-        return cls(offered, until_next, there, until_next - there, 1 - leaves, leaves)
+        there = min(filling.fresh, filling.until_next)
+        return cls(filling.offered, filling.until_next, there, _unfilled(there))
 
     def missing_after(self, missing: float, appetite: float, crop: float) -> float:
         """Return what the crops lack when the next feeding comes."""
-        offered, until_next, there, without, fills, leaves = self
-        if missing * fills + appetite * there >= offered:
+        offered, until_next, there, unfilled = self
+        if _drunk(missing, there, unfilled, appetite) >= offered:
             left = missing + appetite * until_next - offered
         else:
-            left = missing * leaves + appetite * without
+            left = missing * unfilled + appetite * (until_next - there)
         return min(crop, max(0.0, left))

@@ -151,7 +151,7 @@ class Colonies:
         """Return the eggs of a step: by what the workers can nurse and the queen can lay, and from her reserve."""
         usual = pace.laying * days
         eggs = [
-            usual * min(most, (nursed + (NURSING_QUEEN if nursed >= 1.0 else NURSING_QUEEN * nursed)) * each)
+            usual * min(most, (nursed + NURSING_QUEEN * min(1.0, nursed)) * each)
             for nursed, most, each in zip(self.workers, self.most_eggs, self.eggs_per_worker, strict=True)
         ]
         if pace.laying > 0 and any(self.reserve):
