@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import sqlite3
 import time
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import closing
 
 import pytest
@@ -57,6 +57,14 @@ NOTE_WHAT_IS_ASKED_FOR = """() => {
 """Note in the page which syncs the browser promised. Its own event comes at once: it sees the network, not our cut."""
 
 
+def until(page: Page, ready: Callable[[], bool]) -> None:
+    """Let the browser's messages in until a state is there that no page shows."""
+    deadline = time.monotonic() + 15
+    while not ready():
+        assert time.monotonic() < deadline, "waited in vain"
+        page.wait_for_timeout(20)
+
+
 class Push:
     """Delivers push messages and sync events to the page's worker by the browser's own debugging protocol."""
 
@@ -70,7 +78,7 @@ class Push:
             lambda event: self.registrations.extend(r["registrationId"] for r in event["registrations"]),
         )
         self.session.send("ServiceWorker.enable")
-        page.evaluate("() => navigator.serviceWorker.ready.then(() => null)")
+        until(page, lambda: bool(self.registrations))  # told after the answer to `enable`
         self.worker = page.context.service_workers[0]
         self.worker.evaluate(RECORD)
         self.count = 0
@@ -198,8 +206,6 @@ def test_logs_made_offline_are_sent_by_the_worker_after_the_app_was_closed(phone
     page.goto("about:blank")
     page.context.set_offline(False)
     worker.dispatch_sync("logs")
-    deadline = time.monotonic() + 15
-    while not feedings(server) and time.monotonic() < deadline:
-        page.wait_for_timeout(50)  # nothing on the phone tells: no page is open
+    until(page, lambda: feedings(server) > 0)  # nothing on the phone tells: no page is open
 
     assert feedings(server) == 1
