@@ -36,6 +36,13 @@ def test_a_regular_look_comes_as_often_as_the_keeper_wants(need, last_days):
     assert "interval_keeper" not in codes(usual, need)
 
 
+@pytest.mark.parametrize(("need", "events", "days"), [("barrier", (COUNT,), 7), ("glance", (), 30)])
+def test_a_regular_look_that_nobody_took_yet_is_due_since_the_colony_is_known(need, events, days):
+    made = plan(events=events, stage="growing", entered_on="2026-03-02")  # sixty days and a half ago
+
+    assert due_days(made, need) == days - 60.5
+
+
 def test_the_interval_that_stands_in_the_colony_counts_for_looks_too():
     assert due_days(plan(interval_days={"barrier": 4}), "barrier") == pytest.approx(1.0)
 

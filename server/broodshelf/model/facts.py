@@ -216,7 +216,8 @@ class ColonyState:
     as far as that is known: what was measured there before says nothing of it.
 
     ``refused_foods``: what is not to be suggested, besides what its own checks tell.
-    ``condition_since``: the day on which the condition was set, as far as that is known.
+    ``condition_since``: the day on which the condition was set, as far as that is known. ``entered_on``: the day on
+    which its record was made; None: today.
     ``guild`` and ``stings`` are the keeper's word on a species that the catalogue does not have. ``likes``: by food,
     what colonies of its species and guild took in their tastings, as ``likes_of`` weighs it. ``risky_lots``: of which
     some colony of the household got something despite a refusal.
@@ -236,6 +237,7 @@ class ColonyState:
     resting_since: str | None = None
     founded_on: str | None = None
     acquired_on: str | None = None
+    entered_on: str | None = None
     queens: int | None = None
     interval_days: Mapping[Need, float] = field(default_factory=dict)
     rules: tuple[Rule, ...] = ()

@@ -136,6 +136,7 @@ class _Shared:
             resting_since=readable_day(colony.resting_since),
             founded_on=readable_day(colony.founded_on),
             acquired_on=readable_day(colony.acquired_on),
+            entered_on=local_day(record.made_ms, self._offset_min).isoformat(),
             queens=colony.queens,
             interval_days=dict(colony.interval_days or {}),
             rules=tuple(_rule(rule, log, self._clock) for rule in rules),

@@ -36,7 +36,7 @@ def upkeep(known: Known, growth: Growth | None) -> tuple[list[Gauge], list[Task]
     if "glance" not in off:
         needs.append(("glance", GLANCE_DAYS))
     for need, days in needs:
-        regular = _rhythm(need, days, known, known.now_ms)
+        regular = _rhythm(need, days, known)
         if regular is not None:
             gauges.append(regular[0])
             tasks.append(regular[1])
@@ -59,14 +59,14 @@ def _midnight_ms(day: str, known: Known) -> int:
     return round(midnight.timestamp() * 1000) - known.state.utc_offset_min * 60_000
 
 
-def _rhythm(need: Need, usual_days: float, known: Known, now_ms: int) -> tuple[Gauge, Task] | None:
+def _rhythm(need: Need, usual_days: float, known: Known) -> tuple[Gauge, Task] | None:
     """Return a need that comes back every so many days since it was last seen to; none where it is paused."""
     own, paused, why_own, resumed_on = own_rhythm(need, known)
     if paused:
         return None
     days = own or usual_days
     seen = last_look(need, known.state.events)
-    seen_ms = seen.happened_ms if seen is not None else now_ms
+    seen_ms = seen.happened_ms if seen is not None else known.since_ms
     possible_ms = [known.switched.awake_from_ms or seen_ms]
     possible_ms += [] if resumed_on is None else [_midnight_ms(resumed_on, known)]
     start_ms, level = not_before(seen_ms, days, days, max(possible_ms))
