@@ -256,3 +256,9 @@ class ColonyState:
     tasting: Tasting | None = None
     likes: Mapping[str, Sequence[Tally]] = field(default_factory=dict)
     risky_lots: frozenset[str] = frozenset()
+
+    @property
+    def holds_until(self) -> str | None:
+        """The last day of the condition, where one was set; a day up to its first is left over from the one before."""
+        until, since = self.condition_until, self.condition_since
+        return until if until is None or since is None or until > since else None

@@ -65,7 +65,7 @@ def settlings_of(state: ColonyState) -> tuple[Settling, ...]:
     """Return the spells of settling of a colony; see ``settlings``."""
     return settlings(
         state.events, utc_offset_min=state.utc_offset_min, acquired_on=state.acquired_on, condition=state.condition,
-        condition_since=state.condition_since, condition_until=state.condition_until,
+        condition_since=state.condition_since, condition_until=state.holds_until,
     )  # fmt: skip
 
 
