@@ -160,7 +160,7 @@ class MeasuredDay:
 
 @dataclass(frozen=True, slots=True)
 class Lot:
-    """A food in the house, as far as a suggestion needs it."""
+    """A food in the house, or one that is ``finished`` and of which something was given."""
 
     id: str
     food_code: str
@@ -171,6 +171,7 @@ class Lot:
     percent_ww: float | None = None
     size_class: SizeClass | None = None
     tint: str | None = None
+    finished: bool = False
 
 
 @dataclass(frozen=True, slots=True)
