@@ -48,7 +48,7 @@ def test_the_interval_that_stands_in_the_colony_counts_for_looks_too():
 
 
 def test_a_rhythm_by_the_clock_says_so_and_names_no_number_of_days():
-    made = plan(Rule("sugar", 2.79, by_the_clock=True))
+    made = plan(Rule("sugar", days_after=lambda _: 2.79))
 
     assert codes(made, "sugar")[0] == "interval_chosen"
     assert "interval_keeper" not in codes(made, "sugar")

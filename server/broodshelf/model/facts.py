@@ -6,7 +6,7 @@ ISO strings in the household's zone.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Final, Generic, TypeAlias, TypeGuard, TypeVar, cast
 
@@ -178,13 +178,14 @@ class Lot:
 class Rule:
     """The keeper's own rhythm for one need; it rules over every model.
 
-    ``by_the_clock``: the keeper named days or a time, and ``every_days`` leads to the next of these.
+    ``days_after``: where the keeper named days or a time, the days from an instant (ms since 1970 UTC) to the next of
+    these; ``every_days`` then counts before the need was met for the first time.
     """
 
     need: Need
     every_days: float | None = None
     paused_until: str | None = None
-    by_the_clock: bool = False
+    days_after: Callable[[int], float | None] | None = None
 
 
 @dataclass(frozen=True, slots=True)

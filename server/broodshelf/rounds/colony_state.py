@@ -13,7 +13,7 @@ from ..care.colony.climate import FRESH_DAYS
 from ..care.colony.history import day_number, local_day
 from ..care.plan.risk import WATCH_DAYS, is_poison, risky_lots
 from ..model import kinds
-from ..model.facts import ColonyState, Event, Hour, Logged, Lot, MeasuredDay, Place, Rule, Vessel, only
+from ..model.facts import ColonyState, Event, Hour, Logged, Lot, MeasuredDay, Place, Vessel, only
 from ..model.gauges import DAY_MS
 from ..model.kinds.log import AtPlace, Climate, Feeding
 from ..records.recent import read_kind_since, read_recent
@@ -24,7 +24,7 @@ from ..sensing.intake import hours_by_place
 from .facts_of import log_of, lot_of, lots_known, place_of, running_tasting, vessel_of
 from .latitude import latitude_deg
 from .likes import with_likes
-from .own_rules import OwnRule, last_met_ms, rules_by_colony
+from .own_rules import rules_by_colony
 from .wall_clock import CareClock
 
 KEPT_DAYS: Final = 400
@@ -140,7 +140,7 @@ class _Shared:
             entered_on=local_day(record.made_ms, self._offset_min).isoformat(),
             queens=colony.queens,
             interval_days=dict(colony.interval_days or {}),
-            rules=tuple(_rule(rule, log, self._clock) for rule in rules),
+            rules=tuple(rule.for_plan(self._clock) for rule in rules),
             vessel=self._vessels.get(colony.vessel_id or "", Vessel()),
             place=self._places.get(place_id, Place()),
             lots=lots_known(self._lots.values(), log),
@@ -173,13 +173,6 @@ def _risky_lots(shelf: Shelf, lots: Mapping[str, Lot], offset_min: int) -> froze
     since_ms = shelf.now_ms - (WATCH_DAYS + 1) * DAY_MS
     fed = read_kind_since(shelf.connection, shelf.household_id, "feeding", since_ms)
     return risky_lots((each for each in only(Feeding, fed) if each.counts), lots, offset_min)
-
-
-def _rule(rule: OwnRule, events: Sequence[Event], clock: CareClock) -> Rule:
-    """The care core knows days, not clocks: a rule by the clock becomes the days to its next hour."""
-    last_ms = last_met_ms(rule.need, events)
-    days = rule.every_days if last_ms is None else rule.days_after(last_ms, clock)
-    return Rule(rule.need, days, rule.paused_until, rule.by_the_clock)
 
 
 def _offset_min(clock: CareClock, now_ms: int) -> int:

@@ -61,11 +61,11 @@ def _midnight_ms(day: str, known: Known) -> int:
 
 def _rhythm(need: Need, usual_days: float, known: Known) -> tuple[Gauge, Task] | None:
     """Return a need that comes back every so many days since it was last seen to; none where it is paused."""
-    own, paused, why_own, resumed_on = own_rhythm(need, known)
+    seen = last_look(need, known.state.events)
+    own, paused, why_own, resumed_on = own_rhythm(need, known, None if seen is None else seen.happened_ms)
     if paused:
         return None
     days = own or usual_days
-    seen = last_look(need, known.state.events)
     seen_ms = seen.happened_ms if seen is not None else known.since_ms
     possible_ms = [known.switched.awake_from_ms or seen_ms]
     possible_ms += [] if resumed_on is None else [_midnight_ms(resumed_on, known)]
