@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import datetime as dt
 from dataclasses import replace
 from typing import Final
 
@@ -10,6 +9,7 @@ from ...model.gauges import Gauge, not_before
 from ...model.needs import Need
 from ...model.tasks import Task, TaskKey, check_of, reason
 from ..colony.crowding import Growth
+from ..colony.history import midnight_ms
 from ..colony.winter_rest import rest_tasks
 from .housing import gauge_task, housing
 from .known import Known
@@ -44,19 +44,12 @@ def upkeep(known: Known, growth: Growth | None) -> tuple[list[Gauge], list[Task]
 
 
 def _rest(known: Known) -> list[Task]:
-    state = known.state
-    wake_ms = _midnight_ms(state.condition_until, known) if state.condition_until else None
-    since_ms = known.history.looked_ms or known.since_ms
-    if state.resting_since:
-        since_ms = _midnight_ms(state.resting_since, known)
-    in_fridge = known.state.place.place_type == "fridge"
+    state, season = known.state, known.switched.season
+    wake_ms = midnight_ms(state.condition_until, state.utc_offset_min) if state.condition_until else None
+    began_on = None if season is None else season.began_on
+    since_ms = known.since_ms if began_on is None else midnight_ms(began_on.isoformat(), state.utc_offset_min)
+    in_fridge = state.place.place_type == "fridge"
     return rest_tasks(known.species.rest, known.history, since_ms, wake_ms, in_fridge=in_fridge)
-
-
-def _midnight_ms(day: str, known: Known) -> int:
-    """Return when a day (ISO) begins in the household's zone, by its present offset."""
-    midnight = dt.datetime.fromisoformat(day).replace(tzinfo=dt.UTC)
-    return round(midnight.timestamp() * 1000) - known.state.utc_offset_min * 60_000
 
 
 def _rhythm(need: Need, usual_days: float, known: Known) -> tuple[Gauge, Task] | None:
@@ -68,7 +61,7 @@ def _rhythm(need: Need, usual_days: float, known: Known) -> tuple[Gauge, Task] |
     days = own or usual_days
     seen_ms = seen.happened_ms if seen is not None else known.since_ms
     possible_ms = [known.switched.awake_from_ms or seen_ms]
-    possible_ms += [] if resumed_on is None else [_midnight_ms(resumed_on, known)]
+    possible_ms += [] if resumed_on is None else [midnight_ms(resumed_on, known.state.utc_offset_min)]
     start_ms, level = not_before(seen_ms, days, days, max(possible_ms))
     reasons = (*why_own, reason(need, at_ms=seen_ms))
     basis = "keeper" if own else "common_practice"
