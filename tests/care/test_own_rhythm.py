@@ -36,11 +36,14 @@ def test_a_regular_look_comes_as_often_as_the_keeper_wants(need, last_days):
     assert "interval_keeper" not in codes(usual, need)
 
 
-@pytest.mark.parametrize(("need", "events", "days"), [("barrier", (COUNT,), 7), ("glance", (), 30)])
-def test_a_regular_look_that_nobody_took_yet_is_due_since_the_colony_is_known(need, events, days):
-    made = plan(events=events, stage="growing", entered_on="2026-03-02")  # sixty days and a half ago
+@pytest.mark.parametrize(
+    ("entered_on", "barrier", "glance"), [("2026-04-28", 7 - 3.5, 30 - 3.5), ("2026-03-02", -0.5, 30 - 60.5)]
+)
+def test_a_look_that_nobody_took_yet_is_due_since_the_colony_is_known(entered_on, barrier, glance):
+    """But since when its barrier was to be looked at nobody knows: it is due today, and not overdue."""
+    made = plan(events=(), stage="growing", entered_on=entered_on)
 
-    assert due_days(made, need) == days - 60.5
+    assert (due_days(made, "barrier"), due_days(made, "glance")) == (barrier, glance)
 
 
 def test_the_interval_that_stands_in_the_colony_counts_for_looks_too():
