@@ -190,6 +190,7 @@ def colonies(draw: st.DrawFn) -> tuple[ColonyState, int]:
         resting_since=since if condition == "resting" else None,
         founded_on=some_day(),
         acquired_on=some_day(),
+        entered_on=some_day(),
         queens=draw(COLONY_QUEENS),
         rules=tuple(draw(RULES)),
         vessel=Vessel(draw(VESSEL)),

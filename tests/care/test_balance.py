@@ -18,7 +18,9 @@ def diet(
         at_ms = round(n * every_days * DAY_MS)
         log.append(Event(f"f{n}", "feeding", at_ms, {"need": "protein", "content": (protein_mg, sugar_mg_)}))
         if outcome:
-            log.append(Event(f"c{n}", "check", at_ms + 1, {"feeding_id": f"f{n}", "outcome": outcome}))
+            checked = {"feeding_id": f"f{n}", "outcome": outcome}
+            removed = {"feeding_id": f"f{n}", "leftovers_removed": True}  # says nothing of what became of it
+            log += [Event(f"c{n}", "check", at_ms + 1, checked), Event(f"r{n}", "check", at_ms + 2, removed)]
     return log, 30 * DAY_MS, lambda event: event.values["content"]
 
 

@@ -65,6 +65,17 @@ def test_the_first_look_of_a_colony_that_came_today_is_not_overdue():
     assert task.due_at_ms > NOW_MS
 
 
+@pytest.mark.parametrize("acquired_on", [None, "2024-05-01"])
+def test_the_first_look_stays_where_it_was_however_long_nothing_is_logged(acquired_on):
+    state = ColonyState(
+        id="c", species_code="lasius_niger", vessel=Vessel("tube_16x150"), stage="founding",
+        acquired_on=acquired_on, entered_on="2026-05-01",
+    )  # fmt: skip
+    looks = [tasks(make_plan(state, NOW_MS + later * DAY_MS), "water_look") for later in (0, 60)]
+
+    assert [[task.due_at_ms for task in look] for look in looks] == [[NOW_MS + round(6.5 * DAY_MS)]] * 2
+
+
 @pytest.mark.parametrize("days_ago", [50, 70])
 def test_a_reservoir_that_only_the_reckoning_empties_is_low_and_never_emptied_by_hand(days_ago):
     plan = plan_of(read("half", days_ago))

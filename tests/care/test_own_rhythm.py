@@ -36,12 +36,22 @@ def test_a_regular_look_comes_as_often_as_the_keeper_wants(need, last_days):
     assert "interval_keeper" not in codes(usual, need)
 
 
+@pytest.mark.parametrize(
+    ("entered_on", "barrier", "glance"), [("2026-04-28", 7 - 3.5, 30 - 3.5), ("2026-03-02", -0.5, 30 - 60.5)]
+)
+def test_a_look_that_nobody_took_yet_is_due_since_the_colony_is_known(entered_on, barrier, glance):
+    """But since when its barrier was to be looked at nobody knows: it is due today, and not overdue."""
+    made = plan(events=(), stage="growing", entered_on=entered_on)
+
+    assert (due_days(made, "barrier"), due_days(made, "glance")) == (barrier, glance)
+
+
 def test_the_interval_that_stands_in_the_colony_counts_for_looks_too():
     assert due_days(plan(interval_days={"barrier": 4}), "barrier") == pytest.approx(1.0)
 
 
 def test_a_rhythm_by_the_clock_says_so_and_names_no_number_of_days():
-    made = plan(Rule("sugar", 2.79, by_the_clock=True))
+    made = plan(Rule("sugar", days_after=lambda _: 2.79))
 
     assert codes(made, "sugar")[0] == "interval_chosen"
     assert "interval_keeper" not in codes(made, "sugar")

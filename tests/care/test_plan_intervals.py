@@ -8,7 +8,7 @@ from tests.care.planned import NOW_MS, count, fed, state, task
 from broodshelf.care.feeding.content import content_mg
 from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import Event, Place, Rule
-from broodshelf.model.gauges import DAY_MS
+from broodshelf.model.gauges import DAY_MS, HOUR_MS
 from broodshelf.model.kinds import read
 from broodshelf.model.kinds.log import Feeding
 
@@ -110,3 +110,20 @@ def test_an_ignored_protein_offer_counts_as_nothing():
 
     assert str(task(plan, "protein").key) == "protein:f1"
     assert task(plan, "protein").due_at_ms == NOW_MS - 2 * DAY_MS  # offered 6 days ago, every 4 days
+
+
+@pytest.mark.parametrize(
+    ("outcomes", "counted", "days_ago"), [(("ignored", "all"), "f2", 1), (("all", "ignored"), "f1", 6)]
+)
+def test_what_a_later_check_says_of_a_feeding_overrules_an_earlier_one(outcomes, counted, days_ago):
+    checks = [
+        Event(f"k{n}", "check", NOW_MS - (2 - n) * HOUR_MS, {"feeding_id": "f2", "outcome": outcome})
+        for n, outcome in enumerate(outcomes)
+    ]
+    offers = (fed("protein", 6, "f1"), fed("protein", 1, "f2"))
+    protein = task(make_plan(state(events=(count(12), *offers, *checks)), NOW_MS), "protein")
+    said = {why["code"]: why["args"] for why in protein.reasons}
+
+    assert str(protein.key) == f"protein:{counted}"
+    assert said["last_fed"] == {"at_ms": NOW_MS - days_ago * DAY_MS}
+    assert ("ignored_did_not_count" in said) == (counted == "f1")

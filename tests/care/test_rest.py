@@ -115,7 +115,7 @@ def test_a_rest_ends_by_its_own_months_and_asks_to_be_ended():
 
 def test_a_fridge_is_aired_weekly_and_its_water_looked_at_every_two_to_four_weeks():
     since = NOW_MS - 60 * DAY_MS
-    history = History(watered_ms=NOW_MS - 10 * DAY_MS, aired_ms=NOW_MS - 3 * DAY_MS)
+    history = History(water_seen_ms=NOW_MS - 10 * DAY_MS, aired_ms=NOW_MS - 3 * DAY_MS)
     tasks = {t.key.what: t for t in rest_tasks(LASIUS.rest, history, since, None, in_fridge=True)}
 
     assert tasks["rest_water"].due_at_ms == NOW_MS + 4 * DAY_MS

@@ -108,6 +108,24 @@ def test_a_rest_that_is_over_by_its_date_asks_to_be_ended_and_makes_nothing_else
     assert wake_up.due_at_ms == noon_ms("2027-02-20") - DAY_MS // 2
 
 
+def test_a_rest_of_which_only_the_mark_is_known_began_with_it_and_no_look_puts_its_end_off():
+    colony = Story(
+        "2027-01-20", "messor_barbarus", place=FRIDGE, condition="resting", condition_since="2026-11-01"
+    )
+    colony.counted(120, workers=400)
+
+    def wakes() -> int:
+        return next(task.due_at_ms for task in colony.plan().tasks if task.key.what == "wake_up")
+
+    end_ms = noon_ms("2027-01-31") - DAY_MS // 2  # three months of 30.44 days, less some hours
+    assert notices(colony)["rest_may_end"] == {"days": 11}
+    assert 0 <= wakes() - end_ms < DAY_MS
+    before = wakes()
+    colony.log(31, "photo", sha256="0" * 64)
+
+    assert wakes() == before
+
+
 def test_what_was_offered_before_a_rest_is_no_leftover_after_it():
     def leftovers(ago_days: float) -> list[str]:
         colony = Story("2027-01-14", **RESTED).counted(130).fed(ago_days, "protein")

@@ -49,6 +49,19 @@ def test_settling_ends_by_itself_after_a_week_and_what_was_refused_in_it_still_t
     assert not {"refusal_food", "appetite_learnt"} & reasons(colony, "protein").keys()
 
 
+def test_a_day_that_is_left_over_from_the_rest_before_ends_no_settling_and_no_quarantine():
+    rested = {"resting_since": "2026-11-01", "condition_since": "2027-03-01"}
+
+    def told(condition: str, until: str) -> dict:
+        return notices(Story("2027-03-02", **rested, condition=condition, condition_until=until).counted(20))
+
+    for left_over in ("2027-02-20", "2027-03-01"):  # woken after the day that was set, and on it
+        assert told("settling", left_over)["settles"] == {"low": 2, "high": 6}
+        assert told("quarantine", left_over)["quarantine_left"] == {"low": 13, "high": 27}
+    assert told("settling", "2027-03-02")["settles"] == {"low": 0, "high": 1}
+    assert "quarantine" in told("quarantine", "2027-03-02")
+
+
 def test_a_nest_that_was_only_offered_is_no_move():
     assert "settles" not in notices(Story("2026-06-20").counted(40).log(1, "move", how="offered"))
 

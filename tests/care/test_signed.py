@@ -16,6 +16,7 @@ from tests.care.any_colony import colonies, day_of
 from tests.support.said import say, say_portion, words
 
 from broodshelf.care.catalogue import vessels
+from broodshelf.care.colony.history import midnight_ms
 from broodshelf.care.plan.make import Plan, make_plan
 from broodshelf.model.facts import ColonyState, Event
 from broodshelf.model.gauges import DAY_MS
@@ -93,7 +94,8 @@ def nothing_alive_is_offered_in_a_tube(plan: Plan, state: ColonyState, _now_ms: 
 
 def nothing_is_overdue_since_before_the_colony_was_known(plan: Plan, state: ColonyState, now_ms: int) -> None:
     began = [logged.happened_ms for logged in state.events[:1]]
-    since_ms = min([now_ms - DAY_MS, *began])
+    entered = [] if state.entered_on is None else [midnight_ms(state.entered_on, state.utc_offset_min)]
+    since_ms = min([now_ms - DAY_MS, *began, *entered])
 
     for task in food_tasks(plan):
         assert task.due_at_ms >= since_ms, (task.key, day_of(task.due_at_ms), day_of(since_ms))

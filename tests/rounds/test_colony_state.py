@@ -1,10 +1,28 @@
-"""What a plan gets to know of the house: its latitude and the climate of a colony's place."""
+"""What a plan gets to know of the house and of a colony's record."""
 
 from __future__ import annotations
 
 import pytest
+from tests.support.households import NOON_MS, Requester
 
+from broodshelf.model.facts import ColonyState
+from broodshelf.model.gauges import DAY_MS
+from broodshelf.records.database import reading
+from broodshelf.rounds.colony_state import colony_states, read_shelf
 from broodshelf.rounds.latitude import latitude_deg
+
+
+@pytest.fixture
+def phone(household_id: str) -> Requester:
+    return Requester(household_id)
+
+
+def state_of(phone: Requester, colony_id: str) -> ColonyState:
+    phone.sync()
+    assert {verdict["verdict"] for verdict in phone.verdicts.values()} == {"applied"}
+    with reading() as connection:
+        (state,) = colony_states(read_shelf(connection, phone.household_id, phone.now_ms), [colony_id]).told
+    return state
 
 
 @pytest.mark.parametrize(
@@ -16,3 +34,14 @@ def test_the_zone_tells_the_latitude(zone, degrees):
     found = latitude_deg(zone)
 
     assert found == degrees if degrees is None else found == pytest.approx(degrees, abs=0.1)
+
+
+def test_a_colony_is_known_since_its_record_was_made_whatever_was_written_in_it_since(phone):
+    colony_id = phone.write("colony", {"name": "Amber", "stage": "founding", "acquired_on": "2024-03-01"})[
+        "id"
+    ]
+    assert state_of(phone, colony_id).entered_on == "2026-05-01"
+    phone.now_ms = NOON_MS + 60 * DAY_MS
+    phone.write("colony", {"name": "Amber the second"}, colony_id)
+
+    assert state_of(phone, colony_id).entered_on == "2026-05-01"

@@ -44,3 +44,28 @@ def test_the_level_of_a_feeder_is_kept_with_its_check(phone):
     events = state_of(phone, colony_id).events
 
     assert [e.values["level"] for e in events if e.kind == "check"] == ["quarter"]
+
+
+def test_a_lot_that_is_used_up_is_no_longer_offered_and_what_it_held_is_not_forgotten(phone):
+    colony_id = colony(phone)
+    phone.write("count", {"colony_id": colony_id, "happened_at": iso(20), "workers": 800, "larvae": "some"})
+    weak, blue = (
+        phone.write("lot", {"food_code": "sugar_water", "origin": "home_mixed", **more})["id"]
+        for more in ({"percent_ww": 10}, {"tint": "blue"})
+    )
+    fed = {"colony_id": colony_id, "need": "sugar", "food_code": "sugar_water", "unit": "ml"}
+    phone.write("feeding", {**fed, "happened_at": iso(2), "amount": 0.05, "form": "feeder", "lot_id": blue})
+    phone.write("feeding", {**fed, "happened_at": iso(1), "amount": 0.45, "form": "feeder", "lot_id": weak})
+
+    def told() -> tuple[int, set[str], str | None]:
+        state_of(phone, colony_id)
+        plan = plan_of(phone, colony_id)
+        sugar = next(task for task in plan["tasks"] if task["need"] == "sugar")
+        return sugar["due_at_ms"], {n["code"] for n in plan["notices"]}, sugar["portion"].get("lot_id")
+
+    due_at_ms, notices, offered = told()
+    assert ("tint_offered" in notices, offered) == (True, weak)
+    for lot in (weak, blue):
+        phone.write("lot", {"finished_on": "2026-05-01"}, lot)
+
+    assert told() == (due_at_ms, notices, None)

@@ -8,10 +8,11 @@ from itertools import islice
 
 import pytest
 
-from broodshelf.model.facts import Event
+from broodshelf.care.plan.make import make_plan
+from broodshelf.model.facts import ColonyState, Event
 from broodshelf.model.tasks import Task, TaskKey
 from broodshelf.rounds.occurrences import ToDo, arrange
-from broodshelf.rounds.own_rules import DAY_MS, OwnRule, last_met_ms
+from broodshelf.rounds.own_rules import DAY_MS, OwnRule
 from broodshelf.rounds.wall_clock import CareClock
 
 CLOCK = CareClock(zoneinfo.ZoneInfo("Europe/Vienna"), ("08:00", "18:30"), "21:30", "07:30")
@@ -67,15 +68,40 @@ def test_a_number_of_days_alone_is_taken_as_it_is():
     assert OwnRule("protein", every_days=2.5).days_after(ms("2026-05-04T20:00"), CLOCK) == 2.5
 
 
-def test_protein_that_was_ignored_did_not_meet_the_need_and_sugar_did():
-    events = [
-        Event("a", "feeding", 1, {"need": "protein"}), Event("b", "feeding", 2, {"need": "protein"}),
-        Event("c", "feeding", 3, {"need": "sugar"}),
-        Event("d", "check", 4, {"feeding_id": "b", "outcome": "ignored"}),
-        Event("e", "check", 5, {"feeding_id": "c", "outcome": "ignored"}),
-    ]  # fmt: skip
-    assert (last_met_ms("protein", events), last_met_ms("sugar", events)) == (1, 3)
-    assert last_met_ms("seeds", events) is None
+THU_MON = OwnRule("protein", weekdays=frozenset({0, 3}), at="18:00")
+
+
+@pytest.mark.parametrize(
+    ("outcome", "acquired_on", "due"),
+    [
+        (None, "2026-01-01", "2026-05-14T18:00"),
+        ("some", "2026-01-01", "2026-05-14T18:00"),
+        ("ignored", "2026-01-01", "2026-05-11T18:00"),  # it was not met on Monday
+        (
+            "ignored",
+            "2026-05-08",
+            "2026-05-14T18:00",
+        ),  # what is ignored in a spell of settling counts as offered
+    ],
+)
+def test_the_ruled_day_follows_on_the_last_feeding_that_counts(outcome, acquired_on, due):
+    log = [
+        Event("n", "count", ms("2026-05-01T12:00"), {"workers": 40, "larvae": "some"}),
+        *(
+            Event(day, "feeding", ms(f"{day}T18:00"), {"need": "protein", "food_code": "fruit_fly"})
+            for day in ("2026-05-07", "2026-05-11")
+        ),
+    ]
+    if outcome is not None:
+        seen = {"feeding_id": "2026-05-11", "outcome": outcome}
+        log.append(Event("c", "check", ms("2026-05-12T12:00"), seen))
+    state = ColonyState(
+        "amber", "lasius_niger", stage="growing", acquired_on=acquired_on, events=tuple(log),
+        rules=(THU_MON.for_plan(CLOCK),), utc_offset_min=120,
+    )  # fmt: skip
+    (task,) = (t for t in make_plan(state, ms("2026-05-12T13:00")).tasks if t.need == "protein")
+
+    assert task.due_at_ms == ms(due)
 
 
 @pytest.mark.parametrize("late_ms", [0, 1])

@@ -6,7 +6,7 @@ ISO strings in the household's zone.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Final, Generic, TypeAlias, TypeGuard, TypeVar, cast
 
@@ -160,7 +160,7 @@ class MeasuredDay:
 
 @dataclass(frozen=True, slots=True)
 class Lot:
-    """A food in the house, as far as a suggestion needs it."""
+    """A food in the house, or one that is ``finished`` and of which something was given."""
 
     id: str
     food_code: str
@@ -171,19 +171,21 @@ class Lot:
     percent_ww: float | None = None
     size_class: SizeClass | None = None
     tint: str | None = None
+    finished: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class Rule:
     """The keeper's own rhythm for one need; it rules over every model.
 
-    ``by_the_clock``: the keeper named days or a time, and ``every_days`` leads to the next of these.
+    ``days_after``: where the keeper named days or a time, the days from an instant (ms since 1970 UTC) to the next of
+    these; ``every_days`` then counts before the need was met for the first time.
     """
 
     need: Need
     every_days: float | None = None
     paused_until: str | None = None
-    by_the_clock: bool = False
+    days_after: Callable[[int], float | None] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -216,7 +218,8 @@ class ColonyState:
     as far as that is known: what was measured there before says nothing of it.
 
     ``refused_foods``: what is not to be suggested, besides what its own checks tell.
-    ``condition_since``: the day on which the condition was set, as far as that is known.
+    ``condition_since``: the day on which the condition was set, as far as that is known. ``entered_on``: the day on
+    which its record was made; None: today.
     ``guild`` and ``stings`` are the keeper's word on a species that the catalogue does not have. ``likes``: by food,
     what colonies of its species and guild took in their tastings, as ``likes_of`` weighs it. ``risky_lots``: of which
     some colony of the household got something despite a refusal.
@@ -236,6 +239,7 @@ class ColonyState:
     resting_since: str | None = None
     founded_on: str | None = None
     acquired_on: str | None = None
+    entered_on: str | None = None
     queens: int | None = None
     interval_days: Mapping[Need, float] = field(default_factory=dict)
     rules: tuple[Rule, ...] = ()
@@ -254,3 +258,9 @@ class ColonyState:
     tasting: Tasting | None = None
     likes: Mapping[str, Sequence[Tally]] = field(default_factory=dict)
     risky_lots: frozenset[str] = frozenset()
+
+    @property
+    def holds_until(self) -> str | None:
+        """The last day of the condition, where one was set; a day up to its first is left over from the one before."""
+        until, since = self.condition_until, self.condition_since
+        return until if until is None or since is None or until > since else None

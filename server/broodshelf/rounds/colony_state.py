@@ -13,7 +13,7 @@ from ..care.colony.climate import FRESH_DAYS
 from ..care.colony.history import day_number, local_day
 from ..care.plan.risk import WATCH_DAYS, is_poison, risky_lots
 from ..model import kinds
-from ..model.facts import ColonyState, Event, Hour, Logged, MeasuredDay, Place, Rule, Vessel, only
+from ..model.facts import ColonyState, Event, Hour, Logged, Lot, MeasuredDay, Place, Vessel, only
 from ..model.gauges import DAY_MS
 from ..model.kinds.log import AtPlace, Climate, Feeding
 from ..records.recent import read_kind_since, read_recent
@@ -21,10 +21,10 @@ from ..records.store import Record, read_all, read_kinds
 from ..records.types import readable_day
 from ..sensing.days import days_by_place
 from ..sensing.intake import hours_by_place
-from .facts_of import log_of, lot_of, lots_left, place_of, running_tasting, vessel_of
+from .facts_of import log_of, lot_of, lots_known, place_of, running_tasting, vessel_of
 from .latitude import latitude_deg
 from .likes import with_likes
-from .own_rules import OwnRule, last_met_ms, rules_by_colony
+from .own_rules import rules_by_colony
 from .wall_clock import CareClock
 
 KEPT_DAYS: Final = 400
@@ -96,10 +96,11 @@ class _Shared:
         connection, household_id = shelf.connection, shelf.household_id
         now_ms, things = shelf.now_ms, shelf.things
         vessels, places = read_all(kinds.Vessel, things["vessel"]), read_all(kinds.Place, things["place"])
-        lots = read_all(kinds.Lot, things["lot"])
         self._vessels = {vessel_id: vessel_of(vessel) for vessel_id, vessel in vessels.items()}
         self._places = {place_id: place_of(place) for place_id, place in places.items()}
-        self._lots = lots_left(lots)
+        self._lots = {
+            lot_id: lot_of(lot_id, lot) for lot_id, lot in read_all(kinds.Lot, things["lot"]).items()
+        }
         self._rules = rules_by_colony(things["rule"])
         self._tastings = read_all(kinds.Tasting, things["tasting"])
         household = next(iter(read_all(kinds.Household, things["household"]).values()), None)
@@ -114,7 +115,7 @@ class _Shared:
             self._hours = hours_by_place(connection, household_id, now_ms - FRESH_DAYS * DAY_MS, now_ms + 1)
             first_day = day_number(local_day(now_ms, self._offset_min)) - KEPT_DAYS
             self._days = days_by_place(connection, household_id, lived_in, first_day)
-        self._risky_lots = _risky_lots(shelf, lots, self._offset_min)
+        self._risky_lots = _risky_lots(shelf, self._lots, self._offset_min)
 
     def state_of(self, record: Record, log: tuple[Event, ...]) -> ColonyState:
         """Return the state of a colony with what was logged of it."""
@@ -136,12 +137,13 @@ class _Shared:
             resting_since=readable_day(colony.resting_since),
             founded_on=readable_day(colony.founded_on),
             acquired_on=readable_day(colony.acquired_on),
+            entered_on=local_day(record.made_ms, self._offset_min).isoformat(),
             queens=colony.queens,
             interval_days=dict(colony.interval_days or {}),
-            rules=tuple(_rule(rule, log, self._clock) for rule in rules),
+            rules=tuple(rule.for_plan(self._clock) for rule in rules),
             vessel=self._vessels.get(colony.vessel_id or "", Vessel()),
             place=self._places.get(place_id, Place()),
-            lots=self._lots,
+            lots=lots_known(self._lots.values(), log),
             events=log,
             utc_offset_min=self._offset_min,
             latitude_sign=-1 if (self._latitude_deg or 0) < 0 else 1,
@@ -161,24 +163,16 @@ def _set_on(record: Record, field: str, offset_min: int) -> str | None:
     return None if stamp is None else local_day(stamp[1], offset_min).isoformat()
 
 
-def _risky_lots(shelf: Shelf, of_house: Mapping[str, kinds.Lot], offset_min: int) -> frozenset[str]:
+def _risky_lots(shelf: Shelf, lots: Mapping[str, Lot], offset_min: int) -> frozenset[str]:
     """Return the lots of which something was lately given despite a refusal, whatever colony got it.
 
     Most households have no lot that could be refused; then no log is read for it.
     """
-    lots = {lot_id: lot_of(lot_id, lot) for lot_id, lot in of_house.items()}
     if not any(is_poison(lot.origin) for lot in lots.values()):
         return frozenset()
     since_ms = shelf.now_ms - (WATCH_DAYS + 1) * DAY_MS
     fed = read_kind_since(shelf.connection, shelf.household_id, "feeding", since_ms)
     return risky_lots((each for each in only(Feeding, fed) if each.counts), lots, offset_min)
-
-
-def _rule(rule: OwnRule, events: Sequence[Event], clock: CareClock) -> Rule:
-    """The care core knows days, not clocks: a rule by the clock becomes the days to its next hour."""
-    last_ms = last_met_ms(rule.need, events)
-    days = rule.every_days if last_ms is None else rule.days_after(last_ms, clock)
-    return Rule(rule.need, days, rule.paused_until, rule.by_the_clock)
 
 
 def _offset_min(clock: CareClock, now_ms: int) -> int:

@@ -7,6 +7,7 @@ from typing import Any
 
 from ..care.catalogue import foods
 from ..model import facts, kinds
+from ..model.kinds.log import Feeding
 from ..records.types import readable_day
 
 
@@ -47,12 +48,14 @@ def lot_of(lot_id: str, lot: kinds.Lot) -> facts.Lot:
         lot.percent_ww,
         lot.size_class,
         lot.tint,
+        finished=bool(lot.finished_on),
     )
 
 
-def lots_left(lots: Mapping[str, kinds.Lot]) -> tuple[facts.Lot, ...]:
-    """Return the lots by id of which something is left."""
-    return tuple(lot_of(lot_id, lot) for lot_id, lot in lots.items() if not lot.finished_on)
+def lots_known(lots: Iterable[facts.Lot], log: Iterable[facts.Event]) -> tuple[facts.Lot, ...]:
+    """Return the lots of which something is left, and those that the feedings of a log name."""
+    given = {feeding.said.lot_id for feeding in facts.only(Feeding, log)}
+    return tuple(lot for lot in lots if not lot.finished or lot.id in given)
 
 
 def running_tasting(tastings: Mapping[str, kinds.Tasting], colony_id: str) -> facts.Tasting | None:

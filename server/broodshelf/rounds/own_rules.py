@@ -9,16 +9,15 @@ from __future__ import annotations
 
 import datetime as dt
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
+from functools import partial
 from typing import Final
 
-from ..care.plan.own import last_look
 from ..model import kinds
-from ..model.facts import Event, only
+from ..model.facts import Rule
 from ..model.gauges import DAY_MS
-from ..model.kinds.log import Check, Feeding
-from ..model.needs import NEEDS, Need
+from ..model.needs import Need
 from ..records.store import Record
 from ..records.types import readable_day, readable_time
 from .wall_clock import DAY, CareClock, CareHour
@@ -78,6 +77,11 @@ class OwnRule:
         hour = next(self.hours_from(clock, last_ms, after), None)
         return self.every_days if hour is None else (hour.at_ms - last_ms) / DAY_MS
 
+    def for_plan(self, clock: CareClock) -> Rule:
+        """Return the rule as a plan takes it: the care core knows when a need was last met, and of clocks only this."""
+        days_after = partial(self.days_after, clock=clock) if self.by_the_clock else None
+        return Rule(self.need, self.every_days, self.paused_until, days_after)
+
 
 def rules_by_colony(records: Iterable[Record]) -> dict[str, dict[Need, OwnRule]]:
     """Return the rules of each colony by need; of several for one need the first made counts."""
@@ -86,21 +90,3 @@ def rules_by_colony(records: Iterable[Record]) -> dict[str, dict[Need, OwnRule]]
         kept = kinds.read(kinds.Rule, record.values)
         found[kept.colony_id].setdefault(kept.need, OwnRule.of(kept))
     return found
-
-
-def last_met_ms(need: Need, events: Sequence[Event]) -> int | None:
-    """Return when a need was last met; protein that was ignored did not meet it. Any look is a glance."""
-    if not NEEDS[need].food:
-        look = last_look(need, events)
-        return look.happened_ms if look is not None else None
-    ignored = {
-        check.said.feeding_id
-        for check in only(Check, events)
-        if check.said.outcome == "ignored" and need == "protein"
-    }
-    taken = (
-        feeding.happened_ms
-        for feeding in only(Feeding, events)
-        if feeding.said.need == need and feeding.id not in ignored
-    )
-    return max(taken, default=None)

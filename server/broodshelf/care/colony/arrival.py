@@ -8,10 +8,11 @@ from typing import Final, NamedTuple
 
 from ...model.facts import ColonyState, Event, only
 from ...model.gauges import DAY_MS
-from ...model.kinds.log import Check, Move
+from ...model.kinds.log import Move
 from ...model.kinds.plan import Reason
 from ...model.tasks import reason
 from .history import local_day, midnight_ms
+from .outcomes import with_outcomes
 
 SETTLING_DAYS: Final = (3, 7)
 OPEN_END_MS: Final = 10**16
@@ -65,19 +66,23 @@ def settlings_of(state: ColonyState) -> tuple[Settling, ...]:
     """Return the spells of settling of a colony; see ``settlings``."""
     return settlings(
         state.events, utc_offset_min=state.utc_offset_min, acquired_on=state.acquired_on, condition=state.condition,
-        condition_since=state.condition_since, condition_until=state.condition_until,
+        condition_since=state.condition_since, condition_until=state.holds_until,
     )  # fmt: skip
 
 
-def excused_feedings(events: Iterable[Event], spells: Sequence[Settling]) -> frozenset[str | None]:
+def holds(spells: Iterable[Settling], at_ms: float) -> bool:
+    """Say whether an instant lies in one of these spells."""
+    return any(spell.holds(at_ms) for spell in spells)
+
+
+def excused_feedings(events: Sequence[Event], spells: Sequence[Settling]) -> frozenset[str]:
     """Return the ids of the feedings whose last check found them ignored in a spell in which that says nothing."""
     if not spells:
         return frozenset()
-    last_check = {check.said.feeding_id: check for check in only(Check, events) if check.said.outcome}
     return frozenset(
-        feeding_id
-        for feeding_id, check in last_check.items()
-        if check.said.outcome == "ignored" and any(spell.holds(check.happened_ms) for spell in spells)
+        feeding.id
+        for feeding, check in with_outcomes(events)
+        if check is not None and check.said.outcome == "ignored" and holds(spells, check.happened_ms)
     )
 
 

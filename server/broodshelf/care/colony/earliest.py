@@ -23,8 +23,6 @@ def food_from_ms(seen: Seen, first: tuple[dt.date, dt.date] | None) -> int | Non
     elif founding_mode(seen.state, seen.species) == "claustral" and not _ever_fed(seen.state):
         workers_ms = first_workers_ms(seen.history)
         days += [] if workers_ms is None else [local_day(workers_ms, offset_min)]
-    if not seen.state.events:  # known since today
-        days.append(seen.day)
     return max((midnight_ms(day.isoformat(), offset_min) for day in days), default=None)
 
 

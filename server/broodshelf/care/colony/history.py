@@ -42,13 +42,14 @@ class History:
     ``looked_ms``: a count, check, photo or move, for which somebody looked into the nest. ``moves_ms``: when they
     moved; an offered nest is none. ``boosts``: brood that was added, in the shape of counts. ``offered``: the nest that
     was offered last and not moved into. ``room_looked_ms``, ``glanced_ms``: when somebody last looked whether they had
-    moved, and how they are. A move ends the faults of the nest that they left.
+    moved, and how they are; ``water_seen_ms``: when their water was last looked at or filled. A move ends the faults of
+    the nest that they left.
     """
 
     counts: tuple[Count, ...] = ()
     looked_ms: int | None = None
     moves_ms: tuple[int, ...] = ()
-    watered_ms: int | None = None
+    water_seen_ms: int | None = None
     aired_ms: int | None = None
     open_faults: tuple[Logged[log.Fault], ...] = ()
     boosts: tuple[Count, ...] = ()
@@ -70,7 +71,7 @@ def read_history(events: Iterable[Event]) -> History:
     faults: list[Logged[log.Fault]] = []
     moves: list[int] = []
     boosts: list[Count] = []
-    looked_ms = watered_ms = aired_ms = room_looked_ms = glanced_ms = None
+    looked_ms = water_seen_ms = aired_ms = room_looked_ms = glanced_ms = None
     offered: Logged[log.Move] | None = None
     for event in events:
         if event.kind == "feeding":
@@ -85,8 +86,10 @@ def read_history(events: Iterable[Event]) -> History:
                 room_looked_ms = event.happened_ms
             elif need == "glance":
                 glanced_ms = event.happened_ms
+            elif need == "water":
+                water_seen_ms = event.happened_ms
         elif tells(event, log.Water):
-            watered_ms = event.happened_ms
+            water_seen_ms = event.happened_ms
         elif tells(event, log.Count):
             counts.append(_count(event.happened_ms, event.said))
         elif event.moved:
@@ -100,7 +103,7 @@ def read_history(events: Iterable[Event]) -> History:
         elif tells(event, log.Fault) and not event.said.resolved_at:
             faults.append(event)
     return History(
-        tuple(counts), looked_ms, tuple(moves), watered_ms, aired_ms, tuple(faults), tuple(boosts), offered,
+        tuple(counts), looked_ms, tuple(moves), water_seen_ms, aired_ms, tuple(faults), tuple(boosts), offered,
         room_looked_ms, glanced_ms,
     )  # fmt: skip
 

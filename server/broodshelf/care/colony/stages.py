@@ -194,7 +194,7 @@ def _not_now(seen: Seen, *, settling: bool, suspected: bool) -> frozenset[str]:
 
 def _is(state: ColonyState, condition: str, day: dt.date) -> bool:
     """Say whether a condition holds: it ends on its day, where one was set."""
-    until = state.condition_until
+    until = state.holds_until
     return state.condition == condition and (until is None or until >= day.isoformat())
 
 

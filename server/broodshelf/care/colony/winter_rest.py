@@ -81,9 +81,10 @@ def rest_tasks(
     """Return the tasks of a resting colony: the water, the air of a fridge, and the wake-up.
 
     Times in ms since 1970 UTC. An airing is logged as a check of the need ``rest``; any water event counts
-    as a look at the water. A wake-up is due when the longest usual rest is over if no day was set.
+    as a look at the water, as does a check of it. A wake-up is due when the longest usual rest is over if no day
+    was set.
     """
-    looked = max(resting_since_ms, history.watered_ms or 0)
+    looked = max(resting_since_ms, history.water_seen_ms or 0)
     low, high = AGAIN_DAYS["rest_water"], LATEST_WATER_DAYS
     tasks = [
         Task(

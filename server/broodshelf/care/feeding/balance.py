@@ -9,11 +9,12 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Final
 
-from ...model.facts import Event, Logged, tells
+from ...model.facts import Event, Logged
 from ...model.gauges import DAY_MS
-from ...model.kinds.log import Check, Feeding
+from ...model.kinds.log import Feeding
 from ...model.kinds.plan import Reason
 from ...model.tasks import reason
+from ..colony.outcomes import with_outcomes
 
 WATCHED_DAYS: Final = 21
 LONGEST_GAP_DAYS: Final = 7
@@ -38,21 +39,17 @@ def balance_warning(events: Sequence[Event], now_ms: int, content: Content) -> R
         return None
     protein_mg = sugar_mg = 0.0
     last_ms = now_ms
-    outcomes: dict[str | None, str | None] = {}
-    for event in reversed(events):
-        if event.happened_ms > now_ms:
+    for feeding, check in with_outcomes(events):
+        if feeding.happened_ms > now_ms:
             continue
-        if event.happened_ms < start_ms:
+        if feeding.happened_ms < start_ms:
             break
-        if tells(event, Check):
-            outcomes.setdefault(event.said.feeding_id, event.said.outcome)
-        elif tells(event, Feeding):
-            if last_ms - event.happened_ms > LONGEST_GAP_DAYS * DAY_MS or (known := content(event)) is None:
-                return None
-            last_ms = event.happened_ms
-            share = {"ignored": 0.0, "some": SOME}.get(str(outcomes.get(event.id)), 1.0)
-            protein_mg += share * known[0]
-            sugar_mg += share * known[1]
+        if last_ms - feeding.happened_ms > LONGEST_GAP_DAYS * DAY_MS or (known := content(feeding)) is None:
+            return None
+        last_ms = feeding.happened_ms
+        share = 1.0 if check is None else {"ignored": 0.0, "some": SOME}.get(str(check.said.outcome), 1.0)
+        protein_mg += share * known[0]
+        sugar_mg += share * known[1]
     if last_ms - start_ms > LONGEST_GAP_DAYS * DAY_MS or protein_mg <= MOST_PROTEIN_PER_SUGAR * sugar_mg:
         return None
     return reason(

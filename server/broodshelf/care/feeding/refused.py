@@ -11,7 +11,7 @@ from typing import Final
 from ...model.facts import Event, tells
 from ...model.gauges import DAY_MS
 from ...model.kinds.log import Check, Feeding
-from ..colony.arrival import Settling
+from ..colony.arrival import Settling, holds
 
 BANNED_DAYS: Final = 60
 """For how long a refusal keeps a food from being suggested."""
@@ -33,7 +33,7 @@ def refused_foods(events: Sequence[Event], excused: Sequence[Settling], now_ms: 
             checked, outcome = event.said.feeding_id, event.said.outcome
             if not checked or not outcome or event.happened_ms < since_ms:
                 continue
-            explained = outcome == "ignored" and any(spell.holds(event.happened_ms) for spell in excused)
+            explained = outcome == "ignored" and holds(excused, event.happened_ms)
             outcome_of.setdefault(checked, None if explained else outcome)
         elif tells(event, Feeding) and event.id in outcome_of:
             found, food = outcome_of.pop(event.id), event.said.food_code

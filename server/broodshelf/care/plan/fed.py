@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import islice
 from typing import Final
 
-from ...model.facts import Event, Logged, tells
-from ...model.kinds.log import Check, Feeding
+from ...model.facts import Event, Logged
+from ...model.kinds.log import Feeding
 from ...model.needs import Need
-from ..colony.arrival import Settling
+from ..colony.arrival import Settling, holds
+from ..colony.outcomes import with_outcomes
 from ..feeding.content import content_mg
 from ..feeding.ramp import REMEMBERED_FEEDINGS
 from .known import Known
@@ -30,52 +32,39 @@ class Fed:
 
 
 def recently_fed(need: Need, known: Known) -> list[Fed]:
-    """Return the latest feedings of a need in the order of happening: one pass from the end, ended early."""
-    found: list[Logged[Feeding]] = []
-    outcomes: dict[str | None, str] = {}
-    for event in reversed(known.state.events):
-        if tells(event, Check):
-            if event.said.outcome:
-                outcomes.setdefault(event.said.feeding_id, event.said.outcome)
-        elif tells(event, Feeding) and event.said.need == need:
-            found.append(event)
-            if len(found) > REMEMBERED_FEEDINGS:
-                break
-    found.reverse()
+    """Return the latest feedings of a need in the order of happening, and what became of them."""
+    of_need = (pair for pair in with_outcomes(known.state.events) if pair[0].said.need == need)
+    found = list(islice(of_need, REMEMBERED_FEEDINGS + 1))[::-1]
+    before = [None, *(feeding for feeding, _ in found)]
     return [
-        Fed(feeding, before, *content_of(known, feeding.said), outcomes.get(feeding.id))
-        for before, feeding in zip([None, *found], found, strict=False)
+        Fed(feeding, last, *content_of(known, feeding.said), check.said.outcome if check else None)
+        for last, (feeding, check) in zip(before, found, strict=False)
     ]
 
 
-def eaten_share(feeding: Logged[Feeding], events: tuple[Event, ...]) -> float:
+def eaten_share(feeding: Logged[Feeding], events: Sequence[Event]) -> float:
     """Return which share of a feeding was eaten, by its latest check."""
-    for event in reversed(events):
-        if event.happened_ms < feeding.happened_ms:
-            break
-        if tells(event, Check) and event.said.outcome and event.said.feeding_id == feeding.id:
-            return EATEN.get(event.said.outcome, 1.0)
-    return 1.0
+    check = next((check for fed, check in with_outcomes(events) if fed.id == feeding.id), None)
+    return 1.0 if check is None else EATEN.get(str(check.said.outcome), 1.0)
 
 
 def last_counted_feeding(
-    need: Need, events: tuple[Event, ...], excused: Sequence[Settling] = ()
+    need: Need, events: Sequence[Event], excused: Sequence[Settling] = ()
 ) -> tuple[Logged[Feeding] | None, bool]:
-    """Return the last feeding that was taken, and whether a later one was ignored.
+    """Return the last feeding that was taken, and whether a later one was ignored, by the latest check of each.
 
     What was ignored in an ``excused`` spell counts as offered: the refusal says nothing.
     """
-    ignored_ids: set[str | None] = set()
     ignored = False
-    for event in reversed(events):
-        if tells(event, Check):
-            refused = event.said.outcome == "ignored"
-            if refused and not any(spell.holds(event.happened_ms) for spell in excused):
-                ignored_ids.add(event.said.feeding_id)
-        elif tells(event, Feeding) and event.said.need == need:
-            if event.id not in ignored_ids or need != "protein":
-                return event, ignored
-            ignored = True
+    for feeding, check in with_outcomes(events):
+        if feeding.said.need != need:
+            continue
+        refused = (
+            check is not None and check.said.outcome == "ignored" and not holds(excused, check.happened_ms)
+        )
+        if need != "protein" or not refused:
+            return feeding, ignored
+        ignored = True
     return None, ignored
 
 

@@ -12,7 +12,7 @@ from ..catalogue.bands import interval
 from ..colony.history import midnight_ms
 from ..feeding.stores import FoodInterval
 from ..feeding.trial import Suggestion
-from .fed import eaten_share
+from .fed import eaten_share, last_counted_feeding
 from .known import Known
 from .own import own_rhythm
 from .portions import is_prey, portion, serves, suggested
@@ -25,11 +25,11 @@ def food_need(need: Need, known: Known, tasting: Suggestion | None = None) -> tu
     ``tasting``: what a running tasting would offer next.
     """
     state, switched = known.state, known.switched
-    own, paused, why_own, resumed_on = own_rhythm(need, known)
+    last, ignored = last_counted_feeding(need, state.events, switched.excused)
+    own, paused, why_own, resumed_on = own_rhythm(need, known, None if last is None else last.happened_ms)
     if paused:
         return None
-    ration = ration_of(need, known, own)
-    last = ration.last
+    ration = ration_of(need, known, own, last)
     only = tasting.food_code if tasting is not None and serves(tasting.food_code, need) else None
     served, why_served = portion(ration, known, only)
     log = suggested(need, served)
@@ -48,8 +48,8 @@ def food_need(need: Need, known: Known, tasting: Suggestion | None = None) -> tu
         *_why(ration, known, model),
         *([reason("settling")] if switched.slower > 1 and not own else ()),
         *([reason("last_fed", at_ms=last.happened_ms)] if last is not None else ()),
-        *([reason("never_fed")] if last is None and not ration.ignored else ()),
-        *([reason("ignored_did_not_count")] if ration.ignored else ()),
+        *([reason("never_fed")] if last is None and not ignored else ()),
+        *([reason("ignored_did_not_count")] if ignored else ()),
     )
     start_ms, level = (known.since_ms, 0.0) if last is None else (last.happened_ms, days)
     start_ms, level = not_before(

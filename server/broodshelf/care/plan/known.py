@@ -6,7 +6,6 @@ import math
 from dataclasses import dataclass, replace
 
 from ...model.facts import ColonyState, Logged
-from ...model.gauges import DAY_MS
 from ...model.kinds.log import Fault
 from ...model.kinds.plan import Reason
 from ...model.quantities import Estimate
@@ -18,7 +17,7 @@ from ..colony.census.outlook import Census as Living
 from ..colony.climate import climate_of
 from ..colony.day_climate import lately_by_day
 from ..colony.dossier import Dossier, dossier_of
-from ..colony.history import local_day
+from ..colony.history import local_day, midnight_ms
 from ..colony.rest_by_sensor import rest_by_sensor
 from ..colony.stages import Switches, switches
 from ..feeding.appetite import TEMP_C
@@ -103,7 +102,7 @@ def know(state: ColonyState, now_ms: int) -> Known:
         brood_mg=worker_fresh_mg(kind, nanitic=switched.nanitics),
         worker_mm=shortest if switched.nanitics else math.sqrt(shortest * longest),
         in_tube=vessel.tube if vessel is not None else True,
-        since_ms=_known_since_ms(state, now_ms),
+        since_ms=_known_since_ms(state, today),
         limits=(*limits_said(kind, nanitic=switched.nanitics), *_temperature_said(climate.mean_c.best)),
         rest_sensed=sensed.notices,
     )  # fmt: skip
@@ -130,6 +129,11 @@ def species_of(state: ColonyState) -> Species:
     return replace(known, worker_mm=(length, length), fresh_mg=None) if length else known
 
 
-def _known_since_ms(state: ColonyState, now_ms: int) -> int:
-    """Return since when we know the colony: a log of today, whatever its minute, must count after it."""
-    return min(state.events[0].happened_ms, now_ms) if state.events else now_ms - DAY_MS
+def _known_since_ms(state: ColonyState, today: str) -> int:
+    """Return since when we know the colony: a log of its first day, whatever its minute, must count after it.
+
+    How long somebody had it before says nothing: of that time nothing was to be logged.
+    """
+    entered_on = min(state.entered_on or today, today)
+    entered_ms = midnight_ms(entered_on, state.utc_offset_min)
+    return min(state.events[0].happened_ms, entered_ms) if state.events else entered_ms

@@ -33,7 +33,6 @@ from .growing import (
 )
 from .known import Known, know
 from .leftovers import leftovers_tasks
-from .own import last_look
 from .risk import risky_feedings, watch_tasks
 from .stand_in import for_stand_in
 from .tastings import next_in_tasting, told, trial_of, why_no_offer
@@ -124,10 +123,6 @@ def _place_tasks(known: Known) -> list[Task]:
     """Return the alarms of the colony's place. One that is too hot or cold by now needs no word of how it got there."""
     state, history, switched = known.state, known.history, known.switched
     outside = temperature_tasks(known, resting=switched.resting, now_ms=known.now_ms)
-    look = last_look("water", state.events)
-    seen_ms = [
-        at for at in (history.watered_ms, look.happened_ms if look is not None else None) if at is not None
-    ]
     limits = limits_of(known.species)
     around = Around(
         limits.hot_c,
@@ -136,7 +131,7 @@ def _place_tasks(known: Known) -> list[Task]:
         nest_dries=not known.in_tube,
         utc_offset_min=state.utc_offset_min,
         looked_ms=history.glanced_ms,
-        water_seen_ms=max(seen_ms, default=None),
+        water_seen_ms=history.water_seen_ms,
     )
     sensed = place_alarms(state.hours, around, known.now_ms)
     return outside + [task for task in sensed if not outside or task.need != "glance"]

@@ -27,14 +27,20 @@ class Own(NamedTuple):
     resumed_on: str | None = None
 
 
-def own_rhythm(need: Need, known: Known) -> Own:
-    """Return the keeper's own rhythm: a rule first, else the interval that stands in the colony."""
+def own_rhythm(need: Need, known: Known, last_ms: int | None) -> Own:
+    """Return the keeper's own rhythm: a rule first, else the interval that stands in the colony.
+
+    ``last_ms``: when the need was last met, and from when its days are counted; None: it never was.
+    """
     rule = next((rule for rule in known.state.rules if rule.need == need), None)
-    days = (rule.every_days if rule else None) or known.state.interval_days.get(need)
+    ruled = None if rule is None else rule.every_days
+    if rule is not None and rule.days_after is not None and last_ms is not None:
+        ruled = rule.days_after(last_ms)
+    days = ruled or known.state.interval_days.get(need)
     until = None if rule is None else rule.paused_until
     paused = until is not None and known.today < until
     resumed_on = None if paused else until
-    if rule is not None and rule.by_the_clock:
+    if rule is not None and rule.days_after is not None:
         return Own(days, paused, (reason("interval_chosen"),), resumed_on)
     return Own(days, paused, () if days is None else (reason("interval_keeper", days=days),), resumed_on)
 

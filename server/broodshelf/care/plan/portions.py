@@ -168,8 +168,11 @@ def lot_of(food_code: str, known: Known, size_class: str | None = None) -> Lot |
 
 
 def _offerable(lot: Lot, today: str) -> bool:
-    """Say whether a plan may suggest a lot today. A tinted one only the keeper offers, to one colony for one day."""
-    if lot.food_code not in foods() or lot.tint:
+    """Say whether a plan may suggest a lot today: while something is left, and no tinted one.
+
+    That only the keeper offers, to one colony for one day.
+    """
+    if lot.food_code not in foods() or lot.tint or lot.finished:
         return False
     if (lot.hold_until and today < lot.hold_until) or (lot.use_by and lot.use_by < today):
         return False

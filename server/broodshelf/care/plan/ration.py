@@ -25,7 +25,7 @@ from ..feeding.learning import Learnt
 from ..feeding.ramp import FIRST_SHARE, Ramp, Served, ramp
 from ..feeding.removal import fresh_days
 from ..feeding.stores import Drink, Drinkers, FoodInterval, protein_interval, sugar_interval
-from .fed import Fed, content_of, last_counted_feeding, recently_fed
+from .fed import Fed, content_of, recently_fed
 from .known import Known
 from .taught import AT_ONCE_DAYS, taught_by_checks
 
@@ -53,19 +53,22 @@ class Ration:
     most_mg: float
     tiny: bool
     last: Logged[Feeding] | None
-    ignored: bool
     reasons: Reasons
 
 
-def ration_of(need: Need, known: Known, own_days: float | None) -> Ration:
-    """Return the ration of a food need. ``own_days``: the keeper's own interval, where there is one."""
+def ration_of(
+    need: Need, known: Known, own_days: float | None, last: Logged[Feeding] | None = None
+) -> Ration:
+    """Return the ration of a food need.
+
+    ``own_days``: the keeper's own interval, where there is one; ``last``: the last feeding that counted.
+    """
     usual = _usual(need, known)
-    last, ignored = last_counted_feeding(need, known.state.events, known.switched.excused)
     tiny = known.switched.first_food is not None
     until = own_days or (usual.high_days if need == "sugar" else usual.days)
     days = min(AT_ONCE_DAYS, until)
     if need not in ("sugar", "protein"):
-        return Ration(need, usual, None, None, until, None, 0.0, 0.0, tiny, last, ignored, ())
+        return Ration(need, usual, None, None, until, None, 0.0, 0.0, tiny, last, ())
     usual_mg = _mg_per_day(need, known)
     fed = recently_fed(need, known)
     taught = taught_by_checks(need, known, fed, use_mg=usual_mg.best, usual_days=usual.days)
@@ -81,7 +84,7 @@ def ration_of(need: Need, known: Known, own_days: float | None) -> Ration:
     # a first third may be rounded to the nearest piece, a rise may not
     most_mg = min(steps.most_mg if steps.feedings else math.inf, per_day.best * AT_ONCE_DAYS)
     why = _why_so_much(need, tiny=tiny, steps=steps, until=until)
-    return Ration(need, usual, taught, per_day, days, steps, aim_mg, most_mg, tiny, last, ignored, why)
+    return Ration(need, usual, taught, per_day, days, steps, aim_mg, most_mg, tiny, last, why)
 
 
 def _why_so_much(need: Need, *, tiny: bool, steps: Ramp, until: float) -> Reasons:

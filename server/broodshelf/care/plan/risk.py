@@ -35,7 +35,7 @@ def may_be_risky(feeding: Feeding) -> bool:
 def risk_of(feeding: Logged[Feeding], lot: Lot | None, utc_offset_min: int) -> bool:
     """Say whether a feeding was given despite a refusal. ``lot``: what it came from, None where it is not known.
 
-    Of a lot that is used up and no longer known only the phone's own word counts, not a hold of which nobody can tell
+    Of a lot that is no longer known only the phone's own word counts, not a hold of which nobody can tell
     whether it was over.
     """
     said = feeding.said

@@ -5,13 +5,14 @@ from __future__ import annotations
 import random
 from collections.abc import Iterable, Sequence
 
-from ...model.facts import Event, Logged, Tally, only, proposed
-from ...model.kinds.log import Check, Feeding
+from ...model.facts import Event, Logged, Tally, proposed
+from ...model.kinds.log import Feeding
 from ...model.kinds.plan import Reason, TastedFood
 from ...model.tasks import Task, reason
 from ..catalogue import foods
 from ..colony.arrival import Settling, excused_feedings
 from ..colony.history import local_day
+from ..colony.outcomes import with_outcomes
 from ..feeding.tasting import chance_of_being_best, tally_of
 from ..feeding.trial import Candidate, Offer, Suggestion, Trial, acceptances, suggest
 from .known import Known
@@ -103,12 +104,10 @@ def _offers(
 ) -> list[tuple[Logged[Feeding], str | None]]:
     """Return the feedings that belong to a tasting, each with its last outcome (None: not checked yet)."""
     events = tuple(events)
-    outcome_of = {
-        check.said.feeding_id: check.said.outcome for check in only(Check, events) if check.said.outcome
-    }
     says_nothing = excused_feedings(events, excused)
-    return [
-        (feeding, outcome_of.get(feeding.id))
-        for feeding in only(Feeding, events)
+    found: list[tuple[Logged[Feeding], str | None]] = [
+        (feeding, None if check is None else check.said.outcome)
+        for feeding, check in with_outcomes(events)
         if feeding.said.tasting_id and feeding.id not in says_nothing
     ]
+    return found[::-1]

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import datetime as dt
 from dataclasses import replace
 from typing import Final
 
-from ...model.gauges import Gauge, not_before
+from ...model.gauges import DAY_MS, Gauge, not_before
 from ...model.needs import Need
 from ...model.tasks import Task, TaskKey, check_of, reason
 from ..colony.crowding import Growth
+from ..colony.history import midnight_ms
 from ..colony.winter_rest import rest_tasks
 from .housing import gauge_task, housing
 from .known import Known
@@ -29,14 +29,16 @@ def upkeep(known: Known, growth: Growth | None) -> tuple[list[Gauge], list[Task]
     if known.switched.resting:
         tasks += _rest(known)
     off = known.switched.off
-    needs: list[tuple[Need, float]] = []
+    needs: list[tuple[Need, float, int]] = []
     escapes = known.species.climbs or known.workers > CROWDED
     if known.state.vessel.has_outworld and escapes and "barrier" not in off:
-        needs.append(("barrier", BARRIER_DAYS))
+        # since when there is something to climb over nobody knows: never looked at is due, and not overdue
+        week_ago_ms = midnight_ms(known.today, known.state.utc_offset_min) - round(BARRIER_DAYS * DAY_MS)
+        needs.append(("barrier", BARRIER_DAYS, max(known.since_ms, week_ago_ms)))
     if "glance" not in off:
-        needs.append(("glance", GLANCE_DAYS))
-    for need, days in needs:
-        regular = _rhythm(need, days, known, known.now_ms)
+        needs.append(("glance", GLANCE_DAYS, known.since_ms))
+    for need, days, since_ms in needs:
+        regular = _rhythm(need, days, since_ms, known)
         if regular is not None:
             gauges.append(regular[0])
             tasks.append(regular[1])
@@ -44,31 +46,27 @@ def upkeep(known: Known, growth: Growth | None) -> tuple[list[Gauge], list[Task]
 
 
 def _rest(known: Known) -> list[Task]:
-    state = known.state
-    wake_ms = _midnight_ms(state.condition_until, known) if state.condition_until else None
-    since_ms = known.history.looked_ms or known.since_ms
-    if state.resting_since:
-        since_ms = _midnight_ms(state.resting_since, known)
-    in_fridge = known.state.place.place_type == "fridge"
+    state, season = known.state, known.switched.season
+    wake_ms = midnight_ms(state.condition_until, state.utc_offset_min) if state.condition_until else None
+    began_on = None if season is None else season.began_on
+    since_ms = known.since_ms if began_on is None else midnight_ms(began_on.isoformat(), state.utc_offset_min)
+    in_fridge = state.place.place_type == "fridge"
     return rest_tasks(known.species.rest, known.history, since_ms, wake_ms, in_fridge=in_fridge)
 
 
-def _midnight_ms(day: str, known: Known) -> int:
-    """Return when a day (ISO) begins in the household's zone, by its present offset."""
-    midnight = dt.datetime.fromisoformat(day).replace(tzinfo=dt.UTC)
-    return round(midnight.timestamp() * 1000) - known.state.utc_offset_min * 60_000
+def _rhythm(need: Need, usual_days: float, since_ms: int, known: Known) -> tuple[Gauge, Task] | None:
+    """Return a need that comes back every so many days since it was last seen to; none where it is paused.
 
-
-def _rhythm(need: Need, usual_days: float, known: Known, now_ms: int) -> tuple[Gauge, Task] | None:
-    """Return a need that comes back every so many days since it was last seen to; none where it is paused."""
-    own, paused, why_own, resumed_on = own_rhythm(need, known)
+    ``since_ms``: from when its days are counted where nobody saw to it yet.
+    """
+    seen = last_look(need, known.state.events)
+    own, paused, why_own, resumed_on = own_rhythm(need, known, None if seen is None else seen.happened_ms)
     if paused:
         return None
     days = own or usual_days
-    seen = last_look(need, known.state.events)
-    seen_ms = seen.happened_ms if seen is not None else now_ms
+    seen_ms = seen.happened_ms if seen is not None else since_ms
     possible_ms = [known.switched.awake_from_ms or seen_ms]
-    possible_ms += [] if resumed_on is None else [_midnight_ms(resumed_on, known)]
+    possible_ms += [] if resumed_on is None else [midnight_ms(resumed_on, known.state.utc_offset_min)]
     start_ms, level = not_before(seen_ms, days, days, max(possible_ms))
     reasons = (*why_own, reason(need, at_ms=seen_ms))
     basis = "keeper" if own else "common_practice"

@@ -5,13 +5,12 @@ from __future__ import annotations
 import datetime as dt
 from typing import Final
 
-from ...model.gauges import DAY_MS
 from ...model.kinds.plan import Reason, SeasonWarmth
 from ...model.tasks import reason
 from ..colony.census import life_group
 from ..colony.climate import sensed_halves
 from ..colony.day_climate import degree_days, share_assumed
-from ..colony.history import day_number, day_of_number
+from ..colony.history import day_number, day_of_number, local_day
 from .known import Known
 
 TOLD_C: Final = 2.0
@@ -46,7 +45,8 @@ def season_warmth(known: Known) -> SeasonWarmth | None:
         return None
     today = dt.date.fromisoformat(known.today)
     begin = season.rested[1] if season.rested is not None else _new_year(today, known.state.latitude_sign)
-    since = max(day_number(begin), known.by_day[0].day, known.since_ms // DAY_MS)
+    known_since = local_day(known.since_ms, known.state.utc_offset_min)
+    since = max(day_number(begin), known.by_day[0].day, day_number(known_since))
     days = [day for day in known.by_day if day.day >= since]
     assumed = share_assumed(days)
     if assumed == 1:
