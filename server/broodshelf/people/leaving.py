@@ -1,4 +1,4 @@
-"""A person who was deleted is gone at once: their phones, codes, pass, mail and calendar end in the same transaction."""
+"""A person who was deleted is gone at once: phones, codes, pass, mail and calendar end in the same transaction."""
 
 from __future__ import annotations
 

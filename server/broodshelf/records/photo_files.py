@@ -88,7 +88,11 @@ class PhotoFiles:
         return self._pictures.size_bytes(household_id)
 
     def sweep(self, connection: Connection, now_ms: int) -> int:
-        """Delete pictures of 400 days ago and more that no record names any longer; return how many."""
+        """Delete pictures of 400 days ago and more that no record names any longer; return how many.
+
+        What was half written goes as well.
+        """
+        self._pictures.tidy(now_ms)
         swept = 0
         for household_id, old in self._pictures.older_than(now_ms - KEPT_DAYS * DAY_MS):
             rows = read_kind(connection, household_id, "photo", gone=True)
