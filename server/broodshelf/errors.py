@@ -3,6 +3,7 @@
     BroodshelfError
     ├── BadSetting            the environment holds a value we cannot start with
     ├── CannotKeep            a backup, restore, export or import that could not be done
+    │   └── NothingToKeep     no database is there, or none that can be read
     └── Problem               answered as application/problem+json (RFC 9457)
         ├── BadRequest        400  the body or a field is wrong; ``fields`` names it
         ├── SignedOut         401  no session, or one that has ended
@@ -47,6 +48,10 @@ class BadSetting(BroodshelfError):  # noqa: N818 - the tree above reads as plain
 
 class CannotKeep(BroodshelfError):  # noqa: N818
     """The backup, restore, export or import could not be done; nothing was changed."""
+
+
+class NothingToKeep(CannotKeep):
+    """There is no database, or none that can be read."""
 
 
 class DatabaseLost(BroodshelfError):  # noqa: N818

@@ -186,6 +186,22 @@ def test_a_person_who_was_removed_stays_removed_with_their_phones(house, tmp_pat
             actor_of(connection, token, house.now_ms)
 
 
+def test_the_calendar_of_a_person_who_left_stays_ended_although_they_came_back(house, tmp_path):
+    phone = house.phone()
+    person_id, _token = second_keeper(house)
+    token = in_household(house, lambda c: make_feed(c, house.household_id, None, person_id, house.now_ms))
+
+    def leave_and_return():
+        for gone in (True, False):
+            house.now_ms += 1000
+            phone.now_ms = house.now_ms
+            change_person(house, phone, person_id, {"gone": gone})
+
+    back_up_then(house, tmp_path, leave_and_return)
+    with reading() as connection, pytest.raises(NotFound):
+        find_feed(connection, token, house.now_ms)
+
+
 def test_a_person_who_came_back_is_there_after_a_restore(house, tmp_path):
     phone = house.phone()
     person_id, _token = second_keeper(house)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import zoneinfo
 
 import pytest
@@ -13,7 +14,7 @@ from broodshelf.errors import CannotKeep
 from broodshelf.keeping.bringing_in import bring_in
 from broodshelf.keeping.sheet import SheetMapping, names_on_shelf, read_mapping, read_sheet
 from broodshelf.records.database import reading, writing
-from broodshelf.records.store import read_kind
+from broodshelf.records.store import Ledger, read_kind
 
 VIENNA = zoneinfo.ZoneInfo("Europe/Vienna")
 FEEDINGS = SheetMapping(
@@ -234,3 +235,23 @@ def test_the_example_of_the_guide_works(shelf, tmp_path):
         assert report.bad == []
         assert len(read_kind(connection, shelf.household_id, "feeding")) == 2
     assert HAPPENED not in [e.values["happened_at"] for e in entries]
+
+
+@pytest.mark.parametrize("house", ["sqlite"], indirect=True)
+def test_a_table_of_a_household_in_a_zone_that_is_not_known_here_is_read_in_utc(house, tmp_path):
+    colony = house.phone()
+    made = colony.write("colony", {"name": "Amber"})
+    house.post(colony, json.dumps(colony.request()).encode())
+    with writing() as connection:
+        ledger = Ledger(connection, house.household_id)
+        ledger.put(house.household_id, "household", {"zone": "Atlantis/Poseidonis"}, now_ms=house.now_ms)
+        ledger.flush()
+    table = tmp_path / "t.csv"
+    table.write_text("colony,at,words\nAmber,2025-07-03 18:30,calm\n")
+    columns = ("colony_id=colony", "happened_at=at", "text=words")
+    asked = [word for column in columns for word in ("--map", column)]
+
+    assert main(["import", str(table), "--kind", "note", *asked, "--yes"]) == 0
+    with reading() as connection:
+        [note] = read_kind(connection, house.household_id, "note")
+    assert (note.colony_id, note.values["happened_at"]) == (made["id"], "2025-07-03T18:30:00.000+00:00")

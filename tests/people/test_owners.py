@@ -128,3 +128,16 @@ def test_after_the_pass_a_stand_in_reads_nothing_and_sends_only_what_was_logged_
     assert guest.post("/api/push/test").json["code"] == "pass_ended"
     assert guest.get("/api/me").json["pass"]["state"] == "ended"
     assert guest.post("/api/logout").status_code == 200
+
+
+def test_the_calendar_that_a_keeper_made_ends_with_them_and_not_with_another(browser, keeper):
+    ada = let_in(keeper, browser(), person_name="Ada")
+    made = ada.post("/api/feeds", {"pass_id": None}).json["url"]
+    path = made.removeprefix("http://127.0.0.1:8080")
+    other = let_in(keeper, browser(), person_name="Anton")
+    seen = []
+    for person in (other, ada):
+        apply(keeper, "person", {"gone": True}, person.me["person_id"])
+        seen.append(browser().get(path).status_code)
+
+    assert seen == [200, 404]

@@ -38,6 +38,11 @@ def count(app, table) -> int:
         return connection.scalar(select(func.count()).select_from(table))
 
 
+def counted_pictures(app) -> set[int]:
+    with app.app_context(), reading() as connection:
+        return set(connection.scalars(select(usage.c.pictures)))
+
+
 def test_a_pass_that_sends_too_much_is_told_so_nothing_is_stored_and_it_goes_on_the_next_day(
     app, keeper, guest, colony, clock, monkeypatch
 ):
@@ -72,6 +77,19 @@ def test_pictures_are_counted_once_each(keeper, guest, colony, monkeypatch):
     assert [send(guest, ids[n], bodies[n]).status_code for n in (0, 0, 0, 1)] == [200] * 4
     assert send(guest, ids[2], bodies[2]).json["code"] == "quota"
     assert send(keeper, ids[2], bodies[2]).status_code == 200
+
+
+def test_a_picture_that_is_told_to_come_later_is_not_counted(app, guest, colony):
+    drawing = app.extensions["broodshelf"].photos._drawing
+    body = picture(10)
+    record_id = photo(guest, colony, body)
+    with drawing._place(guest.me["household_id"]):  # as while another one of the household is drawn
+        busy = [send(guest, record_id, body) for _ in range(3)]
+    before = counted_pictures(app)
+    taken = send(guest, record_id, body)
+
+    assert [(answer.status_code, answer.json["code"]) for answer in busy] == [(503, "busy")] * 3
+    assert (taken.status_code, before, counted_pictures(app)) == (200, {0}, {1})
 
 
 def test_a_household_and_an_address_have_their_shares_as_well(browser, keeper, colony, monkeypatch):

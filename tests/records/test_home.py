@@ -224,17 +224,12 @@ def test_what_one_machine_keeps_another_has_at_once(tmp_path, url):
 
 
 def _dump(url: str, file: Path) -> None:
-    run("pg_dump", "--format=custom", "--enable-row-security", f"--file={file}", f"--dbname={_libpq(url)}")
+    run("pg_dump", "--format=custom", "--enable-row-security", f"--file={file}", database=url)
 
 
 def _put_back(url: str, file: Path) -> None:
     """Load a dump over the present database, as an operator does by hand."""
-    run("pg_restore", "--clean", "--if-exists", "--no-owner", "--single-transaction",
-        f"--dbname={_libpq(url)}", str(file))  # fmt: skip
-
-
-def _libpq(url: str) -> str:
-    return url.replace("postgresql+psycopg", "postgresql")
+    run("pg_restore", "--clean", "--if-exists", "--no-owner", "--single-transaction", str(file), database=url)
 
 
 def _epoch(house: House) -> str:

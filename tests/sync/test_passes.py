@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from tests.support.households import HAPPENED, NOON_MS, Requester, by_id, colony, feeding
 
 from broodshelf.model.gauges import DAY_MS
 from broodshelf.people.actor import PassWindow
+from broodshelf.records.database import writing
+from broodshelf.records.epochs import Marks, start_epoch
 from broodshelf.records.ids import uuid7
 
 
@@ -85,3 +89,21 @@ def test_an_ended_pass_takes_what_was_logged_in_its_dates_and_gives_no_rows(phon
     assert answer["rows"] == []
     assert answer["pass"]["state"] == "ended"
     assert log["id"] in told
+
+
+def test_a_pass_that_is_made_longer_after_a_restore_begins_anew(phone, household_id, tmp_path):
+    mine = colony(phone)
+    phone.sync()
+    window = pass_for(mine)
+    guest = Requester(household_id, role="stand_in", window=window)
+    guest.sync()
+    with writing() as connection:
+        start_epoch(connection, Marks(tmp_path), household_id, NOON_MS)
+    guest.window = replace(window, state="ended")
+    ended = [guest.sync(), guest.sync()]
+    guest.window = window
+    longer = guest.sync()
+
+    assert [(answer["rows"], answer["reset"]) for answer in ended] == [([], False)] * 2
+    assert longer["reset"] is True
+    assert mine in by_id(longer["rows"])

@@ -77,6 +77,24 @@ def test_a_lot_shrinks_by_the_feedings_since_its_amount_was_written_down(keeper,
     assert left(batch)["amount"] == 0
 
 
+def test_a_lot_does_not_shrink_by_what_may_be_a_repeat_until_it_is_confirmed(keeper, shelf, clock):
+    lot = keeper.op(
+        "lot", {"food_code": "mealworm", "origin": "bought_or_bred", "amount": 10, "unit": "piece"}
+    )
+    keeper.sync(lot)
+    clock.now_ms += 2 * 3_600_000
+    fed = {"colony_id": shelf, "need": "protein", "amount": 3, "unit": "piece", "lot_id": lot["id"]}
+    fed |= {"happened_at": "2026-05-01T14:30:00+02:00", "task_key": f"protein:{shelf}:1"}
+    one, other = keeper.op("feeding", fed), keeper.op("feeding", fed)
+    rows = {row["id"]: row["set"] for row in keeper.sync(one, other).json["rows"]}
+    repeat = next(i for i in (one["id"], other["id"]) if rows[i].get("possible_repeat"))
+    left = [next(x["amount"] for x in keeper.get("/api/larder").json["left"] if x["lot_id"] == lot["id"])]
+    keeper.sync(keeper.op("feeding", {"confirmed": True}, repeat))
+    left.append(next(x["amount"] for x in keeper.get("/api/larder").json["left"] if x["lot_id"] == lot["id"]))
+
+    assert left == [7, 4]
+
+
 def test_a_weekend_needs_nobody_and_two_months_need_a_visit(keeper, shelf):
     def away(leave_on, return_on):
         answer = keeper.post("/api/holiday", {"leave_on": leave_on, "return_on": return_on})

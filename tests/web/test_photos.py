@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import io
+import os
 import random
 import threading
 import time
@@ -16,6 +17,9 @@ from tests.support.sockets import PATIENCE_S, Crowd, get, read_answer, status_of
 
 from broodshelf.model.gauges import DAY_MS
 from broodshelf.records.database import reading
+from broodshelf.records.home.folder import FolderPictures
+from broodshelf.records.ids import uuid7
+from broodshelf.records.types import LAST_MS
 
 
 def jpeg(size=(640, 480), exif: bool = False, seed: int = 1, kind: str = "JPEG") -> bytes:
@@ -141,6 +145,29 @@ def test_pictures_without_a_record_go_after_four_hundred_days_and_others_stay(ap
 
     assert (early, late) == (0, 1)
     assert files.read(household_id, hashlib.sha256(body).hexdigest()) is not None
+
+
+def test_what_another_process_writes_or_takes_away_meanwhile_is_no_picture_and_goes_when_it_was_left(
+    tmp_path,
+):
+    pictures = FolderPictures(tmp_path)
+    household_id, sha256 = uuid7(0), "a" * 64
+    pictures.put(household_id, sha256, b"whole", 100)
+    folder = tmp_path / household_id
+    left, written = folder / "tmpleft", folder / "tmpwritten"
+    for half in (left, written):
+        half.write_bytes(b"half of a picture")
+    os.utime(left, (1, 1))
+    for renamed in (
+        "tmpgone",
+        f"{'b' * 64}.jpg",
+    ):  # was listed, and is not there any more when it is looked at
+        (folder / renamed).symlink_to("nowhere")
+
+    assert pictures.size_bytes(household_id) == len(b"whole")
+    assert list(pictures.older_than(LAST_MS)) == [(household_id, [sha256])]
+    pictures.tidy(round(time.time() * 1000))
+    assert (left.exists(), written.exists(), pictures.has(household_id, sha256)) == (False, True, True)
 
 
 def test_random_bytes_never_break_it(keeper, photo):

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import zoneinfo
 from collections.abc import Sequence
 from pathlib import Path
 
@@ -22,6 +21,7 @@ from ..records.database import reading, writing
 from ..records.photo_files import PhotoFiles
 from ..records.store import read_kind
 from ..records.tables import households
+from ..records.zones import read_zone
 from ..rounds.recompute import touched
 from ..settings import Settings
 from ..web.parts import parts
@@ -102,7 +102,7 @@ def _read_import(
             return make_household(connection, export, system_clock()), export.entries, bad
         return which_household(connection, chosen.household), export.entries, bad
     household_id = which_household(connection, chosen.household)
-    zone = zoneinfo.ZoneInfo(read_kind(connection, household_id, "household")[0].values["zone"])
+    zone = read_zone(connection, household_id)
     names = names_on_shelf(connection, household_id)
     return household_id, *read_sheet(chosen.file, mapping, household_id, zone, names)
 

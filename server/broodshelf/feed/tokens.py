@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from sqlalchemy import Connection, delete, insert, select
+from sqlalchemy import Connection, insert, select
 
 from ..errors import NotAllowed, NotFound
 from ..languages import told
 from ..model.gauges import DAY_MS
+from ..people.calendars import end_calendars
 from ..people.secrets import hash_token, new_token
 from ..people.tables import feed_tokens
-from ..records.home.ending import note_ended
 from ..records.ids import uuid7
 from ..records.store import read_record
 
@@ -57,12 +57,7 @@ def make_feed(
 
 def revoke_feed(connection: Connection, household_id: str, pass_id: str | None, now_ms: int) -> None:
     """End a feed's address. Nothing happens if there is none."""
-    f = feed_tokens.c
-    its = (f.household_id == household_id, f.pass_id.is_not_distinct_from(pass_id))
-    note_ended(
-        connection, "feed", household_id, connection.scalars(select(f.token_hash).where(*its)).all(), now_ms
-    )
-    connection.execute(delete(feed_tokens).where(*its))
+    end_calendars(connection, household_id, feed_tokens.c.pass_id.is_not_distinct_from(pass_id), now_ms)
 
 
 def find_feed(connection: Connection, token: str, now_ms: int) -> Feed:

@@ -23,9 +23,10 @@ from typing import Any
 from sqlalchemy.engine import make_url
 
 from .. import __version__
-from ..errors import CannotKeep
+from ..errors import CannotKeep, NothingToKeep
 from ..languages import Told, Unfit, told, why_of
 from ..records.json_text import read_json
+from ..records.trouble import is_damage
 from ..records.types import is_uuid
 from ..settings import Settings
 from .beside import note_backup, remember
@@ -82,12 +83,19 @@ def backup(settings: Settings, target: Path) -> int:
 
 
 def set_aside(settings: Settings, now_ms: int) -> Path | None:
-    """Back up the present state before a restore replaces it; None where there is none, or none that can be read."""
+    """Back up the present state before a restore replaces it; None where there is none, or none that can be read.
+
+    Raises whatever else keeps it from being kept; then nothing may replace it.
+    """
     aside = settings.data / f"before-restore-{now_ms}.tar.gz"
     try:
         backup(settings, aside)
-    except (CannotKeep, sqlite3.DatabaseError):
+    except NothingToKeep:
         return None
+    except sqlite3.DatabaseError as error:
+        if is_damage(error):
+            return None
+        raise
     return aside
 
 
@@ -137,17 +145,12 @@ def _sqlite_path(settings: Settings) -> Path:
 
 def _dump(settings: Settings, target: Path) -> None:
     if _engine(settings) == "postgresql":
-        run(
-            "pg_dump",
-            "--format=custom",
-            "--enable-row-security",
-            f"--file={target}",
-            f"--dbname={_libpq(settings)}",
-        )
+        words = ("--format=custom", "--enable-row-security", f"--file={target}")
+        run("pg_dump", *words, database=settings.database_url)
         return
     path = _sqlite_path(settings)
     if not path.is_file():
-        raise CannotKeep(told("backup-nothing", path=path))
+        raise NothingToKeep(told("backup-nothing", path=path))
     source, copy = sqlite3.connect(path), sqlite3.connect(target)
     try:
         source.backup(copy)
@@ -159,7 +162,7 @@ def _dump(settings: Settings, target: Path) -> None:
 
 def _load(settings: Settings, dumped: Path) -> None:
     if _engine(settings) == "postgresql":
-        load_dump(dumped, _libpq(settings))
+        load_dump(dumped, settings.database_url)
         return
     path = _sqlite_path(settings)
     refuse_running(path, told("backup-running"))
@@ -263,7 +266,3 @@ def _add_text(archive: tarfile.TarFile, name: str, text: str) -> None:
 def _folder(path: Path) -> Path:
     path.parent.mkdir(parents=True, exist_ok=True)
     return path.parent
-
-
-def _libpq(settings: Settings) -> str:
-    return make_url(settings.database_url).set(drivername="postgresql").render_as_string(hide_password=False)

@@ -11,7 +11,9 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Final
 
-from ..errors import CannotKeep
+from sqlalchemy.engine import URL, make_url
+
+from ..errors import CannotKeep, NothingToKeep
 from ..languages import told
 from ..records.apart import EVERY, SETTING
 from ..records.home.taking_over import ASIDE
@@ -20,12 +22,12 @@ from ..records.home.taking_over import ASIDE
 def check_database(dumped: Path, engine: str) -> dict[str, int]:
     """Return how many rows of ``households`` and ``records`` a dumped database holds, all of it having been read.
 
-    Raises ``CannotKeep`` for a damaged one.
+    Raises ``NothingToKeep`` for a damaged one.
     """
     try:
         return _count_dump(dumped) if engine == "postgresql" else _count_file(dumped)
     except sqlite3.DatabaseError as error:
-        raise CannotKeep(told("backup-database", why=str(error))) from error
+        raise NothingToKeep(told("backup-database", why=str(error))) from error
 
 
 def require_households(counts: Mapping[str, int]) -> None:
@@ -79,14 +81,17 @@ that a restore has set aside."""
 
 
 def load_dump(dumped: Path, database: str) -> None:
-    """Put a dump of PostgreSQL in the place of all tables of a database: all of it, or nothing where it fails."""
+    """Put a dump of PostgreSQL in the place of all tables of a database: all of it, or nothing where it fails.
+
+    ``database``: its URL.
+    """
     with tempfile.TemporaryDirectory(dir=dumped.parent) as scratch:
         drop, script = Path(scratch) / "drop", Path(scratch) / "script"
         drop.write_text(_DROP_ALL, "utf-8")
         run("pg_restore", "--no-owner", f"--file={script}", str(dumped))
         run(
             "psql", "--no-psqlrc", "--quiet", "--set=ON_ERROR_STOP=1", "--single-transaction",
-            f"--file={drop}", f"--file={script}", f"--dbname={database}",
+            f"--file={drop}", f"--file={script}", database=database,
         )  # fmt: skip
 
 
@@ -102,11 +107,30 @@ def _for_all_households() -> dict[str, str]:
     return {**os.environ, "PGOPTIONS": options}
 
 
-def run(*command: str) -> None:
-    """Run a program of PostgreSQL. Raises ``CannotKeep`` when it is not there or fails."""
+def _reaching(database: str) -> tuple[str, dict[str, str]]:
+    """Return a database's URL for PostgreSQL's own programs, and what of it goes by their environment: the password.
+
+    Everybody on a machine can read with what arguments a program was called.
+    """
+    url = make_url(database)
+    password = url.password or url.query.get("password")
+    bare = URL.create("postgresql", url.username, None, url.host, url.port, url.database, url.query)
+    apart = {"PGPASSWORD": password} if isinstance(password, str) else {}
+    return bare.difference_update_query(["password"]).render_as_string(), apart
+
+
+def run(program: str, *words: str, database: str | None = None) -> None:
+    """Run a program of PostgreSQL, with a database if its URL is given.
+
+    Raises ``CannotKeep`` when the program is not there or fails.
+    """
+    environment = _for_all_households()
+    if database is not None:
+        reached, apart = _reaching(database)
+        words, environment = (f"--dbname={reached}", *words), environment | apart
     try:
-        done = subprocess.run(command, capture_output=True, text=True, env=_for_all_households())  # noqa: S603 - our own words
+        done = subprocess.run((program, *words), capture_output=True, text=True, env=environment)  # noqa: S603 - our own words
     except FileNotFoundError:
-        raise CannotKeep(told("backup-no-program", program=command[0])) from None
+        raise CannotKeep(told("backup-no-program", program=program)) from None
     if done.returncode:
-        raise CannotKeep(told("backup-program-failed", program=command[0], why=done.stderr.strip()[-500:]))
+        raise CannotKeep(told("backup-program-failed", program=program, why=done.stderr.strip()[-500:]))

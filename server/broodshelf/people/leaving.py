@@ -1,4 +1,4 @@
-"""A person who was deleted is gone at once: their phones, codes, pass and addresses end in the same transaction."""
+"""A person who was deleted is gone at once: phones, codes, pass, mail and calendar end in the same transaction."""
 
 from __future__ import annotations
 
@@ -9,8 +9,9 @@ from typing import Final
 from sqlalchemy import delete, select, update
 
 from ..records.store import Ledger
+from .calendars import end_calendars
 from .passes import end_pass
-from .tables import claim_codes, devices, mail_addresses, pairings
+from .tables import claim_codes, devices, feed_tokens, mail_addresses, pairings
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +38,7 @@ def end_people(ledger: Ledger, person_ids: Iterable[str], now_ms: int) -> Left:
     connection.execute(update(devices).where(*theirs).values(revoked_ms=now_ms))
     m = mail_addresses.c
     connection.execute(delete(mail_addresses).where(m.household_id == household_id, m.person_id.in_(people)))
+    end_calendars(connection, household_id, feed_tokens.c.person_id.in_(people), now_ms)
     for table in (claim_codes, pairings):
         t = table.c
         connection.execute(delete(table).where(t.for_household == household_id, t.person_id.in_(people)))

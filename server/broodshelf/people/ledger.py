@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from typing import Final
 
 from sqlalchemy import Connection, delete, insert, select, update
 
-from ..records.ended import Revocation, Revocations, What, erased_among
+from ..records.ended import Revocation, Revocations, What, erased_among, still_ended
 from ..records.home.port import Endings
 from ..records.purge import purged_among
 from ..records.quick.many_rows import is_among
@@ -59,17 +59,11 @@ def apply_revocations(connection: Connection, revocations: Revocations, endings:
     """
     mend_revocations(connection, revocations)
     endings.agree(connection)
-    by_kind: dict[What, list[Revocation]] = {}
     noted = endings.all_of(connection)
-    for ending in noted:
-        by_kind.setdefault(ending.what, []).append(ending)
-    back = by_kind.pop("person_back", [])
     forgotten = _erased(connection, erased_among(noted))
-    for what, found in by_kind.items():
-        if what == "person":
-            found = _who_stayed_away(found, back)
+    for what in dict.fromkeys(ending.what for ending in noted):
         apply = _APPLY.get(what)
-        forgotten += apply(connection, found) if apply is not None else 0
+        forgotten += apply(connection, still_ended(what, noted)) if apply is not None else 0
     return forgotten
 
 
@@ -80,11 +74,6 @@ def _erased(connection: Connection, erased: frozenset[str]) -> int:
     for household_id in again:
         erase(connection, household_id)
     return len(again)
-
-
-def _who_stayed_away(removed: Iterable[Revocation], back: Iterable[Revocation]) -> list[Revocation]:
-    last_ms = {(e.household_id, e.id): e.at_ms for e in back}
-    return [e for e in removed if e.at_ms >= last_ms.get((e.household_id, e.id), -1)]
 
 
 def _devices(connection: Connection, endings: list[Revocation]) -> int:

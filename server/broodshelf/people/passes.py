@@ -18,6 +18,7 @@ from ..records.home.ending import note_ended
 from ..records.quick.many_rows import is_among
 from ..records.store import Ledger, Record, read_record
 from ..records.types import readable_day
+from ..records.zones import read_zone
 from .actor import PassState, PassWindow
 from .households import add_person
 from .put_offs import shorten_put_offs
@@ -77,8 +78,7 @@ def ended_passes(connection: Connection, household_ids: Iterable[str], now_ms: i
 
 
 def _window(connection: Connection, household_id: str, record: Record, now_ms: int) -> PassWindow:
-    household = read_record(connection, household_id, household_id)
-    zone = zoneinfo.ZoneInfo(kinds.read(kinds.Household, household.values).zone if household else "UTC")
+    zone = read_zone(connection, household_id)
     its = kinds.read(kinds.Pass, record.values)
     starts_ms, ends_ms = _midnight_ms(its.starts_on, zone), _midnight_ms(its.ends_on, zone, days=1)
     state: PassState = "not_yet" if now_ms < starts_ms else "active" if now_ms < ends_ms else "ended"

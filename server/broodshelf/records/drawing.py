@@ -12,7 +12,7 @@ import signal
 import subprocess
 import sys
 import weakref
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from threading import Lock, Timer
@@ -47,24 +47,29 @@ class Drawing:
         self._inside: set[str] = set()
         self._process: subprocess.Popen[bytes] | None = None
 
-    def draw(self, household_id: str, body: bytes) -> bytes:
-        """Return the picture drawn anew.
+    def draw(self, household_id: str, body: bytes, before: Callable[[], None] = lambda: None) -> bytes:
+        """Return the picture drawn anew; ``before`` is done as soon as there is a place for it.
 
         Raises ``BadRequest`` for what is no picture or too hard to read, and ``Unavailable`` while too many wait.
         """
-        with self._place(household_id), self._turn:
+        with self._place(household_id):
+            before()
+            with self._turn:
+                return self._drawn(body)
+
+    def _drawn(self, body: bytes) -> bytes:
+        try:
             try:
-                try:
-                    return self._ask(body)
-                except _Gone as gone:
-                    if gone.status != 0:
-                        raise
-                    return self._ask(body)  # it had just ended, because nobody had asked for long
+                return self._ask(body)
             except _Gone as gone:
-                say("the drawing of a picture ended early", logging.WARNING, status=gone.status)
-                if gone.status == -signal.SIGPROF:
-                    raise BadRequest(told("problem-picture-slow"), code="not_a_photo") from None
-                raise Unavailable(told("problem-picture-not-now"), retry_after_s=COME_BACK_S) from None
+                if gone.status != 0:
+                    raise
+                return self._ask(body)  # it had just ended, because nobody had asked for long
+        except _Gone as gone:
+            say("the drawing of a picture ended early", logging.WARNING, status=gone.status)
+            if gone.status == -signal.SIGPROF:
+                raise BadRequest(told("problem-picture-slow"), code="not_a_photo") from None
+            raise Unavailable(told("problem-picture-not-now"), retry_after_s=COME_BACK_S) from None
 
     @contextmanager
     def _place(self, household_id: str) -> Iterator[None]:

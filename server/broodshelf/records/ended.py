@@ -40,6 +40,7 @@ sensor's token that ended or were replaced, by the hash of what opened them; a p
 hash, once used; a person whose mail address was taken away; a person who was removed, or came back; a record that was
 purged; a household that was erased, or put back on purpose."""
 
+_BACK: Final[dict[What, What]] = {"person": "person_back", "household": "household_back"}
 _KINDS: Final[dict[str, What]] = {name: name for name in get_args(What)}
 _ID: Final = r"[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}"
 _ENDED_ID: Final = rf"(?:{_ID}|[0-9a-f]{{64}})"
@@ -120,14 +121,24 @@ class Revocations:
         return self.path.read_bytes().split(b"\n") if self.path.exists() else []
 
 
+def undoing(what: What) -> tuple[What, ...]:
+    """Return this and its opposite, which undo each other; nothing for what stays ended once it is."""
+    return next((pair for pair in _BACK.items() if what in pair), ())
+
+
+def still_ended(what: What, endings: Iterable[Revocation]) -> list[Revocation]:
+    """Return the endings of a kind after which nothing came back; ``note_ended`` sees to it that their times tell."""
+    noted = list(endings)
+    back_ms: dict[tuple[str, str], int] = {}
+    for e in noted:
+        if e.what == _BACK.get(what):
+            back_ms[e.household_id, e.id] = max(e.at_ms, back_ms.get((e.household_id, e.id), e.at_ms))
+    return [e for e in noted if e.what == what and e.at_ms >= back_ms.get((e.household_id, e.id), e.at_ms)]
+
+
 def erased_among(endings: Iterable[Revocation]) -> frozenset[str]:
     """Return the households that were erased and not put back since."""
-    last: dict[str, Revocation] = {}
-    for entry in endings:
-        before = last.get(entry.household_id, entry)
-        if entry.what in _OF_HOUSEHOLDS and entry.at_ms >= before.at_ms:
-            last[entry.household_id] = entry
-    return frozenset(entry.household_id for entry in last.values() if entry.what == "household")
+    return frozenset(e.household_id for e in still_ended("household", endings))
 
 
 def _read_line(line: bytes) -> Revocation | None:

@@ -7,6 +7,7 @@ but pixels is kept, whatever a client sends.
 from __future__ import annotations
 
 import hashlib
+from collections.abc import Callable
 from typing import Final
 
 from sqlalchemy import Connection
@@ -39,8 +40,12 @@ class PhotoFiles:
         """Return the picture, or None if it has not been sent yet."""
         return self._pictures.read(household_id, sha256)
 
-    def keep(self, household_id: str, sha256: str, body: bytes) -> None:
+    def keep(
+        self, household_id: str, sha256: str, body: bytes, before: Callable[[], None] = lambda: None
+    ) -> None:
         """Store a picture whose hash is ``sha256``; a second time changes nothing.
+
+        ``before``: what is done before it is drawn, when it is sure that it is drawn now; what it raises is the end.
 
         Raises ``BadRequest`` for another hash or no JPEG, ``TooLarge``, ``StoreFull``, or ``Unavailable`` while
         too many pictures wait to be drawn.
@@ -51,7 +56,7 @@ class PhotoFiles:
             raise BadRequest(told("problem-picture-damaged"), code="damaged_photo")
         if self.has(household_id, sha256):
             return
-        drawn = self._drawing.draw(household_id, body)
+        drawn = self._drawing.draw(household_id, body, before)
         if not self._pictures.put(household_id, sha256, drawn, HOUSEHOLD_BYTES):
             raise StoreFull(told("problem-pictures-full"))
 
@@ -88,7 +93,11 @@ class PhotoFiles:
         return self._pictures.size_bytes(household_id)
 
     def sweep(self, connection: Connection, now_ms: int) -> int:
-        """Delete pictures of 400 days ago and more that no record names any longer; return how many."""
+        """Delete pictures of 400 days ago and more that no record names any longer; return how many.
+
+        What was half written goes as well.
+        """
+        self._pictures.tidy(now_ms)
         swept = 0
         for household_id, old in self._pictures.older_than(now_ms - KEPT_DAYS * DAY_MS):
             rows = read_kind(connection, household_id, "photo", gone=True)

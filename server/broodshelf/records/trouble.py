@@ -73,6 +73,11 @@ def trouble_of(error: BaseException) -> Problem | None:
     return None
 
 
+def is_damage(error: BaseException) -> bool:
+    """Say whether an error is that the database is damaged, or was never begun."""
+    return _kind_of(error) == "damaged"
+
+
 def trouble(kind: str) -> Problem:
     """Return the problem of a kind: full, locked, away, read_only or damaged."""
     if kind == "full":

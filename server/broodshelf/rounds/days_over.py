@@ -5,9 +5,9 @@ from __future__ import annotations
 from sqlalchemy import Connection
 
 from ..records.store import Ledger, read_record
+from ..records.zones import household_in, zone_of
 from ..sensing.days import midnight_ms, oldest_due, write_days
 from .recompute import care_clock
-from .wall_clock import household_in, zone_of
 
 
 def households_with_days_over(connection: Connection, now_ms: int) -> set[str]:

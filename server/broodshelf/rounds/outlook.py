@@ -22,8 +22,8 @@ from ..model.quantities import Estimate
 from ..records.recent import read_kind_since
 from ..records.store import Record, read_all, read_kind
 from ..records.types import readable_day
+from ..records.zones import read_zone
 from .colony_state import colony_states, read_shelf, workers_by_colony
-from .wall_clock import household_in, zone_of
 
 _IN_LOTS: Final[Mapping[str, tuple[str, float]]] = {
     "drop": ("ml", 0.05),
@@ -57,8 +57,8 @@ class _Written(NamedTuple):
 def larder_left(connection: Connection, household_id: str) -> tuple[Left, ...]:
     """Return what is left of each lot in the house whose amount somebody wrote down.
 
-    A feeding counts where it names the lot and happened after that; one in a unit that does not meet the lot's
-    takes nothing from it.
+    A feeding counts where it names the lot and happened after that; a possible repeat, or one in a unit that does
+    not meet the lot's, takes nothing from it.
     """
     lots = _written_down(read_kind(connection, household_id, "lot"))
     if not lots:
@@ -67,7 +67,7 @@ def larder_left(connection: Connection, household_id: str) -> tuple[Left, ...]:
     first_ms = min(lot.at_ms for lot in lots.values())
     for feeding in only(Feeding, read_kind_since(connection, household_id, "feeding", first_ms)):
         said, lot = feeding.said, lots.get(feeding.said.lot_id or "")
-        if lot is None or said.amount is None or feeding.happened_ms < lot.at_ms:
+        if lot is None or said.amount is None or feeding.happened_ms < lot.at_ms or not feeding.counts:
             continue
         unit, times = _in_lots(said.unit or "")
         own_unit, own_times = _in_lots(lot.unit)
@@ -163,6 +163,5 @@ def _stock(lot_id: str, lot: kinds.Lot, amount: float | None, unit: str, today: 
 
 
 def _noon_ms(connection: Connection, household_id: str, day: str) -> int:
-    household = household_in(read_kind(connection, household_id, "household")[0])
-    noon = dt.datetime.combine(dt.date.fromisoformat(day), dt.time(12), zone_of(household))
+    noon = dt.datetime.combine(dt.date.fromisoformat(day), dt.time(12), read_zone(connection, household_id))
     return round(noon.timestamp() * 1000)

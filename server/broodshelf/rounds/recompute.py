@@ -19,13 +19,14 @@ from ..model.tasks import Task, reason
 from ..records.database import is_about_one_row
 from ..records.ids import plan_id
 from ..records.store import Ledger
+from ..records.zones import household_in
 from .colony_state import colony_states, read_shelf
 from .occurrence_rows import change_occurrences, read_occurrences, replace_waiting
 from .occurrence_states import Occurrence
 from .occurrences import ToDo, arrange, settle
 from .own_rules import rules_by_colony
 from .tables import plan_times
-from .wall_clock import CareClock, household_in
+from .wall_clock import CareClock
 
 RETRY_MS: Final = HOUR_MS
 """When a plan that failed is tried again, so that a bad row costs a try an hour and not one a tick."""

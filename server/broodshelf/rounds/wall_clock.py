@@ -15,27 +15,14 @@ from typing import Final
 
 from ..model import kinds
 from ..model.tasks import Slot
-from ..records.store import Record
 from ..records.types import readable_time
+from ..records.zones import zone_of
 
 DAY: Final = dt.timedelta(days=1)
 DEFAULT_CARE_HOURS: Final = ("18:30",)
 """For a household that has cleared both of its care hours: nudges are never lost for want of one."""
 SEARCHED_DAYS: Final = 400
 """How far a search for an hour looks: far past every weekday and every date that a zone leaves out."""
-
-
-def household_in(record: Record | None) -> kinds.Household | None:
-    """Return what a household's record of itself says; None without one."""
-    return None if record is None else kinds.read(kinds.Household, record.values)
-
-
-def zone_of(household: kinds.Household | None) -> zoneinfo.ZoneInfo:
-    """Return a household's zone; UTC for one that this machine no longer knows, and without a household."""
-    try:
-        return zoneinfo.ZoneInfo("UTC" if household is None else household.zone)
-    except (zoneinfo.ZoneInfoNotFoundError, ValueError):
-        return zoneinfo.ZoneInfo("UTC")
 
 
 @dataclass(frozen=True, slots=True)

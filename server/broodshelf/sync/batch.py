@@ -32,6 +32,11 @@ class Outcome:
     back: set[str] = field(default_factory=set)
     """People who were deleted once and are there again."""
 
+    def note_person(self, person_id: str, gone: bool | None) -> None:
+        """Note whether a person stands deleted (``None``: never was); what the request said before counts no more."""
+        for found, holds in ((self.left, gone is True), (self.back, gone is False)):
+            (found.add if holds else found.discard)(person_id)
+
 
 @dataclass(frozen=True, slots=True)
 class Batch:

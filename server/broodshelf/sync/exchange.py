@@ -67,7 +67,10 @@ def exchange(
 
 def _page(connection: Connection, actor: Actor, request: envelope.SyncRequest, ledger: Ledger) -> Page:
     if actor.window is not None and actor.window.state == "ended":
-        return Page([], [], request.cursor or "", more=False, reset=False, first=False)
+        held = (
+            request.cursor if request.epoch == ledger.epoch else None
+        )  # a cursor of another epoch leads nowhere
+        return Page([], [], held or "", more=False, reset=False, first=False)
     wanted = Wanted(Cursor.read(request.cursor), request.limit, start_over=request.epoch != ledger.epoch)
     return read_page(ledger, scope_of(connection, actor), wanted)
 

@@ -193,10 +193,8 @@ def _note(outcome: Outcome, record: Record) -> None:
     """Note what follows from a record that changed."""
     if record.kind == "pass":
         outcome.passes.add(record.id)
-    if record.kind == "person" and record.gone:
-        outcome.left.add(record.id)
-    if record.kind == "person" and record.values.get("gone") is False:
-        outcome.back.add(record.id)
+    if record.kind == "person":
+        outcome.note_person(record.id, gone=record.values.get("gone"))
     outcome.touched |= _colonies(record)
     # what was given despite a refusal concerns all that got the same lot
     refused = record.kind == "feeding" and may_be_risky(read(Feeding, record.values))

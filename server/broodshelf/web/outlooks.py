@@ -5,7 +5,6 @@ from __future__ import annotations
 import dataclasses
 import datetime as dt
 import math
-import zoneinfo
 from typing import Any
 
 from flask import Blueprint, Response, jsonify
@@ -23,7 +22,7 @@ from ..model.quantities import OutOfRange
 from ..people.actor import Actor
 from ..people.language import language_of_person
 from ..records.database import reading
-from ..records.store import read_kind
+from ..records.zones import read_zone
 from ..rounds.outlook import holiday_outlook, larder_left, larder_outlook
 from . import bodies
 from . import parts as p
@@ -42,7 +41,7 @@ def larder(actor: Actor) -> Response:
     amount was written down leave of a lot
     """
     with reading() as connection:
-        zone = zoneinfo.ZoneInfo(read_kind(connection, actor.household_id, "household")[0].values["zone"])
+        zone = read_zone(connection, actor.household_id)
         today = dt.datetime.fromtimestamp(p.now_ms() / 1000, zone).date().isoformat()
         left = larder_left(connection, actor.household_id)
         found = larder_outlook(connection, actor.household_id, today, left)

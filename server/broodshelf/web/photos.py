@@ -26,12 +26,13 @@ def send(actor: Actor, record_id: str, body: bytes) -> Response:
     → `{stored: true}`; again: the same answer; 503 `busy` with `Retry-After` while other pictures are being looked at:
     send it later
     """
-    sha256 = _sha256_of(actor, record_id)
-    if not p.parts().photos.has(actor.household_id, sha256):
+
+    def count() -> None:
         with p.sent_from_here(len(body)), writing() as connection:
             p.spend(connection, Share(pictures=1))
             p.take_room(connection, Coming(size_bytes=len(body), is_picture=True))
-    p.parts().photos.keep(actor.household_id, sha256, body)
+
+    p.parts().photos.keep(actor.household_id, _sha256_of(actor, record_id), body, count)
     return jsonify(stored=True)
 
 

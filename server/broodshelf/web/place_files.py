@@ -10,12 +10,11 @@ from sqlalchemy import Connection
 
 from ..errors import BadRequest, NotFound
 from ..languages import language_of, told
-from ..model import kinds
 from ..model.gauges import HOUR_MS
 from ..people.actor import Actor
 from ..records.database import reading, writing
 from ..records.store import read_record
-from ..rounds.wall_clock import zone_of
+from ..records.zones import read_zone
 from ..sensing.intake import hours_by_place
 from ..sensing.sheet import Columns, hours_that_are_new, read_sheet, take_in, write_sheet
 from . import bodies
@@ -71,8 +70,7 @@ def _zone_at(connection: Connection, household_id: str, place_id: str) -> dt.tzi
     place = read_record(connection, household_id, place_id)
     if place is None or place.kind != "place" or place.gone:
         raise NotFound(told("problem-no-place"))
-    household = read_record(connection, household_id, household_id)
-    return zone_of(None if household is None else kinds.read(kinds.Household, household.values))
+    return read_zone(connection, household_id)
 
 
 def _told(readings: Any, new_hours: int) -> dict[str, Any]:

@@ -10,6 +10,7 @@ from tests.nudges.support import BrowserKeys, Shelf, real_channels
 
 from broodshelf.nudges.outcomes import marks
 from broodshelf.nudges.sending.queue import LEASE_MS
+from broodshelf.records.home import taken_files
 from broodshelf.records.home.taken_files import FOLDER, KEPT_MS, TakenFiles
 
 
@@ -33,6 +34,21 @@ def test_files_that_nobody_wrote_to_for_a_day_are_forgotten(tmp_path):
     journal.tidy(1_000_000 + KEPT_MS + 1)
 
     assert journal.among(["old", "new"]) == {"new"}
+
+
+def test_a_journal_that_could_not_begin_its_next_file_writes_into_nobody_elses(tmp_path, monkeypatch):
+    monkeypatch.setattr(taken_files, "LINES_PER_FILE", 1)
+    journal = TakenFiles(tmp_path / "data")
+    journal.taken("first")
+    (tmp_path / "data" / FOLDER).rename(tmp_path / "away")
+    with pytest.raises(FileNotFoundError):
+        journal.taken("lost")
+    with (tmp_path / "database").open("wb"):  # gets the first number that is free
+        (tmp_path / "away").rename(tmp_path / "data" / FOLDER)
+        journal.taken("second")
+
+    assert (tmp_path / "database").read_bytes() == b""
+    assert journal.among(["first", "second"]) == {"first", "second"}
 
 
 def test_a_message_that_was_taken_but_not_marked_is_marked_by_whoever_takes_it_over(

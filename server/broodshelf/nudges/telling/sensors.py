@@ -9,7 +9,8 @@ from sqlalchemy import Connection
 from ...model import kinds
 from ...model.gauges import HOUR_MS
 from ...records.store import read_record
-from ...rounds.wall_clock import CareClock, household_in
+from ...records.zones import household_in
+from ...rounds.wall_clock import CareClock
 from ...sensing.trouble import new_troubles
 from .notices import Notice, tell_keepers
 

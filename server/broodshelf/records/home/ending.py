@@ -8,7 +8,7 @@ from typing import Final
 from flask import Flask, current_app
 from sqlalchemy import Connection
 
-from ..ended import Revocation, What
+from ..ended import Revocation, What, still_ended, undoing
 from .port import Endings
 
 _BOOK: Final = "broodshelf.ended"
@@ -25,16 +25,19 @@ def note_ended(
     """Note what this transaction ends; nothing is noted by an app that keeps no book. Call it before the end."""
     book: Endings | None = current_app.extensions.get(_BOOK)
     if book is not None:
-        book.note(connection, [Revocation(what, household_id, i, at_ms) for i in ended_ids])
+        entries = [Revocation(what, household_id, i, at_ms) for i in ended_ids]
+        book.note(connection, [_after_all_noted(book, connection, entry) for entry in entries])
+
+
+def _after_all_noted(book: Endings, connection: Connection, entry: Revocation) -> Revocation:
+    """Return an entry later than those that it undoes, also where the clock was set back in between."""
+    pair = undoing(entry.what)
+    before = book.of_one(connection, entry.household_id, entry.id) if pair else ()
+    return entry._replace(at_ms=max([entry.at_ms, *(e.at_ms + 1 for e in before if e.what in pair)]))
 
 
 def ended_ms(connection: Connection, what: What, household_id: str, ended_id: str) -> int | None:
     """Return when this was ended, or None; a person who came back has not ended."""
     book: Endings | None = current_app.extensions.get(_BOOK)
-    found: int | None = None
-    for e in book.of_one(connection, household_id, ended_id) if book is not None else ():
-        if e.what == what:
-            found = e.at_ms
-        elif e.what == f"{what}_back":
-            found = None
-    return found
+    noted = book.of_one(connection, household_id, ended_id) if book is not None else ()
+    return max((e.at_ms for e in still_ended(what, noted)), default=None)

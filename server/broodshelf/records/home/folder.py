@@ -15,6 +15,7 @@ from typing import Any, Final
 
 from sqlalchemy import Connection
 
+from ...model.gauges import DAY_MS
 from ..data_folder import make_folder, set_aside
 from ..ended import Revocation, Revocations
 from ..epochs import write_whole
@@ -66,19 +67,12 @@ class FolderPictures:
 
     def size_bytes(self, household_id: str) -> int:
         """Return how many bytes a household's pictures take."""
-        folder = self.folder / household_id
-        return sum(file.stat().st_size for file in folder.iterdir()) if folder.is_dir() else 0
+        return sum(stat.st_size for _sha256, stat in _pictures_in(self.folder / household_id))
 
     def older_than(self, before_ms: int) -> Iterator[tuple[str, list[str]]]:
         """Yield, for each household that has any, the pictures whose files are older. What is none of ours stays."""
-        for folder in self.folder.iterdir() if self.folder.is_dir() else ():
-            if not is_uuid(folder.name) or not folder.is_dir():
-                continue
-            found = [
-                file.stem
-                for file in folder.iterdir()
-                if is_sha256(file.stem) and file.stat().st_mtime * 1000 < before_ms
-            ]
+        for folder in self._folders():
+            found = [sha256 for sha256, stat in _pictures_in(folder) if stat.st_mtime * 1000 < before_ms]
             if found:
                 yield folder.name, found
 
@@ -86,6 +80,16 @@ class FolderPictures:
         """Forget pictures."""
         for each in sha256:
             self._path(household_id, each).unlink(missing_ok=True)
+
+    def tidy(self, now_ms: int) -> None:
+        """Take away what was half written a day ago, by a process that was killed."""
+        for folder in self._folders():
+            _drop_half_written(folder, now_ms - HALF_WRITTEN_MS)
+
+    def _folders(self) -> Iterator[Path]:
+        for folder in self.folder.iterdir() if self.folder.is_dir() else ():
+            if is_uuid(folder.name) and folder.is_dir():
+                yield folder
 
     def _path(self, household_id: str, sha256: str) -> Path:
         return self.folder / household_id / f"{sha256}.jpg"
@@ -181,9 +185,24 @@ def _is_sound(path: Path) -> bool:
         return False
 
 
+def _pictures_in(folder: Path) -> Iterator[tuple[str, os.stat_result]]:
+    """Yield the hashes and stats of a household's pictures, without what others write or take away meanwhile."""
+    for file in folder.iterdir() if folder.is_dir() else ():
+        if is_sha256(file.stem):
+            try:
+                stat = file.stat()
+            except FileNotFoundError:
+                continue
+            yield file.stem, stat
+
+
+HALF_WRITTEN: Final = "tmp"
+HALF_WRITTEN_MS: Final = DAY_MS
+
+
 def _write(target: Path, body: bytes) -> None:
     """Write a file whole or not at all; what a full disk left of it goes."""
-    with tempfile.NamedTemporaryFile(dir=target.parent, delete=False) as scratch:
+    with tempfile.NamedTemporaryFile(dir=target.parent, prefix=HALF_WRITTEN, delete=False) as scratch:
         try:
             scratch.write(body)
             scratch.flush()
@@ -193,3 +212,10 @@ def _write(target: Path, body: bytes) -> None:
             with suppress(OSError):
                 Path(scratch.name).unlink()
             raise
+
+
+def _drop_half_written(folder: Path, before_ms: int) -> None:
+    for file in folder.glob(f"{HALF_WRITTEN}*"):
+        with suppress(FileNotFoundError):
+            if file.is_file() and file.stat().st_mtime * 1000 < before_ms:
+                file.unlink()

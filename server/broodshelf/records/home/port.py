@@ -39,6 +39,9 @@ class Pictures(Protocol):
     def drop(self, household_id: str, sha256: Collection[str]) -> None:
         """Forget pictures."""
 
+    def tidy(self, now_ms: int) -> None:
+        """Forget what was never written to its end."""
+
 
 class Endings(Protocol):
     """What was ended, so that it stays ended when an older database is put back (``records.ended``)."""

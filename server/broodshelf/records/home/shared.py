@@ -80,6 +80,9 @@ class SharedPictures:
             among = is_among(connection, pictures.c.sha256, sha256)
             connection.execute(delete(pictures).where(pictures.c.household_id == household_id, among))
 
+    def tidy(self, now_ms: int) -> None:
+        """A row is there whole or not at all."""
+
 
 def _size_bytes(connection: Connection, household_id: str) -> int:
     size = select(func.sum(pictures.c.size_bytes)).where(pictures.c.household_id == household_id)

@@ -38,7 +38,9 @@ class TakenFiles:
         """Note that a message was taken."""
         with self._lock:
             if self._file is None or self._lines >= LINES_PER_FILE:
-                self._file = self._begin()
+                last, self._file, self._lines = self._file, self._begin(), 0
+                if last is not None:
+                    os.close(last)  # only now that there is another: its number is soon another file's
             os.write(self._file, f"{delivery_id}\n".encode())
             self._lines += 1
 
@@ -68,9 +70,6 @@ class TakenFiles:
                 self._file = None
 
     def _begin(self) -> int:
-        if self._file is not None:
-            os.close(self._file)
-        self._lines = 0
         path = self._folder / secrets.token_hex(8)
         return os.open(path, os.O_WRONLY | os.O_CREAT | os.O_APPEND, 0o600)
 
