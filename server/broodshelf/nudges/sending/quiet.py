@@ -33,7 +33,7 @@ def window(clock: CareClock, made_ms: int, useless_ms: int, now_ms: int) -> Wind
 
     One that was made in the quiet hours is of a care hour that lies in them, and goes if it is on time.
     """
-    meant = clock.is_quiet(made_ms) and now_ms - made_ms <= ON_TIME_MS
+    meant = now_ms - made_ms <= ON_TIME_MS and clock.is_quiet(made_ms)
     from_ms = now_ms if meant else clock.after_quiet(now_ms)
     return Window(from_ms, min(useless_ms, clock.quiet_begins(from_ms) or useless_ms))
 
