@@ -23,6 +23,7 @@ from .nudges.channels.push.hosts import PushHosts
 from .nudges.channels.push.shared_key import load_shared
 from .nudges.channels.push.subscriptions import anybody_listens, listen_with_other_key
 from .nudges.channels.push.vapid import VapidKey
+from .nudges.channels.unsubscribing import unsubscribe
 from .nudges.nudger import Nudger
 from .nudges.outcomes.measures import Measures
 from .people.senders import Senders
@@ -93,7 +94,7 @@ def create_app(
     revocations = Revocations(settings.data / ENDINGS)
     refuse_lost_file(settings.sqlite_file, marks)
     home = in_database(revocations) if settings.shares else in_folder(settings.data, revocations)
-    witness = Witness(marks, revocations, home.endings)
+    witness = Witness(marks, revocations, home.endings, unsubscribe)
     keep_book(app, home.endings)
     photos, past_builds = PhotoFiles(home.pictures), PastBuilds(home.builds)
     shell = Shell(find_folder(), {"catalogue.json": _words(), **phones_files()}, worker_on=settings.worker_on)

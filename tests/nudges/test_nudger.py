@@ -8,10 +8,11 @@ import threading
 import time
 from collections import Counter
 from collections.abc import Callable, Iterator
+from itertools import count
 from pathlib import Path
 
 import pytest
-from sqlalchemy import select
+from sqlalchemy import select, update
 from tests.nudges.push_service import PushService
 from tests.nudges.support import Shelf, ms, real_channels
 from tests.support.forked_server import forker
@@ -23,8 +24,9 @@ from broodshelf.nudges.nudger import Nudger
 from broodshelf.nudges.sending import lanes
 from broodshelf.nudges.sending.queue import LEASE_MS
 from broodshelf.nudges.tables import deliveries, nudges
-from broodshelf.records.database import reading
-from broodshelf.rounds.tables import occurrences
+from broodshelf.records.database import reading, writing
+from broodshelf.records.trouble import trouble
+from broodshelf.rounds.tables import occurrences, plan_times
 
 
 def wait_for(what: Callable[[], bool], seconds: float = 20) -> None:
@@ -194,6 +196,28 @@ def test_a_household_that_fails_rests_for_an_hour_and_the_others_are_told(
     assert len(tries) == 2  # with the others, then alone; not again at 18:35
     assert later == ["Protein for Amber"]
     assert "nudges failed" in caplog.text
+
+
+@pytest.mark.parametrize(("held_up", "times"), [("tell_due", 2), ("stale", 1)])
+def test_a_database_that_was_held_for_a_moment_delays_nudges_by_no_more_than_half_a_minute(
+    shelf: Shelf, monkeypatch, held_up, times
+):
+    """What is due is asked for twice: with other households, then alone."""
+    shelf.colony(shelf.person("Mira"))
+    shelf.at("2026-05-04T18:29").tick()
+    with writing() as connection:  # a plan that is to be made anew when the round comes
+        connection.execute(update(plan_times).values(valid_until_ms=ms("2026-05-04T18:30")))
+    real, tries = getattr(nudger_module, held_up), count(1)
+
+    def at_first_held(*asked):
+        if next(tries) <= times:
+            raise trouble("locked")
+        return real(*asked)
+
+    monkeypatch.setattr(nudger_module, held_up, at_first_held)
+    told = [shelf.at(at).tick() for at in ("2026-05-04T18:30", "2026-05-04T18:30:30")]
+
+    assert told == [[], ["Protein for Amber"]]
 
 
 def test_a_plan_that_fails_is_tried_once_an_hour(shelf: Shelf, monkeypatch, caplog):

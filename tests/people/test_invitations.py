@@ -9,7 +9,6 @@ from sqlalchemy import select
 
 from broodshelf.model.gauges import DAY_MS
 from broodshelf.people.invitations import CODE_LENGTH, Tally, invite, take_back, tally
-from broodshelf.people.ledger import apply_revocations
 from broodshelf.people.tables import claim_codes
 from broodshelf.records.database import reading, writing
 
@@ -93,8 +92,7 @@ def test_what_was_taken_back_stays_taken_back_in_a_database_from_before(app, bro
             assert take_back(connection, clock.now_ms) == 1
             connection.execute(claim_codes.delete())
             connection.execute(claim_codes.insert().values(**before))  # as an older backup has it
-            witness = app.extensions["broodshelf"].witness
-            apply_revocations(connection, witness.revocations, witness.endings)
+            app.extensions["broodshelf"].witness.end_again(connection)
 
     assert begin(browser(), code).status_code == 410
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import suppress
-from threading import Barrier, BrokenBarrierError
+from threading import Barrier, BrokenBarrierError, Event, Thread
 
 import pytest
 from sqlalchemy import Engine
@@ -14,7 +14,8 @@ from tests.support.house import House
 from broodshelf import app
 from broodshelf.people.settling import Witness, settle
 from broodshelf.records.database import db
-from broodshelf.records.home.alone import BROKERS, OnlyOne
+from broodshelf.records.home import alone as home_alone
+from broodshelf.records.home.alone import BROKERS, OnlyOne, alone
 from broodshelf.settings import from_environment
 
 
@@ -43,6 +44,26 @@ def test_servers_of_a_new_database_bring_it_to_its_schema_one_after_the_other(
         for each in started:
             with each.app_context():
                 db.engine.dispose()
+
+
+def test_who_has_to_wait_for_another_server_says_once_for_what(bare_app, monkeypatch, caplog):
+    engine, entered = db.engine, Event()
+
+    def wait_outside() -> None:
+        with alone(engine):
+            entered.set()
+
+    with alone(engine):
+        monkeypatch.setattr(home_alone, "TELL_S", 0.01)
+        waiting = Thread(target=wait_outside)
+        waiting.start()
+        wait_for(lambda: len(caplog.records) == 1)
+        assert not entered.is_set()
+    waiting.join()
+
+    assert entered.is_set()
+    assert [record.message for record in caplog.records] == ["waiting for another server of this database"]
+    assert str(caplog.records[0].values["lock"])
 
 
 @pytest.mark.parametrize("engine", ["sqlite", "postgresql"])

@@ -155,6 +155,28 @@ def test_quiet_hours_span_midnight_and_end_at_their_wall_time():
     assert clock.after_quiet(ms("2026-05-02T12:00:00+02:00")) == ms("2026-05-02T12:00:00+02:00")
 
 
+@pytest.mark.parametrize(
+    ("now", "begins"),
+    [
+        ("2026-05-01T12:00:00+02:00", "2026-05-01T21:30:00+02:00"),
+        ("2026-05-01T21:30:00+02:00", "2026-05-02T21:30:00+02:00"),
+        ("2026-05-02T03:00:00+02:00", "2026-05-02T21:30:00+02:00"),
+        ("2026-03-28T22:00:00+01:00", "2026-03-29T21:30:00+02:00"),  # the clocks go forward in between
+    ],
+)
+def test_quiet_hours_begin_next_at_their_wall_time(now, begins):
+    clock = CareClock(zoneinfo.ZoneInfo("Europe/Vienna"), ("18:30",), "21:30", "07:30")
+
+    assert clock.quiet_begins(ms(now)) == ms(begins)
+
+
+def test_without_quiet_hours_none_begin():
+    zone = zoneinfo.ZoneInfo("UTC")
+    clocks = [CareClock(zone), CareClock(zone, quiet_from="21:30"), CareClock(zone, (), "21:30", "21:30")]
+
+    assert [clock.quiet_begins(0) for clock in clocks] == [None] * 3
+
+
 def test_quiet_hours_that_end_inside_a_doubled_hour_end_the_second_time_too():
     clock = CareClock(zoneinfo.ZoneInfo("Europe/Vienna"), ("18:30",), "22:00", "02:30")
 

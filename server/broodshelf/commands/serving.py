@@ -94,14 +94,29 @@ def nudger(settings: Settings, tag: str = ENGLISH, *, supervisor_gone: int | Non
     with ExitStack() as running:
         _watch(app, settings, running)
         _settle()
-        signal.signal(
-            signal.SIGTERM, lambda *_: sys.exit(0)
-        )  # ends the wait; claims are given back on the way out
+        end_when_told()
         if supervisor_gone is not None:
             _leave_at_the_end_of(supervisor_gone, lambda: os.kill(os.getpid(), signal.SIGTERM))
         tell_manager(READY)
         nudging.run()
     return 0
+
+
+def end_when_told() -> None:
+    """End the wait of a nudger with ``SystemExit`` at the first signal to stop; claims are given back on the way out.
+
+    Whatever comes after it would only cut that short: a service manager and a supervisor both tell the same process.
+    """
+
+    stops = signal.SIGTERM, signal.SIGINT
+
+    def end(*_: object) -> None:
+        for number in stops:
+            signal.signal(number, signal.SIG_IGN)
+        sys.exit(0)
+
+    for number in stops:
+        signal.signal(number, end)
 
 
 def _watch(app: Flask, settings: Settings, running: ExitStack) -> None:

@@ -8,13 +8,13 @@ sent to it; when it dies, each notices and stops. Forks have everything imported
 from __future__ import annotations
 
 import gc
+import logging
 import multiprocessing
 import os
 import signal
 import socket
 import sys
 import tempfile
-import threading
 import time
 from collections.abc import Callable
 from dataclasses import dataclass, field
@@ -44,7 +44,7 @@ STOPS: Final = (signal.SIGTERM, signal.SIGINT)
 @dataclass
 class _Child:
     """One process. ``work``: what it does, given whether it is its first start; ``heard``: where it says what systemd's
-    protocol has words for.
+    protocol has words for; ``begun``: whether it ever started.
     """
 
     name: str
@@ -52,21 +52,40 @@ class _Child:
     heard: socket.socket
     address: str
     process: ForkProcess | None = None
+    begun: bool = False
     ready: bool = False
     started_s: float = 0.0
     pause_s: float = field(default=0.0)
     begin_s: float = 0.0
 
-    def start(self, *, first: bool) -> None:
-        """Fork it; if the supervisor fails it is told to stop and not waited for (``daemon``)."""
+    def start(self) -> None:
+        """Fork it; if the supervisor fails it is told to stop and not waited for (``daemon``).
+
+        Where the system has no room for another process, that is one that ended at once.
+        """
         self.started_s = time.monotonic()
         fork = multiprocessing.get_context("fork").Process
-        self.process = fork(target=self._become, args=(first,), daemon=True)
+        process = fork(target=self._become, args=(not self.begun,), daemon=True)
         # until it no longer takes them for the supervisor's
         held = signal.pthread_sigmask(signal.SIG_BLOCK, STOPS)
-        self.process.start()
-        signal.pthread_sigmask(signal.SIG_SETMASK, held)
-        log("started", process=self.name, pid=self.process.pid)
+        try:
+            process.start()
+        except OSError as error:
+            self.rest()
+            log("not started", logging.ERROR, process=self.name, why=str(error), again_in_s=self.pause_s)
+            return
+        finally:
+            signal.pthread_sigmask(signal.SIG_SETMASK, held)
+        self.process, self.begun = process, True
+        log("started", process=self.name, pid=process.pid)
+
+    def rest(self) -> float:
+        """Let it begin anew, after a growing pause if it ended soon; return how long it lived, in seconds."""
+        now_s = time.monotonic()
+        lived_s = now_s - self.started_s
+        self.pause_s = 0.0 if lived_s > SOON_S else min(max(1.0, 2 * self.pause_s), LONGEST_PAUSE_S)
+        self.process, self.begin_s = None, now_s + self.pause_s
+        return lived_s
 
     def _become(self, first: bool) -> None:
         signal.signal(signal.SIGTERM, signal.SIG_DFL)
@@ -104,26 +123,26 @@ class Supervisor:
         parts: list[tuple[str, Callable[[bool], int]]] = [("nudger", nudge)]
         parts += [(f"worker {n}", partial(work, n)) for n in range(1, workers + 1)]
         self._children = [_Child(name, part, *_ear(folder, name)) for name, part in parts]
-        self._stopping = threading.Event()
+        self._stopping = False
         self._all_ready = False
 
     def stop(self, *_: object) -> None:
-        """Tell all to stop; safe in a signal handler."""
-        self._stopping.set()
+        """Tell all to stop; safe in a signal handler: an event's lock may be held by the very thread that it stops."""
+        self._stopping = True
 
     def run(self) -> int:
         """Start all and look after them; return the exit status."""
         status = 0
-        for child in self._children:
-            child.start(first=True)
-        while not self._stopping.is_set() and not status:
-            status = max(self._look_after(child) for child in self._children)
-            if not self._all_ready and all(child.ready for child in self._children):
-                self._all_ready = True
-                tell_manager(READY)
-                log("all are ready", processes=len(self._children))
-            self._stopping.wait(LOOK_S)
-        self._end()
+        try:
+            while not self._stopping and not status:
+                status = max(self._look_after(child) for child in self._children)
+                if not self._all_ready and all(child.ready for child in self._children):
+                    self._all_ready = True
+                    tell_manager(READY)
+                    log("all are ready", processes=len(self._children))
+                time.sleep(LOOK_S)
+        finally:
+            self._end()
         return status
 
     def _look_after(self, child: _Child) -> int:
@@ -132,17 +151,14 @@ class Supervisor:
         child.ready = child.ready or READY in said
         if ALIVE in said and child.name == "nudger":
             tell_manager(ALIVE)
-        now_s = time.monotonic()
         if child.process is not None and (ended := child.process.exitcode) is not None:
             if not self._all_ready and ended == CANNOT:  # no start will go better
                 return CANNOT
             child.process.close()
-            lived_s = now_s - child.started_s
-            child.pause_s = 0.0 if lived_s > SOON_S else min(max(1.0, 2 * child.pause_s), LONGEST_PAUSE_S)
+            lived_s = child.rest()
             log("ended", process=child.name, status=ended, seconds=round(lived_s), again_in_s=child.pause_s)
-            child.process, child.begin_s = None, now_s + child.pause_s
-        if child.process is None and now_s >= child.begin_s:
-            child.start(first=False)
+        if child.process is None and time.monotonic() >= child.begin_s:
+            child.start()
         return 0
 
     def _end(self) -> None:

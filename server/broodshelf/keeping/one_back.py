@@ -11,7 +11,6 @@ from sqlalchemy import Connection, select, update
 from ..errors import CannotKeep
 from ..languages import told
 from ..people.journal import Doer, note
-from ..people.ledger import apply_revocations
 from ..people.settling import Witness
 from ..records.database import writing
 from ..records.ended import erased_among
@@ -48,7 +47,7 @@ def put_household_back(
             copied = copy(kept, connection, household_id)
             above = (households.c.id == household_id, households.c.rev < rev)
             connection.execute(update(households).where(*above).values(rev=rev))
-            apply_revocations(connection, witness.revocations, witness.endings)
+            witness.end_again(connection)
             note(connection, Doer(household_id), "restore", now_ms)
             start_epoch(connection, witness.marks, household_id, now_ms)
         for sha256, drawn in _pictures_in(kept, folder / "data" / PICTURES / household_id, household_id):

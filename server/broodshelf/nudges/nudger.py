@@ -15,10 +15,11 @@ from sqlalchemy import Connection, select, update
 
 from ..logs import say, say_failure
 from ..model.gauges import HOUR_MS
-from ..records.database import reading, writing
+from ..records.database import is_about_one_row, reading, writing
 from ..records.home.port import Home
 from ..records.soundness import Soundness
 from ..records.store import Ledger
+from ..records.trouble import AWAY_AGAIN_S
 from ..rounds.days_over import households_with_days_over, write_days_over
 from ..rounds.recompute import RETRY_MS, all_stale, stale, stale_households
 from ..rounds.sensed import LOOK_MS, mark_overtaken, overtaken_households
@@ -39,6 +40,7 @@ from .tidying import tidy_some
 AT_ONCE: Final = 1000
 """Rows looked at in one go; a tick takes as many goes as it needs."""
 NOTED_EVERY_MS: Final = 15_000
+SOON_MS: Final = 1000 * AWAY_AGAIN_S
 SET_BACK_MS: Final = HOUR_MS
 """A clock that jumps back further than this makes all plans anew; less is what two machines may differ by."""
 
@@ -210,9 +212,12 @@ class Nudger:
             say("nudges made", households=len(made), count=sum(made.values()))
 
     def _put_aside(self, household_id: str, error: Exception, now_ms: int) -> None:
-        """Let a household that fails rest for an hour, so that it cannot keep the nudger busy with failing."""
+        """Let a household that fails rest for an hour, so that it cannot keep the nudger busy with failing.
+
+        Where it is the store that failed, it rests for moments only.
+        """
         say_failure("nudges failed", error, household_id=household_id)
-        later_ms = now_ms + RETRY_MS
+        later_ms = now_ms + (RETRY_MS if is_about_one_row(error) else SOON_MS)
         with writing() as connection:
             connection.execute(
                 update(plan_times)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from typing import Final
 
 from sqlalchemy import Connection, delete, insert, select, update
@@ -18,6 +18,9 @@ from .leaving import end_people
 from .passes import end_pass
 from .secrets import hash_token, new_token
 from .tables import claim_codes, devices, feed_tokens, mail_addresses, pairings, pass_secrets, sensor_tokens
+
+Unsubscribe = Callable[[Connection, Collection[tuple[str, str]]], None]
+"""Ends where these phones, by household and id, listen, and the mailboxes that are nobody's any more."""
 
 
 def mend_revocations(connection: Connection, revocations: Revocations) -> int:
@@ -52,7 +55,9 @@ def _revoked_in(connection: Connection) -> list[Revocation]:
     return found
 
 
-def apply_revocations(connection: Connection, revocations: Revocations, endings: Endings) -> int:
+def apply_revocations(
+    connection: Connection, revocations: Revocations, endings: Endings, unsubscribe: Unsubscribe
+) -> int:
     """Make the database agree with what was noted as ended; return how many entries it had forgotten.
 
     ``revocations``: the file of this machine, which is mended first.
@@ -61,9 +66,15 @@ def apply_revocations(connection: Connection, revocations: Revocations, endings:
     endings.agree(connection)
     noted = endings.all_of(connection)
     forgotten = _erased(connection, erased_among(noted))
+    signed_out: list[tuple[str, str]] = []
     for what in dict.fromkeys(ending.what for ending in noted):
-        apply = _APPLY.get(what)
-        forgotten += apply(connection, still_ended(what, noted)) if apply is not None else 0
+        endings_of = still_ended(what, noted)
+        if what == "session":
+            signed_out = _sign_out(connection, endings_of)
+            forgotten += len(signed_out)
+        elif what in _APPLY:
+            forgotten += _APPLY[what](connection, endings_of)
+    unsubscribe(connection, signed_out)
     return forgotten
 
 
@@ -100,14 +111,18 @@ def _passes(connection: Connection, endings: list[Revocation]) -> int:
     return forgotten
 
 
-def _sessions(connection: Connection, endings: list[Revocation]) -> int:
-    among = is_among(connection, devices.c.token_hash, [e.id for e in endings])
-    ids = connection.scalars(devices.select().with_only_columns(devices.c.id).where(among)).all()
-    for device_id in ids:  # a hash of nothing that anybody holds; the phone may sign in again
+def _sign_out(connection: Connection, endings: list[Revocation]) -> list[tuple[str, str]]:
+    """Return which phones these sessions were of, by household and id; they may sign in again."""
+    d = devices.c
+    among = is_among(connection, d.token_hash, [e.id for e in endings])
+    phones = [(row.household_id, row.id) for row in connection.execute(select(devices).where(among))]
+    for household_id, device_id in phones:  # a hash of nothing that anybody holds
         connection.execute(
-            update(devices).where(devices.c.id == device_id).values(token_hash=hash_token(new_token()))
+            update(devices)
+            .where(d.household_id == household_id, d.id == device_id)
+            .values(token_hash=hash_token(new_token()))
         )
-    return len(ids)
+    return phones
 
 
 def _links(connection: Connection, endings: list[Revocation]) -> int:
@@ -188,7 +203,6 @@ def _records(connection: Connection, endings: list[Revocation]) -> int:
 _APPLY: Final[dict[What, Callable[[Connection, list[Revocation]], int]]] = {
     "device": _devices,
     "pass": _passes,
-    "session": _sessions,
     "link": _links,
     "feed": _feeds,
     "sensor": _sensors,

@@ -71,6 +71,13 @@ def forget(connection: Connection, household_id: str, person_id: str, now_ms: in
     connection.execute(delete(mail_addresses).where(*_of(household_id, person_id)))
 
 
+def unconfirm(connection: Connection, household_id: str, person_id: str) -> None:
+    """Let an address count no more until a code is sent there and typed in anew: it takes no mail."""
+    connection.execute(
+        update(mail_addresses).where(*_of(household_id, person_id)).values(code_hash=None, confirmed_ms=None)
+    )
+
+
 def addresses(connection: Connection, household_id: str) -> list[dict[str, Any]]:
     """Return ``{person_id, address, confirmed, asked_ms}`` for everyone who has one; for keepers' eyes."""
     rows = connection.execute(

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from flask import Flask
-from sqlalchemy import Engine
+from sqlalchemy import Connection, Engine
 
 from .. import migrations
 from ..logs import say, say_failure
@@ -21,7 +21,7 @@ from ..records.home.alone import Background, alone
 from ..records.home.port import Endings
 from ..records.home.restored import identity, notice
 from ..records.loss import refuse_lost_households
-from .ledger import apply_revocations
+from .ledger import Unsubscribe, apply_revocations
 
 LOOK_S: Final = 0.5
 
@@ -33,6 +33,11 @@ class Witness:
     marks: Marks
     revocations: Revocations
     endings: Endings
+    unsubscribe: Unsubscribe
+
+    def end_again(self, connection: Connection) -> None:
+        """End in the database what was ended before it was put back."""
+        apply_revocations(connection, self.revocations, self.endings, self.unsubscribe)
 
 
 def settle(engine: Engine, witness: Witness, now_ms: int) -> None:
@@ -46,7 +51,7 @@ def settle(engine: Engine, witness: Witness, now_ms: int) -> None:
     with database.writing() as connection:
         for household_id in notice(connection, witness.marks, now_ms):
             say("restored database noticed", household_id=household_id)
-        apply_revocations(connection, witness.revocations, witness.endings)
+        witness.end_again(connection)
 
 
 class Watch(Background):

@@ -100,12 +100,21 @@ class CareClock:
         """Return the instant itself, or the end of the quiet hours that it lies in."""
         if not self.is_quiet(now_ms):
             return now_ms
+        ends = self._instants_of(self.quiet_to or "", now_ms)
+        return next((e for e in ends if e > now_ms and not self.is_quiet(e)), now_ms)
+
+    def quiet_begins(self, now_ms: int) -> int | None:
+        """Return the instant after this one at which quiet hours begin; None without any."""
+        begins = self._instants_of(self.quiet_from, now_ms) if self.quiet_from else ()
+        return next((b for b in begins if b > now_ms and self.is_quiet(b)), None)
+
+    def _instants_of(self, at: str, now_ms: int) -> Iterator[int]:
+        """Yield the instants at which the wall clock shows ``at`` today and on the two days after, in order."""
         today = self.local_date(now_ms)
-        end = dt.time.fromisoformat(self.quiet_to or "")
-        walls = [dt.datetime.combine(today + n * DAY, end) for n in (0, 1, 2)]
-        ends = [_first_instant_s(w, self.zone) * 1000 for w in walls]
-        ends += [round(w.replace(tzinfo=self.zone, fold=1).timestamp()) * 1000 for w in walls]
-        return min((e for e in ends if e > now_ms and not self.is_quiet(e)), default=now_ms)
+        for n in (0, 1, 2):
+            wall = dt.datetime.combine(today + n * DAY, dt.time.fromisoformat(at))
+            doubled_s = round(wall.replace(tzinfo=self.zone, fold=1).timestamp())
+            yield from sorted((1000 * _first_instant_s(wall, self.zone), 1000 * doubled_s))
 
     def _exists(self, day: dt.date) -> bool:
         return self.local_date(self.instant_ms(day, "00:00")) == day

@@ -19,6 +19,7 @@ from broodshelf.nudges.channels.push.subscriptions import anybody_listens, liste
 from broodshelf.nudges.messages import Item, Message, of_code, of_round, of_test
 from broodshelf.nudges.nudger import Nudger
 from broodshelf.nudges.tables import deliveries
+from broodshelf.people import mail
 from broodshelf.records.database import reading, writing
 from broodshelf.settings import MailSettings
 
@@ -227,6 +228,28 @@ def test_a_mailbox_is_no_phone_and_one_a_person(shelf: Shelf):
     with writing() as connection:
         forget_mailbox(connection, shelf.id, mira.person_id)
     assert shelf.endpoints() == []
+
+
+def test_an_address_that_refuses_for_long_while_others_work_is_no_longer_called_confirmed(
+    shelf: Shelf, server: MailServer
+):
+    """What was not done is told both every day; ten refusals in seven days are too many."""
+    keepers = {to: shelf.person(to, listens=False).person_id for to in ("552@example.org", "a@example.org")}
+    with writing() as connection:
+        for to, person_id in keepers.items():
+            code = mail.ask(connection, shelf.id, person_id, to, shelf.now_ms)
+            mail.confirm(connection, shelf.id, person_id, code, shelf.now_ms)
+            listen_by_mail(connection, shelf.id, person_id, to, shelf.now_ms)
+    shelf.colony(shelf.person("Mira", listens=False))
+    nudger = nudger_with_mail(shelf, server)
+    for day in range(4, 17):
+        tick(shelf, nudger, f"2026-05-{day:02}T18:30")
+    nudger.close()
+    with reading() as connection:
+        confirmed = {told["address"]: told["confirmed"] for told in mail.addresses(connection, shelf.id)}
+
+    assert confirmed == {"552@example.org": False, "a@example.org": True}
+    assert shelf.endpoints() == ["mailto:a@example.org"]
 
 
 def test_the_mail_with_a_code_shows_it_in_the_subject(server):

@@ -9,7 +9,9 @@ from sqlalchemy import ColumnElement, Connection, delete, exists, func, select, 
 
 from ...logs import say
 from ...model.gauges import DAY_MS
+from ...people.mail import unconfirm
 from ...records.quick.many_rows import are_among, update_rows
+from ..channels.addresses import MAIL
 from ..channels.outcome import TOO_LARGE, Gone, Outcome, Refused, RetryLater, Sent
 from ..claimed import Claimed
 from ..tables import deliveries, put_row, subscriptions, vendor_pauses
@@ -17,7 +19,10 @@ from .waits import PAUSE_S, back_off_s
 
 SUSPECT_FAILURES: Final = 10
 SUSPECT_MS: Final = 7 * DAY_MS
-"""A subscription that a vendor keeps refusing is deleted after so many failures over so long, if others there work."""
+"""A subscription that a vendor keeps refusing is deleted after so many failures over so long, if others there work.
+
+The address of a mailbox counts as unconfirmed then, so that House does not say that nudges come there.
+"""
 
 
 def mark(connection: Connection, message: Claimed, owner: str, outcome: Outcome, now_ms: int) -> bool:
@@ -132,7 +137,7 @@ def _suspect(connection: Connection, message: Claimed, reason: str, now_ms: int)
         .values(failures=s.failures + 1, suspect_since_ms=func.coalesce(s.suspect_since_ms, now_ms))
     )
     say("a push service refuses our messages", phone=message.to.mark, host=message.host, reason=reason)
-    row = connection.execute(select(s.failures, s.suspect_since_ms).where(*_listener(message))).one_or_none()
+    row = connection.execute(select(subscriptions).where(*_listener(message))).one_or_none()
     if row is None or row.failures < SUSPECT_FAILURES or now_ms - row.suspect_since_ms < SUSPECT_MS:
         return
     others_work = connection.scalar(
@@ -144,3 +149,5 @@ def _suspect(connection: Connection, message: Claimed, reason: str, now_ms: int)
     )
     if others_work:
         connection.execute(delete(subscriptions).where(*_listener(message)))
+        if row.host == MAIL:
+            unconfirm(connection, row.household_id, row.person_id)

@@ -23,6 +23,7 @@ from ..claimed import Claimed
 from ..messages import Item
 from ..outcomes.marking import finish
 from ..tables import deliveries, nudge_items, nudges, subscriptions, vendor_pauses
+from .quiet import Window, clocks_of, wakes, window
 
 LEASE_MS: Final = 60_000
 LONGEST_MS: Final = 1000 * LONGEST_WAIT_S + LEASE_MS
@@ -48,7 +49,10 @@ def oldest_waiting_ms(connection: Connection, now_ms: int) -> int | None:
 
 
 def claim(connection: Connection, owner: str, host: str, now_ms: int, most: int) -> list[Claimed]:
-    """Claim up to ``most`` messages for a host. What is done already, too old or tried too often is dropped here."""
+    """Claim up to ``most`` messages for a host. What is done already, too old or tried too often is dropped here.
+
+    What may not ring now waits for the end of the quiet hours, by steps that a clock set right does not mistake.
+    """
     d = deliveries.c
     found = connection.execute(
         select(d.household_id, d.id)
@@ -66,16 +70,18 @@ def claim(connection: Connection, owner: str, host: str, now_ms: int, most: int)
         .values(owner=owner, wake_ms=now_ms + LEASE_MS, attempts=deliveries.c.attempts + 1)
     )
     claimed = []
-    for message, dropped in _read(connection, keys, now_ms):
-        if dropped is None:
-            claimed.append(message)
-        else:
+    for message, dropped, from_ms in _read(connection, keys, now_ms):
+        if dropped is not None:
             finish(connection, message.key, owner, "dropped", dropped, now_ms)
+        elif from_ms > now_ms:
+            release(connection, [message], owner, min(from_ms, now_ms + 1000 * LONGEST_WAIT_S))
+        else:
+            claimed.append(message)
     return claimed
 
 
-def release(connection: Connection, messages: Sequence[Claimed], owner: str, now_ms: int) -> None:
-    """Give claims back unsent; the try does not count."""
+def release(connection: Connection, messages: Sequence[Claimed], owner: str, wake_ms: int) -> None:
+    """Give claims back unsent, to be tried from ``wake_ms`` on; the try does not count."""
     connection.execute(
         update(deliveries)
         .where(
@@ -83,7 +89,7 @@ def release(connection: Connection, messages: Sequence[Claimed], owner: str, now
             deliveries.c.owner == owner,
             deliveries.c.state == "waiting",
         )
-        .values(owner=None, wake_ms=now_ms, attempts=deliveries.c.attempts - 1)
+        .values(owner=None, wake_ms=wake_ms, attempts=deliveries.c.attempts - 1)
     )
 
 
@@ -105,11 +111,11 @@ def _may_be_tried(now_ms: int, host: str | None = None) -> ColumnElement[bool]:
 
 def _read(
     connection: Connection, keys: Sequence[tuple[str, str]], now_ms: int
-) -> list[tuple[Claimed, str | None]]:
-    """Return these messages, each with the reason to drop it or None."""
+) -> list[tuple[Claimed, str | None, int]]:
+    """Return these messages, each with the reason to drop it or None and the instant from which it may ring."""
     open_items = _open_items(connection, keys)
     d, s, n, p = deliveries.c, subscriptions.c, nudges.c, devices.c
-    found: list[tuple[Claimed, str | None]] = []
+    found: list[tuple[Claimed, str | None, int]] = []
     query = (
         select(
             deliveries,
@@ -132,8 +138,12 @@ def _read(
     )
     rows = connection.execute(query).all()
     languages = languages_of_people(connection, {(row.household_id, row.listener_id) for row in rows})
+    clocks = clocks_of(connection, {row.household_id for row in rows})
     for row in rows:
         items = tuple(open_items.get((row.household_id, row.nudge_id), ()))
+        rings = Window(now_ms, row.useless_ms)
+        if row.nudge_id is not None and not wakes(items):
+            rings = window(clocks[row.household_id], row.made_ms, row.useless_ms, now_ms)
         message = Claimed(
             household_id=row.household_id,
             id=row.id,
@@ -144,7 +154,7 @@ def _read(
             attempts=row.attempts,
             short=row.short,
             urgent=row.nudge_id is None or bool(row.urgent),
-            useless_ms=row.useless_ms,
+            useless_ms=rings.until_ms,
             topic=f"{row.person_id}/{row.local_date}/{row.slot}" if row.nudge_id else row.id,
             items=items,
             due_ms=row.due_ms,
@@ -160,7 +170,7 @@ def _read(
             dropped = "gave_up"
         elif row.revoked_ms is not None:
             dropped = "phone_revoked"
-        found.append((message, dropped))
+        found.append((message, dropped, rings.from_ms))
     return found
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import fcntl
+import logging
 import threading
 from abc import ABC, abstractmethod
 from collections.abc import Callable, Iterator
@@ -13,7 +14,7 @@ from typing import Final
 from flask import Flask
 from sqlalchemy import Engine
 
-from ...logs import say_failure
+from ...logs import say, say_failure
 from ..database import db
 
 START: Final = 0x62726F6F64
@@ -21,11 +22,12 @@ BROKERS: Final = START + 1
 """The numbers of the locks: of a start, and of whoever listens to the brokers of sensors. Any will do, if all servers
 of a database take the same."""
 ASK_S: Final = 3.0
+TELL_S: Final = 5.0
 
 
 @contextmanager
 def alone(engine: Engine) -> Iterator[None]:
-    """Wait until no other server of this database is in here. A server that dies lets go.
+    """Wait until no other server of this database is in here. A server that dies lets go. A long wait is logged.
 
     On PostgreSQL it is a lock of a transaction, not of a session: poolers between us and it keep to that. On SQLite it
     is one of a file beside the database: a new file must not be two processes' first at once, and its own locks do
@@ -33,12 +35,27 @@ def alone(engine: Engine) -> Iterator[None]:
     """
     if engine.dialect.name != "postgresql":
         with Path(f"{engine.url.database}.start").open("a") as file:
-            fcntl.flock(file, fcntl.LOCK_EX)
+            with _telling(f"file {file.name}"):
+                fcntl.flock(file, fcntl.LOCK_EX)
             yield
         return
     with engine.begin() as connection:
-        connection.exec_driver_sql(f"SELECT pg_advisory_xact_lock({START})")
+        with _telling(f"advisory lock {START}"):
+            connection.exec_driver_sql(f"SELECT pg_advisory_xact_lock({START})")
         yield
+
+
+@contextmanager
+def _telling(lock: str) -> Iterator[None]:
+    """Say once what is waited for, if it takes more than some seconds: whoever looks sees no server and no reason."""
+    waited = "waiting for another server of this database"
+    timer = threading.Timer(TELL_S, say, (waited, logging.WARNING), {"lock": lock})
+    timer.daemon = True
+    timer.start()
+    try:
+        yield
+    finally:
+        timer.cancel()
 
 
 class Background(ABC):

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from sqlalchemy import Connection, delete, insert
+from sqlalchemy import Connection, delete, exists, insert
 
+from ....people.tables import mail_addresses
 from ....records.ids import uuid7
 from ...tables import subscriptions
 from ..addresses import MAIL, Mailbox
@@ -38,3 +39,12 @@ def forget_mailbox(connection: Connection, household_id: str, person_id: str) ->
     connection.execute(
         delete(subscriptions).where(s.household_id == household_id, s.person_id == person_id, s.host == MAIL)
     )
+
+
+def forget_unconfirmed(connection: Connection) -> None:
+    """Send no more mail where a person has no confirmed address: none of the household's keepers could end it."""
+    s, m = subscriptions.c, mail_addresses.c
+    confirmed = exists().where(
+        m.household_id == s.household_id, m.person_id == s.person_id, m.confirmed_ms.is_not(None)
+    )
+    connection.execute(delete(subscriptions).where(s.host == MAIL, ~confirmed))
