@@ -48,6 +48,8 @@ function levelAfter(gauge, kind, level, values) {
   if (moved && (gauge.need === 'room' || (gauge.need === 'water' && values.fresh_reservoir))) {
     return gauge.capacity;
   }
+  // whoever logs anything saw the colony; a wish to put it off is no look
+  if (gauge.need === 'glance' && kind !== 'later') return gauge.capacity;
   if (kind === 'check' && gauge.need === 'barrier' && values.need === 'barrier') return gauge.capacity;
   return null;
 }

@@ -17,7 +17,7 @@ import { DAY_MS, DEEP_MOULD_SHARE, HOUR_MS } from './rules.js';
  *   suggested: PlannedTask['suggested'], reasons: Reason[], cautions: Reason[], stand_in: PlannedTask['stand_in'],
  *   fault: string | null, group: 'now' | 'today' | 'next'}} Item
  * `key`: unique on the shelf; `task_key`: what a log carries that answers it, made of `what` and `about`
- * @typedef {Pick<import('../kinds.d.ts').CatalogueRows, 'foods' | 'faults' | 'tasks'>} Known
+ * @typedef {Pick<import('../kinds.d.ts').CatalogueRows, 'foods' | 'faults' | 'tasks' | 'again_days'>} Known
  * @typedef {{items: Item[], done: EventRow[]}} Round
  * @typedef {import('./overlay.js').Fields<'fault'>} FaultFields
  */
@@ -54,7 +54,10 @@ function inGroup(item, group) {
  */
 export function itemsOfPlan(plan, events, rows, catalogue) {
   const fresh = unplanned(plan, events);
-  return [...planItems(plan, fresh, events, rows, catalogue), ...freshItems(plan, fresh, catalogue)];
+  const out = takenOut(fresh, rows);
+  return [...planItems(plan, fresh, events, rows, catalogue), ...freshItems(plan, fresh, catalogue)].filter(
+    (item) => item.what !== 'leftovers' || !out(item),
+  );
 }
 
 /** The events that a plan does not know yet. @param {PlanRow} plan @param {EventRow[]} events */
@@ -77,18 +80,12 @@ export function movedGauges(plan, fresh) {
 function planItems(plan, fresh, events, rows, catalogue) {
   const gauges = new Map(movedGauges(plan, fresh).map((gauge) => [gauge.need, gauge]));
   const planned = new Map((plan.set.gauges ?? []).map((gauge) => [gauge.need, gauge]));
-  const cleared = new Set(
-    fresh
-      .filter((e) => e.kind === 'check' && (e.set.leftovers_removed || e.set.outcome === 'all'))
-      .map((e) => e.set.feeding_id),
-  );
   const met = metBy(fresh, catalogue);
   const later = laterUntil(events);
   /** @type {Item[]} */
   const items = [];
   for (const task of plan.set.tasks ?? []) {
     if (met(task)) continue;
-    if (task.what === 'leftovers' && cleared.has(task.about)) continue;
     const fault = task.what === 'fault' ? rows.get(task.about) : undefined;
     if (task.what === 'fault' && (!fault || fault.set.resolved_at)) continue;
     const gauge = task.from_gauge ? (gauges.get(task.need) ?? null) : null;
@@ -129,20 +126,40 @@ const begunBy = (gauge, fresh) => fresh.findLast((event) => event.happened_ms ==
 
 /**
  * Which tasks without a gauge of their own are done by what this phone logged and the plan does not know: a look by a
- * look, an offer of a nest by that offer.
+ * look, if it does not come back by itself on its day or the one before; an offer of a nest by that offer.
  * @param {EventRow[]} fresh @param {Known} catalogue @returns {(task: PlannedTask) => boolean}
  */
-function metBy(fresh, catalogue) {
-  const kinds = new Set(fresh.map((e) => e.kind));
-  /** @type {Set<string | null | undefined>} */
-  const checked = new Set(fresh.filter((e) => e.kind === 'check').map((e) => e.set.need));
-  const offered = fresh.some((e) => e.kind === 'move' && e.set.how === 'offered');
-  return (task) => {
-    const kind = catalogue.tasks[task.what]?.met_by;
-    if (kind) return kinds.has(kind) || checked.has(task.need);
-    return offered && task.suggested?.kind === 'move' && task.suggested.set.how === 'offered';
-  };
-}
+const metBy =
+  (fresh, { tasks, again_days }) =>
+  (task) =>
+    task.what !== 'leftovers' &&
+    fresh.some(({ kind, set, happened_ms }) => {
+      const { met_by } = tasks[task.what] ?? {};
+      const looked = kind === 'check' && set.need === task.need;
+      if (met_by) return kind === met_by || looked;
+      const log = task.suggested;
+      if (kind === 'move') return set.how === 'offered' && log?.kind === 'move' && log.set.how === 'offered';
+      const counts = again_days[task.what] || (happened_ms ?? 0) >= task.due_at_ms - DAY_MS;
+      return looked && log?.kind === 'check' && !task.from_gauge && counts;
+    });
+
+/**
+ * Which leftovers are gone by what this phone logged and the plan does not know; server: care/plan/leftovers.py.
+ * @param {EventRow[]} fresh @param {Pick<Map<string, ShownRow>, 'get'>} rows @returns {(item: Item) => boolean}
+ */
+const takenOut = (fresh, rows) => (item) => {
+  const fed = rows.get(item.about);
+  return fresh.some(({ kind, set, happened_ms }) => {
+    const at_ms = happened_ms ?? 0;
+    if (kind === 'feeding') {
+      const same = fed?.kind === 'feeding' && fed.set.form === 'feeder' && fed.set.need === set.need;
+      return same && set.form === 'feeder' && at_ms > (fed.happened_ms ?? 0);
+    }
+    if (kind !== 'check') return false;
+    if (!set.feeding_id) return set.leftovers_removed && !item.urgent && item.due_at_ms <= at_ms;
+    return set.feeding_id === item.about && (set.leftovers_removed || set.outcome === 'all');
+  });
+};
 
 /**
  * What this phone's own logs make due before the server has seen them.
