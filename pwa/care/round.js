@@ -18,6 +18,8 @@ import { DAY_MS, DEEP_MOULD_SHARE, HOUR_MS } from './rules.js';
  *   fault: string | null, group: 'now' | 'today' | 'next'}} Item
  * `key`: unique on the shelf; `task_key`: what a log carries that answers it, made of `what` and `about`
  * @typedef {Pick<import('../kinds.d.ts').CatalogueRows, 'foods' | 'faults' | 'tasks' | 'again_days'>} Known
+ * @typedef {Pick<PlannedTask, 'what' | 'about' | 'need' | 'due_at_ms' | 'urgent' | 'suggested'> &
+ *   {from_gauge?: boolean}} Task as far as it tells what does it
  * @typedef {{items: Item[], done: EventRow[]}} Round
  * @typedef {import('./overlay.js').Fields<'fault'>} FaultFields
  */
@@ -54,10 +56,11 @@ function inGroup(item, group) {
  */
 export function itemsOfPlan(plan, events, rows, catalogue) {
   const fresh = unplanned(plan, events);
-  const out = takenOut(fresh, rows);
-  return [...planItems(plan, fresh, events, rows, catalogue), ...freshItems(plan, fresh, catalogue)].filter(
-    (item) => item.what !== 'leftovers' || !out(item),
-  );
+  const met = metBy(fresh, rows, catalogue);
+  return [
+    ...planItems(plan, fresh, events, rows, met),
+    ...freshItems(plan, fresh, catalogue).filter((item) => !met(item)),
+  ];
 }
 
 /** The events that a plan does not know yet. @param {PlanRow} plan @param {EventRow[]} events */
@@ -75,12 +78,11 @@ export function movedGauges(plan, fresh) {
 
 /**
  * @param {PlanRow} plan @param {EventRow[]} fresh @param {EventRow[]} events
- * @param {Pick<Map<string, ShownRow>, 'get'>} rows @param {Known} catalogue @returns {Item[]}
+ * @param {Pick<Map<string, ShownRow>, 'get'>} rows @param {(task: Task) => boolean} met @returns {Item[]}
  */
-function planItems(plan, fresh, events, rows, catalogue) {
+function planItems(plan, fresh, events, rows, met) {
   const gauges = new Map(movedGauges(plan, fresh).map((gauge) => [gauge.need, gauge]));
   const planned = new Map((plan.set.gauges ?? []).map((gauge) => [gauge.need, gauge]));
-  const met = metBy(fresh, catalogue);
   const later = laterUntil(events);
   /** @type {Item[]} */
   const items = [];
@@ -126,38 +128,31 @@ const begunBy = (gauge, fresh) => fresh.findLast((event) => event.happened_ms ==
 
 /**
  * Which tasks without a gauge of their own are done by what this phone logged and the plan does not know: a look by a
- * look, if it does not come back by itself on its day or the one before; an offer of a nest by that offer.
- * @param {EventRow[]} fresh @param {Known} catalogue @returns {(task: PlannedTask) => boolean}
+ * look, if it does not come back by itself on its day or the one before; an offer of a nest by that offer; leftovers as
+ * care/plan/leftovers.py has it.
+ * @param {EventRow[]} fresh @param {Pick<Map<string, ShownRow>, 'get'>} rows @param {Known} catalogue
+ * @returns {(task: Task) => boolean}
  */
-const metBy =
-  (fresh, { tasks, again_days }) =>
-  (task) =>
-    task.what !== 'leftovers' &&
-    fresh.some(({ kind, set, happened_ms }) => {
-      const { met_by } = tasks[task.what] ?? {};
-      const looked = kind === 'check' && set.need === task.need;
-      if (met_by) return kind === met_by || looked;
-      const log = task.suggested;
-      if (kind === 'move') return set.how === 'offered' && log?.kind === 'move' && log.set.how === 'offered';
-      const counts = again_days[task.what] || (happened_ms ?? 0) >= task.due_at_ms - DAY_MS;
-      return looked && log?.kind === 'check' && !task.from_gauge && counts;
-    });
-
-/**
- * Which leftovers are gone by what this phone logged and the plan does not know; server: care/plan/leftovers.py.
- * @param {EventRow[]} fresh @param {Pick<Map<string, ShownRow>, 'get'>} rows @returns {(item: Item) => boolean}
- */
-const takenOut = (fresh, rows) => (item) => {
-  const fed = rows.get(item.about);
+const metBy = (fresh, rows, catalogue) => (task) => {
+  const { what, about, need, due_at_ms, suggested } = task;
+  const met_by = catalogue.tasks[what]?.met_by;
+  const fed = /** @type {import('./overlay.js').EventRow<'feeding'> | undefined} */ (rows.get(about));
   return fresh.some(({ kind, set, happened_ms }) => {
     const at_ms = happened_ms ?? 0;
     if (kind === 'feeding') {
-      const same = fed?.kind === 'feeding' && fed.set.form === 'feeder' && fed.set.need === set.need;
-      return same && set.form === 'feeder' && at_ms > (fed.happened_ms ?? 0);
+      const anew = what === 'leftovers' && set.form === 'feeder' && fed?.set.form === 'feeder';
+      return anew && fed.set.need === set.need && at_ms > (fed.happened_ms ?? 0);
     }
-    if (kind !== 'check') return false;
-    if (!set.feeding_id) return set.leftovers_removed && !item.urgent && item.due_at_ms <= at_ms;
-    return set.feeding_id === item.about && (set.leftovers_removed || set.outcome === 'all');
+    if (kind !== 'check') {
+      if (met_by) return kind === met_by;
+      return kind === 'move' && set.how === 'offered' && suggested?.kind === kind && suggested.set.how === 'offered';
+    }
+    if (what === 'leftovers') {
+      if (!set.feeding_id) return set.leftovers_removed && !task.urgent && due_at_ms <= at_ms;
+      return set.feeding_id === about && (set.leftovers_removed || set.outcome === 'all');
+    }
+    if (set.need !== need || task.from_gauge) return false;
+    return met_by || (suggested?.kind === kind && (catalogue.again_days[what] || at_ms >= due_at_ms - DAY_MS));
   });
 };
 
