@@ -107,6 +107,8 @@ def _leftovers() -> Iterator[dict[str, Any]]:
         yield _case(name, before, log, of="leftovers")
     drop = replace(GROWING, events=(given[1], counted(1.5)))
     yield _case("another drop", drop, [("feeding", {**sugar, "form": "drop"})], of="leftovers")
+    older: list[Log] = [("feeding", {"need": "sugar", "form": "feeder"})]
+    yield _case("an older feeder, written down later", before, older, hours_ago=130, of="leftovers")
     # the prey was due six hours ago, the drop ten: what was taken out seven hours ago was the drop
     yield _case("taken out before the next was due", before, [("check", out)], hours_ago=7, of="leftovers")
 
@@ -130,12 +132,17 @@ def _looks() -> Iterator[dict[str, Any]]:
     barrier = happened("barrier", 9 * day, "check", need="barrier")
     open_nest = colony(barrier, happened("many", 5 * day, "count", workers=300), vessel=outworld)
     yield _case("the barrier", open_nest, [("check", {"need": "barrier"})], of="barrier")
+    often = replace(open_nest, interval_days={"barrier": 2})
+    yield _case("the barrier, every two days", often, [("check", {"need": "barrier"})], of="barrier")
     yield _case("a glance is no look at the barrier", open_nest, glance, of="barrier")
     resting = colony(
         counted(20 * day), condition="resting", condition_since="2026-04-12", resting_since="2026-04-12",
         place=Place("fridge", 6, 6),
     )  # fmt: skip
     yield _case("an airing", resting, [("check", {"need": "rest"})], of="rest_air", by_now=True)
+    aired = happened("aired", 5 * day, "check", need="rest")
+    again = replace(resting, events=(*resting.events, aired))
+    yield _case("an airing before its day", again, [("check", {"need": "rest"})], of="rest_air")
     fed = happened(
         "bad", 2 * day, "feeding", need="protein", food_code="roach_nymph", origin="home_cockroach"
     )
