@@ -43,8 +43,8 @@ function levelAfter(gauge, kind, level, values) {
     const share = waterShare(gauge, kind, values);
     return share === undefined ? null : share * gauge.capacity;
   }
-  const moved = kind === 'move' && values.how !== 'offered'; // a nest that was offered is not lived in yet
-  if (moved && gauge.need === 'room') return gauge.capacity;
+  // a nest that was offered is not lived in yet
+  if (gauge.need === 'room' && kind === 'move' && values.how !== 'offered') return gauge.capacity;
   // whoever logs anything saw the colony; a wish to put it off is no look
   if (kind !== 'later' && gauge.need === 'glance') return gauge.capacity;
   if (kind === 'check' && gauge.need === 'barrier' && values.need === 'barrier') return gauge.capacity;
