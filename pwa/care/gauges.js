@@ -39,26 +39,29 @@ function levelAfter(gauge, kind, level, values) {
   if (kind === 'feeding' && values.need === gauge.need) {
     return Math.min(gauge.capacity, level + (gauge.gain_per_portion ?? gauge.capacity));
   }
-  if (kind === 'water' && gauge.need === 'water') {
-    if (FILLS.includes(values.action ?? '')) return gauge.capacity;
-    const share = shareRead(gauge, values);
+  if (gauge.need === 'water') {
+    const share = waterShare(gauge, kind, values);
     return share === undefined ? null : share * gauge.capacity;
   }
-  const moved = kind === 'move' && values.how !== 'offered'; // a nest that was offered is not lived in yet
-  if (moved && (gauge.need === 'room' || (gauge.need === 'water' && values.fresh_reservoir))) {
-    return gauge.capacity;
-  }
+  // a nest that was offered is not lived in yet
+  if (gauge.need === 'room' && kind === 'move' && values.how !== 'offered') return gauge.capacity;
+  // whoever logs anything saw the colony; a wish to put it off is no look
+  if (kind !== 'later' && gauge.need === 'glance') return gauge.capacity;
   if (kind === 'check' && gauge.need === 'barrier' && values.need === 'barrier') return gauge.capacity;
   return null;
 }
 
 /**
- * The share of the full reservoir that was read; mm count before the reading by eye.
- * @param {Gauge} gauge
- * @param {EventFields} values
+ * The share of the full reservoir that an event leaves or found, undefined where it says none; mm count before the
+ * reading by eye.
+ * @param {{full_mm?: number | null} | undefined} gauge of the water @param {string} kind @param {EventFields} values
+ * @returns {number | undefined}
  */
-function shareRead(gauge, values) {
+export function waterShare(gauge, kind, values) {
+  if (kind === 'move' && values.how !== 'offered' && values.fresh_reservoir) return 1;
+  if (kind !== 'water') return;
+  if (FILLS.includes(values.action ?? '')) return 1;
   const mm = values.level_mm;
-  if (mm === undefined || mm === null || !gauge.full_mm) return SHARES[values.reading ?? ''];
+  if (mm === undefined || mm === null || !gauge?.full_mm) return SHARES[values.reading ?? ''];
   return mm < EMPTY_BELOW_MM ? 0 : Math.min(1, mm / gauge.full_mm);
 }

@@ -17,7 +17,9 @@ import { DAY_MS, DEEP_MOULD_SHARE, HOUR_MS } from './rules.js';
  *   suggested: PlannedTask['suggested'], reasons: Reason[], cautions: Reason[], stand_in: PlannedTask['stand_in'],
  *   fault: string | null, group: 'now' | 'today' | 'next'}} Item
  * `key`: unique on the shelf; `task_key`: what a log carries that answers it, made of `what` and `about`
- * @typedef {Pick<import('../kinds.d.ts').CatalogueRows, 'foods' | 'faults' | 'tasks'>} Known
+ * @typedef {Pick<import('../kinds.d.ts').CatalogueRows, 'foods' | 'faults' | 'tasks' | 'again_days'>} Known
+ * @typedef {Pick<PlannedTask, 'what' | 'about' | 'need' | 'due_at_ms' | 'urgent' | 'suggested'> &
+ *   {from_gauge?: boolean}} Task as far as it tells what does it
  * @typedef {{items: Item[], done: EventRow[]}} Round
  * @typedef {import('./overlay.js').Fields<'fault'>} FaultFields
  */
@@ -54,7 +56,11 @@ function inGroup(item, group) {
  */
 export function itemsOfPlan(plan, events, rows, catalogue) {
   const fresh = unplanned(plan, events);
-  return [...planItems(plan, fresh, events, rows, catalogue), ...freshItems(plan, fresh, catalogue)];
+  const met = metBy(fresh, rows, catalogue);
+  return [
+    ...planItems(plan, fresh, events, rows, met),
+    ...freshItems(plan, fresh, catalogue).filter((item) => !met(item)),
+  ];
 }
 
 /** The events that a plan does not know yet. @param {PlanRow} plan @param {EventRow[]} events */
@@ -72,23 +78,16 @@ export function movedGauges(plan, fresh) {
 
 /**
  * @param {PlanRow} plan @param {EventRow[]} fresh @param {EventRow[]} events
- * @param {Pick<Map<string, ShownRow>, 'get'>} rows @param {Known} catalogue @returns {Item[]}
+ * @param {Pick<Map<string, ShownRow>, 'get'>} rows @param {(task: Task) => boolean} met @returns {Item[]}
  */
-function planItems(plan, fresh, events, rows, catalogue) {
+function planItems(plan, fresh, events, rows, met) {
   const gauges = new Map(movedGauges(plan, fresh).map((gauge) => [gauge.need, gauge]));
   const planned = new Map((plan.set.gauges ?? []).map((gauge) => [gauge.need, gauge]));
-  const cleared = new Set(
-    fresh
-      .filter((e) => e.kind === 'check' && (e.set.leftovers_removed || e.set.outcome === 'all'))
-      .map((e) => e.set.feeding_id),
-  );
-  const met = metBy(fresh, catalogue);
   const later = laterUntil(events);
   /** @type {Item[]} */
   const items = [];
   for (const task of plan.set.tasks ?? []) {
     if (met(task)) continue;
-    if (task.what === 'leftovers' && cleared.has(task.about)) continue;
     const fault = task.what === 'fault' ? rows.get(task.about) : undefined;
     if (task.what === 'fault' && (!fault || fault.set.resolved_at)) continue;
     const gauge = task.from_gauge ? (gauges.get(task.need) ?? null) : null;
@@ -129,20 +128,33 @@ const begunBy = (gauge, fresh) => fresh.findLast((event) => event.happened_ms ==
 
 /**
  * Which tasks without a gauge of their own are done by what this phone logged and the plan does not know: a look by a
- * look, an offer of a nest by that offer.
- * @param {EventRow[]} fresh @param {Known} catalogue @returns {(task: PlannedTask) => boolean}
+ * look, if it does not come back by itself on its day or the one before; an offer of a nest by that offer; leftovers as
+ * care/plan/leftovers.py has it.
+ * @param {EventRow[]} fresh @param {Pick<Map<string, ShownRow>, 'get'>} rows @param {Known} catalogue
+ * @returns {(task: Task) => boolean}
  */
-function metBy(fresh, catalogue) {
-  const kinds = new Set(fresh.map((e) => e.kind));
-  /** @type {Set<string | null | undefined>} */
-  const checked = new Set(fresh.filter((e) => e.kind === 'check').map((e) => e.set.need));
-  const offered = fresh.some((e) => e.kind === 'move' && e.set.how === 'offered');
-  return (task) => {
-    const kind = catalogue.tasks[task.what]?.met_by;
-    if (kind) return kinds.has(kind) || checked.has(task.need);
-    return offered && task.suggested?.kind === 'move' && task.suggested.set.how === 'offered';
-  };
-}
+const metBy = (fresh, rows, catalogue) => (task) => {
+  const { what, about, need, due_at_ms, suggested } = task;
+  const met_by = catalogue.tasks[what]?.met_by;
+  const fed = /** @type {import('./overlay.js').EventRow<'feeding'> | undefined} */ (rows.get(about));
+  return fresh.some(({ kind, set, happened_ms }) => {
+    const at_ms = happened_ms ?? 0;
+    if (kind === 'feeding') {
+      const anew = what === 'leftovers' && set.form === 'feeder' && fed?.set.form === 'feeder';
+      return anew && fed.set.need === set.need && at_ms > (fed.happened_ms ?? 0);
+    }
+    if (kind !== 'check') {
+      if (met_by) return kind === met_by;
+      return kind === 'move' && set.how === 'offered' && suggested?.kind === kind && suggested.set.how === 'offered';
+    }
+    if (what === 'leftovers') {
+      if (!set.feeding_id) return set.leftovers_removed && !task.urgent && due_at_ms <= at_ms;
+      return set.feeding_id === about && (set.leftovers_removed || set.outcome === 'all');
+    }
+    if (set.need !== need || task.from_gauge) return false;
+    return met_by || (suggested?.kind === kind && (catalogue.again_days[what] || at_ms >= due_at_ms - DAY_MS));
+  });
+};
 
 /**
  * What this phone's own logs make due before the server has seen them.

@@ -7,8 +7,8 @@ import { Figures } from '../components/figures.js';
 import { html, Icon } from '../components/html.js';
 import { sharePicture } from '../components/picture.js';
 import { Skeleton } from '../components/states.js';
-import { dueAtMs, levelAt } from '../care/gauges.js';
-import { DAY_MS, SHARES } from '../care/rules.js';
+import { dueAtMs, levelAt, waterShare } from '../care/gauges.js';
+import { DAY_MS } from '../care/rules.js';
 import { warmthBehind } from '../care/place-climate.js';
 import { useHistory, useKind } from '../signals/history.js';
 import { now } from '../signals/clock.js';
@@ -29,7 +29,8 @@ const at = (row, value) => [row.happened_ms ?? 0, value];
 
 /** Whether a chart draws it. @param {import('../care/overlay.js').ShownRow} row */
 const isCharted = ({ kind, happened_ms }) =>
-  kind === 'count' || kind === 'water' || (kind === 'feeding' && (happened_ms ?? 0) > now.peek() - WEEKS * WEEK_MS);
+  ['count', 'water', 'move'].includes(kind) ||
+  (kind === 'feeding' && (happened_ms ?? 0) > now.peek() - WEEKS * WEEK_MS);
 
 /** @param {{colony: import('../care/overlay.js').ShownRow<'colony'>}} props */
 export function Charts({ colony }) {
@@ -155,19 +156,13 @@ function growthAhead(colonyId) {
   };
 }
 
-/** The share of a full reservoir that an event says. @param {EventRow} row @returns {number | null} */
-function shareOf(row) {
-  if (row.set.action === 'refill' || row.set.action === 'new_tube') return 100;
-  const share = SHARES[row.set.reading ?? ''];
-  return share === undefined ? null : share * 100;
-}
-
 /** @param {{log: EventRow[], colonyId: string, onShare: unknown}} props */
 function Water({ log, colonyId, onShare }) {
-  const points = log
-    .filter((row) => row.kind === 'water' && shareOf(row) !== null)
-    .map((row) => at(row, shareOf(row) ?? 0));
   const gauge = gaugesOf(colonyId).find((each) => each.need === 'water');
+  const points = log.flatMap((row) => {
+    const share = waterShare(gauge, row.kind, row.set);
+    return share === undefined ? [] : [at(row, share * 100)];
+  });
   if (!points.length && !gauge) {
     return html`
       <p class="soft">${say('chart-few-water')}</p>

@@ -5,6 +5,7 @@ import { typed } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { Stepper } from '../components/stepper.js';
 import { originsOf, originVerdict, usualOrigin } from '../care/origin.js';
+import { hoursToRemoval } from '../care/round.js';
 import { today } from '../signals/clock.js';
 import { catalogue, events, planOf, rowsOf } from '../signals/rows.js';
 import { runningTasting } from '../signals/tastings.js';
@@ -114,7 +115,7 @@ export function FeedingForm({ colonyId, need, item, save }) {
     ...(is_prey && size ? { size_class: size } : {}),
     ...(item ? { task_key: item.task_key } : {}),
   });
-  const hours = kind.remove_after_h;
+  const hours = hoursToRemoval(set, foods);
   return html`
     <${Choice}
       label=${say('log-food')}

@@ -9,7 +9,7 @@ from dataclasses import replace
 
 from broodshelf.model.facts import Event, tells
 from broodshelf.model.gauges import EMPTY_BELOW_MM, FILLS, READINGS, Gauge, level_at
-from broodshelf.model.kinds.log import Check, Feeding, Move, Water
+from broodshelf.model.kinds.log import Check, Feeding, Later, Move, Water
 
 
 def apply_event(gauge: Gauge, event: Event) -> Gauge:
@@ -32,6 +32,8 @@ def _level_after(gauge: Gauge, event: Event, level: float) -> float | None:
     if tells(event, Move) and event.moved:
         filled = gauge.need == "room" or (gauge.need == "water" and event.said.fresh_reservoir)
         return gauge.capacity if filled else None
+    if gauge.need == "glance" and not tells(event, Later):
+        return gauge.capacity
     if tells(event, Check) and gauge.need == event.said.need == "barrier":
         return gauge.capacity
     return None

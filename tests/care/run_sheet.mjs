@@ -195,6 +195,12 @@ test("a look without a gauge comes again as the server's plan would ask for it",
   const gauges = [gauge('water', { level: 1, capacity: 1, due_level: 0.25, rate_per_day: 0.15, rate_high: 0.25 })];
   assert.deepEqual(daysOf(sheet({ tasks: [unknown], gauges }), 'water'), [4, 7, 10]);
 });
+test('the weekly look at the barrier and the monthly glance come again after their days', () => {
+  const tasks = ['barrier', 'glance'].map((need) => task(`${need}:a`, { from_gauge: true, suggested: check(need) }));
+  const gauges = [gauge('barrier', { capacity: 7 }), gauge('glance', { capacity: 30 })];
+  const got = sheet({ tasks, gauges });
+  assert.deepEqual([daysOf(got, 'barrier'), daysOf(got, 'glance')], [[4, 11], [4]]);
+});
 test('after food that was refused the daily look ends when the watch ends', () => {
   const watch = { code: 'risk_look', args: { at_ms: NOW - 6 * DAY_MS, day: 6, of: 8 } };
   assert.deepEqual(

@@ -55,17 +55,21 @@ for (const c of JSON.parse(readFileSync(process.env.PLANS))) {
       answer: null,
       n: i,
     }));
+    const known = c.known.map((event) => ({ ...event, rev: 1, by: null, made_ms: 0 }));
     const rowsBefore = [
       { id: c.colony, kind: 'colony', rev: 1, by: null, made_ms: 0, set: { name: 'A' } },
       { id: 'plan', kind: 'plan', rev: 2, by: null, made_ms: 0, set: { ...c.before, inputs_rev: 1 } },
+      ...known,
     ];
     const counted = c.log.map((op) => ({ id: op.id, kind: op.kind, rev: 1, by: null, made_ms: 0, set: op.set }));
-    const rowsAfter = [rowsBefore[0], { ...rowsBefore[1], set: { ...c.after, inputs_rev: 1 } }, ...counted];
+    const rowsAfter = [rowsBefore[0], { ...rowsBefore[1], set: { ...c.after, inputs_rev: 1 } }, ...known, ...counted];
     const told = (item) => ['leftovers', 'fault'].includes(item.what) && item.stand_in.reasons.map((step) => step.code);
     const due = (rows, outbox) =>
       itemsDue(overlayRows(rows, outbox, 'me'), c.now_ms, catalogue)
+        .filter((item) => (!c.of || item.what === c.of) && (!c.by_now || item.group === 'now'))
         .map((item) => [item.key, item.due_at_ms, item.urgent, told(item)])
         .sort();
+    if (c.of) assert.ok(due(rowsBefore, []).length, 'without the log there is nothing to do');
     assert.deepEqual(due(rowsBefore, entries), due(rowsAfter, []));
   });
 }

@@ -42,6 +42,14 @@ def test_numbers_outside_their_limits_are_refused_by_name(code):
                     CALCULATORS[code].run({each.name: wrong})
 
 
+def test_a_tube_cannot_hold_more_water_than_it_is_long():
+    with pytest.raises(OutOfRange) as refused:
+        CALCULATORS["tube_water"].run({"length_mm": 100, "reservoir_mm": 101})
+
+    assert (refused.value.name, refused.value.high) == ("reservoir_mm", 100)
+    assert CALCULATORS["tube_water"].run({"length_mm": 100, "reservoir_mm": 100})
+
+
 def test_parts_must_say_by_what():
     with pytest.raises(Refused) as refused:
         CALCULATORS["sugar_water"].run({"sugar_parts": 1, "water_parts": 3})

@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime as dt
 import json
 import math
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -15,7 +16,7 @@ from broodshelf.care.colony.day_length import day_length_hours, shortest_day_nea
 from broodshelf.care.colony.dossier import dossier_of
 from broodshelf.care.colony.history import History
 from broodshelf.care.colony.stages import switches
-from broodshelf.care.colony.winter_rest import rest_tasks, rest_window
+from broodshelf.care.colony.winter_rest import rest_spells, rest_tasks, rest_window
 from broodshelf.model.facts import ColonyState, Place
 from broodshelf.model.gauges import DAY_MS
 from broodshelf.model.quantities import OutOfRange
@@ -48,6 +49,18 @@ def test_a_latitude_off_the_globe_is_refused(latitude):
 def test_the_shortest_day_of_each_hemisphere_is_found_across_the_new_year():
     assert shortest_day_near(dt.date(2027, 2, 1), 1) == dt.date(2026, 12, 21)
     assert shortest_day_near(dt.date(2026, 5, 1), -1) == dt.date(2026, 6, 21)
+
+
+@pytest.mark.parametrize("latitude_sign", [1, -1])
+@pytest.mark.parametrize("summer", [False, True])
+def test_every_year_has_one_rest_leap_years_too(latitude_sign, summer):
+    kind = replace(LASIUS, rest=replace(LASIUS.rest, summer=summer))
+    for year in range(2020, 2041):
+        spells = rest_spells(kind, dt.date(year, 5, 2), latitude_sign)
+        middles = [begin + (end - begin) / 2 for begin, end in spells]
+
+        assert [middle.year for middle in middles] == list(range(year - 2, year + 2))
+        assert {middle.month for middle in middles} == {12 if (latitude_sign > 0) != summer else 6}
 
 
 def test_the_rest_of_lasius_takes_the_darkest_three_to_five_months():

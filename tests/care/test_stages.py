@@ -13,6 +13,7 @@ from broodshelf.care.colony.dossier import dossier_of
 from broodshelf.care.colony.founding import workers_from_eggs
 from broodshelf.care.colony.history import local_day, read_history
 from broodshelf.care.colony.stages import ALL_FOOD, switches
+from broodshelf.care.plan.make import make_plan
 from broodshelf.model.facts import ColonyState, Event, Place
 from broodshelf.model.gauges import DAY_MS
 from broodshelf.model.quantities import OutOfRange
@@ -58,6 +59,26 @@ def test_the_first_food_comes_two_to_seven_days_after_the_first_workers(ago_days
 
     assert ("sugar" not in made.off) is fed
     assert [c for c in codes(made) if c.startswith("first_food")] == ([code] if code else [])
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        {"workers": 5},
+        {"workers_low": 4, "workers_high": 6},
+        {"workers_at_least": 5},
+        {"workers_coarse": "few"},
+    ],
+    ids=lambda said: next(iter(said)),
+)
+def test_the_first_workers_are_there_however_they_were_counted(said):
+    """A picture of a part of the nest says only how many are there at least."""
+    empty, seen = count(41, workers=0), count(0, **said)
+    state = ColonyState("c", "lasius_niger", stage="founding", events=(empty, seen))
+    plan = make_plan(state, NOW_MS)
+
+    assert "first_food_soon" in [notice["code"] for notice in plan.notices]
+    assert not {"sugar", "protein"} & {task.need for task in plan.tasks}
 
 
 def test_a_colony_that_was_bought_with_workers_is_fed_at_once():

@@ -8,18 +8,17 @@ from pathlib import Path
 
 import pytest
 from tests.care.gauges_by_event import apply_event
+from tests.care.round_cases import round_cases
 from tests.support.node_tests import run_node_tests
 
 from broodshelf.care import catalogue
 from broodshelf.care.calculators import CALCULATORS
 from broodshelf.care.feeding.food_origin import origin_verdict
 from broodshelf.care.feeding.sugar_water import WATER_G_PER_ML, recipe
-from broodshelf.care.plan.make import make_plan
-from broodshelf.model.facts import ColonyState, Event, Vessel
-from broodshelf.model.gauges import HOUR_MS, Gauge, due_at_ms, level_at
+from broodshelf.model.facts import Event
+from broodshelf.model.gauges import Gauge, due_at_ms, level_at
 
 ROOT = Path(__file__).parents[2]
-NOW_MS = 1_777_636_800_000
 
 
 def vectors(name: str) -> dict:
@@ -59,60 +58,9 @@ def test_mixing(case):
     assert made.volume_ml == pytest.approx(case["total_ml"], rel=0.001)
 
 
-def plan_cases() -> list[dict]:
-    """Plans before and after a log, from Python: the phone's overlay on the first must equal the second."""
-    logs = {
-        "protein as suggested": ["protein"],
-        "sugar as suggested": ["sugar"],
-        "water read": [("water", {"action": "read", "reading": "half"})],
-        "water read in mm": [("water", {"action": "read", "level_mm": 20})],
-        "water filled": [("water", {"action": "refill"})],
-        "nest watered": [("water", {"action": "hydrate"})],
-        "a leak": [("fault", {"fault": "leak"})],
-        "mould somewhere": [("fault", {"fault": "mould"})],
-        "mould near the brood": [("fault", {"fault": "mould", "mould_near_brood": True})],
-        "mould on less than a third": [("fault", {"fault": "mould", "mould_share": 0.33})],
-        "mould on a third": [("fault", {"fault": "mould", "mould_share": 1 / 3})],
-        "both foods as suggested": ["protein", "sugar"],
-    }
-    start = Event("count", "count", NOW_MS - 48 * HOUR_MS, {"workers": 12, "larvae": "some"})
-    made = []
-    before = ColonyState(
-        "colony", "lasius_niger", stage="growing", vessel=Vessel("tube_16x150"), events=(start,)
-    )
-    suggested = {
-        t.need: ("feeding", t.suggested["set"]) for t in make_plan(before, NOW_MS).tasks if t.portion
-    }
-    for name, log in logs.items():
-        steps = [suggested[each] if isinstance(each, str) else each for each in log]
-        events = [
-            Event(
-                f"e{i}",
-                kind,
-                NOW_MS - HOUR_MS,
-                {"colony_id": "colony", "happened_at": "2026-05-01T11:00:00Z", **values},
-            )
-            for i, (kind, values) in enumerate(steps)
-        ]
-        after = ColonyState(
-            "colony", "lasius_niger", stage="growing", vessel=Vessel("tube_16x150"), events=(start, *events)
-        )
-        made.append(
-            {
-                "name": name,
-                "colony": "colony",
-                "now_ms": NOW_MS,
-                "before": make_plan(before, NOW_MS).as_json(),
-                "after": make_plan(after, NOW_MS).as_json(),
-                "log": [{"id": e.id, "kind": e.kind, "set": dict(e.values)} for e in events],
-            }
-        )
-    return made
-
-
 def test_the_phone_passes_the_same_vectors(tmp_path):
     (tmp_path / "catalogue.json").write_text(json.dumps(catalogue.as_json()))
-    (tmp_path / "plans.json").write_text(json.dumps(plan_cases()))
+    (tmp_path / "plans.json").write_text(json.dumps(round_cases()))
     asked = [{"calculator": code, **asdict(one)} for code, each in CALCULATORS.items() for one in each.inputs]
     (tmp_path / "inputs.json").write_text(json.dumps(asked))
     origins = [

@@ -75,6 +75,38 @@ def test_the_growth_to_come_is_drawn_with_its_range(phone, server):
     assert 30 < low < best < high < 200  # how far depends on the season of the day on which this runs
 
 
+def test_the_water_is_drawn_from_readings_by_ruler_too_and_from_what_filled_it(phone, server):
+    page = phone()
+    claim(page, server)
+    colony_id = page.url.rpartition("/")[2]
+    # 8 mL in a bore of 14 mm (catalogue/vessels.toml) are 52 mm
+    page.evaluate(
+        """async (colony) => {
+          const { logAll } = await import(`/static/${document.body.dataset.build}/signals/actions.js`);
+          const logs = [
+            ['water', { action: 'read', level_mm: 20 }],
+            ['water', { action: 'hydrate' }],
+            ['water', { action: 'read', level_mm: 0.5, reading: 'half' }],
+            ['move', { how: 'offered', fresh_reservoir: true }],
+            ['move', { how: 'finished', fresh_reservoir: true }],
+            ['water', { action: 'read', reading: 'quarter' }],
+          ];
+          await logAll(logs.map(([kind, set], day) => (
+            { kind, set: { colony_id: colony, ...set, happened_at: `2026-03-${10 + day}T12:00:00.000+01:00` } })));
+        }""",
+        colony_id,
+    )
+    go(page, server, f"#/colony/{colony_id}")
+    page.get_by_text(text("colony-charts")).click()
+    charts = page.get_by_role("group", name=text("chart-which"))
+    charts.get_by_role("button", name=text("chart-water")).click()
+    page.get_by_text(text("part-table")).click()
+    newest_first = page.get_by_role("cell").all_inner_texts()[1::2]
+
+    shares = [25, 100, 0, 100, 38]
+    assert newest_first[:5] == [text("part-percent", percent=share) for share in shares]
+
+
 def test_the_keeper_sees_a_pass_as_the_stand_in_will_and_can_print_it(phone, server):
     keeper = phone()
     claim(keeper, server)

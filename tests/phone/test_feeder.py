@@ -31,6 +31,8 @@ def test_a_feeder_is_checked_by_its_level_and_a_tinted_lot_asks_where_the_colour
     sheet.get_by_role("group", name=text("log-offered-in")).get_by_role(
         "button", name=text("log-vessel-feeder")
     ).click()
+    # six days: common practice, no source (catalogue/foods.toml)
+    expect(sheet.get_by_text(text("log-outcome-later", hours=144))).to_be_visible()
     sheet.get_by_role("button", name=text("log-go")).click()
     diary = page.get_by_role("region", name=text("colony-diary"))
     sugar_water = text("portion-ml", n=1, food=text("food-sugar-water.of"))

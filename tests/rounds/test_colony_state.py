@@ -11,6 +11,24 @@ from broodshelf.records.database import reading
 from broodshelf.rounds.colony_state import colony_states, read_shelf
 from broodshelf.rounds.latitude import latitude_deg
 
+OLDER_NAMES = {
+    "Africa/Asmera": "Africa/Asmara", "America/Buenos_Aires": "America/Argentina/Buenos_Aires",
+    "America/Catamarca": "America/Argentina/Catamarca", "America/Coral_Harbour": "America/Atikokan",
+    "America/Cordoba": "America/Argentina/Cordoba", "America/Godthab": "America/Nuuk",
+    "America/Indianapolis": "America/Indiana/Indianapolis", "America/Jujuy": "America/Argentina/Jujuy",
+    "America/Louisville": "America/Kentucky/Louisville", "America/Mendoza": "America/Argentina/Mendoza",
+    "Asia/Calcutta": "Asia/Kolkata", "Asia/Katmandu": "Asia/Kathmandu", "Asia/Rangoon": "Asia/Yangon",
+    "Asia/Saigon": "Asia/Ho_Chi_Minh", "Atlantic/Faeroe": "Atlantic/Faroe", "Europe/Kiev": "Europe/Kyiv",
+    "Pacific/Enderbury": "Pacific/Kanton", "Pacific/Ponape": "Pacific/Pohnpei", "Pacific/Truk": "Pacific/Chuuk",
+    "Australia/ACT": "Australia/Sydney", "Iceland": "Atlantic/Reykjavik",
+}  # fmt: skip
+"""Names that zone.tab lacks, all of ``Intl.supportedValuesOf`` and two more, and what the zone is called today."""
+
+
+@pytest.mark.parametrize(("older", "zone"), OLDER_NAMES.items())
+def test_the_older_name_of_a_zone_tells_the_same_latitude(older, zone):
+    assert latitude_deg(older) == latitude_deg(zone) is not None
+
 
 @pytest.fixture
 def phone(household_id: str) -> Requester:

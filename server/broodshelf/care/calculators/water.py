@@ -5,13 +5,15 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any, Final
 
+from ...model.quantities import within
 from ..water.evaporation import path_through_mm, tube_loss_mm_day, tube_water_days
 from ..water.vessel_sizes import INNER_COTTON_MM, OUTER_PLUG_MM, SHORTEST_AIR_MM
 from .model import Calculator, Input, Line, spread
 
 
 def _tube_water(given: Mapping[str, Any]) -> tuple[Line, ...]:
-    bore_mm, reservoir_mm = given["bore_mm"], given["reservoir_mm"]
+    bore_mm = given["bore_mm"]
+    reservoir_mm = within("reservoir_mm", given["reservoir_mm"], "mm", 1, given["length_mm"])
     air_mm = given["length_mm"] - reservoir_mm - INNER_COTTON_MM - OUTER_PLUG_MM
     path_mm = path_through_mm(max(SHORTEST_AIR_MM, air_mm), OUTER_PLUG_MM)
     days = tube_water_days(bore_mm, reservoir_mm, given["temp_c"], given["humidity_pct"], path_mm)

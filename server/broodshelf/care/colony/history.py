@@ -11,6 +11,7 @@ from ...model.facts import Event, Logged, tells
 from ...model.gauges import DAY_MS
 from ...model.kinds import log
 from ...model.needs import FAULTS
+from .counted_workers import workers_in
 
 EPOCH_DAY: Final = dt.date(1970, 1, 1).toordinal()
 LOOKS: Final = frozenset({"check", "count", "photo", "move"})
@@ -134,13 +135,9 @@ def midnight_ms(day: str, utc_offset_min: int) -> int:
 
 
 def _count(at_ms: int, said: log.Count) -> Count:
-    workers: float | None = said.workers
-    low, high = said.workers_low, said.workers_high
-    if workers is None and low is not None and high is not None:
-        workers = (low + high) / 2
-    coarse = said.workers_coarse
-    seen = workers > 0 if workers is not None else None if coarse is None else coarse != "none"
-    number = None if workers is None else float(workers)
+    found = workers_in(said)
+    number = None if found is None or found[1] == "coarse" else found[0].best
+    seen = None if found is None else found[0].best > 0
     return Count(at_ms, number, seen, said.eggs, said.larvae, said.pupae, bool(said.males_only), said.queens)
 
 

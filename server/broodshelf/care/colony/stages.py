@@ -2,8 +2,6 @@
 
 Puts together what the owners of single questions say: ``life_stage`` (whose stage), ``season`` (rest and yearly clock),
 ``arrival`` (settling), ``doubts`` (the queen). All rules: common practice, no source, unless a line names one.
-
-Longer than 300 lines because each rule stands beside the reason that it gives.
 """
 
 from __future__ import annotations

@@ -13,7 +13,7 @@ from typing import Final
 from ...model.gauges import DAY_MS
 from ...model.tasks import AGAIN_DAYS, Task, TaskKey, check_of, reason
 from ..catalogue import Rest, Species
-from .day_length import day_length_hours, shortest_day_near
+from .day_length import SOLSTICES, day_length_hours, shortest_day_near
 from .history import History
 
 MONTH_DAYS: Final = 30.44
@@ -116,8 +116,9 @@ def usual_months(rest: Rest | None) -> tuple[float, float]:
 def rest_spells(species: Species, day: dt.date, latitude_sign: int) -> tuple[tuple[dt.date, dt.date], ...]:
     """Return the longest usual rests of the years around a day: the first day and the day after the last."""
     spells = []
+    middle = SOLSTICES[-latitude_sign if species.rest is not None and species.rest.summer else latitude_sign]
     for year in range(day.year - 2, day.year + 2):
-        window = rest_window(species, dt.date(year, 12, 21).isoformat(), latitude_sign)
+        window = rest_window(species, dt.date(year, *middle).isoformat(), latitude_sign)
         if window is not None:
             end = dt.date.fromisoformat(window.end_until) + dt.timedelta(days=1)
             spells.append((dt.date.fromisoformat(window.begin_from), end))

@@ -23,14 +23,16 @@ def leftovers_tasks(
     """Every feeding makes its own removal task, until a check says that it was eaten or taken out, or it is old.
 
     ``risky_ids``: feedings that may carry poison; what is left of them comes out at once, whatever food it is.
+    A check that names no feeding ends what was due by then, but never an alarm.
     Who fills a feeder takes the old one away: a later filling of the same need ends the task of the one before.
+    The same rule stands in ``pwa/care/round.js``.
     """
     lately = events[-LATELY_EVENTS:]
     checks, feedings = list(only(Check, lately)), list(only(Feeding, lately))
     removals = [check for check in checks if check.said.leftovers_removed]
     cleared = {check.said.feeding_id for check in checks if check.said.outcome == "all"}
     cleared |= {check.said.feeding_id for check in removals}
-    last_clear_ms = max((check.happened_ms for check in removals), default=-1)
+    last_sweep_ms = max((check.happened_ms for check in removals if not check.said.feeding_id), default=-1)
     filled_ms = {fed.said.need: fed.happened_ms for fed in feedings if fed.said.form == "feeder"}
     tasks = []
     for feeding in feedings:
@@ -41,9 +43,9 @@ def leftovers_tasks(
         in_feeder = feeding.said.form == "feeder"
         if in_feeder and feeding.happened_ms < filled_ms.get(feeding.said.need, 0):
             continue
-        if feeding.id in cleared or feeding.happened_ms <= last_clear_ms:
-            continue
         due = feeding.happened_ms + round(after_h * HOUR_MS)
+        if feeding.id in cleared or (due <= last_sweep_ms and not risky):
+            continue
         if not risky and now_ms - due > GONE_DAYS * DAY_MS:
             continue
         check: Suggested = {

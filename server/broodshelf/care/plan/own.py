@@ -8,8 +8,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from ...model.facts import Event, only
-from ...model.kinds.log import Check
+from ...model.facts import Event, only, tells
+from ...model.kinds.log import Check, Later
 from ...model.kinds.plan import Reason
 from ...model.needs import Need
 from ...model.tasks import reason
@@ -46,10 +46,10 @@ def own_rhythm(need: Need, known: Known, last_ms: int | None) -> Own:
 
 
 def last_look(need: Need, events: Sequence[Event]) -> Event | None:
-    """Return the event that last met a regular look: a check of that need; for a glance anything that was logged.
+    """Return the event that last met a regular look: a check of that need; for a glance anything but a putting off.
 
     ``events`` in the order in which they happened.
     """
     if need == "glance":
-        return events[-1] if events else None
+        return next((event for event in reversed(events) if not tells(event, Later)), None)
     return next((check for check in reversed(only(Check, events)) if check.said.need == need), None)

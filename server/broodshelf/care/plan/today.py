@@ -9,10 +9,10 @@ from typing import Final
 from ...model.gauges import DAY_MS
 from ...model.quantities import Estimate
 from ..colony import census
-from ..colony.census.counted import MOST_WORKERS
 from ..colony.census.facts import Facts
 from ..colony.census.from_log import facts_of
 from ..colony.census.outlook import Census
+from ..colony.counted_workers import MOST_WORKERS
 from ..colony.dossier import Dossier
 from ..colony.history import day_number, local_day
 from ..colony.life_stage import FOUNDING

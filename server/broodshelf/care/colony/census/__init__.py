@@ -6,7 +6,8 @@
 
 from __future__ import annotations
 
-from .counted import MOST_WORKERS, Brood, Census, census_of
+from ..counted_workers import MOST_WORKERS
+from .counted import Brood, Census, census_of
 from .facts import Facts, Seen, Warmth
 from .groups import LifeGroup, life_group
 from .outlook import of

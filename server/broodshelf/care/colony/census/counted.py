@@ -14,22 +14,13 @@ from ....model.facts import Event, tells
 from ....model.gauges import DAY_MS
 from ....model.kinds.log import Boost, Count
 from ....model.kinds.plan import Reason
-from ....model.quantities import Estimate, within
+from ....model.quantities import Estimate
 from ....model.tasks import reason
+from ..counted_workers import workers_in
 
-MOST_WORKERS: Final = 1_000_000.0
-PART_SEEN: Final = 1.5
-"""How many times as many as were seen for sure there are, where only a part of the nest was to be seen, and where that
-is all that is known (common practice, no source)."""
 OLD_CENSUS_DAYS: Final = 60.0
 """After this a count is called old: a young colony may well have doubled since (common practice, no source)."""
 
-_COARSE_WORKERS: Final[Mapping[str, Estimate]] = {
-    "none": Estimate.exactly(0),
-    "few": Estimate(2, 8, 20),
-    "some": Estimate(15, 35, 100),
-    "many": Estimate(80, 200, 1_000),
-}
 _STAGE_WORKERS: Final[Mapping[str, Estimate]] = {
     "founding": Estimate.exactly(0),
     "nanitics": Estimate(3, 8, 20),
@@ -142,10 +133,10 @@ def census_of(events: Sequence[Event], stage: str | None) -> Census:
         if brood_is_closed and workers is not None and (workers.high > 0 or fell_to_zero):
             break
         if workers is None:
-            if (found := _workers_in(count)) is not None:
+            if (found := workers_in(count)) is not None:
                 (workers, basis), counted_ms = found, event.happened_ms
         elif workers.high == 0 and not fell_to_zero:
-            earlier = _workers_in(count)
+            earlier = workers_in(count)
             fell_to_zero = earlier is not None and earlier[0].best > 0
         if not brood_is_closed:
             for field, word in zip(_BROOD, (count.eggs, count.larvae, count.pupae), strict=True):
@@ -157,25 +148,6 @@ def census_of(events: Sequence[Event], stage: str | None) -> Census:
         basis = "stage" if stage in _STAGE_WORKERS else "unknown"
     brood = _brood(seen, added, workers, seen_ms.get("larvae"))
     return Census(workers, brood, basis, counted_ms, fell_to_zero)
-
-
-def _workers(number: float) -> float:
-    return within("workers", float(number), "workers", 0, MOST_WORKERS)
-
-
-def _workers_in(count: Count) -> tuple[Estimate, str] | None:
-    one_end, other_end = count.workers_low, count.workers_high
-    if one_end is not None and other_end is not None:
-        low, high = sorted((_workers(one_end), _workers(other_end)))
-        best = (low + high) / 2 if count.workers is None else min(high, max(low, _workers(count.workers)))
-        return Estimate(low, best, high), "range"
-    if count.workers is not None:
-        return Estimate.exactly(_workers(count.workers)), "exact"
-    if count.workers_at_least:
-        least = _workers(count.workers_at_least)
-        return Estimate(least, PART_SEEN * least, min(MOST_WORKERS, PART_SEEN**2 * least)), "coarse"
-    coarse = _COARSE_WORKERS.get(count.workers_coarse or "")
-    return None if coarse is None else (coarse, "coarse")
 
 
 def _brood(

@@ -9,7 +9,7 @@ from typing import Final
 
 from ....model.facts import Event, Logged, tells
 from ....model.gauges import DAY_MS
-from ....model.kinds.log import Boost, Check, Count
+from ....model.kinds.log import Boost, Check, Count, Feeding
 from ...catalogue import Species
 from ..dossier import Dossier
 from ..history import day_number, day_of_number
@@ -23,8 +23,8 @@ from .warmth import warmth_of
 
 WEEK: Final = 7
 TAKEN: Final = frozenset({"all", "some"})
-_SEEN_IN: Final = frozenset({"count", "check", "boost", "move"})
-"""The kinds of logs that tell of brood and workers."""
+_SEEN_IN: Final = frozenset({"count", "check", "feeding", "boost", "move"})
+"""The kinds of logs that tell of brood and workers; a feeding says of which need its check is."""
 _counts: Lru[tuple[int, Count, tuple[Seen, ...]]] = Lru(20_000)
 OFFERS_DAYS: Final = 28
 """Insects that were offered longer ago say nothing of today's larvae (common practice, no source); taken by blocks of
@@ -84,8 +84,12 @@ def _some_workers(event: Event) -> bool:
 def _seen(events: Sequence[Event], offset_ms: int, offers_from: int) -> Iterator[Seen]:
     """Yield what was seen and done; insects that were offered from a day on once a week."""
     week, taken, refused, last = -1, 0, 0, ""
+    need_of: dict[str | None, str] = {}
     for event in events:
         if event.kind not in _SEEN_IN:
+            continue
+        if tells(event, Feeding):
+            need_of[event.id] = event.said.need
             continue
         day = (event.happened_ms + offset_ms) // DAY_MS
         if week >= 0 and day // WEEK != week:
@@ -99,9 +103,9 @@ def _seen(events: Sequence[Event], offset_ms: int, offers_from: int) -> Iterator
                 yield Seen(day, "added", number=added.number, word=added.brood, event_id=event.id)
         elif event.moved:
             yield Seen(day, "moved", event_id=event.id)
-        elif (
-            tells(event, Check) and day >= offers_from and event.said.need == "protein" and event.said.outcome
-        ):
+        elif tells(event, Check) and day >= offers_from and event.said.outcome:
+            if need_of.get(event.said.feeding_id, event.said.need) != "protein":
+                continue
             week, last = day // WEEK, event.id
             taken += event.said.outcome in TAKEN
             refused += event.said.outcome == "ignored"

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Final, NamedTuple
 
-from .counted import PART_SEEN
+from ..counted_workers import PART_SEEN
 from .ensemble import UNKNOWN_FOUNDED_DAYS, Ensemble, founding, growing
 from .facts import Facts, Seen, Spell
 from .observing import Moved, learn
