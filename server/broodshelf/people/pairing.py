@@ -90,7 +90,7 @@ def approve(
     connection: Connection, actor: Actor, code: str, whom: KnownKeeper | NewKeeper, now_ms: int
 ) -> None:
     """Let the phone with this code in. Raises ``Gone`` where none shows it, ``NotFound`` for an unknown keeper."""
-    row = _open(connection, code, now_ms)
+    row = _open(connection, code, now_ms, locked=True)
     if isinstance(whom, NewKeeper):
         ledger = Ledger(connection, actor.household_id)
         person_id = add_person(ledger, Person(name=whom.name, role="keeper"), now_ms)
@@ -134,14 +134,13 @@ def forget_old(connection: Connection, now_ms: int) -> None:
     connection.execute(delete(pairings).where(pairings.c.expires_ms < now_ms - KEPT_MS))
 
 
-def _open(connection: Connection, code: str, now_ms: int) -> Any:
-    row = connection.execute(
-        select(pairings).where(
-            pairings.c.code_hash == hash_code(code),
-            pairings.c.expires_ms >= now_ms,
-            pairings.c.person_id.is_(None),
-        )
-    ).one_or_none()
+def _open(connection: Connection, code: str, now_ms: int, *, locked: bool = False) -> Any:
+    query = select(pairings).where(
+        pairings.c.code_hash == hash_code(code),
+        pairings.c.expires_ms >= now_ms,
+        pairings.c.person_id.is_(None),
+    )
+    row = connection.execute(query.with_for_update() if locked else query).one_or_none()
     if row is None:
         raise Gone(told("problem-pairing-unknown"), code="pairing_ended")
     return row
