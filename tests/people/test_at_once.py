@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
 from copy import copy
+from dataclasses import replace
 from typing import Any
 
 import pytest
 from flask import Flask
-from sqlalchemy import Engine, event, text
+from sqlalchemy import Engine, event, func, select, text
 from tests.nudges.killing import wait_for
 from tests.nudges.support import LOOPBACK, BrowserKeys
 from tests.people.support import apply, listen
@@ -17,7 +18,8 @@ from tests.support.mail_server import MailServer
 from tests.web.conftest import Browser
 
 from broodshelf.app import create_app
-from broodshelf.records.database import db
+from broodshelf.records.database import db, reading
+from broodshelf.records.tables import households
 from broodshelf.settings import from_environment
 
 ADDRESS = "http://127.0.0.1:9/mira"
@@ -166,3 +168,21 @@ def test_a_calendar_that_is_made_twice_at_once_has_one_address(app, browser, kee
     paths = [each.json["url"].removeprefix("http://127.0.0.1:8080") for each in answers]
 
     assert [browser().get(path).status_code for path in paths] == [404, 200]
+
+
+def test_a_phone_that_asks_again_before_its_first_answer_is_there_begins_one_household(app, browser):
+    parts = app.extensions["broodshelf"]
+    app.extensions["broodshelf"] = replace(parts, settings=replace(parts.settings, signup="open"))
+    names = {"person_name": "Ada", "household_name": "Attic", "zone": "UTC"}
+    phone = browser()
+
+    def begin(of: Browser) -> Any:
+        device = {**of.device(), "secret": "s" * 43}
+        return of.post("/api/claim", {"device": device, **names})
+
+    _, heard = meet(app, "INSERT INTO devices", lambda: begin(browser()), lambda: begin(phone))
+
+    assert heard.status_code == 200
+    assert phone.get("/api/me").json == heard.json
+    with app.app_context(), reading() as connection:
+        assert connection.execute(select(func.count()).select_from(households)).scalar_one() == 1

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-from sqlalchemy import Connection, delete, func, insert, select, update
+from sqlalchemy import Connection, delete, func, insert, or_, select, update
 
 from ..errors import Gone, NotFound, TooMany
 from ..languages import told
@@ -15,6 +15,7 @@ from ..records.home.ending import note_ended
 from ..records.ids import uuid7
 from ..records.store import Ledger, read_record
 from .actor import Actor
+from .devices import AGAIN_MS
 from .households import add_person
 from .secrets import hash_code, hash_token, new_code, new_token
 from .tables import pairings
@@ -60,21 +61,37 @@ class NewKeeper:
     name: str
 
 
-def ask(connection: Connection, device_id: str, device_name: str, now_ms: int) -> Asked:
-    """Open a pairing for a new phone. Lasts ten minutes, works once."""
-    waiting = select(func.count()).select_from(pairings).where(pairings.c.expires_ms >= now_ms)
+def ask(
+    connection: Connection, device_id: str, device_name: str, now_ms: int, secret: str | None = None
+) -> Asked:
+    """Open a pairing for a new phone. Lasts ten minutes, works once.
+
+    ``secret``: the phone's own, to collect with. One that asks again, as its page was loaded anew, gets another code
+    for the pairing that it has, which somebody may have approved meanwhile.
+    """
+    code, collect_secret, expires_ms = new_code(), secret or new_token(), now_ms + LASTS_MS
+    c = pairings.c
+    values = {"code_hash": hash_code(code), "asked_ms": now_ms, "expires_ms": expires_ms}
+    its = select(c.id).where(
+        c.collect_hash == hash_token(collect_secret),
+        c.expires_ms >= now_ms,
+        or_(c.collected_ms.is_(None), c.collected_ms >= now_ms - AGAIN_MS),
+    )
+    known = connection.scalars(its.order_by(c.id.desc())).first()
+    if known is not None:
+        connection.execute(update(pairings).where(c.id == known).values(**values))
+        return Asked(known, code, collect_secret, expires_ms)
+    waiting = select(func.count()).select_from(pairings).where(c.expires_ms >= now_ms)
     if connection.execute(waiting).scalar_one() >= MOST_OPEN:
         raise TooMany(told("problem-too-many-phones-ask"), retry_after_s=600)
-    asked = Asked(uuid7(now_ms), new_code(), new_token(), now_ms + LASTS_MS)
+    asked = Asked(uuid7(now_ms), code, collect_secret, expires_ms)
     connection.execute(
         insert(pairings).values(
             id=asked.pairing_id,
-            code_hash=hash_code(asked.code),
-            collect_hash=hash_token(asked.collect_secret),
+            collect_hash=hash_token(collect_secret),
             device_id=device_id,
             device_name=device_name,
-            asked_ms=now_ms,
-            expires_ms=asked.expires_ms,
+            **values,
         )
     )
     return asked
