@@ -16,11 +16,16 @@ function deviceName() {
   return system ? say('start-phone-name', { system }) : say('start-phone-unnamed');
 }
 
-const newDevice = () => ({ id: uuid7(), name: deviceName() });
+/**
+ * This browser as a new phone. The secret proves that whoever asks once more is the phone whose answer was lost, and
+ * gets it again; it is kept until the phone is in (docs/security.md).
+ */
+const newDevice = () => ({ id: uuid7(), name: deviceName(), secret: (localStorage.secret ??= uuid7() + uuid7()) });
 
 /** @param {import('../answers.d.ts').Me} me @param {{emptied?: boolean}} [facts] */
 async function become(me, facts = {}) {
   await setCurrentDevice(me.device_id);
+  localStorage.removeItem('secret');
   localStorage.setItem('device', me.device_id); // only a hint for the next start (main.js)
   await enter(me, facts);
 }

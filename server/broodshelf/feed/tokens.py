@@ -13,7 +13,7 @@ from ..people.calendars import end_calendars
 from ..people.secrets import hash_token, new_token
 from ..people.tables import feed_tokens
 from ..records.ids import uuid7
-from ..records.store import read_record
+from ..records.store import lock, read_record
 
 LASTS_MS = 365 * DAY_MS
 """A feed's address ends after a year, so that one that was given away and forgotten does not live for ever."""
@@ -33,6 +33,7 @@ def make_feed(
     connection: Connection, household_id: str, pass_id: str | None, person_id: str, now_ms: int
 ) -> str:
     """Make a feed's token and return it; the old one of the same feed ends. Raises for a pass taken back."""
+    lock(connection, household_id)
     if pass_id is not None:
         record = read_record(connection, household_id, pass_id)
         if record is None or record.kind != "pass":

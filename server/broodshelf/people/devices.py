@@ -15,13 +15,15 @@ from ..records.home.ending import note_ended
 from ..records.tables import records
 from .actor import Actor, ActorRole
 from .passes import window_of
-from .secrets import hash_token, new_token
+from .secrets import hash_code, hash_token, new_token
 from .tables import devices
 
 IDLE_MS = 90 * DAY_MS
 """A phone that was not used for 90 days asks to be paired again: longer than a winter rest without looks."""
 ABSOLUTE_MS = 400 * DAY_MS
 """The longest that browsers keep a cookie."""
+AGAIN_MS = 10 * 60_000
+"""How long a phone that did not hear that it was let in may ask again."""
 MOST_NAME = 80
 SEEN_EVERY_MS = 10 * 60_000
 
@@ -32,6 +34,8 @@ class Phone:
 
     id: str
     name: str
+    again_hash: str | None = None
+    """By which it may ask again (``again_hash``); None for a phone that has no secret."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,6 +56,36 @@ class Session:
     device_id: str
 
 
+def again_hash(secret: str | None, asked_with: str) -> str | None:
+    """Return the hash of a phone's own secret and of what it asks with, a code or nothing; None without a secret."""
+    return hash_token(f"{secret} {hash_code(asked_with)}") if secret else None
+
+
+def sign_in_again(connection: Connection, asks: str | None, now_ms: int) -> Session | None:
+    """Renew the session of a phone that was let in and did not hear of it; None for any other, which is let in anew.
+
+    ``asks``: an ``again_hash``. It holds for ten minutes from the phone's being let in, and until the phone leaves or a
+    keeper removes it. The session is that of the device id with which the phone was let in, whatever it says now.
+    """
+    if asks is None:
+        return None
+    if connection.dialect.name == "postgresql":  # its first request may still be under way
+        connection.exec_driver_sql(f"SELECT pg_advisory_xact_lock({int(asks[:15], 16)})")
+    d = devices.c
+    query = select(d.household_id, d.id, d.token_hash).where(
+        d.again_hash == asks, d.created_ms >= now_ms - AGAIN_MS, d.revoked_ms.is_(None)
+    )
+    row = connection.execute(query.order_by(d.created_ms.desc())).first()
+    if row is None:
+        return None
+    token = new_token()
+    note_ended(connection, "session", row.household_id, [row.token_hash], now_ms)
+    connection.execute(
+        update(devices).where(*_of(row.household_id, row.id)).values(token_hash=hash_token(token))
+    )
+    return Session(token, row.id)
+
+
 def sign_in(connection: Connection, phone: Phone, owner: Owner, now_ms: int) -> Session:
     """Make or renew a device's session. A device id in use belongs to its owner; to anybody else it is refused.
 
@@ -66,6 +100,7 @@ def sign_in(connection: Connection, phone: Phone, owner: Owner, now_ms: int) -> 
         "created_ms": now_ms,
         "last_seen_ms": now_ms,
         "revoked_ms": None,
+        "again_hash": phone.again_hash,
     }
     if row is None:
         connection.execute(insert(devices).values(id=phone.id, **values))
@@ -178,7 +213,9 @@ def sign_out(connection: Connection, household_id: str, device_id: str, now_ms: 
     ended = connection.scalars(select(devices.c.token_hash).where(*_of(household_id, device_id))).all()
     note_ended(connection, "session", household_id, ended, now_ms)
     connection.execute(
-        update(devices).where(*_of(household_id, device_id)).values(token_hash=hash_token(new_token()))
+        update(devices)
+        .where(*_of(household_id, device_id))
+        .values(token_hash=hash_token(new_token()), again_hash=None)
     )
 
 

@@ -14,7 +14,7 @@ from ..errors import BadRequest, Gone, NotFound
 from ..languages import told
 from ..model.gauges import HOUR_MS
 from ..records.home.ending import note_ended
-from ..records.store import read_record
+from ..records.store import lock, read_record
 from .secrets import hash_code, new_code
 from .tables import mail_addresses
 
@@ -28,6 +28,7 @@ LONGEST: Final = 254
 
 def ask(connection: Connection, household_id: str, person_id: str, address: str, now_ms: int) -> str:
     """Remember a person's new address, unconfirmed, and return the code to send there."""
+    lock(connection, household_id)
     _person(connection, household_id, person_id)
     if len(address) > LONGEST or not _ADDRESS.fullmatch(address):
         raise BadRequest(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-from sqlalchemy import Connection, delete, func, insert, select, update
+from sqlalchemy import Connection, delete, func, insert, or_, select, update
 
 from ..errors import Gone, NotFound, TooMany
 from ..languages import told
@@ -15,6 +15,7 @@ from ..records.home.ending import note_ended
 from ..records.ids import uuid7
 from ..records.store import Ledger, read_record
 from .actor import Actor
+from .devices import AGAIN_MS
 from .households import add_person
 from .secrets import hash_code, hash_token, new_code, new_token
 from .tables import pairings
@@ -60,21 +61,37 @@ class NewKeeper:
     name: str
 
 
-def ask(connection: Connection, device_id: str, device_name: str, now_ms: int) -> Asked:
-    """Open a pairing for a new phone. Lasts ten minutes, works once."""
-    waiting = select(func.count()).select_from(pairings).where(pairings.c.expires_ms >= now_ms)
+def ask(
+    connection: Connection, device_id: str, device_name: str, now_ms: int, secret: str | None = None
+) -> Asked:
+    """Open a pairing for a new phone. Lasts ten minutes, works once.
+
+    ``secret``: the phone's own, to collect with. One that asks again, as its page was loaded anew, gets another code
+    for the pairing that it has, which somebody may have approved meanwhile.
+    """
+    code, collect_secret, expires_ms = new_code(), secret or new_token(), now_ms + LASTS_MS
+    c = pairings.c
+    values = {"code_hash": hash_code(code), "asked_ms": now_ms, "expires_ms": expires_ms}
+    its = select(c.id).where(
+        c.collect_hash == hash_token(collect_secret),
+        c.expires_ms >= now_ms,
+        or_(c.collected_ms.is_(None), c.collected_ms >= now_ms - AGAIN_MS),
+    )
+    known = connection.scalars(its.order_by(c.id.desc())).first()
+    if known is not None:
+        connection.execute(update(pairings).where(c.id == known).values(**values))
+        return Asked(known, code, collect_secret, expires_ms)
+    waiting = select(func.count()).select_from(pairings).where(c.expires_ms >= now_ms)
     if connection.execute(waiting).scalar_one() >= MOST_OPEN:
         raise TooMany(told("problem-too-many-phones-ask"), retry_after_s=600)
-    asked = Asked(uuid7(now_ms), new_code(), new_token(), now_ms + LASTS_MS)
+    asked = Asked(uuid7(now_ms), code, collect_secret, expires_ms)
     connection.execute(
         insert(pairings).values(
             id=asked.pairing_id,
-            code_hash=hash_code(asked.code),
-            collect_hash=hash_token(asked.collect_secret),
+            collect_hash=hash_token(collect_secret),
             device_id=device_id,
             device_name=device_name,
-            asked_ms=now_ms,
-            expires_ms=asked.expires_ms,
+            **values,
         )
     )
     return asked
@@ -90,7 +107,7 @@ def approve(
     connection: Connection, actor: Actor, code: str, whom: KnownKeeper | NewKeeper, now_ms: int
 ) -> None:
     """Let the phone with this code in. Raises ``Gone`` where none shows it, ``NotFound`` for an unknown keeper."""
-    row = _open(connection, code, now_ms)
+    row = _open(connection, code, now_ms, locked=True)
     if isinstance(whom, NewKeeper):
         ledger = Ledger(connection, actor.household_id)
         person_id = add_person(ledger, Person(name=whom.name, role="keeper"), now_ms)
@@ -134,14 +151,13 @@ def forget_old(connection: Connection, now_ms: int) -> None:
     connection.execute(delete(pairings).where(pairings.c.expires_ms < now_ms - KEPT_MS))
 
 
-def _open(connection: Connection, code: str, now_ms: int) -> Any:
-    row = connection.execute(
-        select(pairings).where(
-            pairings.c.code_hash == hash_code(code),
-            pairings.c.expires_ms >= now_ms,
-            pairings.c.person_id.is_(None),
-        )
-    ).one_or_none()
+def _open(connection: Connection, code: str, now_ms: int, *, locked: bool = False) -> Any:
+    query = select(pairings).where(
+        pairings.c.code_hash == hash_code(code),
+        pairings.c.expires_ms >= now_ms,
+        pairings.c.person_id.is_(None),
+    )
+    row = connection.execute(query.with_for_update() if locked else query).one_or_none()
     if row is None:
         raise Gone(told("problem-pairing-unknown"), code="pairing_ended")
     return row

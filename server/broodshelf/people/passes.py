@@ -16,7 +16,7 @@ from ..model import kinds
 from ..model.gauges import DAY_MS
 from ..records.home.ending import note_ended
 from ..records.quick.many_rows import is_among
-from ..records.store import Ledger, Record, read_record
+from ..records.store import Ledger, Record, lock, read_record
 from ..records.types import readable_day
 from ..records.zones import read_zone
 from .actor import PassState, PassWindow
@@ -101,6 +101,7 @@ def _midnight_ms(day: str, zone: zoneinfo.ZoneInfo, days: int = 0) -> int:
 
 def make_link(connection: Connection, household_id: str, pass_id: str, now_ms: int) -> PassLink:
     """Make a new link and code for a pass; the old ones stop working, phones already admitted stay."""
+    lock(connection, household_id)
     record = read_record(connection, household_id, pass_id)
     if record is None or record.kind != "pass":
         raise NotFound(told("problem-no-pass-yet"))

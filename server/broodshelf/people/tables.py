@@ -23,8 +23,10 @@ devices = Table(
     Column("created_ms", BigInteger, nullable=False),
     Column("last_seen_ms", BigInteger, nullable=False),
     Column("revoked_ms", BigInteger),
+    Column("again_hash", String(64), index=True),
 )
-"""A phone that is or was signed in. ``token_hash`` is replaced at every sign-in."""
+"""A phone that is or was signed in. ``token_hash`` is replaced at every sign-in. ``again_hash``: of the secret and the
+code that it came in with, so that it may ask again for an answer that was lost (``people.devices``)."""
 
 claim_codes = Table(
     "claim_codes",

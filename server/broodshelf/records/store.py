@@ -65,6 +65,18 @@ def lock_idle(connection: Connection, household_ids: Iterable[str]) -> list[str]
     return list(connection.scalars(query.with_for_update(skip_locked=True)).all())
 
 
+def lock(connection: Connection, household_id: str) -> Row[Any, Any, Any, Any]:
+    """Lock a household's row and return it: whoever locks it, too, waits until this transaction has ended.
+
+    What looks before it writes locks first, so that of two requests at once the second sees what the first one left.
+    Raises ``NotFound``.
+    """
+    row = connection.execute(LOCKED, {"household_id": household_id}).one_or_none()
+    if row is None:
+        raise NotFound(told("problem-no-household"))
+    return row
+
+
 class Ledger:
     """The household's row, locked: gives out revisions and gathers what will be written by ``flush``.
 
@@ -72,9 +84,7 @@ class Ledger:
     """
 
     def __init__(self, connection: Connection, household_id: str) -> None:
-        row = connection.execute(LOCKED, {"household_id": household_id}).one_or_none()
-        if row is None:
-            raise NotFound(told("problem-no-household"))
+        row = lock(connection, household_id)
         self.connection = connection
         self.household_id = household_id
         self.rev: int = row.rev

@@ -40,26 +40,26 @@ def claim(body: Given) -> Response:
 
     → me + cookie; the last three only for a new household; 403 `signup_closed` without a code where one is needed
     """
-    now = p.now_ms()
     p.count_try("claim")
-    signup = p.parts().settings.signup
     code = body.get("code")
-    if code is None:
-        p.count_newcomer()
+    phone = phone_of(body["device"], code or "")
     with counting_wrong_codes("claim"), every_household(), writing() as connection:
-        founding = Founding(
-            body.get("person_name"), body.get("household_name"), body.get("zone"), p.asked_language()
-        )
-        if code is None:
-            household_id, person_id = households.found(connection, founding, now)
-        else:
-            household_id, person_id = households.claim(
-                connection, code, founding, now, invited=signup != "closed"
-            )
-        phone, owner = Phone(**body["device"]), Owner(household_id, person_id)
-        session = devices.sign_in(connection, phone, owner, now)
-        _note_new_phone(connection, owner, phone)
+        session = devices.sign_in_again(connection, phone.again_hash, p.now_ms())
+        if session is None:
+            session = _let_in(connection, phone, _claimed(connection, body, code))
     return signed_in(session)
+
+
+def _claimed(connection: Connection, body: Given, code: str | None) -> Owner:
+    """Return whose the phone is that claims: of a new household or, with the code of a way back, of a known one."""
+    founding = Founding(
+        body.get("person_name"), body.get("household_name"), body.get("zone"), p.asked_language()
+    )
+    if code is None:
+        p.count_newcomer(connection)
+        return Owner(*households.found(connection, founding, p.now_ms()))
+    invited = p.parts().settings.signup != "closed"
+    return Owner(*households.claim(connection, code, founding, p.now_ms(), invited=invited))
 
 
 @blueprint.post("/claim/look")
@@ -125,8 +125,9 @@ def ask_pairing(body: Given) -> Response:
     → `{pairing_id, code, collect_secret, expires_ms, qr_svg}` (the new phone shows the code)
     """
     p.count_try("pair")
+    device = body["device"]
     with writing() as connection:
-        asked = pairing.ask(connection, body["device"]["id"], body["device"]["name"], p.now_ms())
+        asked = pairing.ask(connection, device["id"], device["name"], p.now_ms(), device.get("secret"))
     link = f"{p.parts().settings.public_url}/#/approve/{asked.code}"
     return jsonify(
         pairing_id=asked.pairing_id,
@@ -144,14 +145,17 @@ def collect_pairing(body: Given) -> Response:
 
     → `{state: "waiting"}` or me + cookie
     """
+    pairing_id, secret = body["pairing_id"], body["collect_secret"]
+    asks = devices.again_hash(secret, pairing_id)
     with every_household(), writing() as connection:
-        got = pairing.collect(connection, body["pairing_id"], body["collect_secret"], p.now_ms())
-        if got is None:
-            return jsonify(state="waiting")
-        phone, owner = Phone(got.device_id, got.device_name), Owner(got.household_id, got.person_id)
-        begin_language(connection, got.household_id, got.person_id, p.asked_language(), p.now_ms())
-        session = devices.sign_in(connection, phone, owner, p.now_ms())
-        _note_new_phone(connection, owner, phone)
+        session = devices.sign_in_again(connection, asks, p.now_ms())
+        if session is None:
+            got = pairing.collect(connection, pairing_id, secret, p.now_ms())
+            if got is None:
+                return jsonify(state="waiting")
+            begin_language(connection, got.household_id, got.person_id, p.asked_language(), p.now_ms())
+            phone = Phone(got.device_id, got.device_name, asks)
+            session = _let_in(connection, phone, Owner(got.household_id, got.person_id))
     return signed_in(session)
 
 
@@ -212,9 +216,16 @@ def revoke_device(actor: Actor, device_id: str) -> Response:
     return jsonify({})
 
 
-def _note_new_phone(connection: Connection, owner: Owner, phone: Phone) -> None:
+def phone_of(device: Given, asked_with: str) -> Phone:
+    """Return the phone that introduces itself and asks with this code or link."""
+    return Phone(device["id"], device["name"], devices.again_hash(device.get("secret"), asked_with))
+
+
+def _let_in(connection: Connection, phone: Phone, owner: Owner) -> Session:
+    session = devices.sign_in(connection, phone, owner, p.now_ms())
     doer = Doer(owner.household_id, owner.person_id, phone.id)
     note_and_tell(connection, doer, "new_phone", phone=phone.name)
+    return session
 
 
 def describe(actor: Actor) -> dict[str, Any]:

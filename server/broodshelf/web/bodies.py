@@ -13,6 +13,8 @@ from ..sensing.sheet import MOST_BYTES as SHEET_BYTES
 from .request_body import JsonBody, PictureBody
 
 LONGEST_SECRET: Final = 100
+LEAST_SECRET: Final = 43
+"""Of a phone: a shorter one might be guessed."""
 SYNC_BODY_BYTES: Final = 1024 * 1024
 
 
@@ -31,10 +33,13 @@ def _text(most: int, *, least: int = 1, required: bool = True) -> fields.Field[A
 
 
 def _device() -> fields.Field[Any]:
-    """Return the field with which a phone introduces itself: ``{id, name}``."""
-    return fields.Nested(
-        Schema.from_dict({"id": Id(required=True), "name": _text(80)}, name="Device"), required=True
-    )
+    """Return the field with which a phone introduces itself: ``{id, name}``, and by what it may ask again."""
+    given = {
+        "id": Id(required=True),
+        "name": _text(80),
+        "secret": _text(LONGEST_SECRET, least=LEAST_SECRET, required=False),
+    }
+    return fields.Nested(Schema.from_dict(given, name="Device"), required=True)
 
 
 def _fields(**given: fields.Field[Any]) -> JsonBody:

@@ -46,8 +46,8 @@ def ask(actor: Actor, person_id: str, body: Given) -> Response:
     with writing() as connection:
         limits.count_try(connection, "mail", actor.household_id, now_ms, MOST_CODES_A_MINUTE)
     with writing() as connection:
-        forget_mailbox(connection, actor.household_id, person_id)
         code = mail.ask(connection, actor.household_id, person_id, body["address"], now_ms)
+        forget_mailbox(connection, actor.household_id, person_id)
         language = language_of_person(connection, actor.household_id, person_id)
     public_url = p.parts().settings.public_url
     return jsonify(outcome=send_code(channels, body["address"], code, public_url, now_ms, language))

@@ -143,17 +143,16 @@ def count_try(purpose: Purpose, most: int = MOST_A_MINUTE) -> None:
         counted(connection, purpose, caller, now_ms(), most)
 
 
-def count_newcomer() -> None:
+def count_newcomer(connection: Connection) -> None:
     """Count somebody who begins a household without a code; raise where that is not open, or too many came.
 
-    Raises ``NotAllowed`` (``signup_closed``) or ``TooMany``.
+    Raises ``NotAllowed`` (``signup_closed``) or ``TooMany``; then, or if nothing is begun, it does not count.
     """
     if parts().settings.signup != "open":
         raise NotAllowed(told("problem-signup-code-needed"), code="signup_closed")
-    with writing() as connection:
-        here = network_of(request.remote_addr)
-        if not count_within(connection, "newcomer", here, now_ms(), NEWCOMERS):
-            raise TooMany(told("problem-signup-address"), retry_after_s=3_600)
+    here = network_of(request.remote_addr)
+    if not count_within(connection, "newcomer", here, now_ms(), NEWCOMERS):
+        raise TooMany(told("problem-signup-address"), retry_after_s=3_600)
 
 
 def sent_from_here(size_bytes: int) -> AbstractContextManager[None]:

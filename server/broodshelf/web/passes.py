@@ -8,7 +8,7 @@ from ..errors import BadRequest, NotFound
 from ..languages import told
 from ..people import devices, passes
 from ..people.actor import Actor
-from ..people.devices import Owner, Phone
+from ..people.devices import Owner
 from ..people.journal import Doer
 from ..records.apart import every_household
 from ..records.database import reading, writing
@@ -17,7 +17,7 @@ from ..records.store import Ledger
 from ..rounds.recompute import touched
 from . import bodies
 from . import parts as p
-from .access import qr_svg, signed_in
+from .access import phone_of, qr_svg, signed_in
 from .guard import Given, open_to
 from .journal import counting_wrong_codes, note, note_and_tell
 
@@ -90,9 +90,12 @@ def open_pass(body: Given) -> Response:
         )
         if visitor is not None and visitor.role == "keeper":
             return jsonify(preview={"id": record.id, "state": window.state, **record.values})
-        person_id = passes.admit(connection, household_id, record, p.now_ms(), p.asked_language())
-        phone, owner = Phone(**body["device"]), Owner(household_id, person_id, "stand_in", record.id)
-        session = devices.sign_in(connection, phone, owner, p.now_ms())
-        named = {"phone": phone.name, "pass": str(record.values["name"])}
-        note_and_tell(connection, Doer(household_id, person_id, phone.id), "pass_opened", **named)
+        phone = phone_of(body["device"], body.get("secret") or body["code"])
+        session = devices.sign_in_again(connection, phone.again_hash, p.now_ms())
+        if session is None:
+            person_id = passes.admit(connection, household_id, record, p.now_ms(), p.asked_language())
+            owner = Owner(household_id, person_id, "stand_in", record.id)
+            session = devices.sign_in(connection, phone, owner, p.now_ms())
+            named = {"phone": phone.name, "pass": str(record.values["name"])}
+            note_and_tell(connection, Doer(household_id, person_id, phone.id), "pass_opened", **named)
     return signed_in(session)

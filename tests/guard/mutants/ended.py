@@ -58,7 +58,7 @@ def claim_code_works_twice(patch: pytest.MonkeyPatch) -> None:
 
 
 def approved_pairing_approved_again(patch: pytest.MonkeyPatch) -> None:
-    def careless(connection: Any, code: str, _now_ms: int) -> Any:
+    def careless(connection: Any, code: str, _now_ms: int, **_: bool) -> Any:
         table = pairing.pairings
         return connection.execute(select(table).where(table.c.code_hash == pairing.hash_code(code))).first()
 

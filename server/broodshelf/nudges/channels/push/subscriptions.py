@@ -14,6 +14,7 @@ from ....languages import told
 from ....people.actor import Actor
 from ....people.tables import devices
 from ....records.ids import uuid7
+from ....records.store import lock
 from ...tables import deliveries, subscriptions
 from ..addresses import MAIL
 from .hosts import Blocked, PushHosts, check_keys
@@ -66,6 +67,7 @@ def subscribe(
             fields={"key_id": "not the present key"},
         )
     s = subscriptions.c
+    lock(connection, actor.household_id)
     _take_over(connection, actor, endpoint.host, endpoint.url, asked["keys"])
     values = {
         "household_id": actor.household_id,
