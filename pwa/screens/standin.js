@@ -84,14 +84,7 @@ export function StandInView({ given, state, colonies, onCouldNot = nothing, onWr
         </section>
       `
     }
-    ${
-      given.emergency_contact &&
-      html`
-        <a class="button wide" href=${`tel:${given.emergency_contact.replace(/[^+0-9]/g, '')}`}>
-          ${say('stand-in-call', { who: given.emergency_contact })}
-        </a>
-      `
-    }
+    ${given.emergency_contact && whomToCall(given.emergency_contact)}
     ${due.map(
       (item) => html`
         <${HelperTask} key=${item.key} item=${item} onCouldNot=${onCouldNot} />
@@ -125,5 +118,31 @@ export function StandInView({ given, state, colonies, onCouldNot = nothing, onWr
         `,
       )}
     </section>
+  `;
+}
+
+/** Digits in what somebody wrote, with what may stand between two of a telephone number. */
+const NUMBER = /\+?\(?\d(?:(?:\/|\) ?| ?\(0\) ?|[ .\u00a0-]?)\d)+/g;
+/** No hours: three digits in a row, or many. */
+const DIALLED = /\d{3}|(\d\D*){6}/;
+
+/** Each number to dial. One says whom it calls; several stand below what the keeper wrote. @param {string} contact */
+function whomToCall(contact) {
+  const numbers = (contact.match(NUMBER) ?? []).filter((each) => DIALLED.test(each));
+  const alone = numbers.length === 1;
+  return html`
+    ${
+      !alone &&
+      html`
+        <p>${say('stand-in-call', { who: contact })}</p>
+      `
+    }
+    ${numbers.map(
+      (number) => html`
+        <a class="button wide" href=${`tel:${number.replace(/^(\+.*)\(0\)/, '$1').replace(/[^+0-9]/g, '')}`}>
+          ${say('stand-in-call', { who: alone ? contact : number })}
+        </a>
+      `,
+    )}
   `;
 }
