@@ -456,10 +456,12 @@ export interface Messages {
   'event-kind-photo': null;
   'event-kind-water': null;
   'event-leftovers': null;
+  'event-males-only': null;
   'event-mended': { fault: string | number };
   'event-outcome-all': null;
   'event-outcome-ignored': null;
   'event-outcome-some': null;
+  'event-queens': { count: number };
   'event-read': { level: string | number };
   'event-read-mm': { mm: string | number };
   'event-reading-empty': null;
@@ -475,6 +477,7 @@ export interface Messages {
   'event-water-new-tube': null;
   'event-water-refill': null;
   'event-workers': { count: number };
+  'event-workers-at-least': { seen: string | number };
   'event-workers-roughly': { amount: string };
   'fault-escape': null;
   'fault-escape.inside': null;
@@ -2076,6 +2079,7 @@ export type Group =
   | 'event-colour-seen'
   | 'event-counted'
   | 'event-kind'
+  | 'event-males'
   | 'event-outcome'
   | 'event-read'
   | 'event-reading'
@@ -2084,6 +2088,7 @@ export type Group =
   | 'event-water'
   | 'event-water-new'
   | 'event-workers'
+  | 'event-workers-at'
   | 'fault'
   | 'fault-many'
   | 'food'

@@ -14,6 +14,7 @@ const phone = { language: 'en' };
 Object.defineProperty(globalThis, 'navigator', { value: phone, configurable: true });
 const { isSaid, learn, say, sayIf, sayOf } = await load('say');
 const { portionInWords } = await load('portions');
+const { eventInWords } = await import(new URL('pwa/components/event-in-words.js', root).href);
 const { numeral, together, weekDay } = await load('shown');
 const {
   apart,
@@ -49,6 +50,26 @@ of(vectors.numbers, 'a number', (c) => numeral(c.value));
 of(vectors.days, 'a day', (c) => weekDay(c.day));
 of(vectors.lists, 'a list', (c) => together(c.parts));
 
+test('a count says only what was filled in', () => {
+  speak('en');
+  const said = (set) => eventInWords({ kind: 'count', set });
+  assert.equal(said({ queens: 0 }), 'Counted: 0 queens');
+  assert.equal(said({ queens: 1, males_only: true }), 'Counted: 1 queen, only males');
+  assert.equal(said({ workers: null, workers_low: null, workers_at_least: 40 }), 'Counted: at least 40 workers');
+  assert.equal(
+    said({ workers: 42, workers_low: 40, workers_at_least: 39, larvae: 'few' }),
+    'Counted: 42 workers, larvae: few',
+  );
+  speak('pl');
+  assert.equal(said({ queens: 2 }), 'Policzone: 2 królowe');
+});
+test('a log of a kind without words of its own is told by the name of its kind', () => {
+  speak('de');
+  assert.deepEqual(
+    ['climate', 'photo', 'moon_walk'].map((kind) => eventInWords({ kind, set: {} })),
+    ['Klima', 'Foto', 'moon walk'],
+  );
+});
 test('a code that nobody knows is said as it is, and a group says what it has', () => {
   speak('en');
   assert.equal(sayOf('food', 'moon_cheese'), 'moon cheese');
