@@ -55,7 +55,7 @@ function fault(said) {
 
 const STAGES = /** @type {const} */ (['larvae', 'eggs', 'pupae']);
 
-const workersInWords = (/** @type {number} */ count) => say('event-workers', { count });
+const workersInWords = (/** @type {number} */ number) => say('event-workers', { count: number });
 
 /** @param {Said<'count'>} said */
 function count(said) {
