@@ -121,14 +121,12 @@ export function StandInView({ given, state, colonies, onCouldNot = nothing, onWr
   `;
 }
 
-/** Digits in what somebody wrote, with what may stand between two of a telephone number. */
-const NUMBER = /\+?\(?\d(?:(?:\/|\) ?| ?\(0\) ?|[ .\u00a0-]?)\d)+/g;
-/** No hours: three digits in a row, or many. */
-const DIALLED = /\d{3}|(\d\D*){6}/;
+/** A telephone number in what somebody wrote: five digits with what may stand between two, or three and more in a row. */
+const NUMBER = /\+?\(?\d(?:[ )./-]{0,2}\d){4,}|\d{3,}/g;
 
 /** Each number to dial. One says whom it calls; several stand below what the keeper wrote. @param {string} contact */
 function whomToCall(contact) {
-  const numbers = (contact.match(NUMBER) ?? []).filter((each) => DIALLED.test(each));
+  const numbers = contact.match(NUMBER) ?? [];
   const alone = numbers.length === 1;
   return html`
     ${
@@ -139,7 +137,7 @@ function whomToCall(contact) {
     }
     ${numbers.map(
       (number) => html`
-        <a class="button wide" href=${`tel:${number.replace(/^(\+.*)\(0\)/, '$1').replace(/[^+0-9]/g, '')}`}>
+        <a class="button wide" href=${`tel:${number.replace(/[^+0-9]/g, '')}`}>
           ${say('stand-in-call', { who: alone ? contact : number })}
         </a>
       `,

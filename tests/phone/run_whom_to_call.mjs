@@ -18,8 +18,11 @@ const call = (who) => say('stand-in-call', { who });
 
 test('one number is dialled by a button with all that the keeper wrote', () => {
   assert.deepEqual(calls('Anna 0151 2345678'), [['tel:01512345678', call('Anna 0151 2345678')]]);
-  assert.deepEqual(calls('+49 (0)30/4567-89'), [['tel:+4930456789', call('+49 (0)30/4567-89')]]);
-  assert.deepEqual(calls('112'), [['tel:112', call('112')]]);
+  assert.deepEqual(calls('+49 (0)30/4567-89'), [['tel:030456789', call('+49 (0)30/4567-89')]]); // as in the country
+  assert.deepEqual(
+    ['112', '1177 first'].flatMap(calls).map(([href]) => href),
+    ['tel:112', 'tel:1177'],
+  );
   const one = ['(030) 4567, 24/7', '01 23 45 67 89 (18-20)', 'after 18.30: +33 1 23 45 67'];
   assert.deepEqual(
     one.flatMap(calls).map(([href]) => href),
