@@ -121,7 +121,7 @@ export function StandInView({ given, state, colonies, onCouldNot = nothing, onWr
   `;
 }
 
-/** A telephone number in what somebody wrote: five digits with what may stand between two, or three and more in a row. */
+/** A telephone number: five digits and more with what may stand between two of them, or three and more in a row. */
 const NUMBER = /\+?\(?\d(?:[ )./-]{0,2}\d){4,}|\d{3,}/g;
 
 /** Each number to dial. One says whom it calls; several stand below what the keeper wrote. @param {string} contact */
