@@ -456,10 +456,12 @@ export interface Messages {
   'event-kind-photo': null;
   'event-kind-water': null;
   'event-leftovers': null;
+  'event-males-only': null;
   'event-mended': { fault: string | number };
   'event-outcome-all': null;
   'event-outcome-ignored': null;
   'event-outcome-some': null;
+  'event-queens': { count: number };
   'event-read': { level: string | number };
   'event-read-mm': { mm: string | number };
   'event-reading-empty': null;
@@ -475,6 +477,7 @@ export interface Messages {
   'event-water-new-tube': null;
   'event-water-refill': null;
   'event-workers': { count: number };
+  'event-workers-at-least': { seen: string | number };
   'event-workers-roughly': { amount: string };
   'fault-escape': null;
   'fault-escape.inside': null;
@@ -631,16 +634,27 @@ export interface Messages {
   'history-clear': null;
   'history-field-acquired-on': null;
   'history-field-action': null;
+  'history-field-after-h': null;
   'history-field-amount': null;
+  'history-field-amount-ml': null;
+  'history-field-at': null;
+  'history-field-backup-patience-days': null;
+  'history-field-bore-mm': null;
+  'history-field-brood': null;
   'history-field-came-from': null;
   'history-field-care-hours': null;
+  'history-field-colony-id': null;
   'history-field-colony-ids': null;
   'history-field-colour-seen': null;
   'history-field-condition': null;
   'history-field-condition-until': null;
+  'history-field-confirmed': null;
   'history-field-day-temp-c': null;
+  'history-field-degrees': null;
   'history-field-despite': null;
   'history-field-died-of': null;
+  'history-field-donor-colony-id': null;
+  'history-field-emergency-contact': null;
   'history-field-ended-on': null;
   'history-field-ends-on': null;
   'history-field-fault': null;
@@ -648,31 +662,49 @@ export interface Messages {
   'history-field-finished-on': null;
   'history-field-food-code': null;
   'history-field-food-codes': null;
+  'history-field-form': null;
   'history-field-founded-on': null;
   'history-field-founding-mode': null;
+  'history-field-fresh-reservoir': null;
   'history-field-gone': null;
   'history-field-got-on': null;
   'history-field-guild': null;
   'history-field-happened-at': null;
   'history-field-has-outworld': null;
+  'history-field-helper-hint': null;
+  'history-field-helper-photo-id': null;
+  'history-field-hold-until': null;
   'history-field-host-species-code': null;
+  'history-field-how': null;
   'history-field-humidity-pct': null;
+  'history-field-instructions': null;
   'history-field-interval-days': null;
+  'history-field-language': null;
   'history-field-leftovers-removed': null;
+  'history-field-length-mm': null;
   'history-field-level': null;
   'history-field-level-mm': null;
   'history-field-lot-id': null;
+  'history-field-males-only': null;
+  'history-field-mould-near-brood': null;
+  'history-field-mould-share': null;
   'history-field-name': null;
   'history-field-need': null;
   'history-field-night-temp-c': null;
   'history-field-number': null;
   'history-field-origin': null;
   'history-field-outcome': null;
+  'history-field-paused-until': null;
+  'history-field-percent-ww': null;
+  'history-field-photo-id': null;
   'history-field-place-id': null;
   'history-field-place-type': null;
   'history-field-queens': null;
+  'history-field-quiet-from': null;
+  'history-field-quiet-to': null;
   'history-field-reading': null;
   'history-field-remark': null;
+  'history-field-resolution': null;
   'history-field-resolved-at': null;
   'history-field-resting-since': null;
   'history-field-size-class': null;
@@ -681,6 +713,7 @@ export interface Messages {
   'history-field-stage': null;
   'history-field-started-on': null;
   'history-field-starts-on': null;
+  'history-field-stinging-ok-ids': null;
   'history-field-stings': null;
   'history-field-tasting-id': null;
   'history-field-temperature-c': null;
@@ -691,11 +724,16 @@ export interface Messages {
   'history-field-use-by': null;
   'history-field-vessel-code': null;
   'history-field-vessel-id': null;
+  'history-field-volumes': null;
+  'history-field-weekdays': null;
   'history-field-went-to': null;
   'history-field-why': null;
   'history-field-worker-length-mm': null;
   'history-field-workers': null;
+  'history-field-workers-at-least': null;
   'history-field-workers-coarse': null;
+  'history-field-workers-high': null;
+  'history-field-workers-low': null;
   'history-field-zone': null;
   'history-gone-about': null;
   'history-gone-back': { what: string | number };
@@ -720,11 +758,22 @@ export interface Messages {
   'history-somebody': null;
   'history-title': null;
   'history-unsent': null;
+  'history-value-action-read': null;
+  'history-value-degrees-c': null;
+  'history-value-degrees-f': null;
   'history-value-elsewhere': null;
   'history-value-empty': null;
   'history-value-every': { days: number; need: string | number };
+  'history-value-form-drop': null;
+  'history-value-form-piece': null;
+  'history-value-form-whole': null;
+  'history-value-how-finished': null;
+  'history-value-how-forced': null;
+  'history-value-how-offered': null;
+  'history-value-how-on-its-own': null;
   'history-value-no': null;
-  'history-value-read': null;
+  'history-value-volumes-floz': null;
+  'history-value-volumes-ml': null;
   'history-value-yes': null;
   'history-was': { value: string | number };
   'holiday-about': null;
@@ -2030,6 +2079,7 @@ export type Group =
   | 'event-colour-seen'
   | 'event-counted'
   | 'event-kind'
+  | 'event-males'
   | 'event-outcome'
   | 'event-read'
   | 'event-reading'
@@ -2038,6 +2088,7 @@ export type Group =
   | 'event-water'
   | 'event-water-new'
   | 'event-workers'
+  | 'event-workers-at'
   | 'fault'
   | 'fault-many'
   | 'food'
@@ -2078,6 +2129,11 @@ export type Group =
   | 'history'
   | 'history-field'
   | 'history-field-acquired'
+  | 'history-field-after'
+  | 'history-field-amount'
+  | 'history-field-backup'
+  | 'history-field-backup-patience'
+  | 'history-field-bore'
   | 'history-field-came'
   | 'history-field-care'
   | 'history-field-colony'
@@ -2086,6 +2142,9 @@ export type Group =
   | 'history-field-day'
   | 'history-field-day-temp'
   | 'history-field-died'
+  | 'history-field-donor'
+  | 'history-field-donor-colony'
+  | 'history-field-emergency'
   | 'history-field-ended'
   | 'history-field-ends'
   | 'history-field-feeding'
@@ -2093,25 +2152,39 @@ export type Group =
   | 'history-field-food'
   | 'history-field-founded'
   | 'history-field-founding'
+  | 'history-field-fresh'
   | 'history-field-got'
   | 'history-field-happened'
   | 'history-field-has'
+  | 'history-field-helper'
+  | 'history-field-helper-photo'
+  | 'history-field-hold'
   | 'history-field-host'
   | 'history-field-host-species'
   | 'history-field-humidity'
   | 'history-field-interval'
   | 'history-field-leftovers'
+  | 'history-field-length'
   | 'history-field-level'
   | 'history-field-lot'
+  | 'history-field-males'
+  | 'history-field-mould'
+  | 'history-field-mould-near'
   | 'history-field-night'
   | 'history-field-night-temp'
+  | 'history-field-paused'
+  | 'history-field-percent'
+  | 'history-field-photo'
   | 'history-field-place'
+  | 'history-field-quiet'
   | 'history-field-resolved'
   | 'history-field-resting'
   | 'history-field-size'
   | 'history-field-species'
   | 'history-field-started'
   | 'history-field-starts'
+  | 'history-field-stinging'
+  | 'history-field-stinging-ok'
   | 'history-field-tasting'
   | 'history-field-temperature'
   | 'history-field-use'
@@ -2120,11 +2193,19 @@ export type Group =
   | 'history-field-worker'
   | 'history-field-worker-length'
   | 'history-field-workers'
+  | 'history-field-workers-at'
   | 'history-gone'
   | 'history-gone-take'
   | 'history-not'
   | 'history-register'
   | 'history-value'
+  | 'history-value-action'
+  | 'history-value-degrees'
+  | 'history-value-form'
+  | 'history-value-how'
+  | 'history-value-how-on'
+  | 'history-value-how-on-its'
+  | 'history-value-volumes'
   | 'holiday'
   | 'holiday-top'
   | 'holiday-verdict'

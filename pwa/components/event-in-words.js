@@ -55,15 +55,21 @@ function fault(said) {
 
 const STAGES = /** @type {const} */ (['larvae', 'eggs', 'pupae']);
 
+const workersInWords = (/** @type {number} */ number) => say('event-workers', { count: number });
+
 /** @param {Said<'count'>} said */
 function count(said) {
-  const { workers = null, workers_coarse } = said;
-  const rough = workers_coarse ? [say('event-workers-roughly', { amount: workers_coarse })] : [];
-  const seen = workers === null ? rough : [say('event-workers', { count: workers })];
+  const { workers = null, workers_coarse, workers_at_least, queens = null } = said;
+  const seen = [];
+  if (workers !== null) seen.push(workersInWords(workers));
+  else if (workers_coarse) seen.push(say('event-workers-roughly', { amount: workers_coarse }));
+  else if (workers_at_least) seen.push(say('event-workers-at-least', { seen: workersInWords(workers_at_least) }));
   for (const stage of STAGES) {
     const amount = said[stage];
     if (amount) seen.push(sayOf('event-counted', stage, { amount }));
   }
+  if (queens !== null) seen.push(say('event-queens', { count: queens }));
+  if (said.males_only) seen.push(say('event-males-only'));
   return seen.length ? say('event-counted', { seen: listed(seen) }) : say('event-counted-nothing');
 }
 
@@ -90,11 +96,10 @@ const KINDS = {
   later,
   note: ({ text = '' }) => text,
   move: ({ how }) => (how === 'offered' ? say('round-offered') : say('event-kind-move')),
-  photo: () => say('event-kind-photo'),
 };
 
 /** One line of the diary. @param {Change} row @returns {string} */
 export function eventInWords({ kind, set }) {
   const tell = /** @type {((said: Change['set']) => string) | undefined} */ (KINDS[kind]);
-  return tell ? tell(set) : kind;
+  return tell ? tell(set) : sayOf('event-kind', kind);
 }

@@ -14,10 +14,15 @@ export function followWriting(root) {
   });
 }
 
-/** Whether a sheet stands open or a field that was written in is still there: both go when it is saved or left. */
+/**
+ * Whether a sheet stands open, or a field says something else than what is kept: both end when it is saved or left. A
+ * field whose text the screen holds itself keeps nothing.
+ */
 function isHalfWritten() {
   for (const field of written) if (!field.isConnected) written.delete(field);
-  return [...written].some((field) => field.value) || document.querySelector('dialog[open]') !== null;
+  return (
+    [...written].some((field) => field.value !== field.defaultValue) || document.querySelector('dialog[open]') !== null
+  );
 }
 
 /** Load the page again, in the new version, as soon as that takes nothing away that somebody is writing. */
@@ -32,5 +37,6 @@ export function goOver() {
     watcher.disconnect();
     location.reload();
   });
-  watcher.observe(document.body, { childList: true, subtree: true, attributes: true, attributeFilter: ['open'] });
+  const attributeFilter = ['open', 'value'];
+  watcher.observe(document.body, { childList: true, subtree: true, attributes: true, attributeFilter });
 }

@@ -1,5 +1,6 @@
 // The sensors of a place: how they are, and a token for a new one. The server alone knows them.
 import { useEffect, useState } from 'preact/hooks';
+import { nowMs } from '../signals/clock.js';
 import { get, post } from '../signals/people.js';
 import { syncNow } from '../signals/sync.js';
 import { useAttempt } from './attempt.js';
@@ -104,9 +105,9 @@ export function Sensors({ placeId }) {
  * What was measured in the hour that runs, or in the one before it.
  * @param {[number, number | null, number | null, number | null, number | null][]} hours
  */
-function lastHour(hours) {
+export function lastHour(hours) {
   const [at_ms, mean_c, , , humidity_pct] = hours.at(-1) ?? [0, null, null, null, null];
-  if (Date.now() - at_ms > 2 * HOUR_MS) return '';
+  if (nowMs() - at_ms > 2 * HOUR_MS) return '';
   const parts = [
     mean_c === null ? '' : temperature(mean_c),
     humidity_pct === null ? '' : `${Math.round(humidity_pct)} %`,

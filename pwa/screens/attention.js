@@ -5,7 +5,7 @@ import { html } from '../components/html.js';
 import { Empty } from '../components/states.js';
 import { discard, exportUnsent, sendAgain, settle } from '../signals/actions.js';
 import { conflicts, outbox, rows } from '../signals/rows.js';
-import { fieldName, kindName, valueInWords } from './field-words.js';
+import { fieldName, isUntold, kindName, valueInWords } from './field-words.js';
 import { isSaid, labelled, say, sayIf, sayOf } from '../words/say.js';
 import { moment } from '../words/shown.js';
 
@@ -111,9 +111,11 @@ function Unsent({ entry }) {
       }
       <ul class="why">
         ${Object.entries(entry.op?.set ?? {}).map(
-          ([name, value]) => html`
-            <li>${labelled(fieldName(name), valueInWords(name, value))}</li>
-          `,
+          ([name, value]) =>
+            !isUntold(name) &&
+            html`
+              <li>${labelled(fieldName(name), valueInWords(name, value))}</li>
+            `,
         )}
       </ul>
       ${

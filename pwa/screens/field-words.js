@@ -3,14 +3,20 @@ import { eventInWords } from '../components/event-in-words.js';
 import { catalogue, rows } from '../signals/rows.js';
 import { temperature } from '../words/measures.js';
 import { say, sayIf, sayOf } from '../words/say.js';
-import { capital, fullDay, listed, moment, numeral } from '../words/shown.js';
+import { capital, fullDay, listed, moment, nameOfDay, nameOfLanguage, numeral } from '../words/shown.js';
 
 /** @param {string} name */
-export const fieldName = (name) => sayIf('history-field', name) || capital(name.replaceAll('_', ' '));
+export const fieldName = (name) =>
+  sayIf('history-field', name) || sayIf('event-stage', name) || capital(name.replaceAll('_', ' '));
+
+/** Whether a field tells a person nothing. @param {string} field */
+export const isUntold = (field) => /^(dots|sha256|width_px|height_px|task_key|suggested)/.test(field);
 
 /** @param {string} kind */
-export const kindName = (kind) =>
-  /** @type {Record<string, string>} */ sayOf('event-kind', kind) ?? sayOf('history-register', kind) ?? kind;
+export const kindName = (kind) => sayIf('event-kind', kind) || sayOf('history-register', kind);
+
+/** @param {number} weekday 0 is Monday */
+export const nameOfWeekday = (weekday) => nameOfDay(`2024-01-0${weekday + 1}`); // the first was a Monday
 
 /** What the messages of a field's codes begin with. @type {Record<string, import('../messages.d.ts').Group>} */
 const GROUPS = {
@@ -21,6 +27,7 @@ const GROUPS = {
   origin: 'origin',
   form: 'form',
   size_class: 'size',
+  action: 'event-water',
   fault: 'fault',
   despite: 'origin-why',
   stage: 'colony-stage',
@@ -34,11 +41,13 @@ const GROUPS = {
   eggs: 'event-brood-seen',
   larvae: 'event-brood-seen',
   pupae: 'event-brood-seen',
+  brood: 'event-stage',
   guild: 'colony-form-own-guild',
   founding_mode: 'colony-form-own-founding',
   place_type: 'place-type',
   why: 'later-why',
   species_code: 'species',
+  host_species_code: 'species',
 };
 
 /** @param {string} field @param {unknown} value @returns {string} */
@@ -59,12 +68,12 @@ export function valueInWords(field, value) {
   if (is('day')) return fullDay(/** @type {string} */ (value));
   if (is('instant')) return moment(/** @type {string} */ (value));
   if (field === 'unit') return sayOf('measure-unit', /** @type {string} */ (value), { count: 2 });
-  if (field === 'action') {
-    return value === 'read' ? say('history-value-read') : sayOf('event-water', /** @type {string} */ (value));
-  }
+  if (field === 'weekdays') return nameOfWeekday(/** @type {number} */ (value));
+  if (typeof value === 'number') return numeral(value);
+  const code = String(value);
+  if (field === 'language') return nameOfLanguage(code);
   const group = GROUPS[field];
-  if (group) return sayIf(group, /** @type {string} */ (value)) || String(value);
-  return typeof value === 'number' ? numeral(value) : String(value);
+  return (group && sayIf(group, code)) || sayIf('history-value', `${field}-${code}`) || code;
 }
 
 /** @param {string} id */

@@ -1,4 +1,5 @@
 // What goes on paper: the hand-over sheet of a pass, or the record of a colony.
+import { useEffect } from 'preact/hooks';
 import { html, Icon } from '../components/html.js';
 import { eventInWords } from '../components/event-in-words.js';
 import { dueInWords } from '../components/tube.js';
@@ -13,9 +14,15 @@ import { fullDay, listed, longDay, moment } from '../words/shown.js';
 
 const MOST_EVENTS = 200;
 
+/** A sheet for somebody else is in their language, and the page with it: what comes after begins anew in one's own. */
+function speakAsBefore() {
+  if (location.search) location.replace(`/${location.hash}`);
+}
+
 /** @param {{id: string}} props */
 export function PaperScreen({ id }) {
   const row = rows.value.get(id);
+  useEffect(() => speakAsBefore, []);
   if (row?.kind !== 'pass' && row?.kind !== 'colony') {
     return html`
       <h1>${say('paper-gone')}</h1>

@@ -11,7 +11,7 @@ import { get } from '../signals/people.js';
 import { rows } from '../signals/rows.js';
 import { openStore } from '../signals/session.js';
 import { syncNow } from '../signals/sync.js';
-import { fieldName, kindName, nameInWords, valueInWords } from './field-words.js';
+import { fieldName, isUntold, kindName, nameInWords, valueInWords } from './field-words.js';
 import { labelled, say } from '../words/say.js';
 import { capital, fullDay, moment } from '../words/shown.js';
 
@@ -95,8 +95,8 @@ const FIELDS = [
   'starts_on',
   'ends_on',
 ];
-/** Fields that tell a person nothing. */
-const UNTOLD = ['colony_id', 'sha256', 'width_px', 'height_px', 'task_key', 'suggested', 'gone'];
+/** What is told in other words: whose past it is, and that it went. */
+const TOLD_ELSEWHERE = ['colony_id', 'gone'];
 
 /** @param {unknown} one @param {unknown} other */
 const same = (one, other) => JSON.stringify(one ?? null) === JSON.stringify(other ?? null);
@@ -107,7 +107,7 @@ const same = (one, other) => JSON.stringify(one ?? null) === JSON.stringify(othe
  */
 const told = (set) =>
   [...FIELDS, ...Object.keys(set).filter((field) => !FIELDS.includes(field))].filter(
-    (field) => field in set && !UNTOLD.includes(field),
+    (field) => field in set && !isUntold(field) && !TOLD_ELSEWHERE.includes(field),
   );
 
 // Only the server keeps the past.

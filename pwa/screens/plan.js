@@ -15,8 +15,8 @@ import { now, today } from '../signals/clock.js';
 import { catalogue, gaugesOf, planOf, rowsOf } from '../signals/rows.js';
 import { Cautions, Notices, OF_BROOD, Reasons } from '../components/in-words.js';
 import { say, sayOf } from '../words/say.js';
-import { listed, nameOfDay, weekDay } from '../words/shown.js';
-import { DAY_MS } from '../care/rules.js';
+import { listed, weekDay } from '../words/shown.js';
+import { nameOfWeekday } from './field-words.js';
 
 const Brood = lazy(() => import('./brood.js'), 'Brood', 'charts');
 
@@ -160,8 +160,6 @@ function OwnInterval({ colony, need }) {
   `;
 }
 
-const MONDAY_MS = new Date(2024, 0, 1, 12).getTime();
-const dayName = (/** @type {number} */ weekday) => nameOfDay(MONDAY_MS + weekday * DAY_MS);
 /** @param {string} need */
 const needName = (need) => sayOf('need', need);
 
@@ -176,7 +174,7 @@ const rhythmOf = (colonyId, need) =>
 /** What a rule says, in words. @param {{set: import('../kinds.d.ts').Rule}} rule */
 function rhythmInWords({ set: { weekdays = [], at, paused_until } }) {
   if (paused_until && paused_until > today.value) return say('plan-rhythm-paused', { day: weekDay(paused_until) });
-  const days = weekdays?.length ? listed([...weekdays].sort().map(dayName)) : at ? say('plan-rhythm-daily') : '';
+  const days = weekdays?.length ? listed([...weekdays].sort().map(nameOfWeekday)) : at ? say('plan-rhythm-daily') : '';
   return at ? say('plan-rhythm-at', { days, hour: at }) : days;
 }
 
@@ -208,7 +206,7 @@ function RhythmSheet({ colony, need, onClose }) {
       <form class="stack" onSubmit=${save}>
         <${ManyChoice}
           label=${say('plan-rhythm-days')}
-          options=${[0, 1, 2, 3, 4, 5, 6].map((weekday) => [String(weekday), dayName(weekday)])}
+          options=${[0, 1, 2, 3, 4, 5, 6].map((weekday) => [String(weekday), nameOfWeekday(weekday)])}
           values=${days}
           onChange=${setDays}
         />

@@ -84,14 +84,7 @@ export function StandInView({ given, state, colonies, onCouldNot = nothing, onWr
         </section>
       `
     }
-    ${
-      given.emergency_contact &&
-      html`
-        <a class="button wide" href=${`tel:${given.emergency_contact.replace(/[^+0-9]/g, '')}`}>
-          ${say('stand-in-call', { who: given.emergency_contact })}
-        </a>
-      `
-    }
+    ${given.emergency_contact && whomToCall(given.emergency_contact)}
     ${due.map(
       (item) => html`
         <${HelperTask} key=${item.key} item=${item} onCouldNot=${onCouldNot} />
@@ -125,5 +118,29 @@ export function StandInView({ given, state, colonies, onCouldNot = nothing, onWr
         `,
       )}
     </section>
+  `;
+}
+
+/** A telephone number: five digits and more with what may stand between two of them, or three and more in a row. */
+const NUMBER = /\+?\(?\d(?:[ )./-]{0,2}\d){4,}|\d{3,}/g;
+
+/** Each number to dial. One says whom it calls; several stand below what the keeper wrote. @param {string} contact */
+function whomToCall(contact) {
+  const numbers = contact.match(NUMBER) ?? [];
+  const alone = numbers.length === 1;
+  return html`
+    ${
+      !alone &&
+      html`
+        <p>${say('stand-in-call', { who: contact })}</p>
+      `
+    }
+    ${numbers.map(
+      (number) => html`
+        <a class="button wide" href=${`tel:${number.replace(/[^+0-9]/g, '')}`}>
+          ${say('stand-in-call', { who: alone ? contact : number })}
+        </a>
+      `,
+    )}
   `;
 }

@@ -103,7 +103,8 @@ export function storedOf(typed, was = null, f = fahrenheit()) {
 }
 
 /**
- * A stored temperature in words: what was typed in °C in whole °F, what was typed in °F as it was typed.
+ * A stored temperature in words: whole tenths of °C, as they are typed, in whole °F; anything else was typed in °F and
+ * shows so.
  * @param {number} c @param {boolean} [f]
  */
 export function temperature(c, f = fahrenheit()) {

@@ -7,7 +7,7 @@ import { sendPhotos } from '../sync/photos.js';
 import { post } from '../sync/api.js';
 import { asSuggested, putOff } from '../care/changes.js';
 import { setRight, withOffset } from '../care/instants.js';
-import { SHELL } from './shell.js';
+import { languageHere, SHELL } from './shell.js';
 import { HOUR_MS } from '../care/rules.js';
 
 /** @typedef {import('../answers.d.ts').NudgedTask} NudgedTask */
@@ -40,9 +40,14 @@ async function keptMessages() {
   const shell = (await caches.keys()).find((name) => name.startsWith(SHELL));
   if (!shell) return '';
   const cache = await caches.open(shell);
-  const kept = (await cache.keys()).find(({ url }) => url.endsWith('/first.ftl'));
-  return (kept && (await (await cache.match(kept))?.text())) ?? '';
+  const kept = (await cache.keys()).filter(({ url }) => url.endsWith('/first.ftl'));
+  const language = await languageHere(kept.map(languageIn));
+  const spoken = kept.find((each) => languageIn(each) === language) ?? kept[0];
+  return (spoken && (await (await cache.match(spoken))?.text())) ?? '';
 }
+
+/** Which language messages are of. @param {Request} kept their address */
+const languageIn = ({ url }) => url.split('/').at(-2) ?? '';
 
 /** A message of one line that is told nothing. @param {string} messages @param {string} id @returns {string} */
 const said = (messages, id) => messages.match(new RegExp(`^${id}=(.*)$`, 'm'))?.[1] ?? '';

@@ -33,8 +33,8 @@ export async function install(build, { files, languages = [], words = [], parcel
   }
 }
 
-/** What the page will speak. @param {string[]} languages */
-async function languageHere(languages) {
+/** What the page speaks of these. @param {string[]} languages */
+export async function languageHere(languages) {
   const chosen = await caches.match(CHOICE.address, { cacheName: CHOICE.cache });
   return languageOf(await chosen?.text(), worker.navigator.languages, languages);
 }

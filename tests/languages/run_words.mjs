@@ -14,6 +14,7 @@ const phone = { language: 'en' };
 Object.defineProperty(globalThis, 'navigator', { value: phone, configurable: true });
 const { isSaid, learn, say, sayIf, sayOf } = await load('say');
 const { portionInWords } = await load('portions');
+const { eventInWords } = await import(new URL('pwa/components/event-in-words.js', root).href);
 const { numeral, together, weekDay } = await load('shown');
 const {
   apart,
@@ -49,6 +50,26 @@ of(vectors.numbers, 'a number', (c) => numeral(c.value));
 of(vectors.days, 'a day', (c) => weekDay(c.day));
 of(vectors.lists, 'a list', (c) => together(c.parts));
 
+test('a count says only what was filled in', () => {
+  speak('en');
+  const said = (set) => eventInWords({ kind: 'count', set });
+  assert.equal(said({ queens: 0 }), 'Counted: 0 queens');
+  assert.equal(said({ queens: 1, males_only: true }), 'Counted: 1 queen, only males');
+  assert.equal(said({ workers: null, workers_low: null, workers_at_least: 40 }), 'Counted: at least 40 workers');
+  assert.equal(
+    said({ workers: 42, workers_low: 40, workers_at_least: 39, larvae: 'few' }),
+    'Counted: 42 workers, larvae: few',
+  );
+  speak('pl');
+  assert.equal(said({ queens: 2 }), 'Policzone: 2 królowe');
+});
+test('a log of a kind without words of its own is told by the name of its kind', () => {
+  speak('de');
+  assert.deepEqual(
+    ['climate', 'photo', 'moon_walk'].map((kind) => eventInWords({ kind, set: {} })),
+    ['Klima', 'Foto', 'moon walk'],
+  );
+});
 test('a code that nobody knows is said as it is, and a group says what it has', () => {
   speak('en');
   assert.equal(sayOf('food', 'moon_cheese'), 'moon cheese');
@@ -113,6 +134,12 @@ test('a text of the server is shown in the degrees of this phone, and nothing el
   assert.equal(plain(inDegrees(text, false)), plain(text));
   assert.equal(plain(inDegrees('bei 12,5 °C', true)), 'bei 55 °F');
 });
+test('a refusal of the server is shown with both its limits in the degrees of this phone', () => {
+  for (const [tag, text] of Object.entries(JSON.parse(process.env.REFUSALS))) {
+    speak(tag);
+    assert.deepEqual(plain(inDegrees(text, true)).match(/-?\d+(?: °[CF])?/g), ['130 °F', '32 °F', '122 °F'], text);
+  }
+});
 test('a temperature in a message is shown to a tenth of °C or in whole °F, and a difference is no temperature', () => {
   speak('en');
   assert.deepEqual([degrees(22.25, true, false), degrees(22.25, true, true), degrees(22.25, false, true)].map(plain), [
@@ -161,10 +188,10 @@ test('a field that nobody changed stores what was there, and an empty one nothin
   assert.equal(storedOf(null, 22, true), null);
   assert.equal(typedOf(null, true), '');
 });
-test('what was typed in °C is shown in whole °F, what was typed in °F as it was typed', () => {
+test('a whole tenth of a °C is shown in whole °F, what else was typed in °F as it was typed', () => {
   assert.deepEqual(
-    [24.5, storedOf(75.5, null, true), storedOf(75, null, true)].map((c) => plain(temperature(c, true))),
-    ['76 °F', '75.5 °F', '75 °F'],
+    [24.5, ...[75.5, 75, 72.5].map((typed) => storedOf(typed, null, true))].map((c) => plain(temperature(c, true))),
+    ['76 °F', '75.5 °F', '75 °F', '73 °F'],
   );
   assert.equal(plain(temperature(storedOf(75, null, true), false)), '23.9 °C');
 });

@@ -9,15 +9,24 @@ from tests.support import message_types
 from tests.support.node_tests import run_node_tests
 
 from broodshelf.languages import languages
+from broodshelf.languages.calculating import why_refused
 from broodshelf.languages.phone_parts import PARTS
 from broodshelf.languages.phones_file import phones_file
+from broodshelf.model.quantities import OutOfRange
 
 
 def test_the_phone_passes_the_same_vectors(tmp_path):
     messages = {tag: "".join(phones_file(tag, part).decode() for part in PARTS) for tag in languages()}
     (tmp_path / "messages.json").write_text(json.dumps(messages))
 
-    run_node_tests(Path(__file__).with_name("run_words.mjs"), MESSAGES=str(tmp_path / "messages.json"))
+    hot = OutOfRange("warmth", 54.4, "°C", 0, 50)
+    refusals = {tag: why_refused("growth", hot).in_language(tag) for tag in languages()}
+
+    run_node_tests(
+        Path(__file__).with_name("run_words.mjs"),
+        MESSAGES=str(tmp_path / "messages.json"),
+        REFUSALS=json.dumps(refusals),
+    )
 
 
 def test_the_phones_types_are_those_of_the_english_messages():

@@ -69,7 +69,7 @@ def test_the_sheet_of_a_pass_tells_each_of_its_days_repeats_included_and_a_leak_
     expect(page.get_by_role("cell", name=leftovers).first).to_be_visible()
 
 
-def test_the_sheet_of_a_pass_is_printed_in_the_language_of_whoever_gets_it(phone, server):
+def test_the_sheet_of_a_pass_is_printed_in_the_language_of_whoever_gets_it_and_nothing_else(phone, server):
     page = phone()
     begin_pass(page, server, "Babcia")
     page.get_by_label(text("house-language")).select_option("pl")
@@ -81,9 +81,9 @@ def test_the_sheet_of_a_pass_is_printed_in_the_language_of_whoever_gets_it(phone
     expect(heading).to_have_text(say_in("pl", "paper-sheet", {"who": "Babcia"}))
     expect(page.locator("html")).to_have_attribute("lang", "pl")
     expect(page.get_by_role("row").filter(has_text=say_in("pl", "fault-leak"))).to_have_count(1)
-    go(page, server, "#/round")
-    page.reload()
+    page.get_by_role("navigation").get_by_role("link", name=say_in("pl", "frame-nav-shelf")).click()
     expect(page.locator("html")).to_have_attribute("lang", "en")  # the phone's own stays
+    expect(page).to_have_url(f"{server.url}/#/shelf")
 
 
 def test_a_stand_in_reads_a_leak_by_its_name(phone, server):

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import json
 import os
 import shutil
 import subprocess
 from pathlib import Path
+
+from broodshelf.web.shell import LIBRARIES
 
 
 def run_node_tests(script: Path, **environment: str) -> None:
@@ -14,7 +17,7 @@ def run_node_tests(script: Path, **environment: str) -> None:
     assert node, "Node is not installed; ./deploy/test installs it (it is a tool for tests only)."
     done = subprocess.run(
         [node, "--test", str(script)],
-        env={**os.environ, "TZ": "Europe/Vienna", **environment},
+        env={**os.environ, "TZ": "Europe/Vienna", "LIBRARIES": json.dumps(dict(LIBRARIES)), **environment},
         capture_output=True,
         text=True,
         timeout=60,

@@ -76,6 +76,12 @@ event-workers = { $count ->
     [one] { $count } Arbeiterin
    *[other] { $count } Arbeiterinnen
   }
+event-workers-at-least = mindestens { $seen }
+event-queens = { $count ->
+    [one] { $count } Königin
+   *[other] { $count } Königinnen
+  }
+event-males-only = nur Männchen
 
 event-workers-roughly = { $amount ->
     [none] Keine Arbeiterinnen

@@ -132,7 +132,7 @@ problem-no-input = { $calculator } hat keine Eingabe { $name }.
 problem-input-number = { $name } muss eine Zahl sein.
 problem-input-choice = { $name } muss eine der Möglichkeiten sein.
 problem-input-yes-no = { $name } muss ja oder nein sein.
-problem-out-of-range = { $what }: { $value } { $unit } geht nicht; möglich sind { $low } bis { $high } { $unit }.
+problem-out-of-range = { $what }: { $value } { $unit } geht nicht; möglich sind { $low } { $unit } bis { $high } { $unit }.
 problem-not-a-choice = { $name } ist { $value }; möglich sind { $choices }.
 problem-parts-by = Sag, ob die Teile nach Masse ({ $mass } %) oder nach Volumen ({ $volume } %) sind.
 

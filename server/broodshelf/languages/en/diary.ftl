@@ -81,6 +81,14 @@ event-workers = { $count ->
     [one] { $count } worker
    *[other] { $count } workers
   }
+# Where only a part of the nest was to be seen; $seen is the message above.
+event-workers-at-least = at least { $seen }
+
+event-queens = { $count ->
+    [one] { $count } queen
+   *[other] { $count } queens
+  }
+event-males-only = only males
 
 # A rough count.
 event-workers-roughly = { $amount ->

@@ -147,7 +147,7 @@ problem-input-number = { $name } must be a number.
 problem-input-choice = { $name } must be one of the choices.
 problem-input-yes-no = { $name } must be yes or no.
 # $what: what was asked for, e.g. "strength"; $unit: its unit.
-problem-out-of-range = { $what } is { $value } { $unit }; it must lie between { $low } and { $high } { $unit }.
+problem-out-of-range = { $what } is { $value } { $unit }; it must lie between { $low } { $unit } and { $high } { $unit }.
 # $choices: a list of codes.
 problem-not-a-choice = { $name } is { $value }; it must be one of { $choices }.
 # $mass, $volume (numbers): percent.

@@ -76,6 +76,12 @@ event-workers = { $count ->
     [one] { $count } obrera
    *[other] { $count } obreras
   }
+event-workers-at-least = al menos { $seen }
+event-queens = { $count ->
+    [one] { $count } reina
+   *[other] { $count } reinas
+  }
+event-males-only = solo machos
 
 event-workers-roughly = { $amount ->
     [none] Ninguna obrera

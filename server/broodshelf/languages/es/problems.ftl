@@ -132,7 +132,7 @@ problem-no-input = { $calculator } no tiene la entrada { $name }.
 problem-input-number = { $name } debe ser un número.
 problem-input-choice = { $name } debe ser una de las opciones.
 problem-input-yes-no = { $name } debe ser sí o no.
-problem-out-of-range = { $what }: { $value } { $unit } no vale; debe estar entre { $low } y { $high } { $unit }.
+problem-out-of-range = { $what }: { $value } { $unit } no vale; debe estar entre { $low } { $unit } y { $high } { $unit }.
 problem-not-a-choice = { $name } es { $value }; debe ser uno de { $choices }.
 problem-parts-by = Di si las partes son en masa ({ $mass } %) o en volumen ({ $volume } %).
 

@@ -72,6 +72,12 @@ event-workers = { $count ->
     [one] { $count } ouvrière
    *[other] { $count } ouvrières
   }
+event-workers-at-least = au moins { $seen }
+event-queens = { $count ->
+    [one] { $count } reine
+   *[other] { $count } reines
+  }
+event-males-only = seulement des mâles
 event-workers-roughly = { $amount ->
     [none] Pas d’ouvrières
     [few] Peu d’ouvrières

@@ -112,7 +112,7 @@ problem-no-input = { $calculator } : pas de champ { $name }.
 problem-input-number = { $name } doit être un nombre.
 problem-input-choice = { $name } doit être l’un des choix.
 problem-input-yes-no = { $name } doit être oui ou non.
-problem-out-of-range = { $what } : { $value } { $unit } ; il faut une valeur entre { $low } et { $high } { $unit }.
+problem-out-of-range = { $what } : { $value } { $unit } ; il faut une valeur entre { $low } { $unit } et { $high } { $unit }.
 problem-not-a-choice = { $name } vaut { $value } ; il faut l’un de { $choices }.
 problem-parts-by = Dis si les parts sont en masse ({ $mass } %) ou en volume ({ $volume } %).
 

@@ -80,6 +80,14 @@ event-workers = { $count ->
     [many] { $count } robotnic
    *[other] { $count } robotnicy
   }
+event-workers-at-least = co najmniej { $seen }
+event-queens = { $count ->
+    [one] { $count } królowa
+    [few] { $count } królowe
+    [many] { $count } królowych
+   *[other] { $count } królowej
+  }
+event-males-only = same samce
 event-workers-roughly = { $amount ->
     [none] Brak robotnic
     [few] Mało robotnic

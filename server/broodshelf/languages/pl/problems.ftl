@@ -114,7 +114,7 @@ problem-no-input = { $calculator }: nie ma pola { $name }.
 problem-input-number = { $name } musi być liczbą.
 problem-input-choice = { $name } musi być jedną z możliwości.
 problem-input-yes-no = { $name } musi być: tak lub nie.
-problem-out-of-range = { $what }: { $value } { $unit }; potrzebna wartość między { $low } a { $high } { $unit }.
+problem-out-of-range = { $what }: { $value } { $unit }; potrzebna wartość między { $low } { $unit } a { $high } { $unit }.
 problem-not-a-choice = { $name } to { $value }; potrzebne jest jedno z { $choices }.
 problem-parts-by = Powiedz, czy części są wagowe ({ $mass }%), czy objętościowe ({ $volume }%).
 

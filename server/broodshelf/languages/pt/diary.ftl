@@ -76,6 +76,12 @@ event-workers = { $count ->
     [one] { $count } operária
    *[other] { $count } operárias
   }
+event-workers-at-least = pelo menos { $seen }
+event-queens = { $count ->
+    [one] { $count } rainha
+   *[other] { $count } rainhas
+  }
+event-males-only = só machos
 
 event-workers-roughly = { $amount ->
     [none] Nenhuma operária

@@ -132,7 +132,7 @@ problem-no-input = { $calculator } não tem a entrada { $name }.
 problem-input-number = { $name } deve ser um número.
 problem-input-choice = { $name } deve ser uma das opções.
 problem-input-yes-no = { $name } deve ser sim ou não.
-problem-out-of-range = { $what }: { $value } { $unit } não serve; deve estar entre { $low } e { $high } { $unit }.
+problem-out-of-range = { $what }: { $value } { $unit } não serve; deve estar entre { $low } { $unit } e { $high } { $unit }.
 problem-not-a-choice = { $name } é { $value }; deve ser um de { $choices }.
 problem-parts-by = Diga se as partes são em massa ({ $mass } %) ou em volume ({ $volume } %).
 
