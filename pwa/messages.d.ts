@@ -569,6 +569,8 @@ export interface Messages {
   'frame-banner-ended-device-revoked': null;
   'frame-banner-ended-pass-ended': null;
   'frame-banner-ended-pass-revoked': null;
+  'frame-banner-ended-session-old': null;
+  'frame-banner-sign-in': null;
   'frame-banner-signed-out': null;
   'frame-banner-understood': null;
   'frame-banner-unsent': null;
@@ -2059,6 +2061,8 @@ export type Group =
   | 'frame-banner-ended'
   | 'frame-banner-ended-device'
   | 'frame-banner-ended-pass'
+  | 'frame-banner-ended-session'
+  | 'frame-banner-sign'
   | 'frame-banner-signed'
   | 'frame-banner-update'
   | 'frame-banner-use'

@@ -13,7 +13,8 @@ import { say } from '../words/say.js';
 
 export function StartScreen() {
   const { name, id } = route.value;
-  const [way, setWay] = useState(name === 'claim' ? 'claim' : name === 'pass' ? 'pass' : session.value ? 'leave' : '');
+  const { ended } = session.value ?? { ended: true }; // whoever is out comes in again by any of the ways
+  const [way, setWay] = useState(name === 'claim' || name === 'pass' ? name : ended ? '' : 'leave');
   const [key] = useState(id);
   const [begin, setBegin] = useState(/** @type {string | null | undefined} */ (undefined));
   useEffect(() => {
@@ -68,9 +69,11 @@ export function StartScreen() {
           `
         }
         ${
-          way !== '' &&
+          (way || session.value) &&
           html`
-            <button type="button" class="button" onClick=${() => setWay('')}>${say('start-back')}</button>
+            <button type="button" class="button" onClick=${() => (way ? setWay('') : go('#/round'))}>
+              ${say('start-back')}
+            </button>
           `
         }
       </main>

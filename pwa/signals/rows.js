@@ -220,7 +220,7 @@ function show({ entries, conflicts: met, meta }, touched) {
     lay(entries, meta.me?.person_id ?? null, touched);
     if (thatDiffer(entries, outbox.peek()).length) outbox.value = entries;
     if (met.length || conflicts.peek().length) conflicts.value = met;
-    const me = meta.me ? { ...meta.me, ended: meta.ended ?? null } : null;
+    const me = meta.me && !meta.left ? { ...meta.me, ended: meta.ended ?? null } : null;
     if (JSON.stringify(me) !== JSON.stringify(session.peek())) session.value = me; // the whole frame hangs on it
     setSkew(meta.skew_ms ?? 0);
     tick();

@@ -34,9 +34,9 @@ def report_leak(page: Page) -> None:
     page.get_by_role("button", name=text("log-report")).click()
 
 
-def pair(new: Page, keeper: Page, server: Server) -> None:
+def pair(new: Page, keeper: Page, server: Server, at: str = "") -> None:
     """Let a second phone in by the code that it shows."""
-    go(new, server, "")
+    go(new, server, at)
     new.get_by_role("button", name=text("start-join-one")).click()
     code = new.locator(".code").inner_text()
     go(keeper, server, "#/settings")
