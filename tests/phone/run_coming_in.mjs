@@ -81,7 +81,7 @@ test('a phone that has signed out stays out, in all its tabs and when it is open
   assert.deepEqual([one.is, other.is, again.is], [null, null, null]);
 });
 
-test('a session that has ended is told until the server knows it again; what stands before a server ends none', async () => {
+test('a session that has ended is told until the server knows it again; a login page before it ends none', async () => {
   const phone = await opened('d');
   await phone.come(ANNA);
   const { me } = server;
