@@ -129,12 +129,12 @@ function Stored() {
   const { last_sync_ms } = saving.value;
   const { waiting, attention } = unsent.value;
   const synced = last_sync_ms ? say('house-last-synced', { when: moment(last_sync_ms) }) : say('house-not-synced');
-  const kept_here =
-    waiting + attention ? say('house-not-sent', { count: waiting + attention }) : say('house-nothing-waits');
+  const count = waiting + attention;
+  const kept_here = count ? say('house-not-sent', { count }) : say('house-nothing-waits');
   const leave = () =>
     confirm(
-      waiting
-        ? say('house-leave-unsent', { count: waiting })
+      count
+        ? say('house-leave-unsent', { count })
         : say('house-leave', { who: session.value?.name ?? say('house-this-phone') }),
     ) && attempt(logout);
   return html`
@@ -146,7 +146,7 @@ function Stored() {
       <div class="wrap even">
         <button type="button" class="button" onClick=${() => syncNow()}>${say('house-sync-now')}</button>
         ${
-          waiting + attention > 0 &&
+          count > 0 &&
           html`
             <button type="button" class="button" onClick=${exportUnsent}>${say('house-export')}</button>
           `
