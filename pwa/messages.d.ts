@@ -780,6 +780,7 @@ export interface Messages {
   'house-last-synced': { when: string | number };
   'house-leave': { who: string | number };
   'house-leave-unsent': { count: number };
+  'house-left': { count: string | number; who: string | number };
   'house-let-in': null;
   'house-look': null;
   'house-look-up': null;

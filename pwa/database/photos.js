@@ -34,6 +34,14 @@ export function unsentPhotos(deviceId) {
   );
 }
 
+/** Whatever no server has, refused ones too. @param {string} deviceId @returns {Promise<Photo[]>} */
+export async function picturesOnlyHere(deviceId) {
+  const all = await inTransaction(databaseOf(deviceId), ['photos'], 'readonly', (tx) =>
+    tx.objectStore('photos').getAll(),
+  );
+  return all.filter((/** @type {Photo} */ { sent }) => sent !== 1);
+}
+
 /**
  * A picture is on the server: keep the latest here for looking at offline, let older ones go.
  * @param {string} deviceId

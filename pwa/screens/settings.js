@@ -3,14 +3,16 @@ import { useEffect, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
+import { LeftBehind } from '../components/left-behind.js';
 import { Install } from '../components/install.js';
 import { LanguageChoice, LookChoice, UnitChoices } from '../components/preferences.js';
-import { exportUnsent, keep, tell } from '../signals/actions.js';
+import { keep, tell } from '../signals/actions.js';
 import { logout } from '../signals/people.js';
 import { rowsOf, unsent } from '../signals/rows.js';
 import { saving } from '../signals/saving.js';
 import { session } from '../signals/session.js';
 import { syncNow } from '../signals/sync.js';
+import { exportUnsent } from '../signals/unsent.js';
 import { Nudges } from './nudges.js';
 import { lazy } from '../components/lazy.js';
 import { say } from '../words/say.js';
@@ -148,11 +150,12 @@ function Stored() {
         ${
           count > 0 &&
           html`
-            <button type="button" class="button" onClick=${exportUnsent}>${say('house-export')}</button>
+            <button type="button" class="button" onClick=${() => exportUnsent()}>${say('house-export')}</button>
           `
         }
         <button type="button" class="button warn" onClick=${leave}>${say('house-sign-out')}</button>
       </div>
+      <${LeftBehind} me=${session.value} />
     </section>
   `;
 }

@@ -4,6 +4,7 @@ import { useAttempt } from '../components/attempt.js';
 import { textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { Install } from '../components/install.js';
+import { LeftBehind } from '../components/left-behind.js';
 import { Empty } from '../components/states.js';
 import { askToPair, claim, collectPairing, lookAtCode, openPass } from '../signals/people.js';
 import { go, hideFragment, route } from '../signals/route.js';
@@ -46,6 +47,7 @@ export function StartScreen() {
             </button>
             <button type="button" class="button wide" onClick=${() => setWay('join')}>${say('start-join-one')}</button>
             <button type="button" class="button wide" onClick=${() => setWay('pass')}>${say('start-have-pass')}</button>
+            <${LeftBehind} me=${ended ? null : session.value} />
             <${LanguageChoice} label=${say('start-language')} />
             <${Install} />
           `

@@ -4,6 +4,7 @@ import { uuid7 } from '../database/ids.js';
 import { get, post, put, takeAway } from '../sync/api.js';
 import { heldStore, session } from './session.js';
 import { enter, know } from './sync.js';
+import { leftBehind } from './unsent.js';
 import { say } from '../words/say.js';
 
 export { get, post, put, takeAway };
@@ -23,6 +24,7 @@ async function become(me, facts = {}) {
   await setCurrentDevice(me.device_id);
   localStorage.setItem('device', me.device_id); // only a hint for the next start (main.js)
   await enter(me, facts);
+  await leftBehind(me);
 }
 
 /**

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from pathlib import Path
 
 import pytest
@@ -10,7 +11,10 @@ from tests.phone.conftest import claim
 from tests.phone.inside import run
 from tests.phone.test_story import go, pair
 from tests.support.node_tests import run_node_tests
+from tests.support.server import Server
 from tests.support.words import text
+
+HAS = "await (await at('sync')).syncNow(); return Boolean((await at('rows')).rows.value.get(given));"
 
 
 def test_the_apps_own_modules_on_a_disk_in_memory():
@@ -37,16 +41,54 @@ def test_a_phone_that_was_signed_out_says_so_and_comes_in_again_by_any_way(phone
 
 @pytest.mark.browser
 @pytest.mark.without_worker
+def test_what_was_not_sent_is_told_to_whom_comes_next_given_as_a_file_and_sent_when_its_keeper_is_back(
+    phone, server, tmp_path
+):
+    keeper, other = phone(), phone()
+    claim(keeper, server)
+    pair(other, keeper, server)
+    other.route("**/api/sync", lambda route: route.abort())
+    other.get_by_role("button", name=text("round-as-suggested")).first.click()
+    expect(other.get_by_text(text("saving-waiting", count=1))).to_be_visible()
+    said = sign_out(other, server)
+    other.unroute("**/api/sync")
+    left = other.get_by_text(text("house-left", who="Mira", count=1))
+    expect(left).to_be_visible()
+    pair(other, keeper, server, who="Ben")
+    go(other, server, "#/settings")
+    with other.expect_download() as download:
+        left.get_by_role("button", name=text("house-export")).click()
+    download.value.save_as(tmp_path / "kept.json")
+    sign_out(other, server)
+    pair(other, keeper, server)
+    done = other.get_by_role("region", name=text("round-done"))
+
+    assert said == text("house-leave-unsent", count=1)
+    (kept,) = json.loads((tmp_path / "kept.json").read_text())["entries"]
+    expect(done).to_contain_text(text("saving-state-synced"))
+    assert run(keeper, HAS, kept["op"]["id"])
+    expect(left).to_have_count(0)
+
+
+@pytest.mark.browser
+@pytest.mark.without_worker
 def test_a_phone_that_signed_out_begins_before_the_door_when_it_is_opened_again(phone, server):
     page = phone()
     claim(page, server)
-    go(page, server, "#/settings")
-    page.once("dialog", lambda dialog: dialog.accept())
-    page.get_by_role("button", name=text("house-sign-out"), exact=True).click()
-    expect(page.get_by_role("button", name=text("start-join-one"))).to_be_visible()
+    sign_out(page, server)
     page.reload()
 
     expect(page.get_by_role("button", name=text("start-join-one"))).to_be_visible()
+
+
+def sign_out(page: Page, server: Server) -> str:
+    """Sign a phone out at House; return what it asked before."""
+    asked = []
+    go(page, server, "#/settings")
+    page.once("dialog", lambda dialog: (asked.append(dialog.message), dialog.accept()))
+    page.get_by_role("button", name=text("house-sign-out"), exact=True).last.click()
+    expect(page.get_by_role("button", name=text("start-join-one"))).to_be_visible()
+    return asked[0]
 
 
 def sign_out_other(keeper: Page) -> None:
