@@ -24,7 +24,7 @@ async function become(me, facts = {}) {
   await setCurrentDevice(me.device_id);
   localStorage.setItem('device', me.device_id); // only a hint for the next start (main.js)
   await enter(me, facts);
-  await leftBehind(me);
+  await leftBehind(me).catch(() => []); // whoever is in is in; House tries it again
 }
 
 /**
