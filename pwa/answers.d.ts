@@ -97,6 +97,8 @@ export interface Known {
   cursor?: string | null;
   me?: Me;
   ended?: string | null;
+  /** Whether this phone was signed out here, by whoever holds it. */
+  left?: boolean;
   emptied?: boolean;
   last_sync_ms?: number;
   skew_ms?: number;

@@ -572,6 +572,8 @@ export interface Messages {
   'frame-banner-ended-device-revoked': null;
   'frame-banner-ended-pass-ended': null;
   'frame-banner-ended-pass-revoked': null;
+  'frame-banner-ended-session-old': null;
+  'frame-banner-sign-in': null;
   'frame-banner-signed-out': null;
   'frame-banner-understood': null;
   'frame-banner-unsent': null;
@@ -827,6 +829,7 @@ export interface Messages {
   'house-last-synced': { when: string | number };
   'house-leave': { who: string | number };
   'house-leave-unsent': { count: number };
+  'house-left': { count: string | number; who: string | number };
   'house-let-in': null;
   'house-look': null;
   'house-look-up': null;
@@ -2110,6 +2113,8 @@ export type Group =
   | 'frame-banner-ended'
   | 'frame-banner-ended-device'
   | 'frame-banner-ended-pass'
+  | 'frame-banner-ended-session'
+  | 'frame-banner-sign'
   | 'frame-banner-signed'
   | 'frame-banner-update'
   | 'frame-banner-use'

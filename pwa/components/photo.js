@@ -13,12 +13,18 @@ export function Photo({ id, words, size = {} }) {
   const [missing, setMissing] = useState(false);
   useEffect(() => {
     let made = '';
+    let left = false;
+    const free = () => made.startsWith('blob:') && URL.revokeObjectURL(made);
+    setAddress('');
+    setMissing(false);
     void addressOf(id).then((found) => {
       made = found;
-      setAddress(found);
+      if (left) free();
+      else setAddress(found);
     });
     return () => {
-      if (made.startsWith('blob:')) URL.revokeObjectURL(made);
+      left = true;
+      free();
     };
   }, [id]);
   if (missing) {

@@ -65,7 +65,7 @@ export function PlaceFile({ placeId }) {
       <label>
         ${say('climate-file')}${' '}
         <small>${say('climate-file-hint')}</small>
-        <input type="file" accept=".csv,.txt,text/csv,text/plain" onChange=${choose} />
+        <input type="file" accept=".csv,.txt,text/csv,text/plain" disabled=${form.busy} onChange=${choose} />
       </label>
       ${
         heads.length > 0 &&

@@ -142,7 +142,13 @@ export async function setCurrentDevice(deviceId) {
 }
 
 /** The database's name of a device. @param {string} deviceId */
-export const databaseOf = (deviceId) => `broodshelf-${deviceId}`;
+export const databaseOf = (deviceId) => `${WHICH}-${deviceId}`;
+
+/** All devices that this browser has been and of which it keeps something. @returns {Promise<string[]>} */
+export async function knownDevices() {
+  const names = (await indexedDB.databases()).map(({ name = '' }) => name);
+  return names.filter((name) => name.startsWith(databaseOf(''))).map((name) => name.slice(databaseOf('').length));
+}
 
 const ASKED = 'asked_to_keep';
 

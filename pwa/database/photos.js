@@ -16,12 +16,30 @@ export function findPhoto(deviceId, id) {
   return inTransaction(databaseOf(deviceId), ['photos'], 'readonly', (tx) => tx.objectStore('photos').get(id));
 }
 
+/**
+ * The pictures that wait and whose record the server has, as far as this phone knows: without its record none is taken.
+ * @param {import('../vendor/idb.js').Transaction} tx over photos and rows
+ * @returns {Promise<string[]>} their ids, oldest first
+ */
+export async function sendable(tx) {
+  const ids = /** @type {string[]} */ (await tx.objectStore('photos').index('by_sent').getAllKeys(0));
+  const known = await Promise.all(ids.map((id) => tx.objectStore('rows').count(id)));
+  return ids.filter((_, i) => known[i]);
+}
+
 /** @param {string} deviceId @returns {Promise<Photo[]>} oldest first */
 export function unsentPhotos(deviceId) {
-  return inTransaction(databaseOf(deviceId), ['photos'], 'readonly', async (tx) => {
-    const waiting = /** @type {Photo[]} */ (await tx.objectStore('photos').index('by_sent').getAll(0));
-    return waiting.sort((a, b) => a.made_ms - b.made_ms);
-  });
+  return inTransaction(databaseOf(deviceId), ['photos', 'rows'], 'readonly', async (tx) =>
+    Promise.all((await sendable(tx)).map((id) => tx.objectStore('photos').get(id))),
+  );
+}
+
+/** Whatever no server has, refused ones too. @param {string} deviceId @returns {Promise<Photo[]>} */
+export async function picturesOnlyHere(deviceId) {
+  const all = await inTransaction(databaseOf(deviceId), ['photos'], 'readonly', (tx) =>
+    tx.objectStore('photos').getAll(),
+  );
+  return all.filter((/** @type {Photo} */ { sent }) => sent !== 1);
 }
 
 /**

@@ -3,6 +3,7 @@
 import { THINGS } from '../care/rules.js';
 import { uuid7 } from './ids.js';
 import { inBulk, inTransaction, databaseOf } from './open.js';
+import { sendable } from './photos.js';
 import { forgetOldJournal, giveBack, JOURNAL_MS } from './past.js';
 import { takeVerdicts } from './verdicts.js';
 
@@ -13,6 +14,12 @@ import { takeVerdicts } from './verdicts.js';
 /** @typedef {import('../care/overlay.js').Operation} Operation */
 /** @typedef {import('../answers.d.ts').Known} Known */
 /** @typedef {import('../answers.d.ts').SyncAnswer} SyncAnswer */
+
+/**
+ * @typedef {{entries: Entry[], conflicts: Met[], pictures: number, meta: Known}} Pending `pictures`: how many wait
+ *   though their records do not
+ */
+const PENDING = ['rows', 'outbox', 'conflicts', 'photos', 'meta'];
 
 /** The store of one device. */
 export class Store {
@@ -38,11 +45,10 @@ export class Store {
   /**
    * Everything a screen starts from, in one snapshot: things, faults and what happened since an instant. Without it all
    * rows.
-   * @param {number} [sinceMs] @returns {Promise<{rows: Row[], entries: Entry[], conflicts: Met[],
-   *   meta: Known}>}
+   * @param {number} [sinceMs] @returns {Promise<Pending & {rows: Row[]}>}
    */
   snapshot(sinceMs) {
-    return inTransaction(this.name, ['rows', 'outbox', 'conflicts', 'meta'], 'readonly', async (tx) => {
+    return inTransaction(this.name, PENDING, 'readonly', async (tx) => {
       const [rows, pending] = await Promise.all([
         sinceMs === undefined ? tx.objectStore('rows').getAll() : recentRows(tx, sinceMs),
         pendingOf(tx),
@@ -51,12 +57,9 @@ export class Store {
     });
   }
 
-  /**
-   * What waits, what met, and what is known, without the rows.
-   * @returns {Promise<{entries: Entry[], conflicts: Met[], meta: Known}>}
-   */
+  /** What waits, what met, and what is known, without the rows. @returns {Promise<Pending>} */
   pending() {
-    return inTransaction(this.name, ['outbox', 'conflicts', 'meta'], 'readonly', pendingOf);
+    return inTransaction(this.name, PENDING, 'readonly', pendingOf);
   }
 
   /**
@@ -287,12 +290,13 @@ export const isInSnapshot = (row, sinceMs) =>
 
 /** @param {import('../vendor/idb.js').Transaction} tx */
 async function pendingOf(tx) {
-  const [entries, conflicts, meta] = await Promise.all([
+  const [entries, conflicts, pictures, meta] = await Promise.all([
     entriesInOrder(tx),
     tx.objectStore('conflicts').getAll(),
+    sendable(tx),
     allMeta(tx),
   ]);
-  return { entries, conflicts, meta };
+  return { entries, conflicts, pictures: pictures.length, meta };
 }
 
 /**

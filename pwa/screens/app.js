@@ -3,9 +3,10 @@ import { html, Icon } from '../components/html.js';
 import { goOver } from '../components/new-version.js';
 import { Toast } from '../components/states.js';
 import { route } from '../signals/route.js';
-import { reload, unsent } from '../signals/rows.js';
+import { unsent } from '../signals/rows.js';
 import { saving } from '../signals/saving.js';
-import { openStore, session } from '../signals/session.js';
+import { session } from '../signals/session.js';
+import { know } from '../signals/sync.js';
 import { lazy } from '../components/lazy.js';
 import { RoundScreen } from './round.js';
 import { choicesOf, say, sayIf, sayOf } from '../words/say.js';
@@ -170,6 +171,7 @@ function Banners() {
       html`
         <div class="banner" role="alert">
           <span>${sayIf('frame-banner-ended', ended) || say('frame-banner-signed-out')}</span>
+          <a class="button" href="#/join">${say('frame-banner-sign-in')}</a>
           <a class="button" href="#/attention">${say('frame-banner-unsent')}</a>
         </div>
       `
@@ -188,7 +190,9 @@ function Banners() {
       html`
         <div class="banner" role="alert">
           <span>${say('frame-banner-emptied')}</span>
-          <button type="button" class="button" onClick=${understood}>${say('frame-banner-understood')}</button>
+          <button type="button" class="button" onClick=${() => know({ emptied: false })}>
+            ${say('frame-banner-understood')}
+          </button>
         </div>
       `
     }
@@ -226,11 +230,6 @@ function Banners() {
       `
     }
   `;
-}
-
-async function understood() {
-  await openStore().setMeta({ emptied: false });
-  await reload();
 }
 
 /**

@@ -65,21 +65,21 @@ export function AtScreen({ code }) {
 
 function Finder() {
   const video = useRef(/** @type {HTMLVideoElement | null} */ (null));
-  const stop = useRef(/** @type {null | (() => void)} */ (null));
+  const [watching] = useState(() => new AbortController());
   const [open, setOpen] = useState(false);
   const { attempt, busy, said, refuse } = useAttempt();
-  useEffect(() => () => stop.current?.(), []);
+  useEffect(() => () => watching.abort(), []);
   /** @param {string} text */
   function seen(text) {
     const code = readCode(text);
     if (!code) return refuse(say('label-foreign'));
-    stop.current?.();
+    watching.abort();
     return go(`#/at/${code}`);
   }
   const start = () =>
     attempt(async () => {
       try {
-        stop.current = await watchForCodes(/** @type {HTMLVideoElement} */ (video.current), seen);
+        await watchForCodes(/** @type {HTMLVideoElement} */ (video.current), seen, watching.signal);
         setOpen(true);
       } catch {
         throw new Error(say('label-no-camera'));

@@ -3,8 +3,9 @@ import { useState } from 'preact/hooks';
 import { typed } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { Empty } from '../components/states.js';
-import { discard, exportUnsent, sendAgain, settle } from '../signals/actions.js';
+import { discard, sendAgain, settle } from '../signals/actions.js';
 import { conflicts, outbox, rows } from '../signals/rows.js';
+import { exportUnsent } from '../signals/unsent.js';
 import { fieldName, isUntold, kindName, valueInWords } from './field-words.js';
 import { isSaid, labelled, say, sayIf, sayOf } from '../words/say.js';
 import { moment } from '../words/shown.js';
@@ -34,7 +35,7 @@ export function AttentionScreen() {
     ${
       entries.length > 0 &&
       html`
-        <button type="button" class="button main" onClick=${exportUnsent}>${say('attention-export')}</button>
+        <button type="button" class="button main" onClick=${() => exportUnsent()}>${say('attention-export')}</button>
       `
     }
   `;

@@ -1,11 +1,11 @@
 // Who comes in: phones, mail, and what happened at the doors. All of it is asked of the server.
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { useAnswer, whyNot } from '../components/answer.js';
 import { useAttempt } from '../components/attempt.js';
 import { textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { tell } from '../signals/actions.js';
-import { get, post, put, takeAway } from '../signals/people.js';
+import { post, put, takeAway } from '../signals/people.js';
 import { today } from '../signals/clock.js';
 import { rowsOf } from '../signals/rows.js';
 import { syncNow } from '../signals/sync.js';
@@ -21,13 +21,9 @@ export const Doors = ({ code }) => html`
 
 /** @param {{code: string}} props */
 function Phones({ code }) {
-  const [list, setList] = useState(/** @type {import('../answers.d.ts').Device[]} */ ([]));
+  const { answer, problem, ask } = useAnswer('/api/devices');
   const [found, setFound] = useState(/** @type {{code: string, device_name: string} | null} */ (null));
   const { attempt, said } = useAttempt();
-  const load = () => attempt(async () => setList((await get('/api/devices')).devices));
-  useEffect(() => {
-    void load();
-  }, []);
   const people = rowsOf('person').filter((person) => person.set.role === 'keeper');
   /** @param {Event} event */
   function look(event) {
@@ -42,20 +38,20 @@ function Phones({ code }) {
       setFound(null);
       tell(say('house-let-in'));
       await syncNow();
-      setList((await get('/api/devices')).devices);
+      await ask();
     });
   /** @param {import('../answers.d.ts').Phone} phone */
   const signOut = (phone) =>
     confirm(say('house-sign-out-other', { name: phone.name })) &&
     attempt(async () => {
       await post(`/api/devices/${phone.id}/revoke`);
-      setList((await get('/api/devices')).devices);
+      await ask();
     });
   return html`
     <section class="card">
       <h2>${say('house-phones')}</h2>
       <ul class="done-list">
-        ${list.map(
+        ${answer?.devices.map(
           (phone) => html`
             <li key=${phone.id}>
               <div class="grow">
@@ -107,6 +103,12 @@ function Phones({ code }) {
               ${say('house-somebody-new')}
             </button>
           </div>
+        `
+      }
+      ${
+        problem &&
+        html`
+          <p role="alert" class="caution">${whyNot(problem)}</p>
         `
       }
       ${said}

@@ -2,6 +2,7 @@
 // back. And what went: records that were deleted or voided, newest first, each with its way back.
 // Longer than 300 lines because both are told in the same words.
 import { useEffect, useState } from 'preact/hooks';
+import { useAnswer } from '../components/answer.js';
 import { useAttempt } from '../components/attempt.js';
 import { eventInWords } from '../components/event-in-words.js';
 import { html, Icon } from '../components/html.js';
@@ -110,22 +111,16 @@ const told = (set) =>
     (field) => field in set && !isUntold(field) && !TOLD_ELSEWHERE.includes(field),
   );
 
-// Only the server keeps the past.
-/** @template {keyof import('../answers.d.ts').Got & string} P @param {P} path */
-async function ask(path) {
-  try {
-    return await get(path);
-  } catch (problem) {
-    if (/** @type {Problem} */ (problem).code === 'offline') throw new Error(say('history-offline'));
-    throw problem;
-  }
-}
-
-/** @param {string} id @returns {Promise<Revision[]>} newest first */
-const revisionsOf = async (id) => (await ask(`/api/records/${id}/history`)).revisions;
+/** Only the server keeps the past. @param {Problem} problem */
+const inWords = ({ code, message }) => (code === 'offline' ? say('history-offline') : message);
 
 /** What was deleted last and can be taken back, newest first. @returns {Promise<Gone[]>} */
-const whatWent = async () => (await ask('/api/records/gone')).gone;
+async function whatWent() {
+  const { gone } = await get('/api/records/gone').catch((problem) => {
+    throw new Error(inWords(problem));
+  });
+  return gone;
+}
 
 /**
  * Let a field have an earlier value again.
@@ -143,27 +138,30 @@ async function takeBack(gone) {
 }
 
 /** @param {{row: ShownRow}} props */
-export function Past({ row }) {
-  const [revisions, setRevisions] = useState(/** @type {Revision[]} */ ([]));
-  const { attempt, busy, said } = useAttempt();
-  const load = () => attempt(async () => setRevisions(await revisionsOf(row.id)));
-  useEffect(() => {
-    if (row.rev) void load();
-  }, [row.id, row.rev]); // a value that was brought back is a revision, too
-  if (!row.rev) {
-    return html`
-      <p>${say('history-unsent')}</p>
-    `;
-  }
+export const Past = ({ row }) =>
+  row.rev
+    ? html`
+        <${Revisions} row=${row} key=${row.id} />
+      `
+    : html`
+        <p>${say('history-unsent')}</p>
+      `;
+
+/** @param {{row: ShownRow}} props */
+function Revisions({ row }) {
+  // a value that was brought back is a revision, too
+  const { answer, problem, ask: load } = useAnswer(`/api/records/${row.id}/history`, row.rev);
+  const revisions = answer?.revisions ?? [];
   const offers = offersOf(revisions, /** @type {Record<string, unknown>} */ (row.set));
   return html`
-    ${said}${
-      said &&
+    ${
+      problem &&
       html`
+        <p role="alert" class="caution">${inWords(problem)}</p>
         <button type="button" class="button" onClick=${load}>${say('history-again')}</button>
       `
     }
-    <ol class="diary" aria-busy=${busy && !revisions.length ? 'true' : null}>
+    <ol class="diary" aria-busy=${answer || problem ? null : 'true'}>
       ${revisions.map(
         (each, i) => html`
           <${Line}

@@ -3,14 +3,16 @@ import { useEffect, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
 import { textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
+import { LeftBehind } from '../components/left-behind.js';
 import { Install } from '../components/install.js';
 import { LanguageChoice, LookChoice, UnitChoices } from '../components/preferences.js';
-import { exportUnsent, keep, tell } from '../signals/actions.js';
+import { keep, tell } from '../signals/actions.js';
 import { logout } from '../signals/people.js';
 import { rowsOf, unsent } from '../signals/rows.js';
 import { saving } from '../signals/saving.js';
 import { session } from '../signals/session.js';
 import { syncNow } from '../signals/sync.js';
+import { exportUnsent } from '../signals/unsent.js';
 import { Nudges } from './nudges.js';
 import { lazy } from '../components/lazy.js';
 import { say } from '../words/say.js';
@@ -129,12 +131,12 @@ function Stored() {
   const { last_sync_ms } = saving.value;
   const { waiting, attention } = unsent.value;
   const synced = last_sync_ms ? say('house-last-synced', { when: moment(last_sync_ms) }) : say('house-not-synced');
-  const kept_here =
-    waiting + attention ? say('house-not-sent', { count: waiting + attention }) : say('house-nothing-waits');
+  const count = waiting + attention;
+  const kept_here = count ? say('house-not-sent', { count }) : say('house-nothing-waits');
   const leave = () =>
     confirm(
-      waiting
-        ? say('house-leave-unsent', { count: waiting })
+      count
+        ? say('house-leave-unsent', { count })
         : say('house-leave', { who: session.value?.name ?? say('house-this-phone') }),
     ) && attempt(logout);
   return html`
@@ -146,13 +148,14 @@ function Stored() {
       <div class="wrap even">
         <button type="button" class="button" onClick=${() => syncNow()}>${say('house-sync-now')}</button>
         ${
-          waiting + attention > 0 &&
+          count > 0 &&
           html`
-            <button type="button" class="button" onClick=${exportUnsent}>${say('house-export')}</button>
+            <button type="button" class="button" onClick=${() => exportUnsent()}>${say('house-export')}</button>
           `
         }
         <button type="button" class="button warn" onClick=${leave}>${say('house-sign-out')}</button>
       </div>
+      <${LeftBehind} me=${session.value} />
     </section>
   `;
 }

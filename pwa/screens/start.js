@@ -4,6 +4,7 @@ import { useAttempt } from '../components/attempt.js';
 import { textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { Install } from '../components/install.js';
+import { LeftBehind } from '../components/left-behind.js';
 import { Empty } from '../components/states.js';
 import { askToPair, claim, collectPairing, lookAtCode, openPass } from '../signals/people.js';
 import { go, hideFragment, route } from '../signals/route.js';
@@ -13,7 +14,8 @@ import { say } from '../words/say.js';
 
 export function StartScreen() {
   const { name, id } = route.value;
-  const [way, setWay] = useState(name === 'claim' ? 'claim' : name === 'pass' ? 'pass' : session.value ? 'leave' : '');
+  const { ended } = session.value ?? { ended: true }; // whoever is out comes in again by any of the ways
+  const [way, setWay] = useState(name === 'claim' || name === 'pass' ? name : ended ? '' : 'leave');
   const [key] = useState(id);
   const [begin, setBegin] = useState(/** @type {string | null | undefined} */ (undefined));
   useEffect(() => {
@@ -45,6 +47,7 @@ export function StartScreen() {
             </button>
             <button type="button" class="button wide" onClick=${() => setWay('join')}>${say('start-join-one')}</button>
             <button type="button" class="button wide" onClick=${() => setWay('pass')}>${say('start-have-pass')}</button>
+            <${LeftBehind} me=${ended ? null : session.value} />
             <${LanguageChoice} label=${say('start-language')} />
             <${Install} />
           `
@@ -68,9 +71,11 @@ export function StartScreen() {
           `
         }
         ${
-          way !== '' &&
+          (way || session.value) &&
           html`
-            <button type="button" class="button" onClick=${() => setWay('')}>${say('start-back')}</button>
+            <button type="button" class="button" onClick=${() => (way ? setWay('') : go('#/round'))}>
+              ${say('start-back')}
+            </button>
           `
         }
       </main>

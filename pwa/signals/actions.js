@@ -142,19 +142,6 @@ export async function resolve(faultId) {
   if (fault) await keep('fault', { resolved_at: withOffset(new Date(nowMs())) }, faultId);
 }
 
-/** Everything that was not sent, as a file. */
-export async function exportUnsent() {
-  const entries = await openStore().unsent();
-  const file = new Blob([JSON.stringify({ about: say('saving-unsent-title'), entries }, null, 1)], {
-    type: 'application/json',
-  });
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(file);
-  link.download = 'broodshelf-unsent.json';
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
-}
-
 /** Drop an entry that needs attention, for good. @param {string} opId */
 export async function discard(opId) {
   await openStore().discard(opId);

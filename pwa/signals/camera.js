@@ -35,25 +35,27 @@ async function makeReader() {
 }
 
 /**
- * Show the camera in `video` and call `onText` with each code seen.
- * @param {HTMLVideoElement} video @param {(text: string) => void} onText
- * @returns {Promise<() => void>} stops it; rejects where there is no camera or no leave to use it
+ * Show the camera in `video` and call `onText` with each code seen, until `left` says so: also while the browser still
+ * asks whether the camera may be used.
+ * @param {HTMLVideoElement} video @param {(text: string) => void} onText @param {AbortSignal} left
+ * @returns {Promise<void>} rejects where there is no camera or no leave to use it
  */
-export async function watchForCodes(video, onText) {
+export async function watchForCodes(video, onText, left) {
   const stream = await navigator.mediaDevices.getUserMedia({ video: { facingMode: 'environment' }, audio: false });
+  const stop = () => stream.getTracks().forEach((track) => track.stop());
+  if (left.aborted) {
+    stop();
+    return;
+  }
+  left.addEventListener('abort', stop);
   video.srcObject = stream;
-  let stopped = false;
-  const stop = () => {
-    stopped = true;
-    for (const track of stream.getTracks()) track.stop();
-  };
   try {
     const read = await makeReader();
     await video.play();
     const look = async () => {
-      if (stopped) return;
+      if (left.aborted) return;
       const text = video.videoWidth ? await read(video).catch(() => '') : '';
-      if (text && !stopped) onText(text);
+      if (text && !left.aborted) onText(text);
       setTimeout(() => void look(), EVERY_MS);
     };
     void look();
@@ -61,5 +63,4 @@ export async function watchForCodes(video, onText) {
     stop();
     throw problem;
   }
-  return stop;
 }

@@ -2,8 +2,9 @@
 import { setCurrentDevice } from '../database/open.js';
 import { uuid7 } from '../database/ids.js';
 import { get, post, put, takeAway } from '../sync/api.js';
-import { session } from './session.js';
-import { enter } from './sync.js';
+import { heldStore, session } from './session.js';
+import { enter, know } from './sync.js';
+import { leftBehind } from './unsent.js';
 import { say } from '../words/say.js';
 
 export { get, post, put, takeAway };
@@ -28,6 +29,7 @@ async function become(me, facts = {}) {
   localStorage.removeItem('secret');
   localStorage.setItem('device', me.device_id); // only a hint for the next start (main.js)
   await enter(me, facts);
+  await leftBehind(me).catch(() => []); // whoever is in is in; House tries it again
 }
 
 /**
@@ -37,7 +39,7 @@ async function become(me, facts = {}) {
 export async function comeBack() {
   const { me } = await get('/api/whoami').catch(() => ({ me: null }));
   if (!me || session.peek() !== null) return;
-  await become(me, { emptied: true });
+  await become(me, { emptied: !heldStore() });
 }
 
 /**
@@ -83,7 +85,10 @@ export async function openPass(key) {
   return null;
 }
 
+/** Sign this phone out, also where the server has done so before. What it has not sent stays on it. */
 export async function logout() {
-  await post('/api/logout');
-  session.value = null;
+  await post('/api/logout').catch((problem) => {
+    if (!problem.isOut) throw problem;
+  });
+  await know({ left: true });
 }

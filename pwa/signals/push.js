@@ -73,12 +73,16 @@ async function listen(registration, anew = false) {
   }
 }
 
-/** Stop listening on this phone. */
+/** Stop listening on this phone, once the server knows it: else it would go on sending, and nobody be told. */
 export async function stopNudges() {
-  const registration = await navigator.serviceWorker.ready;
-  await (await registration.pushManager.getSubscription())?.unsubscribe();
-  await takeAway('/api/push/subscription');
-  patch({ state: ability(), health: null, tested: '' });
+  try {
+    await takeAway('/api/push/subscription');
+    const registration = await navigator.serviceWorker.ready;
+    await (await registration.pushManager.getSubscription())?.unsubscribe();
+    patch({ state: ability(), problem: '', health: null, tested: '' });
+  } catch (error) {
+    patch({ problem: /** @type {Error} */ (error).message });
+  }
 }
 
 /** Send a test message and wait until this phone's worker says that it came. */

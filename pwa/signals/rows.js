@@ -116,9 +116,11 @@ export const gaugesOf = eachAlone((colonyId) => {
   return movedGauges(plan, unplanned(plan, eventsOf(colonyId))).filter((gauge) => !NOT_DRAWN.includes(gauge.need));
 });
 
-/** How many logs wait on this phone, and how many need a person. */
+/** How many pictures wait though their records do not. */
+const pictures = signal(0);
+/** How many logs wait on this phone, pictures among them, and how many need a person. */
 export const unsent = computed(() => ({
-  waiting: outbox.value.filter((e) => e.state === 'waiting').length,
+  waiting: outbox.value.filter((e) => e.state === 'waiting').length + pictures.value,
   attention: outbox.value.filter((e) => e.state !== 'waiting').length + conflicts.value.length,
 }));
 
@@ -171,7 +173,8 @@ export function showWritten(operations) {
     n: op.n,
   }));
   const touched = new Set(operations.map((op) => op.id));
-  show({ entries: [...outbox.peek(), ...written], conflicts: conflicts.peek(), meta: facts }, touched);
+  const entries = [...outbox.peek(), ...written];
+  show({ entries, conflicts: conflicts.peek(), pictures: pictures.peek(), meta: facts }, touched);
 }
 
 /** What is known about this phone and its last sync. @type {import('../answers.d.ts').Known} */
@@ -208,19 +211,18 @@ function lay(entries, me, touched) {
   registers.value = sortedAnew(registers.peek(), changes, REGISTERS);
 }
 
-/** @typedef {import('../answers.d.ts').Known} Known */
-
 /**
- * @param {{entries: Entry[], conflicts: import('../care/overlay.js').Met[], meta: Known}} pending
+ * @param {import('../database/store.js').Pending} pending
  * @param {Set<string> | null} touched ids of the rows that may be others now; null: all
  */
-function show({ entries, conflicts: met, meta }, touched) {
+function show({ entries, conflicts: met, pictures: left, meta }, touched) {
   facts = meta;
   batch(() => {
     lay(entries, meta.me?.person_id ?? null, touched);
     if (thatDiffer(entries, outbox.peek()).length) outbox.value = entries;
     if (met.length || conflicts.peek().length) conflicts.value = met;
-    const me = meta.me ? { ...meta.me, ended: meta.ended ?? null } : null;
+    pictures.value = left;
+    const me = meta.me && !meta.left ? { ...meta.me, ended: meta.ended ?? null } : null;
     if (JSON.stringify(me) !== JSON.stringify(session.peek())) session.value = me; // the whole frame hangs on it
     setSkew(meta.skew_ms ?? 0);
     tick();

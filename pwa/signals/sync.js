@@ -6,10 +6,11 @@ import { sendPhotos } from '../sync/photos.js';
 import { startClock, tick } from './clock.js';
 import { reload, showStored } from './rows.js';
 import { patchSaving, saving } from './saving.js';
-import { heldStore, holdStore, session } from './session.js';
+import { heldStore, holdStore, openStore, session } from './session.js';
 
 /** @typedef {import('../care/overlay.js').Row} Row */
 /** @typedef {import('../database/store.js').Store} Store */
+/** @typedef {import('../answers.d.ts').Known} Known */
 
 const SYNC_EVERY_MS = 60_000;
 const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('broodshelf') : null;
@@ -23,7 +24,7 @@ export async function start() {
   } else {
     session.value = null;
   }
-  channel?.addEventListener('message', () => void reload());
+  channel?.addEventListener('message', () => void lookAgain());
   globalThis.addEventListener('online', () => void syncNow());
   globalThis.addEventListener('offline', () => patchSaving({ online: false }));
   document.addEventListener('visibilitychange', () => {
@@ -39,14 +40,27 @@ export async function start() {
   void syncNow();
 }
 
+/** Show what another tab has stored; be who this browser is by now, if one has signed in meanwhile. */
+async function lookAgain() {
+  if ((await currentDevice()) === (heldStore()?.deviceId ?? null)) await reload();
+  else location.reload();
+}
+
+/** Keep of this phone itself what is known, and show it here and in other tabs. @param {Known} facts */
+export async function know(facts) {
+  await openStore().setMeta(facts);
+  await reload();
+  channel?.postMessage('changed');
+}
+
 /**
  * Sign this browser in as a device.
  * @param {import('../answers.d.ts').Me} me the server's answer
  * @param {{emptied?: boolean}} facts `emptied`: its storage was, so logs may be lost
  */
 export async function enter(me, { emptied = false }) {
-  await holdStore(me.device_id).setMeta({ me, ended: null, emptied });
-  await reload();
+  holdStore(me.device_id);
+  await know({ me, ended: null, left: false, emptied });
   void syncNow(); // the screen says what is on its way: nobody waits before a form that has done its work
 }
 
@@ -95,6 +109,7 @@ async function run(mine) {
       for (const row of answer.gone) news.set(row.id, null);
     });
     await sendPhotos(mine.deviceId);
+    if (session.peek()?.ended) await mine.setMeta({ ended: null }); // a server that knew nobody, and does again
     tell({ online: true, problem: null });
   } catch (error) {
     const problem = error instanceof ApiProblem ? error : new ApiProblem(0, 'failed', String(error));
@@ -105,7 +120,8 @@ async function run(mine) {
     if (problem.code === 'offline') {
       void navigator.serviceWorker?.ready.then((worker) => worker.sync?.register('logs')).catch(() => undefined);
     } // sent also when the app is closed by then
-    if (problem.status === 401 && problem.code !== 'signed_out') await mine.setMeta({ ended: problem.code });
+    if (problem.isOut) await mine.setMeta({ ended: problem.code });
+    if (problem.code === 'wrong_device') await lookAgain();
   } finally {
     tell({ syncing: false });
     if (heldStore() === mine) await (replaced ? reload() : showStored(news));

@@ -2,6 +2,8 @@
 
 import { voice } from '../words/voice.js';
 
+const ASKS_SIGN_IN = 'asks_sign_in';
+
 /** A request that the server refused, or that did not arrive. */
 export class ApiProblem extends Error {
   /** @param {number} status @param {string} code @param {string} detail @param {object} [fields] */
@@ -11,6 +13,11 @@ export class ApiProblem extends Error {
     this.status = status;
     this.code = code;
     this.fields = fields;
+  }
+
+  /** Whether the server says that this phone's session has ended; `code` says why. */
+  get isOut() {
+    return this.status === 401 && this.code !== ASKS_SIGN_IN;
   }
 }
 
@@ -63,8 +70,9 @@ async function send(path, options) {
   } catch {
     throw new ApiProblem(0, 'offline', voice.say('saving-no-connection'));
   }
-  if (!answer) {
-    throw new ApiProblem(response.status, 'signed_out', voice.say('saving-asks-sign-in'));
+  // a login page, or what else stands before the server and lets nobody through
+  if (!answer || (response.status === 401 && !answer.code)) {
+    throw new ApiProblem(response.status, ASKS_SIGN_IN, voice.say('saving-asks-sign-in'));
   }
   if (response.ok) return answer;
   throw new ApiProblem(

@@ -2,13 +2,11 @@
 import { photoWasRefused, photoWasSent, unsentPhotos } from '../database/photos.js';
 import { putPicture } from './api.js';
 
-const NOT_YET = 404; // its record waits, or was refused: the picture stays here
-const BUSY = 'busy'; // others' pictures are being looked at
+const LATER = ['not_found', 'busy']; // its record has just gone; others' pictures are being looked at
 const NEVER = [400, 413, 415];
 
-/** @param {string} deviceId @returns {Promise<number>} how many wait still; rejects when the connection fails */
+/** @param {string} deviceId @returns {Promise<void>} rejects when the connection fails */
 export async function sendPhotos(deviceId) {
-  let waiting = 0;
   for (const photo of await unsentPhotos(deviceId)) {
     try {
       await putPicture(`/api/photos/${photo.id}`, photo.blob);
@@ -17,9 +15,7 @@ export async function sendPhotos(deviceId) {
       const problem = /** @type {import('./api.js').ApiProblem} */ (error);
       const { status, code } = problem;
       if (NEVER.includes(status)) await photoWasRefused(deviceId, photo.id);
-      else if (status === NOT_YET || code === BUSY) waiting += 1;
-      else throw error;
+      else if (!LATER.includes(code)) throw error;
     }
   }
-  return waiting;
 }

@@ -10,9 +10,10 @@ export interface Store {
   put(value: any, key?: any): Promise<any>;
   delete(key: any): Promise<void>;
   clear(): Promise<void>;
-  count(): Promise<number>;
+  count(key?: any): Promise<number>;
   index(name: string): {
     getAll(query?: any, count?: number): Promise<any[]>;
+    getAllKeys(query?: any, count?: number): Promise<any[]>;
     openKeyCursor(query?: any, direction?: 'next' | 'prev'): Promise<KeyCursor | null>;
   };
 }

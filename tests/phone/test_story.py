@@ -34,15 +34,19 @@ def report_leak(page: Page) -> None:
     page.get_by_role("button", name=text("log-report")).click()
 
 
-def pair(new: Page, keeper: Page, server: Server) -> None:
-    """Let a second phone in by the code that it shows."""
-    go(new, server, "")
+def pair(new: Page, keeper: Page, server: Server, at: str = "", who: str = "Mira") -> None:
+    """Let a second phone in by the code that it shows, as a keeper who is there or as a new one."""
+    go(new, server, at)
     new.get_by_role("button", name=text("start-join-one")).click()
     code = new.locator(".code").inner_text()
     go(keeper, server, "#/settings")
     keeper.get_by_label(text("house-new-phone")).fill(code)
     keeper.get_by_role("button", name=text("house-look-up"), exact=True).click()
-    keeper.get_by_role("button", name="Mira").click()
+    if who == "Mira":
+        keeper.get_by_role("button", name=who).click()
+    else:
+        keeper.once("dialog", lambda dialog: dialog.accept(who))
+        keeper.get_by_role("button", name=text("house-somebody-new")).click()
     expect(new.get_by_role("heading", name=text("round-title"))).to_be_visible()
 
 

@@ -16,6 +16,7 @@ frame-nav-handover = Übergabe
 frame-nav-settings = Haus
 
 frame-banner-unsent = Nicht gesendete Einträge
+frame-banner-sign-in = Wieder anmelden
 frame-banner-update = Eine neue Version ist bereit.
 frame-banner-update-waits = Die neue Version kommt, wenn du gespeichert oder verlassen hast, was du hier schreibst.
 frame-banner-use-it = Jetzt nehmen
@@ -55,6 +56,7 @@ frame-clock-behind = { $unit ->
 frame-banner-ended-pass-revoked = Der Halter hat diesen Pass zurückgenommen. Was dieses Handy nicht gesendet hat, bleibt hier zum Exportieren.
 frame-banner-ended-pass-ended = Dieser Pass ist zu Ende. Danke! Was dieses Handy nicht gesendet hat, bleibt hier zum Exportieren.
 frame-banner-ended-device-revoked = Ein Halter hat dieses Handy abgemeldet. Was es nicht gesendet hat, bleibt hier zum Exportieren.
+frame-banner-ended-session-old = Die Anmeldung dieses Handys ist abgelaufen. Was es nicht gesendet hat, bleibt hier.
 
 ## Die Teile, aus denen viele Ansichten bestehen.
 

@@ -31,6 +31,7 @@ house-kept = Der Browser hat versprochen, die Daten zu behalten.
 house-not-kept = Der Browser darf Daten von Apps löschen, die nicht benutzt werden; die Kopie auf dem Server ist die Sicherheit. Es hilft, die App auf den Startbildschirm zu legen.
 house-sync-now = Jetzt abgleichen
 house-export = Ungesendetes exportieren
+house-left = Von { $who } auf diesem Handy, nicht gesendet: { $count }. Das geht von selbst, wenn sich { $who } hier wieder anmeldet.
 house-leave = { $who } abmelden?
 house-leave-unsent = { $count ->
     [one] { $count } Eintrag ist noch nicht gesendet und bleibt auf diesem Handy. Trotzdem abmelden?

@@ -18,6 +18,7 @@ frame-nav-handover = Hand over
 frame-nav-settings = House
 
 frame-banner-unsent = Unsent logs
+frame-banner-sign-in = Sign in again
 frame-banner-update = A new version is ready.
 frame-banner-update-waits = The new version comes when you have saved or left what you are writing here.
 frame-banner-use-it = Use it now
@@ -58,6 +59,7 @@ frame-clock-behind = { $unit ->
 frame-banner-ended-pass-revoked = The keeper has taken this pass back. What this phone has not sent stays here for export.
 frame-banner-ended-pass-ended = This pass has ended. Thank you. What this phone has not sent stays here for export.
 frame-banner-ended-device-revoked = A keeper has signed this phone out. What it has not sent stays here for export.
+frame-banner-ended-session-old = This phone's session has run out. What it has not sent stays here.
 
 ## The parts that many screens are made of.
 

@@ -32,6 +32,7 @@ house-kept = The browser has promised to keep the data.
 house-not-kept = The browser may clear data of apps that are not used; the server copy is the safety. Installing the app on the home screen helps.
 house-sync-now = Sync now
 house-export = Export unsent logs
+house-left = Of { $who } on this phone: { $count } not sent. It goes by itself when { $who } signs in here again.
 house-leave = Sign { $who } out?
 house-leave-unsent = { $count ->
     [one] { $count } log is not sent yet and stays on this phone. Sign out all the same?

@@ -16,6 +16,7 @@ frame-nav-handover = Relevo
 frame-nav-settings = Casa
 
 frame-banner-unsent = Anotaciones sin enviar
+frame-banner-sign-in = Volver a iniciar sesión
 frame-banner-update = Hay una versión nueva lista.
 frame-banner-update-waits = La versión nueva llega cuando guardes o dejes lo que estás escribiendo aquí.
 frame-banner-use-it = Usarla ya
@@ -55,6 +56,7 @@ frame-clock-behind = { $unit ->
 frame-banner-ended-pass-revoked = El criador ha retirado este pase. Lo que este teléfono no ha enviado se queda aquí para exportarlo.
 frame-banner-ended-pass-ended = Este pase ha terminado. Gracias. Lo que este teléfono no ha enviado se queda aquí para exportarlo.
 frame-banner-ended-device-revoked = Un criador ha cerrado la sesión de este teléfono. Lo que no ha enviado se queda aquí para exportarlo.
+frame-banner-ended-session-old = La sesión de este teléfono ha caducado. Lo que no ha enviado se queda aquí.
 
 ## Las partes de muchas páginas.
 

@@ -31,6 +31,7 @@ house-kept = El navegador ha prometido conservar los datos.
 house-not-kept = El navegador puede borrar datos de apps que no se usan; la copia del servidor es la garantía. Ayuda instalar la app en la pantalla de inicio.
 house-sync-now = Sincronizar ya
 house-export = Exportar lo no enviado
+house-left = De { $who } en este teléfono, sin enviar: { $count }. Se envía solo cuando { $who } vuelva a iniciar sesión aquí.
 house-leave = ¿Cerrar la sesión de { $who }?
 house-leave-unsent = { $count ->
     [one] { $count } anotación no está enviada y se queda en este teléfono. ¿Cerrar la sesión de todos modos?

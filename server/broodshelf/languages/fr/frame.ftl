@@ -13,6 +13,7 @@ frame-nav-handover = Confier
 frame-nav-settings = Maison
 
 frame-banner-unsent = Saisies non envoyées
+frame-banner-sign-in = Se reconnecter
 frame-banner-update = Une nouvelle version est prête.
 frame-banner-update-waits = La nouvelle version viendra quand tu auras enregistré ou quitté ce que tu écris ici.
 frame-banner-use-it = L’utiliser
@@ -52,6 +53,7 @@ frame-clock-behind = { $unit ->
 frame-banner-ended-pass-revoked = Ce pass a été repris. Ce que ce téléphone n’a pas envoyé reste ici, prêt à exporter.
 frame-banner-ended-pass-ended = Ce pass est terminé. Merci ! Ce que ce téléphone n’a pas envoyé reste ici, prêt à exporter.
 frame-banner-ended-device-revoked = Ce téléphone a été déconnecté par une personne responsable. Ce qu’il n’a pas envoyé reste ici, prêt à exporter.
+frame-banner-ended-session-old = La session de ce téléphone a expiré. Ce qu’il n’a pas envoyé reste ici.
 
 ## Les éléments communs à plusieurs écrans.
 

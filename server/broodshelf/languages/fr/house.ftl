@@ -29,6 +29,7 @@ house-kept = Le navigateur a promis de garder les données.
 house-not-kept = Le navigateur peut effacer les données des apps peu utilisées ; la copie sur le serveur te protège. Mettre l’app sur l’écran d’accueil aide.
 house-sync-now = Synchroniser
 house-export = Exporter les saisies non envoyées
+house-left = De { $who } sur ce téléphone, non envoyé : { $count }. Cela part tout seul quand { $who } se reconnecte ici.
 house-leave = Déconnecter { $who } ?
 house-leave-unsent = { $count ->
     [one] { $count } saisie n’est pas encore envoyée et reste sur ce téléphone. Déconnecter quand même ?

@@ -13,6 +13,7 @@ frame-nav-handover = Przekaż
 frame-nav-settings = Dom
 
 frame-banner-unsent = Niewysłane wpisy
+frame-banner-sign-in = Zaloguj ponownie
 frame-banner-update = Nowa wersja jest gotowa.
 frame-banner-update-waits = Nowa wersja przyjdzie, gdy zapiszesz lub porzucisz to, co tu piszesz.
 frame-banner-use-it = Użyj jej teraz
@@ -64,6 +65,7 @@ frame-clock-behind = { $unit ->
 frame-banner-ended-pass-revoked = Hodowca cofnął tę przepustkę. To, czego ten telefon nie wysłał, zostaje tutaj do eksportu.
 frame-banner-ended-pass-ended = Ta przepustka się skończyła. Dziękujemy. To, czego ten telefon nie wysłał, zostaje tutaj do eksportu.
 frame-banner-ended-device-revoked = Hodowca wylogował ten telefon. To, czego nie wysłał, zostaje tutaj do eksportu.
+frame-banner-ended-session-old = Sesja tego telefonu wygasła. To, czego nie wysłał, zostaje tutaj.
 
 ## Części wspólne wielu ekranów.
 

@@ -29,6 +29,7 @@ house-kept = Przeglądarka obiecała zachować dane.
 house-not-kept = Przeglądarka może usuwać dane nieużywanych aplikacji; bezpieczna jest kopia na serwerze. Pomaga dodanie aplikacji do ekranu głównego.
 house-sync-now = Synchronizuj teraz
 house-export = Eksportuj niewysłane wpisy
+house-left = { $who }, na tym telefonie, niewysłane: { $count }. Pójdzie samo, gdy { $who } znowu się tu zaloguje.
 house-leave = Wylogować: { $who }?
 house-leave-unsent = { $count ->
     [one] { $count } wpis nie jest jeszcze wysłany i zostaje na tym telefonie. Wylogować mimo to?

@@ -16,6 +16,7 @@ frame-nav-handover = Passes
 frame-nav-settings = Casa
 
 frame-banner-unsent = Anotações por enviar
+frame-banner-sign-in = Entrar de novo
 frame-banner-update = Há uma versão nova pronta.
 frame-banner-update-waits = A versão nova vem quando você guardar ou deixar o que escreve aqui.
 frame-banner-use-it = Usar já
@@ -55,6 +56,7 @@ frame-clock-behind = { $unit ->
 frame-banner-ended-pass-revoked = O criador retirou este passe. O que este telefone não enviou fica aqui para exportar.
 frame-banner-ended-pass-ended = Este passe terminou. Obrigado. O que este telefone não enviou fica aqui para exportar.
 frame-banner-ended-device-revoked = Um criador encerrou a sessão deste telefone. O que não foi enviado fica aqui para exportar.
+frame-banner-ended-session-old = A sessão deste telefone expirou. O que não foi enviado fica aqui.
 
 ## As partes de muitas páginas.
 

@@ -31,6 +31,7 @@ house-kept = O navegador prometeu manter os dados.
 house-not-kept = O navegador pode apagar dados de apps que não são usados; a cópia no servidor é a segurança. Ajuda pôr o app na tela inicial.
 house-sync-now = Sincronizar já
 house-export = Exportar o que falta enviar
+house-left = De { $who } neste telefone, por enviar: { $count }. Vai por si quando { $who } entrar aqui de novo.
 house-leave = Encerrar a sessão de { $who }?
 house-leave-unsent = { $count ->
     [one] { $count } anotação ainda não foi enviada e fica neste telefone. Encerrar a sessão mesmo assim?
