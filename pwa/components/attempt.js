@@ -2,39 +2,47 @@
 import { useRef, useState } from 'preact/hooks';
 import { html } from './html.js';
 
+/** @typedef {(work: () => unknown) => Promise<boolean>} Run resolves to whether it went well */
+
 /**
  * Attempt and say: run what may fail, keep its button quiet meanwhile, and show the words of the failure beside it.
- * @returns {{attempt: (work: () => unknown) => Promise<boolean>, busy: boolean,
- *   said: import('preact').ComponentChildren, refuse: (words: string) => void}}
- *   `attempt` resolves to whether it went well; put `said` where the words belong
+ * @returns {{attempt: Run, load: Run, busy: boolean, said: import('preact').ComponentChildren,
+ *   refuse: (words: string) => void}}
+ *   `attempt` does nothing while something is under way, so that a button tapped twice acts once; `load` goes on beside
+ *   that and speaks in its place; put `said` where the words belong
  */
 export function useAttempt() {
   const [words, setWords] = useState('');
   const [good, setGood] = useState(true);
   const [busy, setBusy] = useState(false);
-  const alive = useRef(0);
-  /** @param {() => unknown} work a text that it returns is shown as good news */
-  async function attempt(work) {
-    const mine = (alive.current += 1);
+  const under_way = useRef(/** @type {object | null} */ (null));
+  /** @type {Run} a text that the work returns is shown as good news */
+  async function load(work) {
+    const mine = (under_way.current = {});
     setBusy(true);
     setWords('');
     try {
       const told = await work();
-      if (typeof told === 'string' && mine === alive.current) {
+      if (typeof told === 'string' && mine === under_way.current) {
         setGood(true);
         setWords(told);
       }
       return true;
     } catch (problem) {
-      if (mine === alive.current) {
+      if (mine === under_way.current) {
         setGood(false);
         setWords(/** @type {Error} */ (problem).message);
       }
       return false;
     } finally {
-      if (mine === alive.current) setBusy(false);
+      if (mine === under_way.current) {
+        under_way.current = null;
+        setBusy(false);
+      }
     }
   }
+  /** Its button is drawn quiet only later. @type {Run} */
+  const attempt = async (work) => !under_way.current && load(work);
   /** @param {string} text what is wrong with a form before anything is tried */
   const refuse = (text) => {
     setGood(false);
@@ -49,5 +57,5 @@ export function useAttempt() {
       : html`
           <p role="alert" class="caution">${words}</p>
         `);
-  return { attempt, busy, said, refuse };
+  return { attempt, load, busy, said, refuse };
 }

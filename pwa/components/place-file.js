@@ -33,7 +33,7 @@ export function PlaceFile({ placeId }) {
   const heads = text ? headingsOf(text) : [];
   /** @param {Event} event */
   const choose = (event) =>
-    form.attempt(async () => {
+    form.load(async () => {
       const file = /** @type {HTMLInputElement} */ (event.target).files?.[0];
       setFound(null);
       setText('');

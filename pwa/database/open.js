@@ -147,9 +147,8 @@ export const databaseOf = (deviceId) => `broodshelf-${deviceId}`;
 const ASKED = 'asked_to_keep';
 
 /**
- * Ask the browser to keep what this phone holds even when space runs short: after the first log, when there is
- * something
- * to keep, and only once, because some browsers ask the person; again after installing, which may change the answer.
+ * Ask the browser to keep what this phone holds even when space runs short: when there is something to keep, and only
+ * once, because some browsers ask the person; again after installing, which may change the answer.
  * @param {{again?: boolean}} [how]
  */
 export async function askToKeep({ again = false } = {}) {

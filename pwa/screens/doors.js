@@ -23,10 +23,9 @@ export const Doors = ({ code }) => html`
 function Phones({ code }) {
   const [list, setList] = useState(/** @type {import('../answers.d.ts').Device[]} */ ([]));
   const [found, setFound] = useState(/** @type {{code: string, device_name: string} | null} */ (null));
-  const { attempt, said } = useAttempt();
-  const load = () => attempt(async () => setList((await get('/api/devices')).devices));
+  const { attempt, load, busy, said } = useAttempt();
   useEffect(() => {
-    void load();
+    void load(async () => setList((await get('/api/devices')).devices));
   }, []);
   const people = rowsOf('person').filter((person) => person.set.role === 'keeper');
   /** @param {Event} event */
@@ -65,7 +64,7 @@ function Phones({ code }) {
               ${
                 !phone.here &&
                 html`
-                  <button type="button" class="button warn" onClick=${() => signOut(phone)}>
+                  <button type="button" class="button warn" disabled=${busy} onClick=${() => signOut(phone)}>
                     ${say('house-sign-out')}
                   </button>
                 `
@@ -80,7 +79,7 @@ function Phones({ code }) {
           <small>${say('house-new-phone-hint')}</small>
           <input name="code" required defaultValue=${code} autocapitalize="characters" autocomplete="off" />
         </label>
-        <button class="button">${say('house-look-up')}</button>
+        <button class="button" disabled=${busy}>${say('house-look-up')}</button>
       </form>
       ${
         found &&
@@ -91,7 +90,12 @@ function Phones({ code }) {
           <div class="wrap">
             ${people.map(
               (person) => html`
-                <button type="button" class="button" onClick=${() => approve({ person_id: person.id })}>
+                <button
+                  type="button"
+                  class="button"
+                  disabled=${busy}
+                  onClick=${() => approve({ person_id: person.id })}
+                >
                   ${person.set.name}
                 </button>
               `,
@@ -99,6 +103,7 @@ function Phones({ code }) {
             <button
               type="button"
               class="button"
+              disabled=${busy}
               onClick=${() => {
                 const name = prompt(say('house-new-keeper'));
                 if (name) void approve({ person_name: name });

@@ -6,6 +6,7 @@ import { useAttempt } from '../components/attempt.js';
 import { eventInWords } from '../components/event-in-words.js';
 import { html, Icon } from '../components/html.js';
 import { Empty, Skeleton } from '../components/states.js';
+import { same } from '../care/changes.js';
 import { keep, tell } from '../signals/actions.js';
 import { get } from '../signals/people.js';
 import { rows } from '../signals/rows.js';
@@ -98,9 +99,6 @@ const FIELDS = [
 /** Fields that tell a person nothing. */
 const UNTOLD = ['colony_id', 'sha256', 'width_px', 'height_px', 'task_key', 'suggested', 'gone'];
 
-/** @param {unknown} one @param {unknown} other */
-const same = (one, other) => JSON.stringify(one ?? null) === JSON.stringify(other ?? null);
-
 /**
  * Fields in the order of their names, so that an amount and its unit stay together.
  * @param {object} set
@@ -145,10 +143,10 @@ async function takeBack(gone) {
 /** @param {{row: ShownRow}} props */
 export function Past({ row }) {
   const [revisions, setRevisions] = useState(/** @type {Revision[]} */ ([]));
-  const { attempt, busy, said } = useAttempt();
-  const load = () => attempt(async () => setRevisions(await revisionsOf(row.id)));
+  const { load, busy, said } = useAttempt();
+  const read = () => load(async () => setRevisions(await revisionsOf(row.id)));
   useEffect(() => {
-    if (row.rev) void load();
+    if (row.rev) void read();
   }, [row.id, row.rev]); // a value that was brought back is a revision, too
   if (!row.rev) {
     return html`
@@ -160,7 +158,7 @@ export function Past({ row }) {
     ${said}${
       said &&
       html`
-        <button type="button" class="button" onClick=${load}>${say('history-again')}</button>
+        <button type="button" class="button" onClick=${read}>${say('history-again')}</button>
       `
     }
     <ol class="diary" aria-busy=${busy && !revisions.length ? 'true' : null}>
@@ -269,10 +267,10 @@ function offersOf(revisions, set) {
 
 export function GoneScreen() {
   const [list, setList] = useState(/** @type {Gone[] | null} */ (null));
-  const { attempt, busy, said } = useAttempt();
-  const load = () => attempt(async () => setList(await whatWent()));
+  const { attempt, load, busy, said } = useAttempt();
+  const read = () => load(async () => setList(await whatWent()));
   useEffect(() => {
-    void load();
+    void read();
   }, []);
   /** @param {Gone} each */
   const back = (each) =>
@@ -289,7 +287,7 @@ export function GoneScreen() {
       said &&
       !list &&
       html`
-        <button type="button" class="button" onClick=${load}>${say('history-again')}</button>
+        <button type="button" class="button" onClick=${read}>${say('history-again')}</button>
       `
     }
     ${

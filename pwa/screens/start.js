@@ -142,15 +142,15 @@ const ASK_EVERY_MS = 2_000;
 
 function Join() {
   const [asked, setAsked] = useState(/** @type {import('../answers.d.ts').Pairing | null} */ (null));
-  const { attempt, said } = useAttempt();
+  const { load, said } = useAttempt();
   useEffect(() => {
-    void attempt(async () => setAsked(await askToPair()));
+    void load(async () => setAsked(await askToPair()));
   }, []);
   useEffect(() => {
     if (!asked) return undefined;
     const timer = setInterval(
       () =>
-        void attempt(async () => {
+        void load(async () => {
           if (await collectPairing(asked)) go('#/round');
         }),
       ASK_EVERY_MS,
