@@ -47,8 +47,8 @@ export function ColonyForm({ colony, onDone }) {
   const form = useAttempt();
   const known = names.find(([, name]) => name.toLowerCase() === wanted.trim().toLowerCase());
   const founds = known ? species[known[0]]?.founding : founding;
-  // its days are those of this rest, not of one that is over
-  const rest = was.condition === 'resting' ? was : {};
+  // the days of a rest that is over are not those of the next
+  const rest = /** @type {typeof was} */ (was.condition === 'resting' ? was : { resting_since: today.value });
 
   /** @param {Event} event */
   function save(event) {
@@ -207,7 +207,7 @@ export function ColonyForm({ colony, onDone }) {
           <div class="pair">
             <label>
               ${say('colony-form-fate-rests-since')}
-              <input name="rests_since" type="date" defaultValue=${rest.resting_since ?? today.value} />
+              <input name="rests_since" type="date" defaultValue=${rest.resting_since ?? ''} />
             </label>
             <label>
               ${say('colony-form-fate-wakes-on')}${' '}
