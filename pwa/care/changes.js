@@ -26,7 +26,9 @@ export const same = (one, other) => JSON.stringify(one ?? null) === JSON.stringi
 /**
  * What of a form differs from the record with which it was opened. What nobody touched is not written: another phone
  * may have set it since.
- * @param {object} was @param {object} set
+ * @param {object} was @param {object} set undefined: the form does not ask for it
  */
 export const changed = (was, set) =>
-  Object.fromEntries(Object.entries(set).filter(([name, value]) => !same(value, Reflect.get(was, name))));
+  Object.fromEntries(
+    Object.entries(set).filter(([name, value]) => value !== undefined && !same(value, Reflect.get(was, name))),
+  );

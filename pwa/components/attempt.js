@@ -12,27 +12,22 @@ import { html } from './html.js';
  *   that and speaks in its place; put `said` where the words belong
  */
 export function useAttempt() {
-  const [words, setWords] = useState('');
-  const [good, setGood] = useState(true);
+  const [told, setTold] = useState(/** @type {null | {words: string, good: boolean}} */ (null));
   const [busy, setBusy] = useState(false);
   const under_way = useRef(/** @type {object | null} */ (null));
   /** @type {Run} a text that the work returns is shown as good news */
   async function load(work) {
     const mine = (under_way.current = {});
+    /** @param {string} words @param {boolean} good */
+    const speak = (words, good) => mine === under_way.current && setTold({ words, good });
     setBusy(true);
-    setWords('');
+    setTold(null);
     try {
-      const told = await work();
-      if (typeof told === 'string' && mine === under_way.current) {
-        setGood(true);
-        setWords(told);
-      }
+      const words = await work();
+      if (typeof words === 'string') speak(words, true);
       return true;
     } catch (problem) {
-      if (mine === under_way.current) {
-        setGood(false);
-        setWords(/** @type {Error} */ (problem).message);
-      }
+      speak(/** @type {Error} */ (problem).message, false);
       return false;
     } finally {
       if (mine === under_way.current) {
@@ -43,19 +38,16 @@ export function useAttempt() {
   }
   /** Its button is drawn quiet only later. @type {Run} */
   const attempt = async (work) => !under_way.current && load(work);
-  /** @param {string} text what is wrong with a form before anything is tried */
-  const refuse = (text) => {
-    setGood(false);
-    setWords(text);
-  };
+  /** @param {string} words what is wrong with a form before anything is tried */
+  const refuse = (words) => setTold({ words, good: false });
   const said =
-    words &&
-    (good
+    told &&
+    (told.good
       ? html`
-          <p role="status">${words}</p>
+          <p role="status">${told.words}</p>
         `
       : html`
-          <p role="alert" class="caution">${words}</p>
+          <p role="alert" class="caution">${told.words}</p>
         `);
   return { attempt, load, busy, said, refuse };
 }

@@ -56,6 +56,8 @@ export function ColonyForm({ colony, onDone }) {
     const text = textsOf(event);
     const number = (/** @type {string} */ name) => numberOf(text(name)) || null;
     const data = new FormData(formOf(event));
+    // what is not asked for now stays as it is
+    const said = (/** @type {string} */ name) => (data.has(name) ? text(name) || null : undefined);
     if (!text('name')) return form.refuse(say('colony-form-needed'));
     const first = !rowsOf('colony').length;
     const picture = data.get('helper_photo');
@@ -77,18 +79,26 @@ export function ColonyForm({ colony, onDone }) {
         condition,
         vessel_id,
         number: number('number'),
-        ...fateFields(text),
-        helper_hint: text('helper_hint') || null,
-        ...(shot ? { helper_photo_id: photoId } : {}),
+        place_id: said('place'),
+        came_from: said('came_from'),
+        resting_since: said('rests_since'),
+        condition_until: said('wakes_on'),
+        went_to: said('went_to'),
+        died_of: said('died_of'),
+        host_species_code: said('host'),
+        helper_hint: said('helper_hint'),
+        helper_photo_id: shot?.id,
         ...speciesFields(number('worker_length'), data.has('stings')),
       };
       const counted = { colony_id: id, workers_coarse: workers, larvae };
-      await write([
-        changeFrom('vessel', held, home, vessel_id),
-        changeFrom('colony', opened, set, id),
-        ...(shot ? [shot] : []),
-        ...(colony || stage === 'founding' ? [] : [eventOf('count', counted, countId)]),
-      ]);
+      await write(
+        [
+          changeFrom('vessel', held, home, vessel_id),
+          changeFrom('colony', opened, set, id),
+          shot,
+          !colony && stage !== 'founding' && eventOf('count', counted, countId),
+        ].filter((each) => !!each),
+      );
       tell(say('saving-saved'));
       if (onDone) onDone();
       else go(first ? `#/welcome/${id}` : `#/colony/${id}`);
@@ -111,22 +121,6 @@ export function ColonyForm({ colony, onDone }) {
       founding_mode: own ? founding : null,
       stings: own ? stings : null,
     };
-  }
-
-  /** Where it stands and came from, and what its condition asks for. @param {(name: string) => string} text */
-  function fateFields(text) {
-    const until =
-      condition === 'resting'
-        ? { resting_since: text('rests_since') || null, condition_until: text('wakes_on') || null }
-        : {};
-    const fate =
-      condition === 'given_away'
-        ? { went_to: text('went_to') || null }
-        : condition === 'dead'
-          ? { died_of: text('died_of') || null }
-          : {};
-    const host = founds === 'parasitic' ? { host_species_code: text('host') || null } : {};
-    return { place_id: text('place') || null, came_from: text('came_from') || null, ...until, ...fate, ...host };
   }
 
   return html`

@@ -10,14 +10,19 @@ const { Store } = await load('database/store');
 
 test('a form sets what differs from how it was opened, and nothing that nobody touched', () => {
   const was = { name: 'Amber', stage: 'nanitics', care_hours: ['08:00'], number: 7, stings: false };
-  const set = { name: 'Amber II', stage: 'nanitics', care_hours: ['08:00'], number: null, place_id: null, stings: false };
+  const set = {
+    name: 'Amber II',
+    stage: 'nanitics',
+    care_hours: ['08:00'],
+    number: null,
+    place_id: null,
+    stings: false,
+  };
 
   assert.deepEqual(changed(was, set), { name: 'Amber II', number: null });
   assert.deepEqual(changed(was, { care_hours: ['08:00', '19:00'] }), { care_hours: ['08:00', '19:00'] });
-  assert.deepEqual(changed({}, { name: 'Birch', humidity_pct: 0, place_id: undefined }), {
-    name: 'Birch',
-    humidity_pct: 0,
-  });
+  assert.deepEqual(changed({}, { name: 'Birch', humidity_pct: 0, went_to: null }), { name: 'Birch', humidity_pct: 0 });
+  assert.deepEqual(changed({ went_to: 'Anna' }, { went_to: undefined }), {}, 'what the form does not ask for stays');
 });
 
 test('what a form changes is of the revision that it was opened with, whatever has come since', async () => {
