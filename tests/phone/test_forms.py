@@ -95,7 +95,9 @@ def test_what_came_while_the_forms_of_a_place_and_of_the_house_were_open_stands_
     name.fill("Ants")
     assert written(save(page, "house-save")) == {"household": {"name": "Ants"}}
     name.fill(before)
-    assert written(save(page, "house-save")) == {"household": {"name": before}}, "it was opened anew by saving"
+    assert written(save(page, "house-save")) == {"household": {"name": before}}, (
+        "it was opened anew by saving"
+    )
 
 
 def test_a_second_winter_does_not_begin_with_the_days_of_the_last_one(phone, server):
@@ -135,7 +137,9 @@ def test_what_is_taken_out_of_a_form_is_taken_out_of_the_record(phone, server):
     }
 
 
-def test_a_colony_that_found_no_room_for_its_picture_is_one_colony_when_it_is_added_again(phone, server, picture):
+def test_a_colony_that_found_no_room_for_its_picture_is_one_colony_when_it_is_added_again(
+    phone, server, picture
+):
     page = phone()
     claim(page, server)
     go(page, server, "#/colony/new")

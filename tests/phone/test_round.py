@@ -118,7 +118,9 @@ def test_a_colony_that_is_no_longer_kept_is_not_among_several(phone, server):
         await keep('colony', { condition: 'dead' }, rowsOf('colony').find((row) => row.set.name === 'Birch').id);""",
     )
     page.get_by_role("button", name=text("round-many")).click()
-    page.get_by_role("group", name=text("several-what")).get_by_role("button", name=text("need-water")).click()
+    page.get_by_role("group", name=text("several-what")).get_by_role(
+        "button", name=text("need-water")
+    ).click()
 
     expect(page.get_by_role("group", name=text("several-who")).get_by_role("button")).to_have_text(
         [labelled("Amber", text("several-water"))]
