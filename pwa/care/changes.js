@@ -1,4 +1,4 @@
-// What a tap writes, the same on the page and in a nudge. Pure.
+// What a tap writes, the same on the page and in a nudge, and what of a form is written. Pure.
 
 /** @typedef {import('../kinds.d.ts').ChangeOf} Change */
 
@@ -19,3 +19,16 @@ export const asSuggested = ({ colony_id, task_key, suggested }) =>
  */
 export const putOff = ({ colony_id, need }, until, why) =>
   /** @type {Change} */ ({ kind: 'later', set: { colony_id, need, until, ...(why ? { why } : {}) } });
+
+/** Whether a field says the same; what is not there is null. @param {unknown} one @param {unknown} other */
+export const same = (one, other) => JSON.stringify(one ?? null) === JSON.stringify(other ?? null);
+
+/**
+ * What of a form differs from the record with which it was opened. What nobody touched is not written: another phone
+ * may have set it since.
+ * @param {object} was @param {object} set undefined: the form does not ask for it
+ */
+export const changed = (was, set) =>
+  Object.fromEntries(
+    Object.entries(set).filter(([name, value]) => value !== undefined && !same(value, Reflect.get(was, name))),
+  );

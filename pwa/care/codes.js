@@ -39,6 +39,8 @@ export const EVENT_KINDS = [
 ];
 /** So long may wait what may not: sync/put_off.py. */
 export const CAN_WAIT_H = 14;
+/** Conditions of a colony for which nothing is asked: model/kinds/words.py. @type {string[]} */
+export const NO_LONGER_KEPT = ['dead', 'given_away'];
 /** States in which a refusal means nothing: care/feeding/trial.py. @type {string[]} */
 export const NOT_WHILE = ['dead', 'founding', 'given_away', 'queenless_suspected', 'resting', 'settling'];
 /** A founding queen is looked at once in so many days: model/tasks.py. */

@@ -10,8 +10,7 @@ import { html } from './html.js';
  *   words belong
  */
 export function useAttempt() {
-  const [words, setWords] = useState('');
-  const [good, setGood] = useState(true);
+  const [told, setTold] = useState(/** @type {null | {words: string, good: boolean}} */ (null));
   const [busy, setBusy] = useState(false);
   const under_way = useRef(false);
   /** @param {() => unknown} work a text that it returns is shown as good news */
@@ -19,36 +18,29 @@ export function useAttempt() {
     if (under_way.current) return false; // a second tap, before the button is seen to be quiet
     under_way.current = true;
     setBusy(true);
-    setWords('');
+    setTold(null);
     try {
-      const told = await work();
-      if (typeof told === 'string') {
-        setGood(true);
-        setWords(told);
-      }
+      const words = await work();
+      if (typeof words === 'string') setTold({ words, good: true });
       return true;
     } catch (problem) {
-      setGood(false);
-      setWords(/** @type {Error} */ (problem).message);
+      refuse(/** @type {Error} */ (problem).message);
       return false;
     } finally {
       under_way.current = false;
       setBusy(false);
     }
   }
-  /** @param {string} text what is wrong with a form before anything is tried */
-  const refuse = (text) => {
-    setGood(false);
-    setWords(text);
-  };
+  /** @param {string} words what is wrong, also with a form before anything is tried */
+  const refuse = (words) => setTold({ words, good: false });
   const said =
-    words &&
-    (good
+    told &&
+    (told.good
       ? html`
-          <p role="status">${words}</p>
+          <p role="status">${told.words}</p>
         `
       : html`
-          <p role="alert" class="caution">${words}</p>
+          <p role="alert" class="caution">${told.words}</p>
         `);
   return { attempt, busy, said, refuse };
 }

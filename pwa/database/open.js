@@ -153,9 +153,8 @@ export async function knownDevices() {
 const ASKED = 'asked_to_keep';
 
 /**
- * Ask the browser to keep what this phone holds even when space runs short: after the first log, when there is
- * something
- * to keep, and only once, because some browsers ask the person; again after installing, which may change the answer.
+ * Ask the browser to keep what this phone holds even when space runs short: when there is something to keep, and only
+ * once, because some browsers ask the person; again after installing, which may change the answer.
  * @param {{again?: boolean}} [how]
  */
 export async function askToKeep({ again = false } = {}) {

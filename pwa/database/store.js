@@ -95,7 +95,8 @@ export class Store {
    * Write operations to the outbox: all of them or, with `NotSaved`, none. Each is made later than those before it by
    * the server's clock as well, whatever this phone's clock was set to: after a restore only times tell the order.
    * @param {Array<import('../care/overlay.js').Change & {id: string, rev?: number}>} changes
-   *   `rev`: as last seen, where no row is here @param {number} nowMs
+   *   `rev`: of the record as it was seen, where that may be older than the row, or the row is not here
+   * @param {number} nowMs
    * @returns {Promise<Operation[]>}
    */
   enqueue(changes, nowMs = Date.now()) {
@@ -115,7 +116,7 @@ export class Store {
             set: change.set,
             made_at,
             skew_ms: skew,
-            base_rev: under[i]?.rev ?? change.rev ?? 0,
+            base_rev: change.rev ?? under[i]?.rev ?? 0,
             base_epoch: epoch,
             n: n + i + 1,
             adopt: false,

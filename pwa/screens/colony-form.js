@@ -6,7 +6,7 @@ import { Choice } from '../components/choices.js';
 import { formOf, numberOf, textsOf, typed } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { uuid7 } from '../database/ids.js';
-import { keep, log, tell } from '../signals/actions.js';
+import { changeFrom, eventOf, tell, write } from '../signals/actions.js';
 import { go } from '../signals/route.js';
 import { today } from '../signals/clock.js';
 import { catalogue, rows, rowsOf } from '../signals/rows.js';
@@ -19,13 +19,24 @@ const USUAL_VESSEL = 'tube_16x150';
 
 /** @param {{colony: import('../care/overlay.js').ShownRow<'colony'> | null, onDone?: () => void}} props */
 export function ColonyForm({ colony, onDone }) {
-  const was = /** @type {Partial<import('../kinds.d.ts').Colony>} */ (colony?.set ?? {});
-  const vessel = rows.value.get(was.vessel_id ?? '')?.set ?? {};
+  // as they were when the form was opened, whatever comes by a sync meanwhile
+  const [opened] = useState(colony);
+  const was = /** @type {Partial<import('../kinds.d.ts').Colony>} */ (opened?.set ?? {});
+  const [held] = useState(
+    () =>
+      /** @type {import('../care/overlay.js').ShownRow<'vessel'> | undefined} */ (rows.peek().get(was.vessel_id ?? '')),
+  );
+  const vessel = /** @type {Partial<import('../kinds.d.ts').Vessel>} */ (held?.set ?? {});
+  // once a form: what is tried again after a full disk is the same colony
+  const [[id, vessel_id, photoId, countId]] = useState(
+    /** @returns {[string, string, string, string]} */
+    () => [colony?.id ?? uuid7(), was.vessel_id ?? uuid7(), uuid7(), uuid7()],
+  );
   const species = catalogue.value?.species ?? {};
   const vessels = catalogue.value?.vessels ?? {};
   const names = choicesOf('species', Object.keys(species));
   const [stage, setStage] = useState(was.stage ?? (colony ? null : 'nanitics'));
-  const [condition, setCondition] = useState(was.condition ?? 'well');
+  const [condition, setCondition] = useState(was.condition);
   const [workers, setWorkers] = useState(/** @type {import('../kinds.d.ts').Coarse} */ ('few'));
   const [larvae, setLarvae] = useState(/** @type {import('../kinds.d.ts').Coarse} */ ('some'));
   const [wanted, setWanted] = useState(sayIf('species', was.species_code) || (was.species_name ?? ''));
@@ -36,49 +47,58 @@ export function ColonyForm({ colony, onDone }) {
   const form = useAttempt();
   const known = names.find(([, name]) => name.toLowerCase() === wanted.trim().toLowerCase());
   const founds = known ? species[known[0]]?.founding : founding;
+  // the days of a rest that is over are not those of the next
+  const rest = /** @type {typeof was} */ (was.condition === 'resting' ? was : { resting_since: today.value });
 
   /** @param {Event} event */
   function save(event) {
     event.preventDefault();
     const text = textsOf(event);
     const number = (/** @type {string} */ name) => numberOf(text(name)) || null;
-    const has = (/** @type {string} */ name) => new FormData(formOf(event)).has(name);
+    const data = new FormData(formOf(event));
+    // what is not asked for now stays as it is
+    const said = (/** @type {string} */ name) => (data.has(name) ? text(name) || null : undefined);
     if (!text('name')) return form.refuse(say('colony-form-needed'));
-    const vesselId = was.vessel_id ?? uuid7();
-    const id = colony?.id ?? uuid7();
     const first = !rowsOf('colony').length;
-    const picture = new FormData(formOf(event)).get('helper_photo');
+    const picture = data.get('helper_photo');
     return form.attempt(async () => {
       // first, so that nothing is kept by halves where the picture cannot be read
       const taking = picture instanceof File && picture.size ? await import('./taking.js') : null;
       if (taking) await hear('counting');
       const small = await taking?.smallOf(/** @type {File} */ (picture));
-      await keep(
-        'vessel',
-        {
-          vessel_code: lives || null,
-          has_outworld: has('outworld'),
-          ...(lives ? {} : { bore_mm: number('bore'), length_mm: number('vessel_length') }),
-        },
-        vesselId,
+      const shot = small && (await taking?.keepBlob(photoId, id, small));
+      const home = {
+        vessel_code: lives || null,
+        has_outworld: data.has('outworld'),
+        bore_mm: lives ? null : number('bore'),
+        length_mm: lives ? null : number('vessel_length'),
+      };
+      const set = {
+        name: text('name'),
+        stage,
+        condition,
+        vessel_id,
+        number: number('number'),
+        place_id: said('place'),
+        came_from: said('came_from'),
+        resting_since: said('rests_since'),
+        condition_until: said('wakes_on'),
+        went_to: said('went_to'),
+        died_of: said('died_of'),
+        host_species_code: said('host'),
+        helper_hint: said('helper_hint'),
+        helper_photo_id: shot?.id,
+        ...speciesFields(number('worker_length'), data.has('stings')),
+      };
+      const counted = { colony_id: id, workers_coarse: workers, larvae };
+      await write(
+        [
+          changeFrom('vessel', held, home, vessel_id),
+          changeFrom('colony', opened, set, id),
+          shot,
+          !colony && stage !== 'founding' && eventOf('count', counted, countId),
+        ].filter((each) => !!each),
       );
-      await keep(
-        'colony',
-        {
-          name: text('name'),
-          // what did not change is not set again: a condition holds since the day on which it was set
-          ...(colony && stage === (was.stage ?? null) ? {} : { stage }),
-          ...(colony && condition === (was.condition ?? 'well') ? {} : { condition }),
-          vessel_id: vesselId,
-          ...(text('number') ? { number: Number(text('number')) } : {}),
-          ...fateFields(text),
-          ...(text('helper_hint') === (was.helper_hint ?? '') ? {} : { helper_hint: text('helper_hint') || null }),
-          ...speciesFields(number('worker_length'), has('stings')),
-        },
-        id,
-      );
-      if (small) await keep('colony', { helper_photo_id: await taking?.keepPicture(id, small) }, id);
-      if (!colony && stage !== 'founding') await log('count', { colony_id: id, workers_coarse: workers, larvae });
       tell(say('saving-saved'));
       if (onDone) onDone();
       else go(first ? `#/welcome/${id}` : `#/colony/${id}`);
@@ -91,41 +111,16 @@ export function ColonyForm({ colony, onDone }) {
    * @param {boolean} stings
    */
   function speciesFields(lengthMm, stings) {
-    if (wanted.trim() && !known) {
-      return {
-        species_code: null,
-        species_name: wanted.trim(),
-        worker_length_mm: lengthMm,
-        guild,
-        founding_mode: founding,
-        stings,
-      };
-    }
-    if (!known || known[0] === was.species_code) return {};
+    if (known && known[0] === was.species_code) return {};
+    const own = known ? '' : wanted.trim();
     return {
-      species_code: known[0],
-      species_name: null,
-      worker_length_mm: null,
-      guild: null,
-      founding_mode: null,
-      stings: null,
+      species_code: known?.[0] ?? null,
+      species_name: own || null,
+      worker_length_mm: own ? lengthMm : null,
+      guild: own ? guild : null,
+      founding_mode: own ? founding : null,
+      stings: own ? stings : null,
     };
-  }
-
-  /** Where it stands and came from, and what its condition asks for. @param {(name: string) => string} text */
-  function fateFields(text) {
-    const until =
-      condition === 'resting'
-        ? { resting_since: text('rests_since') || null, condition_until: text('wakes_on') || null }
-        : {};
-    const fate =
-      condition === 'given_away'
-        ? { went_to: text('went_to') || null }
-        : condition === 'dead'
-          ? { died_of: text('died_of') || null }
-          : {};
-    const host = founds === 'parasitic' ? { host_species_code: text('host') || null } : {};
-    return { place_id: text('place') || null, came_from: text('came_from') || null, ...until, ...fate, ...host };
   }
 
   return html`
@@ -194,7 +189,7 @@ export function ColonyForm({ colony, onDone }) {
           <${Choice}
             label=${say('colony-form-condition')}
             options=${choicesOf('colony-condition', CONDITIONS)}
-            value=${condition}
+            value=${condition ?? 'well'}
             onPick=${setCondition}
           />
         `
@@ -206,12 +201,12 @@ export function ColonyForm({ colony, onDone }) {
           <div class="pair">
             <label>
               ${say('colony-form-fate-rests-since')}
-              <input name="rests_since" type="date" defaultValue=${was.resting_since ?? today.value} />
+              <input name="rests_since" type="date" defaultValue=${rest.resting_since ?? ''} />
             </label>
             <label>
               ${say('colony-form-fate-wakes-on')}${' '}
               <small>${say('colony-form-optional')}</small>
-              <input name="wakes_on" type="date" defaultValue=${was.condition_until ?? ''} />
+              <input name="wakes_on" type="date" defaultValue=${rest.condition_until ?? ''} />
             </label>
           </div>
         `

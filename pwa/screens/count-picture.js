@@ -61,7 +61,8 @@ export function CountPicture({ row, all, looker = null }) {
   const [body, setBody] = useState(/** @type {number | null} */ (row.set.dots_worker_px ?? null));
   const [pale, setPale] = useState(row.set.dots_pale ?? before?.set.dots_pale ?? false);
   const how = useMemo(() => ({ body_px: body, frame, pale }), [body, frame, pale]);
-  const [marks, setMarks] = useState(noMarks);
+  // until it was looked at, and where it cannot be, the dots that were kept stand as they were
+  const [marks, setMarks] = useState(() => marksOf([], fromKept(row.set.dots, size), 0));
   const [chosen, setChosen] = useState('');
   const [mode, setMode] = useState('worker');
   const [zoom, setZoom] = useState(0);
@@ -204,7 +205,7 @@ export function CountPicture({ row, all, looker = null }) {
       ${
         failed &&
         html`
-          <p role="alert" class="caution">${say('counting-failed')}</p>
+          <p role="alert" class="caution">${failed}</p>
         `
       }
       <label class="dot-slide">
@@ -261,7 +262,12 @@ export function CountPicture({ row, all, looker = null }) {
         ${' '}${say('counting-part')}
       </label>
       ${said}
-      <button type="button" class="button main wide" disabled=${busy || !(looked || failed)} onClick=${save}>
+      <button
+        type="button"
+        class="button main wide"
+        disabled=${busy || !(looked || (failed && address))}
+        onClick=${save}
+      >
         ${say('counting-keep')}
       </button>
     </div>
@@ -299,12 +305,17 @@ function correctedIn(all, but) {
   return sum;
 }
 
-/** A picture's own bytes, from this phone or the server. @param {string} id @returns {Promise<Blob>} */
+/**
+ * A picture's own bytes, from this phone or the server.
+ * @param {string} id @returns {Promise<Blob>} rejects with words for the keeper
+ */
 async function pictureOf(id) {
   const here = await findPhoto(openStore().deviceId, id).catch(() => undefined);
   if (here) return here.blob;
-  const response = await fetch(`/api/photos/${id}`);
-  if (!response.ok) throw new Error(`The picture did not come: ${response.status}`);
+  const response = await fetch(`/api/photos/${id}`).catch(() => {
+    throw new Error(say('part-needs-server'));
+  });
+  if (!response.ok) throw new Error(say('photo-elsewhere'));
   return response.blob();
 }
 
@@ -317,7 +328,7 @@ async function pictureOf(id) {
 function useLooked(row, how, given, onFound) {
   const [address, setAddress] = useState('');
   const [looked, setLooked] = useState(/** @type {import('../counting/looker.js').Looked | null} */ (null));
-  const [failed, setFailed] = useState(false);
+  const [failed, setFailed] = useState('');
   const ask = useRef(() => {});
   const last = useRef(how);
   useEffect(() => {
@@ -331,14 +342,17 @@ function useLooked(row, how, given, onFound) {
       onFound(found);
       setLooked(found);
     };
-    const fail = () => wanted && setFailed(true);
-    pictureOf(row.id).then((blob) => {
-      if (!wanted) return;
-      made = URL.createObjectURL(blob);
-      setAddress(made);
-      ask.current = () => void look(blob).catch(fail);
-      ask.current();
-    }, fail);
+    const fail = (/** @type {string} */ words) => wanted && setFailed(words);
+    pictureOf(row.id).then(
+      (blob) => {
+        if (!wanted) return;
+        made = URL.createObjectURL(blob);
+        setAddress(made);
+        ask.current = () => void look(blob).catch(() => fail(say('counting-failed')));
+        ask.current();
+      },
+      (error) => fail(error.message),
+    );
     return () => {
       wanted = false;
       if (!given) looker.end();

@@ -23,7 +23,7 @@ export const Doors = ({ code }) => html`
 function Phones({ code }) {
   const { answer, problem, ask } = useAnswer('/api/devices');
   const [found, setFound] = useState(/** @type {{code: string, device_name: string} | null} */ (null));
-  const { attempt, said } = useAttempt();
+  const { attempt, busy, said } = useAttempt();
   const people = rowsOf('person').filter((person) => person.set.role === 'keeper');
   /** @param {Event} event */
   function look(event) {
@@ -61,7 +61,7 @@ function Phones({ code }) {
               ${
                 !phone.here &&
                 html`
-                  <button type="button" class="button warn" onClick=${() => signOut(phone)}>
+                  <button type="button" class="button warn" disabled=${busy} onClick=${() => signOut(phone)}>
                     ${say('house-sign-out')}
                   </button>
                 `
@@ -76,7 +76,7 @@ function Phones({ code }) {
           <small>${say('house-new-phone-hint')}</small>
           <input name="code" required defaultValue=${code} autocapitalize="characters" autocomplete="off" />
         </label>
-        <button class="button">${say('house-look-up')}</button>
+        <button class="button" disabled=${busy}>${say('house-look-up')}</button>
       </form>
       ${
         found &&
@@ -87,7 +87,12 @@ function Phones({ code }) {
           <div class="wrap">
             ${people.map(
               (person) => html`
-                <button type="button" class="button" onClick=${() => approve({ person_id: person.id })}>
+                <button
+                  type="button"
+                  class="button"
+                  disabled=${busy}
+                  onClick=${() => approve({ person_id: person.id })}
+                >
                   ${person.set.name}
                 </button>
               `,
@@ -95,6 +100,7 @@ function Phones({ code }) {
             <button
               type="button"
               class="button"
+              disabled=${busy}
               onClick=${() => {
                 const name = prompt(say('house-new-keeper'));
                 if (name) void approve({ person_name: name });

@@ -7,6 +7,7 @@ import { useAttempt } from '../components/attempt.js';
 import { eventInWords } from '../components/event-in-words.js';
 import { html, Icon } from '../components/html.js';
 import { Empty, Skeleton } from '../components/states.js';
+import { same } from '../care/changes.js';
 import { keep, tell } from '../signals/actions.js';
 import { get } from '../signals/people.js';
 import { rows } from '../signals/rows.js';
@@ -98,9 +99,6 @@ const FIELDS = [
 ];
 /** What is told in other words: whose past it is, and that it went. */
 const TOLD_ELSEWHERE = ['colony_id', 'gone'];
-
-/** @param {unknown} one @param {unknown} other */
-const same = (one, other) => JSON.stringify(one ?? null) === JSON.stringify(other ?? null);
 
 /**
  * Fields in the order of their names, so that an amount and its unit stay together.
@@ -268,9 +266,9 @@ function offersOf(revisions, set) {
 export function GoneScreen() {
   const [list, setList] = useState(/** @type {Gone[] | null} */ (null));
   const { attempt, busy, said } = useAttempt();
-  const load = () => attempt(async () => setList(await whatWent()));
+  const read = () => attempt(async () => setList(await whatWent()));
   useEffect(() => {
-    void load();
+    void read();
   }, []);
   /** @param {Gone} each */
   const back = (each) =>
@@ -287,7 +285,7 @@ export function GoneScreen() {
       said &&
       !list &&
       html`
-        <button type="button" class="button" onClick=${load}>${say('history-again')}</button>
+        <button type="button" class="button" onClick=${read}>${say('history-again')}</button>
       `
     }
     ${

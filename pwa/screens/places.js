@@ -6,7 +6,7 @@ import { numberOf, textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { lazy } from '../components/lazy.js';
 import { Empty } from '../components/states.js';
-import { keep, log, tell } from '../signals/actions.js';
+import { changeFrom, log, tell, write } from '../signals/actions.js';
 import { useKind } from '../signals/history.js';
 import { rowsOf } from '../signals/rows.js';
 import { PLACE_TYPES } from '../care/codes.js';
@@ -139,8 +139,9 @@ const outside = (value, low, high) => value !== null && !(value >= low && value 
 
 /** @param {{place: PlaceRow | null, onDone: () => void}} props */
 function PlaceForm({ place, onDone }) {
-  const was = /** @type {Partial<import('../kinds.d.ts').Place>} */ (place?.set ?? {});
-  const [type, setType] = useState(was.place_type ?? 'room');
+  const [opened] = useState(place);
+  const was = /** @type {Partial<import('../kinds.d.ts').Place>} */ (opened?.set ?? {});
+  const [type, setType] = useState(was.place_type ?? (place ? null : 'room'));
   const form = useAttempt();
   /** @param {Event} event */
   function save(event) {
@@ -154,7 +155,8 @@ function PlaceForm({ place, onDone }) {
     }
     if (outside(humidity_pct, 0, 100)) return form.refuse(say('place-bad-moist'));
     return form.attempt(async () => {
-      await keep('place', { name: text('name'), place_type: type, day_temp_c, night_temp_c, humidity_pct }, place?.id);
+      const set = { name: text('name'), place_type: type, day_temp_c, night_temp_c, humidity_pct };
+      await write([changeFrom('place', opened, set)]);
       tell(say('saving-saved'));
       onDone();
     });

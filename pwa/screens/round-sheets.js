@@ -7,7 +7,7 @@ import { typed } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { Sheet } from '../components/sheet.js';
 import { endOfDayMs } from '../care/instants.js';
-import { CAN_WAIT_H } from '../care/codes.js';
+import { CAN_WAIT_H, NO_LONGER_KEPT } from '../care/codes.js';
 import { DAY_MS, HOUR_MS } from '../care/rules.js';
 import { later, logAll } from '../signals/actions.js';
 import { nowMs } from '../signals/clock.js';
@@ -176,6 +176,7 @@ export function ManySheet({ onClose }) {
   const foods = Object.entries(catalogue.value.needs).flatMap(([code, row]) => (row.food ? [code] : []));
   const ahead = itemsAhead();
   const able = rowsOf('colony')
+    .filter(({ set }) => !NO_LONGER_KEPT.includes(set.condition ?? 'well'))
     .map((colony) => ({ colony, change: changeFor(colony, need, ahead) }))
     .filter((each) => each.change);
   const chosen = able.filter(({ colony }) => !left_out.includes(colony.id));

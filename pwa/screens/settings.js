@@ -1,12 +1,12 @@
 // The house: its nudges and hours, who comes in, how this app looks, and what this phone has stored.
 import { useEffect, useState } from 'preact/hooks';
 import { useAttempt } from '../components/attempt.js';
-import { textsOf } from '../components/forms.js';
+import { numberOf, textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { LeftBehind } from '../components/left-behind.js';
 import { Install } from '../components/install.js';
 import { LanguageChoice, LookChoice, UnitChoices } from '../components/preferences.js';
-import { keep, tell } from '../signals/actions.js';
+import { changeFrom, tell, write } from '../signals/actions.js';
 import { logout } from '../signals/people.js';
 import { rowsOf, unsent } from '../signals/rows.js';
 import { saving } from '../signals/saving.js';
@@ -50,26 +50,27 @@ export const SettingsScreen = ({ code }) => html`
 
 function House() {
   const house = rowsOf('household')[0];
+  const [opened, setOpened] = useState(house);
   const { attempt, busy, said } = useAttempt();
-  if (!house) return null;
-  const v = house.set;
+  const was = opened ?? house;
+  if (!was) return null;
+  const v = was.set;
   /** @param {Event} event */
   function save(event) {
     event.preventDefault();
     const text = textsOf(event);
     void attempt(async () => {
-      await keep(
-        'household',
-        {
+      await write([
+        changeFrom('household', was, {
           name: text('name'),
           zone: text('zone'),
           care_hours: [text('first'), text('second')].filter(Boolean),
           quiet_from: text('quiet_from') || null,
           quiet_to: text('quiet_to') || null,
-          backup_patience_days: text('backup_patience_days') === '' ? null : Number(text('backup_patience_days')),
-        },
-        house?.id,
-      );
+          backup_patience_days: numberOf(text('backup_patience_days')),
+        }),
+      ]);
+      setOpened(rowsOf('household')[0]); // what is saved next differs from this
       tell(say('saving-saved'));
     });
   }

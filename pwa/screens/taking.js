@@ -1,11 +1,9 @@
 // A picture taken at the shelf: made small here, freed of place and camera, kept on this phone, logged, sent later.
-import { withOffset } from '../care/instants.js';
 import { startLooker } from '../counting/looker.js';
 import { madeSmall } from '../counting/small.js';
 import { keepPhoto } from '../database/photos.js';
 import { uuid7 } from '../database/ids.js';
-import { keep } from '../signals/actions.js';
-import { nowMs } from '../signals/clock.js';
+import { eventOf, write } from '../signals/actions.js';
 import { openStore } from '../signals/session.js';
 import { say } from '../words/say.js';
 
@@ -38,16 +36,19 @@ async function smallHere(file) {
   return made?.small ?? null;
 }
 
-/** Keep it. @param {string} colonyId @param {Small} small @returns {Promise<string>} the record's id */
-export async function keepPicture(colonyId, { blob, width_px, height_px, sha256 }) {
-  const id = uuid7();
-  // the picture first: a record must never name one that this phone has not kept
+/**
+ * Keep the picture itself, and give its record, which is kept after it: none may name a picture that this phone lacks.
+ * @param {string} id @param {string} colonyId @param {Small} small
+ */
+export async function keepBlob(id, colonyId, { blob, width_px, height_px, sha256 }) {
   await keepPhoto(openStore().deviceId, { id, sha256, blob, sent: 0, made_ms: Date.now() });
-  await keep(
-    'photo',
-    { colony_id: colonyId, happened_at: withOffset(new Date(nowMs())), sha256, width_px, height_px },
-    id,
-  );
+  return eventOf('photo', { colony_id: colonyId, sha256, width_px, height_px }, id);
+}
+
+/** Keep it. @param {string} colonyId @param {Small} small @returns {Promise<string>} the record's id */
+export async function keepPicture(colonyId, small) {
+  const id = uuid7();
+  await write([await keepBlob(id, colonyId, small)]);
   return id;
 }
 

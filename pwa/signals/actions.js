@@ -1,6 +1,6 @@
 // What a person does: each writes operations to the outbox first and shows them at once; sending comes after.
 import { signal } from '@preact/signals';
-import { asSuggested, putOff } from '../care/changes.js';
+import { asSuggested, changed, putOff } from '../care/changes.js';
 import { withOffset } from '../care/instants.js';
 import { uuid7 } from '../database/ids.js';
 import { askToKeep } from '../database/open.js';
@@ -48,30 +48,37 @@ const QUIET_OFFLINE_MS = 3000;
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let sending;
 
-/** @param {Kind} kind @param {string} id @param {object} set fields of that kind */
-const changeOf = (kind, id, set) => /** @type {Change & {id: string}} */ ({ kind, id, set });
+/** @typedef {Change & {id: string, rev?: number}} Written */
+/** @param {Kind} kind @param {string} id @param {object} set fields of that kind @param {number} [rev] */
+const changeOf = (kind, id, set, rev) => /** @type {Written} */ ({ kind, id, set, rev });
 
-/** @param {Array<Change & {id: string}>} changes */
-async function write(changes) {
-  const operations = await openStore().enqueue(changes);
+/** Write all of these or none; what sets nothing is left out. @param {Written[]} changes */
+export async function write(changes) {
+  const operations = await openStore().enqueue(changes.filter(({ set }) => Object.keys(set).length));
   showWritten(operations);
+  void askToKeep();
   clearTimeout(sending);
   sending = setTimeout(() => void syncNow(), saving.peek().online ? QUIET_MS : QUIET_OFFLINE_MS);
-  return operations;
 }
+
+/**
+ * That something happened; now, unless it says when.
+ * @template {Kind} K
+ * @param {K} kind
+ * @param {Partial<Fields<K>>} set
+ * @param {string} [id]
+ */
+export const eventOf = (kind, set, id = uuid7()) =>
+  changeOf(kind, id, { happened_at: withOffset(new Date(nowMs())), ...set });
 
 /**
  * Log that something happened.
  * @template {import('../kinds.d.ts').EventKind} K
  * @param {K} kind
  * @param {Partial<Fields<K>>} set
- * @returns {Promise<string>} its id
  */
 export async function log(kind, set) {
-  const id = uuid7();
-  await write([changeOf(kind, id, { happened_at: withOffset(new Date(nowMs())), ...set })]);
-  void askToKeep();
-  return id;
+  await write([eventOf(kind, set)]);
 }
 
 /**
@@ -87,6 +94,18 @@ export async function keep(kind, set, id = uuid7()) {
   return id;
 }
 
+/**
+ * What a form changes: only what differs from the row with which it was opened, and of that row's revision, so that who
+ * set the same field since is met and not overwritten unseen.
+ * @template {Kind} K
+ * @param {K} kind
+ * @param {import('../care/overlay.js').ShownRow<K> | null | undefined} opened none: the record is new
+ * @param {Partial<Fields<K>>} set
+ * @param {string} [id]
+ */
+export const changeFrom = (kind, opened, set, id = opened?.id ?? uuid7()) =>
+  changeOf(kind, id, changed(opened?.set ?? {}, set), opened?.rev);
+
 /** Delete or void; restorable. @param {Kind} kind @param {string} id */
 export async function remove(kind, id) {
   await write([changeOf(kind, id, { gone: true })]);
@@ -98,10 +117,8 @@ export async function remove(kind, id) {
  * @returns {Promise<string[]>} their ids
  */
 export async function logAll(what) {
-  const happened_at = withOffset(new Date(nowMs()));
-  const changes = what.map(({ kind, set }) => changeOf(kind, uuid7(), { happened_at, ...set }));
+  const changes = what.map(({ kind, set }) => eventOf(kind, set));
   await write(changes);
-  void askToKeep();
   tell(changes.length === 1 ? say('saving-saved') : say('saving-waiting', { count: changes.length }), async () => {
     await write(changes.map(({ kind, id }) => changeOf(kind, id, { gone: true })));
     tell(say('saving-taken-back'));

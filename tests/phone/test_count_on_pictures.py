@@ -8,12 +8,18 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Locator, Page, expect
 from tests.phone.conftest import claim, open_colony, worker_ready
+from tests.phone.inside import run, wait_synced
 from tests.support.rendered_tubes import Scene, render
 from tests.support.words import text
 
 pytestmark = pytest.mark.browser
 
 ANTS = 24
+FORGET_PICTURES = """
+  const { openStore } = await at('session');
+  const { inTransaction } = await import(`/static/${document.body.dataset.build}/database/open.js`);
+  await inTransaction(openStore().name, ['photos'], 'readwrite', (tx) => tx.objectStore('photos').clear());
+"""
 
 
 @pytest.fixture(scope="session")
@@ -170,3 +176,34 @@ def test_the_next_picture_begins_with_the_frame_and_two_pictures_are_a_strip(pho
         page.get_by_role("button", name=text("counting-film")).click()
     assert re.fullmatch(r"broodshelf-growth\.(webm|mp4)", film.value.suggested_filename)
     assert Path(film.value.path()).stat().st_size > 2_000
+
+
+@pytest.mark.without_worker
+def test_a_count_whose_picture_does_not_come_is_shown_as_it_was_and_cannot_be_kept_again(phone, server, tube):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    take(page, tube)
+    sheet = open_count(page)
+    tap(sheet, 0.1, 0.05)
+    counted = number(sheet)
+    keep = sheet.get_by_role("button", name=text("counting-keep"))
+    keep.click()
+    expect(sheet.get_by_text(text("counting-kept"))).to_be_visible()
+    sheet.get_by_role("button", name=text("frame-close")).click()
+    wait_synced(page)
+    run(page, FORGET_PICTURES)
+
+    page.route("**/api/photos/*", lambda route: route.abort())
+    open_count(page, "counting-again")
+    expect(sheet.get_by_role("alert")).to_have_text(text("part-needs-server"))
+    assert number(sheet) == counted
+    expect(keep).to_be_disabled()
+
+    sheet.get_by_role("button", name=text("frame-close")).click()
+    page.unroute_all()
+    page.route("**/api/photos/*", lambda route: route.fulfill(body="no picture", content_type="image/jpeg"))
+    open_count(page, "counting-again")
+    expect(sheet.get_by_role("alert")).to_have_text(text("counting-failed"))
+    assert number(sheet) == counted
+    expect(keep).to_be_enabled()  # it is there, and its dots can be set by hand

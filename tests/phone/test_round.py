@@ -109,6 +109,38 @@ def test_a_colony_left_out_of_several_gets_nothing(phone, server):
     expect(fed).to_contain_text("Amber")
 
 
+def test_a_colony_that_is_no_longer_kept_is_not_among_several(phone, server):
+    page = phone()
+    two_colonies(page, server)
+    run(
+        page,
+        """const [{ keep }, { rowsOf }] = await Promise.all([at('actions'), at('rows')]);
+        await keep('colony', { condition: 'dead' }, rowsOf('colony').find((row) => row.set.name === 'Birch').id);""",
+    )
+    page.get_by_role("button", name=text("round-many")).click()
+    page.get_by_role("group", name=text("several-what")).get_by_role(
+        "button", name=text("need-water")
+    ).click()
+
+    expect(page.get_by_role("group", name=text("several-who")).get_by_role("button")).to_have_text(
+        [labelled("Amber", text("several-water"))]
+    )
+
+
+def test_a_log_that_is_tapped_twice_is_logged_once(phone, server):
+    page = phone()
+    claim(page, server)
+    open_colony(page, server)
+    page.get_by_role("button", name=text("event-kind-note"), exact=True).click()
+    page.get_by_label(text("log-note"), exact=True).fill("First larvae.")
+    twice = "(button) => { button.click(); button.click(); }"
+    page.get_by_role("button", name=text("log-keep-note")).evaluate(twice)
+    expect(page.get_by_role("dialog")).to_have_count(0)
+    wait_synced(page)
+
+    assert [note["text"] for note in outbox_and_rows(page, "note")] == ["First larvae."]
+
+
 def test_a_task_put_off_to_tomorrow_leaves_now_and_one_skipped_keeps_its_reason(phone, server):
     page = phone()
     claim(page, server)

@@ -65,6 +65,11 @@ START: Final[Rules] = (
 LATER: Final[Rules] = (
     ("CAN_WAIT_H", "So long may wait what may not: sync/put_off.py.", CAN_WAIT_H),
     (
+        "NO_LONGER_KEPT",
+        "Conditions of a colony for which nothing is asked: model/kinds/words.py. @type {string[]}",
+        sorted(words.NO_LONGER_KEPT),
+    ),
+    (
         "NOT_WHILE",
         "States in which a refusal means nothing: care/feeding/trial.py. @type {string[]}",
         sorted(NOT_WHILE),

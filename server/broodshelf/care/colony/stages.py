@@ -13,6 +13,7 @@ from typing import Final
 from ...model.facts import ColonyState
 from ...model.gauges import DAY_MS
 from ...model.kinds.plan import Reason
+from ...model.kinds.words import NO_LONGER_KEPT
 from ...model.needs import ALL_FOOD, Need
 from ...model.tasks import Task, reason
 from ..catalogue import Species
@@ -88,7 +89,7 @@ def switches(colony: Dossier, workers: float | None, today: str) -> Switches:
 
     ``workers`` None: neither counted nor told by a stage.
     """
-    if colony.state.condition in ("dead", "given_away"):
+    if colony.state.condition in NO_LONGER_KEPT:
         return Switches(nothing_at_all=True)
     seen = look(colony, workers, dt.date.fromisoformat(today))
     return _resting(seen) if seen.season.resting else _awake(seen, workers)

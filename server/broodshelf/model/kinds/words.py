@@ -8,6 +8,8 @@ Stage = Literal["founding", "nanitics", "growing", "mature"]
 Condition = Literal[
     "well", "settling", "resting", "queenless_suspected", "quarantine", "given_away", "dead"
 ]  # fmt: skip
+NO_LONGER_KEPT: Final[tuple[Condition, ...]] = ("given_away", "dead")
+"""Nothing is asked or offered for a colony of these."""
 FoundingMode = Literal["claustral", "semi_claustral", "parasitic"]
 Guild = Literal["omnivore", "predator", "harvester", "honeypot", "fungus_grower"]
 PlaceType = Literal["cabinet", "room", "cellar", "fridge"]
