@@ -94,7 +94,7 @@ async function begin() {
   }
   const known = Promise.all([loadCatalogue(), hear('catalogue')]);
   known.catch(() => undefined); // awaited below by those who need it
-  await Promise.all([start(), spoken]);
+  const [{ first }] = await Promise.all([start(), spoken]);
   if (session.peek()) await known;
   else void import('./signals/people.js').then((people) => people.comeBack()).catch(() => undefined);
   const place = document.getElementById('app');
@@ -116,7 +116,9 @@ async function begin() {
         .catch(() => undefined);
     }
   });
-  if (session.peek()) void import('./signals/push.js').then((push) => push.refreshPush()).catch(() => undefined);
+  await first;
+  if (!session.peek() || !saving.peek().online) return; // no phone keeps what only talks with the server
+  void import('./signals/push.js').then((push) => push.refreshPush()).catch(() => undefined);
 }
 
 void begin();

@@ -24,17 +24,19 @@ const NeedsServer = ({ onAgain }) => html`
  * @template {string} Name
  * @param {() => Promise<Module>} load
  * @param {Name} name what the module calls it
- * @param {'charts' | 'counting' | 'online'} [words] the messages that it says besides those of all screens;
- *   `online`: it needs a connection, and no phone keeps it
+ * @param {'charts' | 'counting' | 'online' | 'once'} [words] the messages that it says besides those of all screens;
+ *   `online`: it needs a connection, and no phone keeps it; `once`: so, and it has no messages of its own
  * @returns {Module[Name]}
  */
 export function lazy(load, name, words) {
-  const online = words === 'online';
+  const part = words === 'once' ? undefined : words;
+  const again = words === 'once' ? () => location.reload() : null;
   /** @type {unknown} */
   let loaded = null;
   async function fetchIt() {
-    if (online) await hear(words); // a browser may remember for ever that a module could not be fetched
-    const [module] = await Promise.all([load(), hear('screens'), words && hear(words)]);
+    // a browser may remember for the life of a page that a module could not be fetched
+    if (part === 'online') await hear(part);
+    const [module] = await Promise.all([load(), hear('screens'), part && hear(part)]);
     loaded = module[name];
   }
   /** @param {object} props */
@@ -43,14 +45,14 @@ export function lazy(load, name, words) {
     const show = () =>
       fetchIt().then(
         () => setHere(() => loaded),
-        () => setHere(() => (online ? NeedsServer : Missing)),
+        () => setHere(() => (again || part === 'online' ? NeedsServer : Missing)),
       );
     useEffect(() => {
       if (!loaded) void show();
     }, []);
     return here
       ? html`
-          <${here} ...${props} onAgain=${show} />
+          <${here} ...${props} onAgain=${again ?? show} />
         `
       : html`
           <${Skeleton} words=${say('frame-loading')} />

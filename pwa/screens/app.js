@@ -26,7 +26,7 @@ const ReckonScreen = lazy(() => import('./reckon.js'), 'ReckonScreen', 'online')
 const SettingsScreen = lazy(() => import('./settings.js'), 'SettingsScreen');
 const ShelfScreen = lazy(() => import('./shelf.js'), 'ShelfScreen');
 const StandInScreen = lazy(() => import('./standin.js'), 'StandInScreen');
-const StartScreen = lazy(() => import('./start.js'), 'StartScreen');
+const StartScreen = lazy(() => import('./start.js'), 'StartScreen', 'once');
 const WelcomeScreen = lazy(() => import('./welcome.js'), 'WelcomeScreen');
 
 export function App() {

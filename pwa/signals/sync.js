@@ -15,7 +15,10 @@ import { heldStore, holdStore, openStore, session } from './session.js';
 const SYNC_EVERY_MS = 60_000;
 const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('broodshelf') : null;
 
-/** Open the store of the device that this browser is, if it is one, and show what it holds. */
+/**
+ * Open the store of the device that this browser is, if it is one, and show what it holds.
+ * @returns {Promise<{first: Promise<void>}>} the round trips that begin then
+ */
 export async function start() {
   const device = await currentDevice();
   if (device) {
@@ -37,7 +40,7 @@ export async function start() {
   setInterval(() => {
     if (document.visibilityState === 'visible') void syncNow();
   }, SYNC_EVERY_MS);
-  void syncNow();
+  return { first: syncNow() };
 }
 
 /** Show what another tab has stored; be who this browser is by now, if one has signed in meanwhile. */

@@ -55,6 +55,7 @@ _PART_OF: Final[Mapping[str, str]] = {
             "history",
             "journeys",
             "look",
+            "phone-nudges",
             "reckon",
             "sensors",
             "travel",

@@ -41,13 +41,18 @@ COUNTING: Final = (
 )
 DECODER: Final = "vendor/qr/decode.js"
 """Reads labels for browsers that cannot by themselves; the others never fetch it."""
+WAY_IN: Final = "screens/start.js"
+"""The page of a phone that is new asks for it at once, with messages that it needs anyway."""
 ONLINE: Final = (
     "components/sensors.js",
     "screens/doors.js",
     "screens/holiday.js",
     "screens/look.js",
+    "screens/nudges-card.js",
     "screens/past.js",
     "screens/reckon.js",
+    "signals/push.js",
+    WAY_IN,
 )
 """What works with a connection only, or is looked at once: fetched when it is opened."""
 NOT_AHEAD: Final = (*ONLINE, "vendor/licences/", "vendor/vendor.json", "icons/tube-512.png", "worker/")

@@ -48,8 +48,11 @@ def alone(engine: Engine) -> Iterator[None]:
 @contextmanager
 def _telling(lock: str) -> Iterator[None]:
     """Say once what is waited for, if it takes more than some seconds: whoever looks sees no server and no reason."""
-    waited = "waiting for another server of this database"
-    timer = threading.Timer(TELL_S, say, (waited, logging.WARNING), {"lock": lock})
+
+    def tell() -> None:
+        say("waiting for another server of this database", logging.WARNING, lock=lock)
+
+    timer = threading.Timer(TELL_S, tell)
     timer.daemon = True
     timer.start()
     try:
