@@ -4,13 +4,15 @@ import { useAttempt } from '../components/attempt.js';
 import { textsOf } from '../components/forms.js';
 import { html } from '../components/html.js';
 import { Install } from '../components/install.js';
-import { LeftBehind } from '../components/left-behind.js';
+import { lazy } from '../components/lazy.js';
 import { Empty } from '../components/states.js';
 import { askToPair, claim, collectPairing, lookAtCode, openPass } from '../signals/people.js';
 import { go, hideFragment, route } from '../signals/route.js';
 import { session } from '../signals/session.js';
 import { LanguageChoice } from '../components/preferences.js';
 import { say } from '../words/say.js';
+
+const LeftBehind = lazy(() => import('../components/left-behind.js'), 'LeftBehind');
 
 export function StartScreen() {
   const { name, id } = route.value;
@@ -47,7 +49,12 @@ export function StartScreen() {
             </button>
             <button type="button" class="button wide" onClick=${() => setWay('join')}>${say('start-join-one')}</button>
             <button type="button" class="button wide" onClick=${() => setWay('pass')}>${say('start-have-pass')}</button>
-            <${LeftBehind} me=${ended ? null : session.value} />
+            ${
+              localStorage.getItem('device') &&
+              html`
+                <${LeftBehind} me=${ended ? null : session.value} />
+              `
+            }
             <${LanguageChoice} label=${say('start-language')} />
             <${Install} />
           `

@@ -4,7 +4,6 @@ import { uuid7 } from '../database/ids.js';
 import { get, post, put, takeAway } from '../sync/api.js';
 import { heldStore, session } from './session.js';
 import { enter, know } from './sync.js';
-import { leftBehind } from './unsent.js';
 import { say } from '../words/say.js';
 
 export { get, post, put, takeAway };
@@ -29,7 +28,8 @@ async function become(me, facts = {}) {
   localStorage.removeItem('secret');
   localStorage.setItem('device', me.device_id); // only a hint for the next start (main.js)
   await enter(me, facts);
-  await leftBehind(me).catch(() => []); // whoever is in is in; House tries it again
+  // whoever is in is in: where this fails, House tries it again
+  await import('./unsent.js').then(({ leftBehind }) => leftBehind(me)).catch(() => []);
 }
 
 /**

@@ -194,7 +194,7 @@ def _string(schema: Mapping[str, Any], _parts: Mapping[str, Any], name: str) -> 
     return st.text(
         st.characters(codec="utf-8"),
         min_size=schema.get("minLength", 0),
-        max_size=min(schema.get("maxLength", 30), 30),
+        max_size=max(schema.get("minLength", 0), min(schema.get("maxLength", 30), 30)),
     )
 
 

@@ -33,7 +33,7 @@ globalThis.addEventListener = () => {};
 globalThis.location = { reload() {}, search: '' };
 globalThis.document = Object.assign(new EventTarget(), { body: { dataset: {} }, visibilityState: 'visible' });
 globalThis.document.documentElement = {};
-globalThis.localStorage = { getItem: () => null, setItem() {} };
+globalThis.localStorage = { getItem: () => null, setItem() {}, removeItem() {} };
 export const navigator = { userAgent: 'a test', language: 'en', onLine: true };
 Object.defineProperty(globalThis, 'navigator', { value: navigator, configurable: true });
 const every = globalThis.setInterval; // the app's clocks hold up no test that is over
