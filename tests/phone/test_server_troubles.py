@@ -7,7 +7,7 @@ from contextlib import closing
 
 import pytest
 from playwright.sync_api import expect
-from tests.phone.conftest import claim
+from tests.phone.conftest import claim, worker_ready
 from tests.phone.test_story import go, online_again
 from tests.support.words import text
 
@@ -39,6 +39,7 @@ def test_a_full_disk_is_named_and_the_log_waits(phone, server):
     claim(page, server)
     go(page, server, "#/round")
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
+    worker_ready(page)
     told = {"type": "urn:broodshelf:problem:disk_full", "status": 507, "code": "disk_full", "detail": "…"}
     page.route(
         "**/api/sync",

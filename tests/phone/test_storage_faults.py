@@ -125,6 +125,7 @@ def test_a_full_disk_is_said_and_the_need_stays_until_it_is_saved(phone, server)
 def test_an_app_that_is_too_old_says_so_and_keeps_its_logs(phone, server):
     page = phone()
     claim(page, server)
+    worker_ready(page)
     too_old = {
         "code": "upgrade_required",
         "detail": text("problem-title-upgrade-required"),

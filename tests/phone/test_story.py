@@ -105,6 +105,7 @@ def test_undo_takes_a_log_back_on_both_sides(phone, server):
 def test_a_server_killed_between_request_and_answer_loses_and_doubles_nothing(phone, server):
     page = phone()
     claim(page, server)
+    worker_ready(page)
 
     def swallow(route):
         answer = route.fetch()  # the server has stored it …
