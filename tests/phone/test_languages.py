@@ -91,7 +91,8 @@ def test_without_its_messages_no_language_is_chosen(phone, server):
     page.context.set_offline(True)
     field.select_option("de")
 
-    expect(page.get_by_role("alert").filter(has_text=say("en", "part-needs-server"))).to_be_visible()
+    its_card = page.locator("section").filter(has=field)
+    expect(its_card.get_by_role("alert").filter(has_text=say("en", "part-needs-server"))).to_be_visible()
     page.reload()
     expect(page.get_by_role("heading", name=say("en", "house-title"))).to_be_visible()
     page.context.set_offline(False)
