@@ -1,4 +1,5 @@
 // Who comes in: phones, mail, and what happened at the doors. All of it is asked of the server.
+// Longer than 300 lines because each door is asked for, shown and shut in the same few words.
 import { useState } from 'preact/hooks';
 import { useAnswer, whyNot } from '../components/answer.js';
 import { useAttempt } from '../components/attempt.js';

@@ -266,9 +266,9 @@ function offersOf(revisions, set) {
 export function GoneScreen() {
   const [list, setList] = useState(/** @type {Gone[] | null} */ (null));
   const { attempt, busy, said } = useAttempt();
-  const read = () => attempt(async () => setList(await whatWent()));
+  const load = () => attempt(async () => setList(await whatWent()));
   useEffect(() => {
-    void read();
+    void load();
   }, []);
   /** @param {Gone} each */
   const back = (each) =>
@@ -285,7 +285,7 @@ export function GoneScreen() {
       said &&
       !list &&
       html`
-        <button type="button" class="button" onClick=${read}>${say('history-again')}</button>
+        <button type="button" class="button" onClick=${load}>${say('history-again')}</button>
       `
     }
     ${

@@ -27,6 +27,10 @@ ENDINGS: Final = "revoked.jsonl"
 KEPT_FILE: Final = "kept.json"
 PICTURES: Final = "photos"
 BUILDS: Final = "builds"
+HALF_WRITTEN: Final = "tmp"
+"""How the names of files begin that are being written."""
+HALF_WRITTEN_MS: Final = DAY_MS
+"""After so long whoever wrote one is gone."""
 
 
 def in_folder(data: Path, revocations: Revocations | None = None) -> Home:
@@ -194,10 +198,6 @@ def _pictures_in(folder: Path) -> Iterator[tuple[str, os.stat_result]]:
             except FileNotFoundError:
                 continue
             yield file.stem, stat
-
-
-HALF_WRITTEN: Final = "tmp"
-HALF_WRITTEN_MS: Final = DAY_MS
 
 
 def _write(target: Path, body: bytes) -> None:
