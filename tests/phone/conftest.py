@@ -123,8 +123,7 @@ def open_colony(page: Page, server: Server, name: str = "Amber") -> None:
 def worker_ready(page: Page) -> None:
     """Wait until the worker controls the page, so that a reload works offline.
 
-    Also before a request is answered in the server's place (``page.route``): Chromium lets one past, unseen, where the
-    worker takes the page over at that moment.
+    What comes between it and the server then is ``tests.phone.between``, not Playwright's ``route``.
     """
     page.evaluate(
         "() => navigator.serviceWorker.ready.then(() => navigator.serviceWorker.controller ? null :"

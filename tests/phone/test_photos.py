@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 from PIL import Image
 from playwright.sync_api import Page, expect
+from tests.phone.between import between
 from tests.phone.conftest import claim, open_colony, worker_ready
 from tests.phone.test_story import go, online_again, pair
 from tests.support.words import beginning, text
@@ -40,13 +41,10 @@ def test_a_picture_taken_offline_is_seen_at_once_and_on_the_other_phone_later(ph
     page.reload()
     assert mine.evaluate(WAIT_SHOWN) == [1067, 1600]
 
-    cut = []
-    page.context.route(
-        "**/api/photos/*", lambda route: (cut.append(1), route.abort()) if not cut else route.continue_()
-    )
-    page.context.set_offline(False)
-    page.evaluate("() => window.dispatchEvent(new Event('online'))")
-    expect(page.get_by_text(text("saving-offline"))).to_be_visible()  # cut in the middle: again, whole
+    with between(page, "/api/photos/"):  # cut in the middle: again, whole
+        page.context.set_offline(False)
+        page.evaluate("() => window.dispatchEvent(new Event('online'))")
+        expect(page.get_by_text(text("saving-offline"))).to_be_visible()
     online_again(page)
     kept = list((server.data / "photos").rglob("*.jpg"))
     other = phone()

@@ -7,7 +7,8 @@ from contextlib import closing
 
 import pytest
 from playwright.sync_api import expect
-from tests.phone.conftest import claim, worker_ready
+from tests.phone.between import between
+from tests.phone.conftest import claim
 from tests.phone.test_story import go, online_again
 from tests.support.words import text
 
@@ -39,18 +40,13 @@ def test_a_full_disk_is_named_and_the_log_waits(phone, server):
     claim(page, server)
     go(page, server, "#/round")
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
-    worker_ready(page)
     told = {"type": "urn:broodshelf:problem:disk_full", "status": 507, "code": "disk_full", "detail": "…"}
-    page.route(
-        "**/api/sync",
-        lambda route: route.fulfill(status=507, content_type="application/problem+json", json=told),
-    )
-    page.get_by_role("article").filter(has_text=text("food-sugar-water")).get_by_role(
-        "button", name=text("round-as-suggested")
-    ).click()
-    expect(page.get_by_role("alert").filter(has_text=text("saving-problem-disk-full"))).to_be_visible()
-    expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
-    page.unroute("**/api/sync")
+    with between(page, "/api/sync", told):
+        page.get_by_role("article").filter(has_text=text("food-sugar-water")).get_by_role(
+            "button", name=text("round-as-suggested")
+        ).click()
+        expect(page.get_by_role("alert").filter(has_text=text("saving-problem-disk-full"))).to_be_visible()
+        expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     online_again(page)
 
     expect(page.get_by_role("alert")).to_have_count(0)

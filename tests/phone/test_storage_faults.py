@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from playwright.sync_api import Page, expect
+from tests.phone.between import between
 from tests.phone.conftest import claim, worker_ready
 from tests.phone.test_story import go, online_again
 from tests.support.kept_shelf import KeptShelf
@@ -125,22 +126,12 @@ def test_a_full_disk_is_said_and_the_need_stays_until_it_is_saved(phone, server)
 def test_an_app_that_is_too_old_says_so_and_keeps_its_logs(phone, server):
     page = phone()
     claim(page, server)
-    worker_ready(page)
-    too_old = {
-        "code": "upgrade_required",
-        "detail": text("problem-title-upgrade-required"),
-    }
-    page.context.route(
-        "**/api/sync",
-        lambda route: route.fulfill(
-            status=426, content_type="application/problem+json", body=json.dumps(too_old)
-        ),
-    )
+    too_old = {"status": 426, "code": "upgrade_required", "detail": text("problem-title-upgrade-required")}
     go(page, server, "#/round")
-    one_tap(page)
-    expect(page.get_by_role("alert")).to_contain_text(text("problem-title-upgrade-required"))
-    expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
-    page.context.unroute_all()
+    with between(page, "/api/sync", too_old):
+        one_tap(page)
+        expect(page.get_by_role("alert")).to_contain_text(text("problem-title-upgrade-required"))
+        expect(page.get_by_text(text("saving-waiting", count=1))).to_be_visible()
     online_again(page)
 
 

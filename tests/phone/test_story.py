@@ -10,6 +10,7 @@ from pathlib import Path
 
 import pytest
 from playwright.sync_api import Page, expect
+from tests.phone.between import between
 from tests.phone.conftest import add_colony, claim, worker_ready
 from tests.phone.looks import axe_findings
 from tests.support.server import Server
@@ -105,20 +106,14 @@ def test_undo_takes_a_log_back_on_both_sides(phone, server):
 def test_a_server_killed_between_request_and_answer_loses_and_doubles_nothing(phone, server):
     page = phone()
     claim(page, server)
-    worker_ready(page)
-
-    def swallow(route):
-        answer = route.fetch()  # the server has stored it …
-        assert answer.status == 200
-        server.kill()  # … and dies before the phone hears of it
-        route.abort()
-
-    page.route("**/api/sync", swallow, times=1)
     go(page, server, "#/round")
-    page.get_by_role("article").filter(has_text=text("food-sugar-water")).get_by_role(
-        "button", name=text("round-as-suggested")
-    ).click()
-    expect(page.get_by_text(f"{text('saving-waiting', count=1)} · {text('saving-offline')}")).to_be_visible()
+    with between(page, "/api/sync", arrives=True):  # the server has stored it …
+        page.get_by_role("article").filter(has_text=text("food-sugar-water")).get_by_role(
+            "button", name=text("round-as-suggested")
+        ).click()
+        waiting = f"{text('saving-waiting', count=1)} · {text('saving-offline')}"
+        expect(page.get_by_text(waiting)).to_be_visible()
+        server.kill()  # … and dies before the phone hears of it
     server.start()
     page.evaluate("() => window.dispatchEvent(new Event('online'))")
     expect(page.get_by_text(text("saving-synced"))).to_be_visible()
