@@ -26,18 +26,16 @@ const DERIVED = ['plan', 'place_day'];
 export async function giveBack(tx, epoch, refill, serverMs) {
   const outbox = tx.objectStore('outbox');
   const meta = tx.objectStore('meta');
-  const [mine, gone, journal, entries, me, skew_ms = 0, n = 0, last_sync_ms = Date.now(), last_made_ms = 0] =
-    await Promise.all([
-      tx.objectStore('rows').getAll(),
-      tx.objectStore('gone').getAll(),
-      /** @type {Promise<JournalPage[]>} */ (tx.objectStore('journal').getAll()),
-      outbox.getAll(),
-      meta.get('me'),
-      meta.get('skew_ms'),
-      meta.get('n'),
-      meta.get('last_sync_ms'),
-      meta.get('last_made_ms'),
-    ]);
+  const [mine, gone, journal, entries, me, skew_ms = 0, n = 0, last_sync_ms = Date.now()] = await Promise.all([
+    tx.objectStore('rows').getAll(),
+    tx.objectStore('gone').getAll(),
+    /** @type {Promise<JournalPage[]>} */ (tx.objectStore('journal').getAll()),
+    outbox.getAll(),
+    meta.get('me'),
+    meta.get('skew_ms'),
+    meta.get('n'),
+    meta.get('last_sync_ms'),
+  ]);
   const offered = me?.role === 'keeper' && refill ? offersOf([...mine, ...gone], refill) : [];
   const offers = offered.map(
     ({ kind, id, set, by, made_ms, device = null, stamps = {} }, i) =>
@@ -63,7 +61,7 @@ export async function giveBack(tx, epoch, refill, serverMs) {
   await Promise.all([
     ...offers.map((op, i) => outbox.put(entryOf(op, i - offers.length))),
     meta.put(n + offers.length, 'n'),
-    meta.put(Math.max(last_ms, Math.min(last_made_ms, serverMs)), 'last_made_ms'),
+    meta.put(Math.max(last_ms, serverMs), 'last_made_ms'),
     ...again.map((op) => outbox.put(entryOf(op, op.n))),
     ...moved.map((entry) => outbox.put(entry)),
   ]);

@@ -92,8 +92,9 @@ export class Store {
   }
 
   /**
-   * Write operations to the outbox: all of them or, with `NotSaved`, none. Each is made later than those before it by
-   * the server's clock as well, whatever this phone's clock was set to: after a restore only times tell the order.
+   * Write operations to the outbox: all of them or, with `NotSaved`, none. Each is made later than those before it,
+   * and than all that the server told, whatever this phone's clock was set to: after a restore only times tell the
+   * order.
    * @param {Array<import('../care/overlay.js').Change & {id: string, rev?: number}>} changes
    *   `rev`: of the record as it was seen, where that may be older than the row, or the row is not here
    * @param {number} nowMs
@@ -175,7 +176,7 @@ export class Store {
       const next = now.epoch === held.epoch && now.cursor === held.cursor;
       const swap = next && answer.reset && refill && !answer.more;
       const moves = swap || (next && !answer.reset);
-      if (next || answer.epoch === now.epoch) await takeVerdicts(tx, answer);
+      if (next || answer.epoch === now.epoch) await takeVerdicts(tx, answer, next);
       const ended = moves && answer.epoch !== now.epoch ? now.epoch : null; // the server was restored
       if (ended) await giveBack(tx, ended, swap ? refill : null, answer.server_time);
       if (moves || answer.epoch === now.epoch) {

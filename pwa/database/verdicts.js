@@ -8,8 +8,9 @@ import { madeMs } from './past.js';
 /**
  * All verdicts of an answer at once: a request for each, one after the other, would take most of a full outbox's time.
  * @param {Transaction} tx @param {import('../answers.d.ts').SyncAnswer} answer
+ * @param {boolean} next whether no later answer was stored since this one was asked for
  */
-export async function takeVerdicts(tx, answer) {
+export async function takeVerdicts(tx, answer, next) {
   const [outbox, meta] = [tx.objectStore('outbox'), tx.objectStore('meta')];
   const [writes, conflicts] = [inBulk(tx, 'outbox'), inBulk(tx, 'conflicts')];
   const verdicts = new Map(answer.answers.map((each) => [each.op_id, each]));
@@ -40,9 +41,10 @@ export async function takeVerdicts(tx, answer) {
   if (taken.length && taken.length === between.length) writes.delete(rangeOf(ids));
   else for (const opId of ids) writes.delete(opId);
   if (taken.length) inBulk(tx, 'journal').put({ op_id: uuid7(), ops: taken, at_ms: Date.now() });
-  if (last_made_ms > answer.server_time) {
-    // a clock that ran ahead: what was taken counts as of now at the latest
-    const waits = (await outbox.getAll()).filter((e) => e.state === 'waiting' && !e.op?.adopt).map((e) => madeMs(e.op));
+  if (next) {
+    // what is made next is later than all that this answer tells; what a clock that ran ahead made counts as of now
+    const ahead = last_made_ms > answer.server_time ? await outbox.getAll() : [];
+    const waits = ahead.filter((e) => e.state === 'waiting' && !e.op?.adopt).map((e) => madeMs(e.op));
     last_made_ms = Math.max(answer.server_time, ...waits);
   }
   await meta.put(last_made_ms, 'last_made_ms');

@@ -111,8 +111,10 @@ def refuse(page: Page) -> None:
       const { syncNow } = await import(`/static/${build}/signals/sync.js`);
       const ids = [0, 1].map(() => crypto.randomUUID()).map((id) => `${id.slice(0, 14)}7${id.slice(15)}`);
       const note = { colony_id: ids[0], text: 'Moved', happened_at: '2026-09-01T12:00:00.000+02:00' };
-      await openStore().setMeta({ last_made_ms: 0 }); // as if this phone had made nothing since
-      await openStore().enqueue([{ kind: 'note', id: ids[1], set: note }], Date.now() - 31 * 86_400_000);
+      await Promise.all([
+        openStore().setMeta({ last_made_ms: 0 }), // as if this phone had made and heard nothing since
+        openStore().enqueue([{ kind: 'note', id: ids[1], set: note }], Date.now() - 31 * 86_400_000),
+      ]);
       await syncNow(); // alone: only then is it said that its colony will not come
       await openStore().enqueue([{ kind: 'colony', id: rowsOf('colony')[0].id, set: { queens: -3 } }]);
       await syncNow();

@@ -69,8 +69,11 @@ def test_a_value_that_lost_to_another_phone_is_in_the_history_and_can_be_brought
     enqueue = """const { openStore } = await at('session');
       const { reload } = await at('rows');
       const { syncNow } = await at('sync');
-      await openStore().setMeta({ last_made_ms: 0 });
-      await openStore().enqueue([{ kind: 'colony', id: given[0], set: { queens: given[1] } }], Date.now() - given[2]);
+      const change = { kind: 'colony', id: given[0], set: { queens: given[1] } };
+      await Promise.all([
+        openStore().setMeta({ last_made_ms: 0 }), // as if this phone had made and heard nothing since
+        openStore().enqueue([change], Date.now() - given[2]),
+      ]);
       await reload();
       await syncNow();"""
     run(page, enqueue, [colony_id, 3, 3_600_000])  # an hour before the other phone's, and sent after it
@@ -159,8 +162,10 @@ def test_a_log_whose_colony_came_back_after_all_is_sent_again(phone, server):
       const { openStore } = await at('session');
       const { reload } = await at('rows');
       const { syncNow } = await at('sync');
-      await openStore().setMeta({ last_made_ms: 0 }); // as if this phone had made nothing since
-      await openStore().enqueue(given.changes, Date.now() - given.age_ms);
+      await Promise.all([
+        openStore().setMeta({ last_made_ms: 0 }), // as if this phone had made and heard nothing since
+        openStore().enqueue(given.changes, Date.now() - given.age_ms),
+      ]);
       await reload();
       await syncNow();"""
     note = {

@@ -70,3 +70,7 @@ BUSY = {
 }
 RESTORING = {**BUSY, "backup": 8, "restore": 8}
 AWAY = {"log": 6, "void": 8, "sync": 12, "days": 5, "rename": 6}
+EARLIER_THAN_KNOWN = Change(
+    "database/verdicts.js", r"if \(next\) \{", "if (last_made_ms > answer.server_time) {"
+)
+"""What a phone makes is later than what it made, but not than what the server told."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tests.sync.mutants.mutant import BUSY, RESTORING, Change, Mutant
+from tests.sync.mutants.mutant import BUSY, EARLIER_THAN_KNOWN, RESTORING, Change, Mutant
 
 STORE, PAST, VERDICTS = "database/store.js", "database/past.js", "database/verdicts.js"
 DRAIN = "sync/drain.js"
@@ -11,6 +11,19 @@ TAKE = r"const next = await store\.take\(answer, refill, held, sentMs\);"
 
 
 MUTANTS = (
+    Mutant(
+        "what a phone makes may be earlier than what it knew",  # what the app once did: a deletion was undone
+        changes=(EARLIER_THAN_KNOWN,),
+        run=(["sync", 1], ["skew", 1, -1], ["void", 1, 5], ["backup"], ["restore", 0, 0]),
+    ),
+    Mutant(
+        "an overtaken answer sets back what is known",
+        changes=(Change(VERDICTS, r"if \(next\) \{", "if (true) {"),),
+        run=(
+            *(["sync", 1], ["begin", 1, 0], ["advance", 1, 0, 2], ["rename", 0, 5], ["sync", 0], ["sync", 1]),
+            *(["skew", 1, -1], ["advance", 1, 0, 1], ["void", 1, 5], ["backup"], ["restore", 0, 0]),
+        ),
+    ),
     Mutant(
         "cursor moved first",
         changes=(

@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 import sqlalchemy
-from tests.sync.mutants.mutant import AWAY, BUSY, RESTORING, Mutant
+from tests.sync.mutants.mutant import AWAY, BUSY, EARLIER_THAN_KNOWN, RESTORING, Mutant
 
 from broodshelf.people import ledger as people_ledger
 from broodshelf.records import epochs, purge, store
@@ -193,8 +193,9 @@ MUTANTS = (
         ),
     ),
     Mutant(
-        "the times of a field do not grow",
+        "the times of a field do not grow",  # shown by phones that say times from before what they knew
         times_do_not_grow,
+        changes=(EARLIER_THAN_KNOWN,),
         run=(
             *(["sync", 1], ["backup"], ["rename", 0, 0], ["sync", 0], ["sync", 1], ["skew", 1, -26]),
             *(["rename", 1, 0], ["sync", 1], ["restore", 0, 0]),
