@@ -12,6 +12,8 @@ from .groups import LifeGroup
 BROOD: Final[tuple[Brood, ...]] = ("eggs", "larvae", "pupae")
 EVER: Final = 100_000
 """A day that nobody lives to see: a rest without an end."""
+HASHED: Final = 8
+"""So many of the latest observations tell colonies apart at first sight (tests.bench.plan_cost, unchanged)."""
 Spell = tuple[int, int]
 """The first day, and the first day after it."""
 
@@ -70,6 +72,12 @@ class Facts:
     rests: tuple[Spell, ...] = ()
     slow: tuple[Spell, ...] = ()
     seen: tuple[Seen, ...] = ()
+
+    def __hash__(self) -> int:
+        """Return a hash of what is latest: few facts differ in what is older alone, and all is compared then."""
+        return hash(
+            (self.group, self.known_day, self.stage, self.warmth[-1:], len(self.seen), self.seen[-HASHED:])
+        )
 
 
 LOOKS_BACK_DAYS: Final = 300
