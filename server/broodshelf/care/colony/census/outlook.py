@@ -217,7 +217,8 @@ def of(facts: Facts, day: int, horizon_days: int = HORIZON_DAYS) -> Census:
     until = -(-(day + horizon_days) // ROUND_UP_DAYS) * ROUND_UP_DAYS
     kept = _courses.get((facts, until))
     if kept is None:
-        kept = Course(reckon(facts), facts, until), {}
+        nearer = _courses.get((facts, until - ROUND_UP_DAYS))
+        kept = nearer[0].farther(facts, until) if nearer else Course(reckon(facts), facts, until), {}
         _courses.put((facts, until), kept)
     course, said = kept
     if (day, horizon_days) not in said:
