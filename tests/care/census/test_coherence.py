@@ -115,10 +115,14 @@ def forget() -> None:
 def test_the_same_facts_give_the_same_census_whatever_was_asked_before(known):
     for number in range(len(known.seen)):  # log by log, as a keeper writes
         census.of(replace(known, seen=known.seen[:number]), DAY + 300)
-    step_by_step = census.of(known, DAY + 300).by_day
+    for ago in (40, 20, 1):  # and looks at from time to time
+        census.of(known, DAY + 300 - ago)
+    step_by_step = census.of(known, DAY + 300)
+    said = step_by_step.by_day, step_by_step.states(7), step_by_step.nest_full(500), step_by_step.new_workers
     forget()
+    fresh = census.of(known, DAY + 300)
 
-    assert census.of(known, DAY + 300).by_day == step_by_step
+    assert (fresh.by_day, fresh.states(7), fresh.nest_full(500), fresh.new_workers) == said
 
 
 @calm

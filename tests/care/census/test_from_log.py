@@ -10,6 +10,8 @@ from broodshelf.care.catalogue import species
 from broodshelf.care.colony.census.from_log import facts_of
 from broodshelf.care.colony.dossier import dossier_of
 from broodshelf.care.colony.season import season_of
+from broodshelf.care.plan.growing import census_shown
+from broodshelf.care.plan.known import Known, know
 from broodshelf.model.facts import ColonyState, Event
 from broodshelf.model.gauges import DAY_MS
 
@@ -44,3 +46,24 @@ def test_insects_that_were_taken_or_refused_are_heard_of_whatever_need_their_che
 
 def test_what_became_of_sugar_says_nothing_of_the_larvae():
     assert insects_told(*["ignored"] * 6, fed="sugar") == []
+
+
+def test_one_more_check_of_a_week_that_says_the_same_reckons_nothing_anew_and_is_the_one_that_is_named():
+    def known_after(checks: int) -> Known:
+        events = [Event("n", "count", NOW_MS - 20 * DAY_MS, {"workers": 300, "larvae": "none"})]
+        for number in range(checks):
+            at_ms = (
+                NOW_MS - (12 - number) * DAY_MS
+            )  # from the 8th of May on, which is the second day of a week
+            events.append(Event(f"f{number}", "feeding", at_ms, {"need": "protein"}))
+            check = {"feeding_id": f"f{number}", "need": "protein", "outcome": "ignored"}
+            events.append(Event(f"k{number}", "check", at_ms + DAY_MS // 4, check))
+        return know(ColonyState("c", "myrmica_rubra", stage="growing", events=tuple(events)), NOW_MS)
+
+    three, four = known_after(3), known_after(4)
+
+    assert three.living is four.living
+    for known, latest in ((three, "k2"), (four, "k3")):
+        assert {"census_fewer": latest} in [
+            {r["code"]: r["args"]["event_id"]} for r in census_shown(known)["why"]
+        ]

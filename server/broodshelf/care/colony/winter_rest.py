@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import datetime as dt
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final
 
 from ...model.gauges import DAY_MS
@@ -61,17 +62,23 @@ def rest_window(
     sign = 1 if (latitude_deg if latitude_deg is not None else latitude_sign) >= 0 else -1
     flip = -1 if species.rest.summer else 1
     middle = shortest_day_near(dt.date.fromisoformat(today), sign * flip)
-    long = dt.timedelta(days=round(species.rest.high_months * MONTH_DAYS / 2))
-    short = dt.timedelta(days=round(species.rest.low_months * MONTH_DAYS / 2))
-    latitude = latitude_deg if latitude_deg is not None else USUAL_LATITUDE_DEG * sign
+    return _around(
+        middle, species.rest, latitude_deg if latitude_deg is not None else USUAL_LATITUDE_DEG * sign
+    )
+
+
+@lru_cache(maxsize=1024)  # tests.bench.plan_cost: a fiftieth of a plan, which asks for the years around
+def _around(middle: dt.date, rest: Rest, latitude_deg: float) -> RestWindow:
+    long = dt.timedelta(days=round(rest.high_months * MONTH_DAYS / 2))
+    short = dt.timedelta(days=round(rest.low_months * MONTH_DAYS / 2))
     return RestWindow(
         (middle - long).isoformat(),
         (middle - short).isoformat(),
         (middle + short).isoformat(),
         (middle + long).isoformat(),
-        species.rest,
-        day_length_hours(latitude, middle - long),
-        day_length_hours(latitude, middle),
+        rest,
+        day_length_hours(latitude_deg, middle - long),
+        day_length_hours(latitude_deg, middle),
     )
 
 

@@ -172,8 +172,8 @@ def resting_notice(known: Known) -> Reason | None:
 
 def census_shown(known: Known) -> LivingCensus | None:
     """Return the census as screens draw it, in the shape of docs/http-api.md; None where nothing is forecast."""
-    living = known.living
-    if living is None:
+    living, facts = known.living, known.facts
+    if living is None or facts is None:
         return None
     first = known.switched.stage in FOUNDING
     days = living.first_workers if first else living.new_workers
@@ -188,7 +188,7 @@ def census_shown(known: Known) -> LivingCensus | None:
         "stages": _timeline(living, known),
         "why": [
             reason(
-                f"census_{moved.direction}", event_id=moved.seen.event_id, seen=moved.seen.what,
+                f"census_{moved.direction}", event_id=facts.told_by(moved.seen), seen=moved.seen.what,
                 on=_iso(moved.seen.day), word=moved.seen.word, number=moved.seen.number,
             )
             for moved in living.reasons

@@ -30,16 +30,29 @@ class Course:
         self.founding = unseen and (
             waits or (facts.stage == "founding" and start_of(facts).kind != "workers")
         )
-        self._steps, self.days, self.hatched = [colonies.copy()], [begin.day], [[0.0] * colonies.size]
-        step_days = facts.group.step_days
-        for day, here in paces(facts, begin.day, max(until, begin.day + step_days)):
-            colonies.step(here, step_days)
-            self.days.append(day)
-            colonies.pack()
-            self._steps.append(colonies.copy())
-            self.hatched.append(list(map(add, self.hatched[-1], colonies.hatched)))
+        self._steps, self.days, self.hatched = [colonies], [begin.day], [[0.0] * colonies.size]
         self._columns: dict[int, Column] = {}
         self._workers: dict[int, Estimate] = {}
+        self._go_on(facts, until)
+
+    def farther(self, facts: Facts, until: int) -> Course:
+        """Return the same way, reckoned on to a later day."""
+        made = Course.__new__(Course)
+        made.begin, made.founding = self.begin, self.founding
+        made._steps, made.days, made.hatched = [*self._steps], [*self.days], [*self.hatched]
+        made._columns, made._workers = {**self._columns}, {**self._workers}
+        made._go_on(facts, until)
+        return made
+
+    def _go_on(self, facts: Facts, until: int) -> None:
+        colonies, step_days = self._steps[-1].copy(), facts.group.step_days
+        for day, here in paces(facts, self.days[-1], max(until, self.begin.day + step_days)):
+            colonies.step(here, step_days)
+            self.days.append(day)
+            kept = colonies.copy()
+            kept.pack()
+            self._steps.append(kept)
+            self.hatched.append(list(map(add, self.hatched[-1], colonies.hatched)))
 
     def column(self, number: int) -> Column:
         """Return all stages at the end of a step."""

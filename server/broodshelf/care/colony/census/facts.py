@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from bisect import bisect_left
-from dataclasses import dataclass, replace
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
 from typing import Final, NamedTuple
 
 from ....model.kinds.words import Brood
@@ -12,6 +13,8 @@ from .groups import LifeGroup
 BROOD: Final[tuple[Brood, ...]] = ("eggs", "larvae", "pupae")
 EVER: Final = 100_000
 """A day that nobody lives to see: a rest without an end."""
+HASHED: Final = 8
+"""So many of the latest observations tell colonies apart at first sight (tests.bench.plan_cost, unchanged)."""
 Spell = tuple[int, int]
 """The first day, and the first day after it."""
 
@@ -25,7 +28,7 @@ class Warmth(NamedTuple):
 
 
 class Seen(NamedTuple):
-    """One thing that was seen or done on a day. ``event_id``: of the log, for the reasons.
+    """One thing that was seen or done on a day. ``event_id``: of the log, for the reasons; of ``protein`` none.
 
     ``what``: ``workers``, ``eggs``, ``larvae``, ``pupae`` were counted (``number``, or ``low`` and ``high``; ``low``
     alone: at least as many) or put into a word
@@ -56,7 +59,9 @@ class Facts:
     ``founding``: ``claustral``, ``semi_claustral``, ``parasitic`` or None, where it is a colony with workers;
     ``founded_day``: of the mating flight; ``known_day``: since when the colony is known; ``stage``: the keeper's word;
     ``warmth``: in order of days, at least one; ``warmth_sd_c``: how well it is known; ``rests``: spells of rest, past
-    and planned; ``slow``: spells in which its yearly clock slows the colony; ``seen``: in order of days.
+    and planned; ``slow``: spells in which its yearly clock slows the colony; ``seen``: in order of days. ``offers``: by
+    the day of what is said of ``protein``, its latest check, for the reasons: one more of a week that says the same
+    changes nothing that is reckoned.
     """
 
     group: LifeGroup
@@ -70,6 +75,17 @@ class Facts:
     rests: tuple[Spell, ...] = ()
     slow: tuple[Spell, ...] = ()
     seen: tuple[Seen, ...] = ()
+    offers: Mapping[int, str] = field(default_factory=dict, compare=False)
+
+    def told_by(self, seen: Seen) -> str:
+        """Return the event that tells of something that was seen; nothing for what no log told."""
+        return seen.event_id or (self.offers.get(seen.day, "") if seen.what == "protein" else "")
+
+    def __hash__(self) -> int:
+        """Return a hash of what is latest: few facts differ in what is older alone, and all is compared then."""
+        return hash(
+            (self.group, self.known_day, self.stage, self.warmth[-1:], len(self.seen), self.seen[-HASHED:])
+        )
 
 
 LOOKS_BACK_DAYS: Final = 300

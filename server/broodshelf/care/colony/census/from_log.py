@@ -37,11 +37,13 @@ def facts_of(colony: Dossier, season: Season, today: dt.date) -> Facts:
     day = day_number(today)
     offset_ms = state.utc_offset_min * 60_000
     group = life_group(species.genus)
+    offers: dict[int, str] = {}
     seen = tuple(
         _seen(
             _told_lately(state.events, day, offset_ms),
             offset_ms,
             (day - OFFERS_DAYS) // OFFERS_DAYS * OFFERS_DAYS,
+            offers,
         )
     )
     if state.stage == "founding":
@@ -67,6 +69,7 @@ def facts_of(colony: Dossier, season: Season, today: dt.date) -> Facts:
             for begin, end in slow_spells(species, today, state.latitude_sign, _own_rest(season, rests))
         ),
         seen=seen,
+        offers=offers,
     )
 
 
@@ -81,9 +84,11 @@ def _some_workers(event: Event) -> bool:
     return tells(event, Count) and any(seen.what == "workers" and seen.any for seen in _counted(event, 0))
 
 
-def _seen(events: Sequence[Event], offset_ms: int, offers_from: int) -> Iterator[Seen]:
-    """Yield what was seen and done; insects that were offered from a day on once a week."""
-    week, taken, refused, last = -1, 0, 0, ""
+def _seen(
+    events: Sequence[Event], offset_ms: int, offers_from: int, offers: dict[int, str]
+) -> Iterator[Seen]:
+    """Yield what was seen and done; insects that were offered from a day on once a week, its check into ``offers``."""
+    week, taken, refused = -1, 0, 0
     need_of: dict[str | None, str] = {}
     for event in events:
         if event.kind not in _SEEN_IN:
@@ -93,7 +98,7 @@ def _seen(events: Sequence[Event], offset_ms: int, offers_from: int) -> Iterator
             continue
         day = (event.happened_ms + offset_ms) // DAY_MS
         if week >= 0 and day // WEEK != week:
-            yield from _offered(week, taken, refused, last)
+            yield from _offered(week, taken, refused)
             week, taken, refused = -1, 0, 0
         if tells(event, Count):
             yield from _count(event, day)
@@ -106,11 +111,12 @@ def _seen(events: Sequence[Event], offset_ms: int, offers_from: int) -> Iterator
         elif tells(event, Check) and day >= offers_from and event.said.outcome:
             if need_of.get(event.said.feeding_id, event.said.need) != "protein":
                 continue
-            week, last = day // WEEK, event.id
+            week = day // WEEK
+            offers[week * WEEK] = event.id
             taken += event.said.outcome in TAKEN
             refused += event.said.outcome == "ignored"
     if week >= 0:
-        yield from _offered(week, taken, refused, last)
+        yield from _offered(week, taken, refused)
 
 
 def _with_no_workers(seen: Sequence[Seen]) -> Iterator[Seen]:
@@ -125,10 +131,9 @@ def _with_no_workers(seen: Sequence[Seen]) -> Iterator[Seen]:
         yield one
 
 
-def _offered(week: int, taken: int, refused: int, event_id: str) -> Iterator[Seen]:
+def _offered(week: int, taken: int, refused: int) -> Iterator[Seen]:
     if taken or refused:
-        word = "refused" if refused > taken else "taken"
-        yield Seen(week * WEEK, "protein", word=word, event_id=event_id)
+        yield Seen(week * WEEK, "protein", word="refused" if refused > taken else "taken")
 
 
 def _count(event: Logged[Count], day: int) -> tuple[Seen, ...]:

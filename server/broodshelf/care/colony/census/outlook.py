@@ -199,8 +199,8 @@ class Census:
         )
 
 
-_courses: Lru[tuple[Facts, Course, dict[tuple[int, int], Census]]] = Lru(REMEMBERED)
-"""The way ahead by a short key, the facts that it goes by, and what was said of some days and horizons."""
+_courses: Lru[tuple[Course, dict[tuple[int, int], Census]]] = Lru(REMEMBERED)
+"""The way ahead by all that it goes by, and what was said of some days and horizons."""
 
 
 def of(facts: Facts, day: int, horizon_days: int = HORIZON_DAYS) -> Census:
@@ -215,20 +215,12 @@ def of(facts: Facts, day: int, horizon_days: int = HORIZON_DAYS) -> Census:
         )
     facts = lately(facts, day)
     until = -(-(day + horizon_days) // ROUND_UP_DAYS) * ROUND_UP_DAYS
-    key = (
-        facts.group,
-        facts.known_day,
-        facts.founded_day,
-        len(facts.seen),
-        facts.seen[:1],
-        facts.seen[-1:],
-        until,
-    )
-    kept = _courses.get(key)
-    if kept is None or kept[0] != facts:
-        kept = facts, Course(reckon(facts), facts, until), {}
-        _courses.put(key, kept)
-    _, course, said = kept
+    kept = _courses.get((facts, until))
+    if kept is None:
+        nearer = _courses.get((facts, until - ROUND_UP_DAYS))
+        kept = nearer[0].farther(facts, until) if nearer else Course(reckon(facts), facts, until), {}
+        _courses.put((facts, until), kept)
+    course, said = kept
     if (day, horizon_days) not in said:
         group = facts.group
         said[day, horizon_days] = Census(day, horizon_days, course, group.code, group.measured, group.source)

@@ -1,9 +1,9 @@
 """What was reckoned before and still holds: it changes no answer, only its cost.
 ``python -m tests.bench.plan_cost`` (a census when nothing was logged, and with a new count) pays for it.
 
-A colony is found by a short key; whether what is kept of it still holds is then compared in full, which is cheap as
-equal facts are the same objects mostly. Of every colony some days of the past are kept, so that neither a new log nor
-a corrected one of last week is answered by reckoning from the beginning.
+A colony is found by a short key, its way ahead by a short hash; whether what is kept still holds is then compared in
+full, which is cheap as equal facts are the same objects mostly. Of every colony some days of the past are kept, so that
+neither a new log nor a corrected one of last week is answered by reckoning from the beginning.
 """
 
 from __future__ import annotations
