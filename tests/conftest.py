@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import gc
 import importlib
+import logging
 import os
-from collections.abc import Iterator
+from collections.abc import Generator, Iterator
 
 import pytest
 from tests.support.in_memory import in_memory
@@ -35,6 +36,23 @@ def pytest_collection_finish() -> None:
     """Let it pass over what stays for the whole run: modules and tests."""
     gc.freeze()
     gc.enable()
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_runtest_protocol() -> Generator[None, object, object]:
+    """Take away where a command that a test ran began to log to.
+
+    That stream ends with its test: each later line of any test of this worker would tell at length that it is closed.
+    """
+    loggers = logging.getLogger(), logging.getLogger("broodshelf")
+    before = [(each, [*each.handlers], each.level, each.propagate) for each in loggers]
+    try:
+        return (yield)
+    finally:
+        for logger, handlers, level, spreads in before:
+            logger.handlers, logger.propagate = handlers, spreads
+            if logger.level != level:
+                logger.setLevel(level)
 
 
 @pytest.hookimpl(wrapper=True, tryfirst=True)  # before what is left out is, and after the order was drawn

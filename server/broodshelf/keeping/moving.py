@@ -137,11 +137,9 @@ def _refuse_running(engine: Engine) -> None:
 @contextmanager
 def _reading(engine: Engine) -> Iterator[Connection]:
     """Open a transaction that sees one state of the database, however long it lasts."""
-    with engine.connect() as connection:
-        if engine.dialect.name == "postgresql":
-            connection.execution_options(isolation_level="REPEATABLE READ")
-        with connection.begin():
-            yield connection
+    one_state = ("SET TRANSACTION ISOLATION LEVEL REPEATABLE READ",)
+    with engine.connect().execution_options(on_postgresql=one_state) as connection, connection.begin():
+        yield connection
 
 
 @contextmanager

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass
+from functools import cache
 from typing import Any, Final
 
 from sqlalchemy import Connection, delete
@@ -126,6 +127,7 @@ def _add(connection: Connection, account: _Account, sent: Share, now_ms: int) ->
     )
 
 
+@cache  # made once: tests.bench.sync_cost, a twentieth of one log
 def _added(dialect: str) -> ReturningInsert[Any]:
     made: Any = (postgresql if dialect == "postgresql" else sqlite).insert(usage)
     u = usage.c

@@ -48,12 +48,12 @@ def every_household() -> Iterator[None]:
         request.environ[_KEY] = before
 
 
-def hold(connection: Connection) -> None:
-    """Say to the database whose rows the transaction that just began may touch."""
+def hold(connection: Connection) -> str:
+    """Note whose rows the transaction that begins now may touch; return the statement that says so to PostgreSQL."""
     held = household_in_hand()
     connection.info[_KEY] = held
-    if connection.dialect.name == "postgresql":
-        connection.exec_driver_sql("SELECT set_config(%s, %s, true)", (SETTING, held))
+    quoted = held.replace("'", "''")
+    return f"SET LOCAL {SETTING} = '{quoted}'"
 
 
 def held_by(connection: Connection) -> str:

@@ -48,6 +48,7 @@ def prepare(app: Flask) -> None:
     app.config["SQLALCHEMY_ENGINE_OPTIONS"] = {
         **app.config.get("SQLALCHEMY_ENGINE_OPTIONS", {}),
         "hide_parameters": True,  # an error must not carry what people wrote, or the hash of a token, into a log
+        "isolation_level": "AUTOCOMMIT",  # the driver's: we say BEGIN ourselves
     }
     db.init_app(app)
     app.extensions[_TURN] = Lock()
@@ -55,7 +56,7 @@ def prepare(app: Flask) -> None:
         if db.engine.dialect.name == "sqlite":
             _prepare_sqlite(db.engine)
         else:
-            event.listen(db.engine, "begin", hold)
+            event.listen(db.engine, "begin", _begin_on_postgresql)
 
 
 @contextmanager
@@ -74,7 +75,6 @@ def opened(url: str) -> Iterator[Engine]:
 def _prepare_sqlite(engine: Engine) -> None:
     @event.listens_for(engine, "connect")
     def _connect(connection: sqlite3.Connection, _record: Any) -> None:
-        connection.isolation_level = None  # we say BEGIN ourselves
         cursor = connection.cursor()
         for pragma in (
             "journal_mode=WAL",
@@ -93,16 +93,25 @@ def _prepare_sqlite(engine: Engine) -> None:
         hold(connection)
 
 
+def _begin_on_postgresql(connection: Connection) -> None:
+    """Begin, say whose rows it is about and what else was asked for, in one round trip."""
+    options = connection.get_execution_options()
+    if options.get("isolation_level") == "AUTOCOMMIT":
+        return  # asked for no transaction: it touches nobody's rows
+    connection.exec_driver_sql("; ".join(("BEGIN", hold(connection), *options.get("on_postgresql", ()))))
+
+
 @contextmanager
-def writing() -> Iterator[Connection]:
+def writing(*on_postgresql: str) -> Iterator[Connection]:
     """Open a write transaction; commit when the block ends, roll back when it raises. Do not nest them.
 
     On SQLite the threads of a process take turns on a lock of their own: SQLite lets waiting writers ask again
     after a while, and one that asks at the wrong moments may never get its turn beside a busy one.
+    ``on_postgresql``: statements that begin the transaction there.
     """
     with (
         _turn(TURN_S),
-        db.engine.connect().execution_options(writes=True) as connection,
+        db.engine.connect().execution_options(writes=True, on_postgresql=on_postgresql) as connection,
         connection.begin(),
     ):
         yield connection
@@ -113,23 +122,20 @@ def writing_lightly() -> Iterator[Connection]:
     """Open a write transaction as ``writing`` does, for what a power cut may take: PostgreSQL does not wait for the
     disk. A process that is killed loses nothing by it.
     """
-    with writing() as connection:
-        if connection.dialect.name == "postgresql":
-            connection.exec_driver_sql("SET LOCAL synchronous_commit = off")
+    with writing("SET LOCAL synchronous_commit = off") as connection:
         yield connection
 
 
 @contextmanager
 def writing_soon(within_ms: int) -> Iterator[Connection]:
     """Open a write transaction as ``writing`` does, but wait for nobody longer than ``within_ms``."""
+    hurried = (f"SET LOCAL lock_timeout = {int(within_ms)}",)
     with (
         _turn(within_ms / 1000),
-        db.engine.connect().execution_options(writes=True) as connection,
+        db.engine.connect().execution_options(writes=True, on_postgresql=hurried) as connection,
         _hurry(connection, within_ms),
         connection.begin(),
     ):
-        if connection.dialect.name == "postgresql":
-            connection.exec_driver_sql(f"SET LOCAL lock_timeout = {int(within_ms)}")
         yield connection
 
 

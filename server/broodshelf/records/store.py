@@ -21,7 +21,7 @@ from .ids import made_ms_of
 from .merge import Stamp
 from .quick.many_rows import insert_rows, is_among, some
 from .quick.row_texts import compact_json, stamps_text
-from .quick.statements import LOCKED, MUTABLE, NUMBERED, OF_KINDS, OF_KINDS_THERE, UPDATE, these
+from .quick.statements import LOCKED, MUTABLE, NUMBERED, OF_KINDS, OF_KINDS_THERE, ONE, UPDATE, these
 from .recent import topic_of
 from .tables import households, records, revisions
 from .types import happened_ms
@@ -264,9 +264,8 @@ def read_kinds(
 
 def read_record(connection: Connection, household_id: str, record_id: str) -> Record | None:
     """Return one record, gone or not, or None."""
-    row = connection.execute(
-        select(records).where(records.c.household_id == household_id, records.c.id == record_id)
-    ).one_or_none()
+    asked = {"household_id": household_id, "record_id": record_id}
+    row = connection.execute(ONE, asked).one_or_none()
     return _record(row) if row is not None else None
 
 

@@ -60,5 +60,6 @@ class TwoHouses(Filling, Remembering):
         return self
 
     def __exit__(self, *_: object) -> None:
+        self.let_go()
         db.engine.dispose()
         self.context.pop()

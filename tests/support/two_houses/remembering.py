@@ -7,7 +7,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import Connection, Delete, Table, bindparam, insert, text, update
+from sqlalchemy import Connection, Delete, Table, bindparam, insert, update
 
 from broodshelf.records.database import db, metadata, reading, writing
 from broodshelf.records.tables import households
@@ -15,6 +15,11 @@ from broodshelf.settings import Settings
 
 Rows = list[tuple[Any, ...]]
 Versions = dict[str, tuple[int, Any]]
+_MOVED = {
+    "sqlite": "PRAGMA data_version",
+    "postgresql": "SELECT pg_current_wal_insert_lsn()::text",
+}
+_AS_IT_WAS = update(households).where(households.c.id == bindparam("key_id"))
 
 
 class Remembering:
@@ -30,16 +35,18 @@ class Remembering:
         self._moved = self.moved()
 
     def rows(self) -> dict[str, Rows]:
-        """Return every row of every table, its values in the order of ``columns``."""
+        """Return every row of every table, its values in the order of ``columns``.
+
+        The driver is asked: of forty small reads SQLAlchemy's part is the larger one.
+        """
         seen, known, before = self._seen
         if (moved := self.moved()) != seen:
             with reading() as connection:
+                ask: Any = connection.connection.dbapi_connection
                 versions = _versions(connection)
                 same = {name for name, version in versions.items() if version == before.get(name)}
                 found = {
-                    name: known[name]
-                    if name in same
-                    else list(map(tuple, connection.exec_driver_sql(everything)))
+                    name: known[name] if name in same else ask.execute(everything).fetchall()
                     for name, everything in _everything().items()
                 }
             self._seen = (moved, found, versions)
@@ -47,13 +54,13 @@ class Remembering:
 
     def moved(self) -> Any:
         """Return something that is another value after any write to the database."""
-        sqlite = db.engine.dialect.name == "sqlite"
-        if not sqlite:
-            with reading() as connection:
-                return connection.scalar(text("SELECT pg_current_wal_insert_lsn()::text"))
         if not hasattr(self, "_watching"):
             self._watching = db.engine.raw_connection()
-        return self._watching.cursor().execute("PRAGMA data_version").fetchone()[0]
+        return self._watching.cursor().execute(_MOVED[db.engine.dialect.name]).fetchone()[0]
+
+    def let_go(self) -> None:
+        """Give back the connection that watches."""
+        self._watching.close()
 
     def changed(self) -> bool:
         """Say whether anything was written since the beginning."""
@@ -68,15 +75,20 @@ class Remembering:
         if not self.changed():
             return
         now = self.rows()
-        whole = self._wholly_put_back(now)
-        known = _named(households, self._rows["households"])
-        others = [table for table in metadata.sorted_tables if table is not households]
+        other = {name for name, rows in self._rows.items() if rows is not now[name] and rows != now[name]}
+        if other:
+            self._put_back(now, other)
+        for file in self._pictures() - self._files:
+            Path(file).unlink()
+        self._moved = self.moved()
+
+    def _put_back(self, now: dict[str, Rows], other: set[str]) -> None:
+        """Write what these other tables had at the beginning; the rest of the tables are as they were."""
+        whole = self._wholly_put_back(now, other)
+        others = [t for t in _tables() if t is not households and (t.name in other or t in whole)]
         with writing() as connection:
-            connection.execute(
-                households.delete().where(households.c.id.not_in([row["id"] for row in known]))
-            )
-            for row in known:  # not deleted: whatever hangs on them would go, too
-                connection.execute(update(households).where(households.c.id == row["id"]).values(**row))
+            if households.name in other:
+                self._put_households_back(connection)
             for table in reversed(others):
                 if table in whole:
                     connection.execute(table.delete())
@@ -86,19 +98,23 @@ class Remembering:
                 kept: Rows = [] if table in whole else now[table.name]
                 if old := _without(self._rows[table.name], kept):
                     connection.execute(insert(table), _named(table, old))
-        for file in self._pictures() - self._files:
-            Path(file).unlink()
-        self._moved = self.moved()
 
-    def _wholly_put_back(self, now: dict[str, Rows]) -> set[Table]:
+    def _put_households_back(self, connection: Connection) -> None:
+        """Not by deleting them: whatever hangs on them would go, too."""
+        known = _named(households, self._rows["households"])
+        connection.execute(households.delete().where(households.c.id.not_in([row["id"] for row in known])))
+        connection.execute(_AS_IT_WAS, [{"key_id": row["id"], **row} for row in known])
+
+    def _wholly_put_back(self, now: dict[str, Rows], other: set[str]) -> set[Table]:
         """Return the tables whose old rows others hang on, where one of these was changed or went; and those others.
 
         To delete such a row would delete what hangs on it.
         """
-        held = {of for table in metadata.sorted_tables for of in _hangs_on(table)}
+        held = {of for table in _tables() for of in _hangs_on(table)}
         found: set[Table] = set()
-        for table in metadata.sorted_tables:
-            lost = table in held and _without(self._rows[table.name], now[table.name])
+        for table in _tables():
+            may_lose = table in held and table.name in other
+            lost = may_lose and _without(self._rows[table.name], now[table.name])
             if table is not households and (lost or _hangs_on(table) & found):
                 found.add(table)
         return found
@@ -106,6 +122,12 @@ class Remembering:
     def _pictures(self) -> set[str]:
         there = os.walk(self.settings.data / "photos")
         return {str(Path(folder, file)) for folder, _, files in there for file in files}
+
+
+@cache
+def _tables() -> list[Table]:
+    """Return every table after those that it hangs on."""
+    return metadata.sorted_tables  # sorted anew at each look
 
 
 @cache
@@ -117,9 +139,7 @@ def columns(table: str) -> tuple[str, ...]:
 @cache
 def _everything() -> dict[str, str]:
     """Return by table, each after those that it hangs on, what asks for all its rows."""
-    names = {
-        table.name: ", ".join(f'"{name}"' for name in columns(table.name)) for table in metadata.sorted_tables
-    }
+    names = {table.name: ", ".join(f'"{name}"' for name in columns(table.name)) for table in _tables()}
     return {table: f"SELECT {of} FROM {table}" for table, of in names.items()}
 
 

@@ -19,6 +19,9 @@ LOCKED = (
     .with_for_update()
 )
 NUMBERED = update(households).where(households.c.id == bindparam("household")).values(rev=bindparam("now"))
+ONE = select(records).where(
+    records.c.household_id == bindparam("household_id"), records.c.id == bindparam("record_id")
+)
 
 
 @cache
