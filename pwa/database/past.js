@@ -26,7 +26,7 @@ const DERIVED = ['plan', 'place_day'];
 export async function giveBack(tx, epoch, refill, serverMs) {
   const outbox = tx.objectStore('outbox');
   const meta = tx.objectStore('meta');
-  const [mine, gone, journal, entries, me, skew_ms = 0, n = 0, last_sync_ms = Date.now()] = await Promise.all([
+  const [mine, gone, journal, entries, me, skew_ms = 0, n = 0, last_sync_ms = 0] = await Promise.all([
     tx.objectStore('rows').getAll(),
     tx.objectStore('gone').getAll(),
     /** @type {Promise<JournalPage[]>} */ (tx.objectStore('journal').getAll()),

@@ -176,9 +176,11 @@ export class Store {
       const next = now.epoch === held.epoch && now.cursor === held.cursor;
       const swap = next && answer.reset && refill && !answer.more;
       const moves = swap || (next && !answer.reset);
+      // before the first epoch: acknowledged with a page whose last one has not come
+      const known = now.epoch ?? (await tx.objectStore('journal').count());
       if (next || answer.epoch === now.epoch) await takeVerdicts(tx, answer, next);
-      const ended = moves && answer.epoch !== now.epoch ? now.epoch : null; // the server was restored
-      if (ended) await giveBack(tx, ended, swap ? refill : null, answer.server_time);
+      const ended = known && moves && answer.epoch !== now.epoch; // the server was restored
+      if (ended) await giveBack(tx, now.epoch, swap ? refill : null, answer.server_time);
       if (moves || answer.epoch === now.epoch) {
         // else a restore is still to be answered with what was acknowledged before the last contact
         await forgetOldJournal(tx, Math.min(Date.now(), answer.server_time) - JOURNAL_MS);
