@@ -19,7 +19,8 @@ const DERIVED = ['plan', 'place_day'];
 
 /**
  * Queue, in front of what waits, all that the restored server lacks. To be called before the rows are replaced.
- * @param {Transaction} tx over rows, gone, outbox, journal and meta @param {string} epoch the one that ends
+ * @param {Transaction} tx over rows, gone, outbox, journal and meta
+ * @param {string | null} epoch the one that ends; null before the first
  * @param {Map<string, Row | null> | null} refill what the server has now; null for an answer without rows
  * @param {number} serverMs what its clock says
  */
