@@ -14,12 +14,11 @@ from playwright.sync_api import Page
 
 STEP_BETWEEN = """({ path, told, arrives }) => {
   const real = window.fetch;
-  window.metBetween = 0;
+  window.metBetween = [];
   window.stepAside = () => { window.fetch = real; };
   window.fetch = async (address, how) => {
     if (!address.startsWith(path)) return real(address, how);
-    if (arrives) await real(address, how);
-    window.metBetween += 1;
+    window.metBetween.push(arrives ? (await real(address, how)).status : null);
     if (!told) throw new TypeError('cut off by a test');
     return Response.json(told, { status: told.status, headers: { 'Content-Type': 'application/problem+json' } });
   };
@@ -32,9 +31,10 @@ def between(
 ) -> Iterator[None]:
     """Cut off what a page sends to addresses that begin with ``path``, or tell it a problem in the server's place.
 
-    ``arrives``: the server gets the request; what it answers is lost. The end waits until there was one.
+    ``arrives``: the server gets the request and takes it; its answer is lost. The end waits until there was one.
     """
     page.evaluate(STEP_BETWEEN, {"path": path, "told": told, "arrives": arrives})
     yield
-    page.wait_for_function("() => window.metBetween")
+    page.wait_for_function("() => window.metBetween.length")
     page.evaluate("() => window.stepAside()")
+    assert {*page.evaluate("() => window.metBetween")} == {200 if arrives else None}

@@ -52,9 +52,7 @@ def test_one_more_check_of_a_week_that_says_the_same_reckons_nothing_anew_and_is
     def known_after(checks: int) -> Known:
         events = [Event("n", "count", NOW_MS - 20 * DAY_MS, {"workers": 300, "larvae": "none"})]
         for number in range(checks):
-            at_ms = (
-                NOW_MS - (12 - number) * DAY_MS
-            )  # from the 8th of May on, which is the second day of a week
+            at_ms = NOW_MS - (12 - number) * DAY_MS  # all in one week, which began the day before the first
             events.append(Event(f"f{number}", "feeding", at_ms, {"need": "protein"}))
             check = {"feeding_id": f"f{number}", "need": "protein", "outcome": "ignored"}
             events.append(Event(f"k{number}", "check", at_ms + DAY_MS // 4, check))
