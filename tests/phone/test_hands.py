@@ -28,6 +28,7 @@ def test_a_phone_two_days_ahead_logs_when_it_happened_and_sees_what_is_due_today
     page = phone()
     page.clock.set_fixed_time(time.time() + TWO_DAYS_S)
     claim(page, server)
+    expect(page.get_by_text(text("frame-clock-ahead", unit="days", count=2))).to_be_visible()
     go(page, server, "#/round")
     sugar = page.get_by_role("article").filter(has_text=text("need-sugar")).first
     sugar.get_by_role("button", name=text("round-as-suggested")).click()
@@ -37,7 +38,6 @@ def test_a_phone_two_days_ahead_logs_when_it_happened_and_sees_what_is_due_today
     logged = dt.datetime.fromisoformat(outbox_and_rows(page, "feeding")[0]["happened_at"])
 
     assert abs(logged.timestamp() - time.time()) < 300
-    expect(page.get_by_text(text("frame-clock-ahead", unit="days", count=2))).to_be_visible()
 
 
 def test_a_phone_that_joins_says_what_is_on_its_way_instead_of_an_empty_shelf(phone, server):

@@ -9,6 +9,7 @@ import urllib.request
 import pytest
 from playwright.sync_api import Page, expect
 from tests.phone.conftest import claim, open_colony
+from tests.phone.inside import wait_synced
 from tests.phone.test_charts import log_counts
 from tests.phone.test_places import add_place
 from tests.phone.test_story import go
@@ -45,14 +46,22 @@ def measure(page: Page, server: Server, days: int) -> None:
     expect(page.locator("main:not(.plain) h1").first).to_be_visible()
 
 
+def set_up_cabinet(page: Page, server: Server) -> None:
+    """Add a place that is set to 25 °C; the server knows it, too."""
+    add_place(page, server, "Bookcase", "25")
+    expect(page.get_by_text(text("place-day", warm="25 °C"))).to_be_visible()
+    wait_synced(page)
+
+
 def move_into_cabinet(page: Page, server: Server) -> None:
     """Add a place that is set to 25 °C, and let the only colony stand in it."""
-    add_place(page, server, "Bookcase", "25")
-    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
+    set_up_cabinet(page, server)
     open_colony(page, server)
-    page.get_by_role("button", name=text("colony-change")).click()
+    change = page.get_by_role("button", name=text("colony-change"))
+    change.click()
     page.get_by_role("combobox", name=text("place-stands")).select_option("Bookcase")
     page.get_by_role("button", name=text("colony-form-save")).click()
+    expect(change).to_be_visible()  # saved
 
 
 def wait_for_days(page: Page) -> None:
@@ -143,8 +152,7 @@ def test_without_a_sensor_a_place_shows_what_is_set_as_assumed(phone, server):
 def test_a_file_of_a_sensor_is_looked_at_and_taken_in_and_saved_again(phone, server, tmp_path):
     page = phone()
     claim(page, server)
-    add_place(page, server, "Bookcase", "25")
-    expect(page.get_by_text(text("saving-synced"))).to_be_visible()
+    set_up_cabinet(page, server)
     table = tmp_path / "log.csv"
     table.write_text(
         "Taken at;Degrees;Damp\n05.01.2026 12:00;21,5;40\n05.01.2026 12:30;22,5;42\nsoon;20;40\n"
