@@ -9,10 +9,12 @@ import pytest
 from playwright.sync_api import Browser, BrowserContext, Page
 from tests.faults.lab import Shelf, behind_proxy, open_tab
 from tests.support.server import Server
+from tests.support.templates import Templates
 
 
 @pytest.fixture
-def shelf(tmp_path: Path) -> Iterator[Shelf]:
+def shelf(tmp_path: Path, templates: Templates) -> Iterator[Shelf]:
+    templates.of_an_app("sqlite", tmp_path / "data")
     with behind_proxy(Server(tmp_path / "data")) as made:
         yield made
 

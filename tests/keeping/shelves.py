@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import datetime as dt
+import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import replace
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -13,6 +15,7 @@ from flask import Flask
 from hypothesis import strategies as st
 from sqlalchemy import insert
 from tests.support.households import NOON_MS, make_tables
+from tests.support.templates import engine_of
 
 from broodshelf.keeping.entries import EXPORTED, Export
 from broodshelf.model.kinds import KINDS, FieldSpec, forms
@@ -50,13 +53,23 @@ INSTANTS = st.datetimes(*NAIVE, timezones=st.sampled_from([dt.UTC, dt.timezone(d
 @contextmanager
 def server(folder: Path, name: str) -> Iterator[None]:
     """A database of its own as the current one."""
+    (folder / f"{name}.sqlite3").write_bytes(_tables())
     app = Flask(name)
     app.config["SQLALCHEMY_DATABASE_URI"] = f"sqlite:///{folder / name}.sqlite3"
     database.prepare(app)
     with app.app_context():
-        make_tables(database.db.engine)
         yield
         database.db.engine.dispose()
+
+
+@cache
+def _tables() -> bytes:
+    """The file of a database without rows; a search makes two for each of its examples."""
+    with tempfile.TemporaryDirectory() as folder:
+        file = Path(folder) / "tables.sqlite3"
+        with engine_of(f"sqlite:///{file}") as engine:
+            make_tables(engine)
+        return file.read_bytes()
 
 
 def without_places(export: Export) -> Export:

@@ -23,6 +23,7 @@ from tests.support.kept_shelf import (
 )
 from tests.support.once_a_run import made_once
 from tests.support.server import Server
+from tests.support.templates import Templates
 from tests.support.words import text
 
 __all__ = ["add_colony"]
@@ -49,8 +50,9 @@ def server(tmp_path: Path, claimed_shelf: KeptShelf) -> Iterator[Server]:
 
 
 @pytest.fixture
-def new_server(tmp_path: Path) -> Iterator[Server]:
+def new_server(tmp_path: Path, templates: Templates) -> Iterator[Server]:
     """A server that nobody has claimed yet."""
+    templates.of_an_app("sqlite", tmp_path / "new")
     made = Server(tmp_path / "new").start()
     yield made
     made.stop()

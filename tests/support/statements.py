@@ -27,6 +27,7 @@ class Watch:
         self.engine = engine
         self.complaints: list[str] = []
         self.seen = 0
+        self._known: dict[tuple[object, str], list[str]] = {}
 
     def __enter__(self) -> Watch:
         event.listen(self.engine, "before_execute", self._built)
@@ -40,8 +41,18 @@ class Watch:
     def _built(self, connection: Connection, statement: Any, *_: Any) -> None:
         if isinstance(statement, ClauseElement):
             self.seen += 1
-            for name in nameless(statement, held_by(connection)):
+            for name in self._nameless(statement, held_by(connection)):
                 self.complaints.append(f"{name} in: {statement}")
+
+    def _nameless(self, statement: ClauseElement, held: str) -> list[str]:
+        """Look through a statement once, as SQLAlchemy compiles it once: values have no part in either."""
+        form = statement._generate_cache_key()
+        if form is None:
+            return nameless(statement, held)
+        known = (form.key, held)
+        if known not in self._known:
+            self._known[known] = nameless(statement, held)
+        return self._known[known]
 
     def _written(
         self,
