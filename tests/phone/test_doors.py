@@ -36,6 +36,8 @@ def test_without_a_connection_the_house_says_so_and_the_journal_comes_when_there
     mine = phone()
     claim(mine, server)
     worker_ready(mine)
+    # needs the server, too, and stands in the house as well
+    expect(mine.get_by_role("heading", name=text("phone-nudges-title"))).to_be_visible()
     mine.context.set_offline(True)
     mine.get_by_role("link", name=text("frame-nav-settings")).first.click()
 
