@@ -48,7 +48,8 @@ export function lazy(load, name, words) {
         () => setHere(() => (again || part === 'online' ? NeedsServer : Missing)),
       );
     useEffect(() => {
-      if (!loaded) void show();
+      // what came since this was drawn is asked for, too
+      here ?? void show();
     }, []);
     return here
       ? html`
