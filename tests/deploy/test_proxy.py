@@ -49,8 +49,10 @@ def guess(caddy: Caddy, source: str, headers: str = "") -> int:
 @pytest.mark.long
 def test_a_strangers_wrong_codes_stop_the_stranger_and_not_the_owner(shelf):
     server, caddy = shelf
-    forged = [f"X-Forwarded-For: 203.0.113.{n}\r\nX-Real-IP: 203.0.113.{n}\r\n" for n in range(TRIES + 2)]
-    tries = [guess(caddy, "127.0.0.2", headers) for headers in forged]
+    tries: list[int] = []
+    while 429 not in tries and len(tries) <= 2 * TRIES:
+        forged = f"203.0.113.{len(tries)}"
+        tries.append(guess(caddy, "127.0.0.2", f"X-Forwarded-For: {forged}\r\nX-Real-IP: {forged}\r\n"))
     claim = {
         "code": server.claim_code(),
         "device": {"id": uuid7(1_790_000_000_000), "name": "the owner's phone"},
@@ -63,7 +65,8 @@ def test_a_strangers_wrong_codes_stop_the_stranger_and_not_the_owner(shelf):
     assert cookie
     signed_in = f"Cookie: {cookie[0].decode()}\r\n"
 
-    assert tries == [410] * TRIES + [429] * 2
+    assert tries == [410] * (len(tries) - 1) + [429]
+    assert len(tries) > TRIES  # more than one more where the clock's minute ended among them
     assert status_of(claimed) == 200
     assert guess(caddy, "127.0.0.3") == 410
     # the owner at the stranger's own address
