@@ -104,6 +104,23 @@ def test_a_move_on_the_day_of_a_count_changes_nothing_of_what_was_reckoned_up_to
         assert census.of(moved, DAY + 60).by_day == fresh
 
 
+def test_what_was_seen_before_the_first_count_is_reckoned_anew_when_the_warmth_of_that_count_is_put_right():
+    """The colonies begin with the count, so with its warmth, also those that were taught by an earlier look."""
+    seen = (Seen(DAY + 70, "pupae", word="none"), Seen(DAY + 136, "workers", number=300.0))
+    cool, warm = (
+        Facts(
+            LIFE_GROUPS["lasius"], DAY, (Warmth(DAY, 25.0, 22.0), Warmth(DAY + 100, by_day, 20.0)), seen=seen
+        )
+        for by_day in (21.0, 28.0)
+    )
+    forget()
+    fresh = census.of(warm, DAY + 300).by_day
+    forget()
+    census.of(cool, DAY + 300)
+
+    assert census.of(warm, DAY + 300).by_day == fresh
+
+
 def forget() -> None:
     """As a process that has just begun."""
     outlook._courses.clear()

@@ -159,12 +159,11 @@ def _in(spells: tuple[Spell, ...], day: int) -> bool:
 def _rests_on(facts: Facts, start: Start, number: int) -> tuple[object, ...]:
     """Return what the ensemble after so many observations rests on besides them."""
     days = facts.group.step_days
-    # the row of steps may lead a day or two past the observation
-    last = (
-        max(facts.seen[number - 1].day, on_row(facts.seen[number - 1].day, days))
-        if number
-        else start.day + days
-    )
+    # what was seen before the first count is taken in by the colonies that begin with that count
+    last = start.day + days
+    if number:
+        # the row of steps may lead a day or two past the observation
+        last = max(last, facts.seen[number - 1].day, on_row(facts.seen[number - 1].day, days))
     return (
         tuple([entry for entry in facts.warmth if entry.day <= last]) or facts.warmth[:1],
         tuple([spell for spell in facts.slow if spell[0] <= last]),
