@@ -96,9 +96,7 @@ def test_a_move_on_the_day_of_a_count_changes_nothing_of_what_was_reckoned_up_to
             LIFE_GROUPS["lasius"], DAY, (Warmth(DAY, 25.0, 22.0),), seen=(Seen(day, "workers", number=40.0),)
         )
         moved = replace(known, seen=(*known.seen, Seen(day, "moved"), last))
-        forget()
-        fresh = census.of(moved, DAY + 60).by_day
-        forget()
+        fresh = afresh(moved, DAY + 60)
         census.of(known, DAY + 60)
 
         assert census.of(moved, DAY + 60).by_day == fresh
@@ -113,9 +111,7 @@ def test_what_was_seen_before_the_first_count_is_reckoned_anew_when_the_warmth_o
         )
         for by_day in (21.0, 28.0)
     )
-    forget()
-    fresh = census.of(warm, DAY + 300).by_day
-    forget()
+    fresh = afresh(warm, DAY + 300)
     census.of(cool, DAY + 300)
 
     assert census.of(warm, DAY + 300).by_day == fresh
@@ -125,6 +121,14 @@ def forget() -> None:
     """As a process that has just begun."""
     outlook._courses.clear()
     reckoning._tracks.clear()
+
+
+def afresh(known: Facts, day: int) -> tuple[outlook.Inside, ...]:
+    """Return the days ahead as a process that has just begun says them; nothing of it is remembered."""
+    forget()
+    said = census.of(known, day).by_day
+    forget()
+    return said
 
 
 @calm
