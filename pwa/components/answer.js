@@ -1,5 +1,5 @@
 // What the server is asked when a screen is shown.
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { get } from '../signals/people.js';
 import { saving } from '../signals/saving.js';
 import { inDegrees } from '../words/measures.js';
@@ -16,7 +16,8 @@ export const whyNot = (problem) => (problem.code === 'offline' ? say('part-needs
 
 /**
  * Ask when first shown, when the connection comes back, and whenever `when` changes. An answer that is there stays
- * when a later question fails, so that a form does not go from under the hand.
+ * when a later question fails, so that a form does not go from under the hand. One to an earlier question that comes
+ * late is not taken.
  * @template {keyof Got & string} P
  * @param {P} path @param {unknown} [when]
  * @returns {Found<P> & {ask: () => Promise<void>}} both null while the first question is under way;
@@ -25,11 +26,17 @@ export const whyNot = (problem) => (problem.code === 'offline' ? say('part-needs
 export function useAnswer(path, when = null) {
   const [found, setFound] = useState(/** @type {Found<P>} */ ({ answer: null, problem: null }));
   const { online } = saving.value;
-  const ask = async () =>
-    get(path).then(
-      (answer) => setFound({ answer, problem: null }),
-      (problem) => setFound(({ answer }) => ({ answer, problem })),
+  const newest = useRef(/** @type {unknown} */ (null));
+  const ask = async () => {
+    const question = get(path);
+    newest.current = question;
+    const next = await question.then(
+      (answer) => () => ({ answer, problem: null }),
+      (problem) =>
+        (/** @type {Found<P>} */ { answer }) => ({ answer, problem }),
     );
+    if (newest.current === question) setFound(next);
+  };
   useEffect(() => {
     void ask();
   }, [path, when, online]);
