@@ -97,6 +97,16 @@ def test_two_households_with_the_same_person_are_each_told_of_their_own(
     assert told == {("mira", "Protein for Amber"), ("twin", "Protein for Birch")}
 
 
+def test_a_phone_is_numbered_among_those_of_its_own_household(browser, keeper):
+    stranger = browser().claim("Ada")
+    names = [
+        [device["name"] for device in phone.get("/api/devices").json["devices"]]
+        for phone in (keeper, stranger)
+    ]
+
+    assert names == [["a phone"], ["a phone"]]
+
+
 @pytest.mark.long
 def test_every_statement_of_a_whole_story_names_its_household(app, browser, keeper, clock, nudger, notebook):
     with app.app_context():
